@@ -1,0 +1,277 @@
+//! The attribute `#[formula]`: turns a function into a formula of the catalogue.
+//!
+//! The function is an ordinary one: its doc comment says what it means, the doc comments on its
+//! parameters say what they are, their types say of which kind. The attribute adds the card, the
+//! entry for the catalogue and the three ways of running the body.
+
+use proc_macro::TokenStream;
+use proc_macro2::TokenStream as Tokens;
+use quote::{format_ident, quote};
+use syn::parse::{Parse, ParseStream};
+use syn::punctuated::Punctuated;
+use syn::{Attribute, Error, Expr, FnArg, ItemFn, Lit, Meta, Pat, ReturnType, Token, Type};
+
+/// What stands in the brackets of `#[formula(…)]`.
+struct Card {
+    result: Expr,
+    sources: Vec<Expr>,
+    limits: Vec<Expr>,
+    slips: Vec<Expr>,
+}
+
+impl Parse for Card {
+    fn parse(input: ParseStream<'_>) -> syn::Result<Self> {
+        let span = input.span();
+        let (mut result, mut lists) = (None, [Vec::new(), Vec::new(), Vec::new()]);
+        for item in Punctuated::<syn::MetaNameValue, Token![,]>::parse_terminated(input)? {
+            let name = item.path.require_ident()?.to_string();
+            let place = ["sources", "limits", "slips"].iter().position(|l| *l == name);
+            match (name.as_str(), place, item.value) {
+                ("result", _, value) => result = Some(value),
+                (_, Some(place), Expr::Array(array)) => {
+                    lists[place] = array.elems.into_iter().collect();
+                }
+                (_, Some(_), value) => {
+                    return Err(Error::new_spanned(value, "expected a list, such as [\"…\"]"));
+                }
+                (_, None, value) => {
+                    return Err(Error::new_spanned(
+                        value,
+                        "expected result = \"symbol\", sources = […], limits = […] or slips = […]",
+                    ));
+                }
+            }
+        }
+        let [sources, limits, slips] = lists;
+        let result =
+            result.ok_or_else(|| Error::new(span, "the symbol is missing: result = \"K\""))?;
+        Ok(Card { result, sources, limits, slips })
+    }
+}
+
+/// One input of a formula.
+struct Input {
+    name: syn::Ident,
+    ty: Type,
+    kind: syn::Ident,
+    many: bool,
+    meaning: String,
+    symbol: Expr,
+    low: Box<Expr>,
+    high: Box<Expr>,
+}
+
+/// Turns a function into a formula: see `DEVELOPERS.md`, "Adding a formula".
+#[proc_macro_attribute]
+pub fn formula(card: TokenStream, item: TokenStream) -> TokenStream {
+    let card = syn::parse_macro_input!(card as Card);
+    let function = syn::parse_macro_input!(item as ItemFn);
+    expand(&card, function).unwrap_or_else(Error::into_compile_error).into()
+}
+
+fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
+    let inputs = inputs(&function)?;
+    let output = match &function.sig.output {
+        ReturnType::Type(_, ty) => kind_of(ty)?.0,
+        ReturnType::Default => {
+            return Err(Error::new_spanned(&function.sig, "a formula returns a quantity"));
+        }
+    };
+    let (summary, details) = documentation(&function.attrs);
+    if summary.is_empty() {
+        return Err(Error::new_spanned(&function.sig.ident, "say in a doc comment what it means"));
+    }
+
+    let name = &function.sig.ident;
+    let text = name.to_string();
+    let entry = format_ident!("{}", text.to_uppercase());
+    let attrs = &function.attrs;
+    let vis = &function.vis;
+    let block = &function.block;
+    let Card { result, sources, limits, slips } = card;
+
+    let generics = &function.sig.generics;
+    let returned = &function.sig.output;
+    let typed = inputs.iter().map(|Input { name, ty, .. }| quote!(#name: #ty));
+    let opened = inputs.iter().map(|Input { name, many, .. }| {
+        if *many { quote!(#name.iter().map(|each| each.v())) } else { quote!(#name.v()) }
+    });
+    let parameters = inputs.iter().map(|Input { name, many, .. }| {
+        if *many {
+            quote!(#name: impl ::std::iter::ExactSizeIterator<Item = crate::number::V<N>> + Clone)
+        } else {
+            quote!(#name: crate::number::V<N>)
+        }
+    });
+    let noted = inputs.iter().map(|Input { name, many, .. }| {
+        if *many {
+            quote!(#name.iter().for_each(|each| note(each.v().0));)
+        } else {
+            quote!(note(#name.v().0);)
+        }
+    });
+    let from_row = inputs.iter().enumerate().map(|(place, input)| {
+        if input.many {
+            quote!(row[#place..].iter().map(|each| crate::number::V(*each)))
+        } else {
+            quote!(crate::number::V(row[#place]))
+        }
+    });
+    let from_row: Vec<_> = from_row.collect();
+    let from_columns = inputs.iter().enumerate().map(|(place, input)| {
+        if input.many {
+            quote!(columns[#place..].iter().map(|each| crate::number::V(each[at])))
+        } else {
+            quote!(crate::number::V(columns[#place][at]))
+        }
+    });
+    let entries =
+        inputs.iter().map(|Input { name, kind, many, meaning, symbol, low, high, .. }| {
+            let name = name.to_string();
+            quote!(crate::formula::Input {
+                name: #name, symbol: #symbol, meaning: #meaning,
+                kind: crate::quantity::Kind::#kind, usual: (#low, #high), many: #many,
+            })
+        });
+
+    Ok(quote! {
+        #(#attrs)*
+        #[inline(always)]
+        #vis fn #name #generics(#(#typed),*) #returned {
+            let result = self::#name::body(#(#opened),*);
+            crate::quantity::#output::from(crate::number::V(
+                crate::number::Number::from_formula(
+                    result.0,
+                    &#entry,
+                    |note: &mut dyn FnMut(N)| { #(#noted)* },
+                ),
+            ))
+        }
+
+        #[doc = concat!("The card of [`", #text, "`].")]
+        pub static #entry: crate::formula::Formula = crate::formula::Formula {
+            name: #text,
+            module: module_path!(),
+            summary: #summary,
+            details: #details,
+            inputs: &[#(#entries),*],
+            output: crate::formula::Output { symbol: #result, kind: crate::quantity::Kind::#output },
+            sources: &[#(#sources),*],
+            limits: &[#(#limits),*],
+            slips: &[#(#slips),*],
+            evaluate: self::#name::evaluate,
+            block: self::#name::block,
+            record: self::#name::record,
+        };
+
+        #[allow(non_snake_case, clippy::pedantic, unused_imports)]
+        mod #name {
+            use super::*;
+            #[inline(always)]
+            pub(super) fn body<N: crate::number::Number>(#(#parameters),*) -> crate::number::V<N>
+            #block
+            pub(super) fn evaluate(row: &[f64]) -> f64 {
+                body(#(#from_row),*).0
+            }
+            pub(super) fn block(
+                columns: &[&[f64; crate::formula::BLOCK]],
+                out: &mut [f64; crate::formula::BLOCK],
+            ) {
+                let columns = &columns[..columns.len()];
+                for (at, out) in out.iter_mut().enumerate() {
+                    *out = body(#(#from_columns),*).0;
+                }
+            }
+            pub(super) fn record<'t>(
+                row: &[crate::worked::Worked<'t>],
+            ) -> crate::worked::Worked<'t> {
+                let result = body(#(#from_row),*).0;
+                crate::number::Number::from_formula(
+                    result,
+                    &super::#entry,
+                    |note: &mut dyn FnMut(crate::worked::Worked<'t>)| {
+                        row.iter().for_each(|each| note(*each));
+                    },
+                )
+            }
+        }
+    })
+}
+
+fn inputs(function: &ItemFn) -> syn::Result<Vec<Input>> {
+    let count = function.sig.inputs.len();
+    let mut all = Vec::new();
+    for (place, arg) in function.sig.inputs.iter().enumerate() {
+        let FnArg::Typed(arg) = arg else {
+            return Err(Error::new_spanned(arg, "a formula has no self"));
+        };
+        let Pat::Ident(pattern) = &*arg.pat else {
+            return Err(Error::new_spanned(&arg.pat, "expected a plain name"));
+        };
+        let (kind, many) = kind_of(&arg.ty)?;
+        if many && place + 1 != count {
+            return Err(Error::new_spanned(&arg.ty, "a list input comes last"));
+        }
+        let (meaning, _) = documentation(&arg.attrs);
+        if meaning.is_empty() {
+            return Err(Error::new_spanned(&arg.pat, "say in a doc comment what the input is"));
+        }
+        let card = arg.attrs.iter().find(|a| a.path().is_ident("q")).ok_or_else(|| {
+            Error::new_spanned(
+                &arg.pat,
+                "symbol and usual range are missing: #[q(\"T\", 10.0..=2000.0)]",
+            )
+        })?;
+        let parts = card.parse_args_with(Punctuated::<Expr, Token![,]>::parse_terminated)?;
+        let (Some(symbol), Some(Expr::Range(range))) = (parts.first(), parts.get(1)) else {
+            return Err(Error::new_spanned(card, "expected #[q(\"T\", 10.0..=2000.0)]"));
+        };
+        let (Some(low), Some(high)) = (range.start.clone(), range.end.clone()) else {
+            return Err(Error::new_spanned(card, "the usual range has two ends: 10.0..=2000.0"));
+        };
+        let name = pattern.ident.clone();
+        let ty = (*arg.ty).clone();
+        all.push(Input { name, ty, kind, many, meaning, symbol: symbol.clone(), low, high });
+    }
+    if all.is_empty() {
+        return Err(Error::new_spanned(&function.sig, "a formula has at least one input"));
+    }
+    Ok(all)
+}
+
+/// `Mass<N>` or `&[Mass<N>]`: the kind, and whether it is a list.
+fn kind_of(ty: &Type) -> syn::Result<(syn::Ident, bool)> {
+    match ty {
+        Type::Path(path) => {
+            let last = path.path.segments.last();
+            last.map(|s| (s.ident.clone(), false))
+                .ok_or_else(|| Error::new_spanned(ty, "expected a quantity, such as Mass<N>"))
+        }
+        Type::Reference(reference) => match &*reference.elem {
+            Type::Slice(slice) => Ok((kind_of(&slice.elem)?.0, true)),
+            _ => Err(Error::new_spanned(ty, "expected a list, such as &[Mass<N>]")),
+        },
+        _ => Err(Error::new_spanned(ty, "expected a quantity, such as Mass<N> or &[Mass<N>]")),
+    }
+}
+
+/// The first paragraph of a doc comment, and the rest.
+fn documentation(attrs: &[Attribute]) -> (String, String) {
+    let lines: Vec<String> = attrs
+        .iter()
+        .filter_map(|attr| match &attr.meta {
+            Meta::NameValue(pair) if pair.path.is_ident("doc") => match &pair.value {
+                Expr::Lit(lit) => match &lit.lit {
+                    Lit::Str(text) => Some(text.value().trim().to_owned()),
+                    _ => None,
+                },
+                _ => None,
+            },
+            _ => None,
+        })
+        .collect();
+    let mut paragraphs = lines.split(String::is_empty);
+    let first = paragraphs.next().map(|p| p.join(" ")).unwrap_or_default();
+    let rest: Vec<String> = paragraphs.map(|p| p.join(" ")).collect();
+    (first, rest.join("\n").trim().to_owned())
+}

@@ -1,0 +1,17 @@
+//! The cloth: sett and reed, the piece, its mass, finishing.
+
+mod finishing;
+mod mass;
+mod piece;
+mod sett;
+
+pub use finishing::*;
+pub use mass::*;
+pub use piece::*;
+pub use sett::*;
+
+use crate::formula::Formula;
+
+/// The formulas of this room, file by file.
+pub(crate) const FORMULAS: &[&[&Formula]] =
+    &[finishing::FORMULAS, mass::FORMULAS, piece::FORMULAS, sett::FORMULAS];

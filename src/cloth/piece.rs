@@ -1,0 +1,196 @@
+//! The piece: warp and weft to prepare.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{Count, Crimp, Fraction, Length, Mass, Sett, Shrinkage, TakeUp};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &WARP_FOR_PIECE,
+    &WARP_LENGTH,
+    &WARP_YARN,
+    &PICKS_IN_PIECE,
+    &WEFT_FOR_PIECE,
+    &WEFT_YARN,
+    &CRIMP_FROM_TAKE_UP,
+    &CRIMP_FOUND,
+    &FRINGE_MASS,
+];
+
+/// Warp for a piece, its fringes included.
+#[formula(
+    result = "l",
+    sources = ["practice"],
+    limits = ["take-up on the length of the yarn; fringes neither woven nor shrunk"],
+    slips = ["adding shrinkage and take-up to the length instead of dividing", "crimp on cloth used as take-up on yarn"]
+)]
+pub fn warp_for_piece<N: Number>(
+    /// finished length of the woven part
+    #[q("L", 0.2..=200.0)]
+    length: Length<N>,
+    /// shrinkage in length, off the loom to finished
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+    /// take-up of the warp
+    #[q("u", 0.0..=0.2)]
+    take_up: TakeUp<N>,
+    /// fringe at each end
+    #[q("q", 0.0..=0.3)]
+    fringe: Length<N>,
+) -> Length<N> {
+    length / (1.0 - shrinkage) / (1.0 - take_up) + 2.0 * fringe
+}
+
+/// Length of a warp for a number of pieces.
+#[formula(
+    result = "W",
+    sources = ["Brooks 1892", "practice"],
+    limits = ["waste once for each warp: thrums, tying on, header"],
+    slips = ["allowing the loom waste for each piece"]
+)]
+pub fn warp_length<N: Number>(
+    /// warp for a piece
+    #[q("l", 0.2..=200.0)]
+    piece: Length<N>,
+    /// pieces
+    #[q("n", 1.0..=500.0)]
+    pieces: Count<N>,
+    /// waste of the warp
+    #[q("a", 0.0..=5.0)]
+    waste: Length<N>,
+) -> Length<N> {
+    piece * pieces + waste
+}
+
+/// Yarn in a warp.
+#[formula(
+    result = "Y",
+    sources = ["Brooks 1892", "Taylor 1909"],
+    slips = ["forgetting the selvedge ends"]
+)]
+pub fn warp_yarn<N: Number>(
+    /// ends
+    #[q("N", 10.0..=20000.0)]
+    ends: Count<N>,
+    /// length of the warp
+    #[q("W", 0.5..=5000.0)]
+    length: Length<N>,
+) -> Length<N> {
+    ends * length
+}
+
+/// Picks in a piece.
+#[formula(
+    result = "p",
+    sources = ["Taylor 1909", "practice"],
+    limits = ["picks counted in the cloth off the loom, before it is finished"],
+    slips = ["finished length with picks of the loom state"]
+)]
+pub fn picks_in_piece<N: Number>(
+    /// finished length of the woven part
+    #[q("L", 0.2..=200.0)]
+    length: Length<N>,
+    /// shrinkage in length, off the loom to finished
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+    /// picks off the loom
+    #[q("x", 1.0..=60.0)]
+    picks: Sett<N>,
+) -> Count<N> {
+    100.0 * picks * length / (1.0 - shrinkage)
+}
+
+/// Weft for a piece.
+#[formula(
+    result = "y",
+    sources = ["Taylor 1909", "Brooks 1892"],
+    limits = ["a pick is as long as the reed is wide: its crimp is already in that width"],
+    slips = ["the width of the cloth instead of that in the reed", "crimp on top of the reed width"]
+)]
+pub fn weft_for_piece<N: Number>(
+    /// picks
+    #[q("p", 10.0..=1000000.0)]
+    picks: Count<N>,
+    /// width in the reed
+    #[q("B", 0.05..=4.0)]
+    width: Length<N>,
+    /// allowance for the turn at the selvedge, for each pick
+    #[q("b", 0.0..=0.1)]
+    turn: Length<N>,
+) -> Length<N> {
+    picks * (width + turn)
+}
+
+/// Weft for a number of pieces, with waste.
+#[formula(
+    result = "Y",
+    sources = ["practice"],
+    limits = ["waste on what is woven in: pirn ends, broken picks"],
+    slips = ["a percentage on the wrong base"]
+)]
+pub fn weft_yarn<N: Number>(
+    /// weft for a piece
+    #[q("y", 1.0..=1000000.0)]
+    piece: Length<N>,
+    /// pieces
+    #[q("n", 1.0..=500.0)]
+    pieces: Count<N>,
+    /// waste, on the weft woven in
+    #[q("w", 0.0..=0.15)]
+    waste: Fraction<N>,
+) -> Length<N> {
+    piece * pieces * (1.0 + waste)
+}
+
+/// Crimp on cloth length from take-up on yarn length.
+#[formula(
+    result = "c",
+    sources = ["definition", "Balasubramanian"],
+    slips = ["using one for the other: 10 % crimp is 9.09 % take-up"]
+)]
+pub fn crimp_from_take_up<N: Number>(
+    /// take-up on the length of the yarn
+    #[q("u", 0.0..=0.3)]
+    take_up: TakeUp<N>,
+) -> Crimp<N> {
+    take_up / (1.0 - take_up)
+}
+
+/// Crimp: how much longer the yarn is than the cloth that it lies in.
+#[formula(
+    result = "c",
+    sources = ["Textile School", "Balasubramanian", "GATE solutions"],
+    limits = ["on the length of the cloth"],
+    slips = ["dividing by the yarn: that is the take-up"]
+)]
+pub fn crimp_found<N: Number>(
+    /// length of the yarn
+    #[q("l", 0.01..=5.0)]
+    yarn: Length<N>,
+    /// length of the cloth it was taken from
+    #[q("L", 0.01..=5.0)]
+    cloth: Length<N>,
+) -> Crimp<N> {
+    (yarn - cloth) / cloth
+}
+
+/// Mass of the fringes of a piece.
+#[formula(
+    result = "m",
+    sources = ["practice"],
+    limits = ["yarn as it left the warp; knots do not change the mass"],
+    slips = ["one end of the piece instead of both"]
+)]
+pub fn fringe_mass<N: Number>(
+    /// ends
+    #[q("N", 10.0..=20000.0)]
+    ends: Count<N>,
+    /// fringe at each end of the piece
+    #[q("q", 0.0..=0.5)]
+    fringe: Length<N>,
+    /// count of the warp
+    #[q("T", 5.0..=2000.0)]
+    count: crate::quantity::LinearDensity<N>,
+) -> Mass<N> {
+    2.0 * ends * fringe * count * 1e-6
+}

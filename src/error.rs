@@ -1,0 +1,74 @@
+//! The one error type of the crate.
+
+use std::fmt;
+
+/// What kind of thing went wrong.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ErrorKind {
+    /// A unit is missing, unknown, ambiguous or of the wrong kind.
+    Unit,
+    /// A text could not be read as what it should be.
+    Notation,
+    /// A figure is impossible.
+    Range,
+    /// A plan or its lot file is wrong.
+    Plan,
+}
+
+/// Says what was given, what was wanted, where, and what to write instead.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Error {
+    kind: ErrorKind,
+    message: String,
+}
+
+/// A result of this crate.
+pub type Result<T> = std::result::Result<T, Error>;
+
+impl Error {
+    /// A missing, unknown, ambiguous or wrong unit.
+    pub fn unit(message: impl Into<String>) -> Self {
+        Error { kind: ErrorKind::Unit, message: message.into() }
+    }
+    /// A text that cannot be read.
+    pub fn notation(message: impl Into<String>) -> Self {
+        Error { kind: ErrorKind::Notation, message: message.into() }
+    }
+    /// An impossible figure.
+    pub fn range(message: impl Into<String>) -> Self {
+        Error { kind: ErrorKind::Range, message: message.into() }
+    }
+    /// A wrong plan or lot file.
+    pub fn plan(message: impl Into<String>) -> Self {
+        Error { kind: ErrorKind::Plan, message: message.into() }
+    }
+    /// What kind of thing went wrong.
+    pub fn kind(&self) -> ErrorKind {
+        self.kind
+    }
+    /// The same error with the place put in front, such as `lot.toml:12: scour.loss: …`.
+    pub fn at(self, place: impl fmt::Display) -> Self {
+        Error { kind: self.kind, message: format!("{place}: {}", self.message) }
+    }
+}
+
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.message)
+    }
+}
+
+impl std::error::Error for Error {}
+
+/// The nearest of the known words to one that is not known, quoted for a message.
+pub(crate) fn did_you_mean<'a>(
+    word: &str,
+    known: impl IntoIterator<Item = &'a str>,
+) -> Option<&'a str> {
+    known
+        .into_iter()
+        .map(|k| (strsim::jaro_winkler(&k.to_lowercase(), &word.to_lowercase()), k))
+        .filter(|(likeness, _)| *likeness > 0.8)
+        .max_by(|a, b| a.0.total_cmp(&b.0))
+        .map(|(_, k)| k)
+}

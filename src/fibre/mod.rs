@@ -1,0 +1,15 @@
+//! The fibre: water on it, what is clean of it, how fine it is.
+
+mod fineness;
+mod moisture;
+mod raw;
+
+pub use fineness::*;
+pub use moisture::*;
+pub use raw::*;
+
+use crate::formula::Formula;
+
+/// The formulas of this room, file by file.
+pub(crate) const FORMULAS: &[&[&Formula]] =
+    &[fineness::FORMULAS, moisture::FORMULAS, raw::FORMULAS];

@@ -1,0 +1,106 @@
+//! What a stage loses and holds.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{Fraction, Mass, Ratio};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] =
+    &[&AFTER_LOSS, &BEFORE_LOSS, &AFTER_CHAIN_OF_LOSSES, &BEFORE_CHAIN_OF_LOSSES, &CARRY_OVER];
+
+/// What comes out of a stage that loses a share and keeps a fixed mass.
+#[formula(
+    result = "m₂",
+    sources = ["practice"],
+    limits = ["the mass held up in the machine is lost to this lot whatever its size: it makes the smallest sensible lot"],
+    slips = ["taking the held-up mass as a percentage of a small lot"]
+)]
+pub fn after_loss<N: Number>(
+    /// mass in
+    #[q("m₁", 0.1..=10000.0)]
+    mass: Mass<N>,
+    /// share lost
+    #[q("w", 0.0..=0.4)]
+    loss: Fraction<N>,
+    /// mass held up
+    #[q("h", 0.0..=20.0)]
+    held_up: Mass<N>,
+) -> Mass<N> {
+    mass * (1.0 - loss) - held_up
+}
+
+/// What must go into a stage for a mass to come out.
+#[formula(
+    result = "m₁",
+    sources = ["practice"],
+    limits = ["the same share and held-up mass as forward"],
+    slips = ["multiplying by 1 + w instead of dividing by 1 − w"]
+)]
+pub fn before_loss<N: Number>(
+    /// mass wanted
+    #[q("m₂", 0.1..=10000.0)]
+    mass: Mass<N>,
+    /// share lost
+    #[q("w", 0.0..=0.4)]
+    loss: Fraction<N>,
+    /// mass held up
+    #[q("h", 0.0..=20.0)]
+    held_up: Mass<N>,
+) -> Mass<N> {
+    (mass + held_up) / (1.0 - loss)
+}
+
+/// What comes out of a chain of lossy stages.
+#[formula(
+    result = "m₂",
+    sources = ["definition"],
+    limits = ["each loss is a share of what enters its stage"],
+    slips = ["adding the percentages"]
+)]
+pub fn after_chain_of_losses<N: Number>(
+    /// mass in
+    #[q("m₁", 0.1..=10000.0)]
+    mass: Mass<N>,
+    /// losses of the stages in order
+    #[q("w", 0.0..=0.6)]
+    losses: &[Fraction<N>],
+) -> Mass<N> {
+    losses.fold(mass, |m, w| m * (1.0 - w))
+}
+
+/// What must go into a chain of lossy stages.
+#[formula(
+    result = "m₁",
+    sources = ["definition"],
+    limits = ["each loss is a share of what enters its stage"],
+    slips = ["adding the percentages onto the mass wanted"]
+)]
+pub fn before_chain_of_losses<N: Number>(
+    /// mass wanted
+    #[q("m₂", 0.1..=10000.0)]
+    mass: Mass<N>,
+    /// losses of the stages in order
+    #[q("w", 0.0..=0.6)]
+    losses: &[Fraction<N>],
+) -> Mass<N> {
+    losses.fold(mass, |m, w| m / (1.0 - w))
+}
+
+/// How much of the lot before still comes off a machine after a mass of the new lot has gone
+/// through it.
+#[formula(
+    result = "x",
+    sources = ["definition"],
+    limits = ["a bound: the machine taken as well mixed"],
+    slips = ["thinking that one hold-up of new wool clears the machine: 37 % of the old is still there"]
+)]
+pub fn carry_over<N: Number>(
+    /// mass of the new lot gone through
+    #[q("m", 0.0..=100.0)]
+    mass: Mass<N>,
+    /// mass that the machine holds
+    #[q("h", 0.05..=20.0)]
+    held_up: Mass<N>,
+) -> Ratio<N> {
+    (-(mass / held_up)).exp()
+}

@@ -1,0 +1,111 @@
+//! Running time of machines.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{
+    Count, Duration, Fraction, Frequency, Length, Mass, MassRate, Sett, Speed, Twist,
+};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] =
+    &[&TIME_FOR_MASS, &TIME_FOR_LENGTH, &TWISTER_OUTPUT, &LOOM_TIME, &LOOM_OUTPUT];
+
+/// Time for a mass at a rate.
+#[formula(
+    result = "τ",
+    sources = ["definition"],
+    limits = ["mass and rate in one state"],
+    slips = ["a rate in oil for a mass that is clean and dry"]
+)]
+pub fn time_for_mass<N: Number>(
+    /// mass to make
+    #[q("m", 0.1..=10000.0)]
+    mass: Mass<N>,
+    /// rate
+    #[q("P", 0.1..=1000.0)]
+    rate: MassRate<N>,
+) -> Duration<N> {
+    mass / rate
+}
+
+/// Time for a length at a speed.
+#[formula(
+    result = "τ",
+    sources = ["definition"],
+    slips = ["minutes for hours"]
+)]
+pub fn time_for_length<N: Number>(
+    /// length to make
+    #[q("L", 1.0..=10000000.0)]
+    length: Length<N>,
+    /// speed, all spindles or drums together
+    #[q("v", 0.1..=100000.0)]
+    speed: Speed<N>,
+) -> Duration<N> {
+    length / (60.0 * speed)
+}
+
+/// Yarn that a twister delivers, all spindles together.
+#[formula(
+    result = "v",
+    sources = ["Rieter", "practice"],
+    limits = ["one turn a revolution; a two-for-one spindle gives twice the length"],
+    slips = ["multiplying by the twist"]
+)]
+pub fn twister_output<N: Number>(
+    /// spindles
+    #[q("k", 1.0..=600.0)]
+    spindles: Count<N>,
+    /// spindle speed
+    #[q("n", 500.0..=15000.0)]
+    speed: Frequency<N>,
+    /// twist
+    #[q("t", 20.0..=1000.0)]
+    twist: Twist<N>,
+    /// efficiency
+    #[q("η", 0.5..=1.0)]
+    efficiency: Fraction<N>,
+) -> Speed<N> {
+    spindles * speed / twist * efficiency
+}
+
+/// Time of a loom for a number of picks.
+#[formula(
+    result = "τ",
+    sources = ["GATE solutions", "Collegedunia"],
+    slips = ["multiplying by the efficiency instead of dividing"]
+)]
+pub fn loom_time<N: Number>(
+    /// picks to weave
+    #[q("p", 100.0..=10000000.0)]
+    picks: Count<N>,
+    /// picks in a minute
+    #[q("r", 20.0..=600.0)]
+    speed: Frequency<N>,
+    /// efficiency
+    #[q("η", 0.3..=1.0)]
+    efficiency: Fraction<N>,
+) -> Duration<N> {
+    picks / (60.0 * speed * efficiency)
+}
+
+/// Cloth that a loom weaves.
+#[formula(
+    result = "v",
+    sources = ["Collegedunia"],
+    limits = ["length under the tension at which the picks were counted"],
+    slips = ["picks in an inch with metres"]
+)]
+pub fn loom_output<N: Number>(
+    /// picks in a minute
+    #[q("r", 20.0..=600.0)]
+    speed: Frequency<N>,
+    /// picks in the cloth
+    #[q("p", 1.0..=60.0)]
+    picks: Sett<N>,
+    /// efficiency
+    #[q("η", 0.3..=1.0)]
+    efficiency: Fraction<N>,
+) -> Speed<N> {
+    speed * efficiency / (100.0 * picks)
+}

@@ -1,0 +1,251 @@
+//! The mule: draft, twist, draws, output.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{Count, Duration, Fraction, Length, LinearDensity, MassRate, Ratio, Twist};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &WOUND_LENGTH,
+    &MULE_DRAFT,
+    &DELIVERY_WHEEL,
+    &DELIVERED_LENGTH,
+    &SLUBBING_FOR_SINGLE,
+    &SINGLE_FROM_SLUBBING,
+    &TURNS_PER_DRAW,
+    &TWIST_WHEEL,
+    &MULE_TWIST,
+    &DRAWS,
+    &MULE_OUTPUT,
+];
+
+/// Yarn wound on in a draw.
+#[formula(
+    result = "L",
+    sources = ["practice"],
+    limits = ["never reach between carriage and headstock while the mule runs"],
+    slips = ["taking the travel for the length wound"]
+)]
+pub fn wound_length<N: Number>(
+    /// travel of the carriage
+    #[q("S", 1.2..=2.5)]
+    travel: Length<N>,
+    /// let-in of the carriage
+    #[q("g", 0.0..=0.2)]
+    let_in: Length<N>,
+) -> Length<N> {
+    travel - let_in
+}
+
+/// Draft of the mule: travel over slubbing delivered.
+#[formula(
+    result = "D",
+    sources = ["Canmore MV 000240", "practice"],
+    limits = ["1.33 to 1.5 on the mule of 1870; 1.2 to 1.5 is common practice for woollen"],
+    slips = ["travel over length wound"]
+)]
+pub fn mule_draft<N: Number>(
+    /// travel of the carriage
+    #[q("S", 1.2..=2.5)]
+    travel: Length<N>,
+    /// slubbing delivered in a draw
+    #[q("d", 0.8..=2.2)]
+    delivered: Length<N>,
+) -> Ratio<N> {
+    travel / delivered
+}
+
+/// The delivery wheel that would give a wanted draft.
+#[formula(
+    result = "z",
+    sources = ["practice"],
+    limits = ["for a wheel in the place where the delivery goes with the teeth"],
+    slips = ["rounding to a wheel that nobody owns"]
+)]
+pub fn delivery_wheel<N: Number>(
+    /// travel of the carriage
+    #[q("S", 1.2..=2.5)]
+    travel: Length<N>,
+    /// draft wanted
+    #[q("D", 1.1..=1.8)]
+    draft: Ratio<N>,
+    /// slubbing delivered for each tooth of the wheel
+    #[q("p", 0.005..=0.2)]
+    per_tooth: Length<N>,
+) -> Count<N> {
+    travel / draft / per_tooth
+}
+
+/// Slubbing delivered in a draw with a delivery wheel.
+#[formula(
+    result = "d",
+    sources = ["practice"],
+    limits = ["for a wheel in the place where the delivery goes with the teeth"],
+    slips = ["taking the wheel before it was changed"]
+)]
+pub fn delivered_length<N: Number>(
+    /// slubbing delivered for each tooth of the wheel
+    #[q("p", 0.005..=0.2)]
+    per_tooth: Length<N>,
+    /// teeth of the wheel
+    #[q("z", 12.0..=150.0)]
+    teeth: Count<N>,
+) -> Length<N> {
+    per_tooth * teeth
+}
+
+/// The slubbing to card for a single.
+#[formula(
+    result = "T_c",
+    sources = ["practice"],
+    limits = ["both counts in one state, the fibre lost in spinning apart"],
+    slips = ["multiplying by travel over delivery: what is wound is less than the travel"]
+)]
+pub fn slubbing_for_single<N: Number>(
+    /// count of the single
+    #[q("T", 20.0..=1000.0)]
+    single: LinearDensity<N>,
+    /// yarn wound in a draw
+    #[q("L", 1.2..=2.5)]
+    wound: Length<N>,
+    /// slubbing delivered in a draw
+    #[q("d", 0.8..=2.2)]
+    delivered: Length<N>,
+) -> LinearDensity<N> {
+    single * wound / delivered
+}
+
+/// The single that a slubbing makes.
+#[formula(
+    result = "T",
+    sources = ["GATE solutions", "practice"],
+    limits = ["both counts in one state, the fibre lost in spinning apart"],
+    slips = ["dividing an indirect count by the draft instead of multiplying"]
+)]
+pub fn single_from_slubbing<N: Number>(
+    /// count of the slubbing
+    #[q("T_c", 20.0..=100000.0)]
+    slubbing: LinearDensity<N>,
+    /// slubbing delivered in a draw
+    #[q("d", 0.8..=2.2)]
+    delivered: Length<N>,
+    /// yarn wound in a draw
+    #[q("L", 1.2..=2.5)]
+    wound: Length<N>,
+) -> LinearDensity<N> {
+    slubbing * delivered / wound
+}
+
+/// Turns of the spindle in a draw for a wanted twist.
+#[formula(
+    result = "n",
+    sources = ["Nasmith 1890"],
+    limits = ["all turns of one draw, during the draft and at the head together"],
+    slips = ["dividing by the travel instead of the length wound", "forgetting the turns that coil the yarn to the tip"]
+)]
+pub fn turns_per_draw<N: Number>(
+    /// twist wanted
+    #[q("t", 50.0..=1000.0)]
+    twist: Twist<N>,
+    /// yarn wound in a draw
+    #[q("L", 1.2..=2.5)]
+    wound: Length<N>,
+    /// turns spent in coiling to the spindle tip
+    #[q("b", 0.0..=20.0)]
+    coiling: Count<N>,
+    /// slip of the band
+    #[q("x", 0.0..=0.1)]
+    slip: Fraction<N>,
+) -> Count<N> {
+    (twist * wound + coiling) / (1.0 - slip)
+}
+
+/// The twist wheel that would give the wanted turns in a draw.
+#[formula(
+    result = "z",
+    sources = ["practice"],
+    limits = ["for a wheel in the place where the turns go with the teeth", "stop the machine and follow its maker before a wheel is changed"],
+    slips = ["rounding to a wheel that nobody owns"]
+)]
+pub fn twist_wheel<N: Number>(
+    /// turns of the spindle wanted
+    #[q("n", 50.0..=2000.0)]
+    turns: Count<N>,
+    /// turns for each tooth of the wheel
+    #[q("p", 0.5..=50.0)]
+    per_tooth: Ratio<N>,
+) -> Count<N> {
+    turns / per_tooth
+}
+
+/// Twist that the mule puts in.
+#[formula(
+    result = "t",
+    sources = ["Nasmith 1890"],
+    limits = ["over-end unwinding later adds or takes one turn for each coil"],
+    slips = ["dividing by the travel instead of the length wound"]
+)]
+pub fn mule_twist<N: Number>(
+    /// turns of the spindle in a draw
+    #[q("n", 50.0..=2000.0)]
+    turns: Count<N>,
+    /// slip of the band
+    #[q("x", 0.0..=0.1)]
+    slip: Fraction<N>,
+    /// turns spent in coiling to the spindle tip
+    #[q("b", 0.0..=20.0)]
+    coiling: Count<N>,
+    /// yarn wound in a draw
+    #[q("L", 0.2..=2.5)]
+    wound: Length<N>,
+) -> Twist<N> {
+    (turns * (1.0 - slip) - coiling) / wound
+}
+
+/// Draws for a length of yarn.
+#[formula(
+    result = "N",
+    sources = ["practice"],
+    limits = ["all spindles at work; idle ones are extra"],
+    slips = ["forgetting to divide by the spindles"]
+)]
+pub fn draws<N: Number>(
+    /// yarn to spin, all spindles together
+    #[q("Y", 100.0..=10000000.0)]
+    yarn: Length<N>,
+    /// spindles at work
+    #[q("k", 1.0..=600.0)]
+    spindles: Count<N>,
+    /// yarn wound in a draw
+    #[q("L", 1.2..=2.5)]
+    wound: Length<N>,
+) -> Count<N> {
+    yarn / (spindles * wound)
+}
+
+/// What the mule spins in an hour.
+#[formula(
+    result = "P",
+    sources = ["practice"],
+    limits = ["in the state of the count; efficiency takes in doffing and piecing"],
+    slips = ["seconds for minutes in the time of a draw"]
+)]
+pub fn mule_output<N: Number>(
+    /// spindles
+    #[q("k", 1.0..=600.0)]
+    spindles: Count<N>,
+    /// yarn wound in a draw
+    #[q("L", 1.2..=2.5)]
+    wound: Length<N>,
+    /// time of a draw
+    #[q("τ", 0.003..=0.02)]
+    cycle: Duration<N>,
+    /// count of the single
+    #[q("T", 20.0..=1000.0)]
+    count: LinearDensity<N>,
+    /// efficiency
+    #[q("η", 0.5..=1.0)]
+    efficiency: Fraction<N>,
+) -> MassRate<N> {
+    spindles * wound * count * 1e-6 / cycle * efficiency
+}

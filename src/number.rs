@@ -1,0 +1,242 @@
+//! The number that a formula is written over.
+//!
+//! A formula's body is generic over [`Number`]. Run it with `f64` and it gives the answer at full
+//! speed; run it with [`Worked`](crate::worked::Worked) and it gives the same answer together with
+//! every step that led to it. A dual or an interval type of another crate can implement the trait
+//! too: only [`Number::constant`], [`Number::value`], the arithmetic and the functions are asked
+//! for, the rest has defaults.
+//!
+//! Comparison is deliberately not part of it: `if x < y` in a body would hide the branch from the
+//! recording. Write [`V::if_less`], [`V::min`] or [`V::max`] instead.
+
+use std::ops::{Add, Div, Mul, Neg, Sub};
+
+use crate::formula::Formula;
+use crate::worked::Label;
+
+/// What a formula can be computed with.
+pub trait Number:
+    Copy
+    + Add<Output = Self>
+    + Sub<Output = Self>
+    + Mul<Output = Self>
+    + Div<Output = Self>
+    + Neg<Output = Self>
+    + Add<f64, Output = Self>
+    + Sub<f64, Output = Self>
+    + Mul<f64, Output = Self>
+    + Div<f64, Output = Self>
+{
+    /// A constant of a formula, such as the 1000 in 1000/T.
+    fn constant(value: f64) -> Self;
+    /// The plain figure.
+    fn value(&self) -> f64;
+    /// Square root.
+    fn sqrt(self) -> Self;
+    /// A power with a constant exponent.
+    fn powf(self, exponent: f64) -> Self;
+    /// e to the power of the number.
+    fn exp(self) -> Self;
+    /// Natural logarithm.
+    fn ln(self) -> Self;
+    /// The next whole number down.
+    fn floor(self) -> Self;
+    /// The next whole number up.
+    fn ceil(self) -> Self;
+    /// The smaller of two.
+    fn min(self, other: Self) -> Self;
+    /// The greater of two.
+    fn max(self, other: Self) -> Self;
+    /// `then` where the number is less than `than`, else `otherwise`.
+    fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self;
+
+    /// Gives the step a symbol, so that the working shows it on a line of its own.
+    #[inline(always)]
+    fn named(self, _symbol: &'static str) -> Self {
+        self
+    }
+    /// Gives the step a full label: symbol, key, unit. The label is only made where it is kept.
+    #[inline(always)]
+    fn labelled(self, _label: impl FnOnce() -> Label) -> Self {
+        self
+    }
+    /// Notes that the step is the result of a formula and which steps went into it.
+    #[inline(always)]
+    fn from_formula(
+        self,
+        _formula: &'static Formula,
+        _inputs: impl FnOnce(&mut dyn FnMut(Self)),
+    ) -> Self {
+        self
+    }
+}
+
+impl Number for f64 {
+    #[inline(always)]
+    fn constant(value: f64) -> Self {
+        value
+    }
+    #[inline(always)]
+    fn value(&self) -> f64 {
+        *self
+    }
+    #[inline(always)]
+    fn sqrt(self) -> Self {
+        f64::sqrt(self)
+    }
+    #[inline(always)]
+    fn powf(self, exponent: f64) -> Self {
+        f64::powf(self, exponent)
+    }
+    #[inline(always)]
+    fn exp(self) -> Self {
+        f64::exp(self)
+    }
+    #[inline(always)]
+    fn ln(self) -> Self {
+        f64::ln(self)
+    }
+    #[inline(always)]
+    fn floor(self) -> Self {
+        f64::floor(self)
+    }
+    #[inline(always)]
+    fn ceil(self) -> Self {
+        f64::ceil(self)
+    }
+    /// Written as a comparison so that a missing value (NaN) stays missing, as it does in `+`.
+    #[inline(always)]
+    fn min(self, other: Self) -> Self {
+        if other < self || other.is_nan() { other } else { self }
+    }
+    #[inline(always)]
+    fn max(self, other: Self) -> Self {
+        if other > self || other.is_nan() { other } else { self }
+    }
+    #[inline(always)]
+    fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self {
+        if self < than {
+            then
+        } else if self >= than {
+            otherwise
+        } else {
+            f64::NAN
+        }
+    }
+}
+
+/// A number inside the body of a formula.
+///
+/// It wraps any [`Number`] so that `1.0 - x` reads as in the handbook: Rust lets a crate define
+/// `f64 - V<N>` for its own `V`, but not `f64 - N` for every `N`.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct V<N>(pub N);
+
+macro_rules! operator {
+    ($($trait:ident $method:ident $op:tt),*) => {$(
+        impl<N: Number> $trait for V<N> {
+            type Output = V<N>;
+            #[inline(always)]
+            fn $method(self, other: V<N>) -> V<N> { V(self.0 $op other.0) }
+        }
+        impl<N: Number> $trait<f64> for V<N> {
+            type Output = V<N>;
+            #[inline(always)]
+            fn $method(self, other: f64) -> V<N> { V(self.0 $op other) }
+        }
+        impl<N: Number> $trait<V<N>> for f64 {
+            type Output = V<N>;
+            #[inline(always)]
+            fn $method(self, other: V<N>) -> V<N> { V(N::constant(self) $op other.0) }
+        }
+    )*};
+}
+operator!(Add add +, Sub sub -, Mul mul *, Div div /);
+
+impl<N: Number> Neg for V<N> {
+    type Output = V<N>;
+    #[inline(always)]
+    fn neg(self) -> V<N> {
+        V(-self.0)
+    }
+}
+
+macro_rules! function {
+    ($($(#[$doc:meta])* $name:ident),*) => {$(
+        $(#[$doc])*
+        #[inline(always)]
+        pub fn $name(self) -> Self { V(self.0.$name()) }
+    )*};
+}
+
+impl<N: Number> V<N> {
+    /// A constant.
+    #[inline(always)]
+    pub fn constant(value: f64) -> Self {
+        V(N::constant(value))
+    }
+    /// The plain figure.
+    #[inline(always)]
+    pub fn value(self) -> f64 {
+        self.0.value()
+    }
+    function!(
+        /// Square root.
+        sqrt,
+        /// e to the power of the number.
+        exp,
+        /// Natural logarithm.
+        ln,
+        /// The next whole number down.
+        floor,
+        /// The next whole number up.
+        ceil
+    );
+    /// A power with a constant exponent.
+    #[inline(always)]
+    pub fn powf(self, exponent: f64) -> Self {
+        V(self.0.powf(exponent))
+    }
+    /// The square.
+    #[inline(always)]
+    pub fn squared(self) -> Self {
+        self * self
+    }
+    /// The smaller of two.
+    #[inline(always)]
+    pub fn min(self, other: impl Into<V<N>>) -> Self {
+        V(self.0.min(other.into().0))
+    }
+    /// The greater of two.
+    #[inline(always)]
+    pub fn max(self, other: impl Into<V<N>>) -> Self {
+        V(self.0.max(other.into().0))
+    }
+    /// `then` where the number is less than `than`, else `otherwise`.
+    #[inline(always)]
+    pub fn if_less(
+        self,
+        than: impl Into<V<N>>,
+        then: impl Into<V<N>>,
+        otherwise: impl Into<V<N>>,
+    ) -> Self {
+        V(self.0.if_less(than.into().0, then.into().0, otherwise.into().0))
+    }
+    /// Adds up; nothing to add up is no number.
+    #[inline(always)]
+    pub fn sum(all: impl Iterator<Item = V<N>>) -> Self {
+        all.reduce(|sum, x| sum + x).unwrap_or_else(|| V::constant(f64::NAN))
+    }
+    /// Gives an intermediate result its symbol: it gets a line of its own in the working.
+    #[inline(always)]
+    pub fn named(self, symbol: &'static str) -> Self {
+        V(self.0.named(symbol))
+    }
+}
+
+impl<N: Number> From<f64> for V<N> {
+    #[inline(always)]
+    fn from(value: f64) -> Self {
+        V::constant(value)
+    }
+}

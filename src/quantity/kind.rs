@@ -1,0 +1,186 @@
+//! Kinds of quantity, and one Rust type for each.
+
+use crate::error::{Error, Result};
+use crate::number::{Number, V};
+
+use super::unit::unit;
+
+/// A quantity of one kind: a number in the base unit of the kind.
+pub trait Typed<N: Number>: Copy + From<V<N>> {
+    /// The kind.
+    const KIND: Kind;
+    /// The number, in the base unit.
+    fn v(self) -> V<N>;
+}
+
+macro_rules! kinds {
+    ($($(#[$doc:meta])* $name:ident, $words:literal, $base:literal, $family:ident,
+       $low:expr, $high:expr, $example:literal;)*) => {
+        /// The kinds of quantity.
+        #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+        pub enum Kind { $($(#[$doc])* $name),* }
+
+        impl Kind {
+            /// Every kind.
+            pub const ALL: &'static [Kind] = &[$(Kind::$name),*];
+            /// The kind in words.
+            pub const fn words(self) -> &'static str { match self { $(Kind::$name => $words),* } }
+            /// The name of its Rust type.
+            pub const fn name(self) -> &'static str { match self { $(Kind::$name => stringify!($name)),* } }
+            /// The base unit; empty for fractions and plain numbers.
+            pub const fn base(self) -> &'static str { match self { $(Kind::$name => $base),* } }
+            /// The kind whose units it is written in: a crimp is written as a fraction is.
+            pub const fn family(self) -> Kind { match self { $(Kind::$name => Kind::$family),* } }
+            /// What is possible at all, in the base unit.
+            pub const fn possible(self) -> (f64, f64) { match self { $(Kind::$name => ($low, $high)),* } }
+            /// How one would write it.
+            pub const fn example(self) -> &'static str { match self { $(Kind::$name => $example),* } }
+        }
+
+        $(
+            $(#[$doc])*
+            #[derive(Clone, Copy, Debug, PartialEq)]
+            pub struct $name<N>(V<N>);
+
+            impl<N: Number> From<V<N>> for $name<N> {
+                #[inline(always)]
+                fn from(v: V<N>) -> Self { $name(v) }
+            }
+            impl<N: Number> Typed<N> for $name<N> {
+                const KIND: Kind = Kind::$name;
+                #[inline(always)]
+                fn v(self) -> V<N> { self.0 }
+            }
+            impl<N: Number> $name<N> {
+                /// A quantity from a number in the base unit.
+                #[inline(always)]
+                pub fn base(number: N) -> Self { $name(V(number)) }
+                /// The number, in the base unit.
+                #[inline(always)]
+                pub fn v(self) -> V<N> { self.0 }
+                /// The plain figure, in the base unit.
+                #[inline(always)]
+                pub fn value(self) -> f64 { self.0.value() }
+            }
+            impl $name<f64> {
+                /// A quantity as people write it, such as `"22½ YSW"`.
+                pub fn parse(text: &str) -> Result<Self> {
+                    super::parse_as(text, Kind::$name).map(|a| Self::base(a.base()))
+                }
+                /// The figure in another unit of the same kind.
+                pub fn number(self, in_unit: &str) -> Result<f64> {
+                    let unit = unit(in_unit, Some(Kind::$name))?;
+                    Ok(unit.from_base(self.value()))
+                }
+            }
+        )*
+    };
+}
+
+const ANY: f64 = f64::INFINITY;
+
+kinds! {
+    /// Linear density, the trade's count, in tex.
+    LinearDensity, "linear density (count)", "tex", LinearDensity, f64::MIN_POSITIVE, ANY, "16 YSW";
+    /// Twist, in turns per metre.
+    Twist, "twist", "turns/m", Twist, 0.0, ANY, "9 tpi";
+    /// Twist factor, in turns/cm √tex.
+    TwistFactor, "twist factor", "turns/cm √tex", TwistFactor, 0.0, ANY, "25 turns/cm √tex";
+    /// Threads in a width or length of cloth, per centimetre.
+    Sett, "sett", "threads/cm", Sett, 0.0, ANY, "4.6 picks/cm";
+    /// The fineness of a reed, in dents per centimetre.
+    ReedCount, "reed count", "dents/cm", ReedCount, f64::MIN_POSITIVE, ANY, "24 dents/10 cm";
+    /// Mass of a square metre of cloth, in grams.
+    MassPerArea, "mass per area", "g/m²", MassPerArea, 0.0, ANY, "390 g/m²";
+    /// Mass, in kilograms.
+    Mass, "mass", "kg", Mass, 0.0, ANY, "1 lb 12 oz";
+    /// Length, in metres.
+    Length, "length", "m", Length, 0.0, ANY, "6 yd 18 in";
+    /// Diameter of a fibre, in micrometres.
+    Fineness, "fibre diameter", "µm", Fineness, f64::MIN_POSITIVE, ANY, "29 µm";
+    /// A share, a loss or an efficiency: part of a whole.
+    Fraction, "fraction", "", Fraction, 0.0, 1.0, "8 %";
+    /// Water on a dry mass.
+    Regain, "regain", "", Fraction, 0.0, ANY, "16 %";
+    /// Shortening in twisting, on the untwisted length; negative where the yarn grows.
+    Contraction, "contraction on untwisted length", "", Fraction, -1.0, 0.999_999, "2 %";
+    /// Shortening of a yarn in weaving, on the length of the yarn.
+    TakeUp, "take-up on yarn length", "", Fraction, -0.999_999, 0.999_999, "8 %";
+    /// The excess of the yarn over the cloth, on the length of the cloth.
+    Crimp, "crimp on cloth length", "", Fraction, -0.999_999, ANY, "9 %";
+    /// Narrowing from the reed to off the loom, on the width in the reed.
+    DrawIn, "draw-in from reed to off-loom", "", Fraction, -0.999_999, 0.999_999, "6 %";
+    /// Loss of length or width in scouring or finishing, on the size before; negative where it grows.
+    Shrinkage, "shrinkage on the size before", "", Fraction, -0.999_999, 0.999_999, "10 %";
+    /// One number over another of the same kind, such as a draft.
+    Ratio, "ratio", "", Ratio, 0.0, ANY, "1.4";
+    /// How many: spindles, ends, teeth, pieces.
+    Count, "number", "", Ratio, 0.0, ANY, "120";
+    /// Time, in hours.
+    Duration, "time", "h", Duration, 0.0, ANY, "24 s";
+    /// Speed of material, in metres per minute.
+    Speed, "speed", "m/min", Speed, 0.0, ANY, "12 m/min";
+    /// How often in a minute: turns of a spindle, picks of a loom, drops of a hopper.
+    Frequency, "rate per minute", "/min", Frequency, 0.0, ANY, "2400 rpm";
+    /// Mass in a time, in kilograms per hour.
+    MassRate, "mass per time", "kg/h", MassRate, 0.0, ANY, "15 kg/h";
+    /// Mass of a volume, in kilograms per litre.
+    Density, "density", "kg/L", Density, f64::MIN_POSITIVE, ANY, "0.92 kg/L";
+    /// Volume, in litres.
+    Volume, "volume", "L", Volume, 0.0, ANY, "1.6 L";
+    /// Money, in the mill's own currency.
+    Money, "money", "", Ratio, -ANY, ANY, "120";
+    /// Money for a kilogram.
+    CostPerMass, "cost per mass", "/kg", CostPerMass, -ANY, ANY, "4.20 /kg";
+}
+
+impl Kind {
+    /// The kind with a name, such as `LinearDensity`.
+    pub fn named(name: &str) -> Option<Kind> {
+        Kind::ALL.iter().copied().find(|k| k.name() == name)
+    }
+
+    /// Refuses what cannot be: a negative mass, a loss of more than the whole.
+    pub fn check(self, value: f64) -> Result<()> {
+        let (low, high) = self.possible();
+        if value.is_nan() {
+            return Err(Error::range(format!("{} is missing (not a number)", self.words())));
+        }
+        if value >= low && value <= high && value.is_finite() {
+            return Ok(());
+        }
+        let given = super::print::of_kind(value, self);
+        let wanted = match (low, high) {
+            _ if value.is_infinite() => "a finite figure".to_owned(),
+            (l, _) if value < l && l > 0.0 && l < 1e-300 => "more than 0".to_owned(),
+            (l, h) if value < l && h.is_infinite() => {
+                format!("{} or more", super::print::of_kind(l, self))
+            }
+            (l, h) => format!(
+                "between {} and {}",
+                super::print::of_kind(l, self),
+                super::print::of_kind(h, self)
+            ),
+        };
+        Err(Error::range(format!(
+            "{given} is not possible for a {}; it must be {wanted}",
+            self.words()
+        )))
+    }
+}
+
+/// A quantity of any kind: a number and the unit that it was given in.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Amount {
+    /// The number, in the unit.
+    pub number: f64,
+    /// The unit.
+    pub unit: &'static super::Unit,
+}
+
+impl Amount {
+    /// The number in the base unit of the kind.
+    pub fn base(&self) -> f64 {
+        self.unit.to_base(self.number)
+    }
+}

@@ -1,0 +1,17 @@
+//! What is measured: kinds of quantity, units, the trade's count and reed systems, and how people
+//! write them.
+
+pub mod counts;
+mod kind;
+mod parse;
+pub mod print;
+pub mod reeds;
+mod unit;
+
+pub use kind::{
+    Amount, Contraction, CostPerMass, Count, Crimp, Density, DrawIn, Duration, Fineness, Fraction,
+    Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
+    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume,
+};
+pub use parse::{number, parse, parse_as};
+pub use unit::{Form, Grade, Unit, convert, exact, unit, units};

@@ -1,0 +1,280 @@
+//! Reading quantities as people write them.
+
+use super::kind::{Amount, Kind};
+use super::unit::{Form, Unit, unit};
+use crate::error::{Error, Result};
+
+/// Reads a quantity with its unit: `"16 Nm"`, `"22½ YSW"`, `"1 lb 12 oz"`, `"8 %"`.
+pub fn parse(text: &str) -> Result<Amount> {
+    read(text, None)
+}
+
+/// Reads a quantity of a kind. Plain numbers are taken for ratios, counts of things and money, and
+/// for fractions below 1.
+pub fn parse_as(text: &str, kind: Kind) -> Result<Amount> {
+    let amount = read(text, Some(kind))?;
+    kind.check(amount.base()).map_err(|e| e.at(format_args!("'{}'", text.trim())))?;
+    Ok(amount)
+}
+
+/// A plain number of a kind: allowed where no unit matters.
+pub(crate) fn bare(number: f64, kind: Kind) -> Result<Amount> {
+    let amount = |name| unit(name, Some(kind)).map(|unit| Amount { number, unit });
+    match kind.family() {
+        Kind::Ratio => amount(""),
+        Kind::Fraction if number.abs() < 1.0 => amount("fraction"),
+        Kind::Fraction => Err(Error::unit(format!(
+            "a bare {number} was given for a {}; write '{number} %' for {number} percent, or a fraction below 1 such as {}",
+            kind.words(),
+            number / 100.0
+        ))),
+        _ => Err(Error::unit(format!(
+            "a bare {number} was given for a {}; write its unit too, like '{}'",
+            kind.words(),
+            kind.example()
+        ))),
+    }
+}
+
+fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
+    let whole = text.trim();
+    if whole.is_empty() {
+        return Err(Error::notation(match wanted {
+            Some(kind) => {
+                format!(
+                    "nothing was given for a {}; write it like '{}'",
+                    kind.words(),
+                    kind.example()
+                )
+            }
+            None => "nothing was given; write a number and its unit, like '16 YSW'".to_owned(),
+        }));
+    }
+    // Counts are often written system first: `Nm 16`.
+    if whole.starts_with(|c: char| c.is_alphabetic())
+        && wanted.is_none_or(|k| k == Kind::LinearDensity)
+        && let Some((system, rest)) = whole.rsplit_once(' ')
+        && let Ok(number) = number(rest)
+        && let Ok(unit) = unit(system, Some(Kind::LinearDensity))
+    {
+        return Ok(Amount { number, unit });
+    }
+    let (number, rest) = leading_number(whole, wanted)?;
+    let rest = rest.trim();
+    if rest.is_empty() {
+        return match wanted {
+            Some(kind) => bare(number, kind),
+            None => Err(Error::unit(format!(
+                "'{whole}' has no unit; write it too, like '{whole} YSW' or '{whole} g'"
+            ))),
+        };
+    }
+    let rest = strip_plural_s(rest, whole, wanted)?;
+    match unit(rest, wanted) {
+        Ok(unit) => Ok(Amount { number, unit }),
+        Err(error) => compound(number, rest, wanted).unwrap_or(Err(error)),
+    }
+}
+
+/// `30s worsted`, `30's worsted`: the s says that a count is meant.
+fn strip_plural_s<'t>(rest: &'t str, whole: &str, wanted: Option<Kind>) -> Result<&'t str> {
+    let counts = wanted.is_none_or(|k| k == Kind::LinearDensity);
+    for s in ["'s", "’s", "s"] {
+        if let Some(system) = rest.strip_prefix(s)
+            && counts
+        {
+            if system.is_empty() && wanted == Some(Kind::LinearDensity) {
+                return Err(Error::unit(format!(
+                    "'{whole}' does not say which count system; write '{} worsted', '{} YSW' or the like",
+                    whole.trim_end_matches(s),
+                    whole.trim_end_matches(s)
+                )));
+            }
+            if system.starts_with(' ') {
+                return Ok(system.trim());
+            }
+        }
+    }
+    Ok(rest)
+}
+
+/// `1 lb 12 oz`: the rest after the first number is a unit, a number and so on.
+fn compound(first: f64, rest: &str, wanted: Option<Kind>) -> Option<Result<Amount>> {
+    let starts = rest.char_indices().filter(|(i, c)| {
+        let before = rest[..*i].chars().next_back();
+        (c.is_ascii_digit() || fraction_sign(*c).is_some())
+            && before.is_some_and(|b| b == ' ' || b.is_alphabetic() || b == '"')
+    });
+    for (at, _) in starts {
+        let Ok(leading) = unit(rest[..at].trim(), wanted) else {
+            continue;
+        };
+        if !matches!(leading.kind, Kind::Mass | Kind::Length | Kind::Duration) {
+            continue;
+        }
+        return Some(read(&rest[at..], Some(leading.kind)).and_then(|more| {
+            if smaller(more.unit, leading) && more.number >= 0.0 {
+                let number = first + leading.from_base(more.base());
+                Ok(Amount { number, unit: leading })
+            } else {
+                Err(Error::notation(format!(
+                    "'{first} {rest}': '{}' is not smaller than '{}'; write the larger unit first",
+                    more.unit.symbol, leading.symbol
+                )))
+            }
+        }));
+    }
+    None
+}
+
+fn smaller(a: &Unit, b: &Unit) -> bool {
+    let size = |u: &Unit| match u.form {
+        Form::Times(f) => f,
+        Form::Per(d) => 1.0 / d,
+        Form::Over(_) => f64::NAN,
+    };
+    size(a) < size(b)
+}
+
+fn fraction_sign(c: char) -> Option<f64> {
+    Some(match c {
+        '½' => 0.5,
+        '⅓' => 1.0 / 3.0,
+        '⅔' => 2.0 / 3.0,
+        '¼' => 0.25,
+        '¾' => 0.75,
+        '⅕' => 0.2,
+        '⅖' => 0.4,
+        '⅗' => 0.6,
+        '⅘' => 0.8,
+        '⅙' => 1.0 / 6.0,
+        '⅚' => 5.0 / 6.0,
+        '⅛' => 0.125,
+        '⅜' => 0.375,
+        '⅝' => 0.625,
+        '⅞' => 0.875,
+        _ => return None,
+    })
+}
+
+/// A number as people write it: `1,250.5`, `22½`, `13 1/2`, `3/4`.
+pub fn number(text: &str) -> Result<f64> {
+    let (value, rest) = leading_number(text.trim(), None)?;
+    if rest.trim().is_empty() {
+        Ok(value)
+    } else {
+        Err(Error::notation(format!("'{text}' is not a number: '{}' is too much", rest.trim())))
+    }
+}
+
+/// The number at the start of a text, and what follows it.
+fn leading_number(text: &str, wanted: Option<Kind>) -> Result<(f64, &str)> {
+    let (sign, body) = match text.strip_prefix(['-', '−', '–']) {
+        Some(rest) => (-1.0, rest.trim_start()),
+        None => (1.0, text.strip_prefix('+').unwrap_or(text)),
+    };
+    let digits = decimal_length(body);
+    let mut value = None;
+    if digits > 0 {
+        value = Some(decimal(&body[..digits], text)?);
+    }
+    let mut rest = &body[digits..];
+    // A vulgar fraction: ½ at once or after a space, 1/2 after a space or alone.
+    if let Some(c) = rest.trim_start().chars().next()
+        && let Some(part) = fraction_sign(c)
+    {
+        value = Some(value.unwrap_or(0.0) + part);
+        rest = &rest.trim_start()[c.len_utf8()..];
+    } else if let Some(whole) = value {
+        if let Some(after) = rest.strip_prefix('/') {
+            let below = decimal_length(after);
+            if below > 0 {
+                refuse_fold(text, &body[..digits], &after[..below], wanted, &after[below..])?;
+                value = Some(whole / decimal(&after[..below], text)?);
+                rest = &after[below..];
+            }
+        } else if let Some((part, after)) = spaced_fraction(rest) {
+            value = Some(whole + part);
+            rest = after;
+        }
+    }
+    match value {
+        Some(v) if v.is_finite() => Ok((sign * v, rest)),
+        Some(_) => Err(Error::notation(format!("'{text}' is not a finite number"))),
+        None => Err(Error::notation(match wanted {
+            Some(kind) => format!(
+                "'{text}' does not begin with a number; write a {} like '{}'",
+                kind.words(),
+                kind.example()
+            ),
+            None => format!("'{text}' does not begin with a number; write it like '16 YSW'"),
+        })),
+    }
+}
+
+/// ` 1/2` of `13 1/2 YSW`.
+fn spaced_fraction(rest: &str) -> Option<(f64, &str)> {
+    let body = rest.strip_prefix(' ')?.trim_start();
+    let over = body.find('/')?;
+    let top: u32 = body[..over].parse().ok()?;
+    let after = &body[over + 1..];
+    let end = after.find(|c: char| !c.is_ascii_digit()).unwrap_or(after.len());
+    let bottom: u32 = after[..end].parse().ok()?;
+    (top < bottom).then(|| (f64::from(top) / f64::from(bottom), &after[end..]))
+}
+
+/// `2/24` before a count system is a folded yarn, not a twelfth.
+fn refuse_fold(text: &str, a: &str, b: &str, wanted: Option<Kind>, rest: &str) -> Result<()> {
+    let system = rest.trim().trim_start_matches("'s").trim_start_matches("s ").trim();
+    let count = wanted == Some(Kind::LinearDensity)
+        || (wanted.is_none() && unit(system, Some(Kind::LinearDensity)).is_ok());
+    if !count {
+        return Ok(());
+    }
+    let system = if system.is_empty() { "worsted" } else { system };
+    Err(Error::notation(format!(
+        "'{text}' names a folded yarn, {a}-fold of {b} or {b}-fold of {a}, not a count; \
+         write the count of one single, '{b} {system}' or '{a} {system}', and the number of ends apart"
+    )))
+}
+
+/// Length of the run of digits, points, thousands commas and an exponent at the start.
+fn decimal_length(text: &str) -> usize {
+    let mut end = 0;
+    for (i, c) in text.char_indices() {
+        if c.is_ascii_digit() || c == '.' || (c == ',' && i > 0) {
+            end = i + 1;
+        } else {
+            break;
+        }
+    }
+    let rest = &text[end..];
+    if end > 0 && (rest.starts_with('e') || rest.starts_with('E')) {
+        let sign = usize::from(rest[1..].starts_with(['-', '+']));
+        let power = rest[1 + sign..].chars().take_while(char::is_ascii_digit).count();
+        if power > 0 {
+            return end + 1 + sign + power;
+        }
+    }
+    end
+}
+
+fn decimal(digits: &str, text: &str) -> Result<f64> {
+    let refuse = |why: &str| Err(Error::notation(format!("'{text}' is not a number: {why}")));
+    if digits.contains(',') {
+        let (whole, part) = digits.split_once('.').unwrap_or((digits, ""));
+        let mut groups = whole.split(',');
+        let first = groups.next().unwrap_or("");
+        let right = (1..=3).contains(&first.len())
+            && groups.all(|g| g.len() == 3)
+            && !part.contains(',')
+            && first != "0";
+        if !right {
+            return refuse("write the decimal mark as a point and thousands as in 1,250");
+        }
+    }
+    match digits.replace(',', "").parse::<f64>() {
+        Ok(value) => Ok(value),
+        Err(_) => refuse("there are too many points"),
+    }
+}

@@ -1,0 +1,458 @@
+//! Units: what each is called, what it is worth, who says so.
+
+use std::collections::HashMap;
+use std::sync::LazyLock;
+
+use super::kind::Kind;
+use crate::error::{Error, Result, did_you_mean};
+use crate::number::Number;
+
+/// How sure a fact is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Grade {
+    /// A definition, exact.
+    Definition,
+    /// Read in the source that is cited.
+    Published,
+    /// Common practice of the trade; no source.
+    Practice,
+    /// From memory; to be confirmed.
+    Memory,
+}
+
+impl Grade {
+    /// The grade in a word.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Grade::Definition => "definition",
+            Grade::Published => "published",
+            Grade::Practice => "practice",
+            Grade::Memory => "memory",
+        }
+    }
+}
+
+/// How a number in a unit becomes a number in the base unit.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Form {
+    /// base = number × factor
+    Times(f64),
+    /// base = number ÷ divisor; exact where the factor would not be
+    Per(f64),
+    /// base = constant ÷ number: the indirect counts, where a larger number is a finer yarn
+    Over(f64),
+}
+
+/// A unit of measurement.
+#[derive(Debug, PartialEq)]
+pub struct Unit {
+    /// How it is printed.
+    pub symbol: &'static str,
+    /// Other ways to write it.
+    pub names: &'static [&'static str],
+    /// What it measures.
+    pub kind: Kind,
+    /// What it is worth.
+    pub form: Form,
+    /// Its definition in words.
+    pub definition: &'static str,
+    /// Key of the source, see [`crate::source`].
+    pub source: &'static str,
+    /// How sure the definition is.
+    pub grade: Grade,
+}
+
+impl Unit {
+    /// A number in this unit, in the base unit.
+    #[inline]
+    pub fn to_base<N: Number>(&self, number: N) -> N {
+        match self.form {
+            Form::Times(1.0) => number,
+            Form::Times(factor) => number * factor,
+            Form::Per(divisor) => number / divisor,
+            Form::Over(constant) => N::constant(constant) / number,
+        }
+    }
+    /// A number in the base unit, in this unit.
+    #[inline]
+    pub fn from_base<N: Number>(&self, base: N) -> N {
+        match self.form {
+            Form::Times(1.0) => base,
+            Form::Times(factor) => base / factor,
+            Form::Per(divisor) => base * divisor,
+            Form::Over(constant) => N::constant(constant) / base,
+        }
+    }
+    /// True for an indirect count.
+    pub const fn is_indirect(&self) -> bool {
+        matches!(self.form, Form::Over(_))
+    }
+}
+
+/// numerator/denominator, rounded once.
+pub const fn exact(numerator: u128, denominator: u128) -> f64 {
+    let (mut a, mut b) = (numerator, denominator);
+    while b != 0 {
+        (a, b) = (b, a % b);
+    }
+    (numerator / a) as f64 / (denominator / a) as f64
+}
+
+/// Short form for the table: a unit fixed by definition.
+const fn plain(
+    symbol: &'static str,
+    names: &'static [&'static str],
+    kind: Kind,
+    form: Form,
+    definition: &'static str,
+) -> Unit {
+    Unit { symbol, names, kind, form, definition, source: "definition", grade: Grade::Definition }
+}
+
+use Form::{Over, Per, Times};
+
+const INCH: u128 = 254; // in 10⁻⁴ m
+const POUND: u128 = 45_359_237; // in 10⁻⁸ kg
+
+/// Units other than the count systems ([`super::counts`]) and the reed systems ([`super::reeds`]).
+static GENERAL: &[Unit] = &[
+    // mass
+    plain("kg", &["kilogram", "kilograms", "kgs"], Kind::Mass, Times(1.0), "kilogram"),
+    plain("g", &["gram", "grams", "gm"], Kind::Mass, Per(1000.0), "10⁻³ kg"),
+    plain("mg", &["milligram"], Kind::Mass, Per(1e6), "10⁻⁶ kg"),
+    plain("t", &["tonne", "tonnes"], Kind::Mass, Times(1000.0), "1000 kg"),
+    plain(
+        "lb",
+        &["lbs", "pound", "pounds"],
+        Kind::Mass,
+        Times(exact(POUND, 100_000_000)),
+        "0.453 592 37 kg",
+    ),
+    plain("oz", &["ounce", "ounces"], Kind::Mass, Times(exact(POUND, 1_600_000_000)), "1/16 lb"),
+    plain("dr", &["dram", "drams"], Kind::Mass, Times(exact(POUND, 25_600_000_000)), "1/256 lb"),
+    plain(
+        "gr",
+        &["grain", "grains"],
+        Kind::Mass,
+        Times(exact(POUND, 700_000_000_000)),
+        "1/7000 lb",
+    ),
+    // length
+    plain("m", &["metre", "metres", "meter", "meters"], Kind::Length, Times(1.0), "metre"),
+    plain("cm", &["centimetre", "centimetres"], Kind::Length, Per(100.0), "10⁻² m"),
+    plain("mm", &["millimetre", "millimetres"], Kind::Length, Per(1000.0), "10⁻³ m"),
+    plain("km", &["kilometre", "kilometres"], Kind::Length, Times(1000.0), "1000 m"),
+    plain("in", &["inch", "inches", "\""], Kind::Length, Times(exact(INCH, 10_000)), "0.0254 m"),
+    plain("ft", &["foot", "feet"], Kind::Length, Times(exact(12 * INCH, 10_000)), "0.3048 m"),
+    plain(
+        "yd",
+        &["yard", "yards", "yds"],
+        Kind::Length,
+        Times(exact(36 * INCH, 10_000)),
+        "0.9144 m",
+    ),
+    plain("mile", &["miles"], Kind::Length, Times(exact(1760 * 36 * INCH, 10_000)), "1760 yd"),
+    // twist
+    plain("turns/m", &["tpm", "t/m", "turns/metre"], Kind::Twist, Times(1.0), "turns in a metre"),
+    plain("turns/cm", &["tpcm", "t/cm"], Kind::Twist, Times(100.0), "turns in a centimetre"),
+    plain("turns/10 cm", &["turns/dm"], Kind::Twist, Times(10.0), "turns in ten centimetres"),
+    plain(
+        "tpi",
+        &["turns/in", "turns/inch"],
+        Kind::Twist,
+        Times(exact(10_000, INCH)),
+        "turns in an inch",
+    ),
+    // sett
+    plain(
+        "threads/cm",
+        &["ends/cm", "picks/cm", "epcm", "ppcm", "/cm"],
+        Kind::Sett,
+        Times(1.0),
+        "threads in a centimetre",
+    ),
+    plain(
+        "threads/10 cm",
+        &["ends/10 cm", "picks/10 cm", "ends/dm", "picks/dm", "threads/dm"],
+        Kind::Sett,
+        Per(10.0),
+        "threads in ten centimetres",
+    ),
+    plain(
+        "threads/in",
+        &["ends/in", "picks/in", "epi", "ends/inch", "picks/inch", "threads/inch", "/in"],
+        Kind::Sett,
+        Times(exact(100, INCH)),
+        "threads in an inch",
+    ),
+    // mass per area
+    plain(
+        "g/m²",
+        &["g/m2", "gsm", "grams/m²"],
+        Kind::MassPerArea,
+        Times(1.0),
+        "grams on a square metre",
+    ),
+    plain(
+        "oz/yd²",
+        &["oz/yd2", "oz/sq yd", "osy"],
+        Kind::MassPerArea,
+        Times(exact(POUND * 10_000 * 10_000 * 1000, 1_600_000_000 * 9144 * 9144)),
+        "ounces on a square yard",
+    ),
+    // fibre diameter
+    plain(
+        "µm",
+        &["um", "μm", "micron", "microns", "micrometre"],
+        Kind::Fineness,
+        Times(1.0),
+        "10⁻⁶ m",
+    ),
+    // fractions
+    plain("%", &["percent", "per cent", "pct"], Kind::Fraction, Per(100.0), "one in a hundred"),
+    plain("fraction", &["share"], Kind::Fraction, Times(1.0), "part of one"),
+    // plain numbers
+    plain(
+        "",
+        &["teeth", "tooth", "spindles", "ends", "dents", "pieces", "bobbins", "turns", "picks"],
+        Kind::Ratio,
+        Times(1.0),
+        "a number",
+    ),
+    // time
+    plain("h", &["hour", "hours", "hr", "hrs"], Kind::Duration, Times(1.0), "hour"),
+    plain("min", &["minute", "minutes"], Kind::Duration, Per(60.0), "1/60 h"),
+    plain("s", &["second", "seconds", "sec"], Kind::Duration, Per(3600.0), "1/3600 h"),
+    // speed
+    plain("m/min", &["metres/min", "m/minute"], Kind::Speed, Times(1.0), "metres in a minute"),
+    plain("m/s", &[], Kind::Speed, Times(60.0), "metres in a second"),
+    plain(
+        "yd/min",
+        &["yards/min"],
+        Kind::Speed,
+        Times(exact(36 * INCH, 10_000)),
+        "yards in a minute",
+    ),
+    plain("ft/min", &[], Kind::Speed, Times(exact(12 * INCH, 10_000)), "feet in a minute"),
+    // rate per minute
+    plain(
+        "/min",
+        &["rpm", "r/min", "picks/min", "ppm", "drops/min", "draws/min", "turns/min"],
+        Kind::Frequency,
+        Times(1.0),
+        "times in a minute",
+    ),
+    plain("/h", &["/hour", "drops/h"], Kind::Frequency, Per(60.0), "times in an hour"),
+    // mass per time
+    plain("kg/h", &["kg/hour", "kg/hr"], Kind::MassRate, Times(1.0), "kilograms in an hour"),
+    plain("g/min", &[], Kind::MassRate, Times(0.06), "grams in a minute"),
+    plain(
+        "lb/h",
+        &["lb/hour", "lb/hr"],
+        Kind::MassRate,
+        Times(exact(POUND, 100_000_000)),
+        "pounds in an hour",
+    ),
+    // density, volume
+    plain(
+        "kg/L",
+        &["kg/l", "g/cm³", "g/cm3", "g/mL"],
+        Kind::Density,
+        Times(1.0),
+        "kilograms in a litre",
+    ),
+    plain("L", &["l", "litre", "litres", "liter"], Kind::Volume, Times(1.0), "10⁻³ m³"),
+    plain("mL", &["ml"], Kind::Volume, Per(1000.0), "10⁻³ L"),
+    // money
+    plain("/kg", &["per kg"], Kind::CostPerMass, Times(1.0), "for a kilogram"),
+    plain("/lb", &["per lb"], Kind::CostPerMass, Times(exact(100_000_000, POUND)), "for a pound"),
+];
+
+/// Twist factors that go with a count system, by its tex·count and the turns' unit.
+static FACTORS: LazyLock<Vec<Unit>> = LazyLock::new(|| {
+    let mut all = vec![
+        plain(
+            "turns/cm √tex",
+            &["turns/cm·√tex", "turns/cm sqrt(tex)", "K"],
+            Kind::TwistFactor,
+            Times(1.0),
+            "turns/cm × √tex",
+        ),
+        plain(
+            "turns/m √tex",
+            &["turns/m·√tex", "turns/m sqrt(tex)"],
+            Kind::TwistFactor,
+            Per(100.0),
+            "turns/m × √tex",
+        ),
+        plain(
+            "turns/10 cm √tex",
+            &["turns/10 cm·√tex"],
+            Kind::TwistFactor,
+            Per(10.0),
+            "turns/10 cm × √tex",
+        ),
+    ];
+    let mut add = |symbol, names, system: &str, per_metre: bool, definition| {
+        let count = unit(system, Some(Kind::LinearDensity)).map(|u| u.form);
+        if let Ok(Over(constant)) = count {
+            // turns/length ÷ √count, in turns/cm × √tex: √(tex·count) ÷ the length in cm.
+            let centimetres = if per_metre { 100.0 } else { 2.54 };
+            let factor = constant.sqrt() / centimetres;
+            all.push(plain(symbol, names, Kind::TwistFactor, Times(factor), definition));
+        }
+    };
+    add("α_m", &["alpha_m", "turns/m/√Nm"], "Nm", true, "turns/m ÷ √Nm");
+    add(
+        "tpi/√Ne",
+        &["tpi/sqrt(Ne)", "TM cotton"],
+        "Ne",
+        false,
+        "turns/in ÷ √(English cotton count)",
+    );
+    add(
+        "tpi/√worsted",
+        &["tpi/sqrt(worsted)", "TM worsted"],
+        "worsted",
+        false,
+        "turns/in ÷ √(worsted count)",
+    );
+    add("tpi/√YSW", &["tpi/sqrt(YSW)"], "YSW", false, "turns/in ÷ √(Yorkshire skeins)");
+    add("tpi/√gala", &["tpi/sqrt(gala)"], "galashiels-cut", false, "turns/in ÷ √(Galashiels cuts)");
+    add(
+        "tpi/√NeL",
+        &["tpi/sqrt(NeL)", "tpi/√american-cut"],
+        "NeL",
+        false,
+        "turns/in ÷ √(leas or American cuts of 300 yd/lb)",
+    );
+    add("tpi/√run", &["tpi/sqrt(run)"], "american-run", false, "turns/in ÷ √(American runs)");
+    all
+});
+
+/// Every unit.
+pub fn units() -> impl Iterator<Item = &'static Unit> {
+    without_factors().chain(FACTORS.iter())
+}
+
+fn without_factors() -> impl Iterator<Item = &'static Unit> {
+    GENERAL.iter().chain(super::counts::SYSTEMS.iter()).chain(super::reeds::SYSTEMS.iter())
+}
+
+type Table = HashMap<&'static str, &'static Unit>;
+
+fn table_of(units: impl Iterator<Item = &'static Unit>) -> Table {
+    let mut table = Table::new();
+    for unit in units {
+        for name in std::iter::once(&unit.symbol).chain(unit.names) {
+            let before = table.insert(name, unit);
+            debug_assert!(before.is_none(), "the unit {name} is in the table twice");
+        }
+    }
+    table
+}
+
+static TABLE: LazyLock<Table> = LazyLock::new(|| table_of(without_factors()));
+static FACTOR_TABLE: LazyLock<Table> = LazyLock::new(|| table_of(FACTORS.iter()));
+
+/// Words that mean more than one thing, and what to write instead.
+const AMBIGUOUS: &[(&str, &str)] = &[
+    (
+        "cut",
+        "'galashiels-cut' (300 yd per 24 oz), 'hawick-cut' (300 yd per 26 oz), 'american-cut' (300 yd per lb) or 'asbestos-cut-us' (100 yd per lb)",
+    ),
+    (
+        "nek",
+        "'worsted' (560 yd per lb; the German Kammgarn) or 'Ne' (cotton, 840 yd per lb; the Dutch katoen)",
+    ),
+    (
+        "lea",
+        "'linen-lea' for the linen count (300 yd per lb); as a length a lea is 120 yd of cotton, 80 yd of worsted, 300 yd of linen",
+    ),
+    ("count", "the system of the count, such as 'YSW', 'Nm' or 'worsted'"),
+    ("skein", "'YSW' for Yorkshire skeins of 256 yd per lb"),
+    ("alloa", "'alloa-480' or 'alloa-240' (yards per pound); both are in print"),
+    ("hank", "the system of the hank, such as 'Ne' (840 yd), 'worsted' (560 yd)"),
+    ("ply", "the number of ends as an input of its own, such as ply=2"),
+    ("grain", "'gr' for a mass; for a count name the length, 'gr/120yd', 'gr/20yd' or 'gr/yd'"),
+    ("ends", "'ends/cm' or 'ends/in'"),
+    ("picks", "'picks/cm' or 'picks/in'"),
+    ("turns", "'turns/m' or 'tpi'"),
+    ("dents", "'dents/10 cm' or 'dents/in'"),
+    ("oz", "'oz/yd²' (and for a running yard its width), or a mass"),
+];
+
+/// The unit with a name. With `wanted`, reed systems may drop the word reed, and the message for a
+/// unit of another kind says what was wanted.
+pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
+    let family = wanted.map(Kind::family);
+    let fits = |unit: &Unit| family.is_none_or(|f| f == unit.kind);
+    let mut other = None;
+    for candidate in spellings(name, family) {
+        let found = TABLE.get(candidate.as_str());
+        // The factors are made from the count systems, so they are looked up second.
+        let found = found.or_else(|| {
+            (family.is_none() || family == Some(Kind::TwistFactor))
+                .then(|| FACTOR_TABLE.get(candidate.as_str()))
+                .flatten()
+        });
+        match found {
+            Some(unit) if fits(unit) => return Ok(unit),
+            Some(unit) => other = Some(*unit),
+            None => {}
+        }
+    }
+    Err(refusal(name, wanted, other))
+}
+
+/// The ways in which a unit that somebody wrote may stand in the table.
+fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
+    let mut all = vec![name.to_owned()];
+    let mut tidy = name.split_whitespace().collect::<Vec<_>>().join(" ");
+    tidy = tidy.replace(" / ", "/").replace("/ ", "/").replace(" /", "/");
+    tidy = tidy.replace(" per ", "/").replace("per ", "/").replace(" a ", "/");
+    tidy = tidy.replace("^2", "²").replace('*', "·").replace("·√", " √");
+    tidy = tidy.replace("/10cm", "/10 cm").replace("/1 ", "/");
+    tidy = tidy.replace("/100 g", "/100g").replace("/50 g", "/50g");
+    all.push(tidy.clone());
+    if family == Some(Kind::ReedCount) {
+        all.push(format!("{tidy}-reed"));
+    }
+    if tidy.len() > 3 {
+        all.push(tidy.to_lowercase().replace(' ', "-"));
+        all.push(tidy.to_lowercase());
+    }
+    all
+}
+
+fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Error {
+    let for_kind = wanted.map_or(String::new(), |k| format!(" for a {}", k.words()));
+    let write = wanted.map_or(String::new(), |k| format!("; write it like '{}'", k.example()));
+    let key = name.trim().to_lowercase();
+    let ambiguous = AMBIGUOUS.iter().find(|(word, _)| *word == key || format!("{word}s") == key);
+    if let Some((word, instead)) = ambiguous
+        && other.is_none_or(|u| u.kind != Kind::Mass || wanted == Some(Kind::MassPerArea))
+    {
+        return Error::unit(format!("'{word}' alone can be read in several ways; write {instead}"));
+    }
+    if let Some(unit) = other {
+        let what = unit.kind.words();
+        return Error::unit(format!(
+            "'{name}' is a unit of {what} ({}) and was given{for_kind}{write}",
+            unit.definition
+        ));
+    }
+    let known = units()
+        .filter(|u| wanted.is_none_or(|k| k.family() == u.kind))
+        .flat_map(|u| std::iter::once(u.symbol).chain(u.names.iter().copied()))
+        .filter(|n| !n.is_empty());
+    let near = did_you_mean(name, known).map(|n| format!("; did you mean '{n}'?"));
+    Error::unit(format!("'{name}' is not a known unit{for_kind}{}", near.unwrap_or(write)))
+}
+
+/// Numbers in one unit, in another of the same kind.
+pub fn convert(number: f64, from: &str, to: &str) -> Result<f64> {
+    let from = unit(from, None)?;
+    let to = unit(to, Some(from.kind))?;
+    Ok(to.from_base(from.to_base(number)))
+}

@@ -1,0 +1,185 @@
+//! The published sources that formulas and units cite, by key.
+
+/// A source.
+#[derive(Debug)]
+pub struct Source {
+    /// The key by which it is cited.
+    pub key: &'static str,
+    /// Author, title, year.
+    pub title: &'static str,
+    /// Where it can be read.
+    pub place: &'static str,
+}
+
+/// The source with a key.
+pub fn source(key: &str) -> Option<&'static Source> {
+    SOURCES.iter().find(|s| s.key == key)
+}
+
+const fn s(key: &'static str, title: &'static str, place: &'static str) -> Source {
+    Source { key, title, place }
+}
+
+/// Every source that is cited.
+pub static SOURCES: &[Source] = &[
+    s("definition", "Follows from the definition of the quantities", ""),
+    s("practice", "Common practice of the trade; no published source", ""),
+    s("memory", "From memory; to be confirmed against a printed source", ""),
+    s(
+        "ASTM D2260",
+        "ASTM D2260, Conversion factors and equivalent yarn numbers",
+        "www.astm.org/Standards/D2260.htm",
+    ),
+    s("ASTM D2260-01", "ASTM D2260-01, preview", "standards.iteh.ai, astm-d2260-01"),
+    s(
+        "ISO 1144",
+        "ISO 1144:2016, Textiles: Universal system for designating linear density (tex system)",
+        "ISO",
+    ),
+    s(
+        "ISO 2061",
+        "ISO 2061, Textiles: Determination of twist in yarns, direct counting method",
+        "ISO",
+    ),
+    s(
+        "ISO 5077",
+        "ISO 5077:2007, Textiles: Determination of dimensional change in washing and drying",
+        "ISO",
+    ),
+    s(
+        "ISO 139",
+        "ISO 139:2005, Textiles: Standard atmospheres for conditioning and testing",
+        "ISO",
+    ),
+    s("GNU Units", "GNU Units 2.22, definitions database", "Debian package units"),
+    s("Davis 1920", "W. Davis, Hosiery Manufacture, Pitman 1920", "Project Gutenberg 51850"),
+    s(
+        "Taylor 1909",
+        "J. T. Taylor, Cotton Weaving and Designing, 6th ed., 1909",
+        "Project Gutenberg 57031",
+    ),
+    s(
+        "Brooks 1892",
+        "C. P. Brooks, Cotton Manufacturing, 3rd ed., 1892",
+        "Project Gutenberg 57681",
+    ),
+    s("Brooks 1898", "Brooks, Calculations IV, 1898", "library.distantreader.org"),
+    s(
+        "Nasmith 1890",
+        "J. Nasmith, Modern Cotton Spinning Machinery, 1890",
+        "Project Gutenberg 57586",
+    ),
+    s(
+        "Howard and Bullough 1909",
+        "Howard & Bullough American Machine Co., Illustrated Catalogue of Cotton Machinery, 1909",
+        "Project Gutenberg 38301",
+    ),
+    s("Blanco 1917", "A. E. Blanco, Piece Goods Manual, 1917", "Project Gutenberg 52227"),
+    s("Dooley 1914", "W. H. Dooley, Textiles, 1914", "Project Gutenberg 24077"),
+    s(
+        "Wolfensberger 1921",
+        "A. Wolfensberger, Theory of Silk Weaving, 2nd ed., 1921",
+        "Project Gutenberg 14600",
+    ),
+    s(
+        "Woodhouse and Kilgour 1921",
+        "T. Woodhouse & P. Kilgour, The Jute Industry, 1921",
+        "Project Gutenberg 12443",
+    ),
+    s(
+        "Three Textile Raw Materials 1924",
+        "Three Textile Raw Materials and their Manufacture, 1924",
+        "Project Gutenberg 71158",
+    ),
+    s(
+        "Wilkinson 1912",
+        "F. Wilkinson, The Story of the Cotton Plant, 1912",
+        "Project Gutenberg 29586",
+    ),
+    s(
+        "Textile Calculation 2015",
+        "Textile Calculation, teaching pages, 2014 and 2015",
+        "textilecalculation.blogspot.com",
+    ),
+    s(
+        "BellaOnline",
+        "BellaOnline, article on yarn counts",
+        "www.bellaonline.com/ArticlesP/art12329.asp",
+    ),
+    s(
+        "Balasubramanian",
+        "N. Balasubramanian, notes on conversion factors and on yarn and cloth geometry",
+        "business.vsnl.com/balasubramanian",
+    ),
+    s(
+        "Textile Terms 2014",
+        "Dictionary of the English textile terms, 2014",
+        "textile_terms.en-academic.com",
+    ),
+    s(
+        "Ashenhurst page 1999",
+        "Medieval textiles page on the Ashenhurst formula, 1999",
+        "www.faena.medievaltextiles.org/ash.html",
+    ),
+    s(
+        "Watson 1946",
+        "Setting after Ashenhurst and Watson, as taught",
+        "groundweave.com/sett-pages/calculating-sett",
+    ),
+    s(
+        "Textile School",
+        "Textile School, weaving calculations and fibre formulas",
+        "www.textileschool.com",
+    ),
+    s(
+        "GATE solutions",
+        "GATE Textile Engineering papers 2003 to 2022 with worked solutions",
+        "www.textiletriangle.com/gate-textile/question-paper",
+    ),
+    s(
+        "19 CFR 151",
+        "United States customs regulations, 19 CFR 151.61 to 151.70 (wool)",
+        "www.govregs.com, title 19",
+    ),
+    s(
+        "French order 1998",
+        "French Republic, order of 24 June 1998, Annex II, conventional rates",
+        "etalab/lois-non-codifiees-et-reglements-francais",
+    ),
+    s("Rieter", "Rieter, Rikipedia: technology of short-staple spinning", "www.rieter.com"),
+    s("PCT moisture", "PCT, moisture regain conversions", "pctextile.com/archives/8748"),
+    s(
+        "Moisture blog 2015",
+        "Textile Calculation, moisture regain and correct invoice weight, 2015",
+        "textilecalculation.blogspot.com/2015/04 and 2015/08",
+    ),
+    s("Spinning cards", "Flash cards of spinning formulae", "api.brainscape.com, test 3"),
+    s(
+        "Canmore MV 000240",
+        "Historic Environment Scotland, record MV 000240 (spinning mule, 1870)",
+        "canmore.org.uk/collection/1466509",
+    ),
+    s("Collegedunia", "GATE solved questions", "cdquestions.com and questions.collegedunia.com"),
+    s(
+        "Divider article",
+        "Textile and Fashion, how the finisher card and divider work",
+        "textileandfashion.com",
+    ),
+    s(
+        "Designation practice",
+        "ASTM practice of yarn designation, as explained",
+        "mytextilenotes.blogspot.com/2011/07",
+    ),
+    s(
+        "Cost slides",
+        "Cost control in spinning mills, slides",
+        "www.slideshare.net, cost-control-in-spinning-mills",
+    ),
+    s("Beech 1902", "F. Beech, The Dyeing of Woollen Fabrics, 1902", "free-books.at, book 19534"),
+    s("HSE EH23", "HSE Guidance Note EH23, Anthrax: health hazards, 1979", "gulflink.org"),
+    s(
+        "WorkSafe Q fever",
+        "WorkSafe Victoria, Preventing Q fever",
+        "www.worksafe.vic.gov.au/preventing-q-fever",
+    ),
+];

@@ -1,0 +1,18 @@
+//! A number that remembers how it came about.
+//!
+//! Run a formula with [`Worked`] numbers on a [`Tape`] and the tape holds every step. From that one
+//! recording come the [`Working`] (text, HTML, LaTeX), the sensitivity of the answer to each input
+//! and the live workbook, so none of them can drift from the answer.
+
+mod expression;
+mod gradient;
+// mod sheet;
+mod tape;
+mod working;
+
+pub use expression::Dialect;
+pub use gradient::Sensitivity;
+// pub use sheet::{Section, write_sheet};
+pub use tape::{Arg, Call, Label, Op, Recording, Step, Tape, Worked};
+pub(crate) use working::subscript;
+pub use working::{Line, Working};

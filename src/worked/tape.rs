@@ -1,0 +1,276 @@
+//! The tape: what was computed, step by step.
+
+use std::cell::RefCell;
+use std::collections::BTreeMap;
+use std::ops::{Add, Div, Mul, Neg, Sub};
+
+use crate::formula::Formula;
+use crate::number::Number;
+
+/// What a step does to its operands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum Op {
+    /// A figure that somebody gave.
+    Input,
+    /// The same figure under another name.
+    Same,
+    /// −a
+    Neg,
+    /// a + b
+    Add,
+    /// a − b
+    Sub,
+    /// a × b
+    Mul,
+    /// a ÷ b
+    Div,
+    /// √a
+    Sqrt,
+    /// a to the constant power b
+    Power,
+    /// eᵃ
+    Exp,
+    /// ln a
+    Ln,
+    /// a rounded down
+    Floor,
+    /// a rounded up
+    Ceil,
+    /// the smaller of a and b
+    Min,
+    /// the greater of a and b
+    Max,
+    /// c where a < b, else d
+    IfLess,
+}
+
+/// An operand: an earlier step or a constant.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Arg {
+    /// An earlier step, by its place on the tape.
+    Step(usize),
+    /// A constant.
+    Constant(f64),
+}
+
+/// One step: an operation, its operands and the figure that came out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Step {
+    /// The operation.
+    pub op: Op,
+    /// The operands, as many as the operation takes.
+    pub args: Vec<Arg>,
+    /// The figure.
+    pub value: f64,
+}
+
+/// What a step is called.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Label {
+    /// The symbol in a formula, such as `T`.
+    pub symbol: String,
+    /// The full name, such as `spin.count`; the symbol where empty.
+    pub key: String,
+    /// The unit that the figure is in; empty for a plain ratio.
+    pub unit: String,
+    /// What the figure is, in words.
+    pub meaning: String,
+    /// The input as the user typed it, such as `22½ YSW`.
+    pub typed: String,
+    /// Where an input came from: a place in a file, an argument.
+    pub origin: String,
+}
+
+impl Label {
+    /// The full name, or the symbol where there is none.
+    pub fn name(&self) -> &str {
+        if self.key.is_empty() { &self.symbol } else { &self.key }
+    }
+}
+
+/// A step that is the result of a formula of the catalogue.
+#[derive(Clone, Debug)]
+pub struct Call {
+    /// The formula.
+    pub formula: &'static Formula,
+    /// Its inputs, in the order of the card; a list input comes last and fills the rest.
+    pub inputs: Vec<Arg>,
+}
+
+/// A finished recording: it owns all it needs and can be kept, sent and read at leisure.
+#[derive(Clone, Debug, Default)]
+pub struct Recording {
+    /// The steps in the order they were made.
+    pub steps: Vec<Step>,
+    /// What steps are called.
+    pub labels: BTreeMap<usize, Label>,
+    /// Which steps are results of formulas.
+    pub calls: BTreeMap<usize, Call>,
+}
+
+impl Recording {
+    /// The figure of an operand.
+    pub fn value(&self, arg: Arg) -> f64 {
+        match arg {
+            Arg::Constant(x) => x,
+            Arg::Step(i) => self.steps[i].value,
+        }
+    }
+    /// The step with a name (key or symbol); the last one made where several bear it.
+    pub fn find(&self, name: &str) -> Option<usize> {
+        self.labels.iter().rev().find(|(_, label)| label.name() == name).map(|(step, _)| *step)
+    }
+}
+
+/// Records what is computed with the [`Worked`] numbers that it hands out.
+#[derive(Debug, Default)]
+pub struct Tape {
+    recording: RefCell<Recording>,
+}
+
+impl Tape {
+    /// An empty tape.
+    pub fn new() -> Self {
+        Self::default()
+    }
+    /// A figure that the user gave.
+    pub fn input(&self, value: f64, label: Label) -> Worked<'_> {
+        let worked = self.push(Op::Input, &[], value);
+        self.recording.borrow_mut().labels.insert(worked.step, label);
+        worked
+    }
+    /// Ends the recording.
+    pub fn finish(self) -> Recording {
+        self.recording.into_inner()
+    }
+    fn push(&self, op: Op, args: &[Arg], value: f64) -> Worked<'_> {
+        let steps = &mut self.recording.borrow_mut().steps;
+        steps.push(Step { op, args: args.to_vec(), value });
+        Worked { tape: Some(self), step: steps.len() - 1, value }
+    }
+}
+
+/// A number that remembers how it came about: its place on a tape and its value.
+#[derive(Clone, Copy, Debug)]
+pub struct Worked<'t> {
+    tape: Option<&'t Tape>,
+    step: usize,
+    value: f64,
+}
+
+impl<'t> Worked<'t> {
+    /// The number as an operand of a recording.
+    pub fn arg(self) -> Arg {
+        if self.tape.is_some() { Arg::Step(self.step) } else { Arg::Constant(self.value) }
+    }
+    /// The tape of the operands; constants belong to none.
+    ///
+    /// # Panics
+    /// Where numbers of two tapes meet: their steps have nothing to do with each other.
+    fn tape_of(all: &[Worked<'t>]) -> Option<&'t Tape> {
+        let mut found: Option<&'t Tape> = None;
+        for tape in all.iter().filter_map(|w| w.tape) {
+            assert!(found.is_none_or(|f| std::ptr::eq(f, tape)), "numbers of two tapes were mixed");
+            found = Some(tape);
+        }
+        found
+    }
+    fn record(op: Op, operands: &[Worked<'t>], value: f64) -> Self {
+        match Self::tape_of(operands) {
+            None => Worked { tape: None, step: 0, value },
+            Some(tape) => {
+                let args: Vec<Arg> = operands.iter().map(|w| w.arg()).collect();
+                tape.push(op, &args, value)
+            }
+        }
+    }
+    fn label(self, label: Label) -> Self {
+        let Some(tape) = self.tape else { return self };
+        let taken = tape.recording.borrow().labels.contains_key(&self.step);
+        let step = if taken { tape.push(Op::Same, &[self.arg()], self.value) } else { self };
+        tape.recording.borrow_mut().labels.insert(step.step, label);
+        step
+    }
+}
+
+macro_rules! operator {
+    ($($trait:ident $method:ident $op:tt),*) => {$(
+        impl<'t> $trait for Worked<'t> {
+            type Output = Worked<'t>;
+            fn $method(self, other: Worked<'t>) -> Worked<'t> {
+                Worked::record(Op::$trait, &[self, other], self.value $op other.value)
+            }
+        }
+        impl<'t> $trait<f64> for Worked<'t> {
+            type Output = Worked<'t>;
+            fn $method(self, other: f64) -> Worked<'t> {
+                self $op Worked::constant(other)
+            }
+        }
+    )*};
+}
+operator!(Add add +, Sub sub -, Mul mul *, Div div /);
+
+impl Neg for Worked<'_> {
+    type Output = Self;
+    fn neg(self) -> Self {
+        Worked::record(Op::Neg, &[self], -self.value)
+    }
+}
+
+macro_rules! function {
+    ($($name:ident $op:ident),*) => {$(
+        fn $name(self) -> Self { Worked::record(Op::$op, &[self], Number::$name(self.value)) }
+    )*};
+}
+
+impl Number for Worked<'_> {
+    fn constant(value: f64) -> Self {
+        Worked { tape: None, step: 0, value }
+    }
+    fn value(&self) -> f64 {
+        self.value
+    }
+    function!(sqrt Sqrt, exp Exp, ln Ln, floor Floor, ceil Ceil);
+    fn powf(self, exponent: f64) -> Self {
+        Worked::record(
+            Op::Power,
+            &[self, Worked::constant(exponent)],
+            Number::powf(self.value, exponent),
+        )
+    }
+    fn min(self, other: Self) -> Self {
+        Worked::record(Op::Min, &[self, other], Number::min(self.value, other.value))
+    }
+    fn max(self, other: Self) -> Self {
+        Worked::record(Op::Max, &[self, other], Number::max(self.value, other.value))
+    }
+    fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self {
+        let value = self.value.if_less(than.value, then.value, otherwise.value);
+        Worked::record(Op::IfLess, &[self, than, then, otherwise], value)
+    }
+    fn named(self, symbol: &'static str) -> Self {
+        self.label(Label { symbol: symbol.to_owned(), ..Label::default() })
+    }
+    fn labelled(self, label: impl FnOnce() -> Label) -> Self {
+        if self.tape.is_some() { self.label(label()) } else { self }
+    }
+    fn from_formula(
+        self,
+        formula: &'static Formula,
+        inputs: impl FnOnce(&mut dyn FnMut(Self)),
+    ) -> Self {
+        let Some(tape) = self.tape else { return self };
+        let mut args = Vec::new();
+        inputs(&mut |input: Self| args.push(input.arg()));
+        // A body that hands an input straight through gets a step of its own to carry the note.
+        let step = if args.contains(&self.arg()) {
+            tape.push(Op::Same, &[self.arg()], self.value)
+        } else {
+            self
+        };
+        tape.recording.borrow_mut().calls.insert(step.step, Call { formula, inputs: args });
+        step
+    }
+}

@@ -1,0 +1,99 @@
+//! Hanks: turns of the reel, length, and what scouring does to the count.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{Count, Fraction, Length, LinearDensity, Ratio, Shrinkage};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] =
+    &[&REEL_TURNS, &HANK_LENGTH, &COUNT_AFTER_SCOURING, &COUNT_BEFORE_SCOURING];
+
+/// Whole turns of the reel for a hank that still has its length after scouring.
+#[formula(
+    result = "n",
+    sources = ["practice"],
+    limits = ["rounded up, so that no hank is short"],
+    slips = ["adding the shrinkage to the length instead of dividing by 1 − s"]
+)]
+pub fn reel_turns<N: Number>(
+    /// length of the finished hank
+    #[q("L", 10.0..=2000.0)]
+    length: Length<N>,
+    /// circumference of the reel
+    #[q("C", 0.5..=3.0)]
+    reel: Length<N>,
+    /// shrinkage in scouring
+    #[q("s", 0.0..=0.15)]
+    shrinkage: Shrinkage<N>,
+) -> Count<N> {
+    (length / (1.0 - shrinkage) / reel).ceil()
+}
+
+/// Length of a hank after scouring.
+#[formula(
+    result = "L",
+    sources = ["Nasmith 1890", "Woodhouse and Kilgour 1921"],
+    limits = ["shrinkage zero gives the length as reeled"],
+    slips = ["reeling at the label's length and selling short"]
+)]
+pub fn hank_length<N: Number>(
+    /// turns of the reel
+    #[q("n", 10.0..=2000.0)]
+    turns: Count<N>,
+    /// circumference of the reel
+    #[q("C", 0.5..=3.0)]
+    reel: Length<N>,
+    /// shrinkage in scouring
+    #[q("s", 0.0..=0.15)]
+    shrinkage: Shrinkage<N>,
+) -> Length<N> {
+    turns * reel * (1.0 - shrinkage)
+}
+
+/// Count of a yarn after its hanks are scoured: oil out, a little fibre out, shorter.
+#[formula(
+    result = "T₂",
+    sources = ["practice"],
+    limits = ["the ratio of states is 1 where both counts are on clean dry fibre"],
+    slips = ["changing the count once: scouring changes both the mass and the length"]
+)]
+pub fn count_after_scouring<N: Number>(
+    /// count before
+    #[q("T₁", 10.0..=4000.0)]
+    count: LinearDensity<N>,
+    /// state after over state before
+    #[q("q", 0.8..=1.1)]
+    state_change: Ratio<N>,
+    /// fibre lost
+    #[q("w", 0.0..=0.03)]
+    loss: Fraction<N>,
+    /// shrinkage in length
+    #[q("s", 0.0..=0.15)]
+    shrinkage: Shrinkage<N>,
+) -> LinearDensity<N> {
+    count * state_change * (1.0 - loss) / (1.0 - shrinkage)
+}
+
+/// The count to make before scouring for a count wanted after it.
+#[formula(
+    result = "T₁",
+    sources = ["practice"],
+    limits = ["the ratio of states is 1 where both counts are on clean dry fibre"],
+    slips = ["multiplying by 1 + s instead of by 1 − s"]
+)]
+pub fn count_before_scouring<N: Number>(
+    /// count wanted after
+    #[q("T₂", 10.0..=4000.0)]
+    count: LinearDensity<N>,
+    /// state after over state before
+    #[q("q", 0.8..=1.1)]
+    state_change: Ratio<N>,
+    /// fibre lost
+    #[q("w", 0.0..=0.03)]
+    loss: Fraction<N>,
+    /// shrinkage in length
+    #[q("s", 0.0..=0.15)]
+    shrinkage: Shrinkage<N>,
+) -> LinearDensity<N> {
+    count * (1.0 - shrinkage) / ((1.0 - loss) * state_change)
+}
