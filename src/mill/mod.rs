@@ -6,6 +6,7 @@ mod loss;
 mod machines;
 mod mule;
 mod oil;
+mod pieces;
 
 pub use card::*;
 pub use cost::*;
@@ -13,6 +14,7 @@ pub use loss::*;
 pub use machines::*;
 pub use mule::*;
 pub use oil::*;
+pub use pieces::*;
 
 use crate::formula::Formula;
 
@@ -24,4 +26,5 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     machines::FORMULAS,
     mule::FORMULAS,
     oil::FORMULAS,
+    pieces::FORMULAS,
 ];

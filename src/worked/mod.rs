@@ -6,13 +6,15 @@
 
 mod expression;
 mod gradient;
-// mod sheet;
+#[cfg(feature = "sheet")]
+mod sheet;
 mod tape;
 mod working;
 
 pub use expression::Dialect;
 pub use gradient::Sensitivity;
-// pub use sheet::{Section, write_sheet};
+#[cfg(feature = "sheet")]
+pub use sheet::{Section, StaticTable, write_sheet};
 pub use tape::{Arg, Call, Label, Op, Recording, Step, Tape, Worked};
 pub(crate) use working::subscript;
 pub use working::{Line, Working};

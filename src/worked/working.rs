@@ -74,7 +74,16 @@ impl Working {
     }
     /// The lines from the inputs down to the answer.
     pub fn lines(&self) -> Vec<Line> {
-        Lines::new(&self.recording, &[self.root]).all(Dialect::Text)
+        self.lines_in(Dialect::Text)
+    }
+    /// A figure typed in a unit of its own stands in the line that converts it, so it needs none.
+    fn lines_in(&self, dialect: Dialect) -> Vec<Line> {
+        let lines = Lines::new(&self.recording, &[self.root]);
+        lines
+            .steps()
+            .filter(|s| !lines.is_typed_input(*s))
+            .map(|s| lines.line(s, dialect))
+            .collect()
     }
     /// The recording that the working is read from.
     pub fn recording(&self) -> &Arc<Recording> {
@@ -125,8 +134,8 @@ impl Working {
 
     /// The working as a LaTeX `aligned` environment.
     pub fn latex(&self) -> String {
-        let rows: Vec<String> = Lines::new(&self.recording, &[self.root])
-            .all(Dialect::Latex)
+        let rows: Vec<String> = self
+            .lines_in(Dialect::Latex)
             .into_iter()
             .map(|line| {
                 let mut row = format!("{} &= ", latex_symbol(&line.symbol));
@@ -257,10 +266,6 @@ impl<'a> Lines<'a> {
 
     fn call_around(&self, step: usize) -> Option<&'a Call> {
         self.scope.get(&step).and_then(|result| self.recording.calls.get(result))
-    }
-
-    pub(super) fn all(&self, dialect: Dialect) -> Vec<Line> {
-        self.steps().map(|step| self.line(step, dialect)).collect()
     }
 
     pub(super) fn line(&self, step: usize, dialect: Dialect) -> Line {

@@ -1,0 +1,51 @@
+//! How many pieces a yarn makes.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{Count, Mass};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[&PIECES_FROM_YARN, &YARN_FOR_PIECES];
+
+/// Pieces that a mass of yarn makes, not yet rounded down to whole ones.
+#[formula(
+    result = "n",
+    sources = ["definition"],
+    limits = ["yarn and needs on one basis, such as clean dry fibre", "the fixed need once: thrums, not a share of each piece"],
+    slips = ["spreading the fixed need over the pieces and so forgetting it in a small lot"]
+)]
+pub fn pieces_from_yarn<N: Number>(
+    /// yarn at hand
+    #[q("y", 0.1..=10000.0)]
+    yarn: Mass<N>,
+    /// needed once, however many pieces
+    #[q("h", 0.0..=20.0)]
+    fixed: Mass<N>,
+    /// needed for each piece
+    #[q("e", 0.01..=50.0)]
+    each: Mass<N>,
+) -> Count<N> {
+    ((yarn - fixed) / each).max(0.0)
+}
+
+/// Yarn for a number of pieces; none for no piece.
+#[formula(
+    result = "y",
+    sources = ["definition"],
+    limits = ["the fixed need once: thrums, not for each piece"],
+    slips = ["the fixed need for each piece"]
+)]
+pub fn yarn_for_pieces<N: Number>(
+    /// pieces
+    #[q("n", 0.0..=5000.0)]
+    pieces: Count<N>,
+    /// needed once, however many pieces
+    #[q("h", 0.0..=20.0)]
+    fixed: Mass<N>,
+    /// needed for each piece
+    #[q("e", 0.01..=50.0)]
+    each: Mass<N>,
+) -> Mass<N> {
+    // Less than half a piece is no piece: pieces are whole.
+    pieces.if_less(0.5, 0.0, fixed + pieces * each)
+}

@@ -1,0 +1,265 @@
+//! Down the route and up again: what comes out, what is to be set.
+
+use std::cell::Cell;
+
+use super::Plan;
+use super::given::{Choices, Values};
+use super::goods::{Need, Shop, Taken};
+use super::stage::{AnyStage, Bench, Ledger, NoLedger, Setting, Station, named};
+use super::stock::Stock;
+use crate::error::Result;
+use crate::number::Number;
+use crate::quantity::{LinearDensity, Mass, Shrinkage};
+use crate::worked::{Label, Recording, Tape, Worked};
+
+/// Something that left the route, and where it went.
+#[derive(Clone, Debug)]
+pub(super) struct Loss {
+    pub(super) stage: String,
+    pub(super) to: String,
+    pub(super) stock: Stock<f64>,
+}
+
+/// Keeps the books of one stage.
+struct Books {
+    stage: &'static str,
+    lost: Vec<Loss>,
+    added: Vec<Loss>,
+}
+
+impl<N: Number> Ledger<N> for Books {
+    fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock<N>) {
+        let stock = Stock::plain(&what());
+        self.lost.push(Loss { stage: self.stage.to_owned(), to: to.to_owned(), stock });
+    }
+    fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock<N>) {
+        let stock = Stock::plain(&what());
+        self.added.push(Loss { stage: self.stage.to_owned(), to: from.to_owned(), stock });
+    }
+}
+
+/// The plan with its likely figures.
+#[derive(Debug)]
+pub(super) struct Nominal {
+    /// The stock before the first stage and after each.
+    pub(super) flow: Vec<Stock<f64>>,
+    pub(super) lost: Vec<Loss>,
+    pub(super) added: Vec<Loss>,
+    pub(super) settings: Vec<Setting>,
+    pub(super) made: Vec<f64>,
+    pub(super) unrounded: Vec<f64>,
+    pub(super) needs: Vec<Need<f64>>,
+    pub(super) spare: f64,
+    pub(super) margin: f64,
+    /// Where the yarn of the goods went, in clean dry fibre: stage, sink, kilograms.
+    pub(super) used: Vec<(String, String, f64)>,
+    /// The parts chosen.
+    pub(super) parts: Vec<f64>,
+    pub(super) recording: Recording,
+}
+
+impl Plan {
+    /// The likely figures in base units.
+    pub(super) fn likely(&self) -> Vec<f64> {
+        self.given.iter().map(super::Given::base).collect()
+    }
+
+    /// The stock down the route; `see` is shown what leaves each stage.
+    pub(super) fn carry<N: Number>(
+        &self,
+        values: &Values<'_, N>,
+        ledger: &mut impl Ledger<N>,
+        mut see: impl FnMut(usize, &AnyStage, Stock<N>),
+    ) -> Stock<N> {
+        let mut stock = self.fleece.stock(values);
+        for (place, stage) in self.stages.iter().enumerate() {
+            stock = stage.carry(values, stock, ledger);
+            see(place, stage, stock);
+        }
+        stock
+    }
+
+    /// What the goods are figured from.
+    pub(super) fn shop<'a, 'v, N: Number>(&'a self, values: &'a Values<'v, N>) -> Shop<'a, 'v, N> {
+        let shrinkage = self.stages.iter().find_map(|s| match s {
+            AnyStage::HankScour(scour) => Some(values.get(scour.shrinkage)),
+            _ => None,
+        });
+        Shop {
+            values,
+            machines: &self.machines,
+            label: &self.label,
+            yarn: &self.yarn,
+            dry: self.yarn.dry(values, &self.label),
+            hank_shrinkage: shrinkage.unwrap_or(Shrinkage::base(N::constant(0.0))),
+        }
+    }
+
+    /// What each good needs.
+    pub(super) fn needs<N: Number>(&self, shop: &Shop<'_, '_, N>) -> Vec<Need<N>> {
+        self.goods.iter().map(|good| good.need(shop)).collect()
+    }
+
+    /// Up the route: the greasy mass for some scoured yarn.
+    pub(super) fn back<N: Number>(&self, values: &Values<'_, N>, yarn: Mass<N>) -> Mass<N> {
+        let fibre = self.stages.iter().rev().fold(yarn, |fibre, stage| stage.back(values, fibre));
+        self.fleece.back(values, fibre)
+    }
+}
+
+impl Nominal {
+    /// Runs the plan twice: once to choose the parts, once to record how every figure comes about.
+    pub(super) fn new(plan: &Plan) -> Result<Nominal> {
+        let likely = plan.likely();
+        let open: Vec<Cell<f64>> = plan.choices.iter().map(|_| Cell::new(f64::NAN)).collect();
+        let choosing = Values { given: &likely, choices: Choices::Open(&open) };
+        let mut first = Nominal::empty();
+        first.run(plan, &choosing);
+        let parts: Vec<f64> = open.iter().map(Cell::get).collect();
+
+        let tape = Tape::new();
+        let mut nominal = Nominal::empty();
+        {
+            let given: Vec<Worked<'_>> = plan.given.iter().map(|g| g.enter(&tape)).collect();
+            let chosen: Vec<Worked<'_>> = plan
+                .choices
+                .iter()
+                .zip(&parts)
+                .map(|((key, owned), part)| {
+                    tape.input(
+                        *part,
+                        Label {
+                            key: format!("{key}.chosen"),
+                            symbol: "z".to_owned(),
+                            meaning: format!("part in use, out of the {} owned", owned.parts.len()),
+                            ..Label::default()
+                        },
+                    )
+                })
+                .collect();
+            let values = Values { given: &given, choices: Choices::Made(&chosen) };
+            nominal.run(plan, &values);
+        }
+        nominal.parts = parts;
+        nominal.recording = tape.finish();
+        Ok(nominal)
+    }
+
+    fn empty() -> Self {
+        Nominal {
+            flow: Vec::new(),
+            lost: Vec::new(),
+            added: Vec::new(),
+            settings: Vec::new(),
+            made: Vec::new(),
+            unrounded: Vec::new(),
+            needs: Vec::new(),
+            spare: 0.0,
+            margin: 0.0,
+            used: Vec::new(),
+            parts: Vec::new(),
+            recording: Recording::default(),
+        }
+    }
+
+    fn run<N: Number>(&mut self, plan: &Plan, values: &Values<'_, N>) {
+        let greasy = plan.fleece.stock(values);
+        let mut flow = vec![greasy];
+        for stage in &plan.stages {
+            let mut books = Books { stage: stage.name(), lost: Vec::new(), added: Vec::new() };
+            let out = stage.carry(values, flow[flow.len() - 1], &mut books);
+            self.lost.append(&mut books.lost);
+            self.added.append(&mut books.added);
+            flow.push(out);
+        }
+        self.flow = flow.iter().map(Stock::plain).collect();
+
+        let shop = plan.shop(values);
+        let needs = plan.needs(&shop);
+        let yarn = flow[flow.len() - 1].fibre();
+        let (mut left, mut margin) = (yarn.v(), yarn.v());
+        let mut made = Vec::new();
+        for (good, need) in plan.goods.iter().zip(&needs) {
+            let taken: Taken<N> = good.take(need, Mass::from(left));
+            left = left - taken.used.v();
+            margin = margin - taken.promised.v();
+            self.unrounded.push(taken.unrounded.value());
+            made.push(taken.made);
+        }
+        let words = "scoured yarn beyond what the promise needs, as clean dry fibre";
+        let margin = named("promise", "margin", words, Mass::from(margin));
+        let spare = named("promise", "spare", "scoured yarn left over", Mass::from(left));
+
+        // Counts are asked for up the route, settings made down it.
+        let mut bench = Bench::new();
+        let stations =
+            |place: usize, count_in: LinearDensity<N>, count_out: LinearDensity<N>| Station {
+                values,
+                before: flow[place],
+                after: flow[place + 1],
+                count_in,
+                count_out,
+                yarn: &plan.yarn,
+                lot: &plan.fleece,
+            };
+        let mut counts = vec![shop.dry];
+        let mut before_scouring = shop.dry;
+        for (place, stage) in plan.stages.iter().enumerate().rev() {
+            let out = counts[counts.len() - 1];
+            let count_in = stage.count_in(&stations(place, out, out), out, &mut bench);
+            if matches!(stage, AnyStage::HankScour(_)) {
+                before_scouring = count_in;
+            }
+            counts.push(count_in);
+        }
+        counts.reverse();
+        for (place, stage) in plan.stages.iter().enumerate() {
+            stage.set(&stations(place, counts[place], counts[place + 1]), &mut bench);
+        }
+        // Weighed in oil, in the state in which the yarn leaves the twister.
+        let state = plan
+            .stages
+            .iter()
+            .position(|s| matches!(s, AnyStage::HankScour(_)))
+            .map_or(flow[flow.len() - 1], |place| flow[place])
+            .state();
+        let oily = LinearDensity::from(before_scouring.v() * state.v());
+        let oily =
+            named("twister", "count_in_oil", "folded yarn as it goes to the reel, in oil", oily);
+        for (good, made) in plan.goods.iter().zip(&made) {
+            self.used.extend(good.set(&shop, *made, oily, &mut bench));
+        }
+        self.settings = bench.settings;
+        let order: Vec<&str> = plan.stages.iter().map(AnyStage::name).collect();
+        // Goods come after the stages, in their own order.
+        self.settings
+            .sort_by_key(|s| order.iter().position(|o| *o == s.stage).unwrap_or(order.len()));
+        self.made = made.iter().map(|n| n.value()).collect();
+        self.needs = needs
+            .iter()
+            .map(|n| Need { each: Mass::base(n.each.value()), fixed: Mass::base(n.fixed.value()) })
+            .collect();
+        self.spare = spare.value();
+        self.margin = margin.value();
+    }
+}
+
+/// One run with plain figures: the fibre after each stage, the pieces of each good, and the yarn
+/// beyond what the promise needs.
+pub(super) fn draw(
+    plan: &Plan,
+    values: &Values<'_, f64>,
+    fibre: &mut [f64],
+    pieces: &mut [f64],
+) -> f64 {
+    let yarn = plan.carry(values, &mut NoLedger, |place, _, stock| fibre[place] = stock.fibre.0);
+    let shop = plan.shop(values);
+    let (mut left, mut margin) = (yarn.fibre.0, yarn.fibre.0);
+    for (good, pieces) in plan.goods.iter().zip(pieces) {
+        let taken = good.take(&good.need(&shop), Mass::base(left));
+        *pieces = taken.made.value();
+        left -= taken.used.value();
+        margin -= taken.promised.value();
+    }
+    margin
+}

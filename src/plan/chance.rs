@@ -1,0 +1,155 @@
+//! How sure a figure is, and drawing it.
+
+use rand_chacha::ChaCha8Rng;
+use rand_chacha::rand_core::{Rng, SeedableRng};
+
+use crate::error::{Error, Result};
+use crate::quantity::{Kind, print::of_kind};
+
+/// The 95 % point of the normal distribution.
+pub const Z95: f64 = 1.644_853_626_951_472_7;
+
+/// What varies when a figure varies.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Layer {
+    /// The mill's own constant, not known well: the same for every lot.
+    Mill,
+    /// From lot to lot.
+    Lot,
+    /// From piece to piece: averages out over many.
+    Piece,
+}
+
+impl Layer {
+    /// The layer in words.
+    pub const fn words(self) -> &'static str {
+        match self {
+            Layer::Mill => "the mill's constant, not known well",
+            Layer::Lot => "lot to lot",
+            Layer::Piece => "piece to piece",
+        }
+    }
+}
+
+/// The scale on which a figure is spread evenly to both sides.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Scale {
+    /// Shares: ln(x/(1 − x)); a draw stays between 0 and 1.
+    Logit,
+    /// Masses, lengths and the like: ln x; a draw stays above 0.
+    Log,
+    /// As it is.
+    Plain,
+}
+
+impl Scale {
+    fn of(self, x: f64) -> f64 {
+        match self {
+            Scale::Logit => (x / (1.0 - x)).ln(),
+            Scale::Log => x.ln(),
+            Scale::Plain => x,
+        }
+    }
+    #[inline]
+    fn back(self, y: f64) -> f64 {
+        match self {
+            Scale::Logit => 1.0 / (1.0 + (-y).exp()),
+            Scale::Log => y.exp(),
+            Scale::Plain => y,
+        }
+    }
+}
+
+/// How a figure is spread: normal to each side of the middle, on a scale.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Spread {
+    /// Taken as known.
+    Known,
+    /// Two halves of a normal distribution that meet in the median.
+    Normal {
+        /// The scale.
+        scale: Scale,
+        /// The median, on the scale.
+        middle: f64,
+        /// Standard deviation below it.
+        below: f64,
+        /// Standard deviation above it.
+        above: f64,
+    },
+}
+
+impl Spread {
+    /// From low (5 %), likely (median) and high (95 %), in base units.
+    pub fn from_range(low: f64, likely: f64, high: f64, kind: Kind) -> Result<Self> {
+        let p = |x: f64| of_kind(x, kind);
+        if !(low <= likely && likely <= high) {
+            return Err(Error::range(format!(
+                "low {}, likely {}, high {} are not in order; write the smallest first",
+                p(low),
+                p(likely),
+                p(high)
+            )));
+        }
+        let scale = match kind.family() {
+            Kind::Fraction if low > 0.0 && high < 1.0 => Scale::Logit,
+            _ if low > 0.0 && kind.family() != Kind::Fraction => Scale::Log,
+            _ => Scale::Plain,
+        };
+        let middle = scale.of(likely);
+        Ok(Spread::Normal {
+            scale,
+            middle,
+            below: (middle - scale.of(low)) / Z95,
+            above: (scale.of(high) - middle) / Z95,
+        })
+    }
+    /// A normal distribution.
+    pub fn normal(mean: f64, sd: f64) -> Self {
+        Spread::Normal { scale: Scale::Plain, middle: mean, below: sd, above: sd }
+    }
+    /// The figure at a standard normal deviate; `likely` where it is known.
+    #[inline]
+    pub fn at(&self, z: f64, likely: f64) -> f64 {
+        match *self {
+            Spread::Known => likely,
+            Spread::Normal { scale, middle, below, above } => {
+                scale.back(middle + z * if z < 0.0 { below } else { above })
+            }
+        }
+    }
+    /// True where the figure is spread at all.
+    pub fn is_open(&self) -> bool {
+        matches!(self, Spread::Normal { below, above, .. } if *below > 0.0 || *above > 0.0)
+    }
+}
+
+/// Standard normal deviates, a fresh stream for each draw: a draw comes out the same whichever
+/// thread makes it and whatever was drawn before.
+pub struct Deviates {
+    generator: ChaCha8Rng,
+}
+
+impl Deviates {
+    /// The generator of a seed.
+    pub fn new(seed: u64) -> Self {
+        Deviates { generator: ChaCha8Rng::seed_from_u64(seed) }
+    }
+    /// Fills `out` for a draw.
+    pub fn fill(&mut self, draw: u64, out: &mut [f64]) {
+        self.generator.set_stream(draw);
+        self.generator.set_word_pos(0);
+        // Box and Muller, Annals of Mathematical Statistics 29 (1958): two deviates from two even ones.
+        for pair in out.chunks_mut(2) {
+            let radius = (-2.0 * self.even().ln()).sqrt();
+            let (sin, cos) = (std::f64::consts::TAU * self.even()).sin_cos();
+            pair[0] = radius * cos;
+            if let Some(second) = pair.get_mut(1) {
+                *second = radius * sin;
+            }
+        }
+    }
+    /// Even between 0 (never) and 1.
+    fn even(&mut self) -> f64 {
+        ((self.generator.next_u64() >> 11) + 1) as f64 / (1u64 << 53) as f64
+    }
+}

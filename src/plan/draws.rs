@@ -1,0 +1,134 @@
+//! Many draws of the uncertain figures, on all cores, the same bytes whatever their number.
+
+use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
+use std::sync::{Mutex, PoisonError};
+
+use super::Plan;
+use super::chain::draw;
+use super::chance::Deviates;
+use super::given::{Choices, Values};
+use crate::error::{Error, Result};
+
+/// Draws that are made in one go: what a thread takes at a time.
+pub(super) const BLOCK: usize = 2048;
+
+/// What was asked for.
+pub(super) struct Request<'a> {
+    pub(super) draws: usize,
+    pub(super) seed: u64,
+    pub(super) threads: usize,
+    /// Told how many draws are done; says whether to go on.
+    pub(super) progress: &'a mut dyn FnMut(usize) -> bool,
+}
+
+/// One block of draws, made by `make` with a row of figures for each draw.
+///
+/// Blocks come back in order, so what is summed over them is the same for any number of threads.
+pub(super) fn in_blocks<T: Send>(
+    plan: &Plan,
+    parts: &[f64],
+    request: &mut Request<'_>,
+    make: impl Fn(&Values<'_, f64>, &[f64], &mut T) + Sync,
+    start: impl Fn(usize) -> T + Sync,
+) -> Result<Vec<T>> {
+    let likely = plan.likely();
+    let open: Vec<usize> =
+        (0..plan.given.len()).filter(|i| plan.given[*i].spread.is_open()).collect();
+    let blocks = request.draws.div_ceil(BLOCK);
+    let (next, done) = (AtomicUsize::new(0), AtomicUsize::new(0));
+    let stop = AtomicBool::new(false);
+    let results: Mutex<Vec<Option<T>>> = Mutex::new((0..blocks).map(|_| None).collect());
+    let (draws, seed) = (request.draws, request.seed);
+
+    let work = |after_each: &mut dyn FnMut()| {
+        let mut figures = likely.clone();
+        let mut deviates = Deviates::new(seed);
+        let mut z = vec![0.0; open.len()];
+        loop {
+            let block = next.fetch_add(1, Ordering::Relaxed);
+            if block >= blocks || stop.load(Ordering::Relaxed) {
+                return;
+            }
+            let first = block * BLOCK;
+            let count = BLOCK.min(draws - first);
+            let mut made = start(count);
+            for number in first..first + count {
+                deviates.fill(number as u64, &mut z);
+                for (place, z) in open.iter().zip(&z) {
+                    let given = &plan.given[*place];
+                    let (low, high) = given.kind.possible();
+                    // A normal tail may reach beyond what is possible; there it ends.
+                    figures[*place] = given.spread.at(*z, likely[*place]).max(low).min(high);
+                }
+                let values = Values { given: &figures, choices: Choices::Made(parts) };
+                make(&values, &z, &mut made);
+            }
+            results.lock().unwrap_or_else(PoisonError::into_inner)[block] = Some(made);
+            done.fetch_add(count, Ordering::Relaxed);
+            after_each();
+        }
+    };
+    std::thread::scope(|scope| {
+        for _ in 1..request.threads.min(blocks).max(1) {
+            scope.spawn(|| work(&mut || {}));
+        }
+        // This thread works too and reports between its blocks.
+        work(&mut || {
+            if !(request.progress)(done.load(Ordering::Relaxed)) {
+                stop.store(true, Ordering::Relaxed);
+            }
+        });
+    });
+    let results = results.into_inner().unwrap_or_else(PoisonError::into_inner);
+    results
+        .into_iter()
+        .collect::<Option<Vec<T>>>()
+        .ok_or_else(|| Error::plan(format!("stopped after {} of {draws} draws", done.into_inner())))
+}
+
+/// Where the deviates of a figure are sorted into: bins of equal width between −3.2 and 3.2.
+pub(super) const BINS: usize = 32;
+
+/// The bin of a deviate.
+#[inline]
+pub(super) fn bin(z: f64) -> usize {
+    ((z + 3.2) * 5.0).clamp(0.0, BINS as f64 - 1.0) as usize
+}
+
+/// The results of a block of draws.
+pub(super) struct Block {
+    /// Fibre after each stage, draw by draw.
+    pub(super) fibre: Vec<f64>,
+    /// Pieces of each good, draw by draw.
+    pub(super) pieces: Vec<f64>,
+    /// Yarn beyond what the promise needs.
+    pub(super) margin: Vec<f64>,
+    /// For each open figure and bin of it: how many draws, their margins summed, how many short.
+    pub(super) bins: Vec<[f64; 3]>,
+}
+
+/// Runs the plan forward for every draw.
+pub(super) fn forward(plan: &Plan, parts: &[f64], request: &mut Request<'_>) -> Result<Vec<Block>> {
+    let (stages, goods) = (plan.stages.len(), plan.goods.len());
+    let open = plan.given.iter().filter(|g| g.spread.is_open()).count();
+    let start = |count: usize| Block {
+        fibre: Vec::with_capacity(count * stages),
+        pieces: Vec::with_capacity(count * goods),
+        margin: Vec::with_capacity(count),
+        bins: vec![[0.0; 3]; open * BINS],
+    };
+    let make = |values: &Values<'_, f64>, z: &[f64], block: &mut Block| {
+        let (f, p) = (block.fibre.len(), block.pieces.len());
+        block.fibre.resize(f + stages, 0.0);
+        block.pieces.resize(p + goods, 0.0);
+        let margin = draw(plan, values, &mut block.fibre[f..], &mut block.pieces[p..]);
+        block.margin.push(margin);
+        for (figure, z) in z.iter().enumerate() {
+            let [count, sum, short] = &mut block.bins[figure * BINS + bin(*z)];
+            *count += 1.0;
+            *sum += margin;
+            *short += f64::from(u8::from(margin < 0.0));
+        }
+    };
+    in_blocks(plan, parts, request, make, start)
+}

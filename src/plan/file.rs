@@ -1,0 +1,420 @@
+//! Reading a lot file: TOML with units, every message with its place.
+
+use std::cell::RefCell;
+use std::collections::BTreeSet;
+
+use toml_edit::{Document, Item, TableLike, Value};
+
+use super::chance::{Layer, Spread};
+use super::given::{Ask, Given, Owned};
+use crate::error::{Error, Result, did_you_mean};
+use crate::quantity::{Amount, Kind, parse_as, print::of_kind};
+
+/// The text of a lot file, parsed.
+pub(super) struct File {
+    name: String,
+    document: Document<String>,
+}
+
+/// What a plan is built up from while its file is read.
+#[derive(Debug, Default)]
+pub(super) struct Draft {
+    pub(super) given: Vec<Given>,
+    pub(super) choices: Vec<(String, Owned)>,
+    pub(super) warnings: Vec<String>,
+}
+
+/// A figure that a stage asks for.
+pub(super) struct Question {
+    pub(super) key: &'static str,
+    pub(super) symbol: &'static str,
+    pub(super) meaning: &'static str,
+    pub(super) kind: Kind,
+    /// The usual range, in the base unit, and who says so.
+    pub(super) usual: (f64, f64, &'static str),
+    /// What to write, for the message when it is missing.
+    pub(super) example: &'static str,
+    /// Taken where nothing is written, in the base unit.
+    pub(super) default: Option<f64>,
+}
+
+/// Short form for a question without default.
+pub(super) const fn ask(
+    key: &'static str,
+    symbol: &'static str,
+    meaning: &'static str,
+    kind: Kind,
+    usual: (f64, f64, &'static str),
+    example: &'static str,
+) -> Question {
+    Question { key, symbol, meaning, kind, usual, example, default: None }
+}
+
+impl Question {
+    pub(super) const fn or(self, default: f64) -> Question {
+        Question { default: Some(default), ..self }
+    }
+}
+
+/// Who says so, where nobody has printed it.
+pub(super) const PRACTICE: &str = "common practice";
+
+impl File {
+    pub(super) fn parse(name: &str, text: &str) -> Result<File> {
+        match Document::parse(text.to_owned()) {
+            Ok(document) => Ok(File { name: name.to_owned(), document }),
+            Err(e) => {
+                let line = e.span().map_or(1, |s| line_of(text, s.start));
+                let why = e.message().lines().collect::<Vec<_>>().join(" ");
+                let why = why.trim();
+                let shown = text.lines().nth(line - 1).unwrap_or("").trim();
+                Err(Error::plan(format!(
+                    "{name}:{line}: this is not TOML ({why}): {shown}; \
+                     write key = \"value\", texts in quotes"
+                )))
+            }
+        }
+    }
+    fn line(&self, span: Option<std::ops::Range<usize>>) -> usize {
+        span.map_or(1, |s| line_of(self.document.raw(), s.start))
+    }
+    pub(super) fn place(&self, line: usize) -> String {
+        format!("{}:{line}", self.name)
+    }
+    /// The whole file as a section.
+    pub(super) fn root(&self) -> Section<'_> {
+        Section {
+            file: self,
+            path: String::new(),
+            table: Some(self.document.as_table()),
+            line: 1,
+            used: RefCell::default(),
+        }
+    }
+}
+
+fn line_of(text: &str, at: usize) -> usize {
+    text.as_bytes()[..at.min(text.len())].iter().filter(|b| **b == b'\n').count() + 1
+}
+
+/// A table of the file. It knows which keys were asked for, so that the others can be refused.
+pub(super) struct Section<'d> {
+    file: &'d File,
+    pub(super) path: String,
+    table: Option<&'d dyn TableLike>,
+    line: usize,
+    used: RefCell<BTreeSet<String>>,
+}
+
+impl<'d> Section<'d> {
+    fn full(&self, key: &str) -> String {
+        if self.path.is_empty() { key.to_owned() } else { format!("{}.{key}", self.path) }
+    }
+    /// An error at a key of this section.
+    pub(super) fn error(&self, key: &str, message: impl Into<String>) -> Error {
+        let line = self.item(key).map_or(self.line, |item| self.file.line(item.span()));
+        Error::plan(message).at(format_args!("{}: {}", self.file.place(line), self.full(key)))
+    }
+    /// Turns an error of any kind into one with this place.
+    fn placed(&self, key: &str, error: &Error) -> Error {
+        self.error(key, error.to_string())
+    }
+    /// Where a key stands.
+    fn origin(&self, key: &str) -> String {
+        let line = self.item(key).map_or(self.line, |item| self.file.line(item.span()));
+        self.file.place(line)
+    }
+    fn item(&self, key: &str) -> Option<&'d Item> {
+        self.table.and_then(|t| t.get(key))
+    }
+    fn take(&self, key: &str) -> Option<&'d Item> {
+        self.used.borrow_mut().insert(key.to_owned());
+        self.item(key)
+    }
+    /// True where the file has the section at all.
+    pub(super) fn is_present(&self) -> bool {
+        self.table.is_some()
+    }
+    pub(super) fn has(&self, key: &str) -> bool {
+        self.item(key).is_some()
+    }
+    /// The keys, in the order of the file.
+    pub(super) fn keys(&self) -> Vec<String> {
+        self.table.map(|t| t.iter().map(|(k, _)| k.to_owned()).collect()).unwrap_or_default()
+    }
+    /// A table within this one; without keys where the file has none.
+    pub(super) fn section(&self, key: &str) -> Result<Section<'d>> {
+        let item = self.take(key);
+        let table = match item {
+            None => None,
+            Some(item) => Some(item.as_table_like().ok_or_else(|| {
+                self.error(key, format!("a table is wanted here; write [{}]", self.full(key)))
+            })?),
+        };
+        let line = item.map_or(self.line, |i| self.file.line(i.span()));
+        Ok(Section { file: self.file, path: self.full(key), table, line, used: RefCell::default() })
+    }
+    /// Refuses keys that nobody asked for.
+    pub(super) fn finish(&self) -> Result<()> {
+        let used = self.used.borrow();
+        for key in self.keys() {
+            if !used.contains(&key) {
+                let near = did_you_mean(&key, used.iter().map(String::as_str))
+                    .map(|k| format!("; did you mean '{k}'?"))
+                    .unwrap_or_default();
+                let known: Vec<&str> = used.iter().map(String::as_str).collect();
+                return Err(self.error(
+                    &key,
+                    format!("this key is not known{near} Known here: {}", known.join(", ")),
+                ));
+            }
+        }
+        Ok(())
+    }
+    fn missing(&self, key: &str, what: &str, example: &str) -> Error {
+        let table =
+            if self.path.is_empty() { String::new() } else { format!(" in [{}]", self.path) };
+        self.error(key, format!("{what} is missing; write {key} = {example}{table}"))
+    }
+    /// A text.
+    pub(super) fn text(&self, key: &str, what: &str, example: &str) -> Result<String> {
+        self.text_or_none(key)?.ok_or_else(|| self.missing(key, what, example))
+    }
+    /// A text that may be absent.
+    pub(super) fn text_or_none(&self, key: &str) -> Result<Option<String>> {
+        let Some(item) = self.take(key) else { return Ok(None) };
+        match item.as_str() {
+            Some(text) => Ok(Some(text.to_owned())),
+            None => {
+                Err(self.error(key, format!("a text in quotes is wanted, not {}", shown(item))))
+            }
+        }
+    }
+    /// Yes or no.
+    pub(super) fn flag(&self, key: &str) -> Result<bool> {
+        let Some(item) = self.take(key) else { return Ok(false) };
+        item.as_bool()
+            .ok_or_else(|| self.error(key, format!("true or false is wanted, not {}", shown(item))))
+    }
+    /// A list of texts that may be absent.
+    pub(super) fn texts(&self, key: &str) -> Result<Option<Vec<String>>> {
+        let Some(item) = self.take(key) else { return Ok(None) };
+        let wrong = || self.error(key, format!("a list of texts is wanted, not {}", shown(item)));
+        let array = item.as_array().ok_or_else(wrong)?;
+        array
+            .iter()
+            .map(|v| v.as_str().map(str::to_owned).ok_or_else(wrong))
+            .collect::<Result<_>>()
+            .map(Some)
+    }
+    /// A whole number that may be absent.
+    pub(super) fn whole(&self, key: &str) -> Result<Option<u32>> {
+        let Some(item) = self.take(key) else { return Ok(None) };
+        let number = item.as_integer().and_then(|n| u32::try_from(n).ok());
+        number.map(Some).ok_or_else(|| {
+            self.error(key, format!("a whole number from 0 up is wanted, not {}", shown(item)))
+        })
+    }
+
+    /// A figure, with its spread where one is given.
+    pub(super) fn ask(&self, draft: &mut Draft, question: &Question) -> Result<Ask> {
+        match self.ask_or_none(draft, question)? {
+            Some(ask) => Ok(ask),
+            None => match question.default {
+                Some(base) => {
+                    let kind = question.kind;
+                    let name =
+                        if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
+                    let unit = crate::quantity::unit(name, Some(kind))?;
+                    let amount = Amount { number: unit.from_base(base), unit };
+                    let typed = of_kind(base, kind);
+                    let origin = "taken where nothing is written".to_owned();
+                    Ok(self.push(draft, question, amount, typed, Spread::Known, Layer::Lot, origin))
+                }
+                None => Err(self.missing(question.key, question.meaning, question.example)),
+            },
+        }
+    }
+    /// A figure that may be absent.
+    pub(super) fn ask_or_none(&self, draft: &mut Draft, q: &Question) -> Result<Option<Ask>> {
+        let Some(item) = self.take(q.key) else { return Ok(None) };
+        let place = |e: Error| self.placed(q.key, &e);
+        let (amount, typed, spread, layer) = match item.as_table_like() {
+            None => {
+                let (amount, typed) = read(item, q.kind).map_err(place)?;
+                (amount, typed, Spread::Known, Layer::Lot)
+            }
+            Some(table) => self.spread(q, table)?,
+        };
+        let base = amount.base();
+        let (low, high, source) = q.usual;
+        if base < low || base > high {
+            draft.warnings.push(format!(
+                "{}: {} = {typed} is unusual; the usual range is {} to {} ({source})",
+                self.origin(q.key),
+                self.full(q.key),
+                of_kind(low, q.kind),
+                of_kind(high, q.kind),
+            ));
+        }
+        let origin = self.origin(q.key);
+        Ok(Some(self.push(draft, q, amount, typed, spread, layer, origin)))
+    }
+    fn push(
+        &self,
+        draft: &mut Draft,
+        q: &Question,
+        amount: Amount,
+        typed: String,
+        spread: Spread,
+        layer: Layer,
+        origin: String,
+    ) -> Ask {
+        draft.given.push(Given {
+            key: self.full(q.key),
+            symbol: q.symbol,
+            meaning: q.meaning,
+            kind: q.kind,
+            amount,
+            typed,
+            spread,
+            layer,
+            origin,
+        });
+        Ask(draft.given.len() - 1)
+    }
+    /// `{ low = …, likely = …, high = … }` or `{ mean = …, sd = … }`.
+    fn spread(
+        &self,
+        q: &Question,
+        table: &dyn TableLike,
+    ) -> Result<(Amount, String, Spread, Layer)> {
+        let inner = |key: &str, message: String| self.error(q.key, format!("{key}: {message}"));
+        let one = |key: &str| -> Result<Option<(Amount, String)>> {
+            table
+                .get(key)
+                .map(|i| read(i, q.kind))
+                .transpose()
+                .map_err(|e| inner(key, e.to_string()))
+        };
+        if let Some((key, _)) = table
+            .iter()
+            .find(|(k, _)| !["low", "likely", "high", "mean", "sd", "varies"].contains(k))
+        {
+            return Err(inner(
+                key,
+                "this key is not known; write low, likely and high, or mean and sd, and varies"
+                    .into(),
+            ));
+        }
+        let layer = match table.get("varies").map(|i| i.as_str().unwrap_or("")) {
+            None | Some("lot") => Layer::Lot,
+            Some("mill") => Layer::Mill,
+            Some("piece") => Layer::Piece,
+            Some(_) => {
+                return Err(inner("varies", "write \"mill\", \"lot\" or \"piece\"".into()));
+            }
+        };
+        match (one("low")?, one("likely")?, one("high")?, one("mean")?, one("sd")?) {
+            (Some((low, _)), Some((likely, typed)), Some((high, _)), None, None) => {
+                let spread = Spread::from_range(low.base(), likely.base(), high.base(), q.kind)
+                    .map_err(|e| self.placed(q.key, &e))?;
+                Ok((likely, typed, spread, layer))
+            }
+            (None, None, None, Some((mean, typed)), Some((sd, _))) => {
+                Ok((mean, typed, Spread::normal(mean.base(), sd.base()), layer))
+            }
+            _ => Err(self.error(
+                q.key,
+                format!(
+                    "write {0} = {{ low = \"…\", likely = \"…\", high = \"…\" }} or {0} = {{ mean = \"…\", sd = \"…\" }}",
+                    q.key
+                ),
+            )),
+        }
+    }
+    /// Parts that the mill owns, and the one set for use where there is one.
+    pub(super) fn owned(
+        &self,
+        draft: &mut Draft,
+        list: &str,
+        set: &str,
+        kind: Kind,
+        example: &str,
+    ) -> Result<Owned> {
+        let what = "the list of what the mill owns";
+        let item = self.take(list).ok_or_else(|| self.missing(list, what, example))?;
+        let array = item.as_array().filter(|a| !a.is_empty()).ok_or_else(|| {
+            self.error(list, format!("a list is wanted, such as {example}, not {}", shown(item)))
+        })?;
+        let mut parts = array
+            .iter()
+            .map(|v| read_value(v, kind).map(|(amount, _)| amount.base()))
+            .collect::<Result<Vec<f64>>>()
+            .map_err(|e| self.placed(list, &e))?;
+        parts.sort_by(f64::total_cmp);
+        let fixed = match self.take(set) {
+            None => None,
+            Some(item) => {
+                let part = read(item, kind).map_err(|e| self.placed(set, &e))?.0.base();
+                let owned = parts.iter().any(|p| (p - part).abs() <= 1e-9 * p.abs());
+                if !owned {
+                    let all: Vec<String> = parts.iter().map(|p| of_kind(*p, kind)).collect();
+                    return Err(self.error(
+                        set,
+                        format!(
+                            "{} is not owned; choose one of {}",
+                            of_kind(part, kind),
+                            all.join(", ")
+                        ),
+                    ));
+                }
+                Some(part)
+            }
+        };
+        let owned = Owned { place: draft.choices.len(), parts, fixed };
+        draft.choices.push((self.full(set), owned.clone()));
+        Ok(owned)
+    }
+}
+
+fn shown(item: &Item) -> String {
+    let text = item.to_string();
+    let text = text.trim();
+    if text.chars().count() > 40 {
+        format!("{}…", text.chars().take(40).collect::<String>())
+    } else {
+        text.to_owned()
+    }
+}
+
+fn read(item: &Item, kind: Kind) -> Result<(Amount, String)> {
+    match item {
+        Item::Value(value) => read_value(value, kind),
+        _ => Err(Error::notation(format!(
+            "a {} is wanted; write it like \"{}\"",
+            kind.words(),
+            kind.example()
+        ))),
+    }
+}
+
+fn read_value(value: &Value, kind: Kind) -> Result<(Amount, String)> {
+    match value {
+        Value::String(text) => parse_as(text.value(), kind).map(|a| (a, text.value().clone())),
+        Value::Integer(n) => bare(*n.value() as f64, kind),
+        Value::Float(x) => bare(*x.value(), kind),
+        _ => Err(Error::notation(format!(
+            "a {} is wanted, not {}; write it like \"{}\"",
+            kind.words(),
+            value.to_string().trim(),
+            kind.example()
+        ))),
+    }
+}
+
+fn bare(number: f64, kind: Kind) -> Result<(Amount, String)> {
+    let amount = crate::quantity::bare(number, kind)?;
+    kind.check(amount.base())?;
+    Ok((amount, number.to_string()))
+}

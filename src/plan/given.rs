@@ -1,0 +1,128 @@
+//! The figures that a plan rests on, each with its place in the lot file.
+
+use std::cell::Cell;
+
+use super::chance::{Layer, Spread};
+use crate::number::{Number, V};
+use crate::quantity::{Amount, Count, Kind, Typed};
+use crate::worked::{Tape, Worked};
+
+/// A figure that was given.
+#[derive(Clone, Debug)]
+pub struct Given {
+    /// Its name, such as `scour.loss`.
+    pub key: String,
+    /// Its symbol.
+    pub symbol: &'static str,
+    /// What it is, in words.
+    pub meaning: &'static str,
+    /// The kind of quantity.
+    pub kind: Kind,
+    /// The likely figure, as it was given.
+    pub amount: Amount,
+    /// The text of it.
+    pub typed: String,
+    /// How it is spread.
+    pub spread: Spread,
+    /// What varies when it varies.
+    pub layer: Layer,
+    /// Where it stands, such as `first-lot.toml:12`.
+    pub origin: String,
+}
+
+impl Given {
+    /// The likely figure in the base unit.
+    pub fn base(&self) -> f64 {
+        self.amount.base()
+    }
+}
+
+/// The place of a figure in the table of given figures.
+#[derive(Clone, Copy, Debug)]
+pub struct Ask(pub(super) usize);
+
+/// A part of a machine that is chosen out of those that the mill owns.
+#[derive(Clone, Debug)]
+pub struct Owned {
+    /// The place of the choice in the table of choices.
+    pub(super) place: usize,
+    /// The parts owned, in rising order: teeth, or dents per centimetre.
+    pub parts: Vec<f64>,
+    /// Set by the user: not the nearest part but this.
+    pub fixed: Option<f64>,
+}
+
+impl Owned {
+    /// The owned parts next to a wanted one: below (or equal) and above.
+    pub fn neighbours(&self, wanted: f64) -> (Option<f64>, Option<f64>) {
+        let below = self.parts.iter().copied().rfind(|p| *p <= wanted);
+        let above = self.parts.iter().copied().find(|p| *p > wanted);
+        (below, above)
+    }
+    /// The part to use: the one set, else the nearest.
+    pub fn choose(&self, wanted: f64) -> f64 {
+        let nearest = self
+            .parts
+            .iter()
+            .copied()
+            .min_by(|a, b| (a - wanted).abs().total_cmp(&(b - wanted).abs()));
+        self.fixed.or(nearest).unwrap_or(wanted)
+    }
+}
+
+/// The figures of one run of the plan: the likely ones, a draw, or worked numbers.
+#[derive(Debug)]
+pub struct Values<'a, N> {
+    /// One for each given figure, in base units.
+    pub given: &'a [N],
+    /// One for each choice of a part.
+    pub choices: Choices<'a, N>,
+}
+
+/// The parts chosen: being chosen in this run, or settled before.
+#[derive(Debug)]
+pub enum Choices<'a, N> {
+    /// This run chooses.
+    Open(&'a [Cell<f64>]),
+    /// Chosen before.
+    Made(&'a [N]),
+}
+
+impl<N: Number> Values<'_, N> {
+    /// A given figure.
+    #[inline(always)]
+    pub fn get<Q: Typed<N>>(&self, ask: Ask) -> Q {
+        Q::from(V(self.given[ask.0]))
+    }
+    /// The part in use where `wanted` would be best.
+    pub fn part(&self, owned: &Owned, wanted: V<N>) -> V<N> {
+        match self.choices {
+            Choices::Open(choices) => {
+                let part = owned.choose(wanted.value());
+                choices[owned.place].set(part);
+                V::constant(part)
+            }
+            Choices::Made(choices) => V(choices[owned.place]),
+        }
+    }
+    /// The wheel in use where a wheel of `wanted` teeth would be best.
+    pub fn wheel(&self, owned: &Owned, wanted: Count<N>) -> Count<N> {
+        Count::from(self.part(owned, wanted.v()))
+    }
+}
+
+impl Given {
+    /// Puts the figure on a tape.
+    pub(super) fn enter<'t>(&self, tape: &'t Tape) -> Worked<'t> {
+        crate::formula::enter(
+            tape,
+            &self.amount,
+            Some(self.typed.clone()),
+            self.kind,
+            &self.key,
+            self.symbol,
+            self.meaning,
+            &self.origin,
+        )
+    }
+}

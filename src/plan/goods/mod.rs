@@ -1,0 +1,230 @@
+//! The goods: hanks and woven pieces.
+
+mod hank;
+mod woven;
+
+use super::file::{Draft, PRACTICE, Section, ask};
+use super::given::{Ask, Given, Values};
+use super::lot::{Labelled, Yarn};
+use super::stage::{Bench, named};
+use crate::error::Result;
+use crate::mill;
+use crate::number::{Number, V};
+use crate::quantity::{Count, Kind, LinearDensity, Mass, Ratio, Shrinkage};
+
+pub(super) use hank::Reel;
+pub(super) use woven::Loom;
+
+/// A kind of goods and how many of it were promised.
+#[derive(Clone, Debug)]
+pub(super) struct Good {
+    pub(super) name: String,
+    /// How many were promised.
+    pub(super) want: Option<u32>,
+    /// Takes what the others leave.
+    pub(super) rest: bool,
+    /// Where the promise stands in the file.
+    pub(super) origin: String,
+    /// How far a piece's yarn differs from the mean of all pieces: a factor about one.
+    evenness: Option<Ask>,
+    making: Making,
+}
+
+#[derive(Clone, Debug)]
+enum Making {
+    Hank(hank::Hank),
+    Woven(Box<woven::Piece>),
+}
+
+/// What a good needs of the scoured yarn, in clean dry fibre.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Need<N> {
+    /// For each piece.
+    pub(super) each: Mass<N>,
+    /// Once, however many pieces.
+    pub(super) fixed: Mass<N>,
+}
+
+/// The machines behind the scoured yarn.
+#[derive(Clone, Debug)]
+pub(super) struct Machines {
+    pub(super) reel: Option<Reel>,
+    pub(super) loom: Option<Loom>,
+}
+
+/// What the goods are figured from.
+pub(super) struct Shop<'a, 'v, N> {
+    pub(super) values: &'a Values<'v, N>,
+    pub(super) machines: &'a Machines,
+    pub(super) label: &'a Labelled,
+    pub(super) yarn: &'a Yarn,
+    /// The finished yarn, on clean dry fibre.
+    pub(super) dry: LinearDensity<N>,
+    /// Shrinkage of the hank in scouring.
+    pub(super) hank_shrinkage: Shrinkage<N>,
+}
+
+impl Good {
+    pub(super) fn read(
+        name: &str,
+        section: &Section<'_>,
+        machines: &Machines,
+        yarn: &Yarn,
+        draft: &mut Draft,
+    ) -> Result<Self> {
+        let kind = section.text("kind", "what kind of goods this is", "\"hank\" or \"woven\"")?;
+        let of =
+            section.text("yarn", "the yarn that it is made of", &format!("\"{}\"", yarn.name))?;
+        if of != yarn.name {
+            return Err(section.error(
+                "yarn",
+                format!("no stage makes a yarn '{of}'; the lot makes '{}'", yarn.name),
+            ));
+        }
+        let want = section.whole("want")?;
+        let rest = section.flag("rest")?;
+        if want.is_none() && !rest {
+            return Err(section.error(
+                "want",
+                "how many were promised is missing; write want = 12, or rest = true for what the others leave",
+            ));
+        }
+        let making = match kind.as_str() {
+            "hank" if machines.reel.is_some() => Making::Hank(hank::Hank::read(section, draft)?),
+            "hank" => {
+                return Err(section.error(
+                    "kind",
+                    "hanks need a reel; write a table [reel] with circumference = \"1.50 m\"",
+                ));
+            }
+            "woven" if machines.loom.is_some() => {
+                Making::Woven(Box::new(woven::Piece::read(section, draft)?))
+            }
+            "woven" => {
+                return Err(section.error(
+                    "kind",
+                    "woven goods need a loom; write the tables [loom] and [finish]",
+                ));
+            }
+            other => {
+                return Err(section.error(
+                    "kind",
+                    format!("'{other}' is not a kind of goods; write \"hank\" or \"woven\""),
+                ));
+            }
+        };
+        let unevenness = ask(
+            "piece_cv",
+            "CV",
+            "coefficient of variation of the yarn from piece to piece",
+            Kind::Fraction,
+            (0.0, 0.1, PRACTICE),
+            "\"2 %\"",
+        );
+        let evenness = match section.ask_or_none(draft, &unevenness)? {
+            None => None,
+            Some(ask) => Some(evenness(draft, ask, &section.path, want)?),
+        };
+        let origin = section.error("want", "").to_string();
+        let origin =
+            origin.rsplit_once(": goods.").map_or(origin.clone(), |(place, _)| place.to_owned());
+        Ok(Good { name: name.to_owned(), want, rest, origin, evenness, making })
+    }
+
+    /// What the good needs of the scoured yarn.
+    pub(super) fn need<N: Number>(&self, shop: &Shop<'_, '_, N>) -> Need<N> {
+        let mut need = match &self.making {
+            Making::Hank(hank) => hank.need(&self.name, shop),
+            Making::Woven(piece) => piece.need(&self.name, shop),
+        };
+        if let Some(ask) = self.evenness {
+            let factor: Ratio<N> = shop.values.get(ask);
+            need.each = Mass::from(need.each.v() * factor.v());
+        }
+        need
+    }
+
+    /// What to set for the good, and where its yarn goes.
+    pub(super) fn set<N: Number>(
+        &self,
+        shop: &Shop<'_, '_, N>,
+        made: Count<N>,
+        before_scouring: LinearDensity<N>,
+        bench: &mut Bench<N>,
+    ) -> Vec<(String, String, f64)> {
+        match &self.making {
+            Making::Hank(hank) => hank.set(&self.name, shop, made, before_scouring, bench),
+            Making::Woven(piece) => piece.set(&self.name, shop, made, bench),
+        }
+    }
+}
+
+/// Piece-to-piece variation as a figure of its own: the mean over the pieces, about one.
+fn evenness(draft: &mut Draft, cv: Ask, path: &str, want: Option<u32>) -> Result<Ask> {
+    let cv = &draft.given[cv.0];
+    let pieces = f64::from(want.unwrap_or(1).max(1));
+    let given = Given {
+        key: format!("{path}.mean_of_pieces"),
+        symbol: "m",
+        meaning: "mean yarn of the pieces, over that planned",
+        kind: Kind::Ratio,
+        amount: crate::quantity::bare(1.0, Kind::Ratio)?,
+        typed: "1".to_owned(),
+        spread: super::chance::Spread::normal(1.0, cv.base() / pieces.sqrt()),
+        layer: super::chance::Layer::Piece,
+        origin: cv.origin.clone(),
+    };
+    draft.given.push(given);
+    Ok(Ask(draft.given.len() - 1))
+}
+
+/// A billionth of a piece too little is a whole piece: arithmetic rounds.
+const WHOLE: f64 = 1e-9;
+
+/// What a good takes of the yarn that is left when its turn comes.
+pub(super) struct Taken<N> {
+    /// Pieces that the yarn left would make, not rounded down.
+    pub(super) unrounded: Count<N>,
+    /// Whole pieces made: as many as were promised, or all where the good takes the rest.
+    pub(super) made: Count<N>,
+    /// Yarn that goes into them.
+    pub(super) used: Mass<N>,
+    /// Yarn that the promise needs, whether there is enough or not.
+    pub(super) promised: Mass<N>,
+}
+
+impl Good {
+    /// Takes yarn for the good out of what is left.
+    #[inline]
+    pub(super) fn take<N: Number>(&self, need: &Need<N>, left: Mass<N>) -> Taken<N> {
+        let name = self.name.as_str();
+        let unrounded = mill::pieces_from_yarn(left, need.fixed, need.each);
+        let unrounded = named(name, "unrounded", "pieces that the yarn left would make", unrounded);
+        let whole = (unrounded.v() + WHOLE).floor();
+        let wanted = Count::base(N::constant(self.want.map_or(0.0, f64::from)));
+        let made = if self.rest { whole } else { whole.min(wanted.v()) };
+        let made = named(name, "made", "whole pieces", Count::from(made));
+        let used = mill::yarn_for_pieces(made, need.fixed, need.each);
+        let used =
+            named(name, "yarn", "scoured yarn that goes into them, as clean dry fibre", used);
+        let promised = mill::yarn_for_pieces(wanted, need.fixed, need.each);
+        let words = "scoured yarn that the promise needs, as clean dry fibre";
+        Taken { unrounded, made, used, promised: named(name, "yarn_promised", words, promised) }
+    }
+}
+
+/// The yarn that a number of each good needs.
+pub(super) fn needed<N: Number>(needs: &[Need<N>], pieces: &[f64]) -> Mass<N> {
+    let mut sum = V::constant(0.0);
+    for (need, pieces) in needs.iter().zip(pieces) {
+        if *pieces > 0.0 {
+            sum = sum + need.fixed.v() + *pieces * need.each.v();
+        }
+    }
+    named(
+        "promise",
+        "fibre_needed",
+        "scoured yarn that the goods need, as clean dry fibre",
+        Mass::from(sum),
+    )
+}

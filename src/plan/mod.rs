@@ -1,0 +1,273 @@
+//! The plan: a lot file in, what it makes, what to set, how sure it is.
+
+mod chain;
+mod chance;
+mod draws;
+mod drivers;
+mod file;
+mod given;
+mod goods;
+#[cfg(feature = "serde")]
+mod json;
+mod lot;
+mod needed;
+mod report;
+mod result;
+mod stage;
+mod stock;
+
+pub use chance::{Layer, Scale, Spread};
+pub use drivers::Driver;
+pub use given::Given;
+pub use needed::Needed;
+pub use result::{Account, Band, Draws, GoodResult, Margin, PlanResult, StageResult};
+pub use stage::Setting;
+pub use stock::{PARTS, Stock};
+
+use std::path::Path;
+
+use sha2::{Digest, Sha256};
+
+use crate::error::{Error, Result, did_you_mean};
+use file::{Draft, File};
+use given::Owned;
+use goods::{Good, Loom, Machines, Reel};
+use lot::{Fleece, Labelled, Yarn};
+use stage::AnyStage;
+
+/// The order of the stages where a lot file names none.
+pub const ROUTE: [&str; 9] =
+    ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
+
+/// A plan for a lot. It does not change; running it gives a result.
+#[derive(Clone, Debug)]
+pub struct Plan {
+    name: String,
+    description: String,
+    file: String,
+    text: String,
+    given: Vec<Given>,
+    choices: Vec<(String, Owned)>,
+    fleece: Fleece,
+    label: Labelled,
+    yarn: Yarn,
+    stages: Vec<AnyStage>,
+    machines: Machines,
+    goods: Vec<Good>,
+    warnings: Vec<String>,
+}
+
+impl Plan {
+    /// Reads a lot file.
+    pub fn load(path: &Path) -> Result<Plan> {
+        let text = std::fs::read_to_string(path).map_err(|e| {
+            Error::plan(format!("the lot file {} cannot be read: {e}", path.display()))
+        })?;
+        Plan::parse(&text, &path.display().to_string())
+    }
+
+    /// Reads the text of a lot file; `name` is what messages call it.
+    pub fn parse(text: &str, name: &str) -> Result<Plan> {
+        let file = File::parse(name, text)?;
+        let root = file.root();
+        let mut draft = Draft::default();
+
+        let lot = root.section("lot")?;
+        let title = lot.text("name", "the name of the lot", "\"Lot 12\"")?;
+        let description = lot.text_or_none("description")?.unwrap_or_default();
+        let fleece = Fleece::read(&lot, &mut draft)?;
+        lot.finish()?;
+        let section = root.section("label")?;
+        let label = Labelled::read(&section, &mut draft)?;
+        section.finish()?;
+        let section = root.section("yarn")?;
+        let yarn = Yarn::read(&section, &mut draft)?;
+        section.finish()?;
+
+        let stages = read_route(&root, &mut draft)?;
+        let machines = read_machines(&root, &mut draft)?;
+        let goods = read_goods(&root, &machines, &yarn, &mut draft)?;
+        root.finish()?;
+
+        let plan = Plan {
+            name: title,
+            description,
+            file: name.to_owned(),
+            text: text.to_owned(),
+            given: draft.given,
+            choices: draft.choices,
+            fleece,
+            label,
+            yarn,
+            stages,
+            machines,
+            goods,
+            warnings: draft.warnings,
+        };
+        plan.check(&lot)?;
+        Ok(plan)
+    }
+
+    /// Refuses what can be seen to be impossible before anything is planned.
+    fn check(&self, lot: &file::Section<'_>) -> Result<()> {
+        let nominal = chain::Nominal::new(self)?;
+        let greasy = nominal.flow[0];
+        let [_, _, _, grease, _] = greasy.parts();
+        if grease < 0.0 {
+            let print = crate::quantity::print::of_kind;
+            let kind = crate::quantity::Kind::Mass;
+            return Err(lot.error(
+                "clean",
+                format!(
+                    "clean fibre {}, its water {} and vegetable matter {} together exceed the {} of the lot; \
+                     write a smaller clean share, regain or vegetable",
+                    print(greasy.fibre.value(), kind),
+                    print(greasy.water.value(), kind),
+                    print(greasy.vegetable.value(), kind),
+                    print(greasy.total().value(), kind),
+                ),
+            ));
+        }
+        for (stage, stock) in self.stages.iter().zip(&nominal.flow[1..]) {
+            if stock.fibre.value() <= 0.0 {
+                return Err(Error::plan(format!(
+                    "{}: nothing is left of the lot after '{}': what it holds up is more than what comes in; \
+                     take a larger lot or write a smaller {}.held_up",
+                    self.file,
+                    stage.name(),
+                    stage.name()
+                )));
+            }
+        }
+        Ok(())
+    }
+
+    /// The name of the lot.
+    pub fn name(&self) -> &str {
+        &self.name
+    }
+    /// What the file says of the lot.
+    pub fn description(&self) -> &str {
+        &self.description
+    }
+    /// The file that the plan was read from.
+    pub fn file(&self) -> &str {
+        &self.file
+    }
+    /// The text of the file.
+    pub fn text(&self) -> &str {
+        &self.text
+    }
+    /// SHA-256 of the text of the file, in hexadecimal digits.
+    pub fn hash(&self) -> String {
+        Sha256::digest(self.text.as_bytes()).iter().map(|b| format!("{b:02x}")).collect()
+    }
+    /// The figures that the plan rests on.
+    pub fn given(&self) -> &[Given] {
+        &self.given
+    }
+    /// The goods and how many of each were promised.
+    pub fn promise(&self) -> Vec<(&str, Option<u32>)> {
+        self.goods.iter().map(|g| (g.name.as_str(), g.want)).collect()
+    }
+    /// What is unusual about the figures.
+    pub fn warnings(&self) -> &[String] {
+        &self.warnings
+    }
+
+    /// The place of a good, by name.
+    fn good(&self, name: &str) -> Result<usize> {
+        self.goods.iter().position(|g| g.name == name).ok_or_else(|| {
+            let names: Vec<&str> = self.goods.iter().map(|g| g.name.as_str()).collect();
+            let near = did_you_mean(name, names.iter().copied())
+                .map(|n| format!(" Did you mean '{n}'?"))
+                .unwrap_or_default();
+            Error::plan(format!(
+                "{} has no goods '{name}'; it has {}.{near}",
+                self.file,
+                names.join(", ")
+            ))
+        })
+    }
+}
+
+fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStage>> {
+    let route = root.texts("route")?;
+    let names: Vec<String> =
+        route.unwrap_or_else(|| ROUTE.iter().map(|s| (*s).to_owned()).collect());
+    let mut stages = Vec::new();
+    for (place, name) in names.iter().enumerate() {
+        if names[..place].contains(name) {
+            return Err(root.error("route", format!("'{name}' stands twice in the route")));
+        }
+        let section = root.section(name)?;
+        match AnyStage::read(name, &section, draft)? {
+            Some(stage) => stages.push(stage),
+            None => {
+                let near = did_you_mean(name, stage::NAMES.iter().copied())
+                    .map(|n| format!("; did you mean '{n}'?"))
+                    .unwrap_or_default();
+                return Err(root.error(
+                    "route",
+                    format!("there is no stage '{name}'{near} Stages: {}", stage::NAMES.join(", ")),
+                ));
+            }
+        }
+        section.finish()?;
+    }
+    for needed in ["card", "mule", "twister"] {
+        if !names.iter().any(|n| n == needed) {
+            return Err(root.error(
+                "route",
+                format!("the route makes no yarn without '{needed}'; add it to the list"),
+            ));
+        }
+    }
+    Ok(stages)
+}
+
+fn read_machines(root: &file::Section<'_>, draft: &mut Draft) -> Result<Machines> {
+    let reel = root.section("reel")?;
+    let loom = root.section("loom")?;
+    let (cone, finish) = (root.section("cone")?, root.section("finish")?);
+    let machines = Machines {
+        reel: reel.is_present().then(|| Reel::read(&reel, draft)).transpose()?,
+        loom: loom.is_present().then(|| Loom::read(&cone, &loom, &finish, draft)).transpose()?,
+    };
+    for section in [&reel, &loom, &cone, &finish] {
+        section.finish()?;
+    }
+    Ok(machines)
+}
+
+fn read_goods(
+    root: &file::Section<'_>,
+    machines: &Machines,
+    yarn: &Yarn,
+    draft: &mut Draft,
+) -> Result<Vec<Good>> {
+    let section = root.section("goods")?;
+    let mut goods: Vec<Good> = Vec::new();
+    for name in section.keys() {
+        let one = section.section(&name)?;
+        let good = Good::read(&name, &one, machines, yarn, draft)?;
+        one.finish()?;
+        if let Some(before) = goods.iter().find(|g| g.rest) {
+            return Err(section.error(
+                &name,
+                format!(
+                    "'{}' takes the rest, so it must stand last; move [goods.{}] to the end",
+                    before.name, before.name
+                ),
+            ));
+        }
+        goods.push(good);
+    }
+    if goods.is_empty() {
+        return Err(root.error(
+            "goods",
+            "nothing is promised; write a table such as [goods.hank] with kind = \"hank\", yarn, mass and want",
+        ));
+    }
+    Ok(goods)
+}

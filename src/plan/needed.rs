@@ -1,0 +1,106 @@
+//! Backward: how much greasy wool to take in.
+
+use std::sync::Arc;
+
+use super::Plan;
+use super::chain::Nominal;
+use super::draws::{Request, in_blocks};
+use super::given::{Choices, Values};
+use super::goods;
+use crate::error::{Error, Result};
+use crate::worked::{Tape, Worked, Working};
+
+/// The greasy mass to take in.
+#[derive(Clone, Debug)]
+pub struct Needed {
+    /// The goods asked for.
+    pub goods: Vec<(String, u32)>,
+    /// Greasy mass with the likely figures, kg.
+    pub likely: f64,
+    /// Greasy mass that suffices with the confidence asked for, kg; the likely mass where nothing
+    /// is uncertain.
+    pub enough: f64,
+    /// The confidence asked for.
+    pub confidence: f64,
+    /// How many draws it rests on.
+    pub draws: usize,
+    /// The seed of the draws.
+    pub seed: u64,
+    /// The working of the likely mass.
+    pub working: Working,
+}
+
+impl Plan {
+    /// The greasy mass for a number of each good, all of them together with a confidence. Goods that
+    /// are not named are not made; with no goods named at all, the promise of the lot is meant.
+    ///
+    /// `progress` is told how many draws are done and says whether to go on.
+    pub fn needed(
+        &self,
+        goods: &[(String, u32)],
+        confidence: f64,
+        draws: usize,
+        seed: u64,
+        threads: usize,
+        progress: &mut dyn FnMut(usize) -> bool,
+    ) -> Result<Needed> {
+        if !(confidence > 0.0 && confidence < 1.0) {
+            return Err(Error::range(format!(
+                "a confidence of {confidence} is not possible; write a fraction between 0 and 1 such as 0.95"
+            )));
+        }
+        let mut pieces = vec![0.0; self.goods.len()];
+        if goods.is_empty() {
+            for (pieces, good) in pieces.iter_mut().zip(&self.goods) {
+                *pieces = good.want.map_or(0.0, f64::from);
+            }
+        }
+        for (name, count) in goods {
+            pieces[self.good(name)?] = f64::from(*count);
+        }
+        if pieces.iter().sum::<f64>() == 0.0 {
+            return Err(Error::plan(format!(
+                "{}: no goods are asked for; name at least one piece, such as {} = 12",
+                self.file,
+                self.goods.first().map_or("hank", |g| g.name.as_str())
+            )));
+        }
+        let parts = Nominal::new(self)?.parts;
+        let tape = Tape::new();
+        let root = {
+            let given: Vec<Worked<'_>> = self.given.iter().map(|g| g.enter(&tape)).collect();
+            let made: Vec<Worked<'_>> =
+                parts.iter().map(|p| crate::number::Number::constant(*p)).collect();
+            let values = Values { given: &given, choices: Choices::Made(&made) };
+            let needs = self.needs(&self.shop(&values));
+            self.back(&values, goods::needed(&needs, &pieces)).v().0
+        };
+        let likely = crate::number::Number::value(&root);
+        let root = root.arg();
+        let working = Working::new(Arc::new(tape.finish()), root);
+
+        let uncertain = self.given.iter().any(|g| g.spread.is_open());
+        let draws = if uncertain { draws } else { 0 };
+        let mut enough = likely;
+        if draws > 0 {
+            let mut request = Request { draws, seed, threads, progress };
+            let make = |values: &Values<'_, f64>, _: &[f64], greasy: &mut Vec<f64>| {
+                let needs = self.needs(&self.shop(values));
+                greasy.push(self.back(values, goods::needed(&needs, &pieces)).value());
+            };
+            let blocks = in_blocks(self, &parts, &mut request, make, Vec::with_capacity)?;
+            let mut greasy = blocks.concat();
+            // The smallest mass that suffices in at least that share of the draws.
+            let place = ((confidence * draws as f64).ceil() as usize).clamp(1, draws) - 1;
+            enough = *greasy.select_nth_unstable_by(place, f64::total_cmp).1;
+        }
+        let goods = self
+            .goods
+            .iter()
+            .zip(&pieces)
+            .filter(|(_, n)| **n > 0.0)
+            .map(|(good, n)| (good.name.clone(), *n as u32))
+            .collect();
+        Ok(Needed { goods, likely, enough, confidence, draws, seed, working })
+    }
+}

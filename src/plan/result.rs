@@ -1,0 +1,345 @@
+//! What a plan gives.
+
+use std::sync::Arc;
+
+use super::chain::{Loss, Nominal};
+use super::draws::{self, Request};
+use super::drivers::{self, Driver};
+use super::stage::{AnyStage, Setting};
+use super::{Plan, Stock};
+use crate::error::{Error, Result, did_you_mean};
+use crate::worked::{Arg, Recording, Working};
+
+/// 5 %, median and 95 % of a figure.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Band {
+    /// One draw in twenty is below.
+    pub low: f64,
+    /// Half of the draws are below.
+    pub likely: f64,
+    /// One draw in twenty is above.
+    pub high: f64,
+}
+
+impl Band {
+    /// The band of some figures, which are reordered.
+    fn of(figures: &mut [f64]) -> Band {
+        let n = figures.len();
+        let at = |share: f64| (((n - 1) as f64 * share).round()) as usize;
+        let mut take = |place: usize| *figures.select_nth_unstable_by(place, f64::total_cmp).1;
+        Band { low: take(at(0.05)), likely: take(at(0.5)), high: take(at(0.95)) }
+    }
+    fn times(self, factor: f64) -> Band {
+        Band { low: self.low * factor, likely: self.likely * factor, high: self.high * factor }
+    }
+}
+
+/// What comes out at a stage.
+#[derive(Clone, Debug)]
+pub struct StageResult {
+    /// The stage.
+    pub name: String,
+    /// What comes out of it, in words.
+    pub makes: String,
+    /// What to beware of at the machine.
+    pub caution: &'static str,
+    /// What comes out, by its parts, with the likely figures.
+    pub stock: Stock<f64>,
+    /// Fibre that comes out, in kg at the stated regain, with the likely figures.
+    pub stated: f64,
+    /// The same over the draws.
+    pub band: Option<Band>,
+}
+
+/// How a kind of goods comes out.
+#[derive(Clone, Debug)]
+pub struct GoodResult {
+    /// Its name.
+    pub name: String,
+    /// How many were promised.
+    pub want: Option<u32>,
+    /// True where it takes what the others leave.
+    pub rest: bool,
+    /// Where the promise stands.
+    pub origin: String,
+    /// Whole pieces with the likely figures.
+    pub made: f64,
+    /// What the yarn left when its turn came would make, not rounded down.
+    pub unrounded: f64,
+    /// Whole pieces over the draws.
+    pub band: Option<Band>,
+    /// Share of the draws with at least as many as were promised.
+    pub chance: Option<f64>,
+}
+
+/// How much the lot has to spare for the whole promise, or falls short.
+#[derive(Clone, Debug)]
+pub struct Margin {
+    /// The good that it is told in.
+    pub good: String,
+    /// Pieces to spare (negative: short) with the likely figures, not rounded.
+    pub likely: f64,
+    /// The same over the draws.
+    pub band: Option<Band>,
+    /// Share of the draws in which the whole promise is met.
+    pub chance: Option<f64>,
+}
+
+/// A line of the account.
+#[derive(Clone, Debug)]
+pub struct Account {
+    /// The stage.
+    pub stage: String,
+    /// Where it went (or, with `added`, came from).
+    pub to: String,
+    /// True where it came on.
+    pub added: bool,
+    /// What it was.
+    pub stock: Stock<f64>,
+}
+
+/// The draws themselves, for pictures and further study.
+#[derive(Clone, Debug, Default)]
+pub struct Draws {
+    /// Whole pieces of each good, a column each.
+    pub pieces: Vec<Vec<f64>>,
+    /// Pieces to spare for the whole promise, not rounded.
+    pub margin: Vec<f64>,
+}
+
+/// What a plan gives: the promise, the stages, the settings, the account, what moves the answer.
+#[derive(Clone, Debug)]
+pub struct PlanResult {
+    /// Name of the lot.
+    pub name: String,
+    /// The file that it was read from.
+    pub file: String,
+    /// SHA-256 of the file's text.
+    pub hash: String,
+    /// How many draws were made.
+    pub draws: usize,
+    /// Their seed.
+    pub seed: u64,
+    /// The regain at which masses are stated, as a fraction.
+    pub stated_regain: f64,
+    /// Greasy mass taken in, kg, and the clean dry fibre in it.
+    pub greasy: (f64, f64),
+    /// The stages in order.
+    pub stages: Vec<StageResult>,
+    /// The goods in order.
+    pub goods: Vec<GoodResult>,
+    /// Margin of the whole promise.
+    pub margin: Margin,
+    /// What to set, weigh and expect.
+    pub settings: Vec<Setting>,
+    /// What moves the answer most, first.
+    pub drivers: Vec<Driver>,
+    /// Every kilogram.
+    pub account: Vec<Account>,
+    /// What is unusual.
+    pub warnings: Vec<String>,
+    /// The draws.
+    pub samples: Draws,
+    recording: Arc<Recording>,
+}
+
+impl Plan {
+    /// Runs the plan. With `draws = 0` only the likely figures are worked out.
+    ///
+    /// `progress` is told how many draws are done and says whether to go on.
+    pub fn run(
+        &self,
+        draws: usize,
+        seed: u64,
+        threads: usize,
+        progress: &mut dyn FnMut(usize) -> bool,
+    ) -> Result<PlanResult> {
+        let nominal = Nominal::new(self)?;
+        let label = self.given[self.label.regain.0].base();
+        let uncertain = self.given.iter().any(|g| g.spread.is_open());
+        let draws = if uncertain { draws } else { 0 };
+        // The margin is told in pieces of the good that takes the rest, else of the last one.
+        let told = self.goods.iter().position(|g| g.rest).unwrap_or(self.goods.len() - 1);
+        let piece = nominal.needs[told].each.value();
+
+        let mut result = self.likely_result(&nominal, label, told, piece);
+        if draws > 0 {
+            let mut request = Request { draws, seed, threads, progress };
+            let blocks = draws::forward(self, &nominal.parts, &mut request)?;
+            result.draws = draws;
+            result.seed = seed;
+            result.drivers = drivers::rank(self, &blocks, piece);
+            result.spread(&blocks, 1.0 + label, piece, threads);
+        }
+        result.recording = Arc::new(nominal.recording);
+        Ok(result)
+    }
+
+    fn likely_result(&self, nominal: &Nominal, label: f64, told: usize, piece: f64) -> PlanResult {
+        let stage = |(stage, stock): (&AnyStage, &Stock<f64>)| StageResult {
+            name: stage.name().to_owned(),
+            makes: stage.makes().to_owned(),
+            caution: stage.caution(),
+            stock: *stock,
+            stated: stock.fibre.0 * (1.0 + label),
+            band: None,
+        };
+        let good = |(place, good): (usize, &super::goods::Good)| GoodResult {
+            name: good.name.clone(),
+            want: good.want,
+            rest: good.rest,
+            origin: good.origin.clone(),
+            made: nominal.made[place],
+            unrounded: nominal.unrounded[place],
+            band: None,
+            chance: None,
+        };
+        let greasy = nominal.flow[0];
+        PlanResult {
+            name: self.name.clone(),
+            file: self.file.clone(),
+            hash: self.hash(),
+            draws: 0,
+            seed: 0,
+            stated_regain: label,
+            greasy: (greasy.total().0, greasy.fibre.0),
+            stages: self.stages.iter().zip(&nominal.flow[1..]).map(stage).collect(),
+            goods: self.goods.iter().enumerate().map(good).collect(),
+            margin: Margin {
+                good: self.goods[told].name.clone(),
+                likely: nominal.margin / piece,
+                band: None,
+                chance: None,
+            },
+            settings: nominal.settings.clone(),
+            drivers: Vec::new(),
+            account: account(nominal),
+            warnings: self.warnings.clone(),
+            samples: Draws::default(),
+            recording: Arc::default(),
+        }
+    }
+}
+
+/// Every kilogram: what left each stage, what came on, what the goods hold.
+fn account(nominal: &Nominal) -> Vec<Account> {
+    let row = |added: bool| {
+        move |loss: &Loss| Account {
+            stage: loss.stage.clone(),
+            to: loss.to.clone(),
+            added,
+            stock: loss.stock,
+        }
+    };
+    let mut rows: Vec<Account> = nominal.lost.iter().map(row(false)).collect();
+    rows.extend(nominal.added.iter().map(row(true)));
+    // What is on the scoured yarn goes with its fibre.
+    let yarn = nominal.flow[nominal.flow.len() - 1];
+    let with_fibre = |fibre: f64| yarn.share(crate::number::V(fibre / yarn.fibre.0));
+    for (stage, to, fibre) in &nominal.used {
+        rows.push(Account {
+            stage: stage.clone(),
+            to: to.clone(),
+            added: false,
+            stock: with_fibre(*fibre),
+        });
+    }
+    rows.push(Account {
+        stage: "spare yarn".to_owned(),
+        to: "left over".to_owned(),
+        added: false,
+        stock: with_fibre(nominal.spare),
+    });
+    rows
+}
+
+impl PlanResult {
+    /// Fills in what the draws say.
+    fn spread(&mut self, blocks: &[draws::Block], stated: f64, piece: f64, threads: usize) {
+        let (stages, goods) = (self.stages.len(), self.goods.len());
+        let column = |from: fn(&draws::Block) -> &Vec<f64>,
+                      place: usize,
+                      width: usize|
+         -> Vec<f64> {
+            blocks.iter().flat_map(|b| from(b).iter().skip(place).step_by(width)).copied().collect()
+        };
+        let bands = |range: std::ops::Range<usize>| -> Vec<Band> {
+            range.map(|k| Band::of(&mut column(|b| &b.fibre, k, stages))).collect()
+        };
+        let middle = if threads > 1 { stages / 2 } else { 0 };
+        let bands = std::thread::scope(|scope| {
+            let first = scope.spawn(|| bands(0..middle));
+            let second = bands(middle..stages);
+            let mut all = first.join().unwrap_or_default();
+            all.extend(second);
+            all
+        });
+        for (stage, band) in self.stages.iter_mut().zip(bands) {
+            stage.band = Some(band.times(stated));
+        }
+        for (place, good) in self.goods.iter_mut().enumerate() {
+            let pieces = column(|b| &b.pieces, place, goods);
+            if let Some(want) = good.want {
+                let met = pieces.iter().filter(|p| **p >= f64::from(want)).count();
+                good.chance = Some(met as f64 / pieces.len() as f64);
+            }
+            good.band = Some(Band::of(&mut pieces.clone()));
+            self.samples.pieces.push(pieces);
+        }
+        let met = (0..self.samples.pieces[0].len()).filter(|draw| {
+            self.goods
+                .iter()
+                .zip(&self.samples.pieces)
+                .all(|(good, pieces)| good.want.is_none_or(|want| pieces[*draw] >= f64::from(want)))
+        });
+        self.margin.chance = Some(met.count() as f64 / self.draws as f64);
+        let margin: Vec<f64> = column(|b| &b.margin, 0, 1).iter().map(|m| m / piece).collect();
+        self.margin.band = Some(Band::of(&mut margin.clone()));
+        self.samples.margin = margin;
+    }
+
+    /// True where the likely figures meet the whole promise.
+    pub fn is_enough(&self) -> bool {
+        self.goods.iter().all(|g| g.want.is_none_or(|want| g.made >= f64::from(want)))
+    }
+
+    /// The working of a figure, by its name.
+    pub fn working(&self, name: &str) -> Result<Working> {
+        let step = self.recording.find(name).ok_or_else(|| {
+            let names = self.workings();
+            let near = did_you_mean(name, names.iter().map(String::as_str))
+                .map(|n| format!("; did you mean '{n}'?"))
+                .unwrap_or_default();
+            let example = "such as 'twister.twist' or 'card.hopper_weigh'";
+            Error::notation(format!("the plan has no figure '{name}'{near} Name one {example}"))
+        })?;
+        Ok(Working::new(self.recording.clone(), Arg::Step(step)))
+    }
+
+    /// The names of all figures that have a working.
+    pub fn workings(&self) -> Vec<String> {
+        let mut names: Vec<String> = self
+            .recording
+            .labels
+            .values()
+            .map(|l| l.name().to_owned())
+            .filter(|n| n.contains('.'))
+            .collect();
+        names.sort();
+        names.dedup();
+        names
+    }
+
+    /// The names of the formulas that the plan rests on.
+    pub fn formulas(&self) -> Vec<&'static str> {
+        let mut names: Vec<&str> = self.recording.calls.values().map(|c| c.formula.name).collect();
+        names.sort_unstable();
+        names.dedup();
+        names
+    }
+
+    /// The recording of the likely figures.
+    pub fn recording(&self) -> &Arc<Recording> {
+        &self.recording
+    }
+}

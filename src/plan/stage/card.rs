@@ -1,0 +1,137 @@
+//! Carding.
+
+use super::{
+    Bench, Draft, Exit, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Stock, Values, ask,
+    in_state, loss, named, pass,
+};
+use crate::error::Result;
+use crate::number::Number;
+use crate::plan::given::Ask;
+use crate::quantity::{Count, Frequency, Length, Mass, MassRate, Speed, print};
+use crate::{mill, yarn};
+
+/// Cards the wool into slubbing.
+#[derive(Clone, Debug)]
+pub(in crate::plan) struct Card {
+    loss: Ask,
+    held_up: Ask,
+    exit: Exit,
+    ends: Ask,
+    speed: Ask,
+    drops: Ask,
+    check_length: Ask,
+}
+
+impl Stage for Card {
+    const NAME: &'static str = "card";
+    const MAKES: &'static str = "slubbing";
+    const CAUTION: &'static str = "Feed rollers, licker-in and the nip of swift and doffer draw \
+        hands in: guards on, and never clear a running card.";
+
+    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
+        let figure = |key, symbol, meaning, kind, usual, example| {
+            ask(key, symbol, meaning, kind, usual, example)
+        };
+        let held_up = figure(
+            "held_up",
+            "h",
+            "clean dry fibre that stays in the card",
+            Kind::Mass,
+            (0.0, 10.0, PRACTICE),
+            "\"0.60 kg\"",
+        );
+        let ends =
+            figure("ends", "N", "good ends", Kind::Count, (10.0, 150.0, "from memory"), "120");
+        let speed = figure(
+            "speed",
+            "v",
+            "delivery",
+            Kind::Speed,
+            (5.0, 30.0, "from memory"),
+            "\"12 m/min\"",
+        );
+        let drops = figure(
+            "drops",
+            "r",
+            "drops of the hopper",
+            Kind::Frequency,
+            (0.5, 6.0, PRACTICE),
+            "\"2 drops/min\"",
+        );
+        let check = figure(
+            "check_length",
+            "L_c",
+            "length of one end to weigh",
+            Kind::Length,
+            (5.0, 100.0, PRACTICE),
+            "\"20 m\"",
+        );
+        Ok(Card {
+            loss: section
+                .ask(draft, &loss((0.02, 0.1, "card yield 90 to 95 % in print, worsted")))?,
+            held_up: section.ask(draft, &held_up.or(0.0))?,
+            exit: Exit::read(section, draft)?,
+            ends: section.ask(draft, &ends)?,
+            speed: section.ask(draft, &speed)?,
+            drops: section.ask(draft, &drops)?,
+            check_length: section.ask(draft, &check.or(20.0))?,
+        })
+    }
+
+    fn carry<N: Number>(
+        &self,
+        values: &Values<'_, N>,
+        stock: Stock<N>,
+        ledger: &mut impl Ledger<N>,
+    ) -> Stock<N> {
+        let sinks =
+            Sinks { fibre: "card waste", water: "air", fat: "card waste", vegetable: "card waste" };
+        let held_up = Some(values.get(self.held_up));
+        pass(Self::NAME, values, stock, values.get(self.loss), held_up, &self.exit, &sinks, ledger)
+    }
+
+    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
+        let needed = mill::before_loss(fibre, values.get(self.loss), values.get(self.held_up));
+        named(Self::NAME, "fibre_needed", "clean dry fibre that must go in", needed)
+    }
+
+    fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
+        let values = station.values;
+        let (ends, speed): (Count<N>, Speed<N>) = (values.get(self.ends), values.get(self.speed));
+        let dry =
+            named(Self::NAME, "slubbing_dry", "slubbing, on clean dry fibre", station.count_out);
+        let state =
+            named(Self::NAME, "exit_state", "mass for each unit of fibre", station.after.state());
+        let note = "as it leaves the card, in oil";
+        let slubbing = in_state(dry, state);
+        let slubbing = bench.set(Self::NAME, "slubbing", "slubbing count", slubbing, note);
+        let length: Length<N> = values.get(self.check_length);
+        let one = Count::base(N::constant(1.0));
+        let check = yarn::check_weight(slubbing, length, one);
+        let note = format!(
+            "{} of one end, as it leaves the card",
+            print::of_kind(length.value(), Kind::Length)
+        );
+        bench.set(Self::NAME, "check_weight", "the balance should read", check, note);
+
+        let rate = mill::card_rate(ends, speed, dry);
+        let rate = named(Self::NAME, "delivery", "clean dry fibre delivered", rate);
+        let state = named(
+            Self::NAME,
+            "hopper_state",
+            "mass for each unit of fibre",
+            station.before.state(),
+        );
+        let feed = mill::feed_rate(rate, values.get(self.loss), state);
+        let feed =
+            bench.set(Self::NAME, "feed", "feed, as weighed", feed, "with the oil and water on it");
+        let drops: Frequency<N> = values.get(self.drops);
+        let weigh = mill::hopper_weigh(feed, drops);
+        let note = format!("{} drops/min", print::figure(drops.value()));
+        bench.set(Self::NAME, "hopper_weigh", "hopper weigh", weigh, note);
+        let dry_feed = MassRate::from(feed.v() / state.v());
+        let dry_feed = named(Self::NAME, "dry_feed", "clean dry fibre fed", dry_feed);
+        let time = mill::time_for_mass(station.before.fibre(), dry_feed);
+        bench.set(Self::NAME, "time", "running time", time, "");
+    }
+}

@@ -1,0 +1,82 @@
+//! Scouring the hanks.
+
+use super::{
+    Bench, Draft, Exit, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Stock, Values, ask,
+    back, in_state, loss, named, pass,
+};
+use crate::error::Result;
+use crate::number::Number;
+use crate::plan::given::Ask;
+use crate::quantity::{LinearDensity, Mass, Ratio};
+use crate::yarn;
+
+/// Washes the oil out of the hanks; they shrink.
+#[derive(Clone, Debug)]
+pub(in crate::plan) struct HankScour {
+    loss: Ask,
+    exit: Exit,
+    pub(in crate::plan) shrinkage: Ask,
+}
+
+impl Stage for HankScour {
+    const NAME: &'static str = "hank-scour";
+    const MAKES: &'static str = "scoured yarn";
+    const CAUTION: &'static str = "Hot liquor scalds: follow the makers of plant and detergent and the local rules for effluent.";
+
+    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
+        let shrinkage = ask(
+            "shrinkage",
+            "s",
+            "shrinkage of the hank in length",
+            Kind::Shrinkage,
+            (0.0, 0.1, "3 to 8 %, from memory"),
+            "\"5 %\"",
+        );
+        Ok(HankScour {
+            loss: section.ask(draft, &loss((0.0, 0.02, PRACTICE)))?,
+            exit: Exit::read(section, draft)?,
+            shrinkage: section.ask(draft, &shrinkage)?,
+        })
+    }
+
+    fn carry<N: Number>(
+        &self,
+        values: &Values<'_, N>,
+        stock: Stock<N>,
+        ledger: &mut impl Ledger<N>,
+    ) -> Stock<N> {
+        let sinks = Sinks {
+            fibre: "fibre in the liquor",
+            water: "drying air",
+            fat: "liquor",
+            vegetable: "liquor",
+        };
+        pass(Self::NAME, values, stock, values.get(self.loss), None, &self.exit, &sinks, ledger)
+    }
+
+    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
+        back(Self::NAME, fibre, values.get(self.loss))
+    }
+
+    fn count_in<N: Number>(
+        &self,
+        station: &Station<'_, '_, N>,
+        out: LinearDensity<N>,
+        _bench: &mut Bench<N>,
+    ) -> LinearDensity<N> {
+        // Both counts are on clean dry fibre, so the ratio of states is one.
+        let same_state = Ratio::base(N::constant(1.0));
+        let (loss, shrinkage) = (station.values.get(self.loss), station.values.get(self.shrinkage));
+        let before = yarn::count_before_scouring(out, same_state, loss, shrinkage);
+        named(Self::NAME, "count_before", "folded yarn wanted before scouring, dry", before)
+    }
+
+    fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
+        let count = in_state(station.count_out, station.after.state());
+        bench.set(Self::NAME, "count", "finished count", count, "scoured, as it leaves");
+        if let Some(twist) = bench.folding_twist {
+            let after = yarn::twist_after_shrinkage(twist, station.values.get(self.shrinkage));
+            bench.set(Self::NAME, "twist", "folding twist after scouring", after, "");
+        }
+    }
+}

@@ -1,0 +1,361 @@
+//! The stages of the route, each a small piece of its own: what it asks, what it lets through and
+//! loses, what to set.
+
+mod card;
+mod dust;
+mod hank_scour;
+mod mule;
+mod oil;
+mod scour;
+mod sort;
+mod tease;
+mod twister;
+
+use super::file::{Draft, PRACTICE, Question, Section, ask};
+use super::given::{Ask, Values};
+use super::stock::Stock;
+use crate::error::Result;
+use crate::mill;
+use crate::number::{Number, V};
+use crate::quantity::{Fraction, Kind, LinearDensity, Mass, Ratio, Regain, Twist, Typed};
+use crate::worked::Label;
+
+/// A stage of the route. Adding one is a file of its own and a line in `stages!` below.
+pub(super) trait Stage: Sized {
+    /// Its name in the lot file.
+    const NAME: &'static str;
+    /// What comes out of it, in words.
+    const MAKES: &'static str;
+    /// What to beware of at the machine.
+    const CAUTION: &'static str;
+
+    /// Asks for its figures.
+    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self>;
+
+    /// What comes out for what goes in; everything that does not come out goes to the ledger.
+    fn carry<N: Number>(
+        &self,
+        values: &Values<'_, N>,
+        stock: Stock<N>,
+        ledger: &mut impl Ledger<N>,
+    ) -> Stock<N>;
+
+    /// The clean dry fibre that must go in for some to come out.
+    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N>;
+
+    /// The count to come in for a count to go out, on clean dry fibre.
+    fn count_in<N: Number>(
+        &self,
+        _station: &Station<'_, '_, N>,
+        out: LinearDensity<N>,
+        _bench: &mut Bench<N>,
+    ) -> LinearDensity<N> {
+        out
+    }
+
+    /// What to set at the machine, what to weigh, what to expect.
+    fn set<N: Number>(&self, _station: &Station<'_, '_, N>, _bench: &mut Bench<N>) {}
+}
+
+macro_rules! stages {
+    ($($module:ident::$stage:ident),*) => {
+        /// A stage of any kind.
+        #[derive(Clone, Debug)]
+        pub(super) enum AnyStage { $($stage($module::$stage)),* }
+
+        /// The names of all stages.
+        pub(super) const NAMES: &[&str] = &[$($module::$stage::NAME),*];
+
+        impl AnyStage {
+            /// Reads the stage with a name from its section.
+            pub(super) fn read(name: &str, section: &Section<'_>, draft: &mut Draft) -> Result<Option<Self>> {
+                $(if name == $module::$stage::NAME {
+                    return $module::$stage::read(section, draft).map(|s| Some(AnyStage::$stage(s)));
+                })*
+                Ok(None)
+            }
+            pub(super) fn name(&self) -> &'static str {
+                match self { $(AnyStage::$stage(_) => $module::$stage::NAME),* }
+            }
+            pub(super) fn makes(&self) -> &'static str {
+                match self { $(AnyStage::$stage(_) => $module::$stage::MAKES),* }
+            }
+            pub(super) fn caution(&self) -> &'static str {
+                match self { $(AnyStage::$stage(_) => $module::$stage::CAUTION),* }
+            }
+            #[inline(always)]
+            pub(super) fn carry<N: Number>(&self, values: &Values<'_, N>, stock: Stock<N>, ledger: &mut impl Ledger<N>) -> Stock<N> {
+                match self { $(AnyStage::$stage(s) => s.carry(values, stock, ledger)),* }
+            }
+            pub(super) fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
+                match self { $(AnyStage::$stage(s) => s.back(values, fibre)),* }
+            }
+            pub(super) fn count_in<N: Number>(&self, station: &Station<'_, '_, N>, out: LinearDensity<N>, bench: &mut Bench<N>) -> LinearDensity<N> {
+                match self { $(AnyStage::$stage(s) => s.count_in(station, out, bench)),* }
+            }
+            pub(super) fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
+                match self { $(AnyStage::$stage(s) => s.set(station, bench)),* }
+            }
+        }
+    };
+}
+stages!(
+    sort::Sort,
+    scour::Scour,
+    dust::Dust,
+    oil::Oil,
+    tease::Tease,
+    card::Card,
+    mule::Mule,
+    twister::Twister,
+    hank_scour::HankScour
+);
+
+/// Where what left a stage went, and what was added.
+pub(super) trait Ledger<N: Number> {
+    /// Something left.
+    fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock<N>);
+    /// Something came on.
+    fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock<N>);
+}
+
+/// Keeps no books: for draws.
+pub(super) struct NoLedger;
+
+impl<N: Number> Ledger<N> for NoLedger {
+    #[inline(always)]
+    fn lost(&mut self, _to: &'static str, _what: impl FnOnce() -> Stock<N>) {}
+    #[inline(always)]
+    fn added(&mut self, _from: &'static str, _what: impl FnOnce() -> Stock<N>) {}
+}
+
+/// A place on the route: what comes in and goes out there.
+pub(super) struct Station<'a, 'v, N> {
+    pub(super) values: &'a Values<'v, N>,
+    pub(super) before: Stock<N>,
+    pub(super) after: Stock<N>,
+    /// Count of what comes in and goes out, on clean dry fibre.
+    pub(super) count_in: LinearDensity<N>,
+    pub(super) count_out: LinearDensity<N>,
+    pub(super) yarn: &'a super::lot::Yarn,
+    pub(super) lot: &'a super::lot::Fleece,
+}
+
+/// A thing to set, weigh or expect at a machine.
+#[derive(Clone, Debug)]
+pub struct Setting {
+    /// The stage.
+    pub stage: String,
+    /// Full name, such as `mule.twist`.
+    pub key: String,
+    /// What it is, in words.
+    pub words: String,
+    /// The figure, in the base unit of its kind.
+    pub value: f64,
+    /// Its kind.
+    pub kind: Kind,
+    /// What else there is to say: the owned parts next to it, the state that it is weighed in.
+    pub note: String,
+}
+
+/// Collects the settings, and hands figures from one stage to the next.
+pub(super) struct Bench<N> {
+    pub(super) settings: Vec<Setting>,
+    /// Twist of the singles, once the mule is set.
+    pub(super) single_twist: Option<Twist<N>>,
+    /// Folding twist, once the twister is set.
+    pub(super) folding_twist: Option<Twist<N>>,
+    /// Yarn wound and slubbing delivered in a draw of the mule.
+    pub(super) draw: Option<(crate::quantity::Length<N>, crate::quantity::Length<N>)>,
+}
+
+impl<N: Number> Bench<N> {
+    pub(super) fn new() -> Self {
+        Bench { settings: Vec::new(), single_twist: None, folding_twist: None, draw: None }
+    }
+    /// Notes a setting and gives its figure a name.
+    pub(super) fn set<Q: Typed<N>>(
+        &mut self,
+        stage: &str,
+        name: &str,
+        words: &'static str,
+        figure: Q,
+        note: impl Into<String>,
+    ) -> Q {
+        let figure = named(stage, name, words, figure);
+        self.settings.push(Setting {
+            stage: stage.to_owned(),
+            key: format!("{stage}.{name}"),
+            words: words.to_owned(),
+            value: figure.v().value(),
+            kind: Q::KIND,
+            note: note.into(),
+        });
+        figure
+    }
+}
+
+/// Gives a figure of a stage its full name, so that it has a line of its own in the working.
+pub(super) fn named<N: Number, Q: Typed<N>>(
+    stage: &str,
+    name: &str,
+    words: &'static str,
+    figure: Q,
+) -> Q {
+    Q::from(V(figure.v().0.labelled(|| Label {
+        key: format!("{stage}.{name}"),
+        unit: Q::KIND.base().to_owned(),
+        meaning: words.to_owned(),
+        ..Label::default()
+    })))
+}
+
+/// What the stock carries when it leaves a stage, each on clean dry fibre; as it came in where not
+/// given.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Exit {
+    regain: Option<Ask>,
+    fat: Option<Ask>,
+    vegetable: Option<Ask>,
+}
+
+impl Exit {
+    pub(super) fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
+        Ok(Exit {
+            regain: section.ask_or_none(draft, &REGAIN)?,
+            fat: section.ask_or_none(draft, &FAT)?,
+            vegetable: section.ask_or_none(draft, &VEGETABLE)?,
+        })
+    }
+}
+
+pub(super) const REGAIN: Question = ask(
+    "regain",
+    "R",
+    "water on clean dry fibre, on leaving",
+    Kind::Regain,
+    (0.05, 0.35, PRACTICE),
+    "\"16 %\"",
+);
+pub(super) const FAT: Question = ask(
+    "fat",
+    "o",
+    "grease and oil on clean dry fibre, on leaving",
+    Kind::Fraction,
+    (0.0, 0.12, PRACTICE),
+    "\"0.8 %\"",
+);
+pub(super) const VEGETABLE: Question = ask(
+    "vegetable",
+    "v",
+    "vegetable matter on clean dry fibre, on leaving",
+    Kind::Fraction,
+    (0.0, 0.05, PRACTICE),
+    "\"1.0 %\"",
+);
+
+/// A loss of clean dry fibre, of what enters the stage.
+pub(super) const fn loss(usual: (f64, f64, &'static str)) -> Question {
+    ask("loss", "w", "fibre lost, of what enters", Kind::Fraction, usual, "\"2 %\"")
+}
+
+/// Where the parts of a stock go that do not leave with the fibre.
+pub(super) struct Sinks {
+    pub(super) fibre: &'static str,
+    pub(super) water: &'static str,
+    pub(super) fat: &'static str,
+    pub(super) vegetable: &'static str,
+}
+
+/// The common way through a stage: a share is lost with all that is on it, a mass is held up, and
+/// what leaves has the state asked for.
+pub(super) fn pass<N: Number>(
+    stage: &'static str,
+    values: &Values<'_, N>,
+    stock: Stock<N>,
+    loss: Fraction<N>,
+    held_up: Option<Mass<N>>,
+    exit: &Exit,
+    sinks: &Sinks,
+    ledger: &mut impl Ledger<N>,
+) -> Stock<N> {
+    let fibre = match held_up {
+        Some(held_up) => mill::after_loss(stock.fibre(), loss, held_up),
+        None => mill::after_chain_of_losses(stock.fibre(), &[loss]),
+    };
+    let fibre = named(stage, "fibre", "clean dry fibre that leaves", fibre).v();
+    let on_fibre = |part: V<N>| part / stock.fibre;
+    ledger.lost(sinks.fibre, || stock.share(loss.v()));
+    if let Some(held_up) = held_up {
+        ledger.lost("held up in the machine", || stock.share(held_up.v() / stock.fibre));
+    }
+    // What stayed with the fibre, before its state is changed.
+    let kept = stock.share(fibre / stock.fibre);
+
+    let mut out = Stock { fibre, ..kept };
+    if let Some(regain) = exit.regain {
+        out.water = fibre * values.get::<Regain<N>>(regain).v();
+    }
+    if let Some(fat) = exit.fat {
+        let wanted = values.get::<Fraction<N>>(fat).v();
+        let had = on_fibre(stock.oil) + on_fibre(stock.grease);
+        out.oil = kept.oil * wanted / had;
+        out.grease = kept.grease * wanted / had;
+    }
+    if let Some(vegetable) = exit.vegetable {
+        out.vegetable = fibre * values.get::<Fraction<N>>(vegetable).v();
+    }
+    let gone = move |part: fn(&Stock<N>) -> V<N>| part(&kept) - part(&out);
+    if exit.regain.is_some() {
+        ledger.lost(sinks.water, || Stock { water: gone(|s| s.water), ..Stock::none() });
+    }
+    if exit.fat.is_some() {
+        ledger.lost(sinks.fat, || Stock {
+            oil: gone(|s| s.oil),
+            grease: gone(|s| s.grease),
+            ..Stock::none()
+        });
+    }
+    if exit.vegetable.is_some() {
+        ledger
+            .lost(sinks.vegetable, || Stock { vegetable: gone(|s| s.vegetable), ..Stock::none() });
+    }
+    out
+}
+
+/// Backward through a stage that loses a share.
+pub(super) fn back<N: Number>(stage: &str, fibre: Mass<N>, loss: Fraction<N>) -> Mass<N> {
+    named(
+        stage,
+        "fibre_needed",
+        "clean dry fibre that must go in",
+        mill::before_chain_of_losses(fibre, &[loss]),
+    )
+}
+
+/// A count on clean dry fibre, in the state of a stock.
+pub(super) fn in_state<N: Number>(dry: LinearDensity<N>, state: Ratio<N>) -> LinearDensity<N> {
+    LinearDensity::from(dry.v() * state.v())
+}
+
+/// `34 gives …, 36 gives …`: the owned parts next to what is wanted, and what each would give.
+pub(super) fn beside(
+    owned: &super::given::Owned,
+    wanted: f64,
+    unit: &str,
+    gives: impl Fn(f64) -> String,
+) -> String {
+    use crate::quantity::print::{constant, figure};
+    let (below, above) = owned.neighbours(wanted);
+    let parts: Vec<String> = [below, above]
+        .into_iter()
+        .flatten()
+        .map(|p| format!("{}{unit} gives {}", constant(p), gives(p)))
+        .collect();
+    let end = match (below, above) {
+        (None, _) => "; none owned below",
+        (_, None) => "; none owned above",
+        _ => "",
+    };
+    format!("wanted {}{unit}; {}{end}", figure(wanted), parts.join(", "))
+}

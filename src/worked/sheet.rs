@@ -1,0 +1,174 @@
+//! A recording written out as a live workbook: a cell a step, formulas instead of values.
+
+use std::collections::BTreeMap;
+use std::path::Path;
+
+use rust_xlsxwriter::{Format, Formula, Workbook, Worksheet, XlsxError};
+
+use super::expression::{Dialect, Leaf, Writer};
+use super::tape::{Arg, Op, Recording};
+use super::working::{Lines, Working};
+use crate::error::{Error, Result};
+
+/// A part of the sheet under a heading of its own.
+#[derive(Clone, Debug)]
+pub struct Section {
+    /// The heading.
+    pub title: String,
+    /// The lines that belong to it, by the start of their names; a line goes to the first section
+    /// that claims it, and an empty list claims the rest.
+    pub names: Vec<String>,
+}
+
+/// A table of plain figures on a sheet of its own.
+#[derive(Clone, Debug, Default)]
+pub struct StaticTable {
+    /// Name of the sheet.
+    pub title: String,
+    /// What the figures are and how they came about.
+    pub note: String,
+    /// Rows of cells; the first is the heading.
+    pub rows: Vec<Vec<String>>,
+}
+
+const VALUE: u16 = 2;
+const HEAD: [&str; 6] = ["figure", "symbol", "value", "unit", "how", "what it is"];
+
+impl Working {
+    /// Writes the working as a live workbook.
+    pub fn to_sheet(&self, path: &Path) -> Result<()> {
+        let sections = [Section { title: self.name(), names: Vec::new() }];
+        write_sheet(path, self.recording(), &[self.root()], &sections, &[])
+    }
+}
+
+/// Writes the lines that the roots rest on as a live workbook, and tables of plain figures after it.
+///
+/// The file appears whole or not at all.
+pub fn write_sheet(
+    path: &Path,
+    recording: &Recording,
+    roots: &[Arg],
+    sections: &[Section],
+    tables: &[StaticTable],
+) -> Result<()> {
+    let bytes = build(recording, roots, sections, tables).map_err(|e| {
+        Error::plan(format!("the workbook {} could not be made: {e}", path.display()))
+    })?;
+    crate::write_whole(path, &bytes)
+}
+
+fn build(
+    recording: &Recording,
+    roots: &[Arg],
+    sections: &[Section],
+    tables: &[StaticTable],
+) -> std::result::Result<Vec<u8>, XlsxError> {
+    let lines = Lines::new(recording, roots);
+    let mut book = Workbook::new();
+    let sheet = book.add_worksheet();
+    sheet.set_name("Working")?;
+    let bold = Format::new().set_bold();
+    let input = Format::new().set_background_color(0x00EE_EEEE);
+    sheet.write_string(0, 0, "Shaded cells are given: change them and all else follows.")?;
+    for (column, title) in HEAD.iter().enumerate() {
+        sheet.write_string_with_format(1, column as u16, *title, &bold)?;
+    }
+    for (column, width) in [30.0, 9.0, 14.0, 16.0, 44.0, 60.0].into_iter().enumerate() {
+        sheet.set_column_width(column as u16, width)?;
+    }
+    sheet.set_freeze_panes(2, 0)?;
+
+    // Where each line goes.
+    let mut rows: BTreeMap<usize, u32> = BTreeMap::new();
+    let mut next = 2;
+    let mut left: Vec<usize> = lines.steps().collect();
+    for section in sections {
+        let (mine, rest): (Vec<usize>, Vec<usize>) = left.into_iter().partition(|step| {
+            let name = lines.name(*step);
+            section.names.is_empty() || section.names.iter().any(|n| name.starts_with(n.as_str()))
+        });
+        left = rest;
+        if mine.is_empty() {
+            continue;
+        }
+        sheet.write_string_with_format(next, 0, &section.title, &bold)?;
+        for step in mine {
+            next += 1;
+            rows.insert(step, next);
+        }
+        next += 2;
+    }
+
+    let mut names: BTreeMap<String, u32> = BTreeMap::new();
+    for (step, row) in &rows {
+        let line = lines.line(*step, Dialect::Text);
+        sheet.write_string(*row, 0, &line.name)?;
+        sheet.write_string(*row, 1, &line.symbol)?;
+        sheet.write_string(*row, 3, &line.unit)?;
+        let how = if line.symbols.is_empty() { line.figures } else { line.symbols };
+        let note = [line.meaning, line.origin].into_iter().filter(|t| !t.is_empty());
+        sheet.write_string(*row, 5, note.collect::<Vec<_>>().join("; "))?;
+        if recording.steps[*step].op == Op::Input {
+            sheet.write_number_with_format(*row, VALUE, line.value, &input)?;
+            names.entry(defined_name(&line.name)).or_insert(*row);
+            sheet.write_string(*row, 4, "given")?;
+        } else {
+            let cells = Writer {
+                recording,
+                dialect: Dialect::Sheet,
+                leaf: |i: usize| match rows.get(&i) {
+                    Some(row) => Leaf::Word(cell(*row)),
+                    None => Leaf::Expand,
+                },
+            };
+            let formula = Formula::new(format!("={}", cells.step(*step)));
+            sheet.write_formula(*row, VALUE, formula.set_result(line.value.to_string()))?;
+            sheet.write_string(*row, 4, &how)?;
+        }
+    }
+    for table in tables {
+        write_table(book.add_worksheet(), table, &bold)?;
+    }
+    for (name, row) in names {
+        book.define_name(name, &format!("=Working!$C${}", row + 1))?;
+    }
+    book.save_to_buffer()
+}
+
+fn write_table(
+    sheet: &mut Worksheet,
+    table: &StaticTable,
+    bold: &Format,
+) -> std::result::Result<(), XlsxError> {
+    sheet.set_name(&table.title)?;
+    sheet.write_string(0, 0, &table.note)?;
+    for (row, cells) in table.rows.iter().enumerate() {
+        for (column, text) in cells.iter().enumerate() {
+            let (row, column) = (row as u32 + 2, column as u16);
+            match text.parse::<f64>() {
+                Ok(number) => sheet.write_number(row, column, number)?,
+                Err(_) if row == 2 => sheet.write_string_with_format(row, column, text, bold)?,
+                Err(_) => sheet.write_string(row, column, text)?,
+            };
+        }
+    }
+    sheet.set_column_width(0, 30.0)?;
+    Ok(())
+}
+
+fn cell(row: u32) -> String {
+    format!("C{}", row + 1)
+}
+
+/// A name that every spreadsheet takes: letters, digits and underscores, not like a cell.
+fn defined_name(name: &str) -> String {
+    let mut out: String = name.chars().map(|c| if c.is_alphanumeric() { c } else { '_' }).collect();
+    out = out.trim_matches('_').to_owned();
+    let letters = out.chars().take_while(char::is_ascii_alphabetic).count();
+    let like_a_cell = letters <= 3 && out.chars().skip(letters).all(|c| c.is_ascii_digit());
+    if out.is_empty() || like_a_cell || out.starts_with(|c: char| c.is_ascii_digit()) {
+        out.insert(0, '_');
+    }
+    out
+}
