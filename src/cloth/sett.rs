@@ -106,7 +106,7 @@ pub fn diameters_side_by_side<N: Number>(
     #[q("T", 5.0..=1000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    let yards_per_pound = (1e9 / (0.45359237_f64.recip() * 0.9144) / count).named("Y");
+    let yards_per_pound = (1e6 * 0.45359237 / 0.9144 / count).named("Y");
     factor * yards_per_pound.sqrt() / 2.54
 }
 
