@@ -1,4 +1,5 @@
 //! What must be refused, of which kind the error is, and that its message helps.
+#![allow(clippy::float_cmp)] // what is exact is compared exactly
 
 use hankwise::quantity::{Kind, convert, parse, parse_as};
 use hankwise::{Error, ErrorKind, formula};
@@ -81,7 +82,12 @@ fn words_with_several_readings() {
 fn a_count_without_its_system() {
     use ErrorKind::Unit;
     for text in ["30s", "30's", "30’s", "30 s"] {
-        refused(text, Kind::LinearDensity, Unit, &["which count system", "'30 worsted'", "'30 YSW'"]);
+        refused(
+            text,
+            Kind::LinearDensity,
+            Unit,
+            &["which count system", "'30 worsted'", "'30 YSW'"],
+        );
     }
     for text in ["30's", "30’s"] {
         refused_alone(text, Unit, &["which count system", "'30 worsted'"]);
