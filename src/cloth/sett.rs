@@ -86,7 +86,8 @@ pub fn whole_ends<N: Number>(
     #[q("W", 0.05..=4.0)]
     width: Length<N>,
 ) -> Count<N> {
-    (100.0 * reed * width).floor() * ends_per_dent
+    // A millionth of a dent: 29 dents must not become 28.999… by the rounding of binary figures.
+    (100.0 * reed * width + 1e-6).floor() * ends_per_dent
 }
 
 /// Diameters of a yarn that lie side by side in a centimetre.
