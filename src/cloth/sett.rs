@@ -86,7 +86,8 @@ pub fn whole_ends<N: Number>(
     #[q("W", 0.05..=4.0)]
     width: Length<N>,
 ) -> Count<N> {
-    (100.0 * reed * width).floor() * ends_per_dent
+    // A millionth of a dent: 29 dents must not become 28.999… by the rounding of binary figures.
+    (100.0 * reed * width + 1e-6).floor() * ends_per_dent
 }
 
 /// Diameters of a yarn that lie side by side in a centimetre.
@@ -106,7 +107,7 @@ pub fn diameters_side_by_side<N: Number>(
     #[q("T", 5.0..=1000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    let yards_per_pound = (1e9 / (0.45359237_f64.recip() * 0.9144) / count).named("Y");
+    let yards_per_pound = (1e6 * 0.45359237 / 0.9144 / count).named("Y");
     factor * yards_per_pound.sqrt() / 2.54
 }
 

@@ -150,17 +150,18 @@ impl Kind {
             return Ok(());
         }
         let given = super::print::of_kind(value, self);
+        // In full: −99.9999 %, where four digits would say −100 %.
+        let limit = |x: f64| match self.family() {
+            Kind::Fraction => format!("{} %", super::print::constant(x * 100.0)),
+            _ => super::print::of_kind(x, self),
+        };
         let wanted = match (low, high) {
             _ if value.is_infinite() => "a finite figure".to_owned(),
             (l, _) if value < l && l > 0.0 && l < 1e-300 => "more than 0".to_owned(),
             (l, h) if value < l && h.is_infinite() => {
-                format!("{} or more", super::print::of_kind(l, self))
+                format!("{} or more", limit(l))
             }
-            (l, h) => format!(
-                "between {} and {}",
-                super::print::of_kind(l, self),
-                super::print::of_kind(h, self)
-            ),
+            (l, h) => format!("between {} and {}", limit(l), limit(h)),
         };
         Err(Error::range(format!(
             "{given} is not possible for a {}; it must be {wanted}",

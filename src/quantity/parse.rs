@@ -53,11 +53,10 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
     // Counts are often written system first: `Nm 16`.
     if whole.starts_with(|c: char| c.is_alphabetic())
         && wanted.is_none_or(|k| k == Kind::LinearDensity)
-        && let Some((system, rest)) = whole.rsplit_once(' ')
-        && let Ok(number) = number(rest)
-        && let Ok(unit) = unit(system, Some(Kind::LinearDensity))
+        && let Some((system, figure)) = split_before_number(whole)
+        && unit(system, Some(Kind::LinearDensity)).is_ok()
     {
-        return Ok(Amount { number, unit });
+        return read(&format!("{figure} {system}"), Some(Kind::LinearDensity));
     }
     let (number, rest) = leading_number(whole, wanted)?;
     let rest = rest.trim();
@@ -76,23 +75,31 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
     }
 }
 
-/// `30s worsted`, `30's worsted`: the s says that a count is meant.
+/// `Nm 13 1/2`: what stands before the first number, and the rest.
+fn split_before_number(text: &str) -> Option<(&str, &str)> {
+    let number = |c: char| c.is_ascii_digit() || fraction_sign(c).is_some() || "+-−".contains(c);
+    let at = text.match_indices(' ').find(|(i, _)| text[i + 1..].starts_with(number))?.0;
+    Some((text[..at].trim(), &text[at + 1..]))
+}
+
+/// `30s worsted`, `30's worsted`: the s says that a count is meant. An s without its system is
+/// refused, unless a time is wanted or `30 s` is written as seconds are.
 fn strip_plural_s<'t>(rest: &'t str, whole: &str, wanted: Option<Kind>) -> Result<&'t str> {
-    let counts = wanted.is_none_or(|k| k == Kind::LinearDensity);
+    if wanted.is_some_and(|k| k != Kind::LinearDensity) {
+        return Ok(rest);
+    }
     for s in ["'s", "’s", "s"] {
-        if let Some(system) = rest.strip_prefix(s)
-            && counts
-        {
-            if system.is_empty() && wanted == Some(Kind::LinearDensity) {
-                return Err(Error::unit(format!(
-                    "'{whole}' does not say which count system; write '{} worsted', '{} YSW' or the like",
-                    whole.trim_end_matches(s),
-                    whole.trim_end_matches(s)
-                )));
-            }
-            if system.starts_with(' ') {
-                return Ok(system.trim());
-            }
+        let Some(system) = rest.strip_prefix(s) else { continue };
+        let figure = whole.trim_end_matches(s).trim_end();
+        let seconds = wanted.is_none() && s == "s";
+        if system.is_empty() && !(seconds && whole.ends_with(" s")) {
+            let or = if seconds { format!(", or '{figure} s' for seconds") } else { String::new() };
+            return Err(Error::unit(format!(
+                "'{whole}' does not say which count system; write '{figure} worsted', '{figure} YSW' or the like{or}"
+            )));
+        }
+        if system.starts_with(' ') {
+            return Ok(system.trim());
         }
     }
     Ok(rest)

@@ -430,10 +430,13 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
     let write = wanted.map_or(String::new(), |k| format!("; write it like '{}'", k.example()));
     let key = name.trim().to_lowercase();
     let ambiguous = AMBIGUOUS.iter().find(|(word, _)| *word == key || format!("{word}s") == key);
-    if let Some((word, instead)) = ambiguous
+    if let Some((_, instead)) = ambiguous
         && other.is_none_or(|u| u.kind != Kind::Mass || wanted == Some(Kind::MassPerArea))
     {
-        return Error::unit(format!("'{word}' alone can be read in several ways; write {instead}"));
+        return Error::unit(format!(
+            "'{}' alone can be read in several ways; write {instead}",
+            name.trim()
+        ));
     }
     if let Some(unit) = other {
         let what = unit.kind.words();

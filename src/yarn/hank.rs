@@ -26,7 +26,8 @@ pub fn reel_turns<N: Number>(
     #[q("s", 0.0..=0.15)]
     shrinkage: Shrinkage<N>,
 ) -> Count<N> {
-    (length / (1.0 - shrinkage) / reel).ceil()
+    // A millionth of a turn: 58 turns must not become 58.000…1 by the rounding of binary figures.
+    (length / (1.0 - shrinkage) / reel - 1e-6).ceil()
 }
 
 /// Length of a hank after scouring.

@@ -1,0 +1,253 @@
+//! Check values from outside, one row each in `published/*.csv`, and the formulas they exercise.
+//!
+//! A row passes when the answer lies within the row's tolerance of the printed value. The tolerance
+//! is that of the source's figures; only the rounding of the binary arithmetic itself
+//! ([`ROUNDING`]) is forgiven on top, because many answers lie exactly on a printed half.
+
+use hankwise::formula;
+use hankwise::quantity::{Amount, Kind, parse, parse_as, unit};
+use serde_json::{Map, Value};
+use std::collections::{BTreeMap, BTreeSet};
+
+const FILES: [(&str, &str); 3] = [
+    ("yarn", include_str!("published/yarn.csv")),
+    ("cloth", include_str!("published/cloth.csv")),
+    ("mill", include_str!("published/mill.csv")),
+];
+const COLUMNS: [&str; 8] =
+    ["id", "formula", "inputs", "expected", "unit", "tolerance", "source", "grade"];
+const GRADES: [&str; 4] = ["published", "practice", "memory", "computed"];
+/// The pseudo-formula of a change of unit.
+const CONVERT: &str = "convert";
+/// Relative error of a few steps in double precision.
+const ROUNDING: f64 = 1e-13;
+
+struct Row {
+    id: String,
+    formula: String,
+    inputs: Map<String, Value>,
+    printed: String,
+    expected: f64,
+    unit: String,
+    tolerance: f64,
+    source: String,
+    grade: String,
+}
+
+fn rows(text: &str) -> Vec<Row> {
+    let mut reader = csv::Reader::from_reader(text.as_bytes());
+    assert_eq!(reader.headers().unwrap().iter().collect::<Vec<_>>(), COLUMNS);
+    reader
+        .records()
+        .map(|record| {
+            let record = record.unwrap();
+            let field = |k: usize| record[k].to_owned();
+            Row {
+                id: field(0),
+                formula: field(1),
+                inputs: serde_json::from_str(&record[2])
+                    .unwrap_or_else(|e| panic!("{}: inputs: {e}", &record[0])),
+                printed: field(3),
+                expected: record[3].parse().unwrap(),
+                unit: field(4),
+                tolerance: record[5].parse().unwrap(),
+                source: field(6),
+                grade: field(7),
+            }
+        })
+        .collect()
+}
+
+fn all() -> impl Iterator<Item = (&'static str, Row)> {
+    FILES.iter().flat_map(|(name, text)| rows(text).into_iter().map(move |row| (*name, row)))
+}
+
+/// The texts of an input: one, or a list.
+fn texts(value: &Value) -> Result<Vec<&str>, String> {
+    let text = |v: &'_ Value| -> Result<(), String> {
+        v.is_string().then_some(()).ok_or(format!("{v} is not a text"))
+    };
+    match value {
+        Value::Array(list) => {
+            list.iter().try_for_each(text)?;
+            Ok(list.iter().filter_map(Value::as_str).collect())
+        }
+        one => {
+            text(one)?;
+            Ok(one.as_str().into_iter().collect())
+        }
+    }
+}
+
+/// What the library answers, in the row's unit.
+fn answer(row: &Row) -> Result<f64, String> {
+    let words = |e: hankwise::Error| e.to_string();
+    if row.formula == CONVERT {
+        let value = row.inputs.get("value").and_then(Value::as_str).ok_or("no value")?;
+        if row.inputs.len() != 1 {
+            return Err("convert takes one value".to_owned());
+        }
+        let Amount { number, unit: from } = parse(value).map_err(words)?;
+        let to = unit(&row.unit, Some(from.kind)).map_err(words)?;
+        return Ok(to.from_base(from.to_base(number)));
+    }
+    let formula = formula::find(&row.formula).map_err(words)?;
+    let mut base = Vec::new();
+    for input in formula.inputs {
+        let value = row.inputs.get(input.name).ok_or(format!("no input {}", input.name))?;
+        if value.is_array() != input.many {
+            return Err(format!("{}: a list where one is wanted, or the reverse", input.name));
+        }
+        for text in texts(value)? {
+            base.push(parse_as(text, input.kind).map_err(words)?.base());
+        }
+    }
+    if row.inputs.len() != formula.inputs.len() {
+        return Err("there are inputs that the formula has not".to_owned());
+    }
+    let result = formula.answer(&base).map_err(words)?;
+    let kind = formula.output.kind;
+    match row.unit.as_str() {
+        "" if matches!(kind.family(), Kind::Ratio | Kind::Fraction) => Ok(result),
+        name => unit(name, Some(kind)).map(|u| u.from_base(result)).map_err(words),
+    }
+}
+
+fn misses(rows: &[Row]) -> Vec<String> {
+    let mut misses = Vec::new();
+    for row in rows {
+        let Row { id, formula, printed, tolerance, unit, .. } = row;
+        match answer(row) {
+            Err(why) => misses.push(format!("{id} {formula}: {why}")),
+            Ok(got) => {
+                let near = tolerance + ROUNDING * row.expected.abs();
+                // Written so that a NaN misses.
+                if (got - row.expected).abs() <= near {
+                    continue;
+                }
+                misses.push(format!(
+                    "{id} {formula}: got {got} {unit}, expected {printed}, tolerance {tolerance}"
+                ));
+            }
+        }
+    }
+    misses
+}
+
+fn holds(file: &str) {
+    let (_, text) = FILES.iter().find(|(name, _)| *name == file).unwrap();
+    let rows = rows(text);
+    assert!(!rows.is_empty(), "{file}.csv is empty");
+    let misses = misses(&rows);
+    assert!(
+        misses.is_empty(),
+        "{} of {} rows of {file}.csv miss:\n{}",
+        misses.len(),
+        rows.len(),
+        misses.join("\n")
+    );
+}
+
+#[test]
+fn yarn_rows_hold() {
+    holds("yarn");
+}
+
+#[test]
+fn cloth_rows_hold() {
+    holds("cloth");
+}
+
+#[test]
+fn mill_rows_hold() {
+    holds("mill");
+}
+
+#[test]
+fn a_wrong_row_would_be_listed() {
+    let mut rows = rows(FILES[0].1);
+    rows.truncate(2);
+    rows[0].expected *= 1.01;
+    rows[0].tolerance = 0.0;
+    rows[1].formula = "no_such_formula".to_owned();
+    let misses = misses(&rows);
+    assert_eq!(misses.len(), 2, "{misses:?}");
+    assert!(misses[0].contains(&rows[0].id) && misses[0].contains("expected"), "{misses:?}");
+}
+
+#[test]
+fn every_formula_has_a_row() {
+    let with: BTreeSet<String> = all().map(|(_, row)| row.formula).collect();
+    let without: Vec<&str> =
+        formula::all().map(|f| f.name).filter(|name| !with.contains(*name)).collect();
+    assert!(without.is_empty(), "formulas without a check value: {}", without.join(", "));
+}
+
+#[test]
+fn rows_are_well_formed() {
+    let mut seen = BTreeSet::new();
+    let mut faults = Vec::new();
+    for (file, row) in all() {
+        let mut fault = |what: &str| faults.push(format!("{file}.csv {}: {what}", row.id));
+        if !seen.insert(row.id.clone()) {
+            fault("the id is there twice");
+        }
+        if !GRADES.contains(&row.grade.as_str()) {
+            fault("the grade is not known");
+        }
+        if row.source.trim().is_empty() {
+            fault("no source");
+        }
+        if !(row.tolerance >= 0.0 && row.tolerance.is_finite() && row.expected.is_finite()) {
+            fault("the tolerance or the value is not a figure");
+        }
+    }
+    for (file, text) in FILES {
+        let ids: Vec<String> = rows(text).into_iter().map(|row| row.id).collect();
+        if !ids.is_sorted() {
+            faults.push(format!("{file}.csv is not in the order of its ids"));
+        }
+        if text.contains('\r') {
+            faults.push(format!("{file}.csv has carriage returns"));
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+}
+
+/// Half of the last digit that is printed.
+fn half_digit(printed: &str) -> f64 {
+    let decimals = printed.split_once('.').map_or(0, |(_, part)| part.len());
+    0.5 * 10f64.powi(-i32::try_from(decimals).unwrap())
+}
+
+/// Prints what stands behind each formula; see it with `cargo test -- --nocapture`.
+#[test]
+fn coverage() {
+    let mut table: BTreeMap<String, BTreeMap<String, usize>> = BTreeMap::new();
+    let mut files: BTreeMap<&str, (BTreeMap<String, usize>, usize)> = BTreeMap::new();
+    for (file, row) in all() {
+        let (grades, wide) = files.entry(file).or_default();
+        *grades.entry(row.grade.clone()).or_default() += 1;
+        // Some sources round an intermediate figure; such a row is a weaker check.
+        *wide += usize::from(row.tolerance > 1.001 * half_digit(&row.printed));
+        *table.entry(row.formula).or_default().entry(row.grade).or_default() += 1;
+    }
+    let line = |name: &str, counts: &BTreeMap<String, usize>| {
+        let cells: Vec<String> = GRADES
+            .iter()
+            .map(|g| format!("{:>10}", counts.get(*g).copied().unwrap_or(0)))
+            .collect();
+        format!("{name:<28}{}", cells.join(""))
+    };
+    println!("{:<28}{}", "", GRADES.map(|g| format!("{g:>10}")).join(""));
+    for (file, (grades, wide)) in &files {
+        println!("{}   wider than half a digit: {wide}", line(&format!("{file}.csv"), grades));
+    }
+    println!();
+    for (name, counts) in &table {
+        println!("{}", line(name, counts));
+    }
+    let outside = table.iter().filter(|(_, c)| c.contains_key("published")).count();
+    println!("\n{outside} of {} with a published value", table.len());
+    assert_eq!(files.len(), FILES.len());
+}

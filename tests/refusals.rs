@@ -1,0 +1,186 @@
+//! What must be refused, of which kind the error is, and that its message helps.
+#![allow(clippy::float_cmp)] // what is exact is compared exactly
+
+use hankwise::quantity::{Kind, convert, parse, parse_as};
+use hankwise::{Error, ErrorKind, formula};
+
+/// The error has its kind and every one of the words.
+fn says(error: &Error, kind: ErrorKind, words: &[&str]) {
+    let message = error.to_string();
+    assert_eq!(error.kind(), kind, "{message}");
+    for word in words {
+        assert!(message.contains(word), "'{word}' is not in: {message}");
+    }
+}
+
+fn refused(text: &str, wanted: Kind, kind: ErrorKind, words: &[&str]) {
+    match parse_as(text, wanted) {
+        Ok(amount) => panic!("'{text}' was taken for {} {}", amount.number, amount.unit.symbol),
+        Err(error) => says(&error, kind, words),
+    }
+}
+
+fn refused_alone(text: &str, kind: ErrorKind, words: &[&str]) {
+    match parse(text) {
+        Ok(amount) => panic!("'{text}' was taken for {} {}", amount.number, amount.unit.symbol),
+        Err(error) => says(&error, kind, words),
+    }
+}
+
+#[test]
+fn a_bare_number_where_a_unit_matters() {
+    use ErrorKind::Unit;
+    refused("16", Kind::LinearDensity, Unit, &["bare 16", "count", "16 YSW"]);
+    refused("9", Kind::Twist, Unit, &["bare 9", "twist", "9 tpi"]);
+    refused("3", Kind::Mass, Unit, &["bare 3", "mass", "1 lb 12 oz"]);
+    refused("2400", Kind::Frequency, Unit, &["bare 2400", "2400 rpm"]);
+    refused_alone("16", Unit, &["no unit", "16 YSW"]);
+    refused_alone("1 lb 12", Unit, &["bare 12", "mass"]);
+    // Ratios, numbers of things and money have no unit to write.
+    for kind in [Kind::Ratio, Kind::Count, Kind::Money] {
+        assert_eq!(parse_as("16", kind).unwrap().base(), 16.0);
+    }
+}
+
+#[test]
+fn a_bare_number_where_a_share_is_meant() {
+    use ErrorKind::Unit;
+    refused("16", Kind::Fraction, Unit, &["bare 16", "16 %", "0.16"]);
+    refused("16", Kind::Regain, Unit, &["regain", "16 %", "0.16"]);
+    refused("1", Kind::Crimp, Unit, &["crimp", "1 %", "0.01"]);
+    for kind in [Kind::Fraction, Kind::Regain, Kind::Shrinkage, Kind::TakeUp, Kind::Contraction] {
+        assert_eq!(parse_as("16 %", kind).unwrap().base(), 0.16);
+        assert_eq!(parse_as("0.16", kind).unwrap().base(), 0.16);
+    }
+}
+
+#[test]
+fn words_with_several_readings() {
+    use ErrorKind::Unit;
+    let cuts = ["several ways", "galashiels-cut", "hawick-cut", "american-cut"];
+    for text in ["16 cut", "16 cuts", "16 Cut"] {
+        refused(text, Kind::LinearDensity, Unit, &cuts);
+        refused_alone(text, Unit, &cuts);
+    }
+    for word in ["Nek", "NeK"] {
+        let quoted = format!("'{word}' alone");
+        let words = [quoted.as_str(), "several ways", "worsted", "560", "Ne", "840"];
+        refused(&format!("16 {word}"), Kind::LinearDensity, Unit, &words);
+        refused_alone(&format!("16 {word}"), Unit, &words);
+    }
+    refused("40 lea", Kind::LinearDensity, Unit, &["several ways", "linen-lea", "300 yd"]);
+    refused("5 alloa", Kind::LinearDensity, Unit, &["alloa-480", "alloa-240"]);
+    refused("5 hanks", Kind::LinearDensity, Unit, &["hank", "Ne"]);
+    refused("12 oz", Kind::MassPerArea, Unit, &["oz/yd²", "width"]);
+    refused("9 turns", Kind::Twist, Unit, &["turns/m", "tpi"]);
+    refused("24 dents", Kind::ReedCount, Unit, &["dents/10 cm", "dents/in"]);
+    says(&convert(16.0, "cut", "tex").unwrap_err(), Unit, &cuts);
+    says(&convert(16.0, "tex", "NeK").unwrap_err(), Unit, &["several ways", "worsted"]);
+}
+
+#[test]
+fn a_count_without_its_system() {
+    use ErrorKind::Unit;
+    for text in ["30s", "30's", "30’s", "30 s"] {
+        refused(
+            text,
+            Kind::LinearDensity,
+            Unit,
+            &["which count system", "'30 worsted'", "'30 YSW'"],
+        );
+    }
+    for text in ["30's", "30’s"] {
+        refused_alone(text, Unit, &["which count system", "'30 worsted'"]);
+    }
+    // Where nothing says what is meant, thirties and seconds look the same.
+    refused_alone("30s", Unit, &["which count system", "'30 worsted'", "'30 s' for seconds"]);
+    refused_alone("13 1/2s", Unit, &["which count system"]);
+    assert_eq!(parse("30 s").unwrap().unit.kind, Kind::Duration);
+    assert_eq!(parse_as("30s", Kind::Duration).unwrap().number, 30.0);
+    for text in ["30s worsted", "30's worsted", "30 worsted", "worsted 30"] {
+        let amount = parse(text).unwrap();
+        assert_eq!((amount.number, amount.unit.symbol), (30.0, "worsted"), "{text}");
+    }
+}
+
+#[test]
+fn a_folded_yarn_where_a_count_is_wanted() {
+    use ErrorKind::Notation;
+    let words = ["folded yarn", "2-fold of 24", "'24 worsted'", "ends"];
+    for text in ["2/24 worsted", "2/24's worsted", "2/24"] {
+        refused(text, Kind::LinearDensity, Notation, &words);
+    }
+    refused_alone("2/24 worsted", Notation, &words);
+    // System first as well: this is not a sixteenth of a metric count.
+    for text in ["Nm 2/32", "2/32 Nm"] {
+        refused(text, Kind::LinearDensity, Notation, &["folded yarn", "2-fold of 32", "'32 Nm'"]);
+        refused_alone(text, Notation, &["folded yarn", "'32 Nm'"]);
+    }
+    // A vulgar fraction stays one where no fold can be meant.
+    assert_eq!(parse_as("3/4 lb", Kind::Mass).unwrap().number, 0.75);
+    assert_eq!(parse_as("22 1/2 YSW", Kind::LinearDensity).unwrap().number, 22.5);
+    assert_eq!(parse_as("YSW 22 1/2", Kind::LinearDensity).unwrap().number, 22.5);
+}
+
+#[test]
+fn a_unit_of_another_kind() {
+    use ErrorKind::Unit;
+    refused("40 Nm", Kind::Twist, Unit, &["'Nm'", "linear density", "twist", "9 tpi"]);
+    refused("9 tpi", Kind::LinearDensity, Unit, &["'tpi'", "twist", "count", "16 YSW"]);
+    refused("5 m", Kind::Mass, Unit, &["'m'", "length", "mass"]);
+    refused("5 lb 3 m", Kind::Mass, Unit, &["'m'", "length", "mass"]);
+    refused("4.75 Ne", Kind::TwistFactor, Unit, &["linear density", "twist factor"]);
+    says(&convert(16.0, "Nm", "tpi").unwrap_err(), Unit, &["'tpi'", "twist"]);
+}
+
+#[test]
+fn what_cannot_be() {
+    use ErrorKind::Range;
+    for text in ["-3 kg", "−3 kg"] {
+        refused(text, Kind::Mass, Range, &["−3 kg", "not possible", "mass", "0 kg or more"]);
+    }
+    refused("0 tex", Kind::LinearDensity, Range, &["not possible", "more than 0"]);
+    refused("Nm -16", Kind::LinearDensity, Range, &["not possible", "more than 0"]);
+    refused("120 %", Kind::Fraction, Range, &["120 %", "between 0 % and 100 %"]);
+    refused("-5 %", Kind::Fraction, Range, &["−5 %", "between 0 % and 100 %"]);
+    // The limit must not be printed as the very figure that is refused.
+    refused("100 %", Kind::TakeUp, Range, &["100 %", "99.9999 %"]);
+    let loss = formula::find("after_loss").unwrap();
+    let error = loss.answer(&[-1.0, 0.1, 0.0]).unwrap_err();
+    says(&error, Range, &["after_loss, mass", "not possible"]);
+    let error = loss.answer(&[f64::NAN, 0.1, 0.0]).unwrap_err();
+    says(&error, Range, &["after_loss, mass", "missing"]);
+    let before = formula::find("before_loss").unwrap();
+    let error = before.answer(&[1.0, 1.0, 0.0]).unwrap_err();
+    says(&error, Range, &["before_loss", "no finite answer", "loss = 100 %"]);
+}
+
+#[test]
+fn an_unknown_word_with_a_suggestion() {
+    use ErrorKind::{Notation, Unit};
+    refused("16 worstd", Kind::LinearDensity, Unit, &["'worstd'", "did you mean 'worsted'?"]);
+    refused("16 YSX", Kind::LinearDensity, Unit, &["'YSX'", "did you mean 'YSW'?"]);
+    refused("3 kilo", Kind::Mass, Unit, &["'kilo'", "mass", "did you mean 'kilogram'?"]);
+    refused("10 °C", Kind::Mass, Unit, &["'°C'", "not a known unit", "1 lb 12 oz"]);
+    refused_alone("16 yorkshre", Unit, &["did you mean 'yorkshire'?"]);
+    let error = formula::find("twist_factr").unwrap_err();
+    says(&error, Notation, &["'twist_factr'", "did you mean 'twist_factor'?"]);
+}
+
+#[test]
+fn figures_that_cannot_be_read() {
+    use ErrorKind::Notation;
+    refused("1,5 kg", Kind::Mass, Notation, &["'1,5 kg'", "decimal mark", "point", "1,250"]);
+    refused("0,5 kg", Kind::Mass, Notation, &["decimal mark", "point"]);
+    refused("12,5 µm", Kind::Fineness, Notation, &["decimal mark", "point"]);
+    assert_eq!(parse_as("1,250.5 g", Kind::Mass).unwrap().number, 1250.5);
+    refused("12 oz 1 lb", Kind::Mass, Notation, &["not smaller", "larger unit first"]);
+    refused_alone("12 oz 1 lb", Notation, &["not smaller", "larger unit first"]);
+    refused("1..5 kg", Kind::Mass, Notation, &["too many points"]);
+    refused("1/0 kg", Kind::Mass, Notation, &["not a finite number"]);
+    refused("half kg", Kind::Mass, Notation, &["does not begin with a number", "1 lb 12 oz"]);
+    refused("NaN kg", Kind::Mass, Notation, &["does not begin with a number"]);
+    refused(" ", Kind::Mass, Notation, &["nothing was given", "mass", "1 lb 12 oz"]);
+    let loss = formula::find("after_loss").unwrap();
+    says(&loss.answer(&[1.0]).unwrap_err(), Notation, &["3 inputs", "loss", "1 given"]);
+}
