@@ -50,6 +50,12 @@ pub trait Number:
     /// `then` where the number is less than `than`, else `otherwise`.
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self;
 
+    /// The part in use where a part of this size would be best: a wheel out of those owned. What was
+    /// wanted decides which part is taken, but the figure goes on with the part.
+    #[inline(always)]
+    fn chosen(self, part: f64) -> Self {
+        Self::constant(part)
+    }
     /// Gives the step a symbol, so that the working shows it on a line of its own.
     #[inline(always)]
     fn named(self, _symbol: &'static str) -> Self {

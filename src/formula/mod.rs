@@ -290,7 +290,7 @@ pub(crate) fn enter<'t>(
         unit: unit.symbol.to_owned(),
         meaning: "as given".to_owned(),
         typed: std::mem::take(&mut label.typed),
-        origin: std::mem::take(&mut label.origin),
+        origin: label.origin.clone(),
     };
     let given = tape.input(amount.number, given);
     crate::number::Number::labelled(unit.to_base(given), || label)

@@ -6,18 +6,18 @@ use super::Plan;
 use super::given::{Choices, Values};
 use super::goods::{Need, Shop, Taken};
 use super::stage::{AnyStage, Bench, Ledger, NoLedger, Setting, Station, named};
-use super::stock::Stock;
+use super::stock::{Flow, Stock};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{LinearDensity, Mass, Shrinkage};
-use crate::worked::{Label, Recording, Tape, Worked};
+use crate::worked::{Recording, Tape, Worked};
 
 /// Something that left the route, and where it went.
 #[derive(Clone, Debug)]
 pub(super) struct Loss {
     pub(super) stage: String,
     pub(super) to: String,
-    pub(super) stock: Stock<f64>,
+    pub(super) stock: Stock,
 }
 
 /// Keeps the books of one stage.
@@ -27,14 +27,12 @@ struct Books {
     added: Vec<Loss>,
 }
 
-impl<N: Number> Ledger<N> for Books {
-    fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock<N>) {
-        let stock = Stock::plain(&what());
-        self.lost.push(Loss { stage: self.stage.to_owned(), to: to.to_owned(), stock });
+impl Ledger for Books {
+    fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock) {
+        self.lost.push(Loss { stage: self.stage.to_owned(), to: to.to_owned(), stock: what() });
     }
-    fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock<N>) {
-        let stock = Stock::plain(&what());
-        self.added.push(Loss { stage: self.stage.to_owned(), to: from.to_owned(), stock });
+    fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock) {
+        self.added.push(Loss { stage: self.stage.to_owned(), to: from.to_owned(), stock: what() });
     }
 }
 
@@ -42,7 +40,7 @@ impl<N: Number> Ledger<N> for Books {
 #[derive(Debug)]
 pub(super) struct Nominal {
     /// The stock before the first stage and after each.
-    pub(super) flow: Vec<Stock<f64>>,
+    pub(super) flow: Vec<Stock>,
     pub(super) lost: Vec<Loss>,
     pub(super) added: Vec<Loss>,
     pub(super) settings: Vec<Setting>,
@@ -68,15 +66,15 @@ impl Plan {
     pub(super) fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        ledger: &mut impl Ledger<N>,
-        mut see: impl FnMut(usize, &AnyStage, Stock<N>),
-    ) -> Stock<N> {
-        let mut stock = self.fleece.stock(values);
+        ledger: &mut impl Ledger,
+        mut see: impl FnMut(usize, Flow<N>),
+    ) -> Flow<N> {
+        let mut flow = self.fleece.flow(values);
         for (place, stage) in self.stages.iter().enumerate() {
-            stock = stage.carry(values, stock, ledger);
-            see(place, stage, stock);
+            flow = stage.carry(values, flow, ledger);
+            see(place, flow);
         }
-        stock
+        flow
     }
 
     /// What the goods are figured from.
@@ -121,23 +119,7 @@ impl Nominal {
         let mut nominal = Nominal::empty();
         {
             let given: Vec<Worked<'_>> = plan.given.iter().map(|g| g.enter(&tape)).collect();
-            let chosen: Vec<Worked<'_>> = plan
-                .choices
-                .iter()
-                .zip(&parts)
-                .map(|((key, owned), part)| {
-                    tape.input(
-                        *part,
-                        Label {
-                            key: format!("{key}.chosen"),
-                            symbol: "z".to_owned(),
-                            meaning: format!("part in use, out of the {} owned", owned.parts.len()),
-                            ..Label::default()
-                        },
-                    )
-                })
-                .collect();
-            let values = Values { given: &given, choices: Choices::Made(&chosen) };
+            let values = Values { given: &given, choices: Choices::Made(&parts) };
             nominal.run(plan, &values);
         }
         nominal.parts = parts;
@@ -163,7 +145,7 @@ impl Nominal {
     }
 
     fn run<N: Number>(&mut self, plan: &Plan, values: &Values<'_, N>) {
-        let greasy = plan.fleece.stock(values);
+        let greasy = plan.fleece.flow(values);
         let mut flow = vec![greasy];
         for stage in &plan.stages {
             let mut books = Books { stage: stage.name(), lost: Vec::new(), added: Vec::new() };
@@ -172,11 +154,13 @@ impl Nominal {
             self.added.append(&mut books.added);
             flow.push(out);
         }
-        self.flow = flow.iter().map(Stock::plain).collect();
+        self.flow = flow.iter().map(Flow::stock).collect();
+        let mut states = vec![greasy.state("lot")];
+        states.extend(plan.stages.iter().zip(&flow[1..]).map(|(s, flow)| flow.state(s.name())));
 
         let shop = plan.shop(values);
         let needs = plan.needs(&shop);
-        let yarn = flow[flow.len() - 1].fibre();
+        let yarn = flow[flow.len() - 1].fibre;
         let (mut left, mut margin) = (yarn.v(), yarn.v());
         let mut made = Vec::new();
         for (good, need) in plan.goods.iter().zip(&needs) {
@@ -199,6 +183,8 @@ impl Nominal {
                 after: flow[place + 1],
                 count_in,
                 count_out,
+                state_in: states[place],
+                state_out: states[place + 1],
                 yarn: &plan.yarn,
                 lot: &plan.fleece,
             };
@@ -217,12 +203,8 @@ impl Nominal {
             stage.set(&stations(place, counts[place], counts[place + 1]), &mut bench);
         }
         // Weighed in oil, in the state in which the yarn leaves the twister.
-        let state = plan
-            .stages
-            .iter()
-            .position(|s| matches!(s, AnyStage::HankScour(_)))
-            .map_or(flow[flow.len() - 1], |place| flow[place])
-            .state();
+        let scour = plan.stages.iter().position(|s| matches!(s, AnyStage::HankScour(_)));
+        let state = states[scour.unwrap_or(plan.stages.len())];
         let oily = LinearDensity::from(before_scouring.v() * state.v());
         let oily =
             named("twister", "count_in_oil", "folded yarn as it goes to the reel, in oil", oily);
@@ -252,9 +234,9 @@ pub(super) fn draw(
     fibre: &mut [f64],
     pieces: &mut [f64],
 ) -> f64 {
-    let yarn = plan.carry(values, &mut NoLedger, |place, _, stock| fibre[place] = stock.fibre.0);
+    let yarn = plan.carry(values, &mut NoLedger, |place, flow| fibre[place] = flow.fibre.value());
     let shop = plan.shop(values);
-    let (mut left, mut margin) = (yarn.fibre.0, yarn.fibre.0);
+    let (mut left, mut margin) = (yarn.fibre.value(), yarn.fibre.value());
     for (good, pieces) in plan.goods.iter().zip(pieces) {
         let taken = good.take(&good.need(&shop), Mass::base(left));
         *pieces = taken.made.value();

@@ -76,16 +76,16 @@ pub struct Values<'a, N> {
     /// One for each given figure, in base units.
     pub given: &'a [N],
     /// One for each choice of a part.
-    pub choices: Choices<'a, N>,
+    pub choices: Choices<'a>,
 }
 
 /// The parts chosen: being chosen in this run, or settled before.
 #[derive(Debug)]
-pub enum Choices<'a, N> {
+pub enum Choices<'a> {
     /// This run chooses.
     Open(&'a [Cell<f64>]),
     /// Chosen before.
-    Made(&'a [N]),
+    Made(&'a [f64]),
 }
 
 impl<N: Number> Values<'_, N> {
@@ -96,14 +96,15 @@ impl<N: Number> Values<'_, N> {
     }
     /// The part in use where `wanted` would be best.
     pub fn part(&self, owned: &Owned, wanted: V<N>) -> V<N> {
-        match self.choices {
+        let part = match self.choices {
             Choices::Open(choices) => {
                 let part = owned.choose(wanted.value());
                 choices[owned.place].set(part);
-                V::constant(part)
+                part
             }
-            Choices::Made(choices) => V(choices[owned.place]),
-        }
+            Choices::Made(choices) => choices[owned.place],
+        };
+        V(wanted.0.chosen(part))
     }
     /// The wheel in use where a wheel of `wanted` teeth would be best.
     pub fn wheel(&self, owned: &Owned, wanted: Count<N>) -> Count<N> {

@@ -3,7 +3,7 @@
 use super::file::{Draft, PRACTICE, Section, ask};
 use super::given::{Ask, Values};
 use super::stage::named;
-use super::stock::Stock;
+use super::stock::Flow;
 use crate::error::Result;
 use crate::fibre;
 use crate::number::{Number, V};
@@ -80,15 +80,17 @@ impl Fleece {
         })
     }
 
-    /// The greasy wool by its parts; grease and dirt are what is left over.
-    pub(super) fn stock<N: Number>(&self, values: &Values<'_, N>) -> Stock<N> {
+    /// The greasy wool: its fat is all that is not fibre, water or vegetable matter, dirt too.
+    pub(super) fn flow<N: Number>(&self, values: &Values<'_, N>) -> Flow<N> {
         let greasy: Mass<N> = values.get(self.greasy);
         let fibre = fibre::clean_fibre(greasy, values.get(self.clean));
-        let fibre = named("lot", "fibre", "clean dry fibre in the greasy wool", fibre).v();
-        let water = fibre * values.get::<Regain<N>>(self.regain).v();
-        let vegetable = fibre * values.get::<Fraction<N>>(self.vegetable).v();
-        let grease = greasy.v() - fibre - water - vegetable;
-        Stock { fibre, water, grease, vegetable, oil: V::constant(0.0) }
+        let fibre = named("lot", "fibre", "clean dry fibre in the greasy wool", fibre);
+        let (regain, vegetable): (Regain<N>, Fraction<N>) =
+            (values.get(self.regain), values.get(self.vegetable));
+        let fat = greasy.v() / fibre.v() - 1.0 - regain.v() - vegetable.v();
+        let words = "grease and dirt on clean dry fibre: all the rest of the greasy mass";
+        let fat = named("lot", "fat", words, Fraction::from(fat));
+        Flow { fibre, regain, fat, oil: V::constant(0.0), vegetable }
     }
 
     /// The greasy mass that holds some clean dry fibre.

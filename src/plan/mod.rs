@@ -121,15 +121,15 @@ impl Plan {
                 format!(
                     "clean fibre {}, its water {} and vegetable matter {} together exceed the {} of the lot; \
                      write a smaller clean share, regain or vegetable",
-                    print(greasy.fibre.value(), kind),
-                    print(greasy.water.value(), kind),
-                    print(greasy.vegetable.value(), kind),
-                    print(greasy.total().value(), kind),
+                    print(greasy.fibre, kind),
+                    print(greasy.water, kind),
+                    print(greasy.vegetable, kind),
+                    print(greasy.total(), kind),
                 ),
             ));
         }
         for (stage, stock) in self.stages.iter().zip(&nominal.flow[1..]) {
-            if stock.fibre.value() <= 0.0 {
+            if stock.fibre <= 0.0 {
                 return Err(Error::plan(format!(
                     "{}: nothing is left of the lot after '{}': what it holds up is more than what comes in; \
                      take a larger lot or write a smaller {}.held_up",

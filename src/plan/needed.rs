@@ -69,9 +69,7 @@ impl Plan {
         let tape = Tape::new();
         let root = {
             let given: Vec<Worked<'_>> = self.given.iter().map(|g| g.enter(&tape)).collect();
-            let made: Vec<Worked<'_>> =
-                parts.iter().map(|p| crate::number::Number::constant(*p)).collect();
-            let values = Values { given: &given, choices: Choices::Made(&made) };
+            let values = Values { given: &given, choices: Choices::Made(&parts) };
             let needs = self.needs(&self.shop(&values));
             self.back(&values, goods::needed(&needs, &pieces)).v().0
         };

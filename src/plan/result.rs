@@ -44,7 +44,7 @@ pub struct StageResult {
     /// What to beware of at the machine.
     pub caution: &'static str,
     /// What comes out, by its parts, with the likely figures.
-    pub stock: Stock<f64>,
+    pub stock: Stock,
     /// Fibre that comes out, in kg at the stated regain, with the likely figures.
     pub stated: f64,
     /// The same over the draws.
@@ -95,7 +95,7 @@ pub struct Account {
     /// True where it came on.
     pub added: bool,
     /// What it was.
-    pub stock: Stock<f64>,
+    pub stock: Stock,
 }
 
 /// The draws themselves, for pictures and further study.
@@ -176,12 +176,12 @@ impl Plan {
     }
 
     fn likely_result(&self, nominal: &Nominal, label: f64, told: usize, piece: f64) -> PlanResult {
-        let stage = |(stage, stock): (&AnyStage, &Stock<f64>)| StageResult {
+        let stage = |(stage, stock): (&AnyStage, &Stock)| StageResult {
             name: stage.name().to_owned(),
             makes: stage.makes().to_owned(),
             caution: stage.caution(),
             stock: *stock,
-            stated: stock.fibre.0 * (1.0 + label),
+            stated: stock.fibre * (1.0 + label),
             band: None,
         };
         let good = |(place, good): (usize, &super::goods::Good)| GoodResult {
@@ -202,7 +202,7 @@ impl Plan {
             draws: 0,
             seed: 0,
             stated_regain: label,
-            greasy: (greasy.total().0, greasy.fibre.0),
+            greasy: (greasy.total(), greasy.fibre),
             stages: self.stages.iter().zip(&nominal.flow[1..]).map(stage).collect(),
             goods: self.goods.iter().enumerate().map(good).collect(),
             margin: Margin {
@@ -235,7 +235,7 @@ fn account(nominal: &Nominal) -> Vec<Account> {
     rows.extend(nominal.added.iter().map(row(true)));
     // What is on the scoured yarn goes with its fibre.
     let yarn = nominal.flow[nominal.flow.len() - 1];
-    let with_fibre = |fibre: f64| yarn.share(crate::number::V(fibre / yarn.fibre.0));
+    let with_fibre = |fibre: f64| yarn.share(fibre / yarn.fibre);
     for (stage, to, fibre) in &nominal.used {
         rows.push(Account {
             stage: stage.clone(),

@@ -4,71 +4,85 @@ use crate::fibre;
 use crate::number::{Number, V};
 use crate::quantity::{Fraction, Mass, Ratio, Regain};
 
+use super::stage::named;
+
 /// A mass by its parts, in kilograms.
-#[derive(Clone, Copy, Debug)]
-pub struct Stock<N> {
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Stock {
     /// Clean dry fibre: oven-dry, free of fat and vegetable matter.
-    pub fibre: V<N>,
+    pub fibre: f64,
     /// Water.
-    pub water: V<N>,
+    pub water: f64,
     /// Oil that the mill put on.
-    pub oil: V<N>,
+    pub oil: f64,
     /// Wool grease, suint and dirt.
-    pub grease: V<N>,
+    pub grease: f64,
     /// Burr, seed, straw.
-    pub vegetable: V<N>,
+    pub vegetable: f64,
 }
 
 /// Names of the parts, in the order of [`Stock::parts`].
 pub const PARTS: [&str; 5] = ["fibre", "water", "oil", "grease and dirt", "vegetable matter"];
 
-impl<N: Number> Stock<N> {
-    /// Nothing.
-    pub fn none() -> Self {
-        let zero = V::constant(0.0);
-        Stock { fibre: zero, water: zero, oil: zero, grease: zero, vegetable: zero }
-    }
-    /// Each part with another's.
-    pub fn with(self, other: Self, f: impl Fn(V<N>, V<N>) -> V<N>) -> Self {
-        Stock {
-            fibre: f(self.fibre, other.fibre),
-            water: f(self.water, other.water),
-            oil: f(self.oil, other.oil),
-            grease: f(self.grease, other.grease),
-            vegetable: f(self.vegetable, other.vegetable),
-        }
-    }
-    /// The same mixture, a share of it.
-    pub fn share(self, share: V<N>) -> Self {
-        self.with(self, |part, _| part * share)
-    }
-    /// The parts as plain figures.
+impl Stock {
+    /// The parts, in the order of [`PARTS`].
     pub fn parts(&self) -> [f64; 5] {
-        [self.fibre, self.water, self.oil, self.grease, self.vegetable].map(V::value)
+        [self.fibre, self.water, self.oil, self.grease, self.vegetable]
+    }
+    /// A stock from its parts, in the order of [`PARTS`].
+    pub fn from_parts([fibre, water, oil, grease, vegetable]: [f64; 5]) -> Self {
+        Stock { fibre, water, oil, grease, vegetable }
     }
     /// Mass as the scale reads it.
-    pub fn total(&self) -> V<N> {
-        self.fibre + self.water + self.oil + self.grease + self.vegetable
+    pub fn total(&self) -> f64 {
+        self.parts().iter().sum()
     }
-    /// Mass for each unit of clean dry fibre, from the shares of the parts.
-    pub fn state(&self) -> Ratio<N> {
-        let on_fibre = |part: V<N>| part / self.fibre;
-        fibre::state_ratio(
-            Regain::from(on_fibre(self.water)),
-            Fraction::from(on_fibre(self.oil + self.grease)),
-            Fraction::from(on_fibre(self.vegetable)),
-        )
+    /// The same mixture, a share of it.
+    pub fn share(&self, share: f64) -> Self {
+        Stock::from_parts(self.parts().map(|part| part * share))
     }
-    /// Clean dry fibre.
-    pub fn fibre(&self) -> Mass<N> {
-        Mass::from(self.fibre)
+    /// What is left when another is taken away.
+    pub fn less(&self, other: &Stock) -> Self {
+        let (mut parts, other) = (self.parts(), other.parts());
+        for (part, other) in parts.iter_mut().zip(other) {
+            *part -= other;
+        }
+        Stock::from_parts(parts)
     }
 }
 
-impl Stock<f64> {
-    /// The stock as plain figures, from any number.
-    pub fn plain<N: Number>(stock: &Stock<N>) -> Self {
-        let [fibre, water, oil, grease, vegetable] = stock.parts().map(V);
-        Stock { fibre, water, oil, grease, vegetable }
+/// Clean dry fibre and its state: what is on each unit of it.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Flow<N> {
+    /// Clean dry fibre.
+    pub(super) fibre: Mass<N>,
+    /// Water on it.
+    pub(super) regain: Regain<N>,
+    /// Grease, dirt and oil on it.
+    pub(super) fat: Fraction<N>,
+    /// How much of the fat is oil that the mill put on.
+    pub(super) oil: V<N>,
+    /// Vegetable matter on it.
+    pub(super) vegetable: Fraction<N>,
+}
+
+impl<N: Number> Flow<N> {
+    /// Mass for each unit of clean dry fibre.
+    pub(super) fn state(&self, stage: &str) -> Ratio<N> {
+        let state = fibre::state_ratio(self.regain, self.fat, self.vegetable);
+        named(stage, "state", "mass for each unit of clean dry fibre, on leaving", state)
+    }
+    /// The masses.
+    pub(super) fn stock(&self) -> Stock {
+        let f = self.fibre.value();
+        let fat = f * self.fat.value();
+        let oil = fat * self.oil.value();
+        Stock {
+            fibre: f,
+            water: f * self.regain.value(),
+            oil,
+            grease: fat - oil,
+            vegetable: f * self.vegetable.value(),
+        }
     }
 }

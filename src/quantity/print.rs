@@ -21,9 +21,10 @@ pub fn significant(x: f64, digits: usize) -> String {
     if !(-5..12).contains(&size) {
         return format!("{x:.*e}", digits - 1);
     }
-    // A whole number is printed as one: 1300 draws, 36 teeth.
-    if x.fract() == 0.0 && size < 12 {
-        return grouped(&format!("{x:.0}"));
+    // A figure that is short in itself stays so: 1300 draws, 36 teeth, 0.06 m.
+    let short = x.to_string();
+    if x.fract() == 0.0 || short.bytes().filter(u8::is_ascii_digit).count() <= digits {
+        return grouped(&short);
     }
     let decimals = |size: i32| usize::try_from(digits as i32 - 1 - size).unwrap_or(0);
     let text = format!("{x:.*}", decimals(size));

@@ -153,6 +153,13 @@ impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
             },
             Op::Min => self.function("smaller of ", r"\min", "MIN", args),
             Op::Max => self.function("greater of ", r"\max", "MAX", args),
+            Op::Chosen => self.function(
+                "owned part for ",
+                r"\operatorname{owned\,part}",
+                // A sheet holds the part itself: see `sheet.rs`.
+                "",
+                args,
+            ),
             Op::IfLess => {
                 let [a, b, then, otherwise] = [0, 1, 2, 3].map(|k| self.bare(args[k]));
                 let written = match dialect {

@@ -106,13 +106,14 @@ fn build(
         sheet.write_string(*row, 0, &line.name)?;
         sheet.write_string(*row, 1, &line.symbol)?;
         sheet.write_string(*row, 3, &line.unit)?;
-        let how = if line.symbols.is_empty() { line.figures } else { line.symbols };
+        let how = line.symbols;
         let note = [line.meaning, line.origin].into_iter().filter(|t| !t.is_empty());
         sheet.write_string(*row, 5, note.collect::<Vec<_>>().join("; "))?;
-        if recording.steps[*step].op == Op::Input {
+        if matches!(recording.steps[*step].op, Op::Input | Op::Chosen) {
             sheet.write_number_with_format(*row, VALUE, line.value, &input)?;
             names.entry(defined_name(&line.name)).or_insert(*row);
-            sheet.write_string(*row, 4, "given")?;
+            let how = if how.is_empty() { "given" } else { &how };
+            sheet.write_string(*row, 4, how)?;
         } else {
             let cells = Writer {
                 recording,

@@ -43,6 +43,8 @@ pub enum Op {
     Max,
     /// c where a < b, else d
     IfLess,
+    /// the part in use where a would be best
+    Chosen,
 }
 
 /// An operand: an earlier step or a constant.
@@ -249,6 +251,9 @@ impl Number for Worked<'_> {
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self {
         let value = self.value.if_less(than.value, then.value, otherwise.value);
         Worked::record(Op::IfLess, &[self, than, then, otherwise], value)
+    }
+    fn chosen(self, part: f64) -> Self {
+        Worked::record(Op::Chosen, &[self], part)
     }
     fn named(self, symbol: &'static str) -> Self {
         self.label(Label { symbol: symbol.to_owned(), ..Label::default() })

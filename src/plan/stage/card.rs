@@ -1,7 +1,7 @@
 //! Carding.
 
 use super::{
-    Bench, Draft, Exit, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Stock, Values, ask,
+    Bench, Draft, Exit, Flow, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Values, ask,
     in_state, loss, named, pass,
 };
 use crate::error::Result;
@@ -81,13 +81,13 @@ impl Stage for Card {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N> {
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N> {
         let sinks =
             Sinks { fibre: "card waste", water: "air", fat: "card waste", vegetable: "card waste" };
         let held_up = Some(values.get(self.held_up));
-        pass(Self::NAME, values, stock, values.get(self.loss), held_up, &self.exit, &sinks, ledger)
+        pass(Self::NAME, values, flow, values.get(self.loss), held_up, &self.exit, &sinks, ledger)
     }
 
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
@@ -100,8 +100,7 @@ impl Stage for Card {
         let (ends, speed): (Count<N>, Speed<N>) = (values.get(self.ends), values.get(self.speed));
         let dry =
             named(Self::NAME, "slubbing_dry", "slubbing, on clean dry fibre", station.count_out);
-        let state =
-            named(Self::NAME, "exit_state", "mass for each unit of fibre", station.after.state());
+        let state = station.state_out;
         let note = "as it leaves the card, in oil";
         let slubbing = in_state(dry, state);
         let slubbing = bench.set(Self::NAME, "slubbing", "slubbing count", slubbing, note);
@@ -116,12 +115,7 @@ impl Stage for Card {
 
         let rate = mill::card_rate(ends, speed, dry);
         let rate = named(Self::NAME, "delivery", "clean dry fibre delivered", rate);
-        let state = named(
-            Self::NAME,
-            "hopper_state",
-            "mass for each unit of fibre",
-            station.before.state(),
-        );
+        let state = station.state_in;
         let feed = mill::feed_rate(rate, values.get(self.loss), state);
         let feed =
             bench.set(Self::NAME, "feed", "feed, as weighed", feed, "with the oil and water on it");
@@ -131,7 +125,7 @@ impl Stage for Card {
         bench.set(Self::NAME, "hopper_weigh", "hopper weigh", weigh, note);
         let dry_feed = MassRate::from(feed.v() / state.v());
         let dry_feed = named(Self::NAME, "dry_feed", "clean dry fibre fed", dry_feed);
-        let time = mill::time_for_mass(station.before.fibre(), dry_feed);
+        let time = mill::time_for_mass(station.before.fibre, dry_feed);
         bench.set(Self::NAME, "time", "running time", time, "");
     }
 }

@@ -1,7 +1,7 @@
 //! Scouring the hanks.
 
 use super::{
-    Bench, Draft, Exit, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Stock, Values, ask,
+    Bench, Draft, Exit, Flow, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Values, ask,
     back, in_state, loss, named, pass,
 };
 use crate::error::Result;
@@ -42,16 +42,16 @@ impl Stage for HankScour {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N> {
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N> {
         let sinks = Sinks {
             fibre: "fibre in the liquor",
             water: "drying air",
             fat: "liquor",
             vegetable: "liquor",
         };
-        pass(Self::NAME, values, stock, values.get(self.loss), None, &self.exit, &sinks, ledger)
+        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
     }
 
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
@@ -72,7 +72,7 @@ impl Stage for HankScour {
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
-        let count = in_state(station.count_out, station.after.state());
+        let count = in_state(station.count_out, station.state_out);
         bench.set(Self::NAME, "count", "finished count", count, "scoured, as it leaves");
         if let Some(twist) = bench.folding_twist {
             let after = yarn::twist_after_shrinkage(twist, station.values.get(self.shrinkage));

@@ -13,11 +13,11 @@ mod twister;
 
 use super::file::{Draft, PRACTICE, Question, Section, ask};
 use super::given::{Ask, Values};
-use super::stock::Stock;
+pub(super) use super::stock::{Flow, Stock};
 use crate::error::Result;
 use crate::mill;
 use crate::number::{Number, V};
-use crate::quantity::{Fraction, Kind, LinearDensity, Mass, Ratio, Regain, Twist, Typed};
+use crate::quantity::{Fraction, Kind, LinearDensity, Mass, Ratio, Twist, Typed};
 use crate::worked::Label;
 
 /// A stage of the route. Adding one is a file of its own and a line in `stages!` below.
@@ -36,9 +36,9 @@ pub(super) trait Stage: Sized {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N>;
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N>;
 
     /// The clean dry fibre that must go in for some to come out.
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N>;
@@ -84,8 +84,8 @@ macro_rules! stages {
                 match self { $(AnyStage::$stage(_) => $module::$stage::CAUTION),* }
             }
             #[inline(always)]
-            pub(super) fn carry<N: Number>(&self, values: &Values<'_, N>, stock: Stock<N>, ledger: &mut impl Ledger<N>) -> Stock<N> {
-                match self { $(AnyStage::$stage(s) => s.carry(values, stock, ledger)),* }
+            pub(super) fn carry<N: Number>(&self, values: &Values<'_, N>, flow: Flow<N>, ledger: &mut impl Ledger) -> Flow<N> {
+                match self { $(AnyStage::$stage(s) => s.carry(values, flow, ledger)),* }
             }
             pub(super) fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
                 match self { $(AnyStage::$stage(s) => s.back(values, fibre)),* }
@@ -112,28 +112,31 @@ stages!(
 );
 
 /// Where what left a stage went, and what was added.
-pub(super) trait Ledger<N: Number> {
+pub(super) trait Ledger {
     /// Something left.
-    fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock<N>);
+    fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock);
     /// Something came on.
-    fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock<N>);
+    fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock);
 }
 
 /// Keeps no books: for draws.
 pub(super) struct NoLedger;
 
-impl<N: Number> Ledger<N> for NoLedger {
+impl Ledger for NoLedger {
     #[inline(always)]
-    fn lost(&mut self, _to: &'static str, _what: impl FnOnce() -> Stock<N>) {}
+    fn lost(&mut self, _to: &'static str, _what: impl FnOnce() -> Stock) {}
     #[inline(always)]
-    fn added(&mut self, _from: &'static str, _what: impl FnOnce() -> Stock<N>) {}
+    fn added(&mut self, _from: &'static str, _what: impl FnOnce() -> Stock) {}
 }
 
 /// A place on the route: what comes in and goes out there.
 pub(super) struct Station<'a, 'v, N> {
     pub(super) values: &'a Values<'v, N>,
-    pub(super) before: Stock<N>,
-    pub(super) after: Stock<N>,
+    pub(super) before: Flow<N>,
+    pub(super) after: Flow<N>,
+    /// Mass for each unit of clean dry fibre, coming in and going out.
+    pub(super) state_in: Ratio<N>,
+    pub(super) state_out: Ratio<N>,
     /// Count of what comes in and goes out, on clean dry fibre.
     pub(super) count_in: LinearDensity<N>,
     pub(super) count_out: LinearDensity<N>,
@@ -272,53 +275,48 @@ pub(super) struct Sinks {
 pub(super) fn pass<N: Number>(
     stage: &'static str,
     values: &Values<'_, N>,
-    stock: Stock<N>,
+    flow: Flow<N>,
     loss: Fraction<N>,
     held_up: Option<Mass<N>>,
     exit: &Exit,
     sinks: &Sinks,
-    ledger: &mut impl Ledger<N>,
-) -> Stock<N> {
+    ledger: &mut impl Ledger,
+) -> Flow<N> {
     let fibre = match held_up {
-        Some(held_up) => mill::after_loss(stock.fibre(), loss, held_up),
-        None => mill::after_chain_of_losses(stock.fibre(), &[loss]),
+        Some(held_up) => mill::after_loss(flow.fibre, loss, held_up),
+        None => mill::after_chain_of_losses(flow.fibre, &[loss]),
     };
-    let fibre = named(stage, "fibre", "clean dry fibre that leaves", fibre).v();
-    let on_fibre = |part: V<N>| part / stock.fibre;
-    ledger.lost(sinks.fibre, || stock.share(loss.v()));
+    let fibre = named(stage, "fibre", "clean dry fibre that leaves", fibre);
+    let out = Flow {
+        fibre,
+        regain: exit.regain.map_or(flow.regain, |ask| values.get(ask)),
+        fat: exit.fat.map_or(flow.fat, |ask| values.get(ask)),
+        oil: flow.oil,
+        vegetable: exit.vegetable.map_or(flow.vegetable, |ask| values.get(ask)),
+    };
+    let entered = move || flow.stock();
+    ledger.lost(sinks.fibre, || entered().share(loss.value()));
     if let Some(held_up) = held_up {
-        ledger.lost("held up in the machine", || stock.share(held_up.v() / stock.fibre));
+        ledger
+            .lost("held up in the machine", || entered().share(held_up.value() / entered().fibre));
     }
-    // What stayed with the fibre, before its state is changed.
-    let kept = stock.share(fibre / stock.fibre);
-
-    let mut out = Stock { fibre, ..kept };
-    if let Some(regain) = exit.regain {
-        out.water = fibre * values.get::<Regain<N>>(regain).v();
-    }
-    if let Some(fat) = exit.fat {
-        let wanted = values.get::<Fraction<N>>(fat).v();
-        let had = on_fibre(stock.oil) + on_fibre(stock.grease);
-        out.oil = kept.oil * wanted / had;
-        out.grease = kept.grease * wanted / had;
-    }
-    if let Some(vegetable) = exit.vegetable {
-        out.vegetable = fibre * values.get::<Fraction<N>>(vegetable).v();
-    }
-    let gone = move |part: fn(&Stock<N>) -> V<N>| part(&kept) - part(&out);
+    // What stayed with the fibre, less what leaves with it: the change of state.
+    let gone = move || {
+        let kept = entered().share(fibre.value() / entered().fibre);
+        kept.less(&out.stock())
+    };
     if exit.regain.is_some() {
-        ledger.lost(sinks.water, || Stock { water: gone(|s| s.water), ..Stock::none() });
+        ledger.lost(sinks.water, || Stock { water: gone().water, ..Stock::default() });
     }
     if exit.fat.is_some() {
         ledger.lost(sinks.fat, || Stock {
-            oil: gone(|s| s.oil),
-            grease: gone(|s| s.grease),
-            ..Stock::none()
+            oil: gone().oil,
+            grease: gone().grease,
+            ..Stock::default()
         });
     }
     if exit.vegetable.is_some() {
-        ledger
-            .lost(sinks.vegetable, || Stock { vegetable: gone(|s| s.vegetable), ..Stock::none() });
+        ledger.lost(sinks.vegetable, || Stock { vegetable: gone().vegetable, ..Stock::default() });
     }
     out
 }

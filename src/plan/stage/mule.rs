@@ -1,7 +1,7 @@
 //! Spinning on the mule.
 
 use super::{
-    Bench, Draft, Exit, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Stock, Values, ask,
+    Bench, Draft, Exit, Flow, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Values, ask,
     back, beside, in_state, loss, named, pass,
 };
 use crate::error::Result;
@@ -123,12 +123,12 @@ impl Stage for Mule {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N> {
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N> {
         let sinks =
             Sinks { fibre: "roving and yarn waste", water: "air", fat: "air", vegetable: "fly" };
-        pass(Self::NAME, values, stock, values.get(self.loss), None, &self.exit, &sinks, ledger)
+        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
     }
 
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
@@ -178,8 +178,7 @@ impl Stage for Mule {
         let values = station.values;
         let Some((wound, _)) = bench.draw else { return };
         let dry = named(Self::NAME, "single_dry", "single, on clean dry fibre", station.count_out);
-        let state =
-            named(Self::NAME, "state", "mass for each unit of fibre", station.after.state());
+        let state = station.state_out;
         let single = in_state(dry, state);
         let single = bench.set(Self::NAME, "count", "single count", single, "as spun, in oil");
         let entering = in_state(station.count_in, state);
@@ -236,7 +235,7 @@ impl Stage for Mule {
             "about 100 to 120 at least for woollen (from memory)",
         );
 
-        let length = yarn::length_of_mass(station.after.fibre(), dry);
+        let length = yarn::length_of_mass(station.after.fibre, dry);
         let length =
             bench.set(Self::NAME, "length", "yarn to spin", length, "all spindles together");
         let spindles: Count<N> = values.get(self.spindles);
@@ -250,7 +249,7 @@ impl Stage for Mule {
             values.get(self.efficiency),
         );
         let rate = bench.set(Self::NAME, "output", "output", rate, "as spun, in oil");
-        let mass = fibre::mass_in_state(station.after.fibre(), state);
+        let mass = fibre::mass_in_state(station.after.fibre, state);
         let mass = named(Self::NAME, "mass", "singles as spun", mass);
         bench.set(Self::NAME, "time", "running time", mill::time_for_mass(mass, rate), "");
     }

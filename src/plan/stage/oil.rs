@@ -1,13 +1,13 @@
 //! Oiling and laying down.
 
 use super::{
-    Bench, Draft, Kind, Ledger, PRACTICE, Section, Stage, Station, Stock, Values, ask, named,
+    Bench, Draft, Flow, Kind, Ledger, PRACTICE, Section, Stage, Station, Values, ask, named,
 };
 use crate::error::Result;
 use crate::mill;
 use crate::number::Number;
 use crate::plan::given::Ask;
-use crate::quantity::{Fraction, Mass};
+use crate::quantity::{Fraction, Mass, Regain};
 
 /// Puts oil and water on.
 #[derive(Clone, Debug)]
@@ -54,12 +54,19 @@ impl Stage for Oil {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N> {
-        let [oil, water] = self.amounts(values, &stock).map(Mass::v);
-        ledger.added("oil and water put on", || Stock { oil, water, ..Stock::none() });
-        Stock { oil: stock.oil + oil, water: stock.water + water, ..stock }
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N> {
+        let (share, water): (Fraction<N>, Fraction<N>) =
+            (values.get(self.oil), values.get(self.water));
+        let fat = Fraction::from(flow.fat.v() + share.v());
+        let fat = named(Self::NAME, "fat", "grease and oil on clean dry fibre, on leaving", fat);
+        let regain = Regain::from(flow.regain.v() + water.v());
+        let regain = named(Self::NAME, "regain", "water on clean dry fibre, on leaving", regain);
+        let oil = (flow.oil * flow.fat.v() + share.v()) / fat.v();
+        let out = Flow { fat, regain, oil, ..flow };
+        ledger.added("oil and water put on", || out.stock().less(&flow.stock()));
+        out
     }
 
     fn back<N: Number>(&self, _values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
@@ -67,9 +74,11 @@ impl Stage for Oil {
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
-        let [oil, water] = self.amounts(station.values, &station.before);
+        let (values, fibre) = (station.values, station.before.fibre);
+        let oil = mill::add_on(fibre, values.get(self.oil));
+        let water = mill::add_on(fibre, values.get(self.water));
         let oil = bench.set(Self::NAME, "oil_mass", "oil to put on", oil, "");
-        let volume = mill::volume_of_mass(oil, station.values.get(self.density));
+        let volume = mill::volume_of_mass(oil, values.get(self.density));
         bench.set(Self::NAME, "oil_volume", "the same by volume", volume, "");
         bench.set(
             Self::NAME,
@@ -78,17 +87,5 @@ impl Stage for Oil {
             water,
             "as an emulsion with the oil",
         );
-    }
-}
-
-impl Oil {
-    fn amounts<N: Number>(&self, values: &Values<'_, N>, stock: &Stock<N>) -> [Mass<N>; 2] {
-        let fibre = stock.fibre();
-        let oil: Fraction<N> = values.get(self.oil);
-        let water: Fraction<N> = values.get(self.water);
-        [
-            named(Self::NAME, "oil_added", "oil put on", mill::add_on(fibre, oil)),
-            named(Self::NAME, "water_added", "water put on", mill::add_on(fibre, water)),
-        ]
     }
 }

@@ -1,8 +1,6 @@
 //! Scouring and drying.
 
-use super::{
-    Draft, Exit, Ledger, PRACTICE, Section, Sinks, Stage, Stock, Values, back, loss, pass,
-};
+use super::{Draft, Exit, Flow, Ledger, PRACTICE, Section, Sinks, Stage, Values, back, loss, pass};
 use crate::error::Result;
 use crate::number::Number;
 use crate::plan::given::Ask;
@@ -28,16 +26,16 @@ impl Stage for Scour {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N> {
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N> {
         let sinks = Sinks {
             fibre: "fibre in the liquor",
             water: "drying air",
             fat: "liquor",
             vegetable: "liquor and dryer",
         };
-        pass(Self::NAME, values, stock, values.get(self.loss), None, &self.exit, &sinks, ledger)
+        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
     }
 
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {

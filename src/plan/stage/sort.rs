@@ -1,7 +1,8 @@
 //! Sorting.
 
-use super::{Draft, Kind, Ledger, Section, Stage, Stock, Values, ask, named};
+use super::{Draft, Flow, Kind, Ledger, Section, Stage, Values, ask, named};
 use crate::error::Result;
+use crate::mill;
 use crate::number::Number;
 use crate::plan::given::Ask;
 use crate::quantity::{Fraction, Mass};
@@ -33,15 +34,14 @@ impl Stage for Sort {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N> {
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N> {
         let rejects: Fraction<N> = values.get(self.rejects);
-        ledger.lost("rejects", || stock.share(rejects.v()));
-        let mut out = stock.share(1.0 - rejects.v());
+        ledger.lost("rejects", || flow.stock().share(rejects.value()));
+        let fibre = mill::after_chain_of_losses(flow.fibre, &[rejects]);
         let words = "clean dry fibre that leaves";
-        out.fibre = named(Self::NAME, "fibre", words, Mass::from(out.fibre)).v();
-        out
+        Flow { fibre: named(Self::NAME, "fibre", words, fibre), ..flow }
     }
 
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {

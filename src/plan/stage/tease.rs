@@ -1,8 +1,6 @@
 //! Teasing.
 
-use super::{
-    Draft, Exit, Ledger, PRACTICE, Section, Sinks, Stage, Stock, Values, back, loss, pass,
-};
+use super::{Draft, Exit, Flow, Ledger, PRACTICE, Section, Sinks, Stage, Values, back, loss, pass};
 use crate::error::Result;
 use crate::number::Number;
 use crate::plan::given::Ask;
@@ -29,16 +27,16 @@ impl Stage for Tease {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N> {
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N> {
         let sinks = Sinks {
             fibre: "fly and droppings",
             water: "air",
             fat: "air",
             vegetable: "fly and droppings",
         };
-        pass(Self::NAME, values, stock, values.get(self.loss), None, &self.exit, &sinks, ledger)
+        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
     }
 
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {

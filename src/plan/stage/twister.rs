@@ -1,7 +1,7 @@
 //! Ply-winding and twisting.
 
 use super::{
-    Bench, Draft, Exit, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Stock, Values, ask,
+    Bench, Draft, Exit, Flow, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Values, ask,
     back, beside, in_state, loss, named, pass,
 };
 use crate::error::Result;
@@ -83,11 +83,11 @@ impl Stage for Twister {
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
-        stock: Stock<N>,
-        ledger: &mut impl Ledger<N>,
-    ) -> Stock<N> {
+        flow: Flow<N>,
+        ledger: &mut impl Ledger,
+    ) -> Flow<N> {
         let sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };
-        pass(Self::NAME, values, stock, values.get(self.loss), None, &self.exit, &sinks, ledger)
+        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
     }
 
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
@@ -110,7 +110,7 @@ impl Stage for Twister {
         let values = station.values;
         let dry =
             named(Self::NAME, "count_dry", "folded yarn, on clean dry fibre", station.count_out);
-        let count = in_state(dry, station.after.state());
+        let count = in_state(dry, station.state_out);
         bench.set(Self::NAME, "count", "folded count", count, "in oil, before scouring");
         let Some(single_twist) = bench.single_twist else { return };
         let ratio: Ratio<N> = values.get(self.ratio);
@@ -144,7 +144,7 @@ impl Stage for Twister {
             ratio,
             "0.5 to 0.7 is common for a balanced two-fold (from memory); judge a washed, freely hung loop",
         );
-        let length = yarn::length_of_mass(station.after.fibre(), dry);
+        let length = yarn::length_of_mass(station.after.fibre, dry);
         let length = named(Self::NAME, "length", "folded yarn", length);
         let output = mill::twister_output(
             values.get(self.spindles),
