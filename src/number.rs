@@ -68,7 +68,7 @@ pub trait Number:
     }
     /// Notes that the step is the result of a formula and which steps went into it.
     #[inline(always)]
-    fn from_formula(
+    fn result_of(
         self,
         _formula: &'static Formula,
         _inputs: impl FnOnce(&mut dyn FnMut(Self)),

@@ -140,7 +140,7 @@ fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
         #vis fn #name #generics(#(#typed),*) #returned {
             let result = self::#name::body(#(#opened),*);
             crate::quantity::#output::from(crate::number::V(
-                crate::number::Number::from_formula(
+                crate::number::Number::result_of(
                     result.0,
                     &#entry,
                     |note: &mut dyn FnMut(N)| { #(#noted)* },
@@ -186,7 +186,7 @@ fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
                 row: &[crate::worked::Worked<'t>],
             ) -> crate::worked::Worked<'t> {
                 let result = body(#(#from_row),*).0;
-                crate::number::Number::from_formula(
+                crate::number::Number::result_of(
                     result,
                     &super::#entry,
                     |note: &mut dyn FnMut(crate::worked::Worked<'t>)| {

@@ -209,6 +209,8 @@ impl Nominal {
         let oily =
             named("twister", "count_in_oil", "folded yarn as it goes to the reel, in oil", oily);
         for (good, made) in plan.goods.iter().zip(&made) {
+            let alike = plan.goods.iter().filter(|other| other.is_like(good)).count();
+            bench.prefix = if alike > 1 { format!("{}.", good.name) } else { String::new() };
             self.used.extend(good.set(&shop, *made, oily, &mut bench));
         }
         self.settings = bench.settings;

@@ -7,7 +7,7 @@ use crate::error::{Error, Result};
 use crate::quantity::{Kind, print::of_kind};
 
 /// The 95 % point of the normal distribution.
-pub const Z95: f64 = 1.644_853_626_951_472_7;
+pub(super) const Z95: f64 = 1.644_853_626_951_472_7;
 
 /// What varies when a figure varies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -80,7 +80,7 @@ pub enum Spread {
 
 impl Spread {
     /// From low (5 %), likely (median) and high (95 %), in base units.
-    pub fn from_range(low: f64, likely: f64, high: f64, kind: Kind) -> Result<Self> {
+    pub(super) fn from_range(low: f64, likely: f64, high: f64, kind: Kind) -> Result<Self> {
         let p = |x: f64| of_kind(x, kind);
         if !(low <= likely && likely <= high) {
             return Err(Error::range(format!(
@@ -104,7 +104,7 @@ impl Spread {
         })
     }
     /// A normal distribution.
-    pub fn normal(mean: f64, sd: f64) -> Self {
+    pub(super) fn normal(mean: f64, sd: f64) -> Self {
         Spread::Normal { scale: Scale::Plain, middle: mean, below: sd, above: sd }
     }
     /// The figure at a standard normal deviate; `likely` where it is known.
@@ -125,17 +125,17 @@ impl Spread {
 
 /// Standard normal deviates, a fresh stream for each draw: a draw comes out the same whichever
 /// thread makes it and whatever was drawn before.
-pub struct Deviates {
+pub(super) struct Deviates {
     generator: ChaCha8Rng,
 }
 
 impl Deviates {
     /// The generator of a seed.
-    pub fn new(seed: u64) -> Self {
+    pub(super) fn new(seed: u64) -> Self {
         Deviates { generator: ChaCha8Rng::seed_from_u64(seed) }
     }
     /// Fills `out` for a draw.
-    pub fn fill(&mut self, draw: u64, out: &mut [f64]) {
+    pub(super) fn fill(&mut self, draw: u64, out: &mut [f64]) {
         self.generator.set_stream(draw);
         self.generator.set_word_pos(0);
         // Box and Muller, Annals of Mathematical Statistics 29 (1958): two deviates from two even ones.

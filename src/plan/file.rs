@@ -135,9 +135,6 @@ impl<'d> Section<'d> {
     pub(super) fn is_present(&self) -> bool {
         self.table.is_some()
     }
-    pub(super) fn has(&self, key: &str) -> bool {
-        self.item(key).is_some()
-    }
     /// The keys, in the order of the file.
     pub(super) fn keys(&self) -> Vec<String> {
         self.table.map(|t| t.iter().map(|(k, _)| k.to_owned()).collect()).unwrap_or_default()

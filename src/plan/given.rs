@@ -39,28 +39,28 @@ impl Given {
 
 /// The place of a figure in the table of given figures.
 #[derive(Clone, Copy, Debug)]
-pub struct Ask(pub(super) usize);
+pub(super) struct Ask(pub(super) usize);
 
 /// A part of a machine that is chosen out of those that the mill owns.
 #[derive(Clone, Debug)]
-pub struct Owned {
+pub(super) struct Owned {
     /// The place of the choice in the table of choices.
     pub(super) place: usize,
     /// The parts owned, in rising order: teeth, or dents per centimetre.
-    pub parts: Vec<f64>,
+    pub(super) parts: Vec<f64>,
     /// Set by the user: not the nearest part but this.
-    pub fixed: Option<f64>,
+    pub(super) fixed: Option<f64>,
 }
 
 impl Owned {
     /// The owned parts next to a wanted one: below (or equal) and above.
-    pub fn neighbours(&self, wanted: f64) -> (Option<f64>, Option<f64>) {
+    pub(super) fn neighbours(&self, wanted: f64) -> (Option<f64>, Option<f64>) {
         let below = self.parts.iter().copied().rfind(|p| *p <= wanted);
         let above = self.parts.iter().copied().find(|p| *p > wanted);
         (below, above)
     }
     /// The part to use: the one set, else the nearest.
-    pub fn choose(&self, wanted: f64) -> f64 {
+    pub(super) fn choose(&self, wanted: f64) -> f64 {
         let nearest = self
             .parts
             .iter()
@@ -72,16 +72,16 @@ impl Owned {
 
 /// The figures of one run of the plan: the likely ones, a draw, or worked numbers.
 #[derive(Debug)]
-pub struct Values<'a, N> {
+pub(super) struct Values<'a, N> {
     /// One for each given figure, in base units.
-    pub given: &'a [N],
+    pub(super) given: &'a [N],
     /// One for each choice of a part.
-    pub choices: Choices<'a>,
+    pub(super) choices: Choices<'a>,
 }
 
 /// The parts chosen: being chosen in this run, or settled before.
 #[derive(Debug)]
-pub enum Choices<'a> {
+pub(super) enum Choices<'a> {
     /// This run chooses.
     Open(&'a [Cell<f64>]),
     /// Chosen before.
@@ -91,11 +91,11 @@ pub enum Choices<'a> {
 impl<N: Number> Values<'_, N> {
     /// A given figure.
     #[inline(always)]
-    pub fn get<Q: Typed<N>>(&self, ask: Ask) -> Q {
+    pub(super) fn get<Q: Typed<N>>(&self, ask: Ask) -> Q {
         Q::from(V(self.given[ask.0]))
     }
     /// The part in use where `wanted` would be best.
-    pub fn part(&self, owned: &Owned, wanted: V<N>) -> V<N> {
+    pub(super) fn part(&self, owned: &Owned, wanted: V<N>) -> V<N> {
         let part = match self.choices {
             Choices::Open(choices) => {
                 let part = owned.choose(wanted.value());
@@ -107,7 +107,7 @@ impl<N: Number> Values<'_, N> {
         V(wanted.0.chosen(part))
     }
     /// The wheel in use where a wheel of `wanted` teeth would be best.
-    pub fn wheel(&self, owned: &Owned, wanted: Count<N>) -> Count<N> {
+    pub(super) fn wheel(&self, owned: &Owned, wanted: Count<N>) -> Count<N> {
         Count::from(self.part(owned, wanted.v()))
     }
 }

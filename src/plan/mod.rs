@@ -1,5 +1,7 @@
 //! The plan: a lot file in, what it makes, what to set, how sure it is.
 
+#[cfg(feature = "sheet")]
+mod book;
 mod chain;
 mod chance;
 mod draws;
@@ -19,7 +21,10 @@ mod stock;
 pub use chance::{Layer, Scale, Spread};
 pub use drivers::Driver;
 pub use given::Given;
+#[cfg(feature = "serde")]
+pub use json::SCHEMA;
 pub use needed::Needed;
+pub use report::{Align, Block, Extent, Report};
 pub use result::{Account, Band, Draws, GoodResult, Margin, PlanResult, StageResult};
 pub use stage::Setting;
 pub use stock::{PARTS, Stock};

@@ -1,1 +1,458 @@
-//! x
+//! A result as tables: the same rows for the terminal, for a page and for a notebook.
+
+use std::fmt::Write as _;
+
+use super::result::{Band, PlanResult};
+use super::stock::PARTS;
+use crate::quantity::Kind;
+use crate::quantity::print::{constant, escape, figure, fixed, of_kind};
+
+/// How much of a result is shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Extent {
+    /// The first screen: the promise, the stages, what to set, what to measure first.
+    First,
+    /// All there is.
+    All,
+}
+
+/// Where the text of a column stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Align {
+    /// Words.
+    Left,
+    /// Figures.
+    Right,
+}
+
+/// A table with a heading, and words before and after it.
+#[derive(Clone, Debug, Default)]
+pub struct Block {
+    /// The heading.
+    pub title: String,
+    /// Sentences before the table.
+    pub lead: Vec<String>,
+    /// The columns.
+    pub columns: Vec<(String, Align)>,
+    /// The rows.
+    pub rows: Vec<Vec<String>>,
+    /// Sentences after the table.
+    pub foot: Vec<String>,
+}
+
+/// Blocks in order.
+#[derive(Clone, Debug, Default)]
+pub struct Report {
+    /// The title.
+    pub title: String,
+    /// The blocks.
+    pub blocks: Vec<Block>,
+}
+
+fn columns(columns: &[(&str, Align)]) -> Vec<(String, Align)> {
+    columns.iter().map(|(name, align)| ((*name).to_owned(), *align)).collect()
+}
+
+use Align::{Left, Right};
+
+impl PlanResult {
+    /// The result as tables.
+    pub fn report(&self, extent: Extent) -> Report {
+        let mut blocks =
+            vec![self.promise(), self.outcome(extent), self.to_set(extent), self.first()];
+        if extent == Extent::All {
+            blocks.push(self.every_kilogram());
+            blocks.push(self.cautions());
+        }
+        if !self.warnings.is_empty() {
+            blocks.push(Block {
+                title: "Unusual figures".to_owned(),
+                lead: self.warnings.clone(),
+                ..Block::default()
+            });
+        }
+        let title = format!("{} ({})", self.name, self.file);
+        Report { title, blocks }
+    }
+
+    /// The answer in a sentence or two.
+    pub fn answer(&self) -> Vec<String> {
+        let list = |count: &dyn Fn(&super::GoodResult) -> Option<f64>| {
+            let parts: Vec<String> =
+                self.goods.iter().filter_map(|g| count(g).map(|n| pieces(n, &g.name))).collect();
+            parts.join(" and ")
+        };
+        let promised = list(&|g| g.want.map(f64::from));
+        let made = list(&|g| Some(g.made));
+        let margin = self.margin.likely;
+        let spare = pieces((margin.abs() + 1e-9).floor(), &self.margin.good);
+        let verdict = if self.is_enough() {
+            format!("ENOUGH, with {spare} to spare")
+        } else {
+            let short = pieces((margin.abs() - 1e-9).ceil(), &self.margin.good);
+            format!("NOT ENOUGH: short of yarn for {short}")
+        };
+        let promised = if promised.is_empty() { "nothing counted".to_owned() } else { promised };
+        let mut lines =
+            vec![format!("{verdict}. Promised {promised}; the likely figures make {made}.")];
+        if let Some(chance) = self.margin.chance {
+            lines.push(format!(
+                "Chance that the whole promise is met: {}, of {} draws (seed {}).",
+                percent(chance),
+                fixed(self.draws as f64, 0),
+                self.seed
+            ));
+        } else {
+            lines.push(
+                "Every figure is taken as known: write low, likely and high to see the chance."
+                    .to_owned(),
+            );
+        }
+        lines
+    }
+
+    fn promise(&self) -> Block {
+        let mut names = vec![("goods", Left), ("promised", Right), ("likely figures", Right)];
+        let drawn = self.draws > 0;
+        if drawn {
+            names.extend([("low", Right), ("middle", Right), ("high", Right), ("chance", Right)]);
+        }
+        let mut rows: Vec<Vec<String>> = self
+            .goods
+            .iter()
+            .map(|good| {
+                let name = if good.rest {
+                    format!("{} (takes the rest)", good.name)
+                } else {
+                    good.name.clone()
+                };
+                let want = good.want.map_or("–".to_owned(), |n| n.to_string());
+                let mut row = vec![name, want, fixed(good.made, 0)];
+                if drawn {
+                    row.extend(band(good.band, &|x| fixed(x, 0)));
+                    row.push(good.chance.map_or(String::new(), percent));
+                }
+                row
+            })
+            .collect();
+        let mut row = vec![
+            format!("to spare (short: −), as {}", plural(&self.margin.good)),
+            String::new(),
+            fixed(self.margin.likely, 1),
+        ];
+        if drawn {
+            row.extend(band(self.margin.band, &|x| fixed(x, 1)));
+            row.push(self.margin.chance.map_or(String::new(), percent));
+        }
+        rows.push(row);
+        let foot = if drawn {
+            vec!["low and high: one lot in twenty lies below, one above.".to_owned()]
+        } else {
+            Vec::new()
+        };
+        Block {
+            title: "Will the lot make what was promised?".to_owned(),
+            lead: self.answer(),
+            columns: columns(&names),
+            rows,
+            foot,
+        }
+    }
+
+    fn outcome(&self, extent: Extent) -> Block {
+        let drawn = self.draws > 0;
+        let mut names = vec![("stage", Left), ("what comes out", Left)];
+        names.extend(if drawn {
+            vec![("low", Right), ("likely", Right), ("high", Right)]
+        } else {
+            vec![("likely", Right)]
+        });
+        names.push(("scale reads", Right));
+        if extent == Extent::All {
+            names.extend(PARTS.map(|part| (part, Right)));
+        }
+        let kg = |x: f64| fixed(x, 2);
+        let stated = 1.0 + self.stated_regain;
+        let mut rows = Vec::new();
+        let mut intake = vec!["intake".to_owned(), "greasy wool".to_owned()];
+        if drawn {
+            intake.extend([String::new(), kg(self.greasy.1 * stated), String::new()]);
+        } else {
+            intake.push(kg(self.greasy.1 * stated));
+        }
+        intake.push(kg(self.greasy.0));
+        if extent == Extent::All {
+            intake.extend(PARTS.map(|_| String::new()));
+        }
+        rows.push(intake);
+        for stage in &self.stages {
+            let mut row = vec![stage.name.clone(), stage.makes.clone()];
+            match stage.band {
+                Some(_) => row.extend(band(stage.band, &kg)),
+                None => row.push(kg(stage.stated)),
+            }
+            row.push(kg(stage.stock.total()));
+            if extent == Extent::All {
+                row.extend(stage.stock.parts().map(|p| fixed(p, 3)));
+            }
+            rows.push(row);
+        }
+        let regain = of_kind(self.stated_regain, Kind::Regain);
+        Block {
+            title: format!("What comes out at each stage, kg of fibre at {regain} regain"),
+            columns: columns(&names),
+            rows,
+            foot: vec![
+                "scale reads: the same with the water, oil and dirt that are on it then, likely figures.".to_owned(),
+            ],
+            ..Block::default()
+        }
+    }
+
+    fn to_set(&self, extent: Extent) -> Block {
+        let mut last = String::new();
+        let rows = self
+            .settings
+            .iter()
+            .filter(|s| s.main || extent == Extent::All)
+            .map(|s| {
+                let stage = if s.stage == last { String::new() } else { s.stage.clone() };
+                last.clone_from(&s.stage);
+                let value = match s.kind {
+                    // Machine parts and pieces are whole and said without a unit.
+                    Kind::Count => figure(s.value),
+                    kind => of_kind(s.value, kind),
+                };
+                let mut row = vec![stage, s.words.clone(), value, s.note.clone()];
+                if extent == Extent::All {
+                    row.push(s.key.clone());
+                }
+                row
+            })
+            .collect();
+        let mut names =
+            vec![("machine", Left), ("set or weigh", Left), ("figure", Right), ("note", Left)];
+        if extent == Extent::All {
+            names.push(("name for --working", Left));
+        }
+        Block {
+            title: "What to set at each machine".to_owned(),
+            columns: columns(&names),
+            rows,
+            foot: vec![
+                "Stop a machine before you change a wheel or reach in; its maker's instructions and local rules come first.".to_owned(),
+            ],
+            ..Block::default()
+        }
+    }
+
+    fn first(&self) -> Block {
+        let mut block = Block { title: "What to measure first".to_owned(), ..Block::default() };
+        if self.drivers.is_empty() {
+            block.lead.push("Nothing is uncertain in this lot file.".to_owned());
+            return block;
+        }
+        let good = plural(&self.margin.good);
+        block.lead.push(format!(
+            "How much of the uncertainty would go if the figure were known, and the {good} to spare with it at its ends."
+        ));
+        block.columns = columns(&[
+            ("figure", Left),
+            ("what it is", Left),
+            ("share", Right),
+            ("at its low", Right),
+            ("at its high", Right),
+            ("varies", Left),
+        ]);
+        let shown = self
+            .drivers
+            .iter()
+            .enumerate()
+            .take_while(|(i, d)| *i < 6 && (*i == 0 || d.share > 0.002));
+        block.rows = shown
+            .map(|(_, d)| {
+                vec![
+                    d.key.clone(),
+                    d.words.clone(),
+                    percent(d.share),
+                    fixed(d.swing.0, 0),
+                    fixed(d.swing.1, 0),
+                    d.layer.words().to_owned(),
+                ]
+            })
+            .collect();
+        block
+    }
+
+    fn every_kilogram(&self) -> Block {
+        let mut rows = Vec::new();
+        let kg = |x: f64| if x.abs() < 5e-5 { "–".to_owned() } else { fixed(x, 4) };
+        let mut sum = [0.0; 5];
+        for line in &self.account {
+            let sign = if line.added { -1.0 } else { 1.0 };
+            for (sum, part) in sum.iter_mut().zip(line.stock.parts()) {
+                *sum += sign * part;
+            }
+            let mut row = vec![line.stage.clone(), line.to.clone()];
+            row.extend(line.stock.parts().map(|p| kg(sign * p)));
+            rows.push(row);
+        }
+        let mut row = vec!["sum".to_owned(), "is the greasy wool".to_owned()];
+        row.extend(sum.map(kg));
+        rows.push(row);
+        let mut names = vec![("stage", Left), ("went to", Left)];
+        names.extend(PARTS.map(|part| (part, Right)));
+        let unexplained = self.greasy.0 - sum.iter().sum::<f64>();
+        Block {
+            title: "Where every kilogram goes, likely figures".to_owned(),
+            columns: columns(&names),
+            rows,
+            foot: vec![
+                "What came on stands with a minus: oil and water put on, water from the air."
+                    .to_owned(),
+                format!(
+                    "Unexplained: {} kg (a plan has none but rounding).",
+                    fixed(unexplained, 4)
+                ),
+            ],
+            ..Block::default()
+        }
+    }
+
+    fn cautions(&self) -> Block {
+        let rows = self
+            .stages
+            .iter()
+            .map(|s| vec![s.name.clone(), s.caution.to_owned()])
+            .chain(
+                self.has_loom().then(|| vec!["loom".to_owned(), super::goods::CAUTION.to_owned()]),
+            )
+            .collect();
+        Block {
+            title: "Cautions".to_owned(),
+            columns: columns(&[("stage", Left), ("beware", Left)]),
+            rows,
+            foot: vec!["The makers of machines and detergents, local rules and licensed practice come first.".to_owned()],
+            ..Block::default()
+        }
+    }
+
+    fn has_loom(&self) -> bool {
+        self.settings.iter().any(|s| s.stage == "loom")
+    }
+}
+
+fn band(band: Option<Band>, print: &dyn Fn(f64) -> String) -> Vec<String> {
+    band.map_or(vec![String::new(); 3], |b| [b.low, b.likely, b.high].map(print).to_vec())
+}
+
+/// Never "0 %" or "100 %" for what only rounds to it.
+fn percent(share: f64) -> String {
+    match share {
+        s if s > 0.0 && s < 0.005 => "under 1 %".to_owned(),
+        s if s < 1.0 && s > 0.995 => "over 99 %".to_owned(),
+        s => format!("{:.0} %", s * 100.0),
+    }
+}
+
+fn plural(name: &str) -> String {
+    let end = ["s", "x", "ch", "sh"].iter().any(|e| name.ends_with(e));
+    format!("{name}{}", if end { "es" } else { "s" })
+}
+
+/// `1 hank`, `249 hanks`.
+fn pieces(n: f64, name: &str) -> String {
+    if n == 1.0 { format!("1 {name}") } else { format!("{} {}", constant(n), plural(name)) }
+}
+
+impl Report {
+    /// The report as plain text.
+    pub fn text(&self) -> String {
+        let mut out = format!("{}\n", self.title);
+        for block in &self.blocks {
+            let _ = write!(out, "\n{}\n", block.title);
+            for line in &block.lead {
+                let _ = writeln!(out, "  {line}");
+            }
+            block.table(&mut out);
+            for line in &block.foot {
+                let _ = writeln!(out, "  {line}");
+            }
+        }
+        out
+    }
+    /// The report as HTML.
+    pub fn html(&self) -> String {
+        let mut out = format!("<div class=\"hankwise-plan\"><h3>{}</h3>", escape(&self.title));
+        for block in &self.blocks {
+            let _ = write!(out, "<h4>{}</h4>", escape(&block.title));
+            for line in &block.lead {
+                let _ = write!(out, "<p>{}</p>", escape(line));
+            }
+            if !block.rows.is_empty() {
+                out.push_str("<table><thead><tr>");
+                for (name, align) in &block.columns {
+                    let _ = write!(
+                        out,
+                        "<th style=\"text-align:{}\">{}</th>",
+                        align.css(),
+                        escape(name)
+                    );
+                }
+                out.push_str("</tr></thead><tbody>");
+                for row in &block.rows {
+                    out.push_str("<tr>");
+                    for (cell, (_, align)) in row.iter().zip(&block.columns) {
+                        let _ = write!(
+                            out,
+                            "<td style=\"text-align:{}\">{}</td>",
+                            align.css(),
+                            escape(cell)
+                        );
+                    }
+                    out.push_str("</tr>");
+                }
+                out.push_str("</tbody></table>");
+            }
+            for line in &block.foot {
+                let _ = write!(out, "<p><small>{}</small></p>", escape(line));
+            }
+        }
+        out.push_str("</div>");
+        out
+    }
+}
+
+impl Align {
+    const fn css(self) -> &'static str {
+        match self {
+            Align::Left => "left",
+            Align::Right => "right",
+        }
+    }
+}
+
+impl Block {
+    fn table(&self, out: &mut String) {
+        if self.rows.is_empty() {
+            return;
+        }
+        let width = |column: usize| {
+            let cells = self.rows.iter().map(|row| row[column].chars().count());
+            cells.chain([self.columns[column].0.chars().count()]).max().unwrap_or(0)
+        };
+        let widths: Vec<usize> = (0..self.columns.len()).map(width).collect();
+        let heads: Vec<String> = self.columns.iter().map(|(name, _)| name.clone()).collect();
+        for row in std::iter::once(&heads).chain(&self.rows) {
+            let mut line = String::from("  ");
+            for ((cell, (_, align)), width) in row.iter().zip(&self.columns).zip(&widths) {
+                let room = " ".repeat(width - cell.chars().count());
+                match align {
+                    Align::Left => line.push_str(&format!("{cell}{room}  ")),
+                    Align::Right => line.push_str(&format!("{room}{cell}  ")),
+                }
+            }
+            let _ = writeln!(out, "{}", line.trim_end());
+        }
+    }
+}

@@ -261,7 +261,7 @@ impl Number for Worked<'_> {
     fn labelled(self, label: impl FnOnce() -> Label) -> Self {
         if self.tape.is_some() { self.label(label()) } else { self }
     }
-    fn from_formula(
+    fn result_of(
         self,
         formula: &'static Formula,
         inputs: impl FnOnce(&mut dyn FnMut(Self)),

@@ -6,7 +6,7 @@ use super::super::stage::{Bench, named};
 use super::{Need, Shop};
 use crate::error::Result;
 use crate::number::{Number, V};
-use crate::quantity::{Count, Kind, Length, LinearDensity, Mass, Ratio, Shrinkage};
+use crate::quantity::{Count, Kind, Length, LinearDensity, Mass, Shrinkage};
 use crate::{fibre, yarn};
 
 /// The reel.
@@ -88,10 +88,10 @@ impl Hank {
         let before = yarn::mass_of_length(before_scouring, reeled);
         bench.set("reel", "check_weight", "a hank should weigh", before, "in oil, before scouring");
         let length = yarn::hank_length(turns, reel, shop.hank_shrinkage);
-        bench.set("reel", "finished_length", "length of a hank once scoured", length, "");
+        bench.expect("reel", "finished_length", "length of a hank once scoured", length, "");
         let dry = yarn::mass_of_length(shop.dry, length);
         let sold = fibre::mass_in_state(dry, shop.label.state(shop.values));
-        bench.set("reel", "finished_mass", "mass of a hank as sold", sold, "at label regain");
+        bench.expect("reel", "finished_mass", "mass of a hank as sold", sold, "at label regain");
         vec![(name.to_owned(), "goods".to_owned(), dry.value() * made.value())]
     }
 }
@@ -103,10 +103,5 @@ impl<N: Number> Shop<'_, '_, N> {
             // A lot with hanks and no reel is refused when its file is read.
             None => Length::from(V::constant(f64::NAN)),
         }
-    }
-    /// Mass of some clean dry fibre as sold.
-    pub(super) fn as_sold(&self, fibre: Mass<N>) -> Mass<N> {
-        let state: Ratio<N> = self.label.state(self.values);
-        fibre::mass_in_state(fibre, state)
     }
 }

@@ -13,7 +13,7 @@ use crate::number::{Number, V};
 use crate::quantity::{Count, Kind, LinearDensity, Mass, Ratio, Shrinkage};
 
 pub(super) use hank::Reel;
-pub(super) use woven::Loom;
+pub(super) use woven::{CAUTION, Loom};
 
 /// A kind of goods and how many of it were promised.
 #[derive(Clone, Debug)]
@@ -129,6 +129,11 @@ impl Good {
         let origin =
             origin.rsplit_once(": goods.").map_or(origin.clone(), |(place, _)| place.to_owned());
         Ok(Good { name: name.to_owned(), want, rest, origin, evenness, making })
+    }
+
+    /// True where two goods go over the same machines.
+    pub(super) fn is_like(&self, other: &Good) -> bool {
+        std::mem::discriminant(&self.making) == std::mem::discriminant(&other.making)
     }
 
     /// What the good needs of the scoured yarn.

@@ -320,7 +320,7 @@ impl Piece {
         );
         let warp = bench.set(loom_name, "warp_length", "length of the warp", warp, note);
         let warp_yarn = cloth::warp_yarn(at.ends, warp);
-        let warp_yarn = bench.set(loom_name, "warp_yarn", "yarn in the warp", warp_yarn, "");
+        let warp_yarn = bench.expect(loom_name, "warp_yarn", "yarn in the warp", warp_yarn, "");
         bench.set(loom_name, "picks", "picks in a piece", at.picks, "off the loom");
         let weft_yarn = cloth::weft_yarn(at.weft_each, made, v.get(loom.weft_waste));
         let note =
@@ -328,7 +328,7 @@ impl Piece {
         let weft_yarn = bench.set(loom_name, "weft_yarn", "weft yarn", weft_yarn, note);
         let total = Count::from(made.v() * at.picks.v());
         let time: Duration<N> = mill::loom_time(total, v.get(loom.speed), v.get(loom.efficiency));
-        bench.set(loom_name, "time", "running time", time, "");
+        bench.expect(loom_name, "time", "running time", time, "");
         self.finished(name, shop, loom, &at, bench, made, (warp_yarn, weft_yarn))
     }
 
@@ -350,7 +350,7 @@ impl Piece {
         let off_loom = cloth::off_loom_width(at.set_width, v.get(loom.draw_in));
         let off_loom = named(finish, "off_loom_width", "width off the loom", off_loom);
         let width = cloth::size_after_shrinkage(off_loom, s_w);
-        let width = bench.set(finish, "width", "finished width", width, "");
+        let width = bench.expect(finish, "width", "finished width", width, "");
         let label: LinearDensity<N> = v.get(shop.yarn.count);
         let ends = Sett::from(at.ends.v() / off_loom.v() / 100.0);
         let ends = named(finish, "ends_off_loom", "ends off the loom", ends);
@@ -366,7 +366,7 @@ impl Piece {
         let mass =
             named(finish, "loom_mass", "mass per area off the loom, as at label regain", mass);
         let mass = cloth::finished_mass_per_area(mass, v.get(loom.loss), s_w, s_l);
-        let mass = bench.set(
+        let mass = bench.expect(
             finish,
             "mass_per_area",
             "finished mass per area",
@@ -378,7 +378,7 @@ impl Piece {
         let fringe = cloth::fringe_mass(at.ends, v.get(self.fringe), label);
         let fringe = named(finish, "fringe_mass", "mass of the fringes", fringe);
         let piece = Mass::from(woven.v() + fringe.v());
-        bench.set(
+        bench.expect(
             finish,
             "piece_mass",
             "mass of a piece as sold",

@@ -117,8 +117,13 @@ impl Stage for Card {
         let rate = named(Self::NAME, "delivery", "clean dry fibre delivered", rate);
         let state = station.state_in;
         let feed = mill::feed_rate(rate, values.get(self.loss), state);
-        let feed =
-            bench.set(Self::NAME, "feed", "feed, as weighed", feed, "with the oil and water on it");
+        let feed = bench.expect(
+            Self::NAME,
+            "feed",
+            "feed, as weighed",
+            feed,
+            "with the oil and water on it",
+        );
         let drops: Frequency<N> = values.get(self.drops);
         let weigh = mill::hopper_weigh(feed, drops);
         let note = format!("{} drops/min", print::figure(drops.value()));
@@ -126,6 +131,6 @@ impl Stage for Card {
         let dry_feed = MassRate::from(feed.v() / state.v());
         let dry_feed = named(Self::NAME, "dry_feed", "clean dry fibre fed", dry_feed);
         let time = mill::time_for_mass(station.before.fibre, dry_feed);
-        bench.set(Self::NAME, "time", "running time", time, "");
+        bench.expect(Self::NAME, "time", "running time", time, "");
     }
 }

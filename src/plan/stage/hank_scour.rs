@@ -73,10 +73,10 @@ impl Stage for HankScour {
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let count = in_state(station.count_out, station.state_out);
-        bench.set(Self::NAME, "count", "finished count", count, "scoured, as it leaves");
+        bench.expect(Self::NAME, "count", "finished count", count, "scoured, as it leaves");
         if let Some(twist) = bench.folding_twist {
             let after = yarn::twist_after_shrinkage(twist, station.values.get(self.shrinkage));
-            bench.set(Self::NAME, "twist", "folding twist after scouring", after, "");
+            bench.expect(Self::NAME, "twist", "folding twist after scouring", after, "");
         }
     }
 }

@@ -157,6 +157,8 @@ pub struct Setting {
     pub value: f64,
     /// Its kind.
     pub kind: Kind,
+    /// True for what is set or weighed at the machine; false for what is expected of it.
+    pub main: bool,
     /// What else there is to say: the owned parts next to it, the state that it is weighed in.
     pub note: String,
 }
@@ -164,6 +166,8 @@ pub struct Setting {
 /// Collects the settings, and hands figures from one stage to the next.
 pub(super) struct Bench<N> {
     pub(super) settings: Vec<Setting>,
+    /// Put before the names of settings, where several goods share a machine.
+    pub(super) prefix: String,
     /// Twist of the singles, once the mule is set.
     pub(super) single_twist: Option<Twist<N>>,
     /// Folding twist, once the twister is set.
@@ -174,9 +178,15 @@ pub(super) struct Bench<N> {
 
 impl<N: Number> Bench<N> {
     pub(super) fn new() -> Self {
-        Bench { settings: Vec::new(), single_twist: None, folding_twist: None, draw: None }
+        Bench {
+            settings: Vec::new(),
+            prefix: String::new(),
+            single_twist: None,
+            folding_twist: None,
+            draw: None,
+        }
     }
-    /// Notes a setting and gives its figure a name.
+    /// Notes what is to be set or weighed and gives its figure a name.
     pub(super) fn set<Q: Typed<N>>(
         &mut self,
         stage: &str,
@@ -185,13 +195,30 @@ impl<N: Number> Bench<N> {
         figure: Q,
         note: impl Into<String>,
     ) -> Q {
-        let figure = named(stage, name, words, figure);
+        let figure = self.expect(stage, name, words, figure, note);
+        if let Some(last) = self.settings.last_mut() {
+            last.main = true;
+        }
+        figure
+    }
+    /// Notes what is to be expected and gives its figure a name.
+    pub(super) fn expect<Q: Typed<N>>(
+        &mut self,
+        stage: &str,
+        name: &str,
+        words: &'static str,
+        figure: Q,
+        note: impl Into<String>,
+    ) -> Q {
+        let name = format!("{}{name}", self.prefix);
+        let figure = named(stage, &name, words, figure);
         self.settings.push(Setting {
             stage: stage.to_owned(),
             key: format!("{stage}.{name}"),
             words: words.to_owned(),
             value: figure.v().value(),
             kind: Q::KIND,
+            main: false,
             note: note.into(),
         });
         figure

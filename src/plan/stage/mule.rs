@@ -166,9 +166,9 @@ impl Stage for Mule {
         bench.set(Self::NAME, "delivery_wheel", "delivery wheel, teeth", wheel, note);
         let delivered = mill::delivered_length(per_tooth, wheel);
         let delivered =
-            bench.set(Self::NAME, "delivered", "slubbing delivered in a draw", delivered, "");
+            bench.expect(Self::NAME, "delivered", "slubbing delivered in a draw", delivered, "");
         let draft = mill::mule_draft(travel, delivered);
-        bench.set(Self::NAME, "draft_set", "draft", draft, "travel over delivery");
+        bench.expect(Self::NAME, "draft_set", "draft", draft, "travel over delivery");
         bench.draw = Some((wound, delivered));
         let slubbing = mill::slubbing_for_single(out, wound, delivered);
         named(Self::NAME, "slubbing_dry", "slubbing wanted, on clean dry fibre", slubbing)
@@ -180,9 +180,9 @@ impl Stage for Mule {
         let dry = named(Self::NAME, "single_dry", "single, on clean dry fibre", station.count_out);
         let state = station.state_out;
         let single = in_state(dry, state);
-        let single = bench.set(Self::NAME, "count", "single count", single, "as spun, in oil");
+        let single = bench.expect(Self::NAME, "count", "single count", single, "as spun, in oil");
         let entering = in_state(station.count_in, state);
-        bench.set(
+        bench.expect(
             Self::NAME,
             "slubbing",
             "slubbing count",
@@ -220,14 +220,14 @@ impl Stage for Mule {
         let twist = bench.set(Self::NAME, "twist", "twist in the singles", twist, note);
         bench.single_twist = Some(twist);
         let factor = yarn::twist_factor(twist, single);
-        bench.set(Self::NAME, "twist_factor", "twist factor", factor, "on the count as spun");
+        bench.expect(Self::NAME, "twist_factor", "twist factor", factor, "on the count as spun");
 
         let fine = fibre::wool_fibre_count(values.get(station.lot.diameter));
         let clean = LinearDensity::from(dry.v() * (1.0 + CONDITIONED));
         let clean =
             named(Self::NAME, "single_clean", "single, clean and conditioned (16 % regain)", clean);
         let fibres = fibre::fibres_in_section(clean, fine, values.get(station.lot.variation));
-        bench.set(
+        bench.expect(
             Self::NAME,
             "fibres",
             "fibres in the section",
@@ -237,10 +237,10 @@ impl Stage for Mule {
 
         let length = yarn::length_of_mass(station.after.fibre, dry);
         let length =
-            bench.set(Self::NAME, "length", "yarn to spin", length, "all spindles together");
+            bench.expect(Self::NAME, "length", "yarn to spin", length, "all spindles together");
         let spindles: Count<N> = values.get(self.spindles);
         let draws = mill::draws(length, spindles, wound);
-        bench.set(Self::NAME, "draws", "draws", draws, "");
+        bench.expect(Self::NAME, "draws", "draws", draws, "");
         let rate = mill::mule_output(
             spindles,
             wound,
@@ -248,9 +248,9 @@ impl Stage for Mule {
             single,
             values.get(self.efficiency),
         );
-        let rate = bench.set(Self::NAME, "output", "output", rate, "as spun, in oil");
+        let rate = bench.expect(Self::NAME, "output", "output", rate, "as spun, in oil");
         let mass = fibre::mass_in_state(station.after.fibre, state);
         let mass = named(Self::NAME, "mass", "singles as spun", mass);
-        bench.set(Self::NAME, "time", "running time", mill::time_for_mass(mass, rate), "");
+        bench.expect(Self::NAME, "time", "running time", mill::time_for_mass(mass, rate), "");
     }
 }

@@ -111,7 +111,7 @@ impl Stage for Twister {
         let dry =
             named(Self::NAME, "count_dry", "folded yarn, on clean dry fibre", station.count_out);
         let count = in_state(dry, station.state_out);
-        bench.set(Self::NAME, "count", "folded count", count, "in oil, before scouring");
+        bench.expect(Self::NAME, "count", "folded count", count, "in oil, before scouring");
         let Some(single_twist) = bench.single_twist else { return };
         let ratio: Ratio<N> = values.get(self.ratio);
         let wanted = Twist::from(ratio.v() * single_twist.v());
@@ -137,7 +137,7 @@ impl Stage for Twister {
         );
         bench.folding_twist = Some(twist);
         let ratio = yarn::folding_twist_ratio(twist, single_twist);
-        bench.set(
+        bench.expect(
             Self::NAME,
             "ratio_set",
             "folding over singles twist",
@@ -153,6 +153,6 @@ impl Stage for Twister {
             values.get(self.efficiency),
         );
         let output = named(Self::NAME, "output", "yarn delivered, all spindles", output);
-        bench.set(Self::NAME, "time", "running time", mill::time_for_length(length, output), "");
+        bench.expect(Self::NAME, "time", "running time", mill::time_for_length(length, output), "");
     }
 }
