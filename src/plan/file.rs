@@ -411,7 +411,7 @@ fn read_value(value: &Value, kind: Kind) -> Result<(Amount, String)> {
 }
 
 fn bare(number: f64, kind: Kind) -> Result<(Amount, String)> {
-    let amount = crate::quantity::bare(number, kind)?;
+    let amount = crate::quantity::bare_number(number, kind)?;
     kind.check(amount.base())?;
     Ok((amount, number.to_string()))
 }

@@ -13,6 +13,5 @@ pub use kind::{
     Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
     Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume,
 };
-pub(crate) use parse::bare;
-pub use parse::{number, parse, parse_as};
+pub use parse::{bare_number, number, parse, parse_as};
 pub use unit::{Form, Grade, Unit, convert, exact, unit, units};

@@ -18,7 +18,7 @@ pub fn parse_as(text: &str, kind: Kind) -> Result<Amount> {
 }
 
 /// A plain number of a kind: allowed where no unit matters.
-pub(crate) fn bare(number: f64, kind: Kind) -> Result<Amount> {
+pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
     let amount = |name| unit(name, Some(kind)).map(|unit| Amount { number, unit });
     match kind.family() {
         Kind::Ratio => amount(""),
@@ -62,7 +62,7 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
     let rest = rest.trim();
     if rest.is_empty() {
         return match wanted {
-            Some(kind) => bare(number, kind),
+            Some(kind) => bare_number(number, kind),
             None => Err(Error::unit(format!(
                 "'{whole}' has no unit; write it too, like '{whole} YSW' or '{whole} g'"
             ))),

@@ -22,8 +22,10 @@ pub fn significant(x: f64, digits: usize) -> String {
         return format!("{x:.*e}", digits - 1);
     }
     // A figure that is short in itself stays so: 1300 draws, 36 teeth, 0.06 m.
-    let short = x.to_string();
-    if x.fract() == 0.0 || short.bytes().filter(u8::is_ascii_digit).count() <= digits {
+    // Twelve digits tell a short figure from one that is short but for the rounding of arithmetic.
+    let tidy = format!("{x:.11e}").parse().unwrap_or(x);
+    let short = tidy.to_string();
+    if tidy.fract() == 0.0 || short.bytes().filter(u8::is_ascii_digit).count() <= digits {
         return grouped(&short);
     }
     let decimals = |size: i32| usize::try_from(digits as i32 - 1 - size).unwrap_or(0);

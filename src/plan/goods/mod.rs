@@ -173,7 +173,7 @@ fn evenness(draft: &mut Draft, cv: Ask, path: &str, want: Option<u32>) -> Result
         symbol: "m",
         meaning: "mean yarn of the pieces, over that planned",
         kind: Kind::Ratio,
-        amount: crate::quantity::bare(1.0, Kind::Ratio)?,
+        amount: crate::quantity::bare_number(1.0, Kind::Ratio)?,
         typed: "1".to_owned(),
         spread: super::chance::Spread::normal(1.0, cv.base() / pieces.sqrt()),
         layer: super::chance::Layer::Piece,

@@ -1,0 +1,70 @@
+"""Yarn-and-cloth arithmetic for a small vertical woollen mill, for classes and for notebooks.
+
+>>> import hankwise as hw
+>>> hw.q("22½ YSW").to("Nm")
+<linear density (count): 11.61 Nm>
+>>> hw.yarn.twist_factor(twist="9 tpi", count="16 YSW")
+<twist factor: 38.99 turns/cm √tex>
+>>> print(hw.yarn.twist_factor.working(twist="9 tpi", count="16 YSW"))
+twist (t) = 9 tpi × 39.3700787 = 354.3 turns/m
+    twist
+count (T) = 1937.71347 / 16 YSW = 121.1 tex
+    yarn count
+twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm √tex
+    How hard a yarn is twisted for its count; formula twist_factor
+<BLANKLINE>
+"""
+
+from hankwise import plan
+from hankwise._catalogue import formulas
+from hankwise._hankwise import (
+    Formula,
+    HankwiseError,
+    Needed,
+    NotationError,
+    Plan,
+    PlanError,
+    PlanResult,
+    Quantity,
+    RangeError,
+    RangeWarning,
+    Table,
+    UnitError,
+    Working,
+    __version__,
+    cloth,
+    convert,
+    fibre,
+    mill,
+    q,
+    source,
+    units,
+    yarn,
+)
+
+__all__ = [
+    "Formula",
+    "HankwiseError",
+    "Needed",
+    "NotationError",
+    "Plan",
+    "PlanError",
+    "PlanResult",
+    "Quantity",
+    "RangeError",
+    "RangeWarning",
+    "Table",
+    "UnitError",
+    "Working",
+    "__version__",
+    "cloth",
+    "convert",
+    "fibre",
+    "formulas",
+    "mill",
+    "plan",
+    "q",
+    "source",
+    "units",
+    "yarn",
+]

@@ -1,0 +1,234 @@
+"""The command line."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+import time
+from pathlib import Path
+from typing import TYPE_CHECKING, NoReturn
+
+import hankwise as hw
+
+if TYPE_CHECKING:
+    from collections.abc import Callable, Sequence
+
+
+class _Parser(argparse.ArgumentParser):
+    """A parser whose complaints say what to type instead."""
+
+    def error(self, message: str) -> NoReturn:
+        self.exit(2, f"{self.prog}: {message}\n{self.format_usage()}")
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = _Parser(
+        prog="hankwise",
+        description="Plan a fleece lot from greasy wool to finished goods, and yarn arithmetic.",
+        epilog="Quantities are texts with their units: '9 tpi', '22½ YSW', '8 %%', '1 lb 12 oz'.",
+    )
+    parser.add_argument("--version", action="version", version=f"hankwise {hw.__version__}")
+    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+
+    plan = commands.add_parser("plan", help="what a lot makes, what to set, how sure it is")
+    plan.add_argument("lot", metavar="LOT.toml", help="the lot file")
+    plan.add_argument("--all", action="store_true", help="show all there is")
+    plan.add_argument("--working", metavar="NAME", help="show how a figure comes about")
+    plan.add_argument("--needed", metavar="GOODS", help="greasy mass for goods, as hank=200,throw=12")
+    plan.add_argument("--confidence", type=float, default=0.95, help="for --needed (0.95)")
+    plan.add_argument("--draws", type=int, default=100_000, help="how many draws (100000)")
+    plan.add_argument("--seed", type=int, default=1, help="seed of the draws (1)")
+    plan.add_argument("--json", action="store_true", help="print JSON for other programs")
+    plan.add_argument("--sheet", metavar="F.xlsx", help="write the plan as a live workbook")
+    plan.add_argument("--figure", metavar="F.svg", action="append", default=[], help="draw the plan (.svg, .png, .pdf)")
+
+    convert = commands.add_parser("convert", help="a quantity in another unit: convert 16 Nm YSW")
+    convert.add_argument("words", nargs="+", metavar="QUANTITY UNIT", help="such as: 16 Nm YSW")
+    convert.add_argument("--json", action="store_true", help="print JSON for other programs")
+
+    formula = commands.add_parser("formula", help="the answer of a formula with its working, or its card")
+    formula.add_argument("name", help="the formula")
+    formula.add_argument("inputs", nargs="*", metavar="input=value", help='such as count="16 YSW"')
+    formula.add_argument("--json", action="store_true", help="print JSON for other programs")
+    formula.add_argument("--latex", action="store_true", help="print the working as LaTeX")
+    formula.add_argument("--sheet", metavar="F.xlsx", help="write the working as a live workbook")
+
+    formulas = commands.add_parser("formulas", help="list the formulas, or those with a word")
+    formulas.add_argument("words", nargs="*", metavar="WORD", help="words to look for")
+    formulas.add_argument("--json", action="store_true", help="print JSON for other programs")
+    return parser
+
+
+def _progress() -> Callable[[int, int], None] | None:
+    """Tell on the terminal how far long draws are; say nothing of short ones."""
+    if not sys.stderr.isatty():
+        return None
+    start = time.monotonic()
+
+    def tell(done: int, total: int) -> None:
+        if time.monotonic() - start > 0.5:
+            end = "\r\033[K" if done >= total else ""
+            print(f"\r{done:,} of {total:,} draws{end}", end="", file=sys.stderr, flush=True)
+
+    return tell
+
+
+def _goods(text: str) -> dict[str, int]:
+    goods: dict[str, int] = {}
+    for part in text.split(","):
+        name, sign, count = part.partition("=")
+        if not sign or not count.strip().isdigit():
+            raise hw.NotationError(
+                f"--needed {text}: '{part.strip()}' is not a good and a number; write hank=200,throw=12"
+            )
+        goods[name.strip()] = int(count)
+    return goods
+
+
+def _plan(args: argparse.Namespace) -> None:
+    if args.draws < 0:
+        raise hw.RangeError(f"--draws {args.draws} is not possible; write 0 for the likely figures only")
+    if args.seed < 0:
+        raise hw.RangeError(f"--seed {args.seed} is not possible; write a whole number from 0 up")
+    plan = hw.plan.load(args.lot)
+    if args.needed:
+        needed = plan.needed(
+            _goods(args.needed), args.confidence, args.draws, args.seed, progress=_progress()
+        )
+        print(needed.to_json() if args.json else f"{str(needed.working)}\n{needed!r}")
+        return
+    result = plan.run(args.draws, args.seed, progress=_progress())
+    # Files first: what is printed last is what was asked for.
+    for path in args.figure:
+        from hankwise._plot import save
+
+        save(result, Path(path))
+        print(f"figure: {path}", file=sys.stderr)
+    if args.sheet:
+        result.to_sheet(args.sheet)
+        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.working:
+        print(result.working(args.working), end="")
+    elif args.json:
+        print(result.to_json())
+    else:
+        print(result.text(all=args.all), end="")
+        if not args.all:
+            print("\nMore: --all, --working NAME (such as twister.twist), --needed hank=200")
+
+
+def _convert(args: argparse.Namespace) -> None:
+    if len(args.words) < 2:
+        raise hw.NotationError(
+            f"'{' '.join(args.words)}' names no unit to convert to; write: hankwise convert 16 Nm YSW"
+        )
+    value, unit = _split(args.words)
+    result = value.to(unit)
+    if args.json:
+        number = float(result.number(unit))  # type: ignore[arg-type]
+        print(json.dumps({"hankwise": hw.__version__, "given": str(value), "number": number, "unit": result.unit}))
+    else:
+        print(f"{value} = {result}")
+
+
+def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
+    """Find where the quantity ends and the unit begins: units may have spaces in them."""
+    first: hw.HankwiseError | None = None
+    for cut in range(len(words) - 1, 0, -1):
+        try:
+            value = hw.q(" ".join(words[:cut]))
+            value.to(" ".join(words[cut:]))
+        except hw.HankwiseError as error:
+            first = first or error
+        else:
+            return value, " ".join(words[cut:])
+    assert first is not None
+    raise first
+
+
+def _inputs(formula: hw.Formula, texts: Sequence[str]) -> dict[str, object]:
+    many = {i["name"] for i in formula.inputs if i["many"]}
+    given: dict[str, object] = {}
+    for text in texts:
+        name, sign, value = text.partition("=")
+        if not sign:
+            raise hw.NotationError(f"'{text}' is not an input; write it like {formula.inputs[0]['name']}=\"…\"")
+        given[name] = [part.strip() for part in value.split(",")] if name in many else value
+    return given
+
+
+def _formula(args: argparse.Namespace) -> None:
+    formula = hw.formulas[args.name]
+    if not args.inputs:
+        if args.json:
+            keys = ("name", "room", "summary", "details", "equation", "inputs", "output", "limits", "slips", "sources")
+            print(json.dumps({key: getattr(formula, key) for key in keys}, ensure_ascii=False, indent=1))
+        else:
+            print(f"{formula.name} ({formula.room})\n{formula}", end="")
+        return
+    working = formula.working(**_inputs(formula, args.inputs))
+    if args.sheet:
+        working.to_sheet(args.sheet)
+        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.json:
+        print(
+            json.dumps(
+                {
+                    "hankwise": hw.__version__,
+                    "formula": formula.name,
+                    "value": working.value,
+                    "unit": working.unit,
+                    "lines": working.lines,
+                    "sensitivities": working.sensitivities,
+                },
+                ensure_ascii=False,
+                indent=1,
+            )
+        )
+    elif args.latex:
+        print(working.latex(), end="")
+    else:
+        print(working, end="")
+        for line in working.sensitivities:
+            unit = f" {line['unit']}" if line["unit"] else ""
+            print(f"    1 % more of {line['input']} ({line['value']:g}{unit}): {line['elasticity']:+.3g} %")
+
+
+def _formulas(args: argparse.Namespace) -> None:
+    found = hw.formulas.search(" ".join(args.words))
+    if args.json:
+        print(json.dumps([{"name": f.name, "room": f.room, "summary": f.summary} for f in found.values()]))
+    else:
+        print(found)
+
+
+def main(argv: Sequence[str] | None = None) -> int:
+    """Run a command; 0 where it did, 1 where something given was wrong, 130 where it was stopped."""
+    # The trade's signs (½, √, ×) on a terminal of any encoding.
+    for stream in (sys.stdout, sys.stderr):
+        if hasattr(stream, "reconfigure"):
+            stream.reconfigure(errors="replace")
+    import warnings
+
+    warnings.showwarning = lambda message, *_args, **_more: print(f"note: {message}", file=sys.stderr)
+    args = _parser().parse_args(argv)
+    command = {"plan": _plan, "convert": _convert, "formula": _formula, "formulas": _formulas}
+    try:
+        command[args.command](args)
+    except (hw.HankwiseError, TypeError, OSError) as error:
+        print(f"hankwise: {error}", file=sys.stderr)
+        return 1
+    except KeyError as error:
+        print(f"hankwise: {error.args[0]}", file=sys.stderr)
+        return 1
+    except BrokenPipeError:
+        return 0
+    except KeyboardInterrupt:
+        print("\nhankwise: stopped", file=sys.stderr)
+        return 130
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,93 @@
+//! Numbers in one unit to numbers in another.
+
+use hankwise::quantity::{Form, Unit, unit};
+use pyo3::prelude::*;
+use pyo3::types::PyFloat;
+
+use crate::columns::{Figures, in_kind, scalar};
+use crate::errors::raise;
+
+/// A change of unit in one operation.
+#[derive(Clone, Copy)]
+pub(crate) enum Change {
+    /// y = x × k
+    Times(f64),
+    /// y = x ÷ k, where the factor itself is not exact
+    Per(f64),
+    /// y = k ÷ x, between a direct and an indirect count
+    Over(f64),
+}
+
+impl Change {
+    /// The change from one unit to another of the same kind.
+    pub(crate) fn between(from: &Unit, to: &Unit) -> Change {
+        use Change::{Over, Per, Times};
+        match (from.form, to.form) {
+            _ if from == to => Times(1.0),
+            (Form::Times(a), Form::Times(b)) => Times(a / b),
+            (Form::Times(a), Form::Per(b)) => Times(a * b),
+            (Form::Per(a), Form::Times(b)) => Per(a * b),
+            (Form::Per(a), Form::Per(b)) => Times(b / a),
+            (Form::Times(a), Form::Over(k)) => Over(k / a),
+            (Form::Per(a), Form::Over(k)) => Over(k * a),
+            (Form::Over(k), Form::Times(b)) => Over(k / b),
+            (Form::Over(k), Form::Per(b)) => Over(k * b),
+            (Form::Over(j), Form::Over(k)) => Times(k / j),
+        }
+    }
+    #[inline]
+    pub(crate) fn of(self, x: f64) -> f64 {
+        match self {
+            Change::Times(k) => x * k,
+            Change::Per(k) => x / k,
+            Change::Over(k) => k / x,
+        }
+    }
+    /// Applied to anything that computes as NumPy does; one pass, no temporaries.
+    fn apply<'py>(self, values: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        match self {
+            Change::Times(k) => values.mul(k),
+            Change::Per(k) => values.div(k),
+            Change::Over(k) => PyFloat::new(values.py(), k).into_any().div(values),
+        }
+    }
+    /// Applied to figures in any container.
+    pub(crate) fn convert<'py>(self, values: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyAny>> {
+        if let Some(x) = scalar(values) {
+            return Ok(PyFloat::new(values.py(), self.of(x)).into_any());
+        }
+        if values.hasattr("__array__")? {
+            return self.apply(values);
+        }
+        match Figures::of(values)? {
+            Figures::One(x) => Ok(PyFloat::new(values.py(), self.of(x)).into_any()),
+            Figures::Many(array) => in_kind(self.apply(array.as_any())?, values),
+        }
+    }
+}
+
+/// convert(values, from_unit, to_unit, /)
+/// --
+///
+/// Numbers in one unit, in another of the same kind.
+///
+/// A number gives a number, an array an array, a Series a Series, a list a list. NaN stays NaN.
+///
+/// >>> import hankwise as hw
+/// >>> round(hw.convert(16, "Nm", "YSW"), 3)
+/// 31.003
+#[pyfunction]
+#[pyo3(signature = (values, from_unit, to_unit, /), text_signature = "(values, from_unit, to_unit, /)")]
+pub(crate) fn convert<'py>(
+    values: &Bound<'py, PyAny>,
+    from_unit: &str,
+    to_unit: &str,
+) -> PyResult<Bound<'py, PyAny>> {
+    let from = unit(from_unit, None).map_err(|e| raise(&e))?;
+    let to = unit(to_unit, Some(from.kind)).map_err(|e| raise(&e))?;
+    Change::between(from, to).convert(values)
+}
+
+/// An empty call, to measure others against.
+#[pyfunction]
+pub(crate) fn _empty() {}

@@ -1,0 +1,656 @@
+//! A formula of the catalogue as a callable.
+
+use hankwise::formula::{self as catalogue, array::Column};
+use hankwise::quantity::{self, Amount, Kind, print};
+use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
+use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
+use pyo3::prelude::*;
+use pyo3::types::{PyDict, PyList, PyTuple};
+
+use crate::columns::{Figures, in_kind, rows};
+use crate::errors::{NotationError, RangeError, RangeWarning, UnitError, raise};
+use crate::quantity::Quantity;
+use crate::working::Working;
+
+/// A formula of the catalogue.
+///
+/// Call it with quantities, texts such as "16 YSW", or arrays of quantities; `working` shows how the
+/// answer comes about, `solve` finds any input.
+#[pyclass(frozen, dict, weakref, module = "hankwise")]
+pub(crate) struct Formula {
+    pub(crate) card: &'static catalogue::Formula,
+}
+
+/// One given input: a figure with its unit, or an array in the base unit.
+enum Given<'py> {
+    One(Amount, Option<String>),
+    Many(Bound<'py, PyArrayDyn<f64>>, Bound<'py, PyAny>),
+}
+
+/// The inputs of one call, in the order of the card.
+struct Call<'py> {
+    given: Vec<Given<'py>>,
+}
+
+impl Formula {
+    pub(crate) fn of(card: &'static catalogue::Formula) -> Formula {
+        Formula { card }
+    }
+
+    /// Sorts positional and named arguments into the order of the card. `skip` is left out.
+    fn bind<'py>(
+        &self,
+        args: &Bound<'py, PyTuple>,
+        kwargs: Option<&Bound<'py, PyDict>>,
+        skip: Option<&str>,
+    ) -> PyResult<Vec<Option<Bound<'py, PyAny>>>> {
+        let inputs = self.card.inputs;
+        let mut bound: Vec<Option<Bound<'py, PyAny>>> = vec![None; inputs.len()];
+        if args.len() > inputs.len() {
+            return Err(PyTypeError::new_err(format!(
+                "{} takes {} inputs ({}), {} given; a list input takes a list",
+                self.card.name,
+                inputs.len(),
+                self.names(),
+                args.len()
+            )));
+        }
+        for (slot, arg) in bound.iter_mut().zip(args.iter()) {
+            *slot = Some(arg);
+        }
+        if let Some(kwargs) = kwargs {
+            for (name, value) in kwargs {
+                let name: String = name.extract()?;
+                let Some(place) = inputs.iter().position(|i| i.name == name) else {
+                    return Err(PyTypeError::new_err(format!(
+                        "{} has no input '{name}'; its inputs are {}",
+                        self.card.name,
+                        self.names()
+                    )));
+                };
+                if bound[place].is_some() {
+                    return Err(PyTypeError::new_err(format!(
+                        "{}: '{name}' was given twice",
+                        self.card.name
+                    )));
+                }
+                bound[place] = Some(value);
+            }
+        }
+        for (slot, input) in bound.iter().zip(inputs) {
+            if slot.is_none() && skip != Some(input.name) {
+                return Err(PyTypeError::new_err(format!(
+                    "{}: '{}' is missing ({}); write it like {}=\"{}\"",
+                    self.card.name,
+                    input.name,
+                    input.meaning,
+                    input.name,
+                    input.kind.example()
+                )));
+            }
+        }
+        Ok(bound)
+    }
+
+    fn names(&self) -> String {
+        self.card.inputs.iter().map(|i| i.name).collect::<Vec<_>>().join(", ")
+    }
+
+    fn read<'py>(&self, bound: &[Option<Bound<'py, PyAny>>]) -> PyResult<Call<'py>> {
+        let mut given = Vec::with_capacity(bound.len());
+        for (value, input) in bound.iter().zip(self.card.inputs) {
+            let Some(value) = value else { continue };
+            let place = |e: PyErr| locate(value.py(), self.card.name, input.name, e);
+            if input.many {
+                let members = members(value, input.name).map_err(place)?;
+                for member in members {
+                    given.push(one(&member, input.kind).map_err(place)?);
+                }
+            } else {
+                given.push(one(value, input.kind).map_err(place)?);
+            }
+        }
+        Ok(Call { given })
+    }
+
+    fn call_scalar(&self, py: Python<'_>, row: &[f64]) -> PyResult<Quantity> {
+        let answer = self.card.answer(row).map_err(|e| raise(&e))?;
+        self.warn(py, row)?;
+        Ok(self.result(py, pyo3::types::PyFloat::new(py, answer).into_any()))
+    }
+
+    fn result(&self, py: Python<'_>, number: Bound<'_, PyAny>) -> Quantity {
+        let _ = py;
+        let kind = self.card.output.kind;
+        Quantity { number: number.unbind(), unit: base_unit(kind), kind, text: None }
+    }
+
+    fn warn(&self, py: Python<'_>, row: &[f64]) -> PyResult<()> {
+        for message in self.card.unusual(row) {
+            let text = std::ffi::CString::new(message).unwrap_or_default();
+            PyErr::warn(py, &py.get_type::<RangeWarning>(), &text, 2)?;
+        }
+        Ok(())
+    }
+
+    fn call_arrays<'py>(&self, py: Python<'py>, call: &Call<'py>) -> PyResult<Quantity> {
+        let arrays: Vec<&Bound<'py, PyArrayDyn<f64>>> = call
+            .given
+            .iter()
+            .filter_map(|g| if let Given::Many(array, _) = g { Some(array) } else { None })
+            .collect();
+        // Arrays of unequal shape are brought to one as NumPy does it.
+        let equal = arrays.windows(2).all(|w| w[0].shape() == w[1].shape());
+        let arrays: Vec<Bound<'py, PyArrayDyn<f64>>> = if equal {
+            arrays.into_iter().cloned().collect()
+        } else {
+            let all = PyTuple::new(py, arrays)?;
+            let same = py.import("numpy")?.getattr("broadcast_arrays")?.call1(all)?;
+            same.try_iter()?
+                .map(|a| a.and_then(|a| a.cast_into().map_err(PyErr::from)))
+                .collect::<PyResult<_>>()?
+        };
+        let read: Vec<_> = arrays.iter().map(|a| a.readonly()).collect();
+        let columns: Vec<_> = read.iter().map(rows).collect();
+        let mut many = columns.iter();
+        let mut given = Vec::with_capacity(call.given.len());
+        for (place, one) in call.given.iter().enumerate() {
+            let input = self.card.input(place);
+            given.push(match one {
+                Given::One(amount, _) => {
+                    input.kind.check(amount.base()).map_err(|e| {
+                        raise(&e.at(format_args!("{}, {}", self.card.name, input.name)))
+                    })?;
+                    Column::One(amount.base())
+                }
+                Given::Many(..) => {
+                    let column: &[f64] = many.next().map_or(&[], |c| c);
+                    check_column(column, input, self.card.name)?;
+                    Column::Each(column)
+                }
+            });
+        }
+        let length = columns.first().map_or(0, |c| c.len());
+        let mut out = vec![0.0; length];
+        py.detach(|| self.card.evaluate_columns(&given, &mut out));
+        let shape: Vec<usize> = arrays.first().map(|a| a.shape().to_vec()).unwrap_or_default();
+        let array = numpy::PyArray1::from_vec(py, out).reshape(shape)?;
+        let like = call.given.iter().find_map(|g| match g {
+            Given::Many(_, like)
+                if like.hasattr("index").unwrap_or(false)
+                    && like.hasattr("to_numpy").unwrap_or(false) =>
+            {
+                Some(like)
+            }
+            _ => None,
+        });
+        let number = match like {
+            Some(like) => in_kind(array.into_any(), like)?,
+            None => array.into_any(),
+        };
+        Ok(self.result(py, number))
+    }
+}
+
+fn base_unit(kind: Kind) -> &'static quantity::Unit {
+    let name = if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
+    // Every base unit is in the table: a test of the crate looks each up.
+    quantity::unit(name, Some(kind)).unwrap_or_else(|e| unreachable!("{e}"))
+}
+
+/// The first impossible figure of a column, by its row. A missing figure (NaN) is let through.
+fn check_column(column: &[f64], input: &catalogue::Input, formula: &str) -> PyResult<()> {
+    let (low, high) = input.kind.possible();
+    let wrong =
+        column.iter().position(|x| !(x.is_nan() || (*x >= low && *x <= high && x.is_finite())));
+    match wrong {
+        None => Ok(()),
+        Some(row) => {
+            let Err(error) = input.kind.check(column[row]) else { return Ok(()) };
+            Err(raise(&error.at(format_args!("{formula}, {}, row {row}", input.name))))
+        }
+    }
+}
+
+/// An error with the formula and the input in front.
+fn locate(py: Python<'_>, formula: &str, input: &str, error: PyErr) -> PyErr {
+    let value = error.value(py);
+    let Ok(message) = value.str().and_then(|s| s.extract::<String>()) else { return error };
+    if value.is_instance_of::<crate::errors::HankwiseError>() {
+        let kind = value.get_type();
+        return match kind.call1((format!("{formula}, {input}: {message}"),)) {
+            Ok(new) => PyErr::from_value(new),
+            Err(_) => error,
+        };
+    }
+    error
+}
+
+/// The members of a list input: a list of quantities, or one quantity that holds an array.
+fn members<'py>(value: &Bound<'py, PyAny>, name: &str) -> PyResult<Vec<Bound<'py, PyAny>>> {
+    if let Ok(list) = value.cast::<PyList>() {
+        return Ok(list.iter().collect());
+    }
+    if let Ok(tuple) = value.cast::<PyTuple>() {
+        return Ok(tuple.iter().collect());
+    }
+    if let Ok(quantity) = value.cast::<Quantity>()
+        && quantity.get().one(value.py()).is_none()
+    {
+        return value
+            .try_iter()
+            .or_else(|_| {
+                let n = value.len()?;
+                let all: Vec<_> = (0..n).map(|i| value.get_item(i)).collect::<PyResult<_>>()?;
+                PyList::new(value.py(), all)?.try_iter()
+            })?
+            .collect();
+    }
+    Err(NotationError::new_err(format!(
+        "a list is wanted, such as {name}=[\"16 Nm\", \"20 Nm\"], not {}",
+        value.repr()?
+    )))
+}
+
+/// Reads one input of a kind.
+fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
+    let py = value.py();
+    if let Ok(given) = value.cast::<Quantity>() {
+        let given = given.get();
+        if given.unit.kind != kind.family() {
+            return Err(UnitError::new_err(format!(
+                "{} is a {} and was given for a {}; write it like '{}'",
+                given.text.clone().unwrap_or_else(|| given.unit.symbol.to_owned()),
+                given.kind.words(),
+                kind.words(),
+                kind.example()
+            )));
+        }
+        if let Some(number) = given.one(py) {
+            return Ok(Given::One(Amount { number, unit: given.unit }, given.text.clone()));
+        }
+        let change = crate::convert::Change::between(given.unit, base_unit(kind));
+        let base = change.convert(given.number.bind(py))?;
+        let Figures::Many(array) = Figures::of(&base)? else {
+            return Err(PyTypeError::new_err("an array is wanted"));
+        };
+        return Ok(Given::Many(array, given.number.bind(py).clone()));
+    }
+    if let Ok(text) = value.extract::<String>() {
+        let amount = quantity::parse_as(&text, kind).map_err(|e| raise(&e))?;
+        return Ok(Given::One(amount, Some(text.trim().to_owned())));
+    }
+    match Figures::of(value)? {
+        Figures::One(x) => {
+            if x.is_nan() {
+                return Err(RangeError::new_err("a single figure cannot be missing (NaN)"));
+            }
+            quantity::bare_number(x, kind)
+                .map(|amount| Given::One(amount, None))
+                .map_err(|e| raise(&e))
+        }
+        Figures::Many(array) => {
+            // The first figure stands for all: a bare array of counts is refused as a bare count is.
+            let read = array.readonly();
+            let greatest = rows(&read).iter().copied().filter(|x| !x.is_nan()).fold(0.0, f64::max);
+            quantity::bare_number(greatest, kind).map_err(|e| raise(&e))?;
+            Ok(Given::Many(array, value.clone()))
+        }
+    }
+}
+
+#[pymethods]
+impl Formula {
+    #[pyo3(signature = (*args, **kwargs))]
+    fn __call__<'py>(
+        &self,
+        py: Python<'py>,
+        args: &Bound<'py, PyTuple>,
+        kwargs: Option<&Bound<'py, PyDict>>,
+    ) -> PyResult<Quantity> {
+        let call = self.read(&self.bind(args, kwargs, None)?)?;
+        let row: Option<Vec<f64>> = call
+            .given
+            .iter()
+            .map(|g| if let Given::One(amount, _) = g { Some(amount.base()) } else { None })
+            .collect();
+        match row {
+            Some(row) => self.call_scalar(py, &row),
+            None => self.call_arrays(py, &call),
+        }
+    }
+
+    /// The answer with its working. Where an input is an array, `at` says which of its places.
+    #[pyo3(signature = (*args, at=None, **kwargs))]
+    fn working<'py>(
+        &self,
+        py: Python<'py>,
+        args: &Bound<'py, PyTuple>,
+        at: Option<Bound<'py, PyAny>>,
+        kwargs: Option<&Bound<'py, PyDict>>,
+    ) -> PyResult<Working> {
+        let call = self.read(&self.bind(args, kwargs, None)?)?;
+        let mut amounts = Vec::new();
+        let mut typed = Vec::new();
+        for (place, given) in call.given.into_iter().enumerate() {
+            match given {
+                Given::One(amount, text) => {
+                    amounts.push(amount);
+                    typed.push(text);
+                }
+                Given::Many(array, _) => {
+                    let Some(at) = &at else {
+                        return Err(PyTypeError::new_err(format!(
+                            "{}: '{}' is an array; say which of its places to show, such as at=0",
+                            self.card.name,
+                            self.card.input(place).name
+                        )));
+                    };
+                    let number: f64 =
+                        array.get_item(at).and_then(|x| x.extract()).map_err(|_| {
+                            PyIndexError::new_err(format!(
+                                "at={at} is not a place of '{}'",
+                                self.card.input(place).name
+                            ))
+                        })?;
+                    amounts.push(Amount { number, unit: base_unit(self.card.input(place).kind) });
+                    typed.push(None);
+                }
+            }
+        }
+        let working = self.card.working(&amounts, &typed).map_err(|e| raise(&e))?;
+        let row: Vec<f64> = amounts.iter().map(Amount::base).collect();
+        self.warn(py, &row)?;
+        Ok(Working { working })
+    }
+
+    /// Every value of one input, within its usual range, that gives the wanted result. Name the
+    /// result by the name of the formula: `f.solve("twist", twist_factor="39 turns/cm √tex",
+    /// count="16 YSW")`.
+    #[pyo3(signature = (unknown, **kwargs))]
+    fn solve<'py>(
+        &self,
+        py: Python<'py>,
+        unknown: &str,
+        kwargs: Option<&Bound<'py, PyDict>>,
+    ) -> PyResult<Vec<Quantity>> {
+        let card = self.card;
+        let Some(place) = card.inputs.iter().position(|i| i.name == unknown) else {
+            return Err(PyTypeError::new_err(format!(
+                "{} has no input '{unknown}' to solve for; its inputs are {}",
+                card.name,
+                self.names()
+            )));
+        };
+        if card.inputs[place].many {
+            return Err(PyTypeError::new_err(format!(
+                "{}: a list such as '{unknown}' cannot be solved for",
+                card.name
+            )));
+        }
+        let others = PyDict::new(py);
+        let mut wanted = None;
+        for (name, value) in kwargs.map(|k| k.iter()).into_iter().flatten() {
+            let name: String = name.extract()?;
+            if name == card.name || name == "result" {
+                wanted = Some(value);
+            } else if name == unknown {
+                return Err(PyTypeError::new_err(format!(
+                    "'{unknown}' is what is looked for and was given too"
+                )));
+            } else {
+                others.set_item(name, value)?;
+            }
+        }
+        let Some(wanted) = wanted else {
+            return Err(PyTypeError::new_err(format!(
+                "the wanted result is missing; write {}=\"{}\"",
+                card.name,
+                card.output.kind.example()
+            )));
+        };
+        let Given::One(wanted, _) = one(&wanted, card.output.kind)? else {
+            return Err(PyTypeError::new_err(
+                "solve takes one figure for the result, not an array",
+            ));
+        };
+        let bound = self.bind(&PyTuple::empty(py), Some(&others), Some(unknown))?;
+        let mut row = Vec::new();
+        for given in self.read(&bound)?.given {
+            let Given::One(amount, _) = given else {
+                return Err(PyTypeError::new_err(
+                    "solve takes one figure for each input, not arrays",
+                ));
+            };
+            row.push(amount.base());
+        }
+        row.insert(place, f64::NAN);
+        let roots = card.solve(place, wanted.base(), &row).map_err(|e| raise(&e))?;
+        let kind = card.inputs[place].kind;
+        Ok(roots.into_iter().map(|x| Quantity::scalar(py, x, base_unit(kind), kind)).collect())
+    }
+
+    #[getter]
+    fn __name__(&self) -> &'static str {
+        self.card.name
+    }
+    #[getter]
+    fn __qualname__(&self) -> &'static str {
+        self.card.name
+    }
+    #[getter]
+    fn __module__(&self) -> String {
+        format!("hankwise.{}", self.card.room())
+    }
+    #[getter]
+    fn __doc__(&self) -> String {
+        self.help()
+    }
+    #[getter]
+    fn __signature__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        let inspect = py.import("inspect")?;
+        let parameter = inspect.getattr("Parameter")?;
+        let place = parameter.getattr("POSITIONAL_OR_KEYWORD")?;
+        let all: Vec<_> = self
+            .card
+            .inputs
+            .iter()
+            .map(|i| parameter.call1((i.name, &place)))
+            .collect::<PyResult<_>>()?;
+        inspect.getattr("Signature")?.call1((all,))
+    }
+
+    /// The name.
+    #[getter]
+    fn name(&self) -> &'static str {
+        self.card.name
+    }
+    /// The room of the trade: fibre, yarn, cloth or mill.
+    #[getter]
+    fn room(&self) -> &'static str {
+        self.card.room()
+    }
+    /// What it says, in a sentence.
+    #[getter]
+    fn summary(&self) -> &'static str {
+        self.card.summary
+    }
+    /// More about it.
+    #[getter]
+    fn details(&self) -> &'static str {
+        self.card.details
+    }
+    /// The formula in symbols.
+    #[getter]
+    fn equation(&self) -> String {
+        self.card.equations().join("; ")
+    }
+    /// The inputs, as dictionaries.
+    #[getter]
+    fn inputs<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        let mut all = Vec::new();
+        for input in self.card.inputs {
+            let one = PyDict::new(py);
+            one.set_item("name", input.name)?;
+            one.set_item("symbol", input.symbol)?;
+            one.set_item("meaning", input.meaning)?;
+            one.set_item("kind", input.kind.words())?;
+            one.set_item("type", input.kind.name())?;
+            one.set_item("usual", input.usual)?;
+            one.set_item("unit", input.kind.base())?;
+            one.set_item("many", input.many)?;
+            all.push(one);
+        }
+        Ok(all)
+    }
+    /// The result, as a dictionary.
+    #[getter]
+    fn output<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let one = PyDict::new(py);
+        one.set_item("symbol", self.card.output.symbol)?;
+        one.set_item("kind", self.card.output.kind.words())?;
+        one.set_item("type", self.card.output.kind.name())?;
+        one.set_item("unit", self.card.output.kind.base())?;
+        Ok(one)
+    }
+    /// Where it holds and where not.
+    #[getter]
+    fn limits(&self) -> Vec<&'static str> {
+        self.card.limits.to_vec()
+    }
+    /// What people get wrong with it.
+    #[getter]
+    fn slips(&self) -> Vec<&'static str> {
+        self.card.slips.to_vec()
+    }
+    /// Keys of the sources; `hankwise.source(key)` tells more.
+    #[getter]
+    fn sources(&self) -> Vec<&'static str> {
+        self.card.sources.to_vec()
+    }
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (&'static str,))> {
+        Ok((py.import("hankwise._hankwise")?.getattr("find")?, (self.card.name,)))
+    }
+    fn __repr__(&self) -> String {
+        format!("<formula {}: {}>", self.card.name, self.equation())
+    }
+    fn __str__(&self) -> String {
+        self.help()
+    }
+    fn _repr_html_(&self) -> String {
+        use print::escape;
+        let rows: Vec<String> = self
+            .card
+            .inputs
+            .iter()
+            .map(|i| {
+                let (low, high) = i.usual;
+                format!(
+                    "<tr><td>{}</td><td>{}</td><td>{}</td><td>{} to {}</td></tr>",
+                    escape(i.symbol),
+                    escape(i.name),
+                    escape(i.meaning),
+                    escape(&print::of_kind(low, i.kind)),
+                    escape(&print::of_kind(high, i.kind))
+                )
+            })
+            .collect();
+        format!(
+            "<div><p><b>{}</b>: {}</p><p>{}</p><table><thead><tr><th>symbol</th><th>input</th>\
+             <th>what it is</th><th>usual</th></tr></thead><tbody>{}</tbody></table><p><small>{}</small></p></div>",
+            escape(self.card.name),
+            escape(self.card.summary),
+            escape(&self.equation()),
+            rows.concat(),
+            escape(&self.sources_line())
+        )
+    }
+}
+
+impl Formula {
+    fn sources_line(&self) -> String {
+        let all: Vec<String> = self
+            .card
+            .sources
+            .iter()
+            .map(|key| {
+                hankwise::source::source(key).map_or((*key).to_owned(), |s| s.title.to_owned())
+            })
+            .collect();
+        format!("Sources: {}.", all.join("; "))
+    }
+
+    /// Help from the card.
+    fn help(&self) -> String {
+        let card = self.card;
+        let mut out = format!("{}\n\n", card.summary);
+        if !card.details.is_empty() {
+            out.push_str(&format!("{}\n\n", card.details));
+        }
+        for equation in card.equations() {
+            out.push_str(&format!("    {equation}\n"));
+        }
+        out.push_str("\nInputs:\n");
+        for input in card.inputs {
+            let (low, high) = input.usual;
+            out.push_str(&format!(
+                "    {}{}: {}, {} ({}; usually {} to {})\n",
+                input.name,
+                if input.many { " (list)" } else { "" },
+                input.symbol,
+                input.meaning,
+                input.kind.words(),
+                print::of_kind(low, input.kind),
+                print::of_kind(high, input.kind)
+            ));
+        }
+        let unit = card.output.kind.base();
+        let unit = if unit.is_empty() { String::new() } else { format!(", in {unit}") };
+        out.push_str(&format!(
+            "\nResult:\n    {}, {}{unit}\n",
+            card.output.symbol,
+            card.output.kind.words()
+        ));
+        for (title, list) in [("Limits", card.limits), ("Slips", card.slips)] {
+            if !list.is_empty() {
+                out.push_str(&format!("\n{title}:\n"));
+                for line in list {
+                    out.push_str(&format!("    {line}\n"));
+                }
+            }
+        }
+        out.push_str(&format!("\n{}\n", self.sources_line()));
+        out
+    }
+}
+
+/// The formula with a name; the message of a miss names the nearest.
+#[pyfunction]
+#[pyo3(signature = (name, /))]
+pub(crate) fn find<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
+    let card = catalogue::find(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
+    py.import("hankwise._hankwise")?.getattr("formulas")?.get_item(card.name)
+}
+
+/// The names of the formulas that have all the words in their card.
+#[pyfunction]
+#[pyo3(signature = (words="", /))]
+pub(crate) fn search(words: &str) -> Vec<&'static str> {
+    catalogue::search(words).into_iter().map(|f| f.name).collect()
+}
+
+/// source(key, /)
+/// --
+///
+/// A cited source: key, title and where it can be read.
+#[pyfunction]
+#[pyo3(signature = (key, /), text_signature = "(key, /)")]
+pub(crate) fn source<'py>(py: Python<'py>, key: &str) -> PyResult<Bound<'py, PyDict>> {
+    let source = hankwise::source::source(key)
+        .ok_or_else(|| PyKeyError::new_err(format!("no source '{key}' is cited")))?;
+    let one = PyDict::new(py);
+    one.set_item("key", source.key)?;
+    one.set_item("title", source.title)?;
+    one.set_item("place", source.place)?;
+    Ok(one)
+}

@@ -1,0 +1,258 @@
+//! Plans.
+
+use std::collections::BTreeMap;
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use hankwise::plan;
+use hankwise::quantity::{Kind, print, unit};
+use pyo3::prelude::*;
+use pyo3::types::PyDict;
+
+use crate::errors::{RangeError, raise};
+use crate::quantity::Quantity;
+use crate::result::PlanResult;
+use crate::working::Working;
+
+/// A plan for a lot, read from a lot file. It does not change; running it gives a result.
+#[pyclass(frozen, module = "hankwise", weakref)]
+pub(crate) struct Plan {
+    plan: Arc<plan::Plan>,
+}
+
+/// The greasy mass to take in for some goods.
+#[pyclass(frozen, module = "hankwise", weakref)]
+pub(crate) struct Needed {
+    needed: plan::Needed,
+}
+
+/// How many threads are put to work.
+pub(crate) fn cores() -> usize {
+    std::thread::available_parallelism().map_or(1, std::num::NonZero::get)
+}
+
+/// Runs something long without the interpreter's lock; Ctrl-C stops it, `progress` is told how many
+/// of how many are done.
+fn long<T: Send>(
+    py: Python<'_>,
+    total: usize,
+    progress: Option<&Bound<'_, PyAny>>,
+    work: impl FnOnce(&mut dyn FnMut(usize) -> bool) -> hankwise::Result<T> + Send,
+) -> PyResult<T> {
+    let progress = progress.map(|p| p.clone().unbind());
+    let mut raised: Option<PyErr> = None;
+    let raised_in = &mut raised;
+    let result = py.detach(move || {
+        work(&mut |done: usize| {
+            let told = Python::attach(|py| {
+                py.check_signals()?;
+                match &progress {
+                    Some(tell) => tell.call1(py, (done, total)).map(|_| ()),
+                    None => Ok(()),
+                }
+            });
+            match told {
+                Ok(()) => true,
+                Err(error) => {
+                    *raised_in = Some(error);
+                    false
+                }
+            }
+        })
+    });
+    if let Some(error) = raised {
+        return Err(error);
+    }
+    result.map_err(|e| raise(&e))
+}
+
+#[pymethods]
+impl Plan {
+    /// Runs the plan: the likely figures, and `draws` draws of the uncertain ones. The same seed
+    /// gives the same result, on any number of threads.
+    #[pyo3(signature = (draws=100_000, seed=1, *, threads=None, progress=None), text_signature = "($self, draws=100000, seed=1, *, threads=None, progress=None)")]
+    fn run(
+        &self,
+        py: Python<'_>,
+        draws: usize,
+        seed: u64,
+        threads: Option<usize>,
+        progress: Option<&Bound<'_, PyAny>>,
+    ) -> PyResult<PlanResult> {
+        let threads = checked(threads)?;
+        let plan = self.plan.clone();
+        let result = long(py, draws, progress, |tell| plan.run(draws, seed, threads, tell))?;
+        Ok(PlanResult { result, plan: self.plan.clone(), asked: (draws, seed) })
+    }
+
+    /// The greasy mass to take in for a number of each good, all of them together with a confidence.
+    /// Goods that are not named are not made; without `goods` the promise of the lot is meant.
+    #[pyo3(signature = (goods=None, confidence=0.95, draws=100_000, seed=1, *, threads=None, progress=None), text_signature = "($self, goods=None, confidence=0.95, draws=100000, seed=1, *, threads=None, progress=None)")]
+    fn needed(
+        &self,
+        py: Python<'_>,
+        goods: Option<BTreeMap<String, u32>>,
+        confidence: f64,
+        draws: usize,
+        seed: u64,
+        threads: Option<usize>,
+        progress: Option<&Bound<'_, PyAny>>,
+    ) -> PyResult<Needed> {
+        let threads = checked(threads)?;
+        let goods: Vec<(String, u32)> = goods.unwrap_or_default().into_iter().collect();
+        let plan = self.plan.clone();
+        let needed = long(py, draws, progress, |tell| {
+            plan.needed(&goods, confidence, draws, seed, threads, tell)
+        })?;
+        Ok(Needed { needed })
+    }
+
+    /// Name of the lot.
+    #[getter]
+    fn name(&self) -> &str {
+        self.plan.name()
+    }
+    /// What the lot file says of the lot.
+    #[getter]
+    fn description(&self) -> &str {
+        self.plan.description()
+    }
+    /// The lot file.
+    #[getter]
+    fn file(&self) -> &str {
+        self.plan.file()
+    }
+    /// The goods and how many of each were promised.
+    #[getter]
+    fn promise(&self) -> BTreeMap<String, Option<u32>> {
+        self.plan.promise().into_iter().map(|(name, want)| (name.to_owned(), want)).collect()
+    }
+    /// What is unusual about the figures.
+    #[getter]
+    fn warnings(&self) -> Vec<String> {
+        self.plan.warnings().to_vec()
+    }
+    /// The figures that the plan rests on, as dictionaries.
+    #[getter]
+    fn given<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        let mut all = Vec::new();
+        for given in self.plan.given() {
+            let one = PyDict::new(py);
+            one.set_item("name", &given.key)?;
+            one.set_item("meaning", given.meaning)?;
+            one.set_item("kind", given.kind.words())?;
+            one.set_item("typed", &given.typed)?;
+            one.set_item("value", given.base())?;
+            one.set_item("unit", given.kind.base())?;
+            one.set_item("uncertain", given.spread.is_open())?;
+            one.set_item("varies", given.layer.words())?;
+            one.set_item("origin", &given.origin)?;
+            all.push(one);
+        }
+        Ok(all)
+    }
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (String, String))> {
+        let make = py.import("hankwise._hankwise")?.getattr("loads")?;
+        Ok((make, (self.plan.text().to_owned(), self.plan.file().to_owned())))
+    }
+    fn __repr__(&self) -> String {
+        let promise: Vec<String> = self
+            .plan
+            .promise()
+            .into_iter()
+            .map(|(name, want)| {
+                want.map_or(format!("{name}: the rest"), |n| format!("{name}: {n}"))
+            })
+            .collect();
+        format!("<plan {}, promised {}>", self.plan.name(), promise.join(", "))
+    }
+}
+
+fn checked(threads: Option<usize>) -> PyResult<usize> {
+    match threads {
+        Some(0) => {
+            Err(RangeError::new_err("threads=0 is not possible; write 1 or more, or nothing"))
+        }
+        Some(n) => Ok(n),
+        None => Ok(cores()),
+    }
+}
+
+#[pymethods]
+impl Needed {
+    /// The greasy mass that suffices with the confidence asked for.
+    #[getter]
+    fn greasy(&self, py: Python<'_>) -> PyResult<Quantity> {
+        let kg = unit("kg", Some(Kind::Mass)).map_err(|e| raise(&e))?;
+        Ok(Quantity::scalar(py, self.needed.enough, kg, Kind::Mass))
+    }
+    /// The greasy mass with the likely figures.
+    #[getter]
+    fn likely(&self, py: Python<'_>) -> PyResult<Quantity> {
+        let kg = unit("kg", Some(Kind::Mass)).map_err(|e| raise(&e))?;
+        Ok(Quantity::scalar(py, self.needed.likely, kg, Kind::Mass))
+    }
+    /// The goods asked for.
+    #[getter]
+    fn goods(&self) -> BTreeMap<String, u32> {
+        self.needed.goods.iter().cloned().collect()
+    }
+    /// The confidence asked for.
+    #[getter]
+    fn confidence(&self) -> f64 {
+        self.needed.confidence
+    }
+    /// The working of the likely mass.
+    #[getter]
+    fn working(&self) -> Working {
+        Working { working: self.needed.working.clone() }
+    }
+    /// The same as JSON text.
+    #[pyo3(text_signature = "($self)")]
+    fn to_json(&self) -> String {
+        format!("{:#}", self.needed.to_json())
+    }
+    fn __repr__(&self) -> String {
+        let n = &self.needed;
+        let goods: Vec<String> = n.goods.iter().map(|(name, k)| format!("{k} × {name}")).collect();
+        let mass = |x: f64| print::with_unit(x, "kg");
+        if n.draws == 0 {
+            return format!(
+                "<needed for {}: {} greasy (nothing is uncertain)>",
+                goods.join(", "),
+                mass(n.likely)
+            );
+        }
+        format!(
+            "<needed for {}: {} greasy with the likely figures, {} to be {} % sure ({} draws, seed {})>",
+            goods.join(", "),
+            mass(n.likely),
+            mass(n.enough),
+            print::figure(n.confidence * 100.0),
+            n.draws,
+            n.seed
+        )
+    }
+}
+
+/// load(path, /)
+/// --
+///
+/// The plan of a lot file.
+#[pyfunction]
+#[pyo3(signature = (path, /), text_signature = "(path, /)")]
+pub(crate) fn load(path: PathBuf) -> PyResult<Plan> {
+    let plan = plan::Plan::load(&path).map_err(|e| raise(&e))?;
+    Ok(Plan { plan: Arc::new(plan) })
+}
+
+/// loads(text, name="lot.toml", /)
+/// --
+///
+/// The plan of the text of a lot file; messages call it by the name.
+#[pyfunction]
+#[pyo3(signature = (text, name="lot.toml", /), text_signature = "(text, name='lot.toml', /)")]
+pub(crate) fn loads(text: &str, name: &str) -> PyResult<Plan> {
+    let plan = plan::Plan::parse(text, name).map_err(|e| raise(&e))?;
+    Ok(Plan { plan: Arc::new(plan) })
+}

@@ -1,0 +1,386 @@
+//! A number or an array with its unit.
+
+use hankwise::quantity::{self, Amount, Kind, Unit, print};
+use pyo3::exceptions::{PyTypeError, PyZeroDivisionError};
+use pyo3::prelude::*;
+use pyo3::types::{PyDict, PyFloat};
+
+use crate::columns::scalar;
+use crate::convert::Change;
+use crate::errors::{UnitError, raise};
+
+/// A number, or an array of numbers, with its unit.
+///
+/// Make one with `hankwise.q`. It does not change.
+#[pyclass(frozen, module = "hankwise", weakref)]
+pub(crate) struct Quantity {
+    /// A float, or an array or Series of floats.
+    pub(crate) number: Py<PyAny>,
+    pub(crate) unit: &'static Unit,
+    pub(crate) kind: Kind,
+    /// As it was typed.
+    pub(crate) text: Option<String>,
+}
+
+impl Quantity {
+    pub(crate) fn scalar(py: Python<'_>, number: f64, unit: &'static Unit, kind: Kind) -> Quantity {
+        Quantity { number: PyFloat::new(py, number).into_any().unbind(), unit, kind, text: None }
+    }
+    pub(crate) fn from_amount(py: Python<'_>, amount: Amount, text: Option<String>) -> Quantity {
+        Quantity { text, ..Quantity::scalar(py, amount.number, amount.unit, amount.unit.kind) }
+    }
+    /// The figure, where it is one.
+    pub(crate) fn one(&self, py: Python<'_>) -> Option<f64> {
+        scalar(self.number.bind(py))
+    }
+    fn name(&self) -> &'static str {
+        self.kind.words()
+    }
+    fn refuse_sum(&self, what: &str) -> PyErr {
+        UnitError::new_err(format!(
+            "{what} of indirect counts ({}) can be meant in several ways: for ends folded together use \
+             hankwise.yarn.fold, for the mean of equal lengths hankwise.yarn.mean_by_length, for the \
+             mean of equal masses hankwise.yarn.mean_by_mass, or compute in tex: .to('tex')",
+            self.unit.symbol
+        ))
+    }
+    fn text(&self, py: Python<'_>) -> PyResult<String> {
+        if let Some(text) = &self.text {
+            return Ok(text.clone());
+        }
+        match self.one(py) {
+            // A share that was computed is said in percent.
+            Some(x) if self.unit.symbol == "fraction" => Ok(print::of_kind(x, Kind::Fraction)),
+            Some(x) => Ok(print::with_unit(x, self.unit.symbol)),
+            None => Ok(format!("{} {}", self.number.bind(py).str()?, self.unit.symbol)),
+        }
+    }
+    fn like(&self, py: Python<'_>, number: Bound<'_, PyAny>) -> Quantity {
+        let _ = py;
+        Quantity { number: number.unbind(), unit: self.unit, kind: self.kind, text: None }
+    }
+    /// Another quantity's numbers in this one's unit.
+    fn in_my_unit<'py>(
+        &self,
+        py: Python<'py>,
+        other: &Bound<'py, PyAny>,
+        what: &str,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        let Ok(other) = other.cast::<Quantity>() else {
+            return Err(UnitError::new_err(format!(
+                "{what} of a {} and {other:?}, which has no unit; write it as hankwise.q('{}') or the like",
+                self.name(),
+                self.kind.example()
+            )));
+        };
+        let other = other.get();
+        if other.unit.kind != self.unit.kind {
+            return Err(UnitError::new_err(format!(
+                "{what} of a {} and a {}; they are of different kinds",
+                self.name(),
+                other.name()
+            )));
+        }
+        Change::between(other.unit, self.unit).convert(other.number.bind(py))
+    }
+}
+
+#[pymethods]
+impl Quantity {
+    /// The same quantity in another unit.
+    #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
+    fn to(&self, py: Python<'_>, unit: &str) -> PyResult<Quantity> {
+        let to = quantity::unit(unit, Some(self.kind)).map_err(|e| raise(&e))?;
+        let number = Change::between(self.unit, to).convert(self.number.bind(py))?;
+        Ok(Quantity { number: number.unbind(), unit: to, kind: self.kind, text: None })
+    }
+
+    /// The number in a unit: a float, an array or a Series.
+    #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
+    fn number<'py>(&self, py: Python<'py>, unit: &str) -> PyResult<Bound<'py, PyAny>> {
+        let to = quantity::unit(unit, Some(self.kind)).map_err(|e| raise(&e))?;
+        Change::between(self.unit, to).convert(self.number.bind(py))
+    }
+
+    /// The unit, as it is printed.
+    #[getter]
+    fn unit(&self) -> &'static str {
+        self.unit.symbol
+    }
+
+    /// The kind of quantity, such as "twist".
+    #[getter]
+    fn kind(&self) -> &'static str {
+        self.kind.words()
+    }
+
+    fn __add__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        if self.unit.is_indirect() {
+            return Err(self.refuse_sum("a sum"));
+        }
+        let other = self.in_my_unit(py, other, "a sum")?;
+        Ok(self.like(py, self.number.bind(py).add(other)?))
+    }
+    fn __radd__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        self.__add__(py, other)
+    }
+    fn __sub__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        if self.unit.is_indirect() {
+            return Err(self.refuse_sum("a difference"));
+        }
+        let other = self.in_my_unit(py, other, "a difference")?;
+        Ok(self.like(py, self.number.bind(py).sub(other)?))
+    }
+    fn __mul__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        self.scaled(py, other, true)
+    }
+    fn __rmul__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        self.scaled(py, other, true)
+    }
+    fn __truediv__<'py>(
+        &self,
+        py: Python<'py>,
+        other: &Bound<'py, PyAny>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        if other.cast::<Quantity>().is_ok() {
+            if self.unit.is_indirect() {
+                return Err(UnitError::new_err(format!(
+                    "a ratio of indirect counts ({}) can mean twice as thick or twice the number; \
+                     divide their numbers, .number('{0}'), or the counts in tex, .to('tex')",
+                    self.unit.symbol
+                )));
+            }
+            let other = self.in_my_unit(py, other, "a ratio")?;
+            return self.number.bind(py).div(other);
+        }
+        Ok(Bound::new(py, self.scaled(py, other, false)?)?.into_any())
+    }
+
+    /// The mean; refused for indirect counts, which have more than one.
+    fn mean(&self, py: Python<'_>) -> PyResult<Quantity> {
+        if self.unit.is_indirect() {
+            return Err(self.refuse_sum("a mean"));
+        }
+        match self.one(py) {
+            Some(x) => Ok(Quantity::scalar(py, x, self.unit, self.kind)),
+            None => Ok(self.like(py, self.number.bind(py).call_method0("mean")?)),
+        }
+    }
+    /// The sum; refused for indirect counts.
+    fn sum(&self, py: Python<'_>) -> PyResult<Quantity> {
+        if self.unit.is_indirect() {
+            return Err(self.refuse_sum("a sum"));
+        }
+        match self.one(py) {
+            Some(x) => Ok(Quantity::scalar(py, x, self.unit, self.kind)),
+            None => Ok(self.like(py, self.number.bind(py).call_method0("sum")?)),
+        }
+    }
+
+    fn __richcmp__<'py>(
+        &self,
+        py: Python<'py>,
+        other: &Bound<'py, PyAny>,
+        op: pyo3::basic::CompareOp,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        use pyo3::basic::CompareOp::{Eq, Ge, Gt, Le, Lt, Ne};
+        let same_kind = other.cast::<Quantity>().is_ok_and(|o| o.get().unit.kind == self.unit.kind);
+        if !same_kind && matches!(op, Eq | Ne) {
+            return Ok(matches!(op, Ne).into_pyobject(py)?.to_owned().into_any());
+        }
+        let other = self.in_my_unit(py, other, "a comparison")?;
+        if self.unit.is_indirect() && matches!(op, Lt | Le | Gt | Ge) {
+            return Err(UnitError::new_err(format!(
+                "a larger indirect count ({}) is a finer yarn, so 'less' can be meant both ways; compare in tex: .to('tex')",
+                self.unit.symbol
+            )));
+        }
+        self.number.bind(py).rich_compare(other, op)
+    }
+    fn __hash__(&self) -> PyResult<isize> {
+        Err(PyTypeError::new_err(
+            "a Quantity has no hash: equal quantities may stand in different units",
+        ))
+    }
+    fn __float__(&self) -> PyResult<f64> {
+        Err(PyTypeError::new_err(format!(
+            "a {} is not a plain number; say in which unit: .number('{}')",
+            self.name(),
+            self.unit.symbol
+        )))
+    }
+    fn __len__(&self, py: Python<'_>) -> PyResult<usize> {
+        self.number.bind(py).len()
+    }
+    fn __getitem__<'py>(&self, py: Python<'py>, key: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        let part = self.number.bind(py).get_item(key)?;
+        let part = match scalar(&part) {
+            Some(x) => PyFloat::new(py, x).into_any(),
+            None => part,
+        };
+        Ok(self.like(py, part))
+    }
+    fn __reduce__<'py>(
+        &self,
+        py: Python<'py>,
+    ) -> PyResult<(Bound<'py, PyAny>, (Py<PyAny>, &'static str, &'static str, Option<String>))>
+    {
+        let make = py.import("hankwise._hankwise")?.getattr("Quantity")?.getattr("_make")?;
+        Ok((
+            make,
+            (self.number.clone_ref(py), self.unit.symbol, self.kind.name(), self.text.clone()),
+        ))
+    }
+    #[staticmethod]
+    fn _make(
+        number: Py<PyAny>,
+        unit: &str,
+        kind: &str,
+        text: Option<String>,
+    ) -> PyResult<Quantity> {
+        let kind =
+            Kind::named(kind).ok_or_else(|| PyTypeError::new_err("no such kind of quantity"))?;
+        let unit = quantity::unit(unit, Some(kind)).map_err(|e| raise(&e))?;
+        Ok(Quantity { number, unit, kind, text })
+    }
+    fn __repr__(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(format!("<{}: {}>", self.name(), self.text(py)?))
+    }
+    fn __str__(&self, py: Python<'_>) -> PyResult<String> {
+        self.text(py)
+    }
+    fn __format__(&self, py: Python<'_>, spec: &str) -> PyResult<String> {
+        if spec.is_empty() {
+            return self.text(py);
+        }
+        let number = self.number.bind(py).call_method1("__format__", (spec,))?;
+        let number: String = number.extract()?;
+        Ok(if self.unit.symbol.is_empty() {
+            number
+        } else {
+            format!("{number} {}", self.unit.symbol)
+        })
+    }
+    fn _repr_html_(&self, py: Python<'_>) -> PyResult<String> {
+        Ok(format!(
+            "<span title=\"{}\">{}</span>",
+            print::escape(self.name()),
+            print::escape(&self.text(py)?)
+        ))
+    }
+}
+
+impl Quantity {
+    fn scaled<'py>(
+        &self,
+        py: Python<'py>,
+        by: &Bound<'py, PyAny>,
+        times: bool,
+    ) -> PyResult<Quantity> {
+        if self.unit.is_indirect() {
+            return Err(UnitError::new_err(format!(
+                "twice {} can mean twice as thick or twice the number; for ends folded together use \
+                 hankwise.yarn.fold_alike, else compute in tex, .to('tex'), or with the number, .number('{}')",
+                self.text(py)?,
+                self.unit.symbol
+            )));
+        }
+        if by.cast::<Quantity>().is_ok() {
+            return Err(UnitError::new_err(format!(
+                "the product of a {} and a {} has no unit here; use the formula that is meant, see hankwise.formulas",
+                self.name(),
+                by.cast::<Quantity>()?.get().name()
+            )));
+        }
+        let number = self.number.bind(py);
+        if !times && scalar(by) == Some(0.0) {
+            return Err(PyZeroDivisionError::new_err("a quantity divided by zero"));
+        }
+        Ok(self.like(py, if times { number.mul(by)? } else { number.div(by)? }))
+    }
+}
+
+/// q(value, unit=None, /)
+/// --
+///
+/// A quantity: from a text such as "22½ YSW" or "1 lb 12 oz", or from a number, an array or a Series
+/// and its unit.
+///
+/// >>> import hankwise as hw
+/// >>> hw.q("16 Nm").to("tex")
+/// <linear density (count): 62.5 tex>
+#[pyfunction]
+#[pyo3(signature = (value, unit=None, /), text_signature = "(value, unit=None, /)")]
+pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<Quantity> {
+    let py = value.py();
+    if let Ok(given) = value.cast::<Quantity>() {
+        let unit = unit.unwrap_or(given.get().unit.symbol);
+        return given.get().to(py, unit);
+    }
+    if let Ok(text) = value.extract::<String>() {
+        let amount = match unit {
+            None => quantity::parse(&text).map_err(|e| raise(&e))?,
+            Some(unit) => {
+                let number = quantity::number(&text).map_err(|e| raise(&e))?;
+                let unit = quantity::unit(unit, None).map_err(|e| raise(&e))?;
+                Amount { number, unit }
+            }
+        };
+        if amount.number.is_nan() {
+            return Err(crate::errors::RangeError::new_err("a quantity cannot be missing (NaN)"));
+        }
+        let text = if unit.is_none() { Some(text.trim().to_owned()) } else { None };
+        return Ok(Quantity::from_amount(py, amount, text));
+    }
+    let Some(unit) = unit else {
+        return Err(UnitError::new_err(format!(
+            "{} has no unit; write it too, such as hankwise.q({}, 'YSW') or hankwise.q('{} g')",
+            value.repr()?,
+            value.repr()?,
+            value.repr()?
+        )));
+    };
+    let unit = quantity::unit(unit, None).map_err(|e| raise(&e))?;
+    if let Some(x) = scalar(value) {
+        if x.is_nan() {
+            return Err(crate::errors::RangeError::new_err(
+                "a single quantity cannot be missing (NaN)",
+            ));
+        }
+        return Ok(Quantity::scalar(py, x, unit, unit.kind));
+    }
+    let number = if value.hasattr("__array__")? {
+        let kwargs = PyDict::new(py);
+        kwargs.set_item("copy", true)?;
+        // A copy: the quantity does not change when the array does.
+        value.call_method("astype", ("float64",), Some(&kwargs))?
+    } else {
+        match crate::columns::Figures::of(value)? {
+            crate::columns::Figures::One(x) => PyFloat::new(py, x).into_any(),
+            crate::columns::Figures::Many(array) => array.into_any(),
+        }
+    };
+    Ok(Quantity { number: number.unbind(), unit, kind: unit.kind, text: None })
+}
+
+/// units(kind=None)
+/// --
+///
+/// The units, as dictionaries: symbol, names, kind, definition, source, grade.
+#[pyfunction]
+#[pyo3(signature = (kind=None), text_signature = "(kind=None)")]
+pub(crate) fn units<'py>(py: Python<'py>, kind: Option<&str>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+    let mut all = Vec::new();
+    for unit in quantity::units().filter(|u| kind.is_none_or(|k| u.kind.words().contains(k))) {
+        let one = PyDict::new(py);
+        one.set_item("symbol", unit.symbol)?;
+        one.set_item("names", unit.names)?;
+        one.set_item("kind", unit.kind.words())?;
+        one.set_item("definition", unit.definition)?;
+        one.set_item("indirect", unit.is_indirect())?;
+        one.set_item("source", unit.source)?;
+        one.set_item("grade", unit.grade.word())?;
+        all.push(one);
+    }
+    Ok(all)
+}

@@ -1,0 +1,326 @@
+//! What a plan gives.
+
+use std::path::PathBuf;
+use std::sync::Arc;
+
+use hankwise::plan::{self, Align, Band, Block, Extent};
+use hankwise::quantity::print;
+use pyo3::prelude::*;
+use pyo3::types::{PyDict, PyList};
+
+use crate::errors::raise;
+use crate::working::Working;
+
+/// What a plan gives: the promise, the stages, the settings, the account, what to measure first.
+///
+/// Shows itself as the first screen of `hankwise plan`.
+#[pyclass(frozen, module = "hankwise", weakref)]
+pub(crate) struct PlanResult {
+    pub(crate) result: plan::PlanResult,
+    pub(crate) plan: Arc<plan::Plan>,
+    pub(crate) asked: (usize, u64),
+}
+
+/// Rows that show themselves as a table: a sequence of dictionaries.
+#[pyclass(frozen, sequence, module = "hankwise")]
+pub(crate) struct Table {
+    rows: Py<PyList>,
+    text: String,
+    html: String,
+}
+
+#[pymethods]
+impl Table {
+    fn __len__(&self, py: Python<'_>) -> usize {
+        self.rows.bind(py).len()
+    }
+    fn __getitem__<'py>(
+        &self,
+        py: Python<'py>,
+        key: &Bound<'py, PyAny>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        self.rows.bind(py).as_any().get_item(key)
+    }
+    fn __iter__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
+        Ok(self.rows.bind(py).try_iter()?.into_any())
+    }
+    fn __repr__(&self) -> &str {
+        &self.text
+    }
+    fn _repr_html_(&self) -> &str {
+        &self.html
+    }
+}
+
+fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) -> PyResult<Table> {
+    let mut block = Block::default();
+    for (place, name) in shown.iter().enumerate() {
+        let figures = rows.first().is_some_and(|row| {
+            row.get_item(name).ok().flatten().is_some_and(|v| v.extract::<f64>().is_ok())
+        });
+        let align = if figures && place > 0 { Align::Right } else { Align::Left };
+        block.columns.push(((*name).to_owned(), align));
+    }
+    for row in &rows {
+        let mut cells = Vec::new();
+        for name in shown {
+            let value = row.get_item(name)?;
+            cells.push(match value {
+                None => String::new(),
+                Some(v) if v.is_none() => String::new(),
+                Some(v) if v.is_instance_of::<pyo3::types::PyBool>() => v.to_string(),
+                Some(v) => match v.extract::<f64>() {
+                    Ok(x) => print::figure(x),
+                    Err(_) => v.to_string(),
+                },
+            });
+        }
+        block.rows.push(cells);
+    }
+    let report = plan::Report { title: String::new(), blocks: vec![block] };
+    let text = report.text().trim_start_matches('\n').trim_end().to_owned();
+    Ok(Table { rows: PyList::new(py, rows)?.unbind(), text, html: report.html() })
+}
+
+fn put(row: &Bound<'_, PyDict>, band: Option<Band>, fallback: f64) -> PyResult<()> {
+    row.set_item("low", band.map(|b| b.low))?;
+    row.set_item("likely", band.map_or(fallback, |b| b.likely))?;
+    row.set_item("high", band.map(|b| b.high))
+}
+
+#[pymethods]
+impl PlanResult {
+    /// True where the likely figures meet the whole promise.
+    #[getter]
+    fn enough(&self) -> bool {
+        self.result.is_enough()
+    }
+    /// Chance that the whole promise is met; None without draws.
+    #[getter]
+    fn chance(&self) -> Option<f64> {
+        self.result.margin.chance
+    }
+    /// Pieces to spare for the whole promise (negative: short), not rounded: told in pieces of
+    /// `good`, with low, likely and high over the draws.
+    #[getter]
+    fn margin<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let row = PyDict::new(py);
+        let margin = &self.result.margin;
+        row.set_item("good", &margin.good)?;
+        row.set_item("planned", margin.likely)?;
+        put(&row, margin.band, margin.likely)?;
+        row.set_item("chance", margin.chance)?;
+        Ok(row)
+    }
+    /// The answer in a sentence or two.
+    #[getter]
+    fn answer(&self) -> String {
+        self.result.answer().join(" ")
+    }
+    /// The goods: promised, made with the likely figures, low, likely and high over the draws, chance.
+    #[getter]
+    fn goods(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for good in &self.result.goods {
+            let row = PyDict::new(py);
+            row.set_item("name", &good.name)?;
+            row.set_item("promised", good.want)?;
+            row.set_item("takes_rest", good.rest)?;
+            row.set_item("made", good.made)?;
+            row.set_item("unrounded", good.unrounded)?;
+            put(&row, good.band, good.made)?;
+            row.set_item("chance", good.chance)?;
+            rows.push(row);
+        }
+        table(rows, py, &["name", "promised", "made", "low", "likely", "high", "chance"])
+    }
+    /// The stages: kg of fibre at the stated regain (low, likely, high; `planned` with the likely
+    /// figures), kg as the scale reads it, and its parts.
+    #[getter]
+    fn stages(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for stage in &self.result.stages {
+            let row = PyDict::new(py);
+            row.set_item("name", &stage.name)?;
+            row.set_item("makes", &stage.makes)?;
+            row.set_item("planned", stage.stated)?;
+            put(&row, stage.band, stage.stated)?;
+            row.set_item("scale_reads", stage.stock.total())?;
+            for (part, kg) in plan::PARTS.iter().zip(stage.stock.parts()) {
+                row.set_item(part.replace(' ', "_"), kg)?;
+            }
+            row.set_item("caution", stage.caution)?;
+            rows.push(row);
+        }
+        table(rows, py, &["name", "makes", "low", "likely", "high", "scale_reads"])
+    }
+    /// What to set, weigh and expect at each machine.
+    #[getter]
+    fn settings(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for s in &self.result.settings {
+            let row = PyDict::new(py);
+            row.set_item("machine", &s.stage)?;
+            row.set_item("name", &s.key)?;
+            row.set_item("words", &s.words)?;
+            row.set_item("value", s.value)?;
+            row.set_item("unit", s.kind.base())?;
+            row.set_item("main", s.main)?;
+            row.set_item("note", &s.note)?;
+            rows.push(row);
+        }
+        table(rows, py, &["name", "words", "value", "unit", "note"])
+    }
+    /// What moves the answer most, first: `share` of the uncertainty that would go if it were known.
+    #[getter]
+    fn drivers(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for d in &self.result.drivers {
+            let row = PyDict::new(py);
+            row.set_item("name", &d.key)?;
+            row.set_item("words", &d.words)?;
+            row.set_item("share", d.share)?;
+            row.set_item("margin_at_low", d.swing.0)?;
+            row.set_item("margin_at_high", d.swing.1)?;
+            row.set_item("short_at_low", d.short.0)?;
+            row.set_item("short_at_high", d.short.1)?;
+            row.set_item("varies", d.layer.words())?;
+            rows.push(row);
+        }
+        table(rows, py, &["name", "words", "share", "margin_at_low", "margin_at_high", "varies"])
+    }
+    /// Where every kilogram goes, by its parts.
+    #[getter]
+    fn account(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for line in &self.result.account {
+            let row = PyDict::new(py);
+            row.set_item("stage", &line.stage)?;
+            row.set_item("to", &line.to)?;
+            row.set_item("added", line.added)?;
+            for (part, kg) in plan::PARTS.iter().zip(line.stock.parts()) {
+                row.set_item(part.replace(' ', "_"), kg)?;
+            }
+            rows.push(row);
+        }
+        table(
+            rows,
+            py,
+            &[
+                "stage",
+                "to",
+                "added",
+                "fibre",
+                "water",
+                "oil",
+                "grease_and_dirt",
+                "vegetable_matter",
+            ],
+        )
+    }
+    /// Greasy mass taken in, kg, and the clean dry fibre in it.
+    #[getter]
+    fn intake(&self) -> (f64, f64) {
+        self.result.greasy
+    }
+    /// The regain at which masses are stated, as a fraction.
+    #[getter]
+    fn stated_regain(&self) -> f64 {
+        self.result.stated_regain
+    }
+    /// Name of the lot.
+    #[getter]
+    fn name(&self) -> &str {
+        &self.result.name
+    }
+    /// How many draws were made.
+    #[getter]
+    fn draws(&self) -> usize {
+        self.result.draws
+    }
+    /// The seed of the draws.
+    #[getter]
+    fn seed(&self) -> u64 {
+        self.result.seed
+    }
+    /// What is unusual about the figures.
+    #[getter]
+    fn warnings(&self) -> Vec<String> {
+        self.result.warnings.clone()
+    }
+    /// The draws themselves: arrays of whole pieces by good, and of the margin in pieces (`margin`).
+    #[getter]
+    fn samples<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let all = PyDict::new(py);
+        for (good, pieces) in self.result.goods.iter().zip(&self.result.samples.pieces) {
+            all.set_item(&good.name, numpy::PyArray1::from_slice(py, pieces))?;
+        }
+        all.set_item("margin", numpy::PyArray1::from_slice(py, &self.result.samples.margin))?;
+        Ok(all)
+    }
+    /// The working of a figure, by its name, such as "twister.twist".
+    #[pyo3(signature = (name, /), text_signature = "($self, name, /)")]
+    fn working(&self, name: &str) -> PyResult<Working> {
+        let working = self.result.working(name).map_err(|e| raise(&e))?;
+        Ok(Working { working })
+    }
+    /// The names of the figures that have a working.
+    #[getter]
+    fn workings(&self) -> Vec<String> {
+        self.result.workings()
+    }
+    /// The result as tables of text; `all=True` for all there is.
+    #[pyo3(signature = (*, all=false), text_signature = "($self, *, all=False)")]
+    fn text(&self, all: bool) -> String {
+        self.result.report(extent(all)).text()
+    }
+    /// The result as tables of HTML.
+    #[pyo3(signature = (*, all=true), text_signature = "($self, *, all=True)")]
+    fn html(&self, all: bool) -> String {
+        self.result.report(extent(all)).html()
+    }
+    /// The result as JSON text for other programs; its schema has a name and a version.
+    #[pyo3(text_signature = "($self)")]
+    fn to_json(&self) -> String {
+        format!("{:#}", self.result.to_json())
+    }
+    /// Writes the likely figures as a live workbook (.xlsx), and what the draws say as plain figures.
+    #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
+    fn to_sheet(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
+        let today = py.import("datetime")?.getattr("date")?.call_method0("today")?;
+        let date: String = today.call_method0("isoformat")?.extract()?;
+        self.result.to_sheet(&path, &date).map_err(|e| raise(&e))
+    }
+    /// A figure of the result: the mass down the stages, the goods against the promise. Needs
+    /// matplotlib; gives its Figure.
+    #[pyo3(text_signature = "($self)")]
+    fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        slf.py().import("hankwise._plot")?.call_method1("plan_figure", (slf,))
+    }
+    fn __reduce__<'py>(
+        &self,
+        py: Python<'py>,
+    ) -> PyResult<(Bound<'py, PyAny>, (String, String, usize, u64))> {
+        let again = py.import("hankwise._hankwise")?.getattr("PlanResult")?.getattr("_again")?;
+        let (draws, seed) = self.asked;
+        Ok((again, (self.plan.text().to_owned(), self.plan.file().to_owned(), draws, seed)))
+    }
+    /// The same bytes from the same text, draws and seed.
+    #[staticmethod]
+    fn _again(text: &str, file: &str, draws: usize, seed: u64) -> PyResult<PlanResult> {
+        let plan = plan::Plan::parse(text, file).map_err(|e| raise(&e))?;
+        let result =
+            plan.run(draws, seed, crate::plan::cores(), &mut |_| true).map_err(|e| raise(&e))?;
+        Ok(PlanResult { result, plan: Arc::new(plan), asked: (draws, seed) })
+    }
+    fn __repr__(&self) -> String {
+        self.result.report(Extent::First).text()
+    }
+    fn _repr_html_(&self) -> String {
+        self.result.report(Extent::First).html()
+    }
+}
+
+fn extent(all: bool) -> Extent {
+    if all { Extent::All } else { Extent::First }
+}
