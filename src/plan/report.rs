@@ -86,15 +86,25 @@ impl PlanResult {
         let made = list(&|g| Some(g.made));
         let margin = self.margin.likely;
         let spare = pieces((margin.abs() + 1e-9).floor(), &self.margin.good);
-        let verdict = if self.is_enough() {
-            format!("ENOUGH, with {spare} to spare")
+        let verdict = match self.margin.chance {
+            None if self.is_enough() => "ENOUGH",
+            None => "NOT ENOUGH",
+            Some(chance) if chance >= 0.95 => "ENOUGH",
+            Some(chance) if chance >= 0.5 => "PROBABLY ENOUGH, but not sure",
+            Some(chance) if chance >= 0.05 => "PROBABLY NOT ENOUGH",
+            Some(_) => "NOT ENOUGH",
+        };
+        let by = if self.is_enough() {
+            format!("{spare} to spare")
         } else {
             let short = pieces((margin.abs() - 1e-9).ceil(), &self.margin.good);
-            format!("NOT ENOUGH: short of yarn for {short}")
+            format!("short of yarn for {short}")
         };
         let promised = if promised.is_empty() { "nothing counted".to_owned() } else { promised };
-        let mut lines =
-            vec![format!("{verdict}. Promised {promised}; the likely figures make {made}.")];
+        let mut lines = vec![
+            format!("{verdict}."),
+            format!("Promised {promised}; the likely figures make {made}: {by}."),
+        ];
         if let Some(chance) = self.margin.chance {
             lines.push(format!(
                 "Chance that the whole promise is met: {}, of {} draws (seed {}).",
