@@ -2,13 +2,23 @@
 
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from os import PathLike
-from typing import Any, Protocol, SupportsFloat, final, overload, type_check_only
+from typing import (
+    Any,
+    Protocol,
+    SupportsFloat,
+    TypeAlias,
+    TypeVar,
+    final,
+    overload,
+    type_check_only,
+)
+
+from matplotlib.figure import Figure
 
 from hankwise import cloth as cloth
 from hankwise import fibre as fibre
 from hankwise import mill as mill
 from hankwise import yarn as yarn
-from matplotlib.figure import Figure
 
 __version__: str
 formulas: dict[str, Formula]
@@ -20,13 +30,14 @@ class _Array(Protocol):
     def __array__(self) -> Any: ...
 
 # What may be given for an input: where the unit matters, no bare number.
-type _Measure = str | Quantity
-type _Measures = Sequence[_Measure] | Quantity
-type _Plain = str | Quantity | SupportsFloat | _Array | Sequence[SupportsFloat]
-type _Plains = Sequence[_Plain] | Quantity
-type _Row = dict[str, Any]
-type _Path = str | PathLike[str]
-type _Progress = Callable[[int, int], object]
+_Measure: TypeAlias = str | Quantity
+_Measures: TypeAlias = Sequence[_Measure] | Quantity
+_Plain: TypeAlias = str | Quantity | SupportsFloat | _Array | Sequence[SupportsFloat]
+_Plains: TypeAlias = Sequence[_Plain] | Quantity
+_Row: TypeAlias = dict[str, Any]
+_Path: TypeAlias = str | PathLike[str]
+_Progress: TypeAlias = Callable[[int, int], object]
+_A = TypeVar("_A", bound=_Array)
 
 class HankwiseError(ValueError): ...
 class UnitError(HankwiseError): ...
@@ -183,7 +194,7 @@ class Needed:
 
 @final
 class PlanResult:
-    """What a plan gives: the promise, the stages, the settings, the account, what to measure first."""
+    """What a plan gives: promise, stages, settings, account, what to measure first."""
 
     @property
     def name(self) -> str: ...
@@ -232,7 +243,7 @@ def q(value: str | Quantity, unit: str | None = None, /) -> Quantity: ...
 @overload
 def q(value: SupportsFloat | _Array | Sequence[SupportsFloat], unit: str, /) -> Quantity: ...
 @overload
-def convert[A: _Array](values: A, from_unit: str, to_unit: str, /) -> A: ...
+def convert(values: _A, from_unit: str, to_unit: str, /) -> _A: ...
 @overload
 def convert(values: SupportsFloat, from_unit: str, to_unit: str, /) -> float: ...
 @overload

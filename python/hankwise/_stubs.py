@@ -1,11 +1,12 @@
 """Type stubs of the rooms, written from the catalogue.
 
-    python -m hankwise._stubs            writes fibre.pyi, yarn.pyi, cloth.pyi, mill.pyi
-    python -m hankwise._stubs --check    says which of them are not as the catalogue is
+python -m hankwise._stubs            writes fibre.pyi, yarn.pyi, cloth.pyi, mill.pyi
+python -m hankwise._stubs --check    says which of them are not as the catalogue is
 """
 
 import sys
 from pathlib import Path
+from textwrap import fill
 from types import ModuleType
 
 import hankwise as hw
@@ -40,14 +41,25 @@ def _doc(formula: hw.Formula) -> str:
     """Say what a formula is, for the editors that show it."""
     inputs = [f"{i['name']}: {i['meaning']}" for i in formula.inputs]
     lines = [formula.summary, "", formula.equation, "", *inputs]
-    return "\n".join(f"    {line}" if line else "" for line in lines).lstrip()
+    indent = " " * 4
+    rows = [fill(line, 100, initial_indent=indent, subsequent_indent=indent) for line in lines]
+    return "\n".join(rows).strip()
+
+
+def _method(name: str, parameters: list[str], result: str) -> str:
+    """Write a method on one line, or a line for each parameter."""
+    line = f"    def {name}({', '.join(['self', *parameters])}) -> {result}: ..."
+    if len(line) <= 100:
+        return line
+    rows = "".join(f"        {one},\n" for one in ["self", *parameters])
+    return f"    def {name}(\n{rows}    ) -> {result}: ..."
 
 
 def _formula(formula: hw.Formula) -> str:
     name, inputs = formula.name, formula.inputs
     title = "_" + name.title().replace("_", "")
-    types = {i["name"]: _type(i["type"], i["many"]) for i in inputs}
-    given = ", ".join(f"{key}: {of}" for key, of in types.items())
+    given = [f"{i['name']}: {_type(i['type'], i['many'])}" for i in inputs]
+    at = ["*", "at: int | tuple[int, ...] | None = None"]
     lines = [
         "",
         "@final",
@@ -55,16 +67,17 @@ def _formula(formula: hw.Formula) -> str:
         f'    """{_doc(formula)}',
         '    """',
         "",
-        f"    def __call__(self, {given}) -> Quantity: ...",
-        f"    def working(self, {given}, *, at: int | tuple[int, ...] | None = None) -> Working: ...",
+        _method("__call__", given, "Quantity"),
+        _method("working", given + at, "Working"),
     ]
-    unknown = [f'"{i["name"]}"' for i in inputs if not i["many"]]
+    unknown = ", ".join(f'"{i["name"]}"' for i in inputs if not i["many"])
     if unknown:
         wanted = f"{name}: {_type(formula.output['type'], False)}"
-        known = ", ".join(f"{key}: {of} = ..." for key, of in types.items())
-        literal = f"Literal[{', '.join(unknown)}]"
+        known = [f"{one} = ..." for one in given]
         lines += [
-            f"    def solve(self, unknown: {literal}, *, {wanted}, {known}) -> list[Quantity]: ..."
+            _method(
+                "solve", [f"unknown: Literal[{unknown}]", "*", wanted, *known], "list[Quantity]"
+            )
         ]
     lines += ["", f"{name}: {title}", ""]
     return "\n".join(lines)

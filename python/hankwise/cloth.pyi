@@ -24,8 +24,23 @@ class _CountAfterFinishing(Formula):
     """
 
     def __call__(self, count: _Measure, loss: _Plain, shrinkage: _Plain) -> Quantity: ...
-    def working(self, count: _Measure, loss: _Plain, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["count", "loss", "shrinkage"], *, count_after_finishing: _Measure, count: _Measure = ..., loss: _Plain = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        count: _Measure,
+        loss: _Plain,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "loss", "shrinkage"],
+        *,
+        count_after_finishing: _Measure,
+        count: _Measure = ...,
+        loss: _Plain = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 count_after_finishing: _CountAfterFinishing
 
@@ -40,8 +55,21 @@ class _CrimpFound(Formula):
     """
 
     def __call__(self, yarn: _Measure, cloth: _Measure) -> Quantity: ...
-    def working(self, yarn: _Measure, cloth: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["yarn", "cloth"], *, crimp_found: _Plain, yarn: _Measure = ..., cloth: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        yarn: _Measure,
+        cloth: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn", "cloth"],
+        *,
+        crimp_found: _Plain,
+        yarn: _Measure = ...,
+        cloth: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 crimp_found: _CrimpFound
 
@@ -56,7 +84,13 @@ class _CrimpFromTakeUp(Formula):
 
     def __call__(self, take_up: _Plain) -> Quantity: ...
     def working(self, take_up: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["take_up"], *, crimp_from_take_up: _Plain, take_up: _Plain = ...) -> list[Quantity]: ...
+    def solve(
+        self,
+        unknown: Literal["take_up"],
+        *,
+        crimp_from_take_up: _Plain,
+        take_up: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 crimp_from_take_up: _CrimpFromTakeUp
 
@@ -71,8 +105,21 @@ class _DiametersSideBySide(Formula):
     """
 
     def __call__(self, factor: _Plain, count: _Measure) -> Quantity: ...
-    def working(self, factor: _Plain, count: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["factor", "count"], *, diameters_side_by_side: _Measure, factor: _Plain = ..., count: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        factor: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        diameters_side_by_side: _Measure,
+        factor: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 diameters_side_by_side: _DiametersSideBySide
 
@@ -87,8 +134,21 @@ class _EndsInWidth(Formula):
     """
 
     def __call__(self, sett: _Measure, width: _Measure) -> Quantity: ...
-    def working(self, sett: _Measure, width: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["sett", "width"], *, ends_in_width: _Plain, sett: _Measure = ..., width: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "width"],
+        *,
+        ends_in_width: _Plain,
+        sett: _Measure = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 ends_in_width: _EndsInWidth
 
@@ -105,8 +165,25 @@ class _FinishedMassPerArea(Formula):
     """
 
     def __call__(self, loom: _Measure, loss: _Plain, width: _Plain, length: _Plain) -> Quantity: ...
-    def working(self, loom: _Measure, loss: _Plain, width: _Plain, length: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["loom", "loss", "width", "length"], *, finished_mass_per_area: _Measure, loom: _Measure = ..., loss: _Plain = ..., width: _Plain = ..., length: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        loom: _Measure,
+        loss: _Plain,
+        width: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loom", "loss", "width", "length"],
+        *,
+        finished_mass_per_area: _Measure,
+        loom: _Measure = ...,
+        loss: _Plain = ...,
+        width: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 finished_mass_per_area: _FinishedMassPerArea
 
@@ -122,8 +199,23 @@ class _FringeMass(Formula):
     """
 
     def __call__(self, ends: _Plain, fringe: _Measure, count: _Measure) -> Quantity: ...
-    def working(self, ends: _Plain, fringe: _Measure, count: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["ends", "fringe", "count"], *, fringe_mass: _Measure, ends: _Plain = ..., fringe: _Measure = ..., count: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        ends: _Plain,
+        fringe: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "fringe", "count"],
+        *,
+        fringe_mass: _Measure,
+        ends: _Plain = ...,
+        fringe: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 fringe_mass: _FringeMass
 
@@ -138,8 +230,21 @@ class _LinearDensityOfCloth(Formula):
     """
 
     def __call__(self, area: _Measure, width: _Measure) -> Quantity: ...
-    def working(self, area: _Measure, width: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["area", "width"], *, linear_density_of_cloth: _Measure, area: _Measure = ..., width: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        area: _Measure,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["area", "width"],
+        *,
+        linear_density_of_cloth: _Measure,
+        area: _Measure = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 linear_density_of_cloth: _LinearDensityOfCloth
 
@@ -155,9 +260,32 @@ class _LoomMassPerArea(Formula):
     length: shrinkage in length
     """
 
-    def __call__(self, finished: _Measure, loss: _Plain, width: _Plain, length: _Plain) -> Quantity: ...
-    def working(self, finished: _Measure, loss: _Plain, width: _Plain, length: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["finished", "loss", "width", "length"], *, loom_mass_per_area: _Measure, finished: _Measure = ..., loss: _Plain = ..., width: _Plain = ..., length: _Plain = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        finished: _Measure,
+        loss: _Plain,
+        width: _Plain,
+        length: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        finished: _Measure,
+        loss: _Plain,
+        width: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["finished", "loss", "width", "length"],
+        *,
+        loom_mass_per_area: _Measure,
+        finished: _Measure = ...,
+        loss: _Plain = ...,
+        width: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 loom_mass_per_area: _LoomMassPerArea
 
@@ -173,8 +301,23 @@ class _MassOfPiece(Formula):
     """
 
     def __call__(self, area: _Measure, width: _Measure, length: _Measure) -> Quantity: ...
-    def working(self, area: _Measure, width: _Measure, length: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["area", "width", "length"], *, mass_of_piece: _Measure, area: _Measure = ..., width: _Measure = ..., length: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        area: _Measure,
+        width: _Measure,
+        length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["area", "width", "length"],
+        *,
+        mass_of_piece: _Measure,
+        area: _Measure = ...,
+        width: _Measure = ...,
+        length: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 mass_of_piece: _MassOfPiece
 
@@ -192,9 +335,38 @@ class _MassPerArea(Formula):
     weft_crimp: crimp of the weft
     """
 
-    def __call__(self, ends: _Measure, warp: _Measure, warp_crimp: _Plain, picks: _Measure, weft: _Measure, weft_crimp: _Plain) -> Quantity: ...
-    def working(self, ends: _Measure, warp: _Measure, warp_crimp: _Plain, picks: _Measure, weft: _Measure, weft_crimp: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"], *, mass_per_area: _Measure, ends: _Measure = ..., warp: _Measure = ..., warp_crimp: _Plain = ..., picks: _Measure = ..., weft: _Measure = ..., weft_crimp: _Plain = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"],
+        *,
+        mass_per_area: _Measure,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        picks: _Measure = ...,
+        weft: _Measure = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 mass_per_area: _MassPerArea
 
@@ -209,8 +381,21 @@ class _MassPerAreaOfCloth(Formula):
     """
 
     def __call__(self, running: _Measure, width: _Measure) -> Quantity: ...
-    def working(self, running: _Measure, width: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["running", "width"], *, mass_per_area_of_cloth: _Measure, running: _Measure = ..., width: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        running: _Measure,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["running", "width"],
+        *,
+        mass_per_area_of_cloth: _Measure,
+        running: _Measure = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 mass_per_area_of_cloth: _MassPerAreaOfCloth
 
@@ -226,8 +411,23 @@ class _MaximumSett(Formula):
     """
 
     def __call__(self, diameters: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
-    def working(self, diameters: _Measure, repeat: _Plain, intersections: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["diameters", "repeat", "intersections"], *, maximum_sett: _Measure, diameters: _Measure = ..., repeat: _Plain = ..., intersections: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        diameters: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameters", "repeat", "intersections"],
+        *,
+        maximum_sett: _Measure,
+        diameters: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 maximum_sett: _MaximumSett
 
@@ -242,8 +442,21 @@ class _OffLoomWidth(Formula):
     """
 
     def __call__(self, reed: _Measure, draw_in: _Plain) -> Quantity: ...
-    def working(self, reed: _Measure, draw_in: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["reed", "draw_in"], *, off_loom_width: _Measure, reed: _Measure = ..., draw_in: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        reed: _Measure,
+        draw_in: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "draw_in"],
+        *,
+        off_loom_width: _Measure,
+        reed: _Measure = ...,
+        draw_in: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 off_loom_width: _OffLoomWidth
 
@@ -259,8 +472,23 @@ class _PicksInPiece(Formula):
     """
 
     def __call__(self, length: _Measure, shrinkage: _Plain, picks: _Measure) -> Quantity: ...
-    def working(self, length: _Measure, shrinkage: _Plain, picks: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["length", "shrinkage", "picks"], *, picks_in_piece: _Plain, length: _Measure = ..., shrinkage: _Plain = ..., picks: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        length: _Measure,
+        shrinkage: _Plain,
+        picks: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "shrinkage", "picks"],
+        *,
+        picks_in_piece: _Plain,
+        length: _Measure = ...,
+        shrinkage: _Plain = ...,
+        picks: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 picks_in_piece: _PicksInPiece
 
@@ -275,8 +503,21 @@ class _ReedForSett(Formula):
     """
 
     def __call__(self, sett: _Measure, ends_per_dent: _Plain) -> Quantity: ...
-    def working(self, sett: _Measure, ends_per_dent: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["sett", "ends_per_dent"], *, reed_for_sett: _Measure, sett: _Measure = ..., ends_per_dent: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        sett: _Measure,
+        ends_per_dent: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "ends_per_dent"],
+        *,
+        reed_for_sett: _Measure,
+        sett: _Measure = ...,
+        ends_per_dent: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 reed_for_sett: _ReedForSett
 
@@ -292,8 +533,23 @@ class _ReedWidth(Formula):
     """
 
     def __call__(self, finished: _Measure, shrinkage: _Plain, draw_in: _Plain) -> Quantity: ...
-    def working(self, finished: _Measure, shrinkage: _Plain, draw_in: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["finished", "shrinkage", "draw_in"], *, reed_width: _Measure, finished: _Measure = ..., shrinkage: _Plain = ..., draw_in: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        finished: _Measure,
+        shrinkage: _Plain,
+        draw_in: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["finished", "shrinkage", "draw_in"],
+        *,
+        reed_width: _Measure,
+        finished: _Measure = ...,
+        shrinkage: _Plain = ...,
+        draw_in: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 reed_width: _ReedWidth
 
@@ -308,8 +564,21 @@ class _SettAfterShrinkage(Formula):
     """
 
     def __call__(self, sett: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(self, sett: _Measure, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["sett", "shrinkage"], *, sett_after_shrinkage: _Measure, sett: _Measure = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        sett: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "shrinkage"],
+        *,
+        sett_after_shrinkage: _Measure,
+        sett: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 sett_after_shrinkage: _SettAfterShrinkage
 
@@ -324,8 +593,21 @@ class _SettInReed(Formula):
     """
 
     def __call__(self, reed: _Measure, ends_per_dent: _Plain) -> Quantity: ...
-    def working(self, reed: _Measure, ends_per_dent: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["reed", "ends_per_dent"], *, sett_in_reed: _Measure, reed: _Measure = ..., ends_per_dent: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        reed: _Measure,
+        ends_per_dent: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "ends_per_dent"],
+        *,
+        sett_in_reed: _Measure,
+        reed: _Measure = ...,
+        ends_per_dent: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 sett_in_reed: _SettInReed
 
@@ -340,8 +622,21 @@ class _ShrinkageFound(Formula):
     """
 
     def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
-    def working(self, before: _Measure, after: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["before", "after"], *, shrinkage_found: _Plain, before: _Measure = ..., after: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        shrinkage_found: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 shrinkage_found: _ShrinkageFound
 
@@ -356,8 +651,21 @@ class _SizeAfterShrinkage(Formula):
     """
 
     def __call__(self, size: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(self, size: _Measure, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["size", "shrinkage"], *, size_after_shrinkage: _Measure, size: _Measure = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        size: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["size", "shrinkage"],
+        *,
+        size_after_shrinkage: _Measure,
+        size: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 size_after_shrinkage: _SizeAfterShrinkage
 
@@ -372,8 +680,21 @@ class _SizeBeforeShrinkage(Formula):
     """
 
     def __call__(self, size: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(self, size: _Measure, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["size", "shrinkage"], *, size_before_shrinkage: _Measure, size: _Measure = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        size: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["size", "shrinkage"],
+        *,
+        size_before_shrinkage: _Measure,
+        size: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 size_before_shrinkage: _SizeBeforeShrinkage
 
@@ -389,9 +710,32 @@ class _WarpForPiece(Formula):
     fringe: fringe at each end
     """
 
-    def __call__(self, length: _Measure, shrinkage: _Plain, take_up: _Plain, fringe: _Measure) -> Quantity: ...
-    def working(self, length: _Measure, shrinkage: _Plain, take_up: _Plain, fringe: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["length", "shrinkage", "take_up", "fringe"], *, warp_for_piece: _Measure, length: _Measure = ..., shrinkage: _Plain = ..., take_up: _Plain = ..., fringe: _Measure = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        length: _Measure,
+        shrinkage: _Plain,
+        take_up: _Plain,
+        fringe: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        shrinkage: _Plain,
+        take_up: _Plain,
+        fringe: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "shrinkage", "take_up", "fringe"],
+        *,
+        warp_for_piece: _Measure,
+        length: _Measure = ...,
+        shrinkage: _Plain = ...,
+        take_up: _Plain = ...,
+        fringe: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 warp_for_piece: _WarpForPiece
 
@@ -407,8 +751,23 @@ class _WarpLength(Formula):
     """
 
     def __call__(self, piece: _Measure, pieces: _Plain, waste: _Measure) -> Quantity: ...
-    def working(self, piece: _Measure, pieces: _Plain, waste: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["piece", "pieces", "waste"], *, warp_length: _Measure, piece: _Measure = ..., pieces: _Plain = ..., waste: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        piece: _Measure,
+        pieces: _Plain,
+        waste: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["piece", "pieces", "waste"],
+        *,
+        warp_length: _Measure,
+        piece: _Measure = ...,
+        pieces: _Plain = ...,
+        waste: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 warp_length: _WarpLength
 
@@ -423,8 +782,21 @@ class _WarpYarn(Formula):
     """
 
     def __call__(self, ends: _Plain, length: _Measure) -> Quantity: ...
-    def working(self, ends: _Plain, length: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["ends", "length"], *, warp_yarn: _Measure, ends: _Plain = ..., length: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        ends: _Plain,
+        length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "length"],
+        *,
+        warp_yarn: _Measure,
+        ends: _Plain = ...,
+        length: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 warp_yarn: _WarpYarn
 
@@ -440,8 +812,23 @@ class _WeftForPiece(Formula):
     """
 
     def __call__(self, picks: _Plain, width: _Measure, turn: _Measure) -> Quantity: ...
-    def working(self, picks: _Plain, width: _Measure, turn: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["picks", "width", "turn"], *, weft_for_piece: _Measure, picks: _Plain = ..., width: _Measure = ..., turn: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        picks: _Plain,
+        width: _Measure,
+        turn: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["picks", "width", "turn"],
+        *,
+        weft_for_piece: _Measure,
+        picks: _Plain = ...,
+        width: _Measure = ...,
+        turn: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 weft_for_piece: _WeftForPiece
 
@@ -457,8 +844,23 @@ class _WeftYarn(Formula):
     """
 
     def __call__(self, piece: _Measure, pieces: _Plain, waste: _Plain) -> Quantity: ...
-    def working(self, piece: _Measure, pieces: _Plain, waste: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["piece", "pieces", "waste"], *, weft_yarn: _Measure, piece: _Measure = ..., pieces: _Plain = ..., waste: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        piece: _Measure,
+        pieces: _Plain,
+        waste: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["piece", "pieces", "waste"],
+        *,
+        weft_yarn: _Measure,
+        piece: _Measure = ...,
+        pieces: _Plain = ...,
+        waste: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 weft_yarn: _WeftYarn
 
@@ -474,7 +876,22 @@ class _WholeEnds(Formula):
     """
 
     def __call__(self, reed: _Measure, ends_per_dent: _Plain, width: _Measure) -> Quantity: ...
-    def working(self, reed: _Measure, ends_per_dent: _Plain, width: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["reed", "ends_per_dent", "width"], *, whole_ends: _Plain, reed: _Measure = ..., ends_per_dent: _Plain = ..., width: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        reed: _Measure,
+        ends_per_dent: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "ends_per_dent", "width"],
+        *,
+        whole_ends: _Plain,
+        reed: _Measure = ...,
+        ends_per_dent: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 whole_ends: _WholeEnds

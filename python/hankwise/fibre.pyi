@@ -23,7 +23,13 @@ class _CleanContentCustoms(Formula):
 
     def __call__(self, wool_base: _Plain) -> Quantity: ...
     def working(self, wool_base: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["wool_base"], *, clean_content_customs: _Plain, wool_base: _Plain = ...) -> list[Quantity]: ...
+    def solve(
+        self,
+        unknown: Literal["wool_base"],
+        *,
+        clean_content_customs: _Plain,
+        wool_base: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 clean_content_customs: _CleanContentCustoms
 
@@ -38,8 +44,21 @@ class _CleanFibre(Formula):
     """
 
     def __call__(self, greasy: _Measure, clean_share: _Plain) -> Quantity: ...
-    def working(self, greasy: _Measure, clean_share: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["greasy", "clean_share"], *, clean_fibre: _Measure, greasy: _Measure = ..., clean_share: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        greasy: _Measure,
+        clean_share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["greasy", "clean_share"],
+        *,
+        clean_fibre: _Measure,
+        greasy: _Measure = ...,
+        clean_share: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 clean_fibre: _CleanFibre
 
@@ -54,8 +73,21 @@ class _CleanYieldCustoms(Formula):
     """
 
     def __call__(self, content: _Plain, vegetable: _Plain) -> Quantity: ...
-    def working(self, content: _Plain, vegetable: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["content", "vegetable"], *, clean_yield_customs: _Plain, content: _Plain = ..., vegetable: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        content: _Plain,
+        vegetable: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["content", "vegetable"],
+        *,
+        clean_yield_customs: _Plain,
+        content: _Plain = ...,
+        vegetable: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 clean_yield_customs: _CleanYieldCustoms
 
@@ -71,8 +103,23 @@ class _CommercialMass(Formula):
     """
 
     def __call__(self, dry: _Measure, allowance: _Plain, fat: _Plain) -> Quantity: ...
-    def working(self, dry: _Measure, allowance: _Plain, fat: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["dry", "allowance", "fat"], *, commercial_mass: _Measure, dry: _Measure = ..., allowance: _Plain = ..., fat: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        dry: _Measure,
+        allowance: _Plain,
+        fat: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["dry", "allowance", "fat"],
+        *,
+        commercial_mass: _Measure,
+        dry: _Measure = ...,
+        allowance: _Plain = ...,
+        fat: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 commercial_mass: _CommercialMass
 
@@ -87,8 +134,21 @@ class _FibreInMass(Formula):
     """
 
     def __call__(self, mass: _Measure, state: _Plain) -> Quantity: ...
-    def working(self, mass: _Measure, state: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "state"], *, fibre_in_mass: _Measure, mass: _Measure = ..., state: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        state: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "state"],
+        *,
+        fibre_in_mass: _Measure,
+        mass: _Measure = ...,
+        state: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 fibre_in_mass: _FibreInMass
 
@@ -104,8 +164,23 @@ class _FibresInSection(Formula):
     """
 
     def __call__(self, yarn: _Measure, fibre: _Measure, variation: _Plain) -> Quantity: ...
-    def working(self, yarn: _Measure, fibre: _Measure, variation: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["yarn", "fibre", "variation"], *, fibres_in_section: _Plain, yarn: _Measure = ..., fibre: _Measure = ..., variation: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        yarn: _Measure,
+        fibre: _Measure,
+        variation: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn", "fibre", "variation"],
+        *,
+        fibres_in_section: _Plain,
+        yarn: _Measure = ...,
+        fibre: _Measure = ...,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 fibres_in_section: _FibresInSection
 
@@ -120,8 +195,21 @@ class _LimitIrregularity(Formula):
     """
 
     def __call__(self, factor: _Plain, fibres: _Plain) -> Quantity: ...
-    def working(self, factor: _Plain, fibres: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["factor", "fibres"], *, limit_irregularity: _Plain, factor: _Plain = ..., fibres: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        factor: _Plain,
+        fibres: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "fibres"],
+        *,
+        limit_irregularity: _Plain,
+        factor: _Plain = ...,
+        fibres: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 limit_irregularity: _LimitIrregularity
 
@@ -137,8 +225,23 @@ class _MassAfterChangeOfState(Formula):
     """
 
     def __call__(self, mass: _Measure, before: _Plain, after: _Plain) -> Quantity: ...
-    def working(self, mass: _Measure, before: _Plain, after: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "before", "after"], *, mass_after_change_of_state: _Measure, mass: _Measure = ..., before: _Plain = ..., after: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        before: _Plain,
+        after: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "before", "after"],
+        *,
+        mass_after_change_of_state: _Measure,
+        mass: _Measure = ...,
+        before: _Plain = ...,
+        after: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 mass_after_change_of_state: _MassAfterChangeOfState
 
@@ -154,8 +257,23 @@ class _MassAtRegain(Formula):
     """
 
     def __call__(self, mass: _Measure, regain: _Plain, wanted: _Plain) -> Quantity: ...
-    def working(self, mass: _Measure, regain: _Plain, wanted: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "regain", "wanted"], *, mass_at_regain: _Measure, mass: _Measure = ..., regain: _Plain = ..., wanted: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        regain: _Plain,
+        wanted: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "regain", "wanted"],
+        *,
+        mass_at_regain: _Measure,
+        mass: _Measure = ...,
+        regain: _Plain = ...,
+        wanted: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 mass_at_regain: _MassAtRegain
 
@@ -170,8 +288,21 @@ class _MassInState(Formula):
     """
 
     def __call__(self, fibre: _Measure, state: _Plain) -> Quantity: ...
-    def working(self, fibre: _Measure, state: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["fibre", "state"], *, mass_in_state: _Measure, fibre: _Measure = ..., state: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        fibre: _Measure,
+        state: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fibre", "state"],
+        *,
+        mass_in_state: _Measure,
+        fibre: _Measure = ...,
+        state: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 mass_in_state: _MassInState
 
@@ -186,7 +317,13 @@ class _MoistureContent(Formula):
 
     def __call__(self, regain: _Plain) -> Quantity: ...
     def working(self, regain: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["regain"], *, moisture_content: _Plain, regain: _Plain = ...) -> list[Quantity]: ...
+    def solve(
+        self,
+        unknown: Literal["regain"],
+        *,
+        moisture_content: _Plain,
+        regain: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 moisture_content: _MoistureContent
 
@@ -201,8 +338,21 @@ class _OvenDryMass(Formula):
     """
 
     def __call__(self, mass: _Measure, regain: _Plain) -> Quantity: ...
-    def working(self, mass: _Measure, regain: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "regain"], *, oven_dry_mass: _Measure, mass: _Measure = ..., regain: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        regain: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "regain"],
+        *,
+        oven_dry_mass: _Measure,
+        mass: _Measure = ...,
+        regain: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 oven_dry_mass: _OvenDryMass
 
@@ -217,7 +367,13 @@ class _RegainFromContent(Formula):
 
     def __call__(self, content: _Plain) -> Quantity: ...
     def working(self, content: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["content"], *, regain_from_content: _Plain, content: _Plain = ...) -> list[Quantity]: ...
+    def solve(
+        self,
+        unknown: Literal["content"],
+        *,
+        regain_from_content: _Plain,
+        content: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 regain_from_content: _RegainFromContent
 
@@ -232,8 +388,21 @@ class _ScouredYield(Formula):
     """
 
     def __call__(self, scoured: _Measure, greasy: _Measure) -> Quantity: ...
-    def working(self, scoured: _Measure, greasy: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["scoured", "greasy"], *, scoured_yield: _Plain, scoured: _Measure = ..., greasy: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        scoured: _Measure,
+        greasy: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["scoured", "greasy"],
+        *,
+        scoured_yield: _Plain,
+        scoured: _Measure = ...,
+        greasy: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 scoured_yield: _ScouredYield
 
@@ -248,8 +417,21 @@ class _SortedMass(Formula):
     """
 
     def __call__(self, greasy: _Measure, rejects: _Plain) -> Quantity: ...
-    def working(self, greasy: _Measure, rejects: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["greasy", "rejects"], *, sorted_mass: _Measure, greasy: _Measure = ..., rejects: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        greasy: _Measure,
+        rejects: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["greasy", "rejects"],
+        *,
+        sorted_mass: _Measure,
+        greasy: _Measure = ...,
+        rejects: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 sorted_mass: _SortedMass
 
@@ -265,8 +447,23 @@ class _StateRatio(Formula):
     """
 
     def __call__(self, regain: _Plain, fat: _Plain, vegetable: _Plain) -> Quantity: ...
-    def working(self, regain: _Plain, fat: _Plain, vegetable: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["regain", "fat", "vegetable"], *, state_ratio: _Plain, regain: _Plain = ..., fat: _Plain = ..., vegetable: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        regain: _Plain,
+        fat: _Plain,
+        vegetable: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["regain", "fat", "vegetable"],
+        *,
+        state_ratio: _Plain,
+        regain: _Plain = ...,
+        fat: _Plain = ...,
+        vegetable: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 state_ratio: _StateRatio
 
@@ -281,8 +478,21 @@ class _WaterInMass(Formula):
     """
 
     def __call__(self, mass: _Measure, regain: _Plain) -> Quantity: ...
-    def working(self, mass: _Measure, regain: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "regain"], *, water_in_mass: _Measure, mass: _Measure = ..., regain: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        regain: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "regain"],
+        *,
+        water_in_mass: _Measure,
+        mass: _Measure = ...,
+        regain: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 water_in_mass: _WaterInMass
 
@@ -296,7 +506,18 @@ class _WoolFibreCount(Formula):
     """
 
     def __call__(self, diameter: _Measure) -> Quantity: ...
-    def working(self, diameter: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["diameter"], *, wool_fibre_count: _Measure, diameter: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameter"],
+        *,
+        wool_fibre_count: _Measure,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 wool_fibre_count: _WoolFibreCount

@@ -24,8 +24,21 @@ class _AddOn(Formula):
     """
 
     def __call__(self, fibre: _Measure, share: _Plain) -> Quantity: ...
-    def working(self, fibre: _Measure, share: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["fibre", "share"], *, add_on: _Measure, fibre: _Measure = ..., share: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        fibre: _Measure,
+        share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fibre", "share"],
+        *,
+        add_on: _Measure,
+        fibre: _Measure = ...,
+        share: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 add_on: _AddOn
 
@@ -40,8 +53,21 @@ class _AfterChainOfLosses(Formula):
     """
 
     def __call__(self, mass: _Measure, losses: _Plains) -> Quantity: ...
-    def working(self, mass: _Measure, losses: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass"], *, after_chain_of_losses: _Measure, mass: _Measure = ..., losses: _Plains = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        losses: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass"],
+        *,
+        after_chain_of_losses: _Measure,
+        mass: _Measure = ...,
+        losses: _Plains = ...,
+    ) -> list[Quantity]: ...
 
 after_chain_of_losses: _AfterChainOfLosses
 
@@ -57,8 +83,23 @@ class _AfterLoss(Formula):
     """
 
     def __call__(self, mass: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
-    def working(self, mass: _Measure, loss: _Plain, held_up: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "loss", "held_up"], *, after_loss: _Measure, mass: _Measure = ..., loss: _Plain = ..., held_up: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "loss", "held_up"],
+        *,
+        after_loss: _Measure,
+        mass: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 after_loss: _AfterLoss
 
@@ -73,8 +114,21 @@ class _BeforeChainOfLosses(Formula):
     """
 
     def __call__(self, mass: _Measure, losses: _Plains) -> Quantity: ...
-    def working(self, mass: _Measure, losses: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass"], *, before_chain_of_losses: _Measure, mass: _Measure = ..., losses: _Plains = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        losses: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass"],
+        *,
+        before_chain_of_losses: _Measure,
+        mass: _Measure = ...,
+        losses: _Plains = ...,
+    ) -> list[Quantity]: ...
 
 before_chain_of_losses: _BeforeChainOfLosses
 
@@ -90,8 +144,23 @@ class _BeforeLoss(Formula):
     """
 
     def __call__(self, mass: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
-    def working(self, mass: _Measure, loss: _Plain, held_up: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "loss", "held_up"], *, before_loss: _Measure, mass: _Measure = ..., loss: _Plain = ..., held_up: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "loss", "held_up"],
+        *,
+        before_loss: _Measure,
+        mass: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 before_loss: _BeforeLoss
 
@@ -107,14 +176,30 @@ class _CardRate(Formula):
     """
 
     def __call__(self, ends: _Plain, speed: _Measure, count: _Measure) -> Quantity: ...
-    def working(self, ends: _Plain, speed: _Measure, count: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["ends", "speed", "count"], *, card_rate: _Measure, ends: _Plain = ..., speed: _Measure = ..., count: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        ends: _Plain,
+        speed: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "speed", "count"],
+        *,
+        card_rate: _Measure,
+        ends: _Plain = ...,
+        speed: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 card_rate: _CardRate
 
 @final
 class _CarryOver(Formula):
-    """How much of the lot before still comes off a machine after a mass of the new lot has gone through it.
+    """How much of the lot before still comes off a machine after a mass of the new lot has gone
+    through it.
 
     x = exp(−(m / h))
 
@@ -123,8 +208,21 @@ class _CarryOver(Formula):
     """
 
     def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
-    def working(self, mass: _Measure, held_up: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "held_up"], *, carry_over: _Plain, mass: _Measure = ..., held_up: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "held_up"],
+        *,
+        carry_over: _Plain,
+        mass: _Measure = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 carry_over: _CarryOver
 
@@ -140,8 +238,23 @@ class _CorrectedWeigh(Formula):
     """
 
     def __call__(self, weigh: _Measure, wanted: _Measure, found: _Measure) -> Quantity: ...
-    def working(self, weigh: _Measure, wanted: _Measure, found: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["weigh", "wanted", "found"], *, corrected_weigh: _Measure, weigh: _Measure = ..., wanted: _Measure = ..., found: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        weigh: _Measure,
+        wanted: _Measure,
+        found: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["weigh", "wanted", "found"],
+        *,
+        corrected_weigh: _Measure,
+        weigh: _Measure = ...,
+        wanted: _Measure = ...,
+        found: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 corrected_weigh: _CorrectedWeigh
 
@@ -157,8 +270,23 @@ class _CostAfterStage(Formula):
     """
 
     def __call__(self, cost: _Measure, stage: _Measure, loss: _Plain) -> Quantity: ...
-    def working(self, cost: _Measure, stage: _Measure, loss: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["cost", "stage", "loss"], *, cost_after_stage: _Measure, cost: _Measure = ..., stage: _Measure = ..., loss: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        cost: _Measure,
+        stage: _Measure,
+        loss: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "stage", "loss"],
+        *,
+        cost_after_stage: _Measure,
+        cost: _Measure = ...,
+        stage: _Measure = ...,
+        loss: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 cost_after_stage: _CostAfterStage
 
@@ -173,8 +301,21 @@ class _CostOfTime(Formula):
     """
 
     def __call__(self, time: _Measure, hourly: _Plain) -> Quantity: ...
-    def working(self, time: _Measure, hourly: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["time", "hourly"], *, cost_of_time: _Plain, time: _Measure = ..., hourly: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        time: _Measure,
+        hourly: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["time", "hourly"],
+        *,
+        cost_of_time: _Plain,
+        time: _Measure = ...,
+        hourly: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 cost_of_time: _CostOfTime
 
@@ -190,8 +331,23 @@ class _CostShare(Formula):
     """
 
     def __call__(self, cost: _Plain, fibre: _Measure, total: _Measure) -> Quantity: ...
-    def working(self, cost: _Plain, fibre: _Measure, total: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["cost", "fibre", "total"], *, cost_share: _Plain, cost: _Plain = ..., fibre: _Measure = ..., total: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        cost: _Plain,
+        fibre: _Measure,
+        total: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "fibre", "total"],
+        *,
+        cost_share: _Plain,
+        cost: _Plain = ...,
+        fibre: _Measure = ...,
+        total: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 cost_share: _CostShare
 
@@ -206,8 +362,21 @@ class _DeliveredLength(Formula):
     """
 
     def __call__(self, per_tooth: _Measure, teeth: _Plain) -> Quantity: ...
-    def working(self, per_tooth: _Measure, teeth: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["per_tooth", "teeth"], *, delivered_length: _Measure, per_tooth: _Measure = ..., teeth: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        per_tooth: _Measure,
+        teeth: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["per_tooth", "teeth"],
+        *,
+        delivered_length: _Measure,
+        per_tooth: _Measure = ...,
+        teeth: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 delivered_length: _DeliveredLength
 
@@ -223,8 +392,23 @@ class _DeliveryWheel(Formula):
     """
 
     def __call__(self, travel: _Measure, draft: _Plain, per_tooth: _Measure) -> Quantity: ...
-    def working(self, travel: _Measure, draft: _Plain, per_tooth: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["travel", "draft", "per_tooth"], *, delivery_wheel: _Plain, travel: _Measure = ..., draft: _Plain = ..., per_tooth: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        travel: _Measure,
+        draft: _Plain,
+        per_tooth: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["travel", "draft", "per_tooth"],
+        *,
+        delivery_wheel: _Plain,
+        travel: _Measure = ...,
+        draft: _Plain = ...,
+        per_tooth: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 delivery_wheel: _DeliveryWheel
 
@@ -240,8 +424,23 @@ class _Draws(Formula):
     """
 
     def __call__(self, yarn: _Measure, spindles: _Plain, wound: _Measure) -> Quantity: ...
-    def working(self, yarn: _Measure, spindles: _Plain, wound: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["yarn", "spindles", "wound"], *, draws: _Plain, yarn: _Measure = ..., spindles: _Plain = ..., wound: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        yarn: _Measure,
+        spindles: _Plain,
+        wound: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn", "spindles", "wound"],
+        *,
+        draws: _Plain,
+        yarn: _Measure = ...,
+        spindles: _Plain = ...,
+        wound: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 draws: _Draws
 
@@ -256,8 +455,21 @@ class _EmulsionMass(Formula):
     """
 
     def __call__(self, oil: _Measure, oil_share: _Plain) -> Quantity: ...
-    def working(self, oil: _Measure, oil_share: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["oil", "oil_share"], *, emulsion_mass: _Measure, oil: _Measure = ..., oil_share: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        oil: _Measure,
+        oil_share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["oil", "oil_share"],
+        *,
+        emulsion_mass: _Measure,
+        oil: _Measure = ...,
+        oil_share: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 emulsion_mass: _EmulsionMass
 
@@ -273,8 +485,23 @@ class _FeedRate(Formula):
     """
 
     def __call__(self, delivery: _Measure, loss: _Plain, state: _Plain) -> Quantity: ...
-    def working(self, delivery: _Measure, loss: _Plain, state: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["delivery", "loss", "state"], *, feed_rate: _Measure, delivery: _Measure = ..., loss: _Plain = ..., state: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        delivery: _Measure,
+        loss: _Plain,
+        state: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["delivery", "loss", "state"],
+        *,
+        feed_rate: _Measure,
+        delivery: _Measure = ...,
+        loss: _Plain = ...,
+        state: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 feed_rate: _FeedRate
 
@@ -289,8 +516,21 @@ class _HopperWeigh(Formula):
     """
 
     def __call__(self, feed: _Measure, drops: _Measure) -> Quantity: ...
-    def working(self, feed: _Measure, drops: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["feed", "drops"], *, hopper_weigh: _Measure, feed: _Measure = ..., drops: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        feed: _Measure,
+        drops: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["feed", "drops"],
+        *,
+        hopper_weigh: _Measure,
+        feed: _Measure = ...,
+        drops: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 hopper_weigh: _HopperWeigh
 
@@ -306,8 +546,23 @@ class _LoomOutput(Formula):
     """
 
     def __call__(self, speed: _Measure, picks: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(self, speed: _Measure, picks: _Measure, efficiency: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["speed", "picks", "efficiency"], *, loom_output: _Measure, speed: _Measure = ..., picks: _Measure = ..., efficiency: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        speed: _Measure,
+        picks: _Measure,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "picks", "efficiency"],
+        *,
+        loom_output: _Measure,
+        speed: _Measure = ...,
+        picks: _Measure = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 loom_output: _LoomOutput
 
@@ -323,8 +578,23 @@ class _LoomTime(Formula):
     """
 
     def __call__(self, picks: _Plain, speed: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(self, picks: _Plain, speed: _Measure, efficiency: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["picks", "speed", "efficiency"], *, loom_time: _Measure, picks: _Plain = ..., speed: _Measure = ..., efficiency: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        picks: _Plain,
+        speed: _Measure,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["picks", "speed", "efficiency"],
+        *,
+        loom_time: _Measure,
+        picks: _Plain = ...,
+        speed: _Measure = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 loom_time: _LoomTime
 
@@ -339,8 +609,21 @@ class _MuleDraft(Formula):
     """
 
     def __call__(self, travel: _Measure, delivered: _Measure) -> Quantity: ...
-    def working(self, travel: _Measure, delivered: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["travel", "delivered"], *, mule_draft: _Plain, travel: _Measure = ..., delivered: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        travel: _Measure,
+        delivered: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["travel", "delivered"],
+        *,
+        mule_draft: _Plain,
+        travel: _Measure = ...,
+        delivered: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 mule_draft: _MuleDraft
 
@@ -357,9 +640,35 @@ class _MuleOutput(Formula):
     efficiency: efficiency
     """
 
-    def __call__(self, spindles: _Plain, wound: _Measure, cycle: _Measure, count: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(self, spindles: _Plain, wound: _Measure, cycle: _Measure, count: _Measure, efficiency: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["spindles", "wound", "cycle", "count", "efficiency"], *, mule_output: _Measure, spindles: _Plain = ..., wound: _Measure = ..., cycle: _Measure = ..., count: _Measure = ..., efficiency: _Plain = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        spindles: _Plain,
+        wound: _Measure,
+        cycle: _Measure,
+        count: _Measure,
+        efficiency: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        spindles: _Plain,
+        wound: _Measure,
+        cycle: _Measure,
+        count: _Measure,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindles", "wound", "cycle", "count", "efficiency"],
+        *,
+        mule_output: _Measure,
+        spindles: _Plain = ...,
+        wound: _Measure = ...,
+        cycle: _Measure = ...,
+        count: _Measure = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 mule_output: _MuleOutput
 
@@ -375,9 +684,32 @@ class _MuleTwist(Formula):
     wound: yarn wound in a draw
     """
 
-    def __call__(self, turns: _Plain, slip: _Plain, coiling: _Plain, wound: _Measure) -> Quantity: ...
-    def working(self, turns: _Plain, slip: _Plain, coiling: _Plain, wound: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["turns", "slip", "coiling", "wound"], *, mule_twist: _Measure, turns: _Plain = ..., slip: _Plain = ..., coiling: _Plain = ..., wound: _Measure = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        turns: _Plain,
+        slip: _Plain,
+        coiling: _Plain,
+        wound: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        turns: _Plain,
+        slip: _Plain,
+        coiling: _Plain,
+        wound: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "slip", "coiling", "wound"],
+        *,
+        mule_twist: _Measure,
+        turns: _Plain = ...,
+        slip: _Plain = ...,
+        coiling: _Plain = ...,
+        wound: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 mule_twist: _MuleTwist
 
@@ -393,8 +725,23 @@ class _PiecesFromYarn(Formula):
     """
 
     def __call__(self, yarn: _Measure, fixed: _Measure, each: _Measure) -> Quantity: ...
-    def working(self, yarn: _Measure, fixed: _Measure, each: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["yarn", "fixed", "each"], *, pieces_from_yarn: _Plain, yarn: _Measure = ..., fixed: _Measure = ..., each: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        yarn: _Measure,
+        fixed: _Measure,
+        each: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn", "fixed", "each"],
+        *,
+        pieces_from_yarn: _Plain,
+        yarn: _Measure = ...,
+        fixed: _Measure = ...,
+        each: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 pieces_from_yarn: _PiecesFromYarn
 
@@ -409,8 +756,21 @@ class _Realisation(Formula):
     """
 
     def __call__(self, made: _Measure, taken: _Measure) -> Quantity: ...
-    def working(self, made: _Measure, taken: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["made", "taken"], *, realisation: _Plain, made: _Measure = ..., taken: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        made: _Measure,
+        taken: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["made", "taken"],
+        *,
+        realisation: _Plain,
+        made: _Measure = ...,
+        taken: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 realisation: _Realisation
 
@@ -426,8 +786,23 @@ class _SingleFromSlubbing(Formula):
     """
 
     def __call__(self, slubbing: _Measure, delivered: _Measure, wound: _Measure) -> Quantity: ...
-    def working(self, slubbing: _Measure, delivered: _Measure, wound: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["slubbing", "delivered", "wound"], *, single_from_slubbing: _Measure, slubbing: _Measure = ..., delivered: _Measure = ..., wound: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        slubbing: _Measure,
+        delivered: _Measure,
+        wound: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["slubbing", "delivered", "wound"],
+        *,
+        single_from_slubbing: _Measure,
+        slubbing: _Measure = ...,
+        delivered: _Measure = ...,
+        wound: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 single_from_slubbing: _SingleFromSlubbing
 
@@ -444,8 +819,25 @@ class _SlubbingCount(Formula):
     """
 
     def __call__(self, feed: _Measure, loss: _Plain, ends: _Plain, speed: _Measure) -> Quantity: ...
-    def working(self, feed: _Measure, loss: _Plain, ends: _Plain, speed: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["feed", "loss", "ends", "speed"], *, slubbing_count: _Measure, feed: _Measure = ..., loss: _Plain = ..., ends: _Plain = ..., speed: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        feed: _Measure,
+        loss: _Plain,
+        ends: _Plain,
+        speed: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["feed", "loss", "ends", "speed"],
+        *,
+        slubbing_count: _Measure,
+        feed: _Measure = ...,
+        loss: _Plain = ...,
+        ends: _Plain = ...,
+        speed: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 slubbing_count: _SlubbingCount
 
@@ -461,8 +853,23 @@ class _SlubbingForSingle(Formula):
     """
 
     def __call__(self, single: _Measure, wound: _Measure, delivered: _Measure) -> Quantity: ...
-    def working(self, single: _Measure, wound: _Measure, delivered: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["single", "wound", "delivered"], *, slubbing_for_single: _Measure, single: _Measure = ..., wound: _Measure = ..., delivered: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        single: _Measure,
+        wound: _Measure,
+        delivered: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["single", "wound", "delivered"],
+        *,
+        slubbing_for_single: _Measure,
+        single: _Measure = ...,
+        wound: _Measure = ...,
+        delivered: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 slubbing_for_single: _SlubbingForSingle
 
@@ -477,8 +884,21 @@ class _TapePitch(Formula):
     """
 
     def __call__(self, width: _Measure, ends: _Plain) -> Quantity: ...
-    def working(self, width: _Measure, ends: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["width", "ends"], *, tape_pitch: _Measure, width: _Measure = ..., ends: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        width: _Measure,
+        ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["width", "ends"],
+        *,
+        tape_pitch: _Measure,
+        width: _Measure = ...,
+        ends: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 tape_pitch: _TapePitch
 
@@ -493,8 +913,21 @@ class _TimeForLength(Formula):
     """
 
     def __call__(self, length: _Measure, speed: _Measure) -> Quantity: ...
-    def working(self, length: _Measure, speed: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["length", "speed"], *, time_for_length: _Measure, length: _Measure = ..., speed: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        length: _Measure,
+        speed: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "speed"],
+        *,
+        time_for_length: _Measure,
+        length: _Measure = ...,
+        speed: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 time_for_length: _TimeForLength
 
@@ -509,8 +942,21 @@ class _TimeForMass(Formula):
     """
 
     def __call__(self, mass: _Measure, rate: _Measure) -> Quantity: ...
-    def working(self, mass: _Measure, rate: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "rate"], *, time_for_mass: _Measure, mass: _Measure = ..., rate: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        rate: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "rate"],
+        *,
+        time_for_mass: _Measure,
+        mass: _Measure = ...,
+        rate: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 time_for_mass: _TimeForMass
 
@@ -526,9 +972,32 @@ class _TurnsPerDraw(Formula):
     slip: slip of the band
     """
 
-    def __call__(self, twist: _Measure, wound: _Measure, coiling: _Plain, slip: _Plain) -> Quantity: ...
-    def working(self, twist: _Measure, wound: _Measure, coiling: _Plain, slip: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["twist", "wound", "coiling", "slip"], *, turns_per_draw: _Plain, twist: _Measure = ..., wound: _Measure = ..., coiling: _Plain = ..., slip: _Plain = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        twist: _Measure,
+        wound: _Measure,
+        coiling: _Plain,
+        slip: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        twist: _Measure,
+        wound: _Measure,
+        coiling: _Plain,
+        slip: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "wound", "coiling", "slip"],
+        *,
+        turns_per_draw: _Plain,
+        twist: _Measure = ...,
+        wound: _Measure = ...,
+        coiling: _Plain = ...,
+        slip: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 turns_per_draw: _TurnsPerDraw
 
@@ -543,8 +1012,21 @@ class _TwistWheel(Formula):
     """
 
     def __call__(self, turns: _Plain, per_tooth: _Plain) -> Quantity: ...
-    def working(self, turns: _Plain, per_tooth: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["turns", "per_tooth"], *, twist_wheel: _Plain, turns: _Plain = ..., per_tooth: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        turns: _Plain,
+        per_tooth: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "per_tooth"],
+        *,
+        twist_wheel: _Plain,
+        turns: _Plain = ...,
+        per_tooth: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 twist_wheel: _TwistWheel
 
@@ -560,9 +1042,32 @@ class _TwisterOutput(Formula):
     efficiency: efficiency
     """
 
-    def __call__(self, spindles: _Plain, speed: _Measure, twist: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(self, spindles: _Plain, speed: _Measure, twist: _Measure, efficiency: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["spindles", "speed", "twist", "efficiency"], *, twister_output: _Measure, spindles: _Plain = ..., speed: _Measure = ..., twist: _Measure = ..., efficiency: _Plain = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        spindles: _Plain,
+        speed: _Measure,
+        twist: _Measure,
+        efficiency: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        spindles: _Plain,
+        speed: _Measure,
+        twist: _Measure,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindles", "speed", "twist", "efficiency"],
+        *,
+        twister_output: _Measure,
+        spindles: _Plain = ...,
+        speed: _Measure = ...,
+        twist: _Measure = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 twister_output: _TwisterOutput
 
@@ -577,8 +1082,21 @@ class _VolumeOfMass(Formula):
     """
 
     def __call__(self, mass: _Measure, density: _Measure) -> Quantity: ...
-    def working(self, mass: _Measure, density: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "density"], *, volume_of_mass: _Measure, mass: _Measure = ..., density: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        density: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "density"],
+        *,
+        volume_of_mass: _Measure,
+        mass: _Measure = ...,
+        density: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 volume_of_mass: _VolumeOfMass
 
@@ -593,8 +1111,21 @@ class _WoundLength(Formula):
     """
 
     def __call__(self, travel: _Measure, let_in: _Measure) -> Quantity: ...
-    def working(self, travel: _Measure, let_in: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["travel", "let_in"], *, wound_length: _Measure, travel: _Measure = ..., let_in: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        travel: _Measure,
+        let_in: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["travel", "let_in"],
+        *,
+        wound_length: _Measure,
+        travel: _Measure = ...,
+        let_in: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 wound_length: _WoundLength
 
@@ -610,7 +1141,22 @@ class _YarnForPieces(Formula):
     """
 
     def __call__(self, pieces: _Plain, fixed: _Measure, each: _Measure) -> Quantity: ...
-    def working(self, pieces: _Plain, fixed: _Measure, each: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["pieces", "fixed", "each"], *, yarn_for_pieces: _Measure, pieces: _Plain = ..., fixed: _Measure = ..., each: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        pieces: _Plain,
+        fixed: _Measure,
+        each: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["pieces", "fixed", "each"],
+        *,
+        yarn_for_pieces: _Measure,
+        pieces: _Plain = ...,
+        fixed: _Measure = ...,
+        each: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 yarn_for_pieces: _YarnForPieces

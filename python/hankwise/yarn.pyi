@@ -25,8 +25,23 @@ class _CheckWeight(Formula):
     """
 
     def __call__(self, count: _Measure, length: _Measure, ends: _Plain) -> Quantity: ...
-    def working(self, count: _Measure, length: _Measure, ends: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["count", "length", "ends"], *, check_weight: _Measure, count: _Measure = ..., length: _Measure = ..., ends: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        count: _Measure,
+        length: _Measure,
+        ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "length", "ends"],
+        *,
+        check_weight: _Measure,
+        count: _Measure = ...,
+        length: _Measure = ...,
+        ends: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 check_weight: _CheckWeight
 
@@ -41,8 +56,21 @@ class _ContractionFound(Formula):
     """
 
     def __call__(self, nominal: _Measure, resultant: _Measure) -> Quantity: ...
-    def working(self, nominal: _Measure, resultant: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["nominal", "resultant"], *, contraction_found: _Plain, nominal: _Measure = ..., resultant: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        nominal: _Measure,
+        resultant: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["nominal", "resultant"],
+        *,
+        contraction_found: _Plain,
+        nominal: _Measure = ...,
+        resultant: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 contraction_found: _ContractionFound
 
@@ -58,9 +86,32 @@ class _CountAfterScouring(Formula):
     shrinkage: shrinkage in length
     """
 
-    def __call__(self, count: _Measure, state_change: _Plain, loss: _Plain, shrinkage: _Plain) -> Quantity: ...
-    def working(self, count: _Measure, state_change: _Plain, loss: _Plain, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["count", "state_change", "loss", "shrinkage"], *, count_after_scouring: _Measure, count: _Measure = ..., state_change: _Plain = ..., loss: _Plain = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        count: _Measure,
+        state_change: _Plain,
+        loss: _Plain,
+        shrinkage: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        state_change: _Plain,
+        loss: _Plain,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "state_change", "loss", "shrinkage"],
+        *,
+        count_after_scouring: _Measure,
+        count: _Measure = ...,
+        state_change: _Plain = ...,
+        loss: _Plain = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 count_after_scouring: _CountAfterScouring
 
@@ -76,9 +127,32 @@ class _CountBeforeScouring(Formula):
     shrinkage: shrinkage in length
     """
 
-    def __call__(self, count: _Measure, state_change: _Plain, loss: _Plain, shrinkage: _Plain) -> Quantity: ...
-    def working(self, count: _Measure, state_change: _Plain, loss: _Plain, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["count", "state_change", "loss", "shrinkage"], *, count_before_scouring: _Measure, count: _Measure = ..., state_change: _Plain = ..., loss: _Plain = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def __call__(
+        self,
+        count: _Measure,
+        state_change: _Plain,
+        loss: _Plain,
+        shrinkage: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        state_change: _Plain,
+        loss: _Plain,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "state_change", "loss", "shrinkage"],
+        *,
+        count_before_scouring: _Measure,
+        count: _Measure = ...,
+        state_change: _Plain = ...,
+        loss: _Plain = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 count_before_scouring: _CountBeforeScouring
 
@@ -93,8 +167,21 @@ class _CountOf(Formula):
     """
 
     def __call__(self, length: _Measure, mass: _Measure) -> Quantity: ...
-    def working(self, length: _Measure, mass: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["length", "mass"], *, count_of: _Measure, length: _Measure = ..., mass: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        length: _Measure,
+        mass: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "mass"],
+        *,
+        count_of: _Measure,
+        length: _Measure = ...,
+        mass: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 count_of: _CountOf
 
@@ -109,8 +196,21 @@ class _Fold(Formula):
     """
 
     def __call__(self, contraction: _Plain, counts: _Measures) -> Quantity: ...
-    def working(self, contraction: _Plain, counts: _Measures, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["contraction"], *, fold: _Measure, contraction: _Plain = ..., counts: _Measures = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        contraction: _Plain,
+        counts: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["contraction"],
+        *,
+        fold: _Measure,
+        contraction: _Plain = ...,
+        counts: _Measures = ...,
+    ) -> list[Quantity]: ...
 
 fold: _Fold
 
@@ -126,8 +226,23 @@ class _FoldAlike(Formula):
     """
 
     def __call__(self, single: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
-    def working(self, single: _Measure, ends: _Plain, contraction: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["single", "ends", "contraction"], *, fold_alike: _Measure, single: _Measure = ..., ends: _Plain = ..., contraction: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        single: _Measure,
+        ends: _Plain,
+        contraction: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["single", "ends", "contraction"],
+        *,
+        fold_alike: _Measure,
+        single: _Measure = ...,
+        ends: _Plain = ...,
+        contraction: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 fold_alike: _FoldAlike
 
@@ -142,8 +257,21 @@ class _FoldingTwistRatio(Formula):
     """
 
     def __call__(self, folding: _Measure, single: _Measure) -> Quantity: ...
-    def working(self, folding: _Measure, single: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["folding", "single"], *, folding_twist_ratio: _Plain, folding: _Measure = ..., single: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        folding: _Measure,
+        single: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["folding", "single"],
+        *,
+        folding_twist_ratio: _Plain,
+        folding: _Measure = ...,
+        single: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 folding_twist_ratio: _FoldingTwistRatio
 
@@ -159,8 +287,23 @@ class _HankLength(Formula):
     """
 
     def __call__(self, turns: _Plain, reel: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(self, turns: _Plain, reel: _Measure, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["turns", "reel", "shrinkage"], *, hank_length: _Measure, turns: _Plain = ..., reel: _Measure = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        turns: _Plain,
+        reel: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "reel", "shrinkage"],
+        *,
+        hank_length: _Measure,
+        turns: _Plain = ...,
+        reel: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 hank_length: _HankLength
 
@@ -175,8 +318,21 @@ class _LengthOfMass(Formula):
     """
 
     def __call__(self, mass: _Measure, count: _Measure) -> Quantity: ...
-    def working(self, mass: _Measure, count: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["mass", "count"], *, length_of_mass: _Measure, mass: _Measure = ..., count: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        mass: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "count"],
+        *,
+        length_of_mass: _Measure,
+        mass: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 length_of_mass: _LengthOfMass
 
@@ -191,8 +347,21 @@ class _MassOfLength(Formula):
     """
 
     def __call__(self, count: _Measure, length: _Measure) -> Quantity: ...
-    def working(self, count: _Measure, length: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["count", "length"], *, mass_of_length: _Measure, count: _Measure = ..., length: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        count: _Measure,
+        length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "length"],
+        *,
+        mass_of_length: _Measure,
+        count: _Measure = ...,
+        length: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 mass_of_length: _MassOfLength
 
@@ -235,8 +404,21 @@ class _MissingComponent(Formula):
     """
 
     def __call__(self, resultant: _Measure, known: _Measures) -> Quantity: ...
-    def working(self, resultant: _Measure, known: _Measures, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["resultant"], *, missing_component: _Measure, resultant: _Measure = ..., known: _Measures = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        resultant: _Measure,
+        known: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["resultant"],
+        *,
+        missing_component: _Measure,
+        resultant: _Measure = ...,
+        known: _Measures = ...,
+    ) -> list[Quantity]: ...
 
 missing_component: _MissingComponent
 
@@ -252,8 +434,23 @@ class _ReelTurns(Formula):
     """
 
     def __call__(self, length: _Measure, reel: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(self, length: _Measure, reel: _Measure, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["length", "reel", "shrinkage"], *, reel_turns: _Plain, length: _Measure = ..., reel: _Measure = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        length: _Measure,
+        reel: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "reel", "shrinkage"],
+        *,
+        reel_turns: _Plain,
+        length: _Measure = ...,
+        reel: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 reel_turns: _ReelTurns
 
@@ -269,8 +466,23 @@ class _SingleForFold(Formula):
     """
 
     def __call__(self, resultant: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
-    def working(self, resultant: _Measure, ends: _Plain, contraction: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["resultant", "ends", "contraction"], *, single_for_fold: _Measure, resultant: _Measure = ..., ends: _Plain = ..., contraction: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        resultant: _Measure,
+        ends: _Plain,
+        contraction: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["resultant", "ends", "contraction"],
+        *,
+        single_for_fold: _Measure,
+        resultant: _Measure = ...,
+        ends: _Plain = ...,
+        contraction: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 single_for_fold: _SingleForFold
 
@@ -285,8 +497,21 @@ class _TwistAfterShrinkage(Formula):
     """
 
     def __call__(self, twist: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(self, twist: _Measure, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["twist", "shrinkage"], *, twist_after_shrinkage: _Measure, twist: _Measure = ..., shrinkage: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        twist: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "shrinkage"],
+        *,
+        twist_after_shrinkage: _Measure,
+        twist: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 twist_after_shrinkage: _TwistAfterShrinkage
 
@@ -301,8 +526,21 @@ class _TwistFactor(Formula):
     """
 
     def __call__(self, twist: _Measure, count: _Measure) -> Quantity: ...
-    def working(self, twist: _Measure, count: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["twist", "count"], *, twist_factor: _Measure, twist: _Measure = ..., count: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        twist: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "count"],
+        *,
+        twist_factor: _Measure,
+        twist: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 twist_factor: _TwistFactor
 
@@ -317,8 +555,21 @@ class _TwistForFactor(Formula):
     """
 
     def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
-    def working(self, factor: _Measure, count: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["factor", "count"], *, twist_for_factor: _Measure, factor: _Measure = ..., count: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        factor: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        twist_for_factor: _Measure,
+        factor: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 twist_for_factor: _TwistForFactor
 
@@ -333,8 +584,21 @@ class _TwistFromSpeed(Formula):
     """
 
     def __call__(self, spindle: _Measure, delivery: _Measure) -> Quantity: ...
-    def working(self, spindle: _Measure, delivery: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["spindle", "delivery"], *, twist_from_speed: _Measure, spindle: _Measure = ..., delivery: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        spindle: _Measure,
+        delivery: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindle", "delivery"],
+        *,
+        twist_from_speed: _Measure,
+        spindle: _Measure = ...,
+        delivery: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 twist_from_speed: _TwistFromSpeed
 
@@ -349,8 +613,21 @@ class _TwistFromWheel(Formula):
     """
 
     def __call__(self, constant: _Measure, teeth: _Plain) -> Quantity: ...
-    def working(self, constant: _Measure, teeth: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["constant", "teeth"], *, twist_from_wheel: _Measure, constant: _Measure = ..., teeth: _Plain = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        constant: _Measure,
+        teeth: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "teeth"],
+        *,
+        twist_from_wheel: _Measure,
+        constant: _Measure = ...,
+        teeth: _Plain = ...,
+    ) -> list[Quantity]: ...
 
 twist_from_wheel: _TwistFromWheel
 
@@ -365,8 +642,21 @@ class _TwistLeftInSingle(Formula):
     """
 
     def __call__(self, single: _Measure, folding: _Measure) -> Quantity: ...
-    def working(self, single: _Measure, folding: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["single", "folding"], *, twist_left_in_single: _Measure, single: _Measure = ..., folding: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        single: _Measure,
+        folding: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["single", "folding"],
+        *,
+        twist_left_in_single: _Measure,
+        single: _Measure = ...,
+        folding: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 twist_left_in_single: _TwistLeftInSingle
 
@@ -381,7 +671,20 @@ class _WheelForTwist(Formula):
     """
 
     def __call__(self, constant: _Measure, twist: _Measure) -> Quantity: ...
-    def working(self, constant: _Measure, twist: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(self, unknown: Literal["constant", "twist"], *, wheel_for_twist: _Plain, constant: _Measure = ..., twist: _Measure = ...) -> list[Quantity]: ...
+    def working(
+        self,
+        constant: _Measure,
+        twist: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "twist"],
+        *,
+        wheel_for_twist: _Plain,
+        constant: _Measure = ...,
+        twist: _Measure = ...,
+    ) -> list[Quantity]: ...
 
 wheel_for_twist: _WheelForTwist

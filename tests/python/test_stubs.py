@@ -5,9 +5,8 @@ import os
 import subprocess
 import sys
 
-import pytest
-
 import hankwise as hw
+import pytest
 from hankwise import _hankwise, _stubs
 
 RIGHT = """
