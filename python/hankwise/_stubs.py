@@ -42,7 +42,7 @@ def _doc(formula: hw.Formula) -> str:
     inputs = [f"{i['name']}: {i['meaning']}" for i in formula.inputs]
     lines = [formula.summary, "", formula.equation, "", *inputs]
     indent = " " * 4
-    rows = [fill(line, 100, initial_indent=indent, subsequent_indent=indent) for line in lines]
+    rows = [fill(line, 97, initial_indent=indent, subsequent_indent=indent) for line in lines]
     return "\n".join(rows).strip()
 
 

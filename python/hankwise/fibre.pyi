@@ -64,7 +64,8 @@ clean_fibre: _CleanFibre
 
 @final
 class _CleanYieldCustoms(Formula):
-    """Clean yield of the United States customs: clean content less an allowance for vegetable matter.
+    """Clean yield of the United States customs: clean content less an allowance for vegetable
+    matter.
 
     Y = A − smaller of (0.005 × A + 0.6 × V, 0.15 × A)
 
