@@ -110,14 +110,20 @@ impl Number for f64 {
     fn ceil(self) -> Self {
         f64::ceil(self)
     }
-    /// Written as a comparison so that a missing value (NaN) stays missing, as it does in `+`.
+    /// A missing value (NaN) stays missing, as it does in `+`: each comparison lets one of the two
+    /// through, and joining the bits of equal numbers changes neither. It runs as fast as a plain
+    /// minimum, which would lose it.
     #[inline(always)]
     fn min(self, other: Self) -> Self {
-        if other < self || other.is_nan() { other } else { self }
+        let one = if self < other { self } else { other };
+        let two = if other < self { other } else { self };
+        f64::from_bits(one.to_bits() | two.to_bits())
     }
     #[inline(always)]
     fn max(self, other: Self) -> Self {
-        if other > self || other.is_nan() { other } else { self }
+        let one = if self > other { self } else { other };
+        let two = if other > self { other } else { self };
+        f64::from_bits(one.to_bits() | two.to_bits())
     }
     #[inline(always)]
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self {

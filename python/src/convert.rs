@@ -1,5 +1,7 @@
 //! Numbers in one unit to numbers in another.
 
+use std::cell::RefCell;
+
 use hankwise::quantity::{Form, Unit, unit};
 use pyo3::prelude::*;
 use pyo3::types::PyFloat;
@@ -80,12 +82,48 @@ impl Change {
 #[pyo3(signature = (values, from_unit, to_unit, /), text_signature = "(values, from_unit, to_unit, /)")]
 pub(crate) fn convert<'py>(
     values: &Bound<'py, PyAny>,
-    from_unit: &str,
-    to_unit: &str,
+    from_unit: &Bound<'py, PyAny>,
+    to_unit: &Bound<'py, PyAny>,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let from = unit(from_unit, None).map_err(|e| raise(&e))?;
-    let to = unit(to_unit, Some(from.kind)).map_err(|e| raise(&e))?;
-    Change::between(from, to).convert(values)
+    let change = remembered(from_unit, to_unit)?;
+    if let Ok(x) = values.cast_exact::<PyFloat>() {
+        return Ok(PyFloat::new(values.py(), change.of(x.value())).into_any());
+    }
+    change.convert(values)
+}
+
+/// Pairs of names that were looked up last; the names are kept, so that an address stays theirs.
+struct Memory {
+    pairs: [Option<(Py<PyAny>, Py<PyAny>, Change)>; 16],
+}
+
+thread_local! {
+    static MEMORY: RefCell<Memory> = const { RefCell::new(Memory { pairs: [const { None }; 16] }) };
+}
+
+/// The change between two units, found again by the addresses of their names: a loop that converts
+/// names its units once.
+#[inline]
+fn remembered(from_unit: &Bound<'_, PyAny>, to_unit: &Bound<'_, PyAny>) -> PyResult<Change> {
+    let (from, to) = (from_unit.as_ptr() as usize, to_unit.as_ptr() as usize);
+    let slot = (from >> 4 ^ to >> 5) % 16;
+    let found = MEMORY.with(|memory| match &memory.borrow().pairs[slot] {
+        Some((a, b, change)) if a.as_ptr() as usize == from && b.as_ptr() as usize == to => {
+            Some(*change)
+        }
+        _ => None,
+    });
+    if let Some(change) = found {
+        return Ok(change);
+    }
+    let from = unit(from_unit.extract()?, None).map_err(|e| raise(&e))?;
+    let to = unit(to_unit.extract()?, Some(from.kind)).map_err(|e| raise(&e))?;
+    let change = Change::between(from, to);
+    let pair = Some((from_unit.clone().unbind(), to_unit.clone().unbind(), change));
+    let before =
+        MEMORY.with(|memory| std::mem::replace(&mut memory.borrow_mut().pairs[slot], pair));
+    drop(before);
+    Ok(change)
 }
 
 /// An empty call, to measure others against.

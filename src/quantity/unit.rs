@@ -387,6 +387,11 @@ const AMBIGUOUS: &[(&str, &str)] = &[
 pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
     let family = wanted.map(Kind::family);
     let fits = |unit: &Unit| family.is_none_or(|f| f == unit.kind);
+    if let Some(unit) = TABLE.get(name)
+        && fits(unit)
+    {
+        return Ok(unit);
+    }
     let mut other = None;
     for candidate in spellings(name, family) {
         let found = TABLE.get(candidate.as_str());

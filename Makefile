@@ -1,0 +1,77 @@
+# What a newcomer types: make demo, make test. What a contributor types too: make lint, bench, docs.
+
+VENV := .venv
+BIN := $(VENV)/bin
+PYTHON ?= python3
+DEMO := build/demo
+LOT := examples/first-lot.toml
+SOURCES := $(shell find src macros/src python/src -name '*.rs') Cargo.toml Cargo.lock macros/Cargo.toml python/Cargo.toml pyproject.toml
+
+.PHONY: demo test test-rust test-python lint bench docs stubs clean
+
+# --- setting up --------------------------------------------------------------------------------
+
+$(VENV)/made:
+	@command -v cargo >/dev/null || { echo "Rust is missing: install it from https://rustup.rs"; exit 1; }
+	@$(PYTHON) -c 'import sys; sys.exit(sys.version_info < (3, 11))' || { echo "Python 3.11 or newer is needed: make PYTHON=/path/to/python3.11"; exit 1; }
+	$(PYTHON) -m venv $(VENV) || { echo "The venv module is missing: apt-get install python3-venv"; rm -rf $(VENV); exit 1; }
+	$(BIN)/pip install --quiet --disable-pip-version-check 'maturin>=1.8,<2'
+	touch $@
+
+# The package, built and installed into the environment, with what a picture needs.
+$(VENV)/built: $(VENV)/made $(SOURCES)
+	. $(BIN)/activate && maturin develop --release --quiet --extras plot
+	touch $@
+
+# What the tests need besides.
+$(VENV)/dev: $(VENV)/built pyproject.toml
+	. $(BIN)/activate && maturin develop --release --quiet --extras dev
+	touch $@
+
+# --- the main job ------------------------------------------------------------------------------
+
+demo: $(VENV)/built
+	@mkdir -p $(DEMO)
+	@$(BIN)/hankwise plan $(LOT) --figure $(DEMO)/plan.svg --figure $(DEMO)/plan.png --sheet $(DEMO)/plan.xlsx
+	@$(BIN)/hankwise plan $(LOT) --json > $(DEMO)/plan.json.part && mv $(DEMO)/plan.json.part $(DEMO)/plan.json
+	@echo
+	@echo "Written: $(DEMO)/plan.svg and plan.png (the picture), plan.xlsx (the live workbook), plan.json (for programs)"
+	@echo "Now try: . $(BIN)/activate && hankwise plan $(LOT) --working twister.twist"
+
+# --- tests -------------------------------------------------------------------------------------
+
+test: test-rust test-python
+
+test-rust:
+	@sh .ci/packages
+	cargo test --workspace --quiet
+	RUSTDOCFLAGS="-D warnings" cargo doc --workspace --no-deps --quiet
+
+test-python: $(VENV)/dev
+	@sh .ci/packages
+	$(BIN)/python -m pytest
+
+# --- for contributors --------------------------------------------------------------------------
+
+lint: $(VENV)/dev
+	cargo fmt --all --check
+	cargo clippy --workspace --all-targets --quiet -- -D warnings
+	$(BIN)/ruff check .
+	$(BIN)/ruff format --check .
+	$(BIN)/mypy
+
+# Ratios against a peer measured in the same run; nothing passes or fails by the clock.
+bench: $(VENV)/dev
+	cargo bench --quiet
+	$(BIN)/python benches/bench.py
+
+docs:
+	RUSTDOCFLAGS="-D warnings" cargo doc --no-deps
+	@echo "Open target/doc/hankwise/index.html"
+
+# After a formula was added or changed: the Python stubs are made from the catalogue.
+stubs: $(VENV)/built
+	$(BIN)/python -m hankwise._stubs
+
+clean:
+	rm -rf target build $(VENV)

@@ -1,0 +1,60 @@
+"""Ratios of the Python face against peers measured in the same run. Nothing passes or fails here."""
+
+from __future__ import annotations
+
+import compileall
+import subprocess
+import sys
+import time
+import timeit
+from pathlib import Path
+
+import hankwise as hw
+from hankwise import _hankwise
+
+LOT = Path(__file__).parent.parent / "examples" / "first-lot.toml"
+
+
+def start(code: str, runs: int = 40) -> float:
+    """Best wall time of a fresh interpreter."""
+    best = float("inf")
+    for _ in range(runs):
+        begin = time.perf_counter()
+        subprocess.run([sys.executable, "-c", code], check=True)
+        best = min(best, time.perf_counter() - begin)
+    return best
+
+
+def call(statement: str, number: int = 500_000) -> float:
+    """Best time of a call, in nanoseconds."""
+    times = timeit.repeat(statement, globals=globals(), number=number, repeat=7)
+    return min(times) / number * 1e9
+
+
+def main() -> None:
+    """Measure and print."""
+    best = float("inf")
+    for _ in range(7):
+        begin = time.perf_counter()
+        hw.plan.load(LOT).run(draws=100_000, seed=1)
+        best = min(best, time.perf_counter() - begin)
+    print(f"plan of the demo lot, 100,000 draws: {best:.3f} s (aim: under 0.1 s)")
+
+    # As installed: with the byte code that pip writes.
+    compileall.compile_dir(str(Path(hw.__file__).parent), quiet=2)
+    nothing, ours = start("pass"), start("import hankwise")
+    loads = subprocess.run(
+        [sys.executable, "-c", "import sys, hankwise; print('numpy' in sys.modules)"],
+        check=True, capture_output=True, text=True,
+    ).stdout.strip()  # fmt: skip
+    print(f"import hankwise / python -c pass: {ours / nothing:.2f} × (aim: 1.25); NumPy: {loads}")
+
+    empty = call("_hankwise._empty()")
+    convert = call("hw.convert(16.0, 'Nm', 'YSW')")
+    print(f"convert / empty call: {convert:.0f} ns / {empty:.0f} ns: {convert / empty:.2f} × (2.3)")
+    formula = call("hw.yarn.twist_factor('9 tpi', '16 YSW')", 100_000)
+    print(f"a formula from texts / empty call: {formula:.0f} ns: {formula / empty:.1f} ×")
+
+
+if __name__ == "__main__":
+    main()
