@@ -294,7 +294,7 @@ impl Piece {
             parts: loom.reed.parts.iter().map(|p| p * 10.0).collect(),
             ..loom.reed.clone()
         };
-        let note = beside(&shown, reed_wanted * 10.0, " dents/10 cm", gives);
+        let note = beside(&shown, reed_wanted * 10.0, gives);
         let loom_name = "loom";
         bench.set(loom_name, "reed", "reed", at.reed, note);
         let widest: Length<N> = v.get(loom.widest);

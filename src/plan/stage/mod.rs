@@ -367,7 +367,6 @@ pub(super) fn in_state<N: Number>(dry: LinearDensity<N>, state: Ratio<N>) -> Lin
 pub(super) fn beside(
     owned: &super::given::Owned,
     wanted: f64,
-    unit: &str,
     gives: impl Fn(f64) -> String,
 ) -> String {
     use crate::quantity::print::{constant, figure};
@@ -375,12 +374,12 @@ pub(super) fn beside(
     let parts: Vec<String> = [below, above]
         .into_iter()
         .flatten()
-        .map(|p| format!("{}{unit} gives {}", constant(p), gives(p)))
+        .map(|p| format!("{} gives {}", constant(p), gives(p)))
         .collect();
     let end = match (below, above) {
         (None, _) => "; none owned below",
         (_, None) => "; none owned above",
         _ => "",
     };
-    format!("wanted {}{unit}; {}{end}", figure(wanted), parts.join(", "))
+    format!("wanted {}; {}{end}", figure(wanted), parts.join(", "))
 }
