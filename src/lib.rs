@@ -62,3 +62,8 @@ pub(crate) fn write_whole(path: &std::path::Path, bytes: &[u8]) -> Result<()> {
         refuse(e)
     })
 }
+
+/// The examples of the README are run with the others.
+#[cfg(doctest)]
+#[doc = include_str!("../README.md")]
+struct Readme;

@@ -28,7 +28,8 @@ pub fn significant(x: f64, digits: usize) -> String {
     if tidy.fract() == 0.0 || short.bytes().filter(u8::is_ascii_digit).count() <= digits {
         return grouped(&short);
     }
-    let decimals = |size: i32| usize::try_from(digits as i32 - 1 - size).unwrap_or(0);
+    let last = i32::try_from(digits).unwrap_or(i32::MAX) - 1;
+    let decimals = |size: i32| usize::try_from(last - size).unwrap_or(0);
     let text = format!("{x:.*}", decimals(size));
     // 9.9996 rounds up to 10.000: one digit too many.
     let rounded = text.parse::<f64>().unwrap_or(x);
