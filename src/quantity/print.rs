@@ -41,7 +41,10 @@ pub fn significant(x: f64, digits: usize) -> String {
 
 /// A figure with a fixed number of decimals, thousands apart.
 pub fn fixed(x: f64, decimals: usize) -> String {
-    grouped(&format!("{x:.decimals$}"))
+    let text = format!("{x:.decimals$}");
+    // What rounds to zero has no sign.
+    let zero = text.bytes().all(|b| matches!(b, b'-' | b'0' | b'.'));
+    grouped(if zero { text.trim_start_matches('-') } else { &text })
 }
 
 /// A constant of a formula: in full up to nine digits, so that it can be typed into a calculator.
