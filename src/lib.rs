@@ -1,8 +1,36 @@
 //! Yarn-and-cloth arithmetic for a small vertical woollen mill, for those who teach it and for
 //! programs that need it.
 //!
-//! One formula, one place; the kind of number decides what you get back: the answer (`f64`), or the
-//! answer with its working ([`worked::Worked`]).
+//! **A formula is written once, over a number. The kind of number decides what you get back.** Over
+//! `f64` it gives the answer at full speed:
+//!
+//! ```
+//! use hankwise::prelude::*;
+//!
+//! let single = LinearDensity::parse("16 Nm")?;
+//! let two_fold = yarn::fold_alike(single, Count::base(2.0), Contraction::parse("2 %")?);
+//! assert_eq!(format!("{:.1} tex", two_fold.value()), "127.6 tex");
+//! # Ok::<(), Error>(())
+//! ```
+//!
+//! Over [`worked::Worked`] it gives the same answer with every step, the sensitivity of the answer
+//! to each input and a live workbook, all from one recording:
+//!
+//! ```
+//! use hankwise::prelude::*;
+//!
+//! let given = [parse("16 Nm")?, parse_as("2", Kind::Count)?, parse("2 %")?];
+//! let working = formula::find("fold_alike")?.working(&given, &[None, None, None])?;
+//! assert!(working.text().contains("T × n / (1 − c) = 62.5 × 2 / (1 − 0.02) = 127.6 tex"));
+//! # Ok::<(), Error>(())
+//! ```
+//!
+//! A [`plan::Plan`] reads a lot file and says what the lot makes, what to set at each machine, how
+//! sure that is and where every kilogram goes.
+//!
+//! The rooms: [`number`] and [`worked`] (the idea), [`quantity`] (units, count and reed systems),
+//! [`mod@formula`] (cards and catalogue), [`fibre`], [`yarn`], [`cloth`] and [`mill`] (the trade),
+//! [`plan`] (the main job), [`source`] (who says so).
 #![forbid(unsafe_code)]
 
 pub mod cloth;
@@ -13,6 +41,7 @@ pub mod mill;
 pub mod number;
 #[cfg(feature = "plan-file")]
 pub mod plan;
+pub mod prelude;
 pub mod quantity;
 pub mod source;
 pub mod worked;
@@ -33,3 +62,8 @@ pub(crate) fn write_whole(path: &std::path::Path, bytes: &[u8]) -> Result<()> {
         refuse(e)
     })
 }
+
+/// The examples of the README are run with the others.
+#[cfg(doctest)]
+#[doc = include_str!("../README.md")]
+struct Readme;

@@ -66,11 +66,11 @@ struct Input {
 pub fn formula(card: TokenStream, item: TokenStream) -> TokenStream {
     let card = syn::parse_macro_input!(card as Card);
     let function = syn::parse_macro_input!(item as ItemFn);
-    expand(&card, function).unwrap_or_else(Error::into_compile_error).into()
+    expand(&card, &function).unwrap_or_else(Error::into_compile_error).into()
 }
 
-fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
-    let inputs = inputs(&function)?;
+fn expand(card: &Card, function: &ItemFn) -> syn::Result<Tokens> {
+    let inputs = inputs(function)?;
     let output = match &function.sig.output {
         ReturnType::Type(_, ty) => kind_of(ty)?.0,
         ReturnType::Default => {
@@ -81,63 +81,38 @@ fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
     if summary.is_empty() {
         return Err(Error::new_spanned(&function.sig.ident, "say in a doc comment what it means"));
     }
+    let entry = format_ident!("{}", function.sig.ident.to_string().to_uppercase());
+    let typed = typed_function(function, &inputs, &output, &entry);
+    let entry_of_catalogue =
+        catalogue_entry(card, function, &inputs, &output, &entry, [&summary, &details]);
+    let runs = ways_to_run(function, &inputs, &entry);
+    Ok(quote!(#typed #entry_of_catalogue #runs))
+}
 
-    let name = &function.sig.ident;
-    let text = name.to_string();
-    let entry = format_ident!("{}", text.to_uppercase());
-    let attrs = &function.attrs;
-    let vis = &function.vis;
-    let block = &function.block;
-    let Card { result, sources, limits, slips } = card;
-
-    let generics = &function.sig.generics;
-    let returned = &function.sig.output;
-    let typed = inputs.iter().map(|Input { name, ty, .. }| quote!(#name: #ty));
+/// The function as it was written, over quantities, with a note of the inputs for a recording.
+fn typed_function(
+    function: &ItemFn,
+    inputs: &[Input],
+    output: &syn::Ident,
+    entry: &syn::Ident,
+) -> Tokens {
+    let (name, attrs, vis) = (&function.sig.ident, &function.attrs, &function.vis);
+    let (generics, returned) = (&function.sig.generics, &function.sig.output);
+    let parameters = inputs.iter().map(|Input { name, ty, .. }| quote!(#name: #ty));
     let opened = inputs.iter().map(|Input { name, many, .. }| {
         if *many { quote!(#name.iter().map(|each| each.v())) } else { quote!(#name.v()) }
     });
-    let parameters = inputs.iter().map(|Input { name, many, .. }| {
-        if *many {
-            quote!(#name: impl ::std::iter::ExactSizeIterator<Item = crate::number::V<N>> + Clone)
-        } else {
-            quote!(#name: crate::number::V<N>)
-        }
-    });
     let noted = inputs.iter().map(|Input { name, many, .. }| {
         if *many {
-            quote!(#name.iter().for_each(|each| note(each.v().0));)
+            quote!(for each in #name { note(each.v().0); })
         } else {
             quote!(note(#name.v().0);)
         }
     });
-    let from_row = inputs.iter().enumerate().map(|(place, input)| {
-        if input.many {
-            quote!(row[#place..].iter().map(|each| crate::number::V(*each)))
-        } else {
-            quote!(crate::number::V(row[#place]))
-        }
-    });
-    let from_row: Vec<_> = from_row.collect();
-    let from_columns = inputs.iter().enumerate().map(|(place, input)| {
-        if input.many {
-            quote!(columns[#place..].iter().map(|each| crate::number::V(each[at])))
-        } else {
-            quote!(crate::number::V(columns[#place][at]))
-        }
-    });
-    let entries =
-        inputs.iter().map(|Input { name, kind, many, meaning, symbol, low, high, .. }| {
-            let name = name.to_string();
-            quote!(crate::formula::Input {
-                name: #name, symbol: #symbol, meaning: #meaning,
-                kind: crate::quantity::Kind::#kind, usual: (#low, #high), many: #many,
-            })
-        });
-
-    Ok(quote! {
+    quote! {
         #(#attrs)*
         #[inline(always)]
-        #vis fn #name #generics(#(#typed),*) #returned {
+        #vis fn #name #generics(#(#parameters),*) #returned {
             let result = self::#name::body(#(#opened),*);
             crate::quantity::#output::from(crate::number::V(
                 crate::number::Number::result_of(
@@ -147,7 +122,30 @@ fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
                 ),
             ))
         }
+    }
+}
 
+/// The card, as data.
+fn catalogue_entry(
+    card: &Card,
+    function: &ItemFn,
+    inputs: &[Input],
+    output: &syn::Ident,
+    entry: &syn::Ident,
+    [summary, details]: [&String; 2],
+) -> Tokens {
+    let Card { result, sources, limits, slips } = card;
+    let name = &function.sig.ident;
+    let text = name.to_string();
+    let entries =
+        inputs.iter().map(|Input { name, kind, many, meaning, symbol, low, high, .. }| {
+            let name = name.to_string();
+            quote!(crate::formula::Input {
+                name: #name, symbol: #symbol, meaning: #meaning,
+                kind: crate::quantity::Kind::#kind, usual: (#low, #high), many: #many,
+            })
+        });
+    quote! {
         #[doc = concat!("The card of [`", #text, "`].")]
         pub static #entry: crate::formula::Formula = crate::formula::Formula {
             name: #text,
@@ -163,7 +161,38 @@ fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
             block: self::#name::block,
             record: self::#name::record,
         };
+    }
+}
 
+/// The body over bare numbers, and what runs it: over a row, over a block of rows, recorded.
+fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Tokens {
+    let (name, block) = (&function.sig.ident, &function.block);
+    let parameters = inputs.iter().map(|Input { name, many, .. }| {
+        if *many {
+            quote!(#name: impl ::std::iter::ExactSizeIterator<Item = crate::number::V<N>> + Clone)
+        } else {
+            quote!(#name: crate::number::V<N>)
+        }
+    });
+    let from_row: Vec<Tokens> = inputs
+        .iter()
+        .enumerate()
+        .map(|(place, input)| {
+            if input.many {
+                quote!(row[#place..].iter().map(|each| crate::number::V(*each)))
+            } else {
+                quote!(crate::number::V(row[#place]))
+            }
+        })
+        .collect();
+    let from_columns = inputs.iter().enumerate().map(|(place, input)| {
+        if input.many {
+            quote!(columns[#place..].iter().map(|each| crate::number::V(each[at])))
+        } else {
+            quote!(crate::number::V(columns[#place][at]))
+        }
+    });
+    quote! {
         #[allow(non_snake_case, clippy::pedantic, unused_imports)]
         mod #name {
             use super::*;
@@ -177,7 +206,6 @@ fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
                 columns: &[&[f64; crate::formula::BLOCK]],
                 out: &mut [f64; crate::formula::BLOCK],
             ) {
-                let columns = &columns[..columns.len()];
                 for (at, out) in out.iter_mut().enumerate() {
                     *out = body(#(#from_columns),*).0;
                 }
@@ -190,12 +218,12 @@ fn expand(card: &Card, function: ItemFn) -> syn::Result<Tokens> {
                     result,
                     &super::#entry,
                     |note: &mut dyn FnMut(crate::worked::Worked<'t>)| {
-                        row.iter().for_each(|each| note(*each));
+                        for each in row { note(*each); }
                     },
                 )
             }
         }
-    })
+    }
 }
 
 fn inputs(function: &ItemFn) -> syn::Result<Vec<Input>> {

@@ -94,8 +94,11 @@ pub(crate) fn convert<'py>(
 
 /// Pairs of names that were looked up last; the names are kept, so that an address stays theirs.
 struct Memory {
-    pairs: [Option<(Py<PyAny>, Py<PyAny>, Change)>; 16],
+    pairs: [Option<Pair>; 16],
 }
+
+/// The two names and the change between them.
+type Pair = (Py<PyAny>, Py<PyAny>, Change);
 
 thread_local! {
     static MEMORY: RefCell<Memory> = const { RefCell::new(Memory { pairs: [const { None }; 16] }) };

@@ -1,14 +1,15 @@
 //! A formula of the catalogue as a callable.
 
 use hankwise::formula::{self as catalogue, array::Column};
-use hankwise::quantity::{self, Amount, Kind, print};
+use hankwise::quantity::{Amount, print};
 use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyList, PyTuple};
+use pyo3::types::{PyDict, PyTuple};
 
-use crate::columns::{Figures, in_kind, rows};
-use crate::errors::{NotationError, RangeError, RangeWarning, UnitError, raise};
+use crate::columns::{in_kind, rows};
+use crate::errors::{RangeWarning, raise};
+use crate::inputs::{Call, Given, base_unit, check_column, locate, members, one};
 use crate::quantity::Quantity;
 use crate::working::Working;
 
@@ -19,17 +20,6 @@ use crate::working::Working;
 #[pyclass(frozen, dict, weakref, module = "hankwise")]
 pub(crate) struct Formula {
     pub(crate) card: &'static catalogue::Formula,
-}
-
-/// One given input: a figure with its unit, or an array in the base unit.
-enum Given<'py> {
-    One(Amount, Option<String>),
-    Many(Bound<'py, PyArrayDyn<f64>>, Bound<'py, PyAny>),
-}
-
-/// The inputs of one call, in the order of the card.
-struct Call<'py> {
-    given: Vec<Given<'py>>,
 }
 
 impl Formula {
@@ -150,7 +140,7 @@ impl Formula {
                 .map(|a| a.and_then(|a| a.cast_into().map_err(PyErr::from)))
                 .collect::<PyResult<_>>()?
         };
-        let read: Vec<_> = arrays.iter().map(|a| a.readonly()).collect();
+        let read: Vec<_> = arrays.iter().map(PyArrayMethods::readonly).collect();
         let columns: Vec<_> = read.iter().map(rows).collect();
         let mut many = columns.iter();
         let mut given = Vec::with_capacity(call.given.len());
@@ -189,113 +179,6 @@ impl Formula {
             None => array.into_any(),
         };
         Ok(self.result(py, number))
-    }
-}
-
-fn base_unit(kind: Kind) -> &'static quantity::Unit {
-    let name = if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
-    // Every base unit is in the table: a test of the crate looks each up.
-    quantity::unit(name, Some(kind)).unwrap_or_else(|e| unreachable!("{e}"))
-}
-
-/// The first impossible figure of a column, by its row. A missing figure (NaN) is let through.
-fn check_column(column: &[f64], input: &catalogue::Input, formula: &str) -> PyResult<()> {
-    let (low, high) = input.kind.possible();
-    let wrong =
-        column.iter().position(|x| !(x.is_nan() || (*x >= low && *x <= high && x.is_finite())));
-    match wrong {
-        None => Ok(()),
-        Some(row) => {
-            let Err(error) = input.kind.check(column[row]) else { return Ok(()) };
-            Err(raise(&error.at(format_args!("{formula}, {}, row {row}", input.name))))
-        }
-    }
-}
-
-/// An error with the formula and the input in front.
-fn locate(py: Python<'_>, formula: &str, input: &str, error: PyErr) -> PyErr {
-    let value = error.value(py);
-    let Ok(message) = value.str().and_then(|s| s.extract::<String>()) else { return error };
-    if value.is_instance_of::<crate::errors::HankwiseError>() {
-        let kind = value.get_type();
-        return match kind.call1((format!("{formula}, {input}: {message}"),)) {
-            Ok(new) => PyErr::from_value(new),
-            Err(_) => error,
-        };
-    }
-    error
-}
-
-/// The members of a list input: a list of quantities, or one quantity that holds an array.
-fn members<'py>(value: &Bound<'py, PyAny>, name: &str) -> PyResult<Vec<Bound<'py, PyAny>>> {
-    if let Ok(list) = value.cast::<PyList>() {
-        return Ok(list.iter().collect());
-    }
-    if let Ok(tuple) = value.cast::<PyTuple>() {
-        return Ok(tuple.iter().collect());
-    }
-    if let Ok(quantity) = value.cast::<Quantity>()
-        && quantity.get().one(value.py()).is_none()
-    {
-        return value
-            .try_iter()
-            .or_else(|_| {
-                let n = value.len()?;
-                let all: Vec<_> = (0..n).map(|i| value.get_item(i)).collect::<PyResult<_>>()?;
-                PyList::new(value.py(), all)?.try_iter()
-            })?
-            .collect();
-    }
-    Err(NotationError::new_err(format!(
-        "a list is wanted, such as {name}=[\"16 Nm\", \"20 Nm\"], not {}",
-        value.repr()?
-    )))
-}
-
-/// Reads one input of a kind.
-fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
-    let py = value.py();
-    if let Ok(given) = value.cast::<Quantity>() {
-        let given = given.get();
-        if given.unit.kind != kind.family() {
-            return Err(UnitError::new_err(format!(
-                "{} is a {} and was given for a {}; write it like '{}'",
-                given.text.clone().unwrap_or_else(|| given.unit.symbol.to_owned()),
-                given.kind.words(),
-                kind.words(),
-                kind.example()
-            )));
-        }
-        if let Some(number) = given.one(py) {
-            return Ok(Given::One(Amount { number, unit: given.unit }, given.text.clone()));
-        }
-        let change = crate::convert::Change::between(given.unit, base_unit(kind));
-        let base = change.convert(given.number.bind(py))?;
-        let Figures::Many(array) = Figures::of(&base)? else {
-            return Err(PyTypeError::new_err("an array is wanted"));
-        };
-        return Ok(Given::Many(array, given.number.bind(py).clone()));
-    }
-    if let Ok(text) = value.extract::<String>() {
-        let amount = quantity::parse_as(&text, kind).map_err(|e| raise(&e))?;
-        return Ok(Given::One(amount, Some(text.trim().to_owned())));
-    }
-    match Figures::of(value)? {
-        Figures::One(x) => {
-            if x.is_nan() {
-                return Err(RangeError::new_err("a single figure cannot be missing (NaN)"));
-            }
-            quantity::bare_number(x, kind)
-                .map(|amount| Given::One(amount, None))
-                .map_err(|e| raise(&e))
-        }
-        Figures::Many(array) => {
-            // The first figure stands for all: a bare array of counts is refused as a bare count is.
-            let read = array.readonly();
-            let greatest = rows(&read).iter().copied().filter(|x| !x.is_nan()).fold(0.0, f64::max);
-            quantity::bare_number(greatest, kind).map_err(|e| raise(&e))?;
-            Ok(Given::Many(array, value.clone()))
-        }
     }
 }
 
@@ -390,7 +273,7 @@ impl Formula {
         }
         let others = PyDict::new(py);
         let mut wanted = None;
-        for (name, value) in kwargs.map(|k| k.iter()).into_iter().flatten() {
+        for (name, value) in kwargs.map(PyDictMethods::iter).into_iter().flatten() {
             let name: String = name.extract()?;
             if name == card.name || name == "result" {
                 wanted = Some(value);
@@ -564,63 +447,6 @@ impl Formula {
             rows.concat(),
             escape(&self.sources_line())
         )
-    }
-}
-
-impl Formula {
-    fn sources_line(&self) -> String {
-        let all: Vec<String> = self
-            .card
-            .sources
-            .iter()
-            .map(|key| {
-                hankwise::source::source(key).map_or((*key).to_owned(), |s| s.title.to_owned())
-            })
-            .collect();
-        format!("Sources: {}.", all.join("; "))
-    }
-
-    /// Help from the card.
-    fn help(&self) -> String {
-        let card = self.card;
-        let mut out = format!("{}\n\n", card.summary);
-        if !card.details.is_empty() {
-            out.push_str(&format!("{}\n\n", card.details));
-        }
-        for equation in card.equations() {
-            out.push_str(&format!("    {equation}\n"));
-        }
-        out.push_str("\nInputs:\n");
-        for input in card.inputs {
-            let (low, high) = input.usual;
-            out.push_str(&format!(
-                "    {}{}: {}, {} ({}; usually {} to {})\n",
-                input.name,
-                if input.many { " (list)" } else { "" },
-                input.symbol,
-                input.meaning,
-                input.kind.words(),
-                print::of_kind(low, input.kind),
-                print::of_kind(high, input.kind)
-            ));
-        }
-        let unit = card.output.kind.base();
-        let unit = if unit.is_empty() { String::new() } else { format!(", in {unit}") };
-        out.push_str(&format!(
-            "\nResult:\n    {}, {}{unit}\n",
-            card.output.symbol,
-            card.output.kind.words()
-        ));
-        for (title, list) in [("Limits", card.limits), ("Slips", card.slips)] {
-            if !list.is_empty() {
-                out.push_str(&format!("\n{title}:\n"));
-                for line in list {
-                    out.push_str(&format!("    {line}\n"));
-                }
-            }
-        }
-        out.push_str(&format!("\n{}\n", self.sources_line()));
-        out
     }
 }
 

@@ -1,10 +1,15 @@
 //! The Python face of the crate `hankwise`: every function here hands over to the crate.
 #![deny(unsafe_code)]
+#![allow(clippy::needless_pass_by_value, reason = "PyO3 hands arguments over by value")]
+#![allow(clippy::unused_self, reason = "Python calls these as methods")]
+#![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod columns;
 mod convert;
 mod errors;
 mod formula;
+mod help;
+mod inputs;
 mod plan;
 mod quantity;
 mod result;

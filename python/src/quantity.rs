@@ -22,6 +22,9 @@ pub(crate) struct Quantity {
     pub(crate) text: Option<String>,
 }
 
+/// What a pickle keeps: number, unit, kind, text.
+type State = (Py<PyAny>, &'static str, &'static str, Option<String>);
+
 impl Quantity {
     pub(crate) fn scalar(py: Python<'_>, number: f64, unit: &'static Unit, kind: Kind) -> Quantity {
         Quantity { number: PyFloat::new(py, number).into_any().unbind(), unit, kind, text: None }
@@ -220,11 +223,7 @@ impl Quantity {
         };
         Ok(self.like(py, part))
     }
-    fn __reduce__<'py>(
-        &self,
-        py: Python<'py>,
-    ) -> PyResult<(Bound<'py, PyAny>, (Py<PyAny>, &'static str, &'static str, Option<String>))>
-    {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise._hankwise")?.getattr("Quantity")?.getattr("_make")?;
         Ok((
             make,

@@ -21,6 +21,9 @@ pub(crate) struct PlanResult {
     pub(crate) asked: (usize, u64),
 }
 
+/// What a pickle keeps: text and name of the lot file, draws, seed.
+type State = (String, String, usize, u64);
+
 /// Rows that show themselves as a table: a sequence of dictionaries.
 #[pyclass(frozen, sequence, module = "hankwise")]
 pub(crate) struct Table {
@@ -297,10 +300,7 @@ impl PlanResult {
     fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.py().import("hankwise._plot")?.call_method1("plan_figure", (slf,))
     }
-    fn __reduce__<'py>(
-        &self,
-        py: Python<'py>,
-    ) -> PyResult<(Bound<'py, PyAny>, (String, String, usize, u64))> {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let again = py.import("hankwise._hankwise")?.getattr("PlanResult")?.getattr("_again")?;
         let (draws, seed) = self.asked;
         Ok((again, (self.plan.text().to_owned(), self.plan.file().to_owned(), draws, seed)))

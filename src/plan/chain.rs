@@ -4,10 +4,9 @@ use std::cell::Cell;
 
 use super::Plan;
 use super::given::{Choices, Values};
-use super::goods::{Need, Shop, Taken};
+use super::goods::{Need, Shop, Taken, Used};
 use super::stage::{AnyStage, Bench, Ledger, NoLedger, Setting, Station, named};
 use super::stock::{Flow, Stock};
-use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{LinearDensity, Mass, Shrinkage};
 use crate::worked::{Recording, Tape, Worked};
@@ -17,6 +16,8 @@ use crate::worked::{Recording, Tape, Worked};
 pub(super) struct Loss {
     pub(super) stage: String,
     pub(super) to: String,
+    /// Name of the figure, where it has one.
+    pub(super) key: String,
     pub(super) stock: Stock,
 }
 
@@ -27,12 +28,19 @@ struct Books {
     added: Vec<Loss>,
 }
 
+impl Books {
+    fn line(&self, to: &str, key: &str, stock: Stock) -> Loss {
+        let key = if key.is_empty() { String::new() } else { format!("{}.{key}", self.stage) };
+        Loss { stage: self.stage.to_owned(), to: to.to_owned(), key, stock }
+    }
+}
+
 impl Ledger for Books {
-    fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock) {
-        self.lost.push(Loss { stage: self.stage.to_owned(), to: to.to_owned(), stock: what() });
+    fn lost(&mut self, to: &'static str, key: &str, what: impl FnOnce() -> Stock) {
+        self.lost.push(self.line(to, key, what()));
     }
     fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock) {
-        self.added.push(Loss { stage: self.stage.to_owned(), to: from.to_owned(), stock: what() });
+        self.added.push(self.line(from, "", what()));
     }
 }
 
@@ -49,8 +57,8 @@ pub(super) struct Nominal {
     pub(super) needs: Vec<Need<f64>>,
     pub(super) spare: f64,
     pub(super) margin: f64,
-    /// Where the yarn of the goods went, in clean dry fibre: stage, sink, kilograms.
-    pub(super) used: Vec<(String, String, f64)>,
+    /// Where the yarn of the goods went, in clean dry fibre.
+    pub(super) used: Vec<Used<f64>>,
     /// The parts chosen.
     pub(super) parts: Vec<f64>,
     pub(super) recording: Recording,
@@ -107,7 +115,7 @@ impl Plan {
 
 impl Nominal {
     /// Runs the plan twice: once to choose the parts, once to record how every figure comes about.
-    pub(super) fn new(plan: &Plan) -> Result<Nominal> {
+    pub(super) fn new(plan: &Plan) -> Nominal {
         let likely = plan.likely();
         let open: Vec<Cell<f64>> = plan.choices.iter().map(|_| Cell::new(f64::NAN)).collect();
         let choosing = Values { given: &likely, choices: Choices::Open(&open) };
@@ -124,7 +132,7 @@ impl Nominal {
         }
         nominal.parts = parts;
         nominal.recording = tape.finish();
-        Ok(nominal)
+        nominal
     }
 
     fn empty() -> Self {
@@ -162,13 +170,13 @@ impl Nominal {
         let needs = plan.needs(&shop);
         let yarn = flow[flow.len() - 1].fibre;
         let (mut left, mut margin) = (yarn.v(), yarn.v());
-        let mut made = Vec::new();
+        let mut shares = Vec::new();
         for (good, need) in plan.goods.iter().zip(&needs) {
             let taken: Taken<N> = good.take(need, Mass::from(left));
             left = left - taken.used.v();
             margin = margin - taken.promised.v();
             self.unrounded.push(taken.unrounded.value());
-            made.push(taken.made);
+            shares.push(taken);
         }
         let words = "scoured yarn beyond what the promise needs, as clean dry fibre";
         let margin = named("promise", "margin", words, Mass::from(margin));
@@ -208,17 +216,20 @@ impl Nominal {
         let oily = LinearDensity::from(before_scouring.v() * state.v());
         let oily =
             named("twister", "count_in_oil", "folded yarn as it goes to the reel, in oil", oily);
-        for (good, made) in plan.goods.iter().zip(&made) {
+        for (good, taken) in plan.goods.iter().zip(&shares) {
             let alike = plan.goods.iter().filter(|other| other.is_like(good)).count();
             bench.prefix = if alike > 1 { format!("{}.", good.name) } else { String::new() };
-            self.used.extend(good.set(&shop, *made, oily, &mut bench));
+            for used in good.set(&shop, taken, oily, &mut bench) {
+                let fibre = Mass::base(used.fibre.value());
+                self.used.push(Used { stage: used.stage, to: used.to, key: used.key, fibre });
+            }
         }
         self.settings = bench.settings;
         let order: Vec<&str> = plan.stages.iter().map(AnyStage::name).collect();
         // Goods come after the stages, in their own order.
         self.settings
             .sort_by_key(|s| order.iter().position(|o| *o == s.stage).unwrap_or(order.len()));
-        self.made = made.iter().map(|n| n.value()).collect();
+        self.made = shares.iter().map(|s| s.made.value()).collect();
         self.needs = needs
             .iter()
             .map(|n| Need { each: Mass::base(n.each.value()), fixed: Mass::base(n.fixed.value()) })

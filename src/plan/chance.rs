@@ -24,7 +24,7 @@ impl Layer {
     /// The layer in words.
     pub const fn words(self) -> &'static str {
         match self {
-            Layer::Mill => "the mill's constant, not known well",
+            Layer::Mill => "mill's constant",
             Layer::Lot => "lot to lot",
             Layer::Piece => "piece to piece",
         }

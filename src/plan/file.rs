@@ -7,6 +7,7 @@ use toml_edit::{Document, Item, TableLike, Value};
 
 use super::chance::{Layer, Spread};
 use super::given::{Ask, Given, Owned};
+pub(super) use super::question::{PRACTICE, Question, ask};
 use crate::error::{Error, Result, did_you_mean};
 use crate::quantity::{Amount, Kind, parse_as, print::of_kind};
 
@@ -23,41 +24,6 @@ pub(super) struct Draft {
     pub(super) choices: Vec<(String, Owned)>,
     pub(super) warnings: Vec<String>,
 }
-
-/// A figure that a stage asks for.
-pub(super) struct Question {
-    pub(super) key: &'static str,
-    pub(super) symbol: &'static str,
-    pub(super) meaning: &'static str,
-    pub(super) kind: Kind,
-    /// The usual range, in the base unit, and who says so.
-    pub(super) usual: (f64, f64, &'static str),
-    /// What to write, for the message when it is missing.
-    pub(super) example: &'static str,
-    /// Taken where nothing is written, in the base unit.
-    pub(super) default: Option<f64>,
-}
-
-/// Short form for a question without default.
-pub(super) const fn ask(
-    key: &'static str,
-    symbol: &'static str,
-    meaning: &'static str,
-    kind: Kind,
-    usual: (f64, f64, &'static str),
-    example: &'static str,
-) -> Question {
-    Question { key, symbol, meaning, kind, usual, example, default: None }
-}
-
-impl Question {
-    pub(super) const fn or(self, default: f64) -> Question {
-        Question { default: Some(default), ..self }
-    }
-}
-
-/// Who says so, where nobody has printed it.
-pub(super) const PRACTICE: &str = "common practice";
 
 impl File {
     pub(super) fn parse(name: &str, text: &str) -> Result<File> {
@@ -94,7 +60,7 @@ impl File {
 }
 
 fn line_of(text: &str, at: usize) -> usize {
-    text.as_bytes()[..at.min(text.len())].iter().filter(|b| **b == b'\n').count() + 1
+    text[..at.min(text.len())].matches('\n').count() + 1
 }
 
 /// A table of the file. It knows which keys were asked for, so that the others can be refused.

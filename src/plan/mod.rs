@@ -13,10 +13,12 @@ mod goods;
 mod json;
 mod lot;
 mod needed;
+mod question;
 mod report;
 mod result;
 mod stage;
 mod stock;
+mod table;
 
 pub use chance::{Layer, Scale, Spread};
 pub use drivers::Driver;
@@ -24,11 +26,13 @@ pub use given::Given;
 #[cfg(feature = "serde")]
 pub use json::SCHEMA;
 pub use needed::Needed;
-pub use report::{Align, Block, Extent, Report};
+pub use report::Extent;
 pub use result::{Account, Band, Draws, GoodResult, Margin, PlanResult, StageResult};
 pub use stage::Setting;
 pub use stock::{PARTS, Stock};
+pub use table::{Align, Block, Report};
 
+use std::fmt::Write as _;
 use std::path::Path;
 
 use sha2::{Digest, Sha256};
@@ -115,7 +119,7 @@ impl Plan {
 
     /// Refuses what can be seen to be impossible before anything is planned.
     fn check(&self, lot: &file::Section<'_>) -> Result<()> {
-        let nominal = chain::Nominal::new(self)?;
+        let nominal = chain::Nominal::new(self);
         let greasy = nominal.flow[0];
         let [_, _, _, grease, _] = greasy.parts();
         if grease < 0.0 {
@@ -165,7 +169,11 @@ impl Plan {
     }
     /// SHA-256 of the text of the file, in hexadecimal digits.
     pub fn hash(&self) -> String {
-        Sha256::digest(self.text.as_bytes()).iter().map(|b| format!("{b:02x}")).collect()
+        let digits = Sha256::digest(self.text.as_bytes());
+        digits.iter().fold(String::new(), |mut text, byte| {
+            let _ = write!(text, "{byte:02x}");
+            text
+        })
     }
     /// The figures that the plan rests on.
     pub fn given(&self) -> &[Given] {
@@ -206,18 +214,15 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
             return Err(root.error("route", format!("'{name}' stands twice in the route")));
         }
         let section = root.section(name)?;
-        match AnyStage::read(name, &section, draft)? {
-            Some(stage) => stages.push(stage),
-            None => {
-                let near = did_you_mean(name, stage::NAMES.iter().copied())
-                    .map(|n| format!("; did you mean '{n}'?"))
-                    .unwrap_or_default();
-                return Err(root.error(
-                    "route",
-                    format!("there is no stage '{name}'{near} Stages: {}", stage::NAMES.join(", ")),
-                ));
-            }
-        }
+        let Some(stage) = AnyStage::read(name, &section, draft)? else {
+            let near = did_you_mean(name, stage::NAMES.iter().copied())
+                .map(|n| format!("; did you mean '{n}'?"))
+                .unwrap_or_default();
+            let known = stage::NAMES.join(", ");
+            let message = format!("there is no stage '{name}'{near} Stages: {known}");
+            return Err(root.error("route", message));
+        };
+        stages.push(stage);
         section.finish()?;
     }
     for needed in ["card", "mule", "twister"] {

@@ -65,7 +65,7 @@ impl Plan {
                 self.goods.first().map_or("hank", |g| g.name.as_str())
             )));
         }
-        let parts = Nominal::new(self)?.parts;
+        let parts = Nominal::new(self).parts;
         let tape = Tape::new();
         let root = {
             let given: Vec<Worked<'_>> = self.given.iter().map(|g| g.enter(&tape)).collect();

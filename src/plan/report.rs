@@ -1,11 +1,11 @@
 //! A result as tables: the same rows for the terminal, for a page and for a notebook.
 
-use std::fmt::Write as _;
-
 use super::result::{Band, PlanResult};
 use super::stock::PARTS;
+use super::table::Align::{self, Left, Right};
+use super::table::{Block, Report};
 use crate::quantity::Kind;
-use crate::quantity::print::{constant, escape, figure, fixed, of_kind};
+use crate::quantity::print::{constant, figure, fixed, of_kind};
 
 /// How much of a result is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -16,44 +16,9 @@ pub enum Extent {
     All,
 }
 
-/// Where the text of a column stands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Align {
-    /// Words.
-    Left,
-    /// Figures.
-    Right,
-}
-
-/// A table with a heading, and words before and after it.
-#[derive(Clone, Debug, Default)]
-pub struct Block {
-    /// The heading.
-    pub title: String,
-    /// Sentences before the table.
-    pub lead: Vec<String>,
-    /// The columns.
-    pub columns: Vec<(String, Align)>,
-    /// The rows.
-    pub rows: Vec<Vec<String>>,
-    /// Sentences after the table.
-    pub foot: Vec<String>,
-}
-
-/// Blocks in order.
-#[derive(Clone, Debug, Default)]
-pub struct Report {
-    /// The title.
-    pub title: String,
-    /// The blocks.
-    pub blocks: Vec<Block>,
-}
-
 fn columns(columns: &[(&str, Align)]) -> Vec<(String, Align)> {
     columns.iter().map(|(name, align)| ((*name).to_owned(), *align)).collect()
 }
-
-use Align::{Left, Right};
 
 impl PlanResult {
     /// The result as tables.
@@ -88,11 +53,10 @@ impl PlanResult {
         let spare = pieces((margin.abs() + 1e-9).floor(), &self.margin.good);
         let verdict = match self.margin.chance {
             None if self.is_enough() => "ENOUGH",
-            None => "NOT ENOUGH",
             Some(chance) if chance >= 0.95 => "ENOUGH",
             Some(chance) if chance >= 0.5 => "PROBABLY ENOUGH, but not sure",
             Some(chance) if chance >= 0.05 => "PROBABLY NOT ENOUGH",
-            Some(_) => "NOT ENOUGH",
+            None | Some(_) => "NOT ENOUGH",
         };
         let by = if self.is_enough() {
             format!("{spare} to spare")
@@ -305,13 +269,16 @@ impl PlanResult {
             }
             let mut row = vec![line.stage.clone(), line.to.clone()];
             row.extend(line.stock.parts().map(|p| kg(sign * p)));
+            row.push(line.key.clone());
             rows.push(row);
         }
         let mut row = vec!["sum".to_owned(), "is the greasy wool".to_owned()];
         row.extend(sum.map(kg));
+        row.push(String::new());
         rows.push(row);
         let mut names = vec![("stage", Left), ("went to", Left)];
         names.extend(PARTS.map(|part| (part, Right)));
+        names.push(("fibre is named", Left));
         let unexplained = self.greasy.0 - sum.iter().sum::<f64>();
         Block {
             title: "Where every kilogram goes, likely figures".to_owned(),
@@ -372,97 +339,9 @@ fn plural(name: &str) -> String {
 
 /// `1 hank`, `249 hanks`.
 fn pieces(n: f64, name: &str) -> String {
-    if n == 1.0 { format!("1 {name}") } else { format!("{} {}", constant(n), plural(name)) }
-}
-
-impl Report {
-    /// The report as plain text.
-    pub fn text(&self) -> String {
-        let mut out = format!("{}\n", self.title);
-        for block in &self.blocks {
-            let _ = write!(out, "\n{}\n", block.title);
-            for line in &block.lead {
-                let _ = writeln!(out, "  {line}");
-            }
-            block.table(&mut out);
-            for line in &block.foot {
-                let _ = writeln!(out, "  {line}");
-            }
-        }
-        out
-    }
-    /// The report as HTML.
-    pub fn html(&self) -> String {
-        let mut out = format!("<div class=\"hankwise-plan\"><h3>{}</h3>", escape(&self.title));
-        for block in &self.blocks {
-            let _ = write!(out, "<h4>{}</h4>", escape(&block.title));
-            for line in &block.lead {
-                let _ = write!(out, "<p>{}</p>", escape(line));
-            }
-            if !block.rows.is_empty() {
-                out.push_str("<table><thead><tr>");
-                for (name, align) in &block.columns {
-                    let _ = write!(
-                        out,
-                        "<th style=\"text-align:{}\">{}</th>",
-                        align.css(),
-                        escape(name)
-                    );
-                }
-                out.push_str("</tr></thead><tbody>");
-                for row in &block.rows {
-                    out.push_str("<tr>");
-                    for (cell, (_, align)) in row.iter().zip(&block.columns) {
-                        let _ = write!(
-                            out,
-                            "<td style=\"text-align:{}\">{}</td>",
-                            align.css(),
-                            escape(cell)
-                        );
-                    }
-                    out.push_str("</tr>");
-                }
-                out.push_str("</tbody></table>");
-            }
-            for line in &block.foot {
-                let _ = write!(out, "<p><small>{}</small></p>", escape(line));
-            }
-        }
-        out.push_str("</div>");
-        out
-    }
-}
-
-impl Align {
-    const fn css(self) -> &'static str {
-        match self {
-            Align::Left => "left",
-            Align::Right => "right",
-        }
-    }
-}
-
-impl Block {
-    fn table(&self, out: &mut String) {
-        if self.rows.is_empty() {
-            return;
-        }
-        let width = |column: usize| {
-            let cells = self.rows.iter().map(|row| row[column].chars().count());
-            cells.chain([self.columns[column].0.chars().count()]).max().unwrap_or(0)
-        };
-        let widths: Vec<usize> = (0..self.columns.len()).map(width).collect();
-        let heads: Vec<String> = self.columns.iter().map(|(name, _)| name.clone()).collect();
-        for row in std::iter::once(&heads).chain(&self.rows) {
-            let mut line = String::from("  ");
-            for ((cell, (_, align)), width) in row.iter().zip(&self.columns).zip(&widths) {
-                let room = " ".repeat(width - cell.chars().count());
-                match align {
-                    Align::Left => line.push_str(&format!("{cell}{room}  ")),
-                    Align::Right => line.push_str(&format!("{room}{cell}  ")),
-                }
-            }
-            let _ = writeln!(out, "{}", line.trim_end());
-        }
+    if (n - 1.0).abs() < 1e-9 {
+        format!("1 {name}")
+    } else {
+        format!("{} {}", constant(n), plural(name))
     }
 }

@@ -94,6 +94,8 @@ pub struct Account {
     pub to: String,
     /// True where it came on.
     pub added: bool,
+    /// Name of the figure of its fibre, where it has one.
+    pub key: String,
     /// What it was.
     pub stock: Stock,
 }
@@ -154,7 +156,7 @@ impl Plan {
         threads: usize,
         progress: &mut dyn FnMut(usize) -> bool,
     ) -> Result<PlanResult> {
-        let nominal = Nominal::new(self)?;
+        let nominal = Nominal::new(self);
         let label = self.given[self.label.regain.0].base();
         let uncertain = self.given.iter().any(|g| g.spread.is_open());
         let draws = if uncertain { draws } else { 0 };
@@ -228,6 +230,7 @@ fn account(nominal: &Nominal) -> Vec<Account> {
             stage: loss.stage.clone(),
             to: loss.to.clone(),
             added,
+            key: loss.key.clone(),
             stock: loss.stock,
         }
     };
@@ -236,18 +239,20 @@ fn account(nominal: &Nominal) -> Vec<Account> {
     // What is on the scoured yarn goes with its fibre.
     let yarn = nominal.flow[nominal.flow.len() - 1];
     let with_fibre = |fibre: f64| yarn.share(fibre / yarn.fibre);
-    for (stage, to, fibre) in &nominal.used {
+    for used in &nominal.used {
         rows.push(Account {
-            stage: stage.clone(),
-            to: to.clone(),
+            stage: used.stage.clone(),
+            to: used.to.to_owned(),
             added: false,
-            stock: with_fibre(*fibre),
+            key: used.key.clone(),
+            stock: with_fibre(used.fibre.value()),
         });
     }
     rows.push(Account {
         stage: "spare yarn".to_owned(),
         to: "left over".to_owned(),
         added: false,
+        key: "promise.spare".to_owned(),
         stock: with_fibre(nominal.spare),
     });
     rows

@@ -3,7 +3,7 @@
 use crate::error::{Error, Result};
 use crate::number::{Number, V};
 
-use super::unit::unit;
+use super::lookup::unit;
 
 /// A quantity of one kind: a number in the base unit of the kind.
 pub trait Typed<N: Number>: Copy + From<V<N>> {

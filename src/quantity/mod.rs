@@ -3,6 +3,7 @@
 
 pub mod counts;
 mod kind;
+mod lookup;
 mod parse;
 pub mod print;
 pub mod reeds;
@@ -13,5 +14,6 @@ pub use kind::{
     Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
     Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume,
 };
+pub use lookup::{convert, unit};
 pub use parse::{bare_number, number, parse, parse_as};
-pub use unit::{Form, Grade, Unit, convert, exact, unit, units};
+pub use unit::{Form, Grade, Unit, exact, units};

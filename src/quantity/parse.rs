@@ -1,7 +1,8 @@
 //! Reading quantities as people write them.
 
 use super::kind::{Amount, Kind};
-use super::unit::{Form, Unit, unit};
+use super::lookup::unit;
+use super::unit::{Form, Unit};
 use crate::error::{Error, Result};
 
 /// Reads a quantity with its unit: `"16 Nm"`, `"22½ YSW"`, `"1 lb 12 oz"`, `"8 %"`.

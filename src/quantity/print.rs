@@ -28,7 +28,8 @@ pub fn significant(x: f64, digits: usize) -> String {
     if tidy.fract() == 0.0 || short.bytes().filter(u8::is_ascii_digit).count() <= digits {
         return grouped(&short);
     }
-    let decimals = |size: i32| usize::try_from(digits as i32 - 1 - size).unwrap_or(0);
+    let last = i32::try_from(digits).unwrap_or(i32::MAX) - 1;
+    let decimals = |size: i32| usize::try_from(last - size).unwrap_or(0);
     let text = format!("{x:.*}", decimals(size));
     // 9.9996 rounds up to 10.000: one digit too many.
     let rounded = text.parse::<f64>().unwrap_or(x);
@@ -40,7 +41,10 @@ pub fn significant(x: f64, digits: usize) -> String {
 
 /// A figure with a fixed number of decimals, thousands apart.
 pub fn fixed(x: f64, decimals: usize) -> String {
-    grouped(&format!("{x:.decimals$}"))
+    let text = format!("{x:.decimals$}");
+    // What rounds to zero has no sign.
+    let zero = text.bytes().all(|b| matches!(b, b'-' | b'0' | b'.'));
+    grouped(if zero { text.trim_start_matches('-') } else { &text })
 }
 
 /// A constant of a formula: in full up to nine digits, so that it can be typed into a calculator.

@@ -6,6 +6,8 @@
 
 mod expression;
 mod gradient;
+mod latex;
+mod lines;
 #[cfg(feature = "sheet")]
 mod sheet;
 mod tape;
@@ -13,8 +15,8 @@ mod working;
 
 pub use expression::Dialect;
 pub use gradient::Sensitivity;
+pub(crate) use lines::subscript;
 #[cfg(feature = "sheet")]
 pub use sheet::{Section, StaticTable, write_sheet};
 pub use tape::{Arg, Call, Label, Op, Recording, Step, Tape, Worked};
-pub(crate) use working::subscript;
 pub use working::{Line, Working};

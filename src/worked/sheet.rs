@@ -6,8 +6,9 @@ use std::path::Path;
 use rust_xlsxwriter::{Format, Formula, Workbook, Worksheet, XlsxError};
 
 use super::expression::{Dialect, Leaf, Writer};
+use super::lines::Lines;
 use super::tape::{Arg, Op, Recording};
-use super::working::{Lines, Working};
+use super::working::Working;
 use crate::error::{Error, Result};
 
 /// A part of the sheet under a heading of its own.

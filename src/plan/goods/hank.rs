@@ -70,10 +70,9 @@ impl Hank {
         &self,
         name: &str,
         shop: &Shop<'_, '_, N>,
-        made: Count<N>,
         before_scouring: LinearDensity<N>,
         bench: &mut Bench<N>,
-    ) -> Vec<(String, String, f64)> {
+    ) {
         let (turns, reel) = self.turns(name, shop);
         let turns = bench.set(
             "reel",
@@ -92,7 +91,6 @@ impl Hank {
         let dry = yarn::mass_of_length(shop.dry, length);
         let sold = fibre::mass_in_state(dry, shop.label.state(shop.values));
         bench.expect("reel", "finished_mass", "mass of a hank as sold", sold, "at label regain");
-        vec![(name.to_owned(), "goods".to_owned(), dry.value() * made.value())]
     }
 }
 

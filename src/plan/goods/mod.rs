@@ -1,6 +1,8 @@
 //! The goods: hanks and woven pieces.
 
+mod finished;
 mod hank;
+mod loom;
 mod woven;
 
 use super::file::{Draft, PRACTICE, Section, ask};
@@ -13,7 +15,7 @@ use crate::number::{Number, V};
 use crate::quantity::{Count, Kind, LinearDensity, Mass, Ratio, Shrinkage};
 
 pub(super) use hank::Reel;
-pub(super) use woven::{CAUTION, Loom};
+pub(super) use loom::{CAUTION, Loom};
 
 /// A kind of goods and how many of it were promised.
 #[derive(Clone, Debug)]
@@ -43,6 +45,22 @@ pub(super) struct Need<N> {
     pub(super) each: Mass<N>,
     /// Once, however many pieces.
     pub(super) fixed: Mass<N>,
+}
+
+/// Where some of a good's yarn went, in clean dry fibre.
+#[derive(Debug)]
+pub(super) struct Used<N> {
+    pub(super) stage: String,
+    pub(super) to: &'static str,
+    /// Name of the figure.
+    pub(super) key: String,
+    pub(super) fibre: Mass<N>,
+}
+
+impl<N: Number> Used<N> {
+    fn new(stage: &str, to: &'static str, good: &str, name: &str, fibre: Mass<N>) -> Self {
+        Used { stage: stage.to_owned(), to, key: format!("{good}.{name}"), fibre }
+    }
 }
 
 /// The machines behind the scoured yarn.
@@ -153,13 +171,16 @@ impl Good {
     pub(super) fn set<N: Number>(
         &self,
         shop: &Shop<'_, '_, N>,
-        made: Count<N>,
+        taken: &Taken<N>,
         before_scouring: LinearDensity<N>,
         bench: &mut Bench<N>,
-    ) -> Vec<(String, String, f64)> {
+    ) -> Vec<Used<N>> {
         match &self.making {
-            Making::Hank(hank) => hank.set(&self.name, shop, made, before_scouring, bench),
-            Making::Woven(piece) => piece.set(&self.name, shop, made, bench),
+            Making::Hank(hank) => {
+                hank.set(&self.name, shop, before_scouring, bench);
+                vec![Used::new(&self.name, "goods", &self.name, "yarn", taken.used)]
+            }
+            Making::Woven(piece) => piece.set(&self.name, shop, taken.made, taken.used, bench),
         }
     }
 }

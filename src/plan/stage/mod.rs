@@ -113,8 +113,8 @@ stages!(
 
 /// Where what left a stage went, and what was added.
 pub(super) trait Ledger {
-    /// Something left.
-    fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock);
+    /// Something left; `key` names the figure of it, where there is one.
+    fn lost(&mut self, to: &'static str, key: &str, what: impl FnOnce() -> Stock);
     /// Something came on.
     fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock);
 }
@@ -124,7 +124,7 @@ pub(super) struct NoLedger;
 
 impl Ledger for NoLedger {
     #[inline(always)]
-    fn lost(&mut self, _to: &'static str, _what: impl FnOnce() -> Stock) {}
+    fn lost(&mut self, _to: &'static str, _key: &str, _what: impl FnOnce() -> Stock) {}
     #[inline(always)]
     fn added(&mut self, _from: &'static str, _what: impl FnOnce() -> Stock) {}
 }
@@ -322,10 +322,13 @@ pub(super) fn pass<N: Number>(
         vegetable: exit.vegetable.map_or(flow.vegetable, |ask| values.get(ask)),
     };
     let entered = move || flow.stock();
-    ledger.lost(sinks.fibre, || entered().share(loss.value()));
+    let lost = Mass::from(flow.fibre.v() * loss.v());
+    let lost = named(stage, "lost", "clean dry fibre lost", lost);
+    ledger.lost(sinks.fibre, "lost", || entered().share(lost.value() / entered().fibre));
     if let Some(held_up) = held_up {
-        ledger
-            .lost("held up in the machine", || entered().share(held_up.value() / entered().fibre));
+        ledger.lost("held up in the machine", "held_up", || {
+            entered().share(held_up.value() / entered().fibre)
+        });
     }
     // What stayed with the fibre, less what leaves with it: the change of state.
     let gone = move || {
@@ -333,17 +336,20 @@ pub(super) fn pass<N: Number>(
         kept.less(&out.stock())
     };
     if exit.regain.is_some() {
-        ledger.lost(sinks.water, || Stock { water: gone().water, ..Stock::default() });
+        ledger.lost(sinks.water, "", || Stock { water: gone().water, ..Stock::default() });
     }
     if exit.fat.is_some() {
-        ledger.lost(sinks.fat, || Stock {
+        ledger.lost(sinks.fat, "", || Stock {
             oil: gone().oil,
             grease: gone().grease,
             ..Stock::default()
         });
     }
     if exit.vegetable.is_some() {
-        ledger.lost(sinks.vegetable, || Stock { vegetable: gone().vegetable, ..Stock::default() });
+        ledger.lost(sinks.vegetable, "", || Stock {
+            vegetable: gone().vegetable,
+            ..Stock::default()
+        });
     }
     out
 }
@@ -367,7 +373,6 @@ pub(super) fn in_state<N: Number>(dry: LinearDensity<N>, state: Ratio<N>) -> Lin
 pub(super) fn beside(
     owned: &super::given::Owned,
     wanted: f64,
-    unit: &str,
     gives: impl Fn(f64) -> String,
 ) -> String {
     use crate::quantity::print::{constant, figure};
@@ -375,12 +380,12 @@ pub(super) fn beside(
     let parts: Vec<String> = [below, above]
         .into_iter()
         .flatten()
-        .map(|p| format!("{}{unit} gives {}", constant(p), gives(p)))
+        .map(|p| format!("{} gives {}", constant(p), gives(p)))
         .collect();
     let end = match (below, above) {
         (None, _) => "; none owned below",
         (_, None) => "; none owned above",
         _ => "",
     };
-    format!("wanted {}{unit}; {}{end}", figure(wanted), parts.join(", "))
+    format!("wanted {}; {}{end}", figure(wanted), parts.join(", "))
 }

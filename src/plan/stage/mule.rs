@@ -162,7 +162,7 @@ impl Stage for Mule {
                 )
             )
         };
-        let note = beside(&self.delivery, wanted.value(), " teeth", gives);
+        let note = beside(&self.delivery, wanted.value(), gives);
         bench.set(Self::NAME, "delivery_wheel", "delivery wheel, teeth", wheel, note);
         let delivered = mill::delivered_length(per_tooth, wheel);
         let delivered =
@@ -211,7 +211,7 @@ impl Stage for Mule {
             );
             print::with_unit(twist.value(), "turns/m")
         };
-        let note = beside(&self.twist, wheel_wanted.value(), " teeth", gives);
+        let note = beside(&self.twist, wheel_wanted.value(), gives);
         let wheel = bench.set(Self::NAME, "twist_wheel", "twist wheel, teeth", wheel, note);
         let turns = Count::from(wheel.v() * per_tooth.v());
         let turns = named(Self::NAME, "turns", "spindle turns in a draw", turns);

@@ -12,7 +12,7 @@ use crate::quantity::{Fraction, Mass, Regain};
 /// Puts oil and water on.
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct Oil {
-    oil: Ask,
+    share: Ask,
     water: Ask,
     density: Ask,
 }
@@ -45,7 +45,7 @@ impl Stage for Oil {
             "\"0.92 kg/L\"",
         );
         Ok(Oil {
-            oil: section.ask(draft, &oil)?,
+            share: section.ask(draft, &oil)?,
             water: section.ask(draft, &water.or(0.0))?,
             density: section.ask(draft, &density.or(0.92))?,
         })
@@ -58,13 +58,13 @@ impl Stage for Oil {
         ledger: &mut impl Ledger,
     ) -> Flow<N> {
         let (share, water): (Fraction<N>, Fraction<N>) =
-            (values.get(self.oil), values.get(self.water));
+            (values.get(self.share), values.get(self.water));
         let fat = Fraction::from(flow.fat.v() + share.v());
         let fat = named(Self::NAME, "fat", "grease and oil on clean dry fibre, on leaving", fat);
         let regain = Regain::from(flow.regain.v() + water.v());
         let regain = named(Self::NAME, "regain", "water on clean dry fibre, on leaving", regain);
         let oil = (flow.oil * flow.fat.v() + share.v()) / fat.v();
-        let out = Flow { fat, regain, oil, ..flow };
+        let out = Flow { regain, fat, oil, ..flow };
         ledger.added("oil and water put on", || out.stock().less(&flow.stock()));
         out
     }
@@ -75,7 +75,7 @@ impl Stage for Oil {
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let (values, fibre) = (station.values, station.before.fibre);
-        let oil = mill::add_on(fibre, values.get(self.oil));
+        let oil = mill::add_on(fibre, values.get(self.share));
         let water = mill::add_on(fibre, values.get(self.water));
         let oil = bench.set(Self::NAME, "oil_mass", "oil to put on", oil, "");
         let volume = mill::volume_of_mass(oil, values.get(self.density));

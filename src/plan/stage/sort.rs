@@ -38,7 +38,10 @@ impl Stage for Sort {
         ledger: &mut impl Ledger,
     ) -> Flow<N> {
         let rejects: Fraction<N> = values.get(self.rejects);
-        ledger.lost("rejects", || flow.stock().share(rejects.value()));
+        let lost = Mass::from(flow.fibre.v() * rejects.v());
+        let lost = named(Self::NAME, "lost", "clean dry fibre rejected", lost);
+        let share = move || lost.value() / flow.fibre.value();
+        ledger.lost("rejects", "lost", || flow.stock().share(share()));
         let fibre = mill::after_chain_of_losses(flow.fibre, &[rejects]);
         let words = "clean dry fibre that leaves";
         Flow { fibre: named(Self::NAME, "fibre", words, fibre), ..flow }

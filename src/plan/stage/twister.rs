@@ -125,7 +125,7 @@ impl Stage for Twister {
             let twist = yarn::twist_from_wheel(Twist::base(constant.value()), Count::base(z));
             print::with_unit(twist.value(), "turns/m")
         };
-        let note = beside(&self.wheel, wheel_wanted.value(), " teeth", gives);
+        let note = beside(&self.wheel, wheel_wanted.value(), gives);
         let wheel = bench.set(Self::NAME, "wheel", "twist wheel, teeth", wheel, note);
         let twist = yarn::twist_from_wheel(constant, wheel);
         let twist = bench.set(

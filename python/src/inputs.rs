@@ -1,0 +1,137 @@
+//! Reading the inputs of a formula: quantities, texts, plain numbers, arrays.
+
+use hankwise::formula as catalogue;
+use hankwise::quantity::{self, Amount, Kind};
+use numpy::{PyArrayDyn, PyArrayMethods};
+use pyo3::exceptions::PyTypeError;
+use pyo3::prelude::*;
+use pyo3::types::{PyList, PyTuple};
+
+use crate::columns::{Figures, rows};
+use crate::errors::{NotationError, RangeError, UnitError, raise};
+use crate::quantity::Quantity;
+
+/// One given input: a figure with its unit, or an array in the base unit.
+pub(crate) enum Given<'py> {
+    One(Amount, Option<String>),
+    Many(Bound<'py, PyArrayDyn<f64>>, Bound<'py, PyAny>),
+}
+
+/// The inputs of one call, in the order of the card.
+pub(crate) struct Call<'py> {
+    pub(crate) given: Vec<Given<'py>>,
+}
+
+pub(crate) fn base_unit(kind: Kind) -> &'static quantity::Unit {
+    let name = if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
+    // Every base unit is in the table: a test of the crate looks each up.
+    quantity::unit(name, Some(kind)).unwrap_or_else(|e| unreachable!("{e}"))
+}
+
+/// The first impossible figure of a column, by its row. A missing figure (NaN) is let through.
+pub(crate) fn check_column(
+    column: &[f64],
+    input: &catalogue::Input,
+    formula: &str,
+) -> PyResult<()> {
+    let (low, high) = input.kind.possible();
+    let wrong =
+        column.iter().position(|x| !(x.is_nan() || (*x >= low && *x <= high && x.is_finite())));
+    match wrong {
+        None => Ok(()),
+        Some(row) => {
+            let Err(error) = input.kind.check(column[row]) else { return Ok(()) };
+            Err(raise(&error.at(format_args!("{formula}, {}, row {row}", input.name))))
+        }
+    }
+}
+
+/// An error with the formula and the input in front.
+pub(crate) fn locate(py: Python<'_>, formula: &str, input: &str, error: PyErr) -> PyErr {
+    let value = error.value(py);
+    let Ok(message) = value.str().and_then(|s| s.extract::<String>()) else { return error };
+    if value.is_instance_of::<crate::errors::HankwiseError>() {
+        let kind = value.get_type();
+        return match kind.call1((format!("{formula}, {input}: {message}"),)) {
+            Ok(new) => PyErr::from_value(new),
+            Err(_) => error,
+        };
+    }
+    error
+}
+
+/// The members of a list input: a list of quantities, or one quantity that holds an array.
+pub(crate) fn members<'py>(
+    value: &Bound<'py, PyAny>,
+    name: &str,
+) -> PyResult<Vec<Bound<'py, PyAny>>> {
+    if let Ok(list) = value.cast::<PyList>() {
+        return Ok(list.iter().collect());
+    }
+    if let Ok(tuple) = value.cast::<PyTuple>() {
+        return Ok(tuple.iter().collect());
+    }
+    if let Ok(quantity) = value.cast::<Quantity>()
+        && quantity.get().one(value.py()).is_none()
+    {
+        return value
+            .try_iter()
+            .or_else(|_| {
+                let n = value.len()?;
+                let all: Vec<_> = (0..n).map(|i| value.get_item(i)).collect::<PyResult<_>>()?;
+                PyList::new(value.py(), all)?.try_iter()
+            })?
+            .collect();
+    }
+    Err(NotationError::new_err(format!(
+        "a list is wanted, such as {name}=[\"16 Nm\", \"20 Nm\"], not {}",
+        value.repr()?
+    )))
+}
+
+/// Reads one input of a kind.
+pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
+    let py = value.py();
+    if let Ok(given) = value.cast::<Quantity>() {
+        let given = given.get();
+        if given.unit.kind != kind.family() {
+            return Err(UnitError::new_err(format!(
+                "{} is a {} and was given for a {}; write it like '{}'",
+                given.text.clone().unwrap_or_else(|| given.unit.symbol.to_owned()),
+                given.kind.words(),
+                kind.words(),
+                kind.example()
+            )));
+        }
+        if let Some(number) = given.one(py) {
+            return Ok(Given::One(Amount { number, unit: given.unit }, given.text.clone()));
+        }
+        let change = crate::convert::Change::between(given.unit, base_unit(kind));
+        let base = change.convert(given.number.bind(py))?;
+        let Figures::Many(array) = Figures::of(&base)? else {
+            return Err(PyTypeError::new_err("an array is wanted"));
+        };
+        return Ok(Given::Many(array, given.number.bind(py).clone()));
+    }
+    if let Ok(text) = value.extract::<String>() {
+        let amount = quantity::parse_as(&text, kind).map_err(|e| raise(&e))?;
+        return Ok(Given::One(amount, Some(text.trim().to_owned())));
+    }
+    match Figures::of(value)? {
+        Figures::One(x) => {
+            if x.is_nan() {
+                return Err(RangeError::new_err("a single figure cannot be missing (NaN)"));
+            }
+            quantity::bare_number(x, kind)
+                .map(|amount| Given::One(amount, None))
+                .map_err(|e| raise(&e))
+        }
+        Figures::Many(array) => {
+            // The first figure stands for all: a bare array of counts is refused as a bare count is.
+            let read = array.readonly();
+            let greatest = rows(&read).iter().copied().filter(|x| !x.is_nan()).fold(0.0, f64::max);
+            quantity::bare_number(greatest, kind).map_err(|e| raise(&e))?;
+            Ok(Given::Many(array, value.clone()))
+        }
+    }
+}

@@ -1,0 +1,130 @@
+//! Tables: the same rows as text and as HTML.
+
+use std::fmt::Write as _;
+
+use crate::quantity::print::escape;
+
+/// Where the text of a column stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Align {
+    /// Words.
+    Left,
+    /// Figures.
+    Right,
+}
+
+/// A table with a heading, and words before and after it.
+#[derive(Clone, Debug, Default)]
+pub struct Block {
+    /// The heading.
+    pub title: String,
+    /// Sentences before the table.
+    pub lead: Vec<String>,
+    /// The columns.
+    pub columns: Vec<(String, Align)>,
+    /// The rows.
+    pub rows: Vec<Vec<String>>,
+    /// Sentences after the table.
+    pub foot: Vec<String>,
+}
+
+/// Blocks in order.
+#[derive(Clone, Debug, Default)]
+pub struct Report {
+    /// The title.
+    pub title: String,
+    /// The blocks.
+    pub blocks: Vec<Block>,
+}
+
+impl Report {
+    /// The report as plain text.
+    pub fn text(&self) -> String {
+        let mut out = format!("{}\n", self.title);
+        for block in &self.blocks {
+            let _ = write!(out, "\n{}\n", block.title);
+            for line in &block.lead {
+                let _ = writeln!(out, "  {line}");
+            }
+            block.table(&mut out);
+            for line in &block.foot {
+                let _ = writeln!(out, "  {line}");
+            }
+        }
+        out
+    }
+    /// The report as HTML.
+    pub fn html(&self) -> String {
+        let mut out = format!("<div class=\"hankwise-plan\"><h3>{}</h3>", escape(&self.title));
+        for block in &self.blocks {
+            let _ = write!(out, "<h4>{}</h4>", escape(&block.title));
+            for line in &block.lead {
+                let _ = write!(out, "<p>{}</p>", escape(line));
+            }
+            if !block.rows.is_empty() {
+                out.push_str("<table><thead><tr>");
+                for (name, align) in &block.columns {
+                    let _ = write!(
+                        out,
+                        "<th style=\"text-align:{}\">{}</th>",
+                        align.css(),
+                        escape(name)
+                    );
+                }
+                out.push_str("</tr></thead><tbody>");
+                for row in &block.rows {
+                    out.push_str("<tr>");
+                    for (cell, (_, align)) in row.iter().zip(&block.columns) {
+                        let _ = write!(
+                            out,
+                            "<td style=\"text-align:{}\">{}</td>",
+                            align.css(),
+                            escape(cell)
+                        );
+                    }
+                    out.push_str("</tr>");
+                }
+                out.push_str("</tbody></table>");
+            }
+            for line in &block.foot {
+                let _ = write!(out, "<p><small>{}</small></p>", escape(line));
+            }
+        }
+        out.push_str("</div>");
+        out
+    }
+}
+
+impl Align {
+    const fn css(self) -> &'static str {
+        match self {
+            Align::Left => "left",
+            Align::Right => "right",
+        }
+    }
+}
+
+impl Block {
+    fn table(&self, out: &mut String) {
+        if self.rows.is_empty() {
+            return;
+        }
+        let width = |column: usize| {
+            let cells = self.rows.iter().map(|row| row[column].chars().count());
+            cells.chain([self.columns[column].0.chars().count()]).max().unwrap_or(0)
+        };
+        let widths: Vec<usize> = (0..self.columns.len()).map(width).collect();
+        let heads: Vec<String> = self.columns.iter().map(|(name, _)| name.clone()).collect();
+        for row in std::iter::once(&heads).chain(&self.rows) {
+            let mut line = String::from("  ");
+            for ((cell, (_, align)), width) in row.iter().zip(&self.columns).zip(&widths) {
+                let room = " ".repeat(width - cell.chars().count());
+                match align {
+                    Align::Left => line.extend([cell.as_str(), room.as_str(), "  "]),
+                    Align::Right => line.extend([room.as_str(), cell.as_str(), "  "]),
+                }
+            }
+            let _ = writeln!(out, "{}", line.trim_end());
+        }
+    }
+}

@@ -1,0 +1,25 @@
+//! What a Rust program commonly needs: `use hankwise::prelude::*;`.
+//!
+//! ```
+//! use hankwise::prelude::*;
+//!
+//! let twist = Twist::parse("9 tpi")?;
+//! let count = LinearDensity::parse("16 YSW")?;
+//! let factor = yarn::twist_factor(twist, count);
+//! assert_eq!(format!("{:.2}", factor.value()), "38.99");
+//! # Ok::<(), Error>(())
+//! ```
+
+pub use crate::error::{Error, ErrorKind, Result};
+pub use crate::number::{Number, V};
+pub use crate::quantity::{
+    Contraction, CostPerMass, Count, Crimp, Density, DrawIn, Duration, Fineness, Fraction,
+    Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
+    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume, convert, parse,
+    parse_as,
+};
+pub use crate::worked::{Tape, Worked, Working};
+pub use crate::{cloth, fibre, formula, mill, yarn};
+
+#[cfg(feature = "plan-file")]
+pub use crate::plan::{Plan, PlanResult};

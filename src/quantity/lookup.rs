@@ -1,0 +1,134 @@
+//! Finding a unit by any of its names; refusing a word that could mean several.
+
+use std::collections::HashMap;
+use std::sync::LazyLock;
+
+use super::kind::Kind;
+use super::unit::{FACTORS, Unit, units, without_factors};
+use crate::error::{Error, Result, did_you_mean};
+
+type Table = HashMap<&'static str, &'static Unit>;
+
+fn table_of(units: impl Iterator<Item = &'static Unit>) -> Table {
+    let mut table = Table::new();
+    for unit in units {
+        for name in std::iter::once(&unit.symbol).chain(unit.names) {
+            let before = table.insert(name, unit);
+            debug_assert!(before.is_none(), "the unit {name} is in the table twice");
+        }
+    }
+    table
+}
+
+static TABLE: LazyLock<Table> = LazyLock::new(|| table_of(without_factors()));
+static FACTOR_TABLE: LazyLock<Table> = LazyLock::new(|| table_of(FACTORS.iter()));
+
+/// Words that mean more than one thing, and what to write instead.
+const AMBIGUOUS: &[(&str, &str)] = &[
+    (
+        "cut",
+        "'galashiels-cut' (300 yd per 24 oz), 'hawick-cut' (300 yd per 26 oz), 'american-cut' (300 yd per lb) or 'asbestos-cut-us' (100 yd per lb)",
+    ),
+    (
+        "nek",
+        "'worsted' (560 yd per lb; the German Kammgarn) or 'Ne' (cotton, 840 yd per lb; the Dutch katoen)",
+    ),
+    (
+        "lea",
+        "'linen-lea' for the linen count (300 yd per lb); as a length a lea is 120 yd of cotton, 80 yd of worsted, 300 yd of linen",
+    ),
+    ("count", "the system of the count, such as 'YSW', 'Nm' or 'worsted'"),
+    ("skein", "'YSW' for Yorkshire skeins of 256 yd per lb"),
+    ("alloa", "'alloa-480' or 'alloa-240' (yards per pound); both are in print"),
+    ("hank", "the system of the hank, such as 'Ne' (840 yd), 'worsted' (560 yd)"),
+    ("ply", "the number of ends as an input of its own, such as ply=2"),
+    ("grain", "'gr' for a mass; for a count name the length, 'gr/120yd', 'gr/20yd' or 'gr/yd'"),
+    ("ends", "'ends/cm' or 'ends/in'"),
+    ("picks", "'picks/cm' or 'picks/in'"),
+    ("turns", "'turns/m' or 'tpi'"),
+    ("dents", "'dents/10 cm' or 'dents/in'"),
+    ("oz", "'oz/yd²' (and for a running yard its width), or a mass"),
+];
+
+/// The unit with a name. With `wanted`, reed systems may drop the word reed, and the message for a
+/// unit of another kind says what was wanted.
+pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
+    let family = wanted.map(Kind::family);
+    let fits = |unit: &Unit| family.is_none_or(|f| f == unit.kind);
+    if let Some(unit) = TABLE.get(name)
+        && fits(unit)
+    {
+        return Ok(unit);
+    }
+    let mut other = None;
+    for candidate in spellings(name, family) {
+        let found = TABLE.get(candidate.as_str());
+        // The factors are made from the count systems, so they are looked up second.
+        let found = found.or_else(|| {
+            (family.is_none() || family == Some(Kind::TwistFactor))
+                .then(|| FACTOR_TABLE.get(candidate.as_str()))
+                .flatten()
+        });
+        match found {
+            Some(unit) if fits(unit) => return Ok(unit),
+            Some(unit) => other = Some(*unit),
+            None => {}
+        }
+    }
+    Err(refusal(name, wanted, other))
+}
+
+/// The ways in which a unit that somebody wrote may stand in the table.
+fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
+    let mut all = vec![name.to_owned()];
+    let mut tidy = name.split_whitespace().collect::<Vec<_>>().join(" ");
+    tidy = tidy.replace(" / ", "/").replace("/ ", "/").replace(" /", "/");
+    tidy = tidy.replace(" per ", "/").replace("per ", "/").replace(" a ", "/");
+    tidy = tidy.replace("^2", "²").replace('*', "·").replace("·√", " √");
+    tidy = tidy.replace("/10cm", "/10 cm").replace("/1 ", "/");
+    tidy = tidy.replace("/100 g", "/100g").replace("/50 g", "/50g");
+    all.push(tidy.clone());
+    if family == Some(Kind::ReedCount) {
+        all.push(format!("{tidy}-reed"));
+    }
+    if tidy.len() > 3 {
+        all.push(tidy.to_lowercase().replace(' ', "-"));
+        all.push(tidy.to_lowercase());
+    }
+    all
+}
+
+fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Error {
+    let for_kind = wanted.map_or(String::new(), |k| format!(" for a {}", k.words()));
+    let write = wanted.map_or(String::new(), |k| format!("; write it like '{}'", k.example()));
+    let key = name.trim().to_lowercase();
+    let ambiguous = AMBIGUOUS.iter().find(|(word, _)| *word == key || format!("{word}s") == key);
+    if let Some((_, instead)) = ambiguous
+        && other.is_none_or(|u| u.kind != Kind::Mass || wanted == Some(Kind::MassPerArea))
+    {
+        return Error::unit(format!(
+            "'{}' alone can be read in several ways; write {instead}",
+            name.trim()
+        ));
+    }
+    if let Some(unit) = other {
+        let what = unit.kind.words();
+        return Error::unit(format!(
+            "'{name}' is a unit of {what} ({}) and was given{for_kind}{write}",
+            unit.definition
+        ));
+    }
+    let known = units()
+        .filter(|u| wanted.is_none_or(|k| k.family() == u.kind))
+        .flat_map(|u| std::iter::once(u.symbol).chain(u.names.iter().copied()))
+        .filter(|n| !n.is_empty());
+    let near = did_you_mean(name, known).map(|n| format!("; did you mean '{n}'?"));
+    Error::unit(format!("'{name}' is not a known unit{for_kind}{}", near.unwrap_or(write)))
+}
+
+/// Numbers in one unit, in another of the same kind.
+pub fn convert(number: f64, from: &str, to: &str) -> Result<f64> {
+    let from = unit(from, None)?;
+    let to = unit(to, Some(from.kind))?;
+    Ok(to.from_base(from.to_base(number)))
+}
