@@ -3,7 +3,7 @@
 use numpy::{PyArrayDyn, PyReadonlyArrayDyn};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyFloat, PyInt, PyList, PyTuple};
+use pyo3::types::{PyBool, PyDict, PyFloat, PyInt, PyList, PyTuple};
 
 /// Figures of one input.
 pub(crate) enum Figures<'py> {
@@ -21,19 +21,36 @@ pub(crate) fn scalar(value: &Bound<'_, PyAny>) -> Option<f64> {
     if value.cast_exact::<PyInt>().is_ok() {
         return value.extract::<f64>().ok();
     }
-    if is_array(value) || value.is_instance_of::<pyo3::types::PyBool>() {
+    if value.is_instance_of::<PyBool>() || !is_numeric(value) {
         return None;
     }
-    // NumPy's scalars, Decimal, Fraction: whatever calls itself a number.
-    if value.hasattr("__float__").unwrap_or(false) && !value.hasattr("__len__").unwrap_or(true) {
+    // NumPy's scalars, Decimal, Fraction: whatever calls itself a number and has no places.
+    let places = match value.getattr("ndim") {
+        Ok(axes) => axes.extract::<usize>().is_ok_and(|n| n > 0),
+        Err(_) => value.hasattr("__len__").unwrap_or(true),
+    };
+    if !places && value.hasattr("__float__").unwrap_or(false) {
         return value.extract::<f64>().ok();
     }
     None
 }
 
-/// Arrays, Series and the like have a shape; an array without axes is a figure.
-fn is_array(value: &Bound<'_, PyAny>) -> bool {
-    value.getattr("ndim").and_then(|n| n.extract::<usize>()).is_ok_and(|n| n > 0)
+/// False where the dtype of an array says that it holds something else than real numbers.
+pub(crate) fn is_numeric(value: &Bound<'_, PyAny>) -> bool {
+    let kind = value.getattr("dtype").and_then(|d| d.getattr("kind"));
+    kind.and_then(|k| k.extract::<String>()).map_or(true, |k| "iufO".contains(&k))
+}
+
+/// What is said where numbers are wanted and something else is given.
+pub(crate) fn no_numbers(value: &Bound<'_, PyAny>) -> PyErr {
+    let mut shown = value.repr().map_or_else(|_| String::new(), |r| r.to_string());
+    if let Some((end, _)) = shown.char_indices().nth(60) {
+        shown.truncate(end);
+        shown.push('…');
+    }
+    PyTypeError::new_err(format!(
+        "numbers are wanted, not {shown}; a quantity is written like hankwise.q('9 tpi'), several like hankwise.q([9, 10], 'tpi')"
+    ))
 }
 
 impl<'py> Figures<'py> {
@@ -42,14 +59,25 @@ impl<'py> Figures<'py> {
         if let Some(x) = scalar(value) {
             return Ok(Figures::One(x));
         }
+        let refuse = |_| no_numbers(value);
         let py = value.py();
-        let kwargs = pyo3::types::PyDict::new(py);
+        let (numpy, kwargs) = (py.import("numpy")?, PyDict::new(py));
         kwargs.set_item("dtype", "float64")?;
-        let array = py.import("numpy")?.getattr("asarray")?.call((value,), Some(&kwargs))?;
-        let array = array
-            .cast_into::<PyArrayDyn<f64>>()
-            .map_err(|_| PyTypeError::new_err(format!("numbers are wanted, not {value:?}")))?;
-        Ok(Figures::Many(array))
+        let array = if !is_numeric(value) {
+            return Err(no_numbers(value));
+        } else if value.hasattr("to_numpy")? {
+            // A Series whose figures may be missing.
+            kwargs.set_item("na_value", f64::NAN)?;
+            value.call_method("to_numpy", (), Some(&kwargs)).map_err(refuse)?
+        } else {
+            let array = numpy.getattr("asarray")?.call1((value,)).map_err(refuse)?;
+            let axes: usize = array.getattr("ndim")?.extract()?;
+            if axes == 0 || !is_numeric(&array) {
+                return Err(no_numbers(value));
+            }
+            numpy.getattr("asarray")?.call((array,), Some(&kwargs)).map_err(refuse)?
+        };
+        Ok(Figures::Many(array.cast_into().map_err(|_| no_numbers(value))?))
     }
 }
 
@@ -70,12 +98,10 @@ pub(crate) fn in_kind<'py>(
         return array.call_method0("tolist");
     }
     if like.is_instance_of::<PyTuple>() {
-        return Ok(
-            PyTuple::new(like.py(), array.try_iter()?.collect::<PyResult<Vec<_>>>()?)?.into_any()
-        );
+        return tuples(array.call_method0("tolist")?);
     }
     if let (Ok(index), true) = (like.getattr("index"), like.hasattr("to_numpy")?) {
-        let kwargs = pyo3::types::PyDict::new(like.py());
+        let kwargs = PyDict::new(like.py());
         kwargs.set_item("index", index)?;
         if let Ok(name) = like.getattr("name") {
             kwargs.set_item("name", name)?;
@@ -85,4 +111,11 @@ pub(crate) fn in_kind<'py>(
         return like.get_type().call((array,), Some(&kwargs));
     }
     Ok(array)
+}
+
+/// A list of lists as a tuple of tuples.
+fn tuples(value: Bound<'_, PyAny>) -> PyResult<Bound<'_, PyAny>> {
+    let Ok(list) = value.cast::<PyList>() else { return Ok(value) };
+    let members = list.iter().map(tuples).collect::<PyResult<Vec<_>>>()?;
+    Ok(PyTuple::new(list.py(), members)?.into_any())
 }

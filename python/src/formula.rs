@@ -9,7 +9,7 @@ use pyo3::types::{PyDict, PyTuple};
 
 use crate::columns::{in_kind, rows};
 use crate::errors::{RangeWarning, raise};
-use crate::inputs::{Call, Given, base_unit, check_column, locate, members, one};
+use crate::inputs::{Call, Given, base_unit, check_column, labelled, locate, members, one};
 use crate::quantity::Quantity;
 use crate::working::Working;
 
@@ -165,16 +165,7 @@ impl Formula {
         py.detach(|| self.card.evaluate_columns(&given, &mut out));
         let shape: Vec<usize> = arrays.first().map(|a| a.shape().to_vec()).unwrap_or_default();
         let array = numpy::PyArray1::from_vec(py, out).reshape(shape)?;
-        let like = call.given.iter().find_map(|g| match g {
-            Given::Many(_, like)
-                if like.hasattr("index").unwrap_or(false)
-                    && like.hasattr("to_numpy").unwrap_or(false) =>
-            {
-                Some(like)
-            }
-            _ => None,
-        });
-        let number = match like {
+        let number = match labelled(call)? {
             Some(like) => in_kind(array.into_any(), like)?,
             None => array.into_any(),
         };

@@ -57,6 +57,9 @@ pub(crate) fn locate(py: Python<'_>, formula: &str, input: &str, error: PyErr) -
             Err(_) => error,
         };
     }
+    if value.is_instance_of::<PyTypeError>() {
+        return PyTypeError::new_err(format!("{formula}, {input}: {message}"));
+    }
     error
 }
 
@@ -72,15 +75,14 @@ pub(crate) fn members<'py>(
         return Ok(tuple.iter().collect());
     }
     if let Ok(quantity) = value.cast::<Quantity>()
-        && quantity.get().one(value.py()).is_none()
+        && let Figures::Many(array) = Figures::of(quantity.get().number.bind(value.py()))?
     {
-        return value
-            .try_iter()
-            .or_else(|_| {
-                let n = value.len()?;
-                let all: Vec<_> = (0..n).map(|i| value.get_item(i)).collect::<PyResult<_>>()?;
-                PyList::new(value.py(), all)?.try_iter()
-            })?
+        let Quantity { unit, kind, .. } = *quantity.get();
+        return (0..array.len()?)
+            .map(|place| {
+                let number = array.get_item(place)?.unbind();
+                Ok(Bound::new(value.py(), Quantity { number, unit, kind, text: None })?.into_any())
+            })
             .collect();
     }
     Err(NotationError::new_err(format!(
@@ -134,4 +136,30 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
             Ok(Given::Many(array, value.clone()))
         }
     }
+}
+
+/// The first Series or table of figures given, whose labels the answer bears; others must have the
+/// same, or figures of different things would be put together.
+pub(crate) fn labelled<'a, 'py>(call: &'a Call<'py>) -> PyResult<Option<&'a Bound<'py, PyAny>>> {
+    let mut first: Option<&Bound<'py, PyAny>> = None;
+    for given in &call.given {
+        let Given::Many(_, like) = given else { continue };
+        if !(like.hasattr("index")? && like.hasattr("to_numpy")?) {
+            continue;
+        }
+        let Some(first) = first else {
+            first = Some(like);
+            continue;
+        };
+        for labels in ["index", "columns"] {
+            let (Ok(a), Ok(b)) = (first.getattr(labels), like.getattr(labels)) else { continue };
+            if !a.call_method1("equals", (b,))?.is_truthy()? {
+                return Err(NotationError::new_err(format!(
+                    "the Series given have unequal labels ({labels}); \
+                     bring them to the same first, such as a, b = a.align(b)"
+                )));
+            }
+        }
+    }
+    Ok(first)
 }

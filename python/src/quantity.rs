@@ -5,7 +5,7 @@ use pyo3::exceptions::{PyTypeError, PyZeroDivisionError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyFloat};
 
-use crate::columns::scalar;
+use crate::columns::{Figures, is_numeric, no_numbers, scalar};
 use crate::convert::Change;
 use crate::errors::{UnitError, raise};
 
@@ -160,7 +160,15 @@ impl Quantity {
     }
 
     /// The mean; refused for indirect counts, which have more than one.
-    fn mean(&self, py: Python<'_>) -> PyResult<Quantity> {
+    #[pyo3(signature = (axis=None, dtype=None, out=None), text_signature = "($self)")]
+    fn mean(
+        &self,
+        py: Python<'_>,
+        axis: Option<Py<PyAny>>,
+        dtype: Option<Py<PyAny>>,
+        out: Option<Py<PyAny>>,
+    ) -> PyResult<Quantity> {
+        of_all([axis, dtype, out])?;
         if self.unit.is_indirect() {
             return Err(self.refuse_sum("a mean"));
         }
@@ -170,7 +178,15 @@ impl Quantity {
         }
     }
     /// The sum; refused for indirect counts.
-    fn sum(&self, py: Python<'_>) -> PyResult<Quantity> {
+    #[pyo3(signature = (axis=None, dtype=None, out=None), text_signature = "($self)")]
+    fn sum(
+        &self,
+        py: Python<'_>,
+        axis: Option<Py<PyAny>>,
+        dtype: Option<Py<PyAny>>,
+        out: Option<Py<PyAny>>,
+    ) -> PyResult<Quantity> {
+        of_all([axis, dtype, out])?;
         if self.unit.is_indirect() {
             return Err(self.refuse_sum("a sum"));
         }
@@ -212,16 +228,24 @@ impl Quantity {
             self.unit.symbol
         )))
     }
+    fn __bool__(&self) -> PyResult<bool> {
+        Err(PyTypeError::new_err("a quantity is neither true nor false; compare it with another"))
+    }
     fn __len__(&self, py: Python<'_>) -> PyResult<usize> {
-        self.number.bind(py).len()
+        self.places(py)?.len()
     }
     fn __getitem__<'py>(&self, py: Python<'py>, key: &Bound<'py, PyAny>) -> PyResult<Quantity> {
-        let part = self.number.bind(py).get_item(key)?;
+        let part = self.places(py)?.get_item(key)?;
         let part = match scalar(&part) {
             Some(x) => PyFloat::new(py, x).into_any(),
             None => part,
         };
         Ok(self.like(py, part))
+    }
+    /// NumPy leaves arithmetic with a quantity to the quantity.
+    #[classattr]
+    fn __array_ufunc__() -> Option<bool> {
+        None
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise._hankwise")?.getattr("Quantity")?.getattr("_make")?;
@@ -269,7 +293,24 @@ impl Quantity {
     }
 }
 
+/// NumPy's mean and sum ask for an axis, a dtype and a place, all of them None where all is meant.
+fn of_all(asked: [Option<Py<PyAny>>; 3]) -> PyResult<()> {
+    if asked.iter().any(Option::is_some) {
+        return Err(PyTypeError::new_err(
+            "the mean and the sum of a quantity are of all its figures; for others use .number(unit)",
+        ));
+    }
+    Ok(())
+}
+
 impl Quantity {
+    /// The figures, where there are several.
+    fn places<'py>(&self, py: Python<'py>) -> PyResult<&Bound<'py, PyAny>> {
+        if self.one(py).is_some() {
+            return Err(PyTypeError::new_err("a single quantity has no places"));
+        }
+        Ok(self.number.bind(py))
+    }
     fn scaled<'py>(
         &self,
         py: Python<'py>,
@@ -290,6 +331,9 @@ impl Quantity {
                 self.name(),
                 by.cast::<Quantity>()?.get().name()
             )));
+        }
+        if scalar(by).is_none() && !(by.hasattr("__array__")? && is_numeric(by)) {
+            return Err(no_numbers(by));
         }
         let number = self.number.bind(py);
         if !times && scalar(by) == Some(0.0) {
@@ -341,22 +385,25 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
     };
     let unit = quantity::unit(unit, None).map_err(|e| raise(&e))?;
     if let Some(x) = scalar(value) {
-        if x.is_nan() {
-            return Err(crate::errors::RangeError::new_err(
-                "a single quantity cannot be missing (NaN)",
-            ));
+        if !x.is_finite() {
+            return Err(crate::errors::RangeError::new_err(format!(
+                "a single quantity is a finite figure, not {x}"
+            )));
         }
         return Ok(Quantity::scalar(py, x, unit, unit.kind));
     }
+    // A copy: the quantity does not change when the array does.
     let number = if value.hasattr("__array__")? {
+        if !is_numeric(value) {
+            return Err(no_numbers(value));
+        }
         let kwargs = PyDict::new(py);
         kwargs.set_item("copy", true)?;
-        // A copy: the quantity does not change when the array does.
-        value.call_method("astype", ("float64",), Some(&kwargs))?
+        value.call_method("astype", ("float64",), Some(&kwargs)).map_err(|_| no_numbers(value))?
     } else {
-        match crate::columns::Figures::of(value)? {
-            crate::columns::Figures::One(x) => PyFloat::new(py, x).into_any(),
-            crate::columns::Figures::Many(array) => array.into_any(),
+        match Figures::of(value)? {
+            Figures::One(x) => PyFloat::new(py, x).into_any(),
+            Figures::Many(array) => array.call_method0("copy")?,
         }
     };
     Ok(Quantity { number: number.unbind(), unit, kind: unit.kind, text: None })
