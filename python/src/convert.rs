@@ -6,7 +6,7 @@ use hankwise::quantity::{Form, Unit, unit};
 use pyo3::prelude::*;
 use pyo3::types::PyFloat;
 
-use crate::columns::{Figures, in_kind, is_numeric, no_numbers, scalar};
+use crate::columns::{Figures, in_kind, is_numeric, scalar};
 use crate::errors::raise;
 
 /// A change of unit in one operation.
@@ -58,11 +58,11 @@ impl Change {
         if let Some(x) = scalar(values) {
             return Ok(PyFloat::new(values.py(), self.of(x)).into_any());
         }
-        if values.hasattr("__array__")? {
-            if !is_numeric(values) {
-                return Err(no_numbers(values));
-            }
-            return self.apply(values).map_err(|_| no_numbers(values));
+        if values.hasattr("__array__")?
+            && is_numeric(values)
+            && let Ok(converted) = self.apply(values)
+        {
+            return Ok(converted);
         }
         match Figures::of(values)? {
             Figures::One(x) => Ok(PyFloat::new(values.py(), self.of(x)).into_any()),

@@ -397,9 +397,7 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
         if !is_numeric(value) {
             return Err(no_numbers(value));
         }
-        let kwargs = PyDict::new(py);
-        kwargs.set_item("copy", true)?;
-        value.call_method("astype", ("float64",), Some(&kwargs)).map_err(|_| no_numbers(value))?
+        value.call_method1("astype", ("float64",)).map_err(|_| no_numbers(value))?
     } else {
         match Figures::of(value)? {
             Figures::One(x) => PyFloat::new(py, x).into_any(),
