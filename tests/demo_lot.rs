@@ -7,7 +7,7 @@ use std::path::Path;
 use hankwise::formula;
 use hankwise::plan::{Plan, PlanResult};
 
-const LOT: &str = include_str!("../examples/first-lot.toml");
+mod lot;
 
 fn likely() -> PlanResult {
     let plan = Plan::load(Path::new("examples/first-lot.toml")).unwrap();
@@ -248,7 +248,7 @@ fn account_of_the_fibre() {
 
 #[test]
 fn backward() {
-    let plan = Plan::parse(LOT, "first-lot.toml").unwrap();
+    let plan = Plan::parse(lot::LOT, "first-lot.toml").unwrap();
     let goods = [("throw".to_owned(), 12), ("hank".to_owned(), 200)];
     let needed = plan.needed(&goods, 0.95, 0, 1, 1, &mut |_| true).unwrap();
     let mut misses = Misses::default();
@@ -285,24 +285,9 @@ fn gradient_of_the_hanks() {
     misses.check("0.1 kg of hold-up", 0.1 * slope("card.held_up", "kg"), "-1.116");
 }
 
-/// The lot with every uncertain figure replaced by its likely one, but for the clean share.
-fn only_the_clean_share_uncertain() -> String {
-    let line = |line: &str| {
-        let Some((key, rest)) = line.split_once(" = {").filter(|_| !line.starts_with('#')) else {
-            return line.to_owned();
-        };
-        if key == "clean" {
-            return "clean = { mean = \"52 %\", sd = \"2 %\" }".to_owned();
-        }
-        let likely = rest.split_once("likely = ").unwrap().1;
-        format!("{key} = {}", likely.split_once(',').unwrap().0)
-    };
-    LOT.lines().map(|l| line(l) + "\n").collect()
-}
-
 #[test]
 fn chance_where_only_the_clean_share_is_uncertain() {
-    let text = only_the_clean_share_uncertain();
+    let text = lot::set(&lot::known(), "lot", "clean", "{ mean = \"52 %\", sd = \"2 %\" }");
     let plan = Plan::parse(&text, "one-figure.toml").unwrap();
     assert_eq!(plan.given().iter().filter(|g| g.spread.is_open()).count(), 1);
     let n = 40_000;

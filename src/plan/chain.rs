@@ -29,7 +29,13 @@ struct Books {
 
 impl Ledger for Books {
     fn lost(&mut self, to: &'static str, what: impl FnOnce() -> Stock) {
-        self.lost.push(Loss { stage: self.stage.to_owned(), to: to.to_owned(), stock: what() });
+        let stock = what();
+        // Wool that leaves with more water on it than it came with has lost none.
+        if stock.water < 0.0 {
+            self.added("water taken up", || Stock::default().less(&stock));
+        } else {
+            self.lost.push(Loss { stage: self.stage.to_owned(), to: to.to_owned(), stock });
+        }
     }
     fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock) {
         self.added.push(Loss { stage: self.stage.to_owned(), to: from.to_owned(), stock: what() });

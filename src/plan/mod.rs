@@ -144,6 +144,33 @@ impl Plan {
                 )));
             }
         }
+        for (stage, flow) in self.stages.iter().zip(nominal.flow.windows(2)) {
+            self.check_state(stage.name(), &flow[0], &flow[1])?;
+        }
+        Ok(())
+    }
+
+    /// Refuses fat and vegetable matter that come from nowhere: only the oiling puts any on.
+    fn check_state(&self, stage: &str, before: &Stock, after: &Stock) -> Result<()> {
+        let on = |part: f64, stock: &Stock| part / stock.fibre;
+        for (part, was, is) in [
+            ("fat", on(before.oil + before.grease, before), on(after.oil + after.grease, after)),
+            ("vegetable", on(before.vegetable, before), on(after.vegetable, after)),
+        ] {
+            let key = format!("{stage}.{part}");
+            let Some(given) = self.given.iter().find(|g| g.key == key) else { continue };
+            if is > was * (1.0 + 1e-9) {
+                let print = |share| crate::quantity::print::of_kind(share, given.kind);
+                return Err(Error::plan(format!(
+                    "{} on leaving is more than the {} that comes in, and nothing here puts any on; \
+                     write {} or less",
+                    print(is),
+                    print(was),
+                    print(was),
+                ))
+                .at(format_args!("{}: {key}", given.origin)));
+            }
+        }
         Ok(())
     }
 
