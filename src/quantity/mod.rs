@@ -11,7 +11,7 @@ mod unit;
 pub use kind::{
     Amount, Contraction, CostPerMass, Count, Crimp, Density, DrawIn, Duration, Fineness, Fraction,
     Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
-    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume,
+    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume, Yield,
 };
 pub use parse::{bare_number, number, parse, parse_as};
 pub use unit::{Form, Grade, Unit, convert, exact, unit, units};
