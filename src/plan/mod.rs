@@ -4,6 +4,7 @@
 mod book;
 mod chain;
 mod chance;
+mod check;
 mod draws;
 mod drivers;
 mod file;
@@ -13,6 +14,7 @@ mod goods;
 mod json;
 mod lot;
 mod needed;
+mod question;
 mod report;
 mod result;
 mod stage;
@@ -43,6 +45,10 @@ use stage::AnyStage;
 /// The order of the stages where a lot file names none.
 pub const ROUTE: [&str; 9] =
     ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
+
+/// What may stand at the head of a lot file beside the stages.
+const TABLES: [&str; 9] =
+    ["route", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods"];
 
 /// A plan for a lot. It does not change; running it gives a result.
 #[derive(Clone, Debug)]
@@ -75,6 +81,8 @@ impl Plan {
     pub fn parse(text: &str, name: &str) -> Result<Plan> {
         let file = File::parse(name, text)?;
         let root = file.root();
+        // First of all: a misspelt table would else be called missing.
+        root.only(TABLES.iter().chain(stage::NAMES).copied())?;
         let mut draft = Draft::default();
 
         let lot = root.section("lot")?;
@@ -109,69 +117,8 @@ impl Plan {
             goods,
             warnings: draft.warnings,
         };
-        plan.check(&lot)?;
+        plan.check()?;
         Ok(plan)
-    }
-
-    /// Refuses what can be seen to be impossible before anything is planned.
-    fn check(&self, lot: &file::Section<'_>) -> Result<()> {
-        let nominal = chain::Nominal::new(self)?;
-        let greasy = nominal.flow[0];
-        let [_, _, _, grease, _] = greasy.parts();
-        if grease < 0.0 {
-            let print = crate::quantity::print::of_kind;
-            let kind = crate::quantity::Kind::Mass;
-            return Err(lot.error(
-                "clean",
-                format!(
-                    "clean fibre {}, its water {} and vegetable matter {} together exceed the {} of the lot; \
-                     write a smaller clean share, regain or vegetable",
-                    print(greasy.fibre, kind),
-                    print(greasy.water, kind),
-                    print(greasy.vegetable, kind),
-                    print(greasy.total(), kind),
-                ),
-            ));
-        }
-        for (stage, stock) in self.stages.iter().zip(&nominal.flow[1..]) {
-            if stock.fibre <= 0.0 {
-                return Err(Error::plan(format!(
-                    "{}: nothing is left of the lot after '{}': what it holds up is more than what comes in; \
-                     take a larger lot or write a smaller {}.held_up",
-                    self.file,
-                    stage.name(),
-                    stage.name()
-                )));
-            }
-        }
-        for (stage, flow) in self.stages.iter().zip(nominal.flow.windows(2)) {
-            self.check_state(stage.name(), &flow[0], &flow[1])?;
-        }
-        Ok(())
-    }
-
-    /// Refuses fat and vegetable matter that come from nowhere: only the oiling puts any on.
-    fn check_state(&self, stage: &str, before: &Stock, after: &Stock) -> Result<()> {
-        let on = |part: f64, stock: &Stock| part / stock.fibre;
-        for (part, was, is) in [
-            ("fat", on(before.oil + before.grease, before), on(after.oil + after.grease, after)),
-            ("vegetable", on(before.vegetable, before), on(after.vegetable, after)),
-        ] {
-            let key = format!("{stage}.{part}");
-            let Some(given) = self.given.iter().find(|g| g.key == key) else { continue };
-            if is > was * (1.0 + 1e-9) {
-                let print = |share| crate::quantity::print::of_kind(share, given.kind);
-                return Err(Error::plan(format!(
-                    "{} on leaving is more than the {} that comes in, and nothing here puts any on; \
-                     write {} or less",
-                    print(is),
-                    print(was),
-                    print(was),
-                ))
-                .at(format_args!("{}: {key}", given.origin)));
-            }
-        }
-        Ok(())
     }
 
     /// The name of the lot.
@@ -230,7 +177,10 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
     let mut stages = Vec::new();
     for (place, name) in names.iter().enumerate() {
         if names[..place].contains(name) {
-            return Err(root.error("route", format!("'{name}' stands twice in the route")));
+            return Err(root.error(
+                "route",
+                format!("'{name}' stands twice in the route; take one of the two out"),
+            ));
         }
         let section = root.section(name)?;
         match AnyStage::read(name, &section, draft)? {
@@ -238,7 +188,7 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
             None => {
                 let near = did_you_mean(name, stage::NAMES.iter().copied())
                     .map(|n| format!("; did you mean '{n}'?"))
-                    .unwrap_or_default();
+                    .unwrap_or_else(|| ".".to_owned());
                 return Err(root.error(
                     "route",
                     format!("there is no stage '{name}'{near} Stages: {}", stage::NAMES.join(", ")),
@@ -255,6 +205,22 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
             ));
         }
     }
+    // Yarn is carded, spun, folded and scoured in this order; what comes before is the mill's affair.
+    let rank =
+        |name: &String| ["card", "mule", "twister", "hank-scour"].iter().position(|s| s == name);
+    if let Some(pair) = names.windows(2).find(|pair| rank(&pair[0]) > rank(&pair[1])) {
+        return Err(root.error(
+            "route",
+            format!("'{}' cannot come before '{}'; turn the two about", pair[0], pair[1]),
+        ));
+    }
+    let passed_by = |key: &String| stage::NAMES.contains(&key.as_str()) && !names.contains(key);
+    if let Some(name) = root.keys().iter().find(|key| passed_by(key)) {
+        return Err(root.error(
+            name,
+            format!("the route passes '{name}' by; add it to the route or take the table out"),
+        ));
+    }
     Ok(stages)
 }
 
@@ -262,6 +228,13 @@ fn read_machines(root: &file::Section<'_>, draft: &mut Draft) -> Result<Machines
     let reel = root.section("reel")?;
     let loom = root.section("loom")?;
     let (cone, finish) = (root.section("cone")?, root.section("finish")?);
+    if let Some(alone) = [&cone, &finish].into_iter().find(|s| s.is_present() && !loom.is_present())
+    {
+        return Err(root.error(
+            &alone.path,
+            "this belongs to a loom; write a table [loom] too, or take this one out",
+        ));
+    }
     let machines = Machines {
         reel: reel.is_present().then(|| Reel::read(&reel, draft)).transpose()?,
         loom: loom.is_present().then(|| Loom::read(&cone, &loom, &finish, draft)).transpose()?,
@@ -282,6 +255,12 @@ fn read_goods(
     let mut goods: Vec<Good> = Vec::new();
     for name in section.keys() {
         let one = section.section(&name)?;
+        if TABLES.iter().chain(stage::NAMES).any(|taken| *taken == name) || name == "promise" {
+            return Err(section.error(
+                &name,
+                "this name is taken; call the goods something else, such as [goods.scarf]",
+            ));
+        }
         let good = Good::read(&name, &one, machines, yarn, draft)?;
         one.finish()?;
         if let Some(before) = goods.iter().find(|g| g.rest) {

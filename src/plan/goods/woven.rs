@@ -157,7 +157,7 @@ impl Loom {
             turn: loom.ask(draft, &turn.or(0.0))?,
             weft_waste: loom.ask(draft, &weft_waste.or(0.0))?,
             speed: loom.ask(draft, &speed)?,
-            efficiency: loom.ask(draft, &efficiency)?,
+            efficiency: loom.ask(draft, &efficiency.positive())?,
             loss: finish.ask(draft, &loss)?,
             width_shrinkage: finish.ask(draft, &width)?,
             length_shrinkage: finish.ask(draft, &length)?,
@@ -298,12 +298,7 @@ impl Piece {
         let loom_name = "loom";
         bench.set(loom_name, "reed", "reed", at.reed, note);
         let widest: Length<N> = v.get(loom.widest);
-        let too_wide = at.set_width.value() > widest.value();
-        let note = if too_wide {
-            format!("WIDER than the loom: {} at most", print::with_unit(widest.value(), "m"))
-        } else {
-            format!("loom takes {}", print::with_unit(widest.value(), "m"))
-        };
+        let note = format!("loom takes {}", print::with_unit(widest.value(), "m"));
         bench.set(loom_name, "reed_width", "width wanted in the reed", at.reed_width, note);
         bench.set(
             loom_name,
