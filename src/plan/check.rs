@@ -25,7 +25,20 @@ impl Plan {
             self.check_state(stage.name(), &flow[0], &flow[1])?;
         }
         self.check_formulas(&nominal.recording)?;
-        self.check_width(&nominal.recording)
+        self.check_width(&nominal.recording)?;
+        let mut needs = self.goods.iter().zip(&nominal.needs);
+        match needs.find(|(_, need)| need.each.value() <= 0.0) {
+            None => Ok(()),
+            Some((good, _)) => {
+                let message = format!(
+                    "a piece of '{}' would hold no yarn; look at its size and at the count of the yarn",
+                    good.name
+                );
+                let path = format!("goods.{}.", good.name);
+                let place = self.given.iter().find(|g| g.key.starts_with(&path));
+                Err(place.map_or_else(|| Error::plan(&message), |given| refused(given, &message)))
+            }
+        }
     }
 
     fn given_at(&self, key: &str) -> Option<&Given> {
