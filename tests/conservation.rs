@@ -1,5 +1,6 @@
 //! Nothing is made and nothing vanishes: true of any lot, at every stage and in all. And backward
 //! undoes forward.
+#![allow(clippy::float_cmp)] // pieces are whole
 
 use hankwise::plan::{PARTS, Plan, PlanResult, Stock};
 use proptest::prelude::*;

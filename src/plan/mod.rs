@@ -187,8 +187,7 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
             Some(stage) => stages.push(stage),
             None => {
                 let near = did_you_mean(name, stage::NAMES.iter().copied())
-                    .map(|n| format!("; did you mean '{n}'?"))
-                    .unwrap_or_else(|| ".".to_owned());
+                    .map_or_else(|| ".".to_owned(), |n| format!("; did you mean '{n}'?"));
                 return Err(root.error(
                     "route",
                     format!("there is no stage '{name}'{near} Stages: {}", stage::NAMES.join(", ")),
@@ -208,10 +207,11 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
     // Yarn is carded, spun, folded and scoured in this order; what comes before is the mill's affair.
     let rank =
         |name: &String| ["card", "mule", "twister", "hank-scour"].iter().position(|s| s == name);
-    if let Some(pair) = names.windows(2).find(|pair| rank(&pair[0]) > rank(&pair[1])) {
+    let turned = |pair: &&[String]| rank(&pair[0]) > rank(&pair[1]);
+    if let Some([first, second]) = names.windows(2).find(turned) {
         return Err(root.error(
             "route",
-            format!("'{}' cannot come before '{}'; turn the two about", pair[0], pair[1]),
+            format!("'{first}' cannot come before '{second}'; turn the two about"),
         ));
     }
     let passed_by = |key: &String| stage::NAMES.contains(&key.as_str()) && !names.contains(key);

@@ -2,10 +2,10 @@
 #![allow(dead_code)] // each test file uses its own part
 
 /// The first lot, as it stands in the examples.
-pub const LOT: &str = include_str!("../../examples/first-lot.toml");
+pub(crate) const LOT: &str = include_str!("../../examples/first-lot.toml");
 
 /// The lot with every uncertain figure replaced by its likely one.
-pub fn known() -> String {
+pub(crate) fn known() -> String {
     let line = |line: &str| {
         let Some((key, rest)) = line.split_once(" = {").filter(|_| !line.starts_with('#')) else {
             return line.to_owned();
@@ -24,7 +24,7 @@ fn section(text: &str, name: &str) -> std::ops::Range<usize> {
 }
 
 /// The text with a key of a section set to a value as TOML has it; written anew where it is missing.
-pub fn set(text: &str, name: &str, key: &str, value: &str) -> String {
+pub(crate) fn set(text: &str, name: &str, key: &str, value: &str) -> String {
     let range = section(text, name);
     let mut found = false;
     let mut lines: Vec<String> = text[range.clone()]
@@ -45,7 +45,7 @@ pub fn set(text: &str, name: &str, key: &str, value: &str) -> String {
 }
 
 /// The text without a key of a section.
-pub fn unset(text: &str, name: &str, key: &str) -> String {
+pub(crate) fn unset(text: &str, name: &str, key: &str) -> String {
     let range = section(text, name);
     let keep = |line: &&str| line.split_once('=').is_none_or(|(k, _)| k.trim() != key);
     let lines: Vec<&str> = text[range.clone()].lines().filter(keep).collect();
@@ -53,13 +53,13 @@ pub fn unset(text: &str, name: &str, key: &str) -> String {
 }
 
 /// The text without a section.
-pub fn without(text: &str, name: &str) -> String {
+pub(crate) fn without(text: &str, name: &str) -> String {
     let range = section(text, name);
     format!("{}{}", &text[..range.start], &text[range.end..])
 }
 
 /// The line on which a text stands first, counted from 1.
-pub fn line_of(text: &str, part: &str) -> usize {
+pub(crate) fn line_of(text: &str, part: &str) -> usize {
     let at = text.find(part).unwrap_or_else(|| panic!("no '{part}'"));
     text[..at].matches('\n').count() + 1
 }
