@@ -138,11 +138,14 @@ fn one_uncertain_figure_gives_the_exact_distribution() {
         let drawn = run(&uncertain(&known(), figure), n, 21, 2).samples.margin;
         let at = |x: f64| run(&set(&known(), section, key, &typed(x, kind)), 0, 1, 1).margin.likely;
         let rising = at(high) > at(low);
-        for (z, p) in [(-Z95, 0.05), (-Z80, 0.2), (0.0, 0.5), (Z80, 0.8), (Z95, 0.95)] {
-            let margin = at(spread.at(z, likely));
+        let [fifth, four_fifths] = [-Z80, Z80].map(|z| spread.at(z, likely));
+        let quantiles =
+            [(low, 0.05), (fifth, 0.2), (likely, 0.5), (four_fifths, 0.8), (high, 0.95)];
+        for (x, p) in quantiles {
+            let margin = at(x);
             let below = drawn.iter().filter(|m| **m < margin).count() as f64 / n as f64;
             let p = if rising { p } else { 1.0 - p };
-            assert!(near_share(below, p, n), "{section}.{key} at {z}: {below}, not {p}");
+            assert!(near_share(below, p, n), "{section}.{key} at {x}: {below}, not {p}");
         }
     }
 }
