@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import sys
 import time
 from pathlib import Path
@@ -35,7 +36,13 @@ def _parser() -> argparse.ArgumentParser:
     plan.add_argument("lot", metavar="LOT.toml", help="the lot file")
     plan.add_argument("--all", action="store_true", help="show all there is")
     plan.add_argument("--working", metavar="NAME", help="show how a figure comes about")
-    plan.add_argument("--needed", metavar="GOODS", help="greasy mass for goods, as hank=200,throw=12")
+    plan.add_argument(
+        "--needed",
+        metavar="GOODS",
+        nargs="?",
+        const="",
+        help="greasy mass to take in: for hank=200,throw=12 or, without goods, for the promise",
+    )
     plan.add_argument("--confidence", type=float, default=0.95, help="for --needed (0.95)")
     plan.add_argument("--draws", type=int, default=100_000, help="how many draws (100000)")
     plan.add_argument("--seed", type=int, default=1, help="seed of the draws (1)")
@@ -92,10 +99,9 @@ def _plan(args: argparse.Namespace) -> None:
     if args.seed < 0:
         raise hw.RangeError(f"--seed {args.seed} is not possible; write a whole number from 0 up")
     plan = hw.plan.load(args.lot)
-    if args.needed:
-        needed = plan.needed(
-            _goods(args.needed), args.confidence, args.draws, args.seed, progress=_progress()
-        )
+    if args.needed is not None:
+        goods = _goods(args.needed) if args.needed else None
+        needed = plan.needed(goods, args.confidence, args.draws, args.seed, progress=_progress())
         print(needed.to_json() if args.json else f"{str(needed.working)}\n{needed!r}")
         return
     result = plan.run(args.draws, args.seed, progress=_progress())
@@ -115,7 +121,7 @@ def _plan(args: argparse.Namespace) -> None:
     else:
         print(result.text(all=args.all), end="")
         if not args.all:
-            print("\nMore: --all, --working NAME (such as twister.twist), --needed hank=200")
+            print("\nMore: --all, --working NAME (such as twister.twist), --needed")
 
 
 def _convert(args: argparse.Namespace) -> None:
@@ -216,14 +222,16 @@ def main(argv: Sequence[str] | None = None) -> int:
     command = {"plan": _plan, "convert": _convert, "formula": _formula, "formulas": _formulas}
     try:
         command[args.command](args)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # Whoever read has enough, as in `hankwise plan … | head`; nothing is left to flush.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     except (hw.HankwiseError, TypeError, OSError) as error:
         print(f"hankwise: {error}", file=sys.stderr)
         return 1
     except KeyError as error:
         print(f"hankwise: {error.args[0]}", file=sys.stderr)
         return 1
-    except BrokenPipeError:
-        return 0
     except KeyboardInterrupt:
         print("\nhankwise: stopped", file=sys.stderr)
         return 130
