@@ -1,14 +1,14 @@
 //! The tape: what was computed, step by step.
 
 use std::cell::RefCell;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
 use crate::formula::Formula;
 use crate::number::Number;
 
 /// What a step does to its operands.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum Op {
     /// A figure that somebody gave.
@@ -129,7 +129,11 @@ impl Recording {
 #[derive(Debug, Default)]
 pub struct Tape {
     recording: RefCell<Recording>,
+    known: RefCell<HashMap<Known, usize>>,
 }
+
+/// By what a step is known again: its operation, its operands and its figure, bit for bit.
+type Known = (Op, Vec<(bool, u64)>, u64);
 
 impl Tape {
     /// An empty tape.
@@ -145,6 +149,36 @@ impl Tape {
     /// Ends the recording.
     pub fn finish(self) -> Recording {
         self.recording.into_inner()
+    }
+    /// A step that was made before is not made again, so that a part which is chosen in two places
+    /// is one cell in a workbook.
+    fn once(&self, op: Op, args: &[Arg], value: f64) -> Worked<'_> {
+        let operands = args.iter().map(|arg| match arg {
+            Arg::Step(i) => (true, *i as u64),
+            Arg::Constant(x) => (false, x.to_bits()),
+        });
+        let key = (op, operands.collect(), value.to_bits());
+        let known = self.known.borrow().get(&key).copied();
+        let step = known.unwrap_or_else(|| self.push(op, args, value).step);
+        self.known.borrow_mut().insert(key, step);
+        Worked { tape: Some(self), step, value }
+    }
+    /// The same figure under another name: the one it was given before, or a step of its own.
+    fn also(&self, step: Worked<'_>, label: &Label) -> Worked<'_> {
+        let same = {
+            let recording = self.recording.borrow();
+            let is_same = |i: usize| {
+                i == step.step || {
+                    let Step { op, args, .. } = &recording.steps[i];
+                    *op == Op::Same && args[0] == step.arg()
+                }
+            };
+            recording.labels.iter().find(|(i, l)| *l == label && is_same(**i)).map(|(i, _)| *i)
+        };
+        match same {
+            Some(same) => Worked { tape: Some(self), step: same, value: step.value },
+            None => self.push(Op::Same, &[step.arg()], step.value),
+        }
     }
     fn push(&self, op: Op, args: &[Arg], value: f64) -> Worked<'_> {
         let steps = &mut self.recording.borrow_mut().steps;
@@ -183,14 +217,14 @@ impl<'t> Worked<'t> {
             None => Worked { tape: None, step: 0, value },
             Some(tape) => {
                 let args: Vec<Arg> = operands.iter().map(|w| w.arg()).collect();
-                tape.push(op, &args, value)
+                tape.once(op, &args, value)
             }
         }
     }
     fn label(self, label: Label) -> Self {
         let Some(tape) = self.tape else { return self };
         let taken = tape.recording.borrow().labels.contains_key(&self.step);
-        let step = if taken { tape.push(Op::Same, &[self.arg()], self.value) } else { self };
+        let step = if taken { tape.also(self, &label) } else { self };
         tape.recording.borrow_mut().labels.insert(step.step, label);
         step
     }
@@ -269,8 +303,15 @@ impl Number for Worked<'_> {
         let Some(tape) = self.tape else { return self };
         let mut args = Vec::new();
         inputs(&mut |input: Self| args.push(input.arg()));
-        // A body that hands an input straight through gets a step of its own to carry the note.
-        let step = if args.contains(&self.arg()) {
+        // A body that hands an input straight through gets a step of its own to carry the note; so does
+        // a figure that another formula came to by the same operation.
+        let other = tape
+            .recording
+            .borrow()
+            .calls
+            .get(&self.step)
+            .is_some_and(|call| !std::ptr::eq(call.formula, formula) || call.inputs != args);
+        let step = if other || args.contains(&self.arg()) {
             tape.push(Op::Same, &[self.arg()], self.value)
         } else {
             self

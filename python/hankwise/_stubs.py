@@ -1,0 +1,116 @@
+"""Type stubs of the rooms, written from the catalogue.
+
+python -m hankwise._stubs            writes fibre.pyi, yarn.pyi, cloth.pyi, mill.pyi
+python -m hankwise._stubs --check    says which of them are not as the catalogue is
+"""
+
+import sys
+from pathlib import Path
+from textwrap import fill
+from types import ModuleType
+
+import hankwise as hw
+
+_PLAIN = {"Count", "Money", "Ratio"}
+_SHARES = {"Contraction", "Crimp", "DrawIn", "Fraction", "Regain", "Shrinkage", "TakeUp"}
+_HEAD = '''"""{about}"""
+
+# Written by python -m hankwise._stubs from the catalogue.
+
+from typing import Literal, final
+
+from hankwise._hankwise import (
+    Formula,
+    Quantity,
+    Working,
+    _Measure,
+    _Measures,
+    _Plain,
+    _Plains,
+)
+'''
+
+
+def _type(kind: str, many: bool) -> str:
+    """Ratios and shares may be bare numbers, whatever has a unit may not."""
+    plain = kind in _PLAIN | _SHARES
+    return ("_Plain" if plain else "_Measure") + ("s" if many else "")
+
+
+def _doc(formula: hw.Formula) -> str:
+    """Say what a formula is, for the editors that show it."""
+    inputs = [f"{i['name']}: {i['meaning']}" for i in formula.inputs]
+    lines = [formula.summary, "", formula.equation, "", *inputs]
+    indent = " " * 4
+    rows = [fill(line, 97, initial_indent=indent, subsequent_indent=indent) for line in lines]
+    return "\n".join(rows).strip()
+
+
+def _method(name: str, parameters: list[str], result: str) -> str:
+    """Write a method on one line, or a line for each parameter."""
+    line = f"    def {name}({', '.join(['self', *parameters])}) -> {result}: ..."
+    if len(line) <= 100:
+        return line
+    rows = "".join(f"        {one},\n" for one in ["self", *parameters])
+    return f"    def {name}(\n{rows}    ) -> {result}: ..."
+
+
+def _formula(formula: hw.Formula) -> str:
+    name, inputs = formula.name, formula.inputs
+    title = "_" + name.title().replace("_", "")
+    given = [f"{i['name']}: {_type(i['type'], i['many'])}" for i in inputs]
+    at = ["*", "at: int | tuple[int, ...] | None = None"]
+    lines = [
+        "",
+        "@final",
+        f"class {title}(Formula):",
+        f'    """{_doc(formula)}',
+        '    """',
+        "",
+        _method("__call__", given, "Quantity"),
+        _method("working", given + at, "Working"),
+    ]
+    unknown = ", ".join(f'"{i["name"]}"' for i in inputs if not i["many"])
+    if unknown:
+        wanted = f"{name}: {_type(formula.output['type'], False)}"
+        known = [f"{one} = ..." for one in given]
+        lines += [
+            _method(
+                "solve", [f"unknown: Literal[{unknown}]", "*", wanted, *known], "list[Quantity]"
+            )
+        ]
+    lines += ["", f"{name}: {title}", ""]
+    return "\n".join(lines)
+
+
+def stub(room: ModuleType) -> str:
+    """Give the stub of a room."""
+    formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
+    body = "".join(map(_formula, formulas))
+    head = _HEAD.format(about=room.__doc__)
+    used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
+    return "".join(used) + body
+
+
+def _used(line: str, body: str) -> bool:
+    """Leave out imports that no formula of the room needs."""
+    name = line.strip().rstrip(",")
+    return not name.startswith("_") or f": {name}" in body
+
+
+def main(args: list[str]) -> int:
+    """Write the stubs beside this file, or compare them."""
+    stale = 0
+    for room in (hw.fibre, hw.yarn, hw.cloth, hw.mill):
+        path = Path(__file__).with_name(room.__name__.rpartition(".")[2] + ".pyi")
+        text = stub(room)
+        if "--check" not in args:
+            path.write_text(text, encoding="utf-8")
+        elif not path.exists() or path.read_text(encoding="utf-8") != text:
+            print(f"{path} is not as the catalogue is; write it with: python -m hankwise._stubs")
+            stale += 1
+    return 1 if stale else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

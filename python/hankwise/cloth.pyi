@@ -1,0 +1,897 @@
+"""Sett and reed, the piece, its mass, finishing."""
+
+# Written by python -m hankwise._stubs from the catalogue.
+
+from typing import Literal, final
+
+from hankwise._hankwise import (
+    Formula,
+    Quantity,
+    Working,
+    _Measure,
+    _Plain,
+)
+
+@final
+class _CountAfterFinishing(Formula):
+    """Count of the yarn in the cloth after finishing.
+
+    T₂ = T₁ × (1 − m) / (1 − s)
+
+    count: count before
+    loss: mass lost
+    shrinkage: shrinkage along the yarn
+    """
+
+    def __call__(self, count: _Measure, loss: _Plain, shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        loss: _Plain,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "loss", "shrinkage"],
+        *,
+        count_after_finishing: _Measure,
+        count: _Measure = ...,
+        loss: _Plain = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_after_finishing: _CountAfterFinishing
+
+@final
+class _CrimpFound(Formula):
+    """Crimp: how much longer the yarn is than the cloth that it lies in.
+
+    c = (l − L) / L
+
+    yarn: length of the yarn
+    cloth: length of the cloth it was taken from
+    """
+
+    def __call__(self, yarn: _Measure, cloth: _Measure) -> Quantity: ...
+    def working(
+        self,
+        yarn: _Measure,
+        cloth: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn", "cloth"],
+        *,
+        crimp_found: _Plain,
+        yarn: _Measure = ...,
+        cloth: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+crimp_found: _CrimpFound
+
+@final
+class _CrimpFromTakeUp(Formula):
+    """Crimp on cloth length from take-up on yarn length.
+
+    c = u / (1 − u)
+
+    take_up: take-up on the length of the yarn
+    """
+
+    def __call__(self, take_up: _Plain) -> Quantity: ...
+    def working(self, take_up: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["take_up"],
+        *,
+        crimp_from_take_up: _Plain,
+        take_up: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+crimp_from_take_up: _CrimpFromTakeUp
+
+@final
+class _DiametersSideBySide(Formula):
+    """Diameters of a yarn that lie side by side in a centimetre.
+
+    Y = 496,054.648 / T; D = k × √Y / 2.54
+
+    factor: factor of the yarn
+    count: yarn count
+    """
+
+    def __call__(self, factor: _Plain, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        diameters_side_by_side: _Measure,
+        factor: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+diameters_side_by_side: _DiametersSideBySide
+
+@final
+class _EndsInWidth(Formula):
+    """Threads in a width.
+
+    N = 100 × n × W
+
+    sett: sett
+    width: width in the same state
+    """
+
+    def __call__(self, sett: _Measure, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "width"],
+        *,
+        ends_in_width: _Plain,
+        sett: _Measure = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+ends_in_width: _EndsInWidth
+
+@final
+class _FinishedMassPerArea(Formula):
+    """Mass per area after finishing.
+
+    w₂ = w₁ × (1 − m) / ((1 − s_w) × (1 − s_l))
+
+    loom: mass per area off the loom
+    loss: mass lost
+    width: shrinkage in width
+    length: shrinkage in length
+    """
+
+    def __call__(self, loom: _Measure, loss: _Plain, width: _Plain, length: _Plain) -> Quantity: ...
+    def working(
+        self,
+        loom: _Measure,
+        loss: _Plain,
+        width: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loom", "loss", "width", "length"],
+        *,
+        finished_mass_per_area: _Measure,
+        loom: _Measure = ...,
+        loss: _Plain = ...,
+        width: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+finished_mass_per_area: _FinishedMassPerArea
+
+@final
+class _FringeMass(Formula):
+    """Mass of the fringes of a piece.
+
+    m = 2 × N × q × T × 0.000001
+
+    ends: ends
+    fringe: fringe at each end of the piece
+    count: count of the warp
+    """
+
+    def __call__(self, ends: _Plain, fringe: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        fringe: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "fringe", "count"],
+        *,
+        fringe_mass: _Measure,
+        ends: _Plain = ...,
+        fringe: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fringe_mass: _FringeMass
+
+@final
+class _LinearDensityOfCloth(Formula):
+    """Mass of a running metre of cloth.
+
+    T = 1000 × w × B
+
+    area: mass per area
+    width: width
+    """
+
+    def __call__(self, area: _Measure, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        area: _Measure,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["area", "width"],
+        *,
+        linear_density_of_cloth: _Measure,
+        area: _Measure = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+linear_density_of_cloth: _LinearDensityOfCloth
+
+@final
+class _LoomMassPerArea(Formula):
+    """Mass per area to weave for one wanted after finishing.
+
+    w₁ = w₂ × (1 − s_w) × (1 − s_l) / (1 − m)
+
+    finished: mass per area wanted
+    loss: mass lost
+    width: shrinkage in width
+    length: shrinkage in length
+    """
+
+    def __call__(
+        self,
+        finished: _Measure,
+        loss: _Plain,
+        width: _Plain,
+        length: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        finished: _Measure,
+        loss: _Plain,
+        width: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["finished", "loss", "width", "length"],
+        *,
+        loom_mass_per_area: _Measure,
+        finished: _Measure = ...,
+        loss: _Plain = ...,
+        width: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+loom_mass_per_area: _LoomMassPerArea
+
+@final
+class _MassOfPiece(Formula):
+    """Mass of a piece from its mass per area.
+
+    m = w × B × L / 1000
+
+    area: mass per area
+    width: width
+    length: length
+    """
+
+    def __call__(self, area: _Measure, width: _Measure, length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        area: _Measure,
+        width: _Measure,
+        length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["area", "width", "length"],
+        *,
+        mass_of_piece: _Measure,
+        area: _Measure = ...,
+        width: _Measure = ...,
+        length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_of_piece: _MassOfPiece
+
+@final
+class _MassPerArea(Formula):
+    """Mass of a square metre of cloth from its threads.
+
+    w₁ = n₁ × T₁ × (1 + c₁) / 10; w₂ = n₂ × T₂ × (1 + c₂) / 10; w = w₁ + w₂
+
+    ends: ends
+    warp: count of the warp
+    warp_crimp: crimp of the warp
+    picks: picks
+    weft: count of the weft
+    weft_crimp: crimp of the weft
+    """
+
+    def __call__(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"],
+        *,
+        mass_per_area: _Measure,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        picks: _Measure = ...,
+        weft: _Measure = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area: _MassPerArea
+
+@final
+class _MassPerAreaOfCloth(Formula):
+    """Mass per area from the mass of a running metre.
+
+    w = T / (1000 × B)
+
+    running: mass of a running metre
+    width: width
+    """
+
+    def __call__(self, running: _Measure, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        running: _Measure,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["running", "width"],
+        *,
+        mass_per_area_of_cloth: _Measure,
+        running: _Measure = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area_of_cloth: _MassPerAreaOfCloth
+
+@final
+class _MaximumSett(Formula):
+    """The closest sett of a weave by diameters and intersections, for a square cloth.
+
+    n = D × R / (R + I)
+
+    diameters: diameters side by side
+    repeat: threads in the repeat
+    intersections: intersections in the repeat
+    """
+
+    def __call__(self, diameters: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
+    def working(
+        self,
+        diameters: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameters", "repeat", "intersections"],
+        *,
+        maximum_sett: _Measure,
+        diameters: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+maximum_sett: _MaximumSett
+
+@final
+class _OffLoomWidth(Formula):
+    """Width off the loom.
+
+    b₁ = B × (1 − d)
+
+    reed: width in the reed
+    draw_in: draw-in, reed to off the loom
+    """
+
+    def __call__(self, reed: _Measure, draw_in: _Plain) -> Quantity: ...
+    def working(
+        self,
+        reed: _Measure,
+        draw_in: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "draw_in"],
+        *,
+        off_loom_width: _Measure,
+        reed: _Measure = ...,
+        draw_in: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+off_loom_width: _OffLoomWidth
+
+@final
+class _PicksInPiece(Formula):
+    """Picks in a piece.
+
+    p = 100 × x × L / (1 − s)
+
+    length: finished length of the woven part
+    shrinkage: shrinkage in length, off the loom to finished
+    picks: picks off the loom
+    """
+
+    def __call__(self, length: _Measure, shrinkage: _Plain, picks: _Measure) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        shrinkage: _Plain,
+        picks: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "shrinkage", "picks"],
+        *,
+        picks_in_piece: _Plain,
+        length: _Measure = ...,
+        shrinkage: _Plain = ...,
+        picks: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+picks_in_piece: _PicksInPiece
+
+@final
+class _ReedForSett(Formula):
+    """The reed for a sett.
+
+    r = n / e
+
+    sett: sett in the reed
+    ends_per_dent: ends in a dent
+    """
+
+    def __call__(self, sett: _Measure, ends_per_dent: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        ends_per_dent: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "ends_per_dent"],
+        *,
+        reed_for_sett: _Measure,
+        sett: _Measure = ...,
+        ends_per_dent: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+reed_for_sett: _ReedForSett
+
+@final
+class _ReedWidth(Formula):
+    """Width in the reed for a finished width.
+
+    B = b / ((1 − s) × (1 − d))
+
+    finished: finished width
+    shrinkage: shrinkage in width, off the loom to finished
+    draw_in: draw-in, reed to off the loom
+    """
+
+    def __call__(self, finished: _Measure, shrinkage: _Plain, draw_in: _Plain) -> Quantity: ...
+    def working(
+        self,
+        finished: _Measure,
+        shrinkage: _Plain,
+        draw_in: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["finished", "shrinkage", "draw_in"],
+        *,
+        reed_width: _Measure,
+        finished: _Measure = ...,
+        shrinkage: _Plain = ...,
+        draw_in: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+reed_width: _ReedWidth
+
+@final
+class _SettAfterShrinkage(Formula):
+    """Sett after the cloth has shrunk across those threads.
+
+    n₂ = n₁ / (1 − s)
+
+    sett: sett before
+    shrinkage: shrinkage across the threads
+    """
+
+    def __call__(self, sett: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "shrinkage"],
+        *,
+        sett_after_shrinkage: _Measure,
+        sett: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_after_shrinkage: _SettAfterShrinkage
+
+@final
+class _SettInReed(Formula):
+    """Ends across the reed.
+
+    n = r × e
+
+    reed: reed
+    ends_per_dent: ends in a dent
+    """
+
+    def __call__(self, reed: _Measure, ends_per_dent: _Plain) -> Quantity: ...
+    def working(
+        self,
+        reed: _Measure,
+        ends_per_dent: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "ends_per_dent"],
+        *,
+        sett_in_reed: _Measure,
+        reed: _Measure = ...,
+        ends_per_dent: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_in_reed: _SettInReed
+
+@final
+class _ShrinkageFound(Formula):
+    """Shrinkage from a size before and after.
+
+    s = 1 − x₂ / x₁
+
+    before: size before
+    after: size after
+    """
+
+    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        shrinkage_found: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+shrinkage_found: _ShrinkageFound
+
+@final
+class _SizeAfterShrinkage(Formula):
+    """A length or width after it has shrunk.
+
+    x₂ = x₁ × (1 − s)
+
+    size: size before
+    shrinkage: shrinkage
+    """
+
+    def __call__(self, size: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        size: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["size", "shrinkage"],
+        *,
+        size_after_shrinkage: _Measure,
+        size: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+size_after_shrinkage: _SizeAfterShrinkage
+
+@final
+class _SizeBeforeShrinkage(Formula):
+    """A length or width before it shrinks.
+
+    x₁ = x₂ / (1 − s)
+
+    size: size after
+    shrinkage: shrinkage
+    """
+
+    def __call__(self, size: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        size: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["size", "shrinkage"],
+        *,
+        size_before_shrinkage: _Measure,
+        size: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+size_before_shrinkage: _SizeBeforeShrinkage
+
+@final
+class _WarpForPiece(Formula):
+    """Warp for a piece, its fringes included.
+
+    l = L / (1 − s) / (1 − u) + 2 × q
+
+    length: finished length of the woven part
+    shrinkage: shrinkage in length, off the loom to finished
+    take_up: take-up of the warp
+    fringe: fringe at each end
+    """
+
+    def __call__(
+        self,
+        length: _Measure,
+        shrinkage: _Plain,
+        take_up: _Plain,
+        fringe: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        shrinkage: _Plain,
+        take_up: _Plain,
+        fringe: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "shrinkage", "take_up", "fringe"],
+        *,
+        warp_for_piece: _Measure,
+        length: _Measure = ...,
+        shrinkage: _Plain = ...,
+        take_up: _Plain = ...,
+        fringe: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_for_piece: _WarpForPiece
+
+@final
+class _WarpLength(Formula):
+    """Length of a warp for a number of pieces.
+
+    W = l × n + a
+
+    piece: warp for a piece
+    pieces: pieces
+    waste: waste of the warp
+    """
+
+    def __call__(self, piece: _Measure, pieces: _Plain, waste: _Measure) -> Quantity: ...
+    def working(
+        self,
+        piece: _Measure,
+        pieces: _Plain,
+        waste: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["piece", "pieces", "waste"],
+        *,
+        warp_length: _Measure,
+        piece: _Measure = ...,
+        pieces: _Plain = ...,
+        waste: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_length: _WarpLength
+
+@final
+class _WarpYarn(Formula):
+    """Yarn in a warp.
+
+    Y = N × W
+
+    ends: ends
+    length: length of the warp
+    """
+
+    def __call__(self, ends: _Plain, length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "length"],
+        *,
+        warp_yarn: _Measure,
+        ends: _Plain = ...,
+        length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_yarn: _WarpYarn
+
+@final
+class _WeftForPiece(Formula):
+    """Weft for a piece.
+
+    y = p × (B + b)
+
+    picks: picks
+    width: width in the reed
+    turn: allowance for the turn at the selvedge, for each pick
+    """
+
+    def __call__(self, picks: _Plain, width: _Measure, turn: _Measure) -> Quantity: ...
+    def working(
+        self,
+        picks: _Plain,
+        width: _Measure,
+        turn: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["picks", "width", "turn"],
+        *,
+        weft_for_piece: _Measure,
+        picks: _Plain = ...,
+        width: _Measure = ...,
+        turn: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+weft_for_piece: _WeftForPiece
+
+@final
+class _WeftYarn(Formula):
+    """Weft for a number of pieces, with waste.
+
+    Y = y × n × (1 + w)
+
+    piece: weft for a piece
+    pieces: pieces
+    waste: waste, on the weft woven in
+    """
+
+    def __call__(self, piece: _Measure, pieces: _Plain, waste: _Plain) -> Quantity: ...
+    def working(
+        self,
+        piece: _Measure,
+        pieces: _Plain,
+        waste: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["piece", "pieces", "waste"],
+        *,
+        weft_yarn: _Measure,
+        piece: _Measure = ...,
+        pieces: _Plain = ...,
+        waste: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+weft_yarn: _WeftYarn
+
+@final
+class _WholeEnds(Formula):
+    """Ends that fill whole dents within a width.
+
+    N = round down(100 × r × W + 0.000001) × e
+
+    reed: reed
+    ends_per_dent: ends in a dent
+    width: width in the reed
+    """
+
+    def __call__(self, reed: _Measure, ends_per_dent: _Plain, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        reed: _Measure,
+        ends_per_dent: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "ends_per_dent", "width"],
+        *,
+        whole_ends: _Plain,
+        reed: _Measure = ...,
+        ends_per_dent: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+whole_ends: _WholeEnds

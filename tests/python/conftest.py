@@ -1,0 +1,37 @@
+"""What several tests use."""
+
+import re
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).resolve().parents[2]
+EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
+
+
+@pytest.fixture(scope="session")
+def root() -> Path:
+    return ROOT
+
+
+@pytest.fixture(scope="session")
+def first_lot(root: Path) -> str:
+    return (root / "examples/first-lot.toml").read_text(encoding="utf-8")
+
+
+def with_figure(text: str, name: str, figure: str) -> str:
+    """A lot file with another figure: `card.loss`, "6 %". A range keeps its ends."""
+    section, key = name.rsplit(".", 1)
+    head, found, rest = text.partition(f"[{section}]\n")
+    body, more, tail = rest.partition("\n[")
+    lines = body.splitlines()
+    places = [i for i, line in enumerate(lines) if line.split("=")[0].strip() == key]
+    if found and places:
+        line = lines[places[0]]
+        old = re.search(r'likely = ("[^"]*")', line) or re.search(r'= *("[^"]*"|[\d.]+)', line)
+        assert old, line
+        lines[places[0]] = line.replace(old[1], figure, 1)
+    else:
+        assert found, f"there is no [{section}]"
+        lines.append(f"{key} = {figure}")
+    return head + found + "\n".join(lines) + "\n" + more + tail

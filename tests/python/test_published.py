@@ -1,0 +1,70 @@
+"""Check values from outside, through Python: every row of `tests/published/*.csv`.
+
+A row passes when the answer lies within the row's tolerance of the printed value; only the rounding
+of the binary arithmetic itself is forgiven on top, as in the tests of the crate.
+"""
+
+import csv
+import json
+from pathlib import Path
+
+import hankwise as hw
+import pytest
+
+FILES = sorted((Path(__file__).parents[1] / "published").glob("*.csv"))
+ROUNDING = 1e-13
+
+
+def rows(path: Path) -> list[dict[str, str]]:
+    with path.open(encoding="utf-8", newline="") as file:
+        return list(csv.DictReader(file))
+
+
+def answers(row: dict[str, str]) -> list[float]:
+    """What the library says, by each of its ways, in the row's unit."""
+    inputs, unit = json.loads(row["inputs"]), row["unit"]
+    if row["formula"] == "convert":
+        (text,) = inputs.values()
+        given = hw.q(text)
+        number = given.number(given.unit)
+        return [
+            given.number(unit),
+            given.to(unit).number(unit),
+            hw.convert(number, given.unit, unit),
+            hw.convert([number], given.unit, unit)[0],
+        ]
+    formula = hw.formulas[row["formula"]]
+    answer = formula(**inputs)
+    unit = unit or answer.unit
+    return [
+        answer.number(unit),
+        formula(*(inputs[i["name"]] for i in formula.inputs)).number(unit),
+        hw.convert(formula.working(**inputs).value, answer.unit, unit),
+    ]
+
+
+def misses(row: dict[str, str]) -> list[float]:
+    expected, tolerance = float(row["expected"]), float(row["tolerance"])
+    near = tolerance + ROUNDING * abs(expected)
+    # Written so that a NaN misses.
+    return [got for got in answers(row) if not abs(got - expected) <= near]
+
+
+def test_there_are_files():
+    assert {path.stem for path in FILES} >= {"cloth", "mill", "yarn"}
+
+
+@pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
+@pytest.mark.parametrize("path", FILES, ids=lambda path: path.stem)
+def test_every_row_holds(path):
+    all_rows = rows(path)
+    assert all_rows
+    wrong = [(row["id"], row["formula"], found) for row in all_rows if (found := misses(row))]
+    assert not wrong, f"{len(wrong)} of {len(all_rows)} rows miss"
+
+
+@pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
+def test_a_wrong_row_is_found():
+    for row in rows(FILES[0])[:3]:
+        wrong = {**row, "expected": str(float(row["expected"]) * 1.01), "tolerance": "0"}
+        assert len(misses(wrong)) == len(answers(wrong))

@@ -1,0 +1,250 @@
+"""Live workbooks against the library: change the inputs, recalculate in LibreOffice, compare.
+
+Every formula of the catalogue and the plan are written as workbooks; their inputs are changed by
+their defined names, all of them are recalculated in one run of LibreOffice, and what comes out must
+be what the library says for the changed inputs.
+"""
+
+import math
+import shutil
+import subprocess
+from dataclasses import dataclass, field
+from pathlib import Path
+
+import hankwise as hw
+import openpyxl
+import pytest
+
+pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
+
+NAME, VALUE, UNIT = 1, 3, 4  # columns
+NEAR = 1e-9
+PLAIN = {"Count", "Money", "Ratio"}  # written without a unit
+UNITS: dict[str, list[str]] = {}
+for _unit in hw.units():
+    UNITS.setdefault(_unit["kind"], []).append(_unit["symbol"])
+
+# Formulas with a bend in them: inputs on either side of it, and the answer worked by hand.
+BOTH_SIDES = {
+    "clean_yield_customs": [
+        # 0.5 % of 60 % and 60 % of 2 % make 1.5 %; 15 % of 60 % would be 9 %.
+        ({"content": "60 %", "vegetable": "2 %"}, 0.585),
+        # 60 % of 20 % alone is 12 %; 15 % of 60 % is 9 %.
+        ({"content": "60 %", "vegetable": "20 %"}, 0.51),
+    ],
+    "pieces_from_yarn": [
+        ({"yarn": "10 kg", "fixed": "2 kg", "each": "0.5 kg"}, 16.0),
+        ({"yarn": "1 kg", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
+    ],
+    "reel_turns": [
+        # 200 turns of 1.5 m are 300 m; for a metre more another turn is reeled.
+        ({"length": "300 m", "reel": "1.5 m", "shrinkage": "0 %"}, 200.0),
+        ({"length": "301 m", "reel": "1.5 m", "shrinkage": "0 %"}, 201.0),
+    ],
+    "yarn_for_pieces": [
+        # No thrums where nothing is woven.
+        ({"pieces": "0", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
+        ({"pieces": "3", "fixed": "2 kg", "each": "0.5 kg"}, 3.5),
+    ],
+    "whole_ends": [
+        # Just full and just not: 12 dents/cm × 50 cm = 600 dents, 12 × 49.9 = 598.8 dents.
+        ({"reed": "12 dents/cm", "ends_per_dent": "2", "width": "50 cm"}, 1200.0),
+        ({"reed": "12 dents/cm", "ends_per_dent": "2", "width": "49.9 cm"}, 1196.0),
+    ],
+}
+
+
+def number(row: dict, share: float) -> float:
+    """A figure of an input's usual range, in the base unit: 0 gives its low end, 1 its high end."""
+    low, high = row["usual"]
+    if low > 0 and high / low > 20:
+        figure = low * (high / low) ** share
+    else:
+        figure = low + (high - low) * share
+    return float(round(figure)) if row["type"] == "Count" else figure
+
+
+@dataclass
+class Case:
+    """A workbook, the inputs to put into it, and what must come out."""
+
+    formula: hw.Formula
+    typed: dict[str, tuple[str, list[tuple[float, str]]]]
+    expected: float | None = None
+    path: Path = field(default_factory=Path)
+
+    def inputs(self) -> dict[str, str | list[str]]:
+        texts = {}
+        for name, (many, figures) in self.typed.items():
+            all_texts = [f"{x!r} {unit}".strip() for x, unit in figures]
+            texts[name] = all_texts if many else all_texts[0]
+        return texts
+
+    def cells(self) -> dict[str, float]:
+        """The figures by the names of their lines: a list is numbered from 1."""
+        return {
+            f"{name}[{place}]" if many else name: x
+            for name, (many, figures) in self.typed.items()
+            for place, (x, _) in enumerate(figures, start=1)
+        }
+
+    def answer(self) -> float:
+        return self.formula.working(**self.inputs()).value
+
+
+def middling(formula: hw.Formula, share: float) -> Case:
+    """Inputs from the usual range, each in a unit of its kind, another one for each formula."""
+    turn = sorted(hw.formulas).index(formula.name)
+    typed = {}
+    for place, row in enumerate(formula.inputs):
+        if row["type"] in PLAIN:
+            base = unit = ""
+        else:
+            base = row["unit"] or "fraction"
+            units = UNITS["fraction" if base == "fraction" else row["kind"]]
+            unit = units[(turn + 3 * place) % len(units)]
+        # Unequal shares, so that like inputs do not cancel.
+        own = share / (1 + place / 4)
+        shares = [own, own / 2, own / 3] if row["many"] else [own]
+        figures = [hw.convert(number(row, one), base, unit) for one in shares]
+        typed[row["name"]] = (row["many"], [(float(f"{x:.5g}"), unit) for x in figures])
+    return Case(formula, typed)
+
+
+def given(formula: hw.Formula, texts: dict[str, str]) -> Case:
+    typed = {}
+    for name, text in texts.items():
+        figure, _, unit = text.partition(" ")
+        typed[name] = (False, [(float(figure), unit)])
+    return Case(formula, typed)
+
+
+def named_cells(book: openpyxl.Workbook) -> dict[str, str]:
+    """The defined names: the name of the line that each stands for, and its cell."""
+    sheet = book["Working"]
+    cells = {}
+    for name in book.defined_names.values():
+        where = name.attr_text.partition("!")[2].replace("$", "")
+        cells[sheet.cell(sheet[where].row, NAME).value] = where
+    return cells
+
+
+def put(path: Path, changed: dict[str, float]) -> None:
+    """Put other figures into a workbook; openpyxl saves formulas without their results."""
+    book = openpyxl.load_workbook(path)
+    cells = named_cells(book)
+    for name, x in changed.items():
+        book["Working"][cells[name]] = x
+    book.save(path)
+
+
+def recalculate(folder: Path) -> Path:
+    """Recalculate all the workbooks of a folder in one run of LibreOffice."""
+    office = shutil.which("soffice")
+    assert office, (
+        "LibreOffice is missing and this test needs it: apt-get install libreoffice-calc-nogui"
+    )
+    out = folder / "recalculated"
+    files = sorted(folder.glob("*.xlsx"))
+    done = subprocess.run(
+        [
+            office,
+            f"-env:UserInstallation={(folder / 'profile').as_uri()}",
+            "--headless",
+            "--convert-to",
+            "xlsx",
+            "--outdir",
+            str(out),
+            *map(str, files),
+        ],
+        capture_output=True,
+        text=True,
+        timeout=300,
+    )
+    written = {path.name for path in out.glob("*.xlsx")}
+    missing = [path.name for path in files if path.name not in written]
+    assert not missing, f"LibreOffice did not write {missing}: {done.stdout}{done.stderr}"
+    return out
+
+
+def column(path: Path) -> dict[str, list[float]]:
+    """The figures of a workbook by the names of their lines."""
+    sheet = openpyxl.load_workbook(path, data_only=True)["Working"]
+    lines: dict[str, list[float]] = {}
+    for row in sheet.iter_rows(min_row=3):
+        if row[VALUE - 1].value is not None:
+            lines.setdefault(row[NAME - 1].value, []).append(row[VALUE - 1].value)
+    return lines
+
+
+def assert_live(path: Path, inputs: set[str]) -> None:
+    """Inputs are figures with a name, everything else is a formula."""
+    book = openpyxl.load_workbook(path)
+    cells = named_cells(book)
+    assert set(cells) == inputs
+    sheet = book["Working"]
+    for row in sheet.iter_rows(min_row=3):
+        cell = row[VALUE - 1]
+        if cell.value is None:
+            continue
+        if cell.coordinate in cells.values():
+            assert isinstance(cell.value, int | float), cell.coordinate
+        else:
+            assert str(cell.value).startswith("="), (cell.coordinate, cell.value)
+
+
+@pytest.fixture(scope="module")
+def cases(tmp_path_factory) -> list[tuple[Case, float]]:
+    """Every formula at other inputs than it was written with: the case, what the sheet says."""
+    folder = tmp_path_factory.mktemp("formulas")
+    all_cases: list[Case] = []
+    for name, formula in hw.formulas.items():
+        first = middling(formula, 0.4)
+        others = [middling(formula, 0.65), middling(formula, 0.15)]
+        for texts, expected in BOTH_SIDES.get(name, []):
+            others.append(given(formula, texts))
+            others[-1].expected = expected
+        for place, other in enumerate(others):
+            other.path = folder / f"{name}-{place}.xlsx"
+            # Written with middling figures in the same units; both sides of a
+            # bend with those of its far side, so that one of them crosses it.
+            start = others[-1] if other.expected is not None else first
+            formula.working(**start.inputs()).to_sheet(other.path)
+            assert_live(other.path, set(other.cells()))
+            put(other.path, other.cells())
+        all_cases += others
+    out = recalculate(folder)
+    return [(case, last(column(out / case.path.name), case.formula.name)) for case in all_cases]
+
+
+def last(lines: dict[str, list[float]], name: str) -> float:
+    return lines[name][-1]
+
+
+def test_every_formula_recalculates_to_what_the_library_says(cases):
+    assert {case.formula.name for case, _ in cases} == set(hw.formulas)
+    wrong = []
+    for case, sheet in cases:
+        library = case.answer()
+        if not math.isclose(sheet, library, rel_tol=NEAR):
+            wrong.append((case.formula.name, case.inputs(), sheet, library))
+    assert not wrong
+
+
+def test_inputs_were_really_changed(cases):
+    for case, sheet in cases:
+        if case.expected is None:
+            first = middling(case.formula, 0.4).answer()
+            assert sheet != pytest.approx(first, rel=1e-6, abs=0), case.formula.name
+
+
+def test_both_sides_of_a_bend(cases):
+    bent = {
+        name
+        for name, f in hw.formulas.items()
+        if any(word in f.equation for word in ("smaller", "greater", "round", " if "))
+    }
+    assert bent == set(BOTH_SIDES), "a formula with a bend needs inputs on both sides of it"
+    for case, sheet in cases:
+        if case.expected is not None:
+            assert sheet == pytest.approx(case.expected, rel=NEAR, abs=0), case.inputs()

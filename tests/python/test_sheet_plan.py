@@ -1,0 +1,102 @@
+"""The live workbook of a plan against the plan itself: change figures, recalculate, compare."""
+
+import math
+
+import hankwise as hw
+import pytest
+from conftest import with_figure
+from test_sheet import assert_live, column, put, recalculate
+
+# A figure of the workbook as typed there, and as written in the lot file.
+FIGURES = {
+    "lot.greasy": (85.0, '"85 kg"'),
+    "lot.clean": (50.5, '"50.5 %"'),
+    "card.loss": (5.6, '"5.6 %"'),
+    "finish.length_shrinkage": (10.6, '"10.6 %"'),
+}
+PARTS = {
+    "mule.twist_wheel": (68.0, "68"),
+    "twister.wheel": (32.0, "32"),
+    "loom.reed": (3.0, '"30 dents/10 cm"'),
+}
+# So little that nothing can be woven: the other side of the bends.
+LITTLE = {"lot.greasy": (3.0, '"3 kg"')}
+CHANGES = {"figures": FIGURES, "parts": PARTS, "little": LITTLE}
+
+
+@pytest.fixture(scope="module")
+def sheets(tmp_path_factory, first_lot):
+    """By change: the result for the changed lot file, the workbook's lines, the library's."""
+    folder = tmp_path_factory.mktemp("plan")
+    (folder / "library").mkdir()
+    results = {}
+    for name, changes in CHANGES.items():
+        hw.plan.loads(first_lot).run(draws=2000).to_sheet(folder / f"{name}.xlsx")
+        put(folder / f"{name}.xlsx", {key: typed for key, (typed, _) in changes.items()})
+        text = first_lot
+        for key, (_, written) in changes.items():
+            text = with_figure(text, key, written)
+        results[name] = hw.plan.loads(text).run(draws=2000)
+        results[name].to_sheet(folder / "library" / f"{name}.xlsx")
+    out = recalculate(folder)
+    return {
+        name: (result, column(out / f"{name}.xlsx"), column(folder / "library" / f"{name}.xlsx"))
+        for name, result in results.items()
+    }
+
+
+def near(a: float, b: float) -> bool:
+    return math.isclose(a, b, rel_tol=1e-9, abs_tol=1e-12)
+
+
+def test_inputs_have_names_and_all_else_is_a_formula(tmp_path, first_lot):
+    plan = hw.plan.loads(first_lot)
+    plan.run(draws=0).to_sheet(tmp_path / "plan.xlsx")
+    parts = {"mule.delivery_wheel", "mule.twist_wheel", "twister.wheel", "loom.reed"}
+    assert_live(tmp_path / "plan.xlsx", {given["name"] for given in plan.given} | parts)
+
+
+@pytest.mark.parametrize("change", CHANGES)
+def test_a_changed_workbook_says_what_the_changed_plan_says(sheets, change):
+    result, sheet, _ = sheets[change]
+    wrong = []
+    for row in result.settings:
+        if not near(sheet[row["name"]][-1], row["value"]):
+            wrong.append((row["name"], sheet[row["name"]][-1], row["value"]))
+    for row in result.goods:
+        for key, value in (("made", row["made"]), ("unrounded", row["unrounded"])):
+            if not near(sheet[f"{row['name']}.{key}"][-1], value):
+                wrong.append((row["name"], key, sheet[f"{row['name']}.{key}"][-1], value))
+    margin = sheet["promise.margin"][-1] / sheet[f"{result.margin['good']}.each"][-1]
+    if not near(margin, result.margin["planned"]):
+        wrong.append(("margin", margin, result.margin["planned"]))
+    assert not wrong
+
+
+@pytest.mark.parametrize("change", CHANGES)
+def test_every_line_of_a_changed_workbook_is_that_of_the_changed_plan(sheets, change):
+    _, sheet, library = sheets[change]
+    assert sheet.keys() == library.keys()
+    wrong = {
+        name: (figures, library[name])
+        for name, figures in sheet.items()
+        if len(figures) != len(library[name]) or not all(map(near, figures, library[name]))
+    }
+    assert not wrong
+
+
+def test_what_was_changed_matters(sheets, first_lot):
+    before = hw.plan.loads(first_lot).run(draws=2000)
+    for result, _, _ in sheets.values():
+        assert result.margin["planned"] != pytest.approx(before.margin["planned"], rel=1e-6)
+    little = sheets["little"][0]
+    assert [row["made"] for row in little.goods] != [row["made"] for row in before.goods]
+    assert little.goods[0]["made"] == 0
+
+
+def test_a_line_is_written_once(sheets):
+    _, sheet, _ = sheets["figures"]
+    # An input typed in a unit of its own has a second line, in the base unit; plain symbols recur.
+    given = {row["name"] for row in hw.plan.load("examples/first-lot.toml").given}
+    named = {name: figures for name, figures in sheet.items() if "." in name}
+    assert not [name for name, figures in named.items() if len(figures) > 1 + (name in given)]

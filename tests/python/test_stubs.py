@@ -1,0 +1,98 @@
+"""Type stubs: as the catalogue is, complete, and of use to a type checker."""
+
+import ast
+import os
+import subprocess
+import sys
+
+import hankwise as hw
+import pytest
+from hankwise import _hankwise, _stubs
+
+RIGHT = """
+import numpy as np
+import hankwise as hw
+from hankwise.yarn import twist_factor
+
+twist: hw.Quantity = twist_factor(twist="9 tpi", count="16 YSW")
+also: hw.Quantity = hw.yarn.twist_factor(hw.q(9, "tpi"), hw.q(np.array([16.0, 18.0]), "YSW"))
+roots: list[hw.Quantity] = twist_factor.solve(
+    "twist", twist_factor="39 turns/cm √tex", count="16 YSW"
+)
+shown: str = twist_factor.working(twist="9 tpi", count="16 YSW").text()
+kept: hw.Quantity = hw.mill.after_loss("3 kg", 0.08, held_up="0 kg")
+mean: hw.Quantity = hw.yarn.mean_by_length(["16 Nm", "20 Nm"])
+number: float = hw.convert(16, "Nm", "tex")
+chance: float | None = hw.plan.load("lot.toml").run(draws=1000, seed=2).chance
+"""
+WRONG = {
+    'hw.yarn.twist_factor(twits="9 tpi", count="16 YSW")': 'did you mean "twist"?',
+    'hw.yarn.twist_factor.working(twist="9 tpi", cuont="16 YSW")': 'did you mean "count"?',
+    'hw.yarn.twist_factor.solve("twits", twist_factor="39 turns/cm √tex")': "Literal['twits']",
+    "hw.yarn.twist_factor(twist=9, count='16 YSW')": '"twist" to "__call__"',
+    "hw.yarn.twist_facto": 'maybe "twist_factor"',
+    'hw.mill.after_loss("3 kg", 0.08)': 'Missing positional argument "held_up"',
+    "hw.q(16)": "No overload variant",
+}
+
+
+def mypy(*arguments: str, cwd: str) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(
+        [sys.executable, "-m", "mypy", "--strict", *arguments],
+        cwd=cwd,
+        env={**os.environ, "MYPY_FORCE_COLOR": "0", "NO_COLOR": "1"},
+        capture_output=True,
+        text=True,
+        timeout=120,
+    )
+
+
+@pytest.mark.parametrize("room", ["fibre", "yarn", "cloth", "mill"])
+def test_committed_stubs_are_as_the_catalogue_is(root, room):
+    committed = (root / f"python/hankwise/{room}.pyi").read_text(encoding="utf-8")
+    assert committed == _stubs.stub(getattr(hw, room)), "write them: python -m hankwise._stubs"
+
+
+def test_a_stale_stub_is_told(tmp_path, monkeypatch, capsys):
+    monkeypatch.setattr(_stubs, "__file__", str(tmp_path / "_stubs.py"))
+    assert _stubs.main(["--check"]) == 1
+    assert capsys.readouterr().out.count("not as the catalogue is") == 4
+    assert _stubs.main([]) == 0
+    assert _stubs.main(["--check"]) == 0
+
+
+def test_every_public_name_has_a_stub(root):
+    tree = ast.parse((root / "python/hankwise/_hankwise.pyi").read_text(encoding="utf-8"))
+    found: dict[str, set[str]] = {"": set()}
+    for node in tree.body:
+        if isinstance(node, ast.ClassDef):
+            found[node.name] = {n.name for n in node.body if isinstance(n, ast.FunctionDef)}
+        elif isinstance(node, ast.FunctionDef):
+            found[""].add(node.name)
+    for name, value in vars(_hankwise).items():
+        if isinstance(value, type):
+            if not issubclass(value, Exception):
+                public = {key for key in vars(value) if not key.startswith("_")}
+                stubbed = {key for key in found[name] if not key.startswith("_")}
+                assert public == stubbed, name
+            else:
+                assert name in found
+        elif callable(value):
+            assert name in found[""]
+
+
+def test_the_package_passes_mypy(root):
+    done = mypy("-p", "hankwise", cwd=str(root))
+    assert done.returncode == 0, done.stdout + done.stderr
+
+
+def test_mypy_finds_what_is_misspelt(root, tmp_path):
+    lines = ["import hankwise as hw", *WRONG]
+    (tmp_path / "wrong.py").write_text("\n".join(lines), encoding="utf-8")
+    (tmp_path / "right.py").write_text(RIGHT, encoding="utf-8")
+    done = mypy("right.py", "wrong.py", cwd=str(tmp_path))
+    for place, (line, words) in enumerate(WRONG.items(), start=2):
+        told = [t for t in done.stdout.splitlines() if t.startswith(f"wrong.py:{place}: error")]
+        assert len(told) == 1, (line, done.stdout)
+        assert words in told[0]
+    assert "right.py" not in done.stdout, done.stdout
