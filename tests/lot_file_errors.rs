@@ -255,7 +255,7 @@ fn a_route_that_leads_nowhere() {
         &["sort", "scuor", "card", "mule", "twister"],
         &["no stage 'scuor'", "did you mean 'scour'?"],
     );
-    stage(&["sort", "vat", "card", "mule", "twister"], &["no stage 'vat'", "Stages: sort, scour"]);
+    stage(&["sort", "vat", "card", "mule", "twister"], &["no stage 'vat'. Stages: sort, scour"]);
     stage(&["sort", "scour", "scour", "card"], &["'scour' stands twice"]);
     stage(&["sort", "mule", "twister"], &["no yarn without 'card'", "add it"]);
     stage(&[], &["no yarn without 'card'"]);

@@ -192,8 +192,7 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
         let section = root.section(name)?;
         let Some(stage) = AnyStage::read(name, &section, draft)? else {
             let near = did_you_mean(name, stage::NAMES.iter().copied())
-                .map(|n| format!("; did you mean '{n}'?"))
-                .unwrap_or_default();
+                .map_or_else(|| ".".to_owned(), |n| format!("; did you mean '{n}'?"));
             let known = stage::NAMES.join(", ");
             let message = format!("there is no stage '{name}'{near} Stages: {known}");
             return Err(root.error("route", message));
