@@ -1,4 +1,4 @@
-"""Ratios of the Python face against peers measured in the same run. Nothing passes or fails here."""
+"""Ratios of the Python face against peers measured in the same run; nothing passes or fails."""
 
 from __future__ import annotations
 
@@ -10,7 +10,6 @@ import timeit
 from pathlib import Path
 
 import hankwise as hw
-from hankwise import _hankwise
 
 LOT = Path(__file__).parent.parent / "examples" / "first-lot.toml"
 

@@ -156,6 +156,25 @@ fn what_cannot_be() {
 }
 
 #[test]
+fn an_answer_that_cannot_be() {
+    use ErrorKind::Range;
+    let answer = |name, row: &[f64]| formula::find(name).unwrap().answer(row);
+    // Two kilograms stay in a machine that one went into.
+    let error = answer("after_loss", &[1.0, 0.1, 2.0]).unwrap_err();
+    says(&error, Range, &["after_loss", "−1.1 kg", "0 kg or more", "held_up = 2 kg", "too large"]);
+    // More fibre in the goods than was taken in.
+    let error = answer("realisation", &[3.0, 2.0]).unwrap_err();
+    says(&error, Range, &["realisation", "150 %", "between 0 % and 100 %", "made = 3 kg"]);
+    // All turns are spent in coiling.
+    let error = answer("mule_twist", &[5.0, 0.0, 8.0, 1.77]).unwrap_err();
+    says(&error, Range, &["mule_twist", "turns/m", "coiling = 8"]);
+    // A yield may be over the whole: the mass after has its own water on it.
+    assert_eq!(answer("clean_content_customs", &[1.0]).unwrap(), 1.0 / 0.86);
+    assert!(answer("clean_content_customs", &[1.01]).is_err());
+    assert_eq!(answer("scoured_yield", &[1.2, 1.0]).unwrap(), 1.2);
+}
+
+#[test]
 fn an_unknown_word_with_a_suggestion() {
     use ErrorKind::{Notation, Unit};
     refused("16 worstd", Kind::LinearDensity, Unit, &["'worstd'", "did you mean 'worsted'?"]);

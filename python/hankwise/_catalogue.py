@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-
 from hankwise._hankwise import Formula, find, search
 from hankwise._hankwise import formulas as _by_name
 
@@ -21,9 +20,9 @@ class Catalogue(dict[str, Formula]):
     def _fixed(self, *_args: object) -> NoReturn:
         raise TypeError("the catalogue does not change; a formula of your own is a function")
 
-    __setitem__ = __delitem__ = _fixed  # type: ignore[assignment]
+    __setitem__ = __delitem__ = _fixed
 
-    def search(self, words: str) -> "Catalogue":
+    def search(self, words: str) -> Catalogue:
         """Give the formulas that have all the words in their card.
 
         >>> import hankwise as hw

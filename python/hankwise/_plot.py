@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 
 def plan_figure(result: PlanResult) -> Any:
-    """Draw a result; gives the Figure. Readable in grey print: shades and marks, no colour codes."""
+    """Draw a result; gives the Figure. Shades and marks, so that it can be read in grey print."""
     try:
         from matplotlib.figure import Figure
     except ImportError as error:
@@ -25,7 +25,9 @@ def plan_figure(result: PlanResult) -> Any:
     left, right = figure.subplots(1, 2, width_ratios=(3, 2))
     _stages(left, result)
     _promise(right, result)
-    figure.suptitle(f"{result.name}: {result.answer.split('. ')[0].capitalize()}", fontweight="bold")
+    figure.suptitle(
+        f"{result.name}: {result.answer.split('. ')[0].capitalize()}", fontweight="bold"
+    )
     return figure
 
 
@@ -37,19 +39,43 @@ def _stages(axes: Any, result: PlanResult) -> None:
     likely = [fibre * stated, *(s["likely"] for s in stages)]
     scale = [greasy, *(s["scale_reads"] for s in stages)]
     places = range(len(names))
-    axes.bar(places, scale, width=0.8, color="0.90", edgecolor="0.55", label="as the scale reads it")
-    axes.bar(places, likely, width=0.8, color="0.62", edgecolor="0.25",
-             label=f"fibre at {100 * result.stated_regain:.0f} % regain")
+    axes.bar(
+        places, scale, width=0.8, color="0.90", edgecolor="0.55", label="as the scale reads it"
+    )
+    axes.bar(
+        places,
+        likely,
+        width=0.8,
+        color="0.62",
+        edgecolor="0.25",
+        label=f"fibre at {100 * result.stated_regain:.0f} % regain",
+    )
     if result.draws:
         low = [s["likely"] - s["low"] for s in stages]
         high = [s["high"] - s["likely"] for s in stages]
-        axes.errorbar(places[1:], likely[1:], yerr=[low, high], fmt="none", ecolor="black",
-                      elinewidth=1.4, capsize=4, label="low to high (9 lots in 10)")
+        axes.errorbar(
+            places[1:],
+            likely[1:],
+            yerr=[low, high],
+            fmt="none",
+            ecolor="black",
+            elinewidth=1.4,
+            capsize=4,
+            label="low to high (9 lots in 10)",
+        )
     # The figures stand below the bands.
     below = [likely[0], *(s["low"] if s["low"] is not None else s["likely"] for s in stages)]
     for place, mass, under in zip(places, likely, below, strict=True):
-        axes.annotate(f"{mass:.1f}", (place, under), (0, -5), textcoords="offset points", ha="center",
-                      va="top", fontsize=8, bbox={"facecolor": "white", "edgecolor": "none", "pad": 0.8})
+        axes.annotate(
+            f"{mass:.1f}",
+            (place, under),
+            (0, -5),
+            textcoords="offset points",
+            ha="center",
+            va="top",
+            fontsize=8,
+            bbox={"facecolor": "white", "edgecolor": "none", "pad": 0.8},
+        )
     axes.set_xticks(list(places), names, rotation=35, ha="right")
     axes.set_ylabel("kg")
     axes.set_title("What comes out at each stage", fontsize=10)
@@ -69,7 +95,9 @@ def _promise(axes: Any, result: PlanResult) -> None:
         planned = result.margin["planned"]
         axes.axvline(0, color="black", linewidth=1.6)
         axes.plot([planned], [0.5], "D", color="black")
-        axes.annotate("likely figures", (planned, 0.5), (0, 10), textcoords="offset points", ha="center")
+        axes.annotate(
+            "likely figures", (planned, 0.5), (0, 10), textcoords="offset points", ha="center"
+        )
         axes.set_ylim(0, 1)
     else:
         whole = np.floor(margin + 1e-9)
@@ -80,17 +108,44 @@ def _promise(axes: Any, result: PlanResult) -> None:
         edges = edges - (edges[0] % step)
         counts, edges = np.histogram(np.clip(whole, edges[0], edges[-1] - step), edges)
         short = edges[:-1] < 0
-        axes.bar(edges[:-1][short], counts[short], width=step, align="edge", color="white",
-                 edgecolor="0.35", hatch="////", linewidth=0.6)
-        axes.bar(edges[:-1][~short], counts[~short], width=step, align="edge", color="0.62",
-                 edgecolor="0.35", linewidth=0.6)
+        axes.bar(
+            edges[:-1][short],
+            counts[short],
+            width=step,
+            align="edge",
+            color="white",
+            edgecolor="0.35",
+            hatch="////",
+            linewidth=0.6,
+        )
+        axes.bar(
+            edges[:-1][~short],
+            counts[~short],
+            width=step,
+            align="edge",
+            color="0.62",
+            edgecolor="0.35",
+            linewidth=0.6,
+        )
         axes.axvline(0, color="black", linewidth=1.6)
         chance = result.chance or 0.0
         top = axes.get_ylim()[1] * 1.16
         axes.set_ylim(0, top)
-        axes.text(0.02, 0.97, f"short\n{100 * (1 - chance):.0f} % of draws", transform=axes.transAxes, va="top")
-        axes.text(0.98, 0.97, f"enough\n{100 * chance:.0f} % of draws", transform=axes.transAxes,
-                  va="top", ha="right")
+        axes.text(
+            0.02,
+            0.97,
+            f"short\n{100 * (1 - chance):.0f} % of draws",
+            transform=axes.transAxes,
+            va="top",
+        )
+        axes.text(
+            0.98,
+            0.97,
+            f"enough\n{100 * chance:.0f} % of draws",
+            transform=axes.transAxes,
+            va="top",
+            ha="right",
+        )
     promised = " and ".join(
         f"{g['promised']} × {g['name']}" for g in result.goods if g["promised"] is not None
     )
@@ -101,7 +156,9 @@ def _promise(axes: Any, result: PlanResult) -> None:
 def save(result: PlanResult, path: Path) -> None:
     """Draw a result into a file, whole or not at all; the ending says which kind."""
     if path.suffix.lower() not in {".svg", ".png", ".pdf"}:
-        raise PlanError(f"{path} is no kind of picture; write a name that ends in .svg, .png or .pdf")
+        raise PlanError(
+            f"{path} is no kind of picture; write a name that ends in .svg, .png or .pdf"
+        )
     import matplotlib
 
     # The same bytes from the same result: no date, fixed names inside the SVG; text stays text.

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import sys
 import time
 from pathlib import Path
@@ -35,19 +36,33 @@ def _parser() -> argparse.ArgumentParser:
     plan.add_argument("lot", metavar="LOT.toml", help="the lot file")
     plan.add_argument("--all", action="store_true", help="show all there is")
     plan.add_argument("--working", metavar="NAME", help="show how a figure comes about")
-    plan.add_argument("--needed", metavar="GOODS", help="greasy mass for goods, as hank=200,throw=12")
+    plan.add_argument(
+        "--needed",
+        metavar="GOODS",
+        nargs="?",
+        const="",
+        help="greasy mass to take in: for hank=200,throw=12 or, without goods, for the promise",
+    )
     plan.add_argument("--confidence", type=float, default=0.95, help="for --needed (0.95)")
     plan.add_argument("--draws", type=int, default=100_000, help="how many draws (100000)")
     plan.add_argument("--seed", type=int, default=1, help="seed of the draws (1)")
     plan.add_argument("--json", action="store_true", help="print JSON for other programs")
     plan.add_argument("--sheet", metavar="F.xlsx", help="write the plan as a live workbook")
-    plan.add_argument("--figure", metavar="F.svg", action="append", default=[], help="draw the plan (.svg, .png, .pdf)")
+    plan.add_argument(
+        "--figure",
+        metavar="F.svg",
+        action="append",
+        default=[],
+        help="draw the plan (.svg, .png, .pdf)",
+    )
 
     convert = commands.add_parser("convert", help="a quantity in another unit: convert 16 Nm YSW")
     convert.add_argument("words", nargs="+", metavar="QUANTITY UNIT", help="such as: 16 Nm YSW")
     convert.add_argument("--json", action="store_true", help="print JSON for other programs")
 
-    formula = commands.add_parser("formula", help="the answer of a formula with its working, or its card")
+    formula = commands.add_parser(
+        "formula", help="the answer of a formula with its working, or its card"
+    )
     formula.add_argument("name", help="the formula")
     formula.add_argument("inputs", nargs="*", metavar="input=value", help='such as count="16 YSW"')
     formula.add_argument("--json", action="store_true", help="print JSON for other programs")
@@ -80,7 +95,8 @@ def _goods(text: str) -> dict[str, int]:
         name, sign, count = part.partition("=")
         if not sign or not count.strip().isdigit():
             raise hw.NotationError(
-                f"--needed {text}: '{part.strip()}' is not a good and a number; write hank=200,throw=12"
+                f"--needed {text}: '{part.strip()}' is not a good and a number; "
+                "write hank=200,throw=12"
             )
         goods[name.strip()] = int(count)
     return goods
@@ -88,15 +104,14 @@ def _goods(text: str) -> dict[str, int]:
 
 def _plan(args: argparse.Namespace) -> None:
     if args.draws < 0:
-        raise hw.RangeError(f"--draws {args.draws} is not possible; write 0 for the likely figures only")
+        raise hw.RangeError(f"--draws {args.draws} is not possible; write 0 for the likely figures")
     if args.seed < 0:
         raise hw.RangeError(f"--seed {args.seed} is not possible; write a whole number from 0 up")
     plan = hw.plan.load(args.lot)
-    if args.needed:
-        needed = plan.needed(
-            _goods(args.needed), args.confidence, args.draws, args.seed, progress=_progress()
-        )
-        print(needed.to_json() if args.json else f"{str(needed.working)}\n{needed!r}")
+    if args.needed is not None:
+        goods = _goods(args.needed) if args.needed else None
+        needed = plan.needed(goods, args.confidence, args.draws, args.seed, progress=_progress())
+        print(needed.to_json() if args.json else f"{needed.working!s}\n{needed!r}")
         return
     result = plan.run(args.draws, args.seed, progress=_progress())
     # Files first: what is printed last is what was asked for.
@@ -115,19 +130,29 @@ def _plan(args: argparse.Namespace) -> None:
     else:
         print(result.text(all=args.all), end="")
         if not args.all:
-            print("\nMore: --all, --working NAME (such as twister.twist), --needed hank=200")
+            print("\nMore: --all, --working NAME (such as twister.twist), --needed")
 
 
 def _convert(args: argparse.Namespace) -> None:
     if len(args.words) < 2:
         raise hw.NotationError(
-            f"'{' '.join(args.words)}' names no unit to convert to; write: hankwise convert 16 Nm YSW"
+            f"'{' '.join(args.words)}' names no unit to convert to; "
+            "write: hankwise convert 16 Nm YSW"
         )
     value, unit = _split(args.words)
     result = value.to(unit)
     if args.json:
-        number = float(result.number(unit))  # type: ignore[arg-type]
-        print(json.dumps({"hankwise": hw.__version__, "given": str(value), "number": number, "unit": result.unit}))
+        number = float(result.number(unit))
+        print(
+            json.dumps(
+                {
+                    "hankwise": hw.__version__,
+                    "given": str(value),
+                    "number": number,
+                    "unit": result.unit,
+                }
+            )
+        )
     else:
         print(f"{value} = {result}")
 
@@ -153,7 +178,9 @@ def _inputs(formula: hw.Formula, texts: Sequence[str]) -> dict[str, object]:
     for text in texts:
         name, sign, value = text.partition("=")
         if not sign:
-            raise hw.NotationError(f"'{text}' is not an input; write it like {formula.inputs[0]['name']}=\"…\"")
+            raise hw.NotationError(
+                f"'{text}' is not an input; write it like {formula.inputs[0]['name']}=\"…\""
+            )
         given[name] = [part.strip() for part in value.split(",")] if name in many else value
     return given
 
@@ -162,8 +189,23 @@ def _formula(args: argparse.Namespace) -> None:
     formula = hw.formulas[args.name]
     if not args.inputs:
         if args.json:
-            keys = ("name", "room", "summary", "details", "equation", "inputs", "output", "limits", "slips", "sources")
-            print(json.dumps({key: getattr(formula, key) for key in keys}, ensure_ascii=False, indent=1))
+            keys = (
+                "name",
+                "room",
+                "summary",
+                "details",
+                "equation",
+                "inputs",
+                "output",
+                "limits",
+                "slips",
+                "sources",
+            )
+            print(
+                json.dumps(
+                    {key: getattr(formula, key) for key in keys}, ensure_ascii=False, indent=1
+                )
+            )
         else:
             print(f"{formula.name} ({formula.room})\n{formula}", end="")
         return
@@ -192,38 +234,49 @@ def _formula(args: argparse.Namespace) -> None:
         print(working, end="")
         for line in working.sensitivities:
             unit = f" {line['unit']}" if line["unit"] else ""
-            print(f"    1 % more of {line['input']} ({line['value']:g}{unit}): {line['elasticity']:+.3g} %")
+            print(
+                f"    1 % more of {line['input']} ({line['value']:g}{unit}): "
+                f"{line['elasticity']:+.3g} %"
+            )
 
 
 def _formulas(args: argparse.Namespace) -> None:
     found = hw.formulas.search(" ".join(args.words))
     if args.json:
-        print(json.dumps([{"name": f.name, "room": f.room, "summary": f.summary} for f in found.values()]))
+        print(
+            json.dumps(
+                [{"name": f.name, "room": f.room, "summary": f.summary} for f in found.values()]
+            )
+        )
     else:
         print(found)
 
 
 def main(argv: Sequence[str] | None = None) -> int:
-    """Run a command; 0 where it did, 1 where something given was wrong, 130 where it was stopped."""
+    """Run a command; gives 0, or 1 where something given was wrong, or 130 where it was stopped."""
     # The trade's signs (½, √, ×) on a terminal of any encoding.
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")
     import warnings
 
-    warnings.showwarning = lambda message, *_args, **_more: print(f"note: {message}", file=sys.stderr)
+    warnings.showwarning = lambda message, *_args, **_more: print(
+        f"note: {message}", file=sys.stderr
+    )
     args = _parser().parse_args(argv)
     command = {"plan": _plan, "convert": _convert, "formula": _formula, "formulas": _formulas}
     try:
         command[args.command](args)
+        sys.stdout.flush()
+    except BrokenPipeError:
+        # Whoever read has enough, as in `hankwise plan … | head`; nothing is left to flush.
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
     except (hw.HankwiseError, TypeError, OSError) as error:
         print(f"hankwise: {error}", file=sys.stderr)
         return 1
     except KeyError as error:
         print(f"hankwise: {error.args[0]}", file=sys.stderr)
         return 1
-    except BrokenPipeError:
-        return 0
     except KeyboardInterrupt:
         print("\nhankwise: stopped", file=sys.stderr)
         return 130

@@ -397,7 +397,7 @@ mean_by_mass: _MeanByMass
 class _MissingComponent(Formula):
     """The end that is missing from a fold of a wanted resultant, without contraction.
 
-    T = T_R − T₁ − T₂
+    T_x = T_R − T₁ − T₂
 
     resultant: resultant count wanted
     known: counts of the known ends

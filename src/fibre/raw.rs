@@ -2,7 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::{Fraction, Mass};
+use crate::quantity::{Fraction, Mass, Yield};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] =
@@ -58,13 +58,14 @@ pub fn scoured_yield<N: Number>(
     /// mass before
     #[q("G", 1.0..=5000.0)]
     greasy: Mass<N>,
-) -> Fraction<N> {
+) -> Yield<N> {
     scoured / greasy
 }
 
 /// Clean content of the United States customs, from bone-dry pure fibre.
 ///
 /// The clean content carries 12 % moisture, 1.5 % extract and 0.5 % ash: 86 % of it is pure fibre.
+/// Pure dry fibre therefore has a clean content of 116 %: it would weigh so much with them on it.
 #[formula(
     result = "A",
     sources = ["19 CFR 151"],
@@ -74,7 +75,7 @@ pub fn clean_content_customs<N: Number>(
     /// bone-dry pure wool fibre as a share of the greasy mass
     #[q("WB", 0.3..=0.8)]
     wool_base: Fraction<N>,
-) -> Fraction<N> {
+) -> Yield<N> {
     wool_base / 0.86
 }
 
@@ -87,10 +88,10 @@ pub fn clean_content_customs<N: Number>(
 pub fn clean_yield_customs<N: Number>(
     /// clean content
     #[q("A", 0.3..=0.9)]
-    content: Fraction<N>,
+    content: Yield<N>,
     /// vegetable matter as a share of the greasy mass
     #[q("V", 0.0..=0.3)]
     vegetable: Fraction<N>,
-) -> Fraction<N> {
+) -> Yield<N> {
     content - (0.005 * content + 0.60 * vegetable).min(0.15 * content)
 }

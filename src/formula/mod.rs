@@ -124,25 +124,34 @@ impl Formula {
             .collect()
     }
 
-    /// The answer, in the base unit, with the inputs checked.
+    /// The answer, in the base unit, with the inputs checked; an answer that cannot be is refused.
     pub fn answer(&self, row: &[f64]) -> Result<f64> {
         self.check(row)?;
         let answer = (self.evaluate)(row);
-        if answer.is_finite() { Ok(answer) } else { Err(self.no_answer(row, answer)) }
+        if !answer.is_finite() {
+            let given = self.given(row);
+            return Err(Error::range(format!(
+                "{} has no finite answer ({answer}) for {given}; look for a zero or a loss of the whole",
+                self.name,
+            )));
+        }
+        self.output.kind.check(answer).map_err(|e| {
+            let given = self.given(row);
+            let advice = "each is possible, but not together: look for one too large or too small";
+            Error::range(format!("{}: {e}; it comes from {given}; {advice}", self.name))
+        })?;
+        Ok(answer)
     }
 
-    fn no_answer(&self, row: &[f64], answer: f64) -> Error {
+    /// The inputs and their figures, for a message.
+    fn given(&self, row: &[f64]) -> String {
         let print = crate::quantity::print::of_kind;
         let given: Vec<String> = row
             .iter()
             .enumerate()
             .map(|(k, x)| format!("{} = {}", self.input(k).name, print(*x, self.input(k).kind)))
             .collect();
-        Error::range(format!(
-            "{} has no finite answer ({answer}) for {}; look for a zero or a loss of the whole",
-            self.name,
-            given.join(", ")
-        ))
+        given.join(", ")
     }
 
     /// The answer with its working, from quantities as the user gave them. `typed` holds the texts,

@@ -35,9 +35,11 @@ impl Formula {
             if right_miss.is_finite() {
                 ends = (ends.0.min(right_miss + wanted), ends.1.max(right_miss + wanted));
             }
+            // The signs, not the misses themselves: the product of two tiny ones would be zero.
+            let crosses = left_miss != 0.0 && left_miss.signum() * right_miss.signum() < 0.0;
             if right_miss == 0.0 {
                 roots.push(right);
-            } else if left_miss * right_miss < 0.0 {
+            } else if crosses {
                 let root = bisect(&mut miss, left, right);
                 // A jump or a pole changes sign too, without coming near the wanted value.
                 if miss(root).abs()

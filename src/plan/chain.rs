@@ -37,7 +37,13 @@ impl Books {
 
 impl Ledger for Books {
     fn lost(&mut self, to: &'static str, key: &str, what: impl FnOnce() -> Stock) {
-        self.lost.push(self.line(to, key, what()));
+        let stock = what();
+        // Wool that leaves with more water on it than it came with has lost none.
+        if stock.water < 0.0 {
+            self.added("water taken up", || Stock::default().less(&stock));
+        } else {
+            self.lost.push(self.line(to, key, stock));
+        }
     }
     fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock) {
         self.added.push(self.line(from, "", what()));

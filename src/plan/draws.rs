@@ -68,6 +68,10 @@ pub(super) fn in_blocks<T: Send>(
             after_each();
         }
     };
+    // Asked before the first draw too: another thread may be done before this one has a block.
+    if !(request.progress)(0) {
+        stop.store(true, Ordering::Relaxed);
+    }
     std::thread::scope(|scope| {
         for _ in 1..request.threads.min(blocks).max(1) {
             scope.spawn(|| work(&mut || {}));
@@ -80,9 +84,8 @@ pub(super) fn in_blocks<T: Send>(
         });
     });
     let results = results.into_inner().unwrap_or_else(PoisonError::into_inner);
-    results
-        .into_iter()
-        .collect::<Option<Vec<T>>>()
+    let whole = if stop.into_inner() { None } else { results.into_iter().collect() };
+    whole
         .ok_or_else(|| Error::plan(format!("stopped after {} of {draws} draws", done.into_inner())))
 }
 

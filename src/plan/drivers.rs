@@ -53,14 +53,21 @@ pub(super) fn rank(plan: &Plan, blocks: &[Block], piece: f64) -> Vec<Driver> {
             let chance = (filled - 1.0) / draws * variance;
             let share =
                 if variance > 0.0 { ((between - chance) / variance).clamp(0.0, 1.0) } else { 0.0 };
-            // Below −1.6 and above 1.6: about the lowest and the highest twentieth.
-            let end = |range: std::ops::Range<usize>| {
-                let [n, sum, short] = bins[range]
-                    .iter()
-                    .fold([0.0; 3], |a, b| [a[0] + b[0], a[1] + b[1], a[2] + b[2]]);
+            // The lowest and the highest twentieth of the draws, in whole bins.
+            let end = |inwards: &mut dyn Iterator<Item = &[f64; 3]>| {
+                let mut all = [0.0; 3];
+                while all[0] < 0.05 * draws
+                    && let Some(bin) = inwards.next()
+                {
+                    for (a, b) in all.iter_mut().zip(bin) {
+                        *a += b;
+                    }
+                }
+                let [n, sum, short] = all;
                 (sum / n / piece, short / n)
             };
-            let ((low, short_low), (high, short_high)) = (end(0..8), end(24..BINS));
+            let (low, short_low) = end(&mut bins.iter());
+            let (high, short_high) = end(&mut bins.iter().rev());
             Driver {
                 key: given.key.clone(),
                 words: given.meaning.to_owned(),

@@ -34,9 +34,13 @@ impl File {
                 let why = e.message().lines().collect::<Vec<_>>().join(" ");
                 let why = why.trim();
                 let shown = text.lines().nth(line - 1).unwrap_or("").trim();
+                let write = if why.starts_with("duplicate") {
+                    "it stands above already; take one of the two out"
+                } else {
+                    "write key = \"value\", texts in quotes"
+                };
                 Err(Error::plan(format!(
-                    "{name}:{line}: this is not TOML ({why}): {shown}; \
-                     write key = \"value\", texts in quotes"
+                    "{name}:{line}: this is not TOML ({why}): {shown}; {write}"
                 )))
             }
         }
@@ -111,7 +115,9 @@ impl<'d> Section<'d> {
         let table = match item {
             None => None,
             Some(item) => Some(item.as_table_like().ok_or_else(|| {
-                self.error(key, format!("a table is wanted here; write [{}]", self.full(key)))
+                let message =
+                    format!("a table is wanted, not {}; write [{}]", shown(item), self.full(key));
+                self.error(key, message)
             })?),
         };
         let line = item.map_or(self.line, |i| self.file.line(i.span()));
@@ -119,25 +125,26 @@ impl<'d> Section<'d> {
     }
     /// Refuses keys that nobody asked for.
     pub(super) fn finish(&self) -> Result<()> {
-        let used = self.used.borrow();
-        for key in self.keys() {
-            if !used.contains(&key) {
-                let near = did_you_mean(&key, used.iter().map(String::as_str))
-                    .map(|k| format!("; did you mean '{k}'?"))
-                    .unwrap_or_default();
-                let known: Vec<&str> = used.iter().map(String::as_str).collect();
-                return Err(self.error(
-                    &key,
-                    format!("this key is not known{near} Known here: {}", known.join(", ")),
-                ));
-            }
-        }
-        Ok(())
+        self.only(self.used.borrow().iter().map(String::as_str))
+    }
+    /// Refuses keys other than these.
+    pub(super) fn only<'k>(&self, known: impl IntoIterator<Item = &'k str>) -> Result<()> {
+        let known: Vec<&str> = known.into_iter().collect();
+        let Some(key) = self.keys().into_iter().find(|k| !known.contains(&k.as_str())) else {
+            return Ok(());
+        };
+        let near = did_you_mean(&key, known.iter().copied())
+            .map_or_else(|| ".".to_owned(), |k| format!("; did you mean '{k}'?"));
+        Err(self
+            .error(&key, format!("this key is not known{near} Known here: {}", known.join(", "))))
     }
     fn missing(&self, key: &str, what: &str, example: &str) -> Error {
-        let table =
-            if self.path.is_empty() { String::new() } else { format!(" in [{}]", self.path) };
-        self.error(key, format!("{what} is missing; write {key} = {example}{table}"))
+        let write = match self.path.as_str() {
+            "" => format!("{key} = {example}"),
+            path if self.is_present() => format!("{key} = {example} in [{path}]"),
+            path => format!("a table [{path}] with {key} = {example}"),
+        };
+        self.error(key, format!("{what} is missing; write {write}"))
     }
     /// A text.
     pub(super) fn text(&self, key: &str, what: &str, example: &str) -> Result<String> {
@@ -210,6 +217,13 @@ impl<'d> Section<'d> {
             Some(table) => self.spread(q, table)?,
         };
         let base = amount.base();
+        if q.positive && base <= 0.0 {
+            let message = format!(
+                "{typed} is not possible for the {}; write it like {}",
+                q.meaning, q.example
+            );
+            return Err(self.error(q.key, message));
+        }
         let (low, high, source) = q.usual;
         if base < low || base > high {
             draft.warnings.push(format!(
@@ -315,6 +329,11 @@ impl<'d> Section<'d> {
             .map(|v| read_value(v, kind).map(|(amount, _)| amount.base()))
             .collect::<Result<Vec<f64>>>()
             .map_err(|e| self.placed(list, &e))?;
+        if let Some(none) = parts.iter().find(|p| **p <= 0.0) {
+            let message =
+                format!("{} is no part; write a list such as {example}", of_kind(*none, kind));
+            return Err(self.error(list, message));
+        }
         parts.sort_by(f64::total_cmp);
         let fixed = match self.take(set) {
             None => None,
@@ -377,7 +396,14 @@ fn read_value(value: &Value, kind: Kind) -> Result<(Amount, String)> {
 }
 
 fn bare(number: f64, kind: Kind) -> Result<(Amount, String)> {
+    if !number.is_finite() {
+        return Err(Error::notation(format!(
+            "{number} is no figure for a {}; write it like \"{}\"",
+            kind.words(),
+            kind.example()
+        )));
+    }
     let amount = crate::quantity::bare_number(number, kind)?;
     kind.check(amount.base())?;
-    Ok((amount, number.to_string()))
+    Ok((amount, if number.abs() < 1e15 { number.to_string() } else { format!("{number:e}") }))
 }

@@ -35,6 +35,10 @@ impl Given {
     pub fn base(&self) -> f64 {
         self.amount.base()
     }
+    /// Where it stands and what it is called: what messages about it begin with.
+    pub(super) fn place(&self) -> String {
+        format!("{}: {}", self.origin, self.key)
+    }
 }
 
 /// The place of a figure in the table of given figures.

@@ -72,7 +72,7 @@ impl Fleece {
         );
         Ok(Fleece {
             greasy: section.ask(draft, &greasy)?,
-            clean: section.ask(draft, &clean)?,
+            clean: section.ask(draft, &clean.positive())?,
             regain: section.ask(draft, &regain)?,
             vegetable: section.ask(draft, &vegetable)?,
             diameter: section.ask(draft, &diameter)?,
@@ -129,10 +129,18 @@ impl Yarn {
             "\"25 turns/cm √tex\"",
         );
         let name = section.text("name", "the name of the yarn", "\"two-fold\"")?;
+        let number = section.ask(draft, &ends)?;
+        if draft.given[number.0].base().fract() != 0.0 {
+            let typed = &draft.given[number.0].typed;
+            return Err(section.error(
+                ends.key,
+                format!("ends are whole, {typed} is not possible; write {}", ends.example),
+            ));
+        }
         Ok(Yarn {
             name,
             count: section.ask(draft, &count)?,
-            ends: section.ask(draft, &ends)?,
+            ends: number,
             twist_factor: section.ask(draft, &factor)?,
         })
     }

@@ -4,6 +4,7 @@
 mod book;
 mod chain;
 mod chance;
+mod check;
 mod draws;
 mod drivers;
 mod file;
@@ -48,6 +49,10 @@ use stage::AnyStage;
 pub const ROUTE: [&str; 9] =
     ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
 
+/// What may stand at the head of a lot file beside the stages.
+const TABLES: [&str; 9] =
+    ["route", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods"];
+
 /// A plan for a lot. It does not change; running it gives a result.
 #[derive(Clone, Debug)]
 pub struct Plan {
@@ -79,6 +84,8 @@ impl Plan {
     pub fn parse(text: &str, name: &str) -> Result<Plan> {
         let file = File::parse(name, text)?;
         let root = file.root();
+        // First of all: a misspelt table would else be called missing.
+        root.only(TABLES.iter().chain(stage::NAMES).copied())?;
         let mut draft = Draft::default();
 
         let lot = root.section("lot")?;
@@ -113,42 +120,8 @@ impl Plan {
             goods,
             warnings: draft.warnings,
         };
-        plan.check(&lot)?;
+        plan.check()?;
         Ok(plan)
-    }
-
-    /// Refuses what can be seen to be impossible before anything is planned.
-    fn check(&self, lot: &file::Section<'_>) -> Result<()> {
-        let nominal = chain::Nominal::new(self);
-        let greasy = nominal.flow[0];
-        let [_, _, _, grease, _] = greasy.parts();
-        if grease < 0.0 {
-            let print = crate::quantity::print::of_kind;
-            let kind = crate::quantity::Kind::Mass;
-            return Err(lot.error(
-                "clean",
-                format!(
-                    "clean fibre {}, its water {} and vegetable matter {} together exceed the {} of the lot; \
-                     write a smaller clean share, regain or vegetable",
-                    print(greasy.fibre, kind),
-                    print(greasy.water, kind),
-                    print(greasy.vegetable, kind),
-                    print(greasy.total(), kind),
-                ),
-            ));
-        }
-        for (stage, stock) in self.stages.iter().zip(&nominal.flow[1..]) {
-            if stock.fibre <= 0.0 {
-                return Err(Error::plan(format!(
-                    "{}: nothing is left of the lot after '{}': what it holds up is more than what comes in; \
-                     take a larger lot or write a smaller {}.held_up",
-                    self.file,
-                    stage.name(),
-                    stage.name()
-                )));
-            }
-        }
-        Ok(())
     }
 
     /// The name of the lot.
@@ -211,13 +184,15 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
     let mut stages = Vec::new();
     for (place, name) in names.iter().enumerate() {
         if names[..place].contains(name) {
-            return Err(root.error("route", format!("'{name}' stands twice in the route")));
+            return Err(root.error(
+                "route",
+                format!("'{name}' stands twice in the route; take one of the two out"),
+            ));
         }
         let section = root.section(name)?;
         let Some(stage) = AnyStage::read(name, &section, draft)? else {
             let near = did_you_mean(name, stage::NAMES.iter().copied())
-                .map(|n| format!("; did you mean '{n}'?"))
-                .unwrap_or_default();
+                .map_or_else(|| ".".to_owned(), |n| format!("; did you mean '{n}'?"));
             let known = stage::NAMES.join(", ");
             let message = format!("there is no stage '{name}'{near} Stages: {known}");
             return Err(root.error("route", message));
@@ -233,6 +208,23 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
             ));
         }
     }
+    // Yarn is carded, spun, folded and scoured in this order; what comes before is the mill's affair.
+    let rank =
+        |name: &String| ["card", "mule", "twister", "hank-scour"].iter().position(|s| s == name);
+    let turned = |pair: &&[String]| rank(&pair[0]) > rank(&pair[1]);
+    if let Some([first, second]) = names.windows(2).find(turned) {
+        return Err(root.error(
+            "route",
+            format!("'{first}' cannot come before '{second}'; turn the two about"),
+        ));
+    }
+    let passed_by = |key: &String| stage::NAMES.contains(&key.as_str()) && !names.contains(key);
+    if let Some(name) = root.keys().iter().find(|key| passed_by(key)) {
+        return Err(root.error(
+            name,
+            format!("the route passes '{name}' by; add it to the route or take the table out"),
+        ));
+    }
     Ok(stages)
 }
 
@@ -240,6 +232,13 @@ fn read_machines(root: &file::Section<'_>, draft: &mut Draft) -> Result<Machines
     let reel = root.section("reel")?;
     let loom = root.section("loom")?;
     let (cone, finish) = (root.section("cone")?, root.section("finish")?);
+    if let Some(alone) = [&cone, &finish].into_iter().find(|s| s.is_present() && !loom.is_present())
+    {
+        return Err(root.error(
+            &alone.path,
+            "this belongs to a loom; write a table [loom] too, or take this one out",
+        ));
+    }
     let machines = Machines {
         reel: reel.is_present().then(|| Reel::read(&reel, draft)).transpose()?,
         loom: loom.is_present().then(|| Loom::read(&cone, &loom, &finish, draft)).transpose()?,
@@ -260,6 +259,12 @@ fn read_goods(
     let mut goods: Vec<Good> = Vec::new();
     for name in section.keys() {
         let one = section.section(&name)?;
+        if TABLES.iter().chain(stage::NAMES).any(|taken| *taken == name) || name == "promise" {
+            return Err(section.error(
+                &name,
+                "this name is taken; call the goods something else, such as [goods.scarf]",
+            ));
+        }
         let good = Good::read(&name, &one, machines, yarn, draft)?;
         one.finish()?;
         if let Some(before) = goods.iter().find(|g| g.rest) {

@@ -1,4 +1,4 @@
-//! What a stage asks of the lot file.
+//! What a lot file is asked for.
 
 use crate::quantity::Kind;
 
@@ -14,9 +14,12 @@ pub(super) struct Question {
     pub(super) example: &'static str,
     /// Taken where nothing is written, in the base unit.
     pub(super) default: Option<f64>,
+    /// True where zero cannot be: a mule without spindles, a clean share of nothing.
+    pub(super) positive: bool,
 }
 
-/// Short form for a question without default.
+/// Short form for a question without default. A mass, length or number whose usual range begins above
+/// zero cannot be zero; a share can, unless it is said to be [`Question::positive`].
 pub(super) const fn ask(
     key: &'static str,
     symbol: &'static str,
@@ -25,12 +28,16 @@ pub(super) const fn ask(
     usual: (f64, f64, &'static str),
     example: &'static str,
 ) -> Question {
-    Question { key, symbol, meaning, kind, usual, example, default: None }
+    let positive = usual.0 > 0.0 && !matches!(kind.family(), Kind::Fraction);
+    Question { key, symbol, meaning, kind, usual, example, default: None, positive }
 }
 
 impl Question {
     pub(super) const fn or(self, default: f64) -> Question {
         Question { default: Some(default), ..self }
+    }
+    pub(super) const fn positive(self) -> Question {
+        Question { positive: true, ..self }
     }
 }
 

@@ -62,7 +62,15 @@ impl PlanResult {
             format!("{spare} to spare")
         } else {
             let short = pieces((margin.abs() - 1e-9).ceil(), &self.margin.good);
-            format!("short of yarn for {short}")
+            let gives_way = if self.goods.len() > 1 {
+                format!(
+                    " (the {} give way, the goods before them are served first)",
+                    plural(&self.margin.good)
+                )
+            } else {
+                String::new()
+            };
+            format!("short of yarn for {short}{gives_way}")
         };
         let promised = if promised.is_empty() { "nothing counted".to_owned() } else { promised };
         let mut lines = vec![

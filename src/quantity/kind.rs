@@ -100,6 +100,8 @@ kinds! {
     Fineness, "fibre diameter", "µm", Fineness, f64::MIN_POSITIVE, ANY, "29 µm";
     /// A share, a loss or an efficiency: part of a whole.
     Fraction, "fraction", "", Fraction, 0.0, 1.0, "8 %";
+    /// A mass after over the mass before, each with its own water and fat: may be over the whole.
+    Yield, "yield", "", Fraction, 0.0, ANY, "61 %";
     /// Water on a dry mass.
     Regain, "regain", "", Fraction, 0.0, ANY, "16 %";
     /// Shortening in twisting, on the untwisted length; negative where the yarn grows.

@@ -70,7 +70,7 @@ pub fn single_for_fold<N: Number>(
 
 /// The end that is missing from a fold of a wanted resultant, without contraction.
 #[formula(
-    result = "T",
+    result = "T_x",
     sources = ["Davis 1920"],
     limits = ["the known ends together are finer than the resultant"],
     slips = ["subtracting indirect counts"]

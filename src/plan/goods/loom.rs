@@ -125,7 +125,7 @@ impl Loom {
             turn: loom.ask(draft, &TURN.or(0.0))?,
             weft_waste: loom.ask(draft, &WEFT_WASTE.or(0.0))?,
             speed: loom.ask(draft, &SPEED)?,
-            efficiency: loom.ask(draft, &EFFICIENCY)?,
+            efficiency: loom.ask(draft, &EFFICIENCY.positive())?,
             loss: finish.ask(draft, &FINISHING_LOSS)?,
             width_shrinkage: finish.ask(draft, &WIDTH_SHRINKAGE)?,
             length_shrinkage: finish.ask(draft, &LENGTH_SHRINKAGE)?,

@@ -147,12 +147,7 @@ impl Piece {
         let note = beside(&shown, reed_wanted * 10.0, gives);
         bench.set("loom", "reed", "reed", at.reed, note);
         let widest: Length<N> = v.get(loom.widest);
-        let too_wide = at.set_width.value() > widest.value();
-        let note = if too_wide {
-            format!("WIDER than the loom: {} at most", print::with_unit(widest.value(), "m"))
-        } else {
-            format!("loom takes {}", print::with_unit(widest.value(), "m"))
-        };
+        let note = format!("loom takes {}", print::with_unit(widest.value(), "m"));
         bench.set("loom", "reed_width", "width wanted in the reed", at.reed_width, note);
         bench.set(
             "loom",

@@ -116,7 +116,7 @@ impl Stage for Mule {
             slip: section.ask(draft, &slip.or(0.0))?,
             coiling: section.ask(draft, &coiling.or(0.0))?,
             cycle: section.ask(draft, &cycle)?,
-            efficiency: section.ask(draft, &efficiency)?,
+            efficiency: section.ask(draft, &efficiency.positive())?,
         })
     }
 

@@ -63,7 +63,8 @@ impl Stage for Oil {
         let fat = named(Self::NAME, "fat", "grease and oil on clean dry fibre, on leaving", fat);
         let regain = Regain::from(flow.regain.v() + water.v());
         let regain = named(Self::NAME, "regain", "water on clean dry fibre, on leaving", regain);
-        let oil = (flow.oil * flow.fat.v() + share.v()) / fat.v();
+        // Where there is no fat at all none of it is oil.
+        let oil = (flow.oil * flow.fat.v() + share.v()) / fat.v().max(f64::MIN_POSITIVE);
         let out = Flow { regain, fat, oil, ..flow };
         ledger.added("oil and water put on", || out.stock().less(&flow.stock()));
         out

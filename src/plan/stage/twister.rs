@@ -76,7 +76,7 @@ impl Stage for Twister {
             wheel: section.owned(draft, "wheels", "wheel", Kind::Count, "[32, 35, 40]")?,
             spindles: section.ask(draft, &spindles)?,
             speed: section.ask(draft, &speed)?,
-            efficiency: section.ask(draft, &efficiency)?,
+            efficiency: section.ask(draft, &efficiency.positive())?,
         })
     }
 

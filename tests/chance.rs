@@ -1,0 +1,298 @@
+//! The draws: the same bytes however they are made, and the distribution that was asked for. Where a
+//! sample is compared with a distribution, four standard errors are allowed, for a fixed seed.
+#![allow(clippy::float_cmp)] // the same bytes are the same figures
+
+use hankwise::plan::{Layer, Plan, PlanResult, Spread};
+use hankwise::quantity::Kind;
+
+mod lot;
+use lot::{LOT, known, set};
+
+/// The 95 % and the 80 % point of the normal distribution (any table).
+const Z95: f64 = 1.644_853_626_951_472_7;
+const Z80: f64 = 0.841_621_233_572_914_2;
+
+fn run(text: &str, draws: usize, seed: u64, threads: usize) -> PlanResult {
+    Plan::parse(text, "lot.toml").unwrap().run(draws, seed, threads, &mut |_| true).unwrap()
+}
+
+/// A share found among `n` draws where `p` is expected.
+fn near_share(found: f64, p: f64, n: usize) -> bool {
+    (found - p).abs() <= 4.0 * (p * (1.0 - p) / n as f64).sqrt()
+}
+
+fn mean_and_deviation(all: &[f64]) -> (f64, f64) {
+    let n = all.len() as f64;
+    let mean = all.iter().sum::<f64>() / n;
+    let squares = all.iter().map(|x| (x - mean).powi(2)).sum::<f64>();
+    (mean, (squares / (n - 1.0)).sqrt())
+}
+
+#[test]
+fn the_same_bytes_for_any_number_of_threads() {
+    let draws = 7000; // three whole blocks and a part
+    let one = run(LOT, draws, 11, 1);
+    for threads in [1, 2, 3, 16] {
+        let other = run(LOT, draws, 11, threads);
+        assert_eq!(one.samples.margin, other.samples.margin, "{threads} threads");
+        assert_eq!(one.samples.pieces, other.samples.pieces, "{threads} threads");
+        assert_eq!(one.drivers, other.drivers, "{threads} threads");
+        assert_eq!(one.margin.band, other.margin.band);
+        assert_eq!(one.margin.chance, other.margin.chance);
+        let bands = |r: &PlanResult| r.stages.iter().map(|s| s.band).collect::<Vec<_>>();
+        assert_eq!(bands(&one), bands(&other));
+    }
+    let plan = Plan::parse(LOT, "lot.toml").unwrap();
+    let needed =
+        [1, 2, 3].map(|threads| plan.needed(&[], 0.9, draws, 11, threads, &mut |_| true).unwrap());
+    assert!(needed.iter().all(|n| n.enough == needed[0].enough));
+}
+
+#[test]
+fn another_seed_makes_other_draws() {
+    let (a, b) = (run(LOT, 500, 1, 2), run(LOT, 500, 2, 2));
+    let alike = a.samples.margin.iter().zip(&b.samples.margin).filter(|(a, b)| a == b).count();
+    assert_eq!(alike, 0);
+    // The likely figures rest on no draw.
+    assert_eq!(a.margin.likely, b.margin.likely);
+    assert_eq!(a.goods[1].unrounded, b.goods[1].unrounded);
+}
+
+#[test]
+fn a_draw_does_not_depend_on_how_many_are_made() {
+    let (few, many) = (run(LOT, 100, 4, 1), run(LOT, 5000, 4, 2));
+    assert_eq!(few.samples.margin, many.samples.margin[..100]);
+}
+
+#[test]
+fn figures_that_are_known_need_no_draws() {
+    let result = run(&known(), 1000, 1, 1);
+    assert_eq!((result.draws, result.margin.chance, result.drivers.len()), (0, None, 0));
+}
+
+/// Section, key, kind; low, likely and high in base units.
+type Figure = (&'static str, &'static str, Kind, [f64; 3]);
+
+/// Figures that a lot has uncertain one at a time.
+const FIGURES: [Figure; 7] = [
+    ("lot", "clean", Kind::Fraction, [0.485, 0.52, 0.55]),
+    ("sort", "rejects", Kind::Fraction, [0.05, 0.08, 0.12]),
+    ("card", "loss", Kind::Fraction, [0.04, 0.05, 0.07]),
+    ("card", "held_up", Kind::Mass, [0.45, 0.60, 0.85]),
+    ("mule", "loss", Kind::Fraction, [0.02, 0.03, 0.045]),
+    ("loom", "take_up", Kind::TakeUp, [0.07, 0.08, 0.095]),
+    ("finish", "length_shrinkage", Kind::Shrinkage, [0.085, 0.10, 0.12]),
+];
+
+fn typed(x: f64, kind: Kind) -> String {
+    if kind == Kind::Mass { format!("\"{x:?} kg\"") } else { format!("{x:?}") }
+}
+
+fn uncertain(text: &str, (section, key, kind, range): Figure) -> String {
+    let [low, likely, high] = range.map(|x| typed(x, kind));
+    set(text, section, key, &format!("{{ low = {low}, likely = {likely}, high = {high} }}"))
+}
+
+/// How the lot file spreads a figure.
+fn spread(figure: Figure) -> Spread {
+    let plan = Plan::parse(&uncertain(&known(), figure), "lot.toml").unwrap();
+    let key = format!("{}.{}", figure.0, figure.1);
+    plan.given().iter().find(|g| g.key == key).unwrap().spread
+}
+
+#[test]
+fn low_likely_and_high_are_quantiles_of_the_spread() {
+    let more = [
+        // No logit or logarithm of zero and less: spread as they are.
+        ("dust", "loss", Kind::Fraction, [0.0, 0.02, 0.03]),
+        ("card", "held_up", Kind::Mass, [0.0, 0.6, 0.85]),
+        ("finish", "width_shrinkage", Kind::Shrinkage, [-0.01, 0.02, 0.05]),
+        // To one side only.
+        ("scour", "loss", Kind::Fraction, [0.01, 0.01, 0.03]),
+    ];
+    for figure in FIGURES.into_iter().chain(more) {
+        let (_, key, kind, [low, likely, high]) = figure;
+        let spread = spread(figure);
+        for (z, wanted) in [(-Z95, low), (0.0, likely), (Z95, high)] {
+            let got = spread.at(z, f64::NAN);
+            assert!((got - wanted).abs() <= 1e-12 * high, "{key} at {z}: {got}, not {wanted}");
+        }
+        // Rising all the way, and within what is possible for a share.
+        let all: Vec<f64> = (-60..=60).map(|k| spread.at(f64::from(k) / 10.0, f64::NAN)).collect();
+        assert!(all.is_sorted());
+        if kind == Kind::Fraction && low > 0.0 {
+            assert!(all.iter().all(|x| *x > 0.0 && *x < 1.0));
+        }
+    }
+    assert!(!spread(("dust", "loss", Kind::Fraction, [0.02; 3])).is_open());
+}
+
+/// With one figure uncertain the margin is a rising or a falling function of it: a quantile of the
+/// margin is the margin at the quantile of the figure.
+#[test]
+fn one_uncertain_figure_gives_the_exact_distribution() {
+    let n = 20_000;
+    for figure in FIGURES {
+        let (section, key, kind, [low, likely, high]) = figure;
+        let spread = spread(figure);
+        let drawn = run(&uncertain(&known(), figure), n, 21, 2).samples.margin;
+        let at = |x: f64| run(&set(&known(), section, key, &typed(x, kind)), 0, 1, 1).margin.likely;
+        let rising = at(high) > at(low);
+        let [fifth, four_fifths] = [-Z80, Z80].map(|z| spread.at(z, likely));
+        let quantiles =
+            [(low, 0.05), (fifth, 0.2), (likely, 0.5), (four_fifths, 0.8), (high, 0.95)];
+        for (x, p) in quantiles {
+            let margin = at(x);
+            let below = drawn.iter().filter(|m| **m < margin).count() as f64 / n as f64;
+            let p = if rising { p } else { 1.0 - p };
+            assert!(near_share(below, p, n), "{section}.{key} at {x}: {below}, not {p}");
+        }
+    }
+}
+
+#[test]
+fn bands_are_quantiles_of_the_draws() {
+    let n = 20_000;
+    let result = run(&uncertain(&known(), FIGURES[0]), n, 8, 2);
+    let margins = &result.samples.margin;
+    let below = |x: f64| margins.iter().filter(|m| **m < x).count() as f64 / n as f64;
+    let band = result.margin.band.unwrap();
+    for (x, p) in [(band.low, 0.05), (band.likely, 0.5), (band.high, 0.95)] {
+        assert!((below(x) - p).abs() <= 2.0 / n as f64, "{x} is at {}, not {p}", below(x));
+    }
+    // Fibre goes with the clean share, so its band has the share's ends, within sampling error.
+    let sorted = result.stages[0].band.unwrap();
+    for (got, clean) in [(sorted.low, 0.485), (sorted.likely, 0.52), (sorted.high, 0.55)] {
+        let wanted = 80.0 * 0.92 * clean * 1.17;
+        assert!((got / wanted - 1.0).abs() < 0.005, "{got}, not {wanted}");
+    }
+}
+
+#[test]
+fn the_only_uncertain_figure_drives_it_all_and_an_idle_one_nothing() {
+    for figure in FIGURES {
+        let text = uncertain(&known(), figure);
+        // The diameter sets no mass; the room's regain only what the scale reads.
+        let text = set(&text, "lot", "diameter", "{ mean = \"29 µm\", sd = \"1 µm\" }");
+        let text = set(&text, "mule", "regain", "{ mean = \"16 %\", sd = \"2 %\" }");
+        let result = run(&text, 20_000, 5, 2);
+        let name = format!("{}.{}", figure.0, figure.1);
+        assert_eq!(result.drivers[0].key, name);
+        assert!(result.drivers[0].share > 0.98, "{:?}", result.drivers[0]);
+        for idle in &result.drivers[1..] {
+            assert!(idle.share < 0.005, "{idle:?}");
+        }
+    }
+}
+
+/// For a sum of independent parts the share of each is its part of the variance.
+#[test]
+fn shares_of_two_drivers_are_shares_of_the_variance() {
+    let likely = run(&known(), 0, 1, 1);
+    let slopes = likely.working("promise.margin").unwrap().sensitivities();
+    let slope = |key: &str| slopes.iter().find(|s| s.input == key).unwrap().slope;
+    // In points of percent, as the slopes are.
+    for (clean, rejects) in [(0.5, 0.5), (1.0, 2.0), (0.5, 2.0)] {
+        let spread = |mean: f64, sd: f64| format!("{{ mean = \"{mean} %\", sd = \"{sd} %\" }}");
+        let text = set(&known(), "lot", "clean", &spread(52.0, clean));
+        let text = set(&text, "sort", "rejects", &spread(8.0, rejects));
+        let result = run(&text, 40_000, 9, 2);
+        let variances =
+            [slope("lot.clean") * clean, slope("sort.rejects") * rejects].map(|s| s * s);
+        for (key, variance) in ["lot.clean", "sort.rejects"].into_iter().zip(variances) {
+            let share = result.drivers.iter().find(|d| d.key == key).unwrap().share;
+            let wanted = variance / variances.iter().sum::<f64>();
+            assert!((share - wanted).abs() < 0.025, "{key}: {share}, not {wanted}");
+        }
+    }
+}
+
+#[test]
+fn swings_go_the_way_of_the_slopes() {
+    let result = run(LOT, 20_000, 2, 2);
+    for driver in &result.drivers {
+        let (low, high) = driver.swing;
+        assert_eq!(high > low, driver.key == "lot.clean", "{driver:?}");
+        let (short_low, short_high) = driver.short;
+        if driver.share > 0.02 {
+            assert_eq!(short_high < short_low, high > low, "{driver:?}");
+        }
+    }
+    let sum: f64 = result.drivers.iter().map(|d| d.share).sum();
+    assert!((sum - 1.0).abs() < 0.05, "independent figures share the variance: {sum}");
+}
+
+#[test]
+fn few_draws_leave_no_figure_out() {
+    for draws in [1, 2, 10, 100] {
+        for d in run(LOT, draws, 3, 1).drivers {
+            let all = [d.share, d.swing.0, d.swing.1, d.short.0, d.short.1];
+            assert!(all.iter().all(|x| x.is_finite()), "{draws} draws: {d:?}");
+        }
+    }
+}
+
+#[test]
+fn pieces_average_out_by_the_root_of_their_number() {
+    let n = 20_000;
+    let text = set(&known(), "goods.hank", "piece_cv", "\"8 %\"");
+    let plan = Plan::parse(&text, "lot.toml").unwrap();
+    let open: Vec<_> = plan.given().iter().filter(|g| g.spread.is_open()).collect();
+    assert_eq!((open.len(), open[0].layer), (1, Layer::Piece));
+    let result = run(&text, n, 6, 2);
+    // 240 hanks, each off by 8 %: their sum is off by 8 % of a hank times √240.
+    let exact = 0.08 * 240f64.sqrt();
+    let (mean, deviation) = mean_and_deviation(&result.samples.margin);
+    let error = exact / (n as f64).sqrt();
+    assert!((mean - result.margin.likely).abs() < 4.0 * error, "{mean}");
+    assert!((deviation - exact).abs() < 4.0 * error / 2f64.sqrt(), "{deviation}, not {exact}");
+}
+
+#[test]
+fn the_lot_that_is_needed_meets_the_promise_as_often_as_asked() {
+    let plan = Plan::parse(LOT, "lot.toml").unwrap();
+    let n = 10_000;
+    for confidence in [0.5, 0.8, 0.95] {
+        let enough = plan.needed(&[], confidence, n, 1, 2, &mut |_| true).unwrap().enough;
+        let text = set(LOT, "lot", "greasy", &format!("\"{enough:?} kg\""));
+        let chance = |seed| run(&text, n, seed, 2).margin.chance.unwrap();
+        // With the very same draws it is so to a draw; with others within the error of both.
+        assert!((chance(1) - confidence).abs() <= 1.5 / n as f64, "{} for {confidence}", chance(1));
+        let error = 4.0 * (2.0 * confidence * (1.0 - confidence) / n as f64).sqrt();
+        assert!((chance(77) - confidence).abs() <= error, "{} for {confidence}", chance(77));
+    }
+}
+
+#[test]
+fn more_confidence_takes_more_wool() {
+    let plan = Plan::parse(LOT, "lot.toml").unwrap();
+    let enough = |goods: &[(String, u32)], confidence| {
+        plan.needed(goods, confidence, 4000, 1, 2, &mut |_| true).unwrap().enough
+    };
+    let by_confidence: Vec<f64> = [0.1, 0.5, 0.9, 0.99].map(|c| enough(&[], c)).to_vec();
+    assert!(by_confidence.is_sorted_by(|a, b| a < b), "{by_confidence:?}");
+    let hanks: Vec<f64> = [10, 100, 101].map(|n| enough(&[("hank".to_owned(), n)], 0.9)).to_vec();
+    assert!(hanks.is_sorted_by(|a, b| a < b), "{hanks:?}");
+}
+
+#[test]
+fn a_run_that_is_stopped_gives_no_result() {
+    let plan = Plan::parse(LOT, "lot.toml").unwrap();
+    for threads in [1, 2, 3] {
+        for draws in [10, 2048, 50_000] {
+            let mut no = |_: usize| false;
+            let error = plan.run(draws, 1, threads, &mut no).unwrap_err().to_string();
+            assert!(error.contains("stopped") && error.contains(&draws.to_string()), "{error}");
+            assert!(plan.needed(&[], 0.9, draws, 1, threads, &mut no).is_err());
+        }
+    }
+    // Stopped on the way, after some were done.
+    let mut seen = Vec::new();
+    let mut until = |done: usize| {
+        seen.push(done);
+        done < 5000
+    };
+    assert!(plan.run(50_000, 1, 1, &mut until).is_err());
+    assert!(seen.is_sorted() && *seen.last().unwrap() >= 5000, "{seen:?}");
+    assert!(*seen.last().unwrap() < 50_000, "{seen:?}");
+}

@@ -1,0 +1,270 @@
+//! What holds of every formula of the catalogue: its card is whole, all ways to run it agree bit for
+//! bit, its gradient is that of central differences, solving undoes it.
+
+use std::collections::BTreeSet;
+use std::path::Path;
+
+use hankwise::formula::array::Column;
+use hankwise::formula::{self, Formula};
+use hankwise::source::source;
+use hankwise::worked::{Arg, Op, Recording};
+use proptest::prelude::*;
+
+/// A row of inputs in their usual range; `at` says where between its ends each stands.
+fn row(formula: &Formula, at: &[f64], list: usize) -> Vec<f64> {
+    let many = formula.inputs.last().is_some_and(|i| i.many);
+    let length = formula.inputs.len() + if many { list } else { 0 };
+    (0..length)
+        .map(|place| {
+            let ((low, high), at) = (formula.input(place).usual, at[place % at.len()]);
+            // Ranges over decades are covered evenly in the ratio.
+            if low > 0.0 && high / low > 20.0 {
+                low * (high / low).powf(at)
+            } else {
+                low + (high - low) * at
+            }
+        })
+        .collect()
+}
+
+fn places() -> impl Strategy<Value = ([f64; 12], usize)> {
+    (proptest::array::uniform12(0.0..=1.0), 0_usize..4)
+}
+
+fn same(a: f64, b: f64) -> bool {
+    a.to_bits() == b.to_bits() || (a.is_nan() && b.is_nan())
+}
+
+/// Which side each branch took and which step of a staircase was stood on.
+fn sides(recording: &Recording) -> Vec<f64> {
+    let sides = recording.steps.iter().filter_map(|step| {
+        let x = |k: usize| recording.value(step.args[k]);
+        match step.op {
+            Op::Floor | Op::Ceil => Some(step.value),
+            Op::Min | Op::Max | Op::IfLess => Some(f64::from(u8::from(x(0) < x(1)))),
+            _ => None,
+        }
+    });
+    sides.collect()
+}
+
+/// The greatest figure that came up on the way: what rounding is relative to.
+fn greatest(recording: &Recording) -> f64 {
+    recording.steps.iter().map(|s| s.value.abs()).fold(0.0, f64::max)
+}
+
+fn config(cases: u32) -> ProptestConfig {
+    ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(cases) }
+}
+
+proptest! {
+    #![proptest_config(config(100))]
+
+    #[test]
+    fn worked_gives_the_same_bits_as_plain((at, list) in places()) {
+        for f in formula::all() {
+            let row = row(f, &at, list);
+            let plain = (f.evaluate)(&row);
+            let (recording, root) = f.record(&row);
+            let worked = recording.value(root);
+            prop_assert!(same(plain, worked), "{} {row:?}: {plain} and {worked}", f.name);
+            prop_assert!(plain.is_finite(), "{} {row:?}: {plain}", f.name);
+        }
+    }
+
+    /// The slope on each input against (f(x + h) − f(x − h))/2h. Left out only where a branch changes
+    /// sides or a rounding its step between x − h and x + h: there is a kink, not a slope.
+    #[test]
+    fn gradient_is_that_of_central_differences((at, list) in places()) {
+        for f in formula::all() {
+            let row = row(f, &at, list);
+            let (recording, root) = f.record(&row);
+            let slopes = recording.slopes(root);
+            for place in 0..row.len() {
+                let (low, high) = f.input(place).usual;
+                // Nothing can be said relative to an input that may be zero.
+                let least = if low > 0.0 { low } else { 1e-3 * (high - low) };
+                let h = 1e-5 * row[place].abs().max(least);
+                let moved = |by: f64| {
+                    let mut row = row.clone();
+                    row[place] += by;
+                    let (recording, root) = f.record(&row);
+                    (recording.value(root), sides(&recording))
+                };
+                let ((above, right), (below, left)) = (moved(h), moved(-h));
+                if left != right {
+                    continue;
+                }
+                let difference = (above - below) / (2.0 * h);
+                // Inputs are the first steps of a recording.
+                let slope = slopes[place];
+                // Cut-off of the difference, and rounding of what is subtracted.
+                let near = 1e-7 * slope.abs().max(difference.abs())
+                    + 1e-15 * greatest(&recording) / h;
+                prop_assert!(
+                    (slope - difference).abs() <= near,
+                    "{} by {}: slope {slope}, differences {difference}; {row:?}",
+                    f.name, f.input(place).name
+                );
+            }
+        }
+    }
+
+    /// A column of figures gives what its rows give one by one, for lengths about the block.
+    #[test]
+    fn columns_give_the_same_bits_as_rows(
+        seed in proptest::array::uniform12(0.0..=1.0), one in proptest::array::uniform12(any::<bool>()),
+        list in 0_usize..3,
+    ) {
+        for f in formula::all() {
+            for n in [0, 1, 63, 64, 65, 200] {
+                // A walk that never repeats: steps of the golden ratio.
+                let walk = |k: usize| seed.map(|s: f64| (s + 0.618_033_988_749_895 * k as f64).fract());
+                let rows: Vec<Vec<f64>> = (0..n).map(|k| row(f, &walk(k), list)).collect();
+                let first = row(f, &seed, list);
+                let whole: Vec<Vec<f64>> =
+                    (0..first.len()).map(|c| rows.iter().map(|r| r[c]).collect()).collect();
+                let single = |c: usize| one[c % one.len()];
+                let columns: Vec<Column<'_>> = (0..first.len())
+                    .map(|c| if single(c) { Column::One(first[c]) } else { Column::Each(&whole[c]) })
+                    .collect();
+                let mut out = vec![f64::NAN; n];
+                f.evaluate_columns(&columns, &mut out);
+                for (k, out) in out.iter().enumerate() {
+                    let row: Vec<f64> = (0..first.len())
+                        .map(|c| if single(c) { first[c] } else { rows[k][c] })
+                        .collect();
+                    let alone = (f.evaluate)(&row);
+                    prop_assert!(same(*out, alone), "{} row {k} of {n}: {out} and {alone}", f.name);
+                }
+            }
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(config(24))]
+
+    /// Every root gives the wanted answer; where nothing is rounded or capped on the way, the input
+    /// that the answer came from is among them.
+    #[test]
+    fn solving_undoes_answering((at, list) in places()) {
+        for f in formula::all() {
+            let row = row(f, &at, list);
+            let Ok(wanted) = f.answer(&row) else { continue };
+            let (recording, root) = f.record(&row);
+            let smooth = sides(&recording).is_empty();
+            for place in 0..row.len() {
+                let name = f.input(place).name;
+                let slope = recording.slopes(root)[place];
+                // What moves the answer by less than its rounding cannot be found again.
+                let rounding = 1e-9 * greatest(&recording);
+                let (low, high) = f.input(place).usual;
+                let telling = (slope * (high - low)).abs() > 1e-3 * wanted.abs();
+                let roots = match f.solve(place, wanted, &row) {
+                    Ok(roots) => roots,
+                    Err(e) => {
+                        prop_assert!(!(smooth && telling), "{} for {name}: {e}; {row:?}", f.name);
+                        continue;
+                    }
+                };
+                for x in &roots {
+                    let mut found = row.clone();
+                    found[place] = *x;
+                    let got = (f.evaluate)(&found);
+                    prop_assert!((got - wanted).abs() <= rounding, "{} for {name}: {got}, not {wanted}", f.name);
+                }
+                let found = roots.iter().any(|x| ((x - row[place]) * slope).abs() <= rounding);
+                prop_assert!(
+                    !(smooth && telling) || found,
+                    "{} for {name}: {roots:?}, not {}; {row:?}", f.name, row[place]
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn every_card_is_whole() {
+    let mut faults = Vec::new();
+    for f in formula::all() {
+        let mut need = |holds: bool, what: String| {
+            if !holds {
+                faults.push(format!("{}: {what}", f.name));
+            }
+        };
+        let sentence = |s: &str| s.ends_with('.') && s.len() > 8;
+        need(sentence(f.summary), format!("the summary is no sentence: '{}'", f.summary));
+        need(!f.output.symbol.is_empty(), "the result has no symbol".to_owned());
+        need(!f.sources.is_empty(), "no source".to_owned());
+        for key in f.sources {
+            need(source(key).is_some(), format!("the source '{key}' is not known"));
+        }
+        need(!f.slips.is_empty(), "no slip".to_owned());
+        need(
+            f.slips.iter().chain(f.limits).all(|s| !s.trim().is_empty()),
+            "empty words".to_owned(),
+        );
+        need(!f.inputs.is_empty(), "no input".to_owned());
+        let equations = f.equations().join("\n");
+        for (place, input) in f.inputs.iter().enumerate() {
+            let name = input.name;
+            need(!input.meaning.is_empty(), format!("{name} is not explained"));
+            need(
+                equations.contains(input.symbol),
+                format!("'{}' is not in {equations}", input.symbol),
+            );
+            let ((low, high), (least, most)) = (input.usual, input.kind.possible());
+            need(low < high, format!("{name}: the usual range {low} to {high} is empty"));
+            need(low >= least && high <= most, format!("{name}: impossible is called usual"));
+            need(low.is_finite() && high.is_finite(), format!("{name}: an endless usual range"));
+            need(!input.many || place + 1 == f.inputs.len(), format!("{name}: a list comes last"));
+            let others = f.inputs.iter().filter(|o| o.name == name || o.symbol == input.symbol);
+            need(others.count() == 1, format!("{name} or '{}' stands twice", input.symbol));
+            need(input.symbol != f.output.symbol, format!("'{}' is the result too", input.symbol));
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
+}
+
+/// Functions under `#[formula(…)]` in the source files.
+fn written(dir: &Path, names: &mut Vec<String>) {
+    for entry in std::fs::read_dir(dir).unwrap() {
+        let path = entry.unwrap().path();
+        if path.is_dir() {
+            written(&path, names);
+        } else if path.extension().is_some_and(|e| e == "rs") {
+            let text = std::fs::read_to_string(&path).unwrap();
+            for part in text.split("\n#[formula(").skip(1) {
+                let name = part.split_once("fn ").unwrap().1;
+                let end = name.find(|c: char| !c.is_alphanumeric() && c != '_').unwrap();
+                names.push(name[..end].to_owned());
+            }
+        }
+    }
+}
+
+#[test]
+fn every_formula_is_in_the_catalogue_once() {
+    let mut names = Vec::new();
+    written(Path::new("src"), &mut names);
+    let set: BTreeSet<&str> = names.iter().map(String::as_str).collect();
+    assert_eq!(set.len(), names.len(), "a name is there twice: {names:?}");
+    let catalogue: BTreeSet<&str> = formula::all().map(|f| f.name).collect();
+    let missing: Vec<_> = set.symmetric_difference(&catalogue).collect();
+    assert!(missing.is_empty(), "written or listed, but not both: {missing:?}");
+    assert!(catalogue.iter().all(|name| formula::find(name).unwrap().name == *name));
+}
+
+#[test]
+fn a_recording_begins_with_the_inputs() {
+    for f in formula::all() {
+        let row = row(f, &[0.5], 2);
+        let (recording, root) = f.record(&row);
+        for (place, x) in row.iter().enumerate() {
+            let step = &recording.steps[place];
+            assert!(step.op == Op::Input && same(step.value, *x), "{} {place}", f.name);
+        }
+        assert!(matches!(root, Arg::Step(_)), "{}: the answer rests on no input", f.name);
+    }
+}
