@@ -17,10 +17,14 @@ class Catalogue(dict[str, Formula]):
         """Refuse a name that is not there, naming the nearest."""
         return find(name)
 
-    def _fixed(self, *_args: object) -> NoReturn:
+    def _fixed(self, *_args: object, **_more: object) -> NoReturn:
         raise TypeError("the catalogue does not change; a formula of your own is a function")
 
-    __setitem__ = __delitem__ = _fixed
+    __setitem__ = __delitem__ = __ior__ = _fixed
+    clear = pop = popitem = setdefault = update = _fixed
+
+    def __reduce__(self) -> tuple[type[Catalogue], tuple[dict[str, Formula]]]:
+        return Catalogue, (dict(self),)
 
     def search(self, words: str) -> Catalogue:
         """Give the formulas that have all the words in their card.

@@ -2,14 +2,16 @@
 
 use hankwise::formula::{self as catalogue, array::Column};
 use hankwise::quantity::{Amount, print};
-use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
+use numpy::{PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
 
 use crate::columns::{in_kind, rows};
 use crate::errors::{RangeWarning, raise};
-use crate::inputs::{Call, Given, base_unit, check_column, labelled, locate, members, one};
+use crate::inputs::{
+    Call, Given, base_unit, check_column, labelled, locate, members, one, one_shape,
+};
 use crate::quantity::Quantity;
 use crate::working::Working;
 
@@ -20,6 +22,14 @@ use crate::working::Working;
 #[pyclass(frozen, dict, weakref, module = "hankwise")]
 pub(crate) struct Formula {
     pub(crate) card: &'static catalogue::Formula,
+}
+
+fn warn(py: Python<'_>, messages: Vec<String>) -> PyResult<()> {
+    for message in messages {
+        let text = std::ffi::CString::new(message).unwrap_or_default();
+        PyErr::warn(py, &py.get_type::<RangeWarning>(), &text, 2)?;
+    }
+    Ok(())
 }
 
 impl Formula {
@@ -105,7 +115,7 @@ impl Formula {
 
     fn call_scalar(&self, py: Python<'_>, row: &[f64]) -> PyResult<Quantity> {
         let answer = self.card.answer(row).map_err(|e| raise(&e))?;
-        self.warn(py, row)?;
+        warn(py, self.card.unusual(row))?;
         Ok(self.result(py, pyo3::types::PyFloat::new(py, answer).into_any()))
     }
 
@@ -115,35 +125,22 @@ impl Formula {
         Quantity { number: number.unbind(), unit: base_unit(kind), kind, text: None }
     }
 
-    fn warn(&self, py: Python<'_>, row: &[f64]) -> PyResult<()> {
-        for message in self.card.unusual(row) {
-            let text = std::ffi::CString::new(message).unwrap_or_default();
-            PyErr::warn(py, &py.get_type::<RangeWarning>(), &text, 2)?;
-        }
-        Ok(())
+    /// A sentence for a column with figures outside the usual range: the first, and how many.
+    fn unusual_in(&self, place: usize, column: &[f64]) -> Option<String> {
+        let (low, high) = self.card.input(place).usual;
+        let odd = |x: &&f64| **x < low || **x > high;
+        let message = self.card.unusual_at(place, *column.iter().find(odd)?)?;
+        let count = column.iter().filter(odd).count();
+        Some(if count > 1 { format!("{message}; so are {} more", count - 1) } else { message })
     }
 
     fn call_arrays<'py>(&self, py: Python<'py>, call: &Call<'py>) -> PyResult<Quantity> {
-        let arrays: Vec<&Bound<'py, PyArrayDyn<f64>>> = call
-            .given
-            .iter()
-            .filter_map(|g| if let Given::Many(array, _) = g { Some(array) } else { None })
-            .collect();
-        // Arrays of unequal shape are brought to one as NumPy does it.
-        let equal = arrays.windows(2).all(|w| w[0].shape() == w[1].shape());
-        let arrays: Vec<Bound<'py, PyArrayDyn<f64>>> = if equal {
-            arrays.into_iter().cloned().collect()
-        } else {
-            let all = PyTuple::new(py, arrays)?;
-            let same = py.import("numpy")?.getattr("broadcast_arrays")?.call1(all)?;
-            same.try_iter()?
-                .map(|a| a.and_then(|a| a.cast_into().map_err(PyErr::from)))
-                .collect::<PyResult<_>>()?
-        };
+        let arrays = one_shape(py, call)?;
         let read: Vec<_> = arrays.iter().map(PyArrayMethods::readonly).collect();
         let columns: Vec<_> = read.iter().map(rows).collect();
         let mut many = columns.iter();
         let mut given = Vec::with_capacity(call.given.len());
+        let mut unusual = Vec::new();
         for (place, one) in call.given.iter().enumerate() {
             let input = self.card.input(place);
             given.push(match one {
@@ -151,11 +148,13 @@ impl Formula {
                     input.kind.check(amount.base()).map_err(|e| {
                         raise(&e.at(format_args!("{}, {}", self.card.name, input.name)))
                     })?;
+                    unusual.extend(self.card.unusual_at(place, amount.base()));
                     Column::One(amount.base())
                 }
                 Given::Many(..) => {
                     let column: &[f64] = many.next().map_or(&[], |c| c);
                     check_column(column, input, self.card.name)?;
+                    unusual.extend(self.unusual_in(place, column));
                     Column::Each(column)
                 }
             });
@@ -163,6 +162,7 @@ impl Formula {
         let length = columns.first().map_or(0, |c| c.len());
         let mut out = vec![0.0; length];
         py.detach(|| self.card.evaluate_columns(&given, &mut out));
+        warn(py, unusual)?;
         let shape: Vec<usize> = arrays.first().map(|a| a.shape().to_vec()).unwrap_or_default();
         let array = numpy::PyArray1::from_vec(py, out).reshape(shape)?;
         let number = match labelled(call)? {
@@ -204,6 +204,7 @@ impl Formula {
         kwargs: Option<&Bound<'py, PyDict>>,
     ) -> PyResult<Working> {
         let call = self.read(&self.bind(args, kwargs, None)?)?;
+        let mut arrays = one_shape(py, &call)?.into_iter();
         let mut amounts = Vec::new();
         let mut typed = Vec::new();
         for (place, given) in call.given.into_iter().enumerate() {
@@ -213,6 +214,7 @@ impl Formula {
                     typed.push(text);
                 }
                 Given::Many(array, _) => {
+                    let array = arrays.next().unwrap_or(array);
                     let Some(at) = &at else {
                         return Err(PyTypeError::new_err(format!(
                             "{}: '{}' is an array; say which of its places to show, such as at=0",
@@ -234,7 +236,7 @@ impl Formula {
         }
         let working = self.card.working(&amounts, &typed).map_err(|e| raise(&e))?;
         let row: Vec<f64> = amounts.iter().map(Amount::base).collect();
-        self.warn(py, &row)?;
+        warn(py, self.card.unusual(&row))?;
         Ok(Working { working })
     }
 

@@ -2,7 +2,7 @@
 
 use hankwise::formula as catalogue;
 use hankwise::quantity::{self, Amount, Kind};
-use numpy::{PyArrayDyn, PyArrayMethods};
+use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyList, PyTuple};
@@ -78,7 +78,7 @@ pub(crate) fn members<'py>(
         && let Figures::Many(array) = Figures::of(quantity.get().number.bind(value.py()))?
     {
         let Quantity { unit, kind, .. } = *quantity.get();
-        return (0..array.len()?)
+        return (0..array.as_any().len()?)
             .map(|place| {
                 let number = array.get_item(place)?.unbind();
                 Ok(Bound::new(value.py(), Quantity { number, unit, kind, text: None })?.into_any())
@@ -162,4 +162,22 @@ pub(crate) fn labelled<'a, 'py>(call: &'a Call<'py>) -> PyResult<Option<&'a Boun
         }
     }
     Ok(first)
+}
+
+/// Arrays of unequal shape are brought to one as NumPy does it.
+pub(crate) fn one_shape<'py>(
+    py: Python<'py>,
+    call: &Call<'py>,
+) -> PyResult<Vec<Bound<'py, PyArrayDyn<f64>>>> {
+    let arrays: Vec<_> = call
+        .given
+        .iter()
+        .filter_map(|g| if let Given::Many(array, _) = g { Some(array.clone()) } else { None })
+        .collect();
+    if arrays.windows(2).all(|w| w[0].shape() == w[1].shape()) {
+        return Ok(arrays);
+    }
+    let all = PyTuple::new(py, arrays)?;
+    let same = py.import("numpy")?.getattr("broadcast_arrays")?.call1(all)?;
+    same.try_iter()?.map(|a| a.and_then(|a| a.cast_into().map_err(PyErr::from))).collect()
 }

@@ -36,34 +36,32 @@ pub(crate) fn cores() -> usize {
 fn long<T: Send>(
     py: Python<'_>,
     total: usize,
-    progress: Option<&Bound<'_, PyAny>>,
+    progress: Option<&Py<PyAny>>,
     work: impl FnOnce(&mut dyn FnMut(usize) -> bool) -> hankwise::Result<T> + Send,
 ) -> PyResult<T> {
-    let progress = progress.map(|p| p.clone().unbind());
     let mut raised: Option<PyErr> = None;
-    let raised_in = &mut raised;
-    let result = py.detach(move || {
+    let mut last = 0;
+    let tell = |py: Python<'_>, done: usize| match &progress {
+        Some(tell) => tell.bind(py).call1((done, total)).map(|_| ()),
+        None => Ok(()),
+    };
+    let result = py.detach(|| {
         work(&mut |done: usize| {
-            let told = Python::attach(|py| {
-                py.check_signals()?;
-                match &progress {
-                    Some(tell) => tell.call1(py, (done, total)).map(|_| ()),
-                    None => Ok(()),
-                }
-            });
-            match told {
-                Ok(()) => true,
-                Err(error) => {
-                    *raised_in = Some(error);
-                    false
-                }
-            }
+            last = done;
+            let told = Python::attach(|py| py.check_signals().and_then(|()| tell(py, done)));
+            raised = told.err();
+            raised.is_none()
         })
     });
     if let Some(error) = raised {
         return Err(error);
     }
-    result.map_err(|e| raise(&e))
+    let result = result.map_err(|e| raise(&e))?;
+    // Another thread may have made the last draws.
+    if last < total {
+        tell(py, total)?;
+    }
+    Ok(result)
 }
 
 #[pymethods]
@@ -74,14 +72,16 @@ impl Plan {
     fn run(
         &self,
         py: Python<'_>,
-        draws: usize,
-        seed: u64,
-        threads: Option<usize>,
-        progress: Option<&Bound<'_, PyAny>>,
+        draws: i128,
+        seed: i128,
+        threads: Option<i128>,
+        progress: Option<Py<PyAny>>,
     ) -> PyResult<PlanResult> {
+        let (draws, seed) = (whole("draws", draws)?, whole("seed", seed)?);
         let threads = checked(threads)?;
         let plan = self.plan.clone();
-        let result = long(py, draws, progress, |tell| plan.run(draws, seed, threads, tell))?;
+        let result =
+            long(py, draws, progress.as_ref(), |tell| plan.run(draws, seed, threads, tell))?;
         Ok(PlanResult { result, plan: self.plan.clone(), asked: (draws, seed) })
     }
 
@@ -91,17 +91,22 @@ impl Plan {
     fn needed(
         &self,
         py: Python<'_>,
-        goods: Option<BTreeMap<String, u32>>,
+        goods: Option<BTreeMap<String, i128>>,
         confidence: f64,
-        draws: usize,
-        seed: u64,
-        threads: Option<usize>,
-        progress: Option<&Bound<'_, PyAny>>,
+        draws: i128,
+        seed: i128,
+        threads: Option<i128>,
+        progress: Option<Py<PyAny>>,
     ) -> PyResult<Needed> {
+        let (draws, seed) = (whole("draws", draws)?, whole("seed", seed)?);
         let threads = checked(threads)?;
-        let goods: Vec<(String, u32)> = goods.unwrap_or_default().into_iter().collect();
+        let goods = goods
+            .unwrap_or_default()
+            .into_iter()
+            .map(|(name, count)| Ok((name.clone(), whole(&name, count)?)))
+            .collect::<PyResult<Vec<(String, u32)>>>()?;
         let plan = self.plan.clone();
-        let needed = long(py, draws, progress, |tell| {
+        let needed = long(py, draws, progress.as_ref(), |tell| {
             plan.needed(&goods, confidence, draws, seed, threads, tell)
         })?;
         Ok(Needed { needed })
@@ -168,12 +173,20 @@ impl Plan {
     }
 }
 
-fn checked(threads: Option<usize>) -> PyResult<usize> {
+/// A number of something, or what is wrong with it.
+fn whole<T: TryFrom<i128>>(name: &str, number: i128) -> PyResult<T> {
+    T::try_from(number).map_err(|_| {
+        let why = if number < 0 { "write 0 or more" } else { "it is too large" };
+        RangeError::new_err(format!("{name}={number} is not possible; {why}"))
+    })
+}
+
+fn checked(threads: Option<i128>) -> PyResult<usize> {
     match threads {
-        Some(0) => {
-            Err(RangeError::new_err("threads=0 is not possible; write 1 or more, or nothing"))
-        }
-        Some(n) => Ok(n),
+        Some(n) if n < 1 => Err(RangeError::new_err(format!(
+            "threads={n} is not possible; write 1 or more, or nothing"
+        ))),
+        Some(n) => whole("threads", n),
         None => Ok(cores()),
     }
 }

@@ -103,25 +103,25 @@ impl Formula {
 
     /// Inputs outside their usual range, each with a sentence.
     pub fn unusual(&self, row: &[f64]) -> Vec<String> {
+        row.iter().enumerate().filter_map(|(k, value)| self.unusual_at(k, *value)).collect()
+    }
+
+    /// The sentence where the input at a place is outside its usual range.
+    pub fn unusual_at(&self, place: usize, value: f64) -> Option<String> {
         let print = crate::quantity::print::of_kind;
-        row.iter()
-            .enumerate()
-            .filter_map(|(place, value)| {
-                let input = self.input(place);
-                let (low, high) = input.usual;
-                (*value < low || *value > high).then(|| {
-                    format!(
-                        "{}: {} = {} is unusual; the usual range is {} to {} ({})",
-                        self.name,
-                        input.name,
-                        print(*value, input.kind),
-                        print(low, input.kind),
-                        print(high, input.kind),
-                        self.sources.join(", "),
-                    )
-                })
-            })
-            .collect()
+        let input = self.input(place);
+        let (low, high) = input.usual;
+        (value < low || value > high).then(|| {
+            format!(
+                "{}: {} = {} is unusual; the usual range is {} to {} ({})",
+                self.name,
+                input.name,
+                print(value, input.kind),
+                print(low, input.kind),
+                print(high, input.kind),
+                self.sources.join(", "),
+            )
+        })
     }
 
     /// The answer, in the base unit, with the inputs checked; an answer that cannot be is refused.
