@@ -15,10 +15,8 @@ use crate::inputs::{
 use crate::quantity::Quantity;
 use crate::working::Working;
 
-/// A formula of the catalogue.
-///
-/// Call it with quantities, texts such as "16 YSW", or arrays of quantities; `working` shows how the
-/// answer comes about, `solve` finds any input.
+// A formula of the catalogue. Its class has no doc comment, which would stand before the `__doc__` of
+// each formula.
 #[pyclass(frozen, dict, weakref, module = "hankwise")]
 pub(crate) struct Formula {
     pub(crate) card: &'static catalogue::Formula,

@@ -54,9 +54,17 @@ BOTH_SIDES = {
 }
 
 
-def number(row: dict, share: float) -> float:
-    """A figure of an input's usual range, in the base unit: 0 gives its low end, 1 its high end."""
-    low, high = row["usual"]
+# Narrower than usual, where usual figures are not possible together.
+TOGETHER = {
+    "after_loss": {"held_up": (0.0, 0.08)},
+    "contraction_found": {"nominal": (40.0, 60.0), "resultant": (60.0, 80.0)},
+    "realisation": {"made": (1.0, 4.0), "taken": (5.0, 9.0)},
+}
+
+
+def number(formula: hw.Formula, row: dict, share: float) -> float:
+    """A figure of an input's range, in the base unit: 0 gives its low end, 1 its high end."""
+    low, high = TOGETHER.get(formula.name, {}).get(row["name"], row["usual"])
     if low > 0 and high / low > 20:
         figure = low * (high / low) ** share
     else:
@@ -106,7 +114,7 @@ def middling(formula: hw.Formula, share: float) -> Case:
         # Unequal shares, so that like inputs do not cancel.
         own = share / (1 + place / 4)
         shares = [own, own / 2, own / 3] if row["many"] else [own]
-        figures = [hw.convert(number(row, one), base, unit) for one in shares]
+        figures = [hw.convert(number(formula, row, one), base, unit) for one in shares]
         typed[row["name"]] = (row["many"], [(float(f"{x:.5g}"), unit) for x in figures])
     return Case(formula, typed)
 
