@@ -38,7 +38,7 @@ impl Plan {
                 let place = self
                     .given
                     .iter()
-                    .find(|g| g.key.starts_with(&path) && !g.key.ends_with(".want"));
+                    .find(|g| g.key.starts_with(&path) && g.key != format!("{path}want"));
                 Err(place.map_or_else(|| Error::plan(&message), |given| refused(given, &message)))
             }
         }
