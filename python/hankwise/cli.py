@@ -124,7 +124,8 @@ def _plan(args: argparse.Namespace) -> None:
         result.to_sheet(args.sheet)
         print(f"workbook: {args.sheet}", file=sys.stderr)
     if args.working:
-        print(result.working(args.working), end="")
+        working = result.working(args.working)
+        print(f"{args.working} = {working.answer}\n\n{working}", end="")
     elif args.json:
         print(result.to_json())
     else:
@@ -231,6 +232,7 @@ def _formula(args: argparse.Namespace) -> None:
     elif args.latex:
         print(working.latex(), end="")
     else:
+        print(f"{formula.name} = {working.answer}\n")
         print(working, end="")
         for line in working.sensitivities:
             unit = f" {line['unit']}" if line["unit"] else ""

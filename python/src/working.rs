@@ -29,6 +29,11 @@ impl Working {
     fn unit(&self) -> &str {
         self.working.unit()
     }
+    /// The answer with its unit, as text.
+    #[getter]
+    fn answer(&self) -> String {
+        print::with_unit(self.working.value(), self.working.unit())
+    }
     /// The name of the answer.
     #[getter]
     fn name(&self) -> String {
