@@ -111,7 +111,7 @@ def _plan(args: argparse.Namespace) -> None:
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
         needed = plan.needed(goods, args.confidence, args.draws, args.seed, progress=_progress())
-        print(needed.to_json() if args.json else f"{needed.working!s}\n{needed!r}")
+        print(needed.to_json() if args.json else f"{needed}\n\n{needed.working!s}", end="")
         return
     result = plan.run(args.draws, args.seed, progress=_progress())
     # Files first: what is printed last is what was asked for.

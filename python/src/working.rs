@@ -99,7 +99,7 @@ impl Working {
         self.working.text()
     }
     fn __repr__(&self) -> String {
-        self.working.text()
+        format!("{} = {}\n\n{}", self.working.name(), self.answer(), self.working.text())
     }
     fn _repr_html_(&self) -> String {
         let answer = print::with_unit(self.working.value(), self.working.unit());
