@@ -111,7 +111,7 @@ def _plan(args: argparse.Namespace) -> None:
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
         needed = plan.needed(goods, args.confidence, args.draws, args.seed, progress=_progress())
-        print(needed.to_json() if args.json else f"{needed.working!s}\n{needed!r}")
+        print(needed.to_json() if args.json else f"{needed}\n\n{needed.working!s}", end="")
         return
     result = plan.run(args.draws, args.seed, progress=_progress())
     # Files first: what is printed last is what was asked for.
@@ -124,7 +124,8 @@ def _plan(args: argparse.Namespace) -> None:
         result.to_sheet(args.sheet)
         print(f"workbook: {args.sheet}", file=sys.stderr)
     if args.working:
-        print(result.working(args.working), end="")
+        working = result.working(args.working)
+        print(f"{args.working} = {working.answer}\n\n{working}", end="")
     elif args.json:
         print(result.to_json())
     else:
@@ -231,6 +232,7 @@ def _formula(args: argparse.Namespace) -> None:
     elif args.latex:
         print(working.latex(), end="")
     else:
+        print(f"{formula.name} = {working.answer}\n")
         print(working, end="")
         for line in working.sensitivities:
             unit = f" {line['unit']}" if line["unit"] else ""

@@ -225,26 +225,29 @@ impl Needed {
     fn to_json(&self) -> String {
         format!("{:#}", self.needed.to_json())
     }
-    fn __repr__(&self) -> String {
+    fn __str__(&self) -> String {
         let n = &self.needed;
         let goods: Vec<String> = n.goods.iter().map(|(name, k)| format!("{k} × {name}")).collect();
         let mass = |x: f64| print::with_unit(x, "kg");
-        if n.draws == 0 {
-            return format!(
-                "<needed for {}: {} greasy (nothing is uncertain)>",
-                goods.join(", "),
-                mass(n.likely)
-            );
-        }
+        let sure = if n.draws == 0 {
+            "nothing is uncertain".to_owned()
+        } else {
+            format!(
+                "{} to be {} % sure; {} draws, seed {}",
+                mass(n.enough),
+                print::figure(n.confidence * 100.0),
+                print::fixed(n.draws as f64, 0),
+                n.seed
+            )
+        };
         format!(
-            "<needed for {}: {} greasy with the likely figures, {} to be {} % sure ({} draws, seed {})>",
-            goods.join(", "),
+            "{} greasy for {} with the likely figures ({sure})",
             mass(n.likely),
-            mass(n.enough),
-            print::figure(n.confidence * 100.0),
-            n.draws,
-            n.seed
+            goods.join(", ")
         )
+    }
+    fn __repr__(&self) -> String {
+        format!("<needed: {}>", self.__str__())
     }
 }
 

@@ -29,6 +29,11 @@ impl Working {
     fn unit(&self) -> &str {
         self.working.unit()
     }
+    /// The answer with its unit, as text.
+    #[getter]
+    fn answer(&self) -> String {
+        print::with_unit(self.working.value(), self.working.unit())
+    }
     /// The name of the answer.
     #[getter]
     fn name(&self) -> String {
@@ -94,7 +99,7 @@ impl Working {
         self.working.text()
     }
     fn __repr__(&self) -> String {
-        self.working.text()
+        format!("{} = {}\n\n{}", self.working.name(), self.answer(), self.working.text())
     }
     fn _repr_html_(&self) -> String {
         let answer = print::with_unit(self.working.value(), self.working.unit());

@@ -178,7 +178,7 @@ impl Nominal {
         let (mut left, mut margin) = (yarn.v(), yarn.v());
         let mut shares = Vec::new();
         for (good, need) in plan.goods.iter().zip(&needs) {
-            let taken: Taken<N> = good.take(need, Mass::from(left));
+            let taken: Taken<N> = good.take(values, need, Mass::from(left));
             left = left - taken.used.v();
             margin = margin - taken.promised.v();
             self.unrounded.push(taken.unrounded.value());
@@ -257,7 +257,7 @@ pub(super) fn draw(
     let shop = plan.shop(values);
     let (mut left, mut margin) = (yarn.fibre.value(), yarn.fibre.value());
     for (good, pieces) in plan.goods.iter().zip(pieces) {
-        let taken = good.take(&good.need(&shop), Mass::base(left));
+        let taken = good.take(values, &good.need(&shop), Mass::base(left));
         *pieces = taken.made.value();
         left -= taken.used.value();
         margin -= taken.promised.value();

@@ -35,7 +35,10 @@ impl Plan {
                     good.name
                 );
                 let path = format!("goods.{}.", good.name);
-                let place = self.given.iter().find(|g| g.key.starts_with(&path));
+                let place = self
+                    .given
+                    .iter()
+                    .find(|g| g.key.starts_with(&path) && g.key != format!("{path}want"));
                 Err(place.map_or_else(|| Error::plan(&message), |given| refused(given, &message)))
             }
         }

@@ -105,7 +105,9 @@ fn build(
     for (step, row) in &rows {
         let line = lines.line(*step, Dialect::Text);
         sheet.write_string(*row, 0, &line.name)?;
-        sheet.write_string(*row, 1, &line.symbol)?;
+        if line.symbol != line.name {
+            sheet.write_string(*row, 1, &line.symbol)?;
+        }
         sheet.write_string(*row, 3, &line.unit)?;
         let how = line.symbols;
         let note = [line.meaning, line.origin].into_iter().filter(|t| !t.is_empty());

@@ -23,6 +23,8 @@ pub(super) struct Good {
     pub(super) name: String,
     /// How many were promised.
     pub(super) want: Option<u32>,
+    /// The same as a figure of the plan.
+    wanted: Option<Ask>,
     /// Takes what the others leave.
     pub(super) rest: bool,
     /// Where the promise stands in the file.
@@ -100,6 +102,7 @@ impl Good {
             ));
         }
         let want = section.whole("want")?;
+        let wanted = section.ask_or_none(draft, &WANT)?;
         let rest = section.flag("rest")?;
         if want.is_none() && !rest {
             return Err(section.error(
@@ -141,12 +144,20 @@ impl Good {
         );
         let evenness = match section.ask_or_none(draft, &unevenness)? {
             None => None,
-            Some(ask) => Some(evenness(draft, ask, &section.path, want)?),
+            Some(ask) => {
+                let pieces = want.filter(|n| *n > 0).ok_or_else(|| {
+                    section.error(
+                        "piece_cv",
+                        "how many pieces average out is not known; write want too",
+                    )
+                })?;
+                Some(evenness(draft, ask, &section.path, pieces)?)
+            }
         };
         let origin = section.error("want", "").to_string();
         let origin =
             origin.rsplit_once(": goods.").map_or(origin.clone(), |(place, _)| place.to_owned());
-        Ok(Good { name: name.to_owned(), want, rest, origin, evenness, making })
+        Ok(Good { name: name.to_owned(), want, wanted, rest, origin, evenness, making })
     }
 
     /// True where two goods go over the same machines.
@@ -185,10 +196,13 @@ impl Good {
     }
 }
 
+const WANT: super::file::Question =
+    ask("want", "n", "pieces promised", Kind::Count, (0.0, 5000.0, PRACTICE), "12");
+
 /// Piece-to-piece variation as a figure of its own: the mean over the pieces, about one.
-fn evenness(draft: &mut Draft, cv: Ask, path: &str, want: Option<u32>) -> Result<Ask> {
+fn evenness(draft: &mut Draft, cv: Ask, path: &str, pieces: u32) -> Result<Ask> {
     let cv = &draft.given[cv.0];
-    let pieces = f64::from(want.unwrap_or(1).max(1));
+    let pieces = f64::from(pieces);
     let given = Given {
         key: format!("{path}.mean_of_pieces"),
         symbol: "m",
@@ -222,12 +236,18 @@ pub(super) struct Taken<N> {
 impl Good {
     /// Takes yarn for the good out of what is left.
     #[inline]
-    pub(super) fn take<N: Number>(&self, need: &Need<N>, left: Mass<N>) -> Taken<N> {
+    pub(super) fn take<N: Number>(
+        &self,
+        values: &Values<'_, N>,
+        need: &Need<N>,
+        left: Mass<N>,
+    ) -> Taken<N> {
         let name = self.name.as_str();
         let unrounded = mill::pieces_from_yarn(left, need.fixed, need.each);
         let unrounded = named(name, "unrounded", "pieces that the yarn left would make", unrounded);
         let whole = (unrounded.v() + WHOLE).floor();
-        let wanted = Count::base(N::constant(self.want.map_or(0.0, f64::from)));
+        let none = Count::base(N::constant(0.0));
+        let wanted: Count<N> = self.wanted.map_or(none, |ask| values.get(ask));
         let made = if self.rest { whole } else { whole.min(wanted.v()) };
         let made = named(name, "made", "whole pieces", Count::from(made));
         let used = mill::yarn_for_pieces(made, need.fixed, need.each);

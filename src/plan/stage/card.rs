@@ -1,26 +1,27 @@
 //! Carding.
 
 use super::{
-    Bench, Draft, Exit, Flow, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Values, ask,
-    in_state, loss, named, pass,
+    Bench, Draft, Kind, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage, Station, ask,
+    in_state, named,
 };
 use crate::error::Result;
 use crate::number::Number;
 use crate::plan::given::Ask;
-use crate::quantity::{Count, Frequency, Length, Mass, MassRate, Speed, print};
+use crate::quantity::{Count, Frequency, Length, MassRate, Speed, print};
 use crate::{mill, yarn};
 
 /// Cards the wool into slubbing.
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct Card {
-    loss: Ask,
-    held_up: Ask,
-    exit: Exit,
+    losses: Losses,
     ends: Ask,
     speed: Ask,
     drops: Ask,
     check_length: Ask,
 }
+
+const SINKS: Sinks =
+    Sinks { fibre: "card waste", water: "air", fat: "card waste", vegetable: "card waste" };
 
 impl Stage for Card {
     const NAME: &'static str = "card";
@@ -66,11 +67,12 @@ impl Stage for Card {
             (5.0, 100.0, PRACTICE),
             "\"20 m\"",
         );
+        let loss =
+            Question { usual: (0.02, 0.1, "card yield 90 to 95 % in print, worsted"), ..LOSS };
+        let losses = Losses::read(section, draft, &loss, &SINKS)?;
+        let held_up = section.ask(draft, &held_up.or(0.0))?;
         Ok(Card {
-            loss: section
-                .ask(draft, &loss((0.02, 0.1, "card yield 90 to 95 % in print, worsted")))?,
-            held_up: section.ask(draft, &held_up.or(0.0))?,
-            exit: Exit::read(section, draft)?,
+            losses: losses.with_held_up(held_up),
             ends: section.ask(draft, &ends)?,
             speed: section.ask(draft, &speed)?,
             drops: section.ask(draft, &drops)?,
@@ -78,21 +80,8 @@ impl Stage for Card {
         })
     }
 
-    fn carry<N: Number>(
-        &self,
-        values: &Values<'_, N>,
-        flow: Flow<N>,
-        ledger: &mut impl Ledger,
-    ) -> Flow<N> {
-        let sinks =
-            Sinks { fibre: "card waste", water: "air", fat: "card waste", vegetable: "card waste" };
-        let held_up = Some(values.get(self.held_up));
-        pass(Self::NAME, values, flow, values.get(self.loss), held_up, &self.exit, &sinks, ledger)
-    }
-
-    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-        let needed = mill::before_loss(fibre, values.get(self.loss), values.get(self.held_up));
-        named(Self::NAME, "fibre_needed", "clean dry fibre that must go in", needed)
+    fn losses(&self) -> Option<&Losses> {
+        Some(&self.losses)
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
@@ -116,7 +105,7 @@ impl Stage for Card {
         let rate = mill::card_rate(ends, speed, dry);
         let rate = named(Self::NAME, "delivery", "clean dry fibre delivered", rate);
         let state = station.state_in;
-        let feed = mill::feed_rate(rate, values.get(self.loss), state);
+        let feed = mill::feed_rate(rate, self.losses.share(values), state);
         let feed = bench.expect(
             Self::NAME,
             "feed",

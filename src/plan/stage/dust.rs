@@ -1,17 +1,18 @@
 //! Dusting.
 
-use super::{Draft, Exit, Flow, Ledger, PRACTICE, Section, Sinks, Stage, Values, back, loss, pass};
+use super::{Draft, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage};
 use crate::error::Result;
-use crate::number::Number;
-use crate::plan::given::Ask;
-use crate::quantity::Mass;
 
 /// Shakes out dust and burr.
 #[derive(Clone, Debug)]
-pub(in crate::plan) struct Dust {
-    loss: Ask,
-    exit: Exit,
-}
+pub(in crate::plan) struct Dust(Losses);
+
+const SINKS: Sinks = Sinks {
+    fibre: "dust and droppings",
+    water: "air",
+    fat: "air",
+    vegetable: "dust and droppings",
+};
 
 impl Stage for Dust {
     const NAME: &'static str = "dust";
@@ -19,26 +20,11 @@ impl Stage for Dust {
     const CAUTION: &'static str = "Wait until the blades stand still after the power is off; keep the dust extraction running.";
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let loss = section.ask(draft, &loss((0.0, 0.06, PRACTICE)))?;
-        Ok(Dust { loss, exit: Exit::read(section, draft)? })
+        let loss = Question { usual: (0.0, 0.06, PRACTICE), ..LOSS };
+        Losses::read(section, draft, &loss, &SINKS).map(Dust)
     }
 
-    fn carry<N: Number>(
-        &self,
-        values: &Values<'_, N>,
-        flow: Flow<N>,
-        ledger: &mut impl Ledger,
-    ) -> Flow<N> {
-        let sinks = Sinks {
-            fibre: "dust and droppings",
-            water: "air",
-            fat: "air",
-            vegetable: "dust and droppings",
-        };
-        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
-    }
-
-    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-        back(Self::NAME, fibre, values.get(self.loss))
+    fn losses(&self) -> Option<&Losses> {
+        Some(&self.0)
     }
 }

@@ -1,22 +1,24 @@
 //! Scouring the hanks.
 
 use super::{
-    Bench, Draft, Exit, Flow, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Values, ask,
-    back, in_state, loss, named, pass,
+    Bench, Draft, Kind, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage, Station, ask,
+    in_state, named,
 };
 use crate::error::Result;
 use crate::number::Number;
 use crate::plan::given::Ask;
-use crate::quantity::{LinearDensity, Mass, Ratio};
+use crate::quantity::{LinearDensity, Ratio};
 use crate::yarn;
 
 /// Washes the oil out of the hanks; they shrink.
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct HankScour {
-    loss: Ask,
-    exit: Exit,
+    losses: Losses,
     pub(in crate::plan) shrinkage: Ask,
 }
+
+const SINKS: Sinks =
+    Sinks { fibre: "fibre in the liquor", water: "drying air", fat: "liquor", vegetable: "liquor" };
 
 impl Stage for HankScour {
     const NAME: &'static str = "hank-scour";
@@ -32,30 +34,15 @@ impl Stage for HankScour {
             (0.0, 0.1, "3 to 8 %, from memory"),
             "\"5 %\"",
         );
+        let loss = Question { usual: (0.0, 0.02, PRACTICE), ..LOSS };
         Ok(HankScour {
-            loss: section.ask(draft, &loss((0.0, 0.02, PRACTICE)))?,
-            exit: Exit::read(section, draft)?,
+            losses: Losses::read(section, draft, &loss, &SINKS)?,
             shrinkage: section.ask(draft, &shrinkage)?,
         })
     }
 
-    fn carry<N: Number>(
-        &self,
-        values: &Values<'_, N>,
-        flow: Flow<N>,
-        ledger: &mut impl Ledger,
-    ) -> Flow<N> {
-        let sinks = Sinks {
-            fibre: "fibre in the liquor",
-            water: "drying air",
-            fat: "liquor",
-            vegetable: "liquor",
-        };
-        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
-    }
-
-    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-        back(Self::NAME, fibre, values.get(self.loss))
+    fn losses(&self) -> Option<&Losses> {
+        Some(&self.losses)
     }
 
     fn count_in<N: Number>(
@@ -66,7 +53,8 @@ impl Stage for HankScour {
     ) -> LinearDensity<N> {
         // Both counts are on clean dry fibre, so the ratio of states is one.
         let same_state = Ratio::base(N::constant(1.0));
-        let (loss, shrinkage) = (station.values.get(self.loss), station.values.get(self.shrinkage));
+        let (loss, shrinkage) =
+            (self.losses.share(station.values), station.values.get(self.shrinkage));
         let before = yarn::count_before_scouring(out, same_state, loss, shrinkage);
         named(Self::NAME, "count_before", "folded yarn wanted before scouring, dry", before)
     }

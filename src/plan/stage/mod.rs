@@ -4,6 +4,7 @@
 mod card;
 mod dust;
 mod hank_scour;
+mod losses;
 mod mule;
 mod oil;
 mod scour;
@@ -12,13 +13,13 @@ mod tease;
 mod twister;
 
 use super::file::{Draft, PRACTICE, Question, Section, ask};
-use super::given::{Ask, Values};
+use super::given::Values;
 pub(super) use super::stock::{Flow, Stock};
 use crate::error::Result;
-use crate::mill;
 use crate::number::{Number, V};
-use crate::quantity::{Fraction, Kind, LinearDensity, Mass, Ratio, Twist, Typed};
+use crate::quantity::{Kind, LinearDensity, Mass, Ratio, Twist, Typed};
 use crate::worked::Label;
+use losses::{LOSS, Losses, Sinks};
 
 /// A stage of the route. Adding one is a file of its own and a line in `stages!` below.
 pub(super) trait Stage: Sized {
@@ -32,16 +33,25 @@ pub(super) trait Stage: Sized {
     /// Asks for its figures.
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self>;
 
+    /// What it loses, and the state in which the rest leaves.
+    fn losses(&self) -> Option<&Losses> {
+        None
+    }
+
     /// What comes out for what goes in; everything that does not come out goes to the ledger.
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
         flow: Flow<N>,
         ledger: &mut impl Ledger,
-    ) -> Flow<N>;
+    ) -> Flow<N> {
+        self.losses().map_or(flow, |losses| losses.pass(Self::NAME, values, flow, ledger))
+    }
 
     /// The clean dry fibre that must go in for some to come out.
-    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N>;
+    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
+        self.losses().map_or(fibre, |losses| losses.back(Self::NAME, values, fibre))
+    }
 
     /// The count to come in for a count to go out, on clean dry fibre.
     fn count_in<N: Number>(
@@ -238,130 +248,6 @@ pub(super) fn named<N: Number, Q: Typed<N>>(
         meaning: words.to_owned(),
         ..Label::default()
     })))
-}
-
-/// What the stock carries when it leaves a stage, each on clean dry fibre; as it came in where not
-/// given.
-#[derive(Clone, Debug, Default)]
-pub(super) struct Exit {
-    regain: Option<Ask>,
-    fat: Option<Ask>,
-    vegetable: Option<Ask>,
-}
-
-impl Exit {
-    pub(super) fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        Ok(Exit {
-            regain: section.ask_or_none(draft, &REGAIN)?,
-            fat: section.ask_or_none(draft, &FAT)?,
-            vegetable: section.ask_or_none(draft, &VEGETABLE)?,
-        })
-    }
-}
-
-pub(super) const REGAIN: Question = ask(
-    "regain",
-    "R",
-    "water on clean dry fibre, on leaving",
-    Kind::Regain,
-    (0.05, 0.35, PRACTICE),
-    "\"16 %\"",
-);
-pub(super) const FAT: Question = ask(
-    "fat",
-    "o",
-    "grease and oil on clean dry fibre, on leaving",
-    Kind::Fraction,
-    (0.0, 0.12, PRACTICE),
-    "\"0.8 %\"",
-);
-pub(super) const VEGETABLE: Question = ask(
-    "vegetable",
-    "v",
-    "vegetable matter on clean dry fibre, on leaving",
-    Kind::Fraction,
-    (0.0, 0.05, PRACTICE),
-    "\"1.0 %\"",
-);
-
-/// A loss of clean dry fibre, of what enters the stage.
-pub(super) const fn loss(usual: (f64, f64, &'static str)) -> Question {
-    ask("loss", "w", "fibre lost, of what enters", Kind::Fraction, usual, "\"2 %\"")
-}
-
-/// Where the parts of a stock go that do not leave with the fibre.
-pub(super) struct Sinks {
-    pub(super) fibre: &'static str,
-    pub(super) water: &'static str,
-    pub(super) fat: &'static str,
-    pub(super) vegetable: &'static str,
-}
-
-/// The common way through a stage: a share is lost with all that is on it, a mass is held up, and
-/// what leaves has the state asked for.
-pub(super) fn pass<N: Number>(
-    stage: &'static str,
-    values: &Values<'_, N>,
-    flow: Flow<N>,
-    loss: Fraction<N>,
-    held_up: Option<Mass<N>>,
-    exit: &Exit,
-    sinks: &Sinks,
-    ledger: &mut impl Ledger,
-) -> Flow<N> {
-    let fibre = match held_up {
-        Some(held_up) => mill::after_loss(flow.fibre, loss, held_up),
-        None => mill::after_chain_of_losses(flow.fibre, &[loss]),
-    };
-    let fibre = named(stage, "fibre", "clean dry fibre that leaves", fibre);
-    let out = Flow {
-        fibre,
-        regain: exit.regain.map_or(flow.regain, |ask| values.get(ask)),
-        fat: exit.fat.map_or(flow.fat, |ask| values.get(ask)),
-        oil: flow.oil,
-        vegetable: exit.vegetable.map_or(flow.vegetable, |ask| values.get(ask)),
-    };
-    let entered = move || flow.stock();
-    let lost = Mass::from(flow.fibre.v() * loss.v());
-    let lost = named(stage, "lost", "clean dry fibre lost", lost);
-    ledger.lost(sinks.fibre, "lost", || entered().share(lost.value() / entered().fibre));
-    if let Some(held_up) = held_up {
-        ledger.lost("held up in the machine", "held_up", || {
-            entered().share(held_up.value() / entered().fibre)
-        });
-    }
-    // What stayed with the fibre, less what leaves with it: the change of state.
-    let gone = move || {
-        let kept = entered().share(fibre.value() / entered().fibre);
-        kept.less(&out.stock())
-    };
-    if exit.regain.is_some() {
-        ledger.lost(sinks.water, "", || Stock { water: gone().water, ..Stock::default() });
-    }
-    if exit.fat.is_some() {
-        ledger.lost(sinks.fat, "", || Stock {
-            oil: gone().oil,
-            grease: gone().grease,
-            ..Stock::default()
-        });
-    }
-    if exit.vegetable.is_some() {
-        ledger.lost(sinks.vegetable, "", || Stock {
-            vegetable: gone().vegetable,
-            ..Stock::default()
-        });
-    }
-    out
-}
-
-/// Backward through a stage that loses a share.
-pub(super) fn back<N: Number>(stage: &str, fibre: Mass<N>, loss: Fraction<N>) -> Mass<N> {
-    named(
-        stage,
-        "fibre_needed",
-        "clean dry fibre that must go in",
-        mill::before_chain_of_losses(fibre, &[loss]),
-    )
 }
 
 /// A count on clean dry fibre, in the state of a stock.

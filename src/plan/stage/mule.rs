@@ -1,20 +1,19 @@
 //! Spinning on the mule.
 
 use super::{
-    Bench, Draft, Exit, Flow, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Values, ask,
-    back, beside, in_state, loss, named, pass,
+    Bench, Draft, Kind, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage, Station, ask,
+    beside, in_state, named,
 };
 use crate::error::Result;
 use crate::number::Number;
 use crate::plan::given::{Ask, Owned};
-use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass, Ratio, print};
+use crate::quantity::{Count, Fraction, Length, LinearDensity, Ratio, print};
 use crate::{fibre, mill, yarn};
 
 /// Spins the slubbing into singles.
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct Mule {
-    loss: Ask,
-    exit: Exit,
+    losses: Losses,
     spindles: Ask,
     travel: Ask,
     let_in: Ask,
@@ -31,6 +30,9 @@ pub(in crate::plan) struct Mule {
 
 /// Regain at which fibres in the section are counted: conditioned wool (common practice).
 const CONDITIONED: f64 = 0.16;
+
+const SINKS: Sinks =
+    Sinks { fibre: "roving and yarn waste", water: "air", fat: "air", vegetable: "fly" };
 
 impl Stage for Mule {
     const NAME: &'static str = "mule";
@@ -90,9 +92,9 @@ impl Stage for Mule {
             q("cycle", "τ", "time of a draw", Kind::Duration, (0.005, 0.012, PRACTICE), "\"24 s\"");
         let efficiency =
             q("efficiency", "η", "efficiency", Kind::Fraction, (0.75, 0.9, memory), "\"85 %\"");
+        let loss = Question { usual: (0.01, 0.05, memory), ..LOSS };
         Ok(Mule {
-            loss: section.ask(draft, &loss((0.01, 0.05, memory)))?,
-            exit: Exit::read(section, draft)?,
+            losses: Losses::read(section, draft, &loss, &SINKS)?,
             spindles: section.ask(draft, &spindles)?,
             travel: section.ask(draft, &travel)?,
             let_in: section.ask(draft, &let_in.or(0.0))?,
@@ -120,19 +122,8 @@ impl Stage for Mule {
         })
     }
 
-    fn carry<N: Number>(
-        &self,
-        values: &Values<'_, N>,
-        flow: Flow<N>,
-        ledger: &mut impl Ledger,
-    ) -> Flow<N> {
-        let sinks =
-            Sinks { fibre: "roving and yarn waste", water: "air", fat: "air", vegetable: "fly" };
-        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
-    }
-
-    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-        back(Self::NAME, fibre, values.get(self.loss))
+    fn losses(&self) -> Option<&Losses> {
+        Some(&self.losses)
     }
 
     fn count_in<N: Number>(

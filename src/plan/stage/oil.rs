@@ -7,7 +7,7 @@ use crate::error::Result;
 use crate::mill;
 use crate::number::Number;
 use crate::plan::given::Ask;
-use crate::quantity::{Fraction, Mass, Regain};
+use crate::quantity::{Fraction, Regain};
 
 /// Puts oil and water on.
 #[derive(Clone, Debug)]
@@ -68,10 +68,6 @@ impl Stage for Oil {
         let out = Flow { regain, fat, oil, ..flow };
         ledger.added("oil and water put on", || out.stock().less(&flow.stock()));
         out
-    }
-
-    fn back<N: Number>(&self, _values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-        fibre
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {

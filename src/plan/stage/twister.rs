@@ -1,20 +1,19 @@
 //! Ply-winding and twisting.
 
 use super::{
-    Bench, Draft, Exit, Flow, Kind, Ledger, PRACTICE, Section, Sinks, Stage, Station, Values, ask,
-    back, beside, in_state, loss, named, pass,
+    Bench, Draft, Kind, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage, Station, ask,
+    beside, in_state, named,
 };
 use crate::error::Result;
 use crate::number::Number;
 use crate::plan::given::{Ask, Owned};
-use crate::quantity::{Count, LinearDensity, Mass, Ratio, Twist, print};
+use crate::quantity::{Count, LinearDensity, Ratio, Twist, print};
 use crate::{mill, yarn};
 
 /// Twists the singles together.
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct Twister {
-    loss: Ask,
-    exit: Exit,
+    losses: Losses,
     contraction: Ask,
     ratio: Ask,
     constant: Ask,
@@ -23,6 +22,8 @@ pub(in crate::plan) struct Twister {
     speed: Ask,
     efficiency: Ask,
 }
+
+const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };
 
 impl Stage for Twister {
     const NAME: &'static str = "twister";
@@ -67,9 +68,9 @@ impl Stage for Twister {
         );
         let efficiency =
             q("efficiency", "η", "efficiency", Kind::Fraction, (0.6, 0.95, PRACTICE), "\"80 %\"");
+        let loss = Question { usual: (0.003, 0.03, memory), ..LOSS };
         Ok(Twister {
-            loss: section.ask(draft, &loss((0.003, 0.03, memory)))?,
-            exit: Exit::read(section, draft)?,
+            losses: Losses::read(section, draft, &loss, &SINKS)?,
             contraction: section.ask(draft, &contraction)?,
             ratio: section.ask(draft, &ratio)?,
             constant: section.ask(draft, &constant)?,
@@ -80,18 +81,8 @@ impl Stage for Twister {
         })
     }
 
-    fn carry<N: Number>(
-        &self,
-        values: &Values<'_, N>,
-        flow: Flow<N>,
-        ledger: &mut impl Ledger,
-    ) -> Flow<N> {
-        let sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };
-        pass(Self::NAME, values, flow, values.get(self.loss), None, &self.exit, &sinks, ledger)
-    }
-
-    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-        back(Self::NAME, fibre, values.get(self.loss))
+    fn losses(&self) -> Option<&Losses> {
+        Some(&self.losses)
     }
 
     fn count_in<N: Number>(
