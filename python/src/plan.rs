@@ -1,11 +1,13 @@
 //! Plans.
 
 use std::collections::BTreeMap;
+use std::fmt::Display;
 use std::path::PathBuf;
 use std::sync::Arc;
 
 use hankwise::plan;
 use hankwise::quantity::{Kind, print, unit};
+use pyo3::exceptions::PyOverflowError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
@@ -68,16 +70,16 @@ fn long<T: Send>(
 impl Plan {
     /// Runs the plan: the likely figures, and `draws` draws of the uncertain ones. The same seed
     /// gives the same result, on any number of threads.
-    #[pyo3(signature = (draws=100_000, seed=1, *, threads=None, progress=None), text_signature = "($self, draws=100000, seed=1, *, threads=None, progress=None)")]
+    #[pyo3(signature = (draws=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, draws=100000, seed=1, *, threads=None, progress=None)")]
     fn run(
         &self,
         py: Python<'_>,
-        draws: i128,
-        seed: i128,
-        threads: Option<i128>,
+        draws: Number,
+        seed: Number,
+        threads: Option<Number>,
         progress: Option<Py<PyAny>>,
     ) -> PyResult<PlanResult> {
-        let (draws, seed) = (whole("draws", draws)?, whole("seed", seed)?);
+        let (draws, seed) = (whole("draws", draws, MOST)?, whole("seed", seed, u64::MAX)?);
         let threads = checked(threads)?;
         let plan = self.plan.clone();
         let result =
@@ -87,23 +89,23 @@ impl Plan {
 
     /// The greasy mass to take in for a number of each good, all of them together with a confidence.
     /// Goods that are not named are not made; without `goods` the promise of the lot is meant.
-    #[pyo3(signature = (goods=None, confidence=0.95, draws=100_000, seed=1, *, threads=None, progress=None), text_signature = "($self, goods=None, confidence=0.95, draws=100000, seed=1, *, threads=None, progress=None)")]
+    #[pyo3(signature = (goods=None, confidence=0.95, draws=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, goods=None, confidence=0.95, draws=100000, seed=1, *, threads=None, progress=None)")]
     fn needed(
         &self,
         py: Python<'_>,
-        goods: Option<BTreeMap<String, i128>>,
+        goods: Option<BTreeMap<String, Number>>,
         confidence: f64,
-        draws: i128,
-        seed: i128,
-        threads: Option<i128>,
+        draws: Number,
+        seed: Number,
+        threads: Option<Number>,
         progress: Option<Py<PyAny>>,
     ) -> PyResult<Needed> {
-        let (draws, seed) = (whole("draws", draws)?, whole("seed", seed)?);
+        let (draws, seed) = (whole("draws", draws, MOST)?, whole("seed", seed, u64::MAX)?);
         let threads = checked(threads)?;
         let goods = goods
             .unwrap_or_default()
             .into_iter()
-            .map(|(name, count)| Ok((name.clone(), whole(&name, count)?)))
+            .map(|(name, count)| Ok((name.clone(), whole(&name, count, u32::MAX)?)))
             .collect::<PyResult<Vec<(String, u32)>>>()?;
         let plan = self.plan.clone();
         let needed = long(py, draws, progress.as_ref(), |tell| {
@@ -173,20 +175,47 @@ impl Plan {
     }
 }
 
-/// A number of something, or what is wrong with it.
-fn whole<T: TryFrom<i128>>(name: &str, number: i128) -> PyResult<T> {
-    T::try_from(number).map_err(|_| {
-        let why = if number < 0 { "write 0 or more" } else { "it is too large" };
-        RangeError::new_err(format!("{name}={number} is not possible; {why}"))
-    })
+/// A whole number of any size.
+struct Number(i128);
+
+impl<'a, 'py> FromPyObject<'a, 'py> for Number {
+    type Error = PyErr;
+    fn extract(value: Borrowed<'a, 'py, PyAny>) -> PyResult<Number> {
+        match value.extract::<i128>() {
+            Err(error) if error.is_instance_of::<PyOverflowError>(value.py()) => {
+                Ok(Number(if value.lt(0)? { i128::MIN } else { i128::MAX }))
+            }
+            other => other.map(Number),
+        }
+    }
 }
 
-fn checked(threads: Option<i128>) -> PyResult<usize> {
+/// More draws than any memory holds are a slip of the pen.
+const MOST: usize = 100_000_000;
+
+/// A number of something, or what is wrong with it.
+fn whole<T: TryFrom<i128> + PartialOrd + Display>(
+    name: &str,
+    Number(number): Number,
+    most: T,
+) -> PyResult<T> {
+    match T::try_from(number) {
+        Ok(n) if n <= most => Ok(n),
+        _ if number < 0 => {
+            Err(RangeError::new_err(format!("{name}={number} is not possible; write 0 or more")))
+        }
+        _ => Err(RangeError::new_err(format!(
+            "{name}={number} is too large; at most {most} is possible"
+        ))),
+    }
+}
+
+fn checked(threads: Option<Number>) -> PyResult<usize> {
     match threads {
-        Some(n) if n < 1 => Err(RangeError::new_err(format!(
+        Some(Number(n)) if n < 1 => Err(RangeError::new_err(format!(
             "threads={n} is not possible; write 1 or more, or nothing"
         ))),
-        Some(n) => whole("threads", n),
+        Some(n) => whole("threads", n, 1024),
         None => Ok(cores()),
     }
 }
