@@ -208,8 +208,9 @@ def test_what_is_wrong_is_said_in_one_line(run, words, message):
 
 
 @pytest.mark.parametrize(
-    "words", [[], ["nonsense"], ["convert"], ["plan"], ["plan", LOT, "--draws", "x"], ["plan", LOT, "-x"]]
-)  # fmt: skip
+    "words",
+    [[], ["nonsense"], ["convert"], ["plan"], ["plan", LOT, "--draws", "x"], ["plan", LOT, "-x"]],
+)
 def test_a_command_that_cannot_be_read_ends_with_2_and_its_usage(run, words):
     code, out, err = run(*words)
     assert (code, out) == (2, "")
