@@ -191,7 +191,8 @@ def test_the_working_shows_every_step_from_what_was_typed():
     for part in ("9 tpi × 39.3700787", "16 YSW", "t / 100 × √T", "38.99 turns/cm √tex"):
         assert part in text
     assert [line["name"] for line in working.lines] == ["twist", "count", "twist_factor"]
-    assert working.text() == text == repr(working)
+    assert working.text() == text
+    assert repr(working) == f"{working.name} = {working.answer}\n\n{text}"
     assert "<table" in working.html()
     assert "<table" in working._repr_html_()
     assert r"\begin{aligned}" in working.latex()
