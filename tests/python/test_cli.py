@@ -260,3 +260,9 @@ def test_a_closed_pipe_is_no_error(root):
     command = f"{sys.executable} -m hankwise plan {LOT} --all --draws 500 | head -n 1"
     done = subprocess.run(command, shell=True, capture_output=True, timeout=60, cwd=root)
     assert (done.stdout.splitlines()[0][:9], done.stderr) == (b"First lot", b"")
+
+
+def test_importing_needs_no_numpy():
+    code = "import hankwise, sys; print([m for m in ('numpy', 'pandas', 'matplotlib') if m in sys.modules])"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, timeout=60)
+    assert (done.stdout.strip(), done.stderr) == (b"[]", b"")

@@ -4,7 +4,7 @@ import math
 
 import hankwise as hw
 import pytest
-from conftest import with_figure
+from conftest import ROOT, with_figure
 from test_sheet import assert_live, column, put, recalculate
 
 # A figure of the workbook as typed there, and as written in the lot file.
@@ -13,6 +13,7 @@ FIGURES = {
     "lot.clean": (50.5, '"50.5 %"'),
     "card.loss": (5.6, '"5.6 %"'),
     "finish.length_shrinkage": (10.6, '"10.6 %"'),
+    "goods.throw.want": (10.0, "10"),
 }
 PARTS = {
     "mule.twist_wheel": (68.0, "68"),
@@ -21,19 +22,39 @@ PARTS = {
 }
 # So little that nothing can be woven: the other side of the bends.
 LITTLE = {"lot.greasy": (3.0, '"3 kg"')}
-CHANGES = {"figures": FIGURES, "parts": PARTS, "little": LITTLE}
+# Two woven goods from one reed: its cell serves both.
+WRAP = """
+[goods.wrap]
+kind = "woven"
+yarn = "two-fold"
+want = 3
+width = "0.60 m"
+length = "1.70 m"
+
+[goods.hank]"""
+FIRST = (ROOT / "examples/first-lot.toml").read_text(encoding="utf-8")
+SHORT = (ROOT / "examples/short-lot.toml").read_text(encoding="utf-8")
+CHANGES = {
+    "figures": (FIRST, FIGURES),
+    "parts": (FIRST, PARTS),
+    "little": (FIRST, LITTLE),
+    "two woven": (FIRST.replace("\n[goods.hank]", WRAP), {"loom.reed": PARTS["loom.reed"]}),
+    "short lot": (SHORT, {"lot.greasy": (44.0, '"44 kg"')}),
+}
+# Where goods are alike, the name of a part says for which it was chosen first.
+ELSEWHERE = {("two woven", "loom.reed"): "loom.throw.reed"}
 
 
 @pytest.fixture(scope="module")
-def sheets(tmp_path_factory, first_lot):
+def sheets(tmp_path_factory):
     """By change: the result for the changed lot file, the workbook's lines, the library's."""
     folder = tmp_path_factory.mktemp("plan")
     (folder / "library").mkdir()
     results = {}
-    for name, changes in CHANGES.items():
-        hw.plan.loads(first_lot).run(draws=2000).to_sheet(folder / f"{name}.xlsx")
-        put(folder / f"{name}.xlsx", {key: typed for key, (typed, _) in changes.items()})
-        text = first_lot
+    for name, (text, changes) in CHANGES.items():
+        hw.plan.loads(text).run(draws=2000).to_sheet(folder / f"{name}.xlsx")
+        typed = {ELSEWHERE.get((name, key), key): figure for key, (figure, _) in changes.items()}
+        put(folder / f"{name}.xlsx", typed)
         for key, (_, written) in changes.items():
             text = with_figure(text, key, written)
         results[name] = hw.plan.loads(text).run(draws=2000)
@@ -85,12 +106,11 @@ def test_every_line_of_a_changed_workbook_is_that_of_the_changed_plan(sheets, ch
     assert not wrong
 
 
-def test_what_was_changed_matters(sheets, first_lot):
-    before = hw.plan.loads(first_lot).run(draws=2000)
-    for result, _, _ in sheets.values():
+def test_what_was_changed_matters(sheets):
+    for name, (result, _, _) in sheets.items():
+        before = hw.plan.loads(CHANGES[name][0]).run(draws=0)
         assert result.margin["planned"] != pytest.approx(before.margin["planned"], rel=1e-6)
     little = sheets["little"][0]
-    assert [row["made"] for row in little.goods] != [row["made"] for row in before.goods]
     assert little.goods[0]["made"] == 0
 
 
