@@ -5,6 +5,8 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyFloat, PyInt, PyList, PyTuple};
 
+use crate::errors::NotationError;
+
 /// Figures of one input.
 pub(crate) enum Figures<'py> {
     /// One figure.
@@ -45,10 +47,23 @@ impl<'py> Figures<'py> {
         let py = value.py();
         let kwargs = pyo3::types::PyDict::new(py);
         kwargs.set_item("dtype", "float64")?;
-        let array = py.import("numpy")?.getattr("asarray")?.call((value,), Some(&kwargs))?;
-        let array = array
-            .cast_into::<PyArrayDyn<f64>>()
-            .map_err(|_| PyTypeError::new_err(format!("numbers are wanted, not {value:?}")))?;
+        let no_numbers = || {
+            NotationError::new_err(format!(
+                "numbers are wanted, not {value:?}; write one, or several with their unit: hankwise.q([9, 8], 'tpi')"
+            ))
+        };
+        // One object that NumPy would take for a figure: None, True.
+        if value.is_none() || value.is_instance_of::<pyo3::types::PyBool>() {
+            return Err(no_numbers());
+        }
+        let array = py.import("numpy")?.getattr("asarray")?.call((value,), Some(&kwargs));
+        // What NumPy cannot read is no number; a memory or import error passes through.
+        let array = array.map_err(|e| {
+            let wrong = e.is_instance_of::<PyTypeError>(py)
+                || e.is_instance_of::<pyo3::exceptions::PyValueError>(py);
+            if wrong { no_numbers() } else { e }
+        })?;
+        let array = array.cast_into::<PyArrayDyn<f64>>().map_err(|_| no_numbers())?;
         Ok(Figures::Many(array))
     }
 }

@@ -8,15 +8,12 @@ use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
 
 use crate::columns::{in_kind, rows};
-use crate::errors::{RangeWarning, raise};
+use crate::errors::{NotationError, RangeWarning, raise};
 use crate::inputs::{Call, Given, base_unit, check_column, locate, members, one};
 use crate::quantity::Quantity;
 use crate::working::Working;
 
-/// A formula of the catalogue.
-///
-/// Call it with quantities, texts such as "16 YSW", or arrays of quantities; `working` shows how the
-/// answer comes about, `solve` finds any input.
+// A formula of the catalogue. Without a text of the class, so that `__doc__` is the card of each.
 #[pyclass(frozen, dict, weakref, module = "hankwise")]
 pub(crate) struct Formula {
     pub(crate) card: &'static catalogue::Formula,
@@ -93,6 +90,13 @@ impl Formula {
             let place = |e: PyErr| locate(value.py(), self.card.name, input.name, e);
             if input.many {
                 let members = members(value, input.name).map_err(place)?;
+                if members.is_empty() {
+                    return Err(place(NotationError::new_err(format!(
+                        "the list is empty; write it like {}=[\"{}\"]",
+                        input.name,
+                        input.kind.example()
+                    ))));
+                }
                 for member in members {
                     given.push(one(&member, input.kind).map_err(place)?);
                 }
@@ -123,6 +127,22 @@ impl Formula {
         Ok(())
     }
 
+    /// The inputs that are arrays, with their shapes, for a message.
+    fn unequal(&self, call: &Call<'_>) -> PyErr {
+        let mut all = Vec::new();
+        for (place, given) in call.given.iter().enumerate() {
+            if let Given::Many(array, _) = given {
+                let shape: Vec<String> = array.shape().iter().map(usize::to_string).collect();
+                all.push(format!("{} has {}", self.card.input(place).name, shape.join(" × ")));
+            }
+        }
+        NotationError::new_err(format!(
+            "{}: arrays of unequal length: {}; give arrays of one length, or single figures",
+            self.card.name,
+            all.join(", ")
+        ))
+    }
+
     fn call_arrays<'py>(&self, py: Python<'py>, call: &Call<'py>) -> PyResult<Quantity> {
         let arrays: Vec<&Bound<'py, PyArrayDyn<f64>>> = call
             .given
@@ -135,7 +155,8 @@ impl Formula {
             arrays.into_iter().cloned().collect()
         } else {
             let all = PyTuple::new(py, arrays)?;
-            let same = py.import("numpy")?.getattr("broadcast_arrays")?.call1(all)?;
+            let same = py.import("numpy")?.getattr("broadcast_arrays")?.call1(all);
+            let same = same.map_err(|_| self.unequal(call))?;
             same.try_iter()?
                 .map(|a| a.and_then(|a| a.cast_into().map_err(PyErr::from)))
                 .collect::<PyResult<_>>()?
@@ -320,10 +341,6 @@ impl Formula {
     #[getter]
     fn __qualname__(&self) -> &'static str {
         self.card.name
-    }
-    #[getter]
-    fn __module__(&self) -> String {
-        format!("hankwise.{}", self.card.room())
     }
     #[getter]
     fn __doc__(&self) -> String {

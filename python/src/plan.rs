@@ -74,8 +74,8 @@ impl Plan {
     fn run(
         &self,
         py: Python<'_>,
-        draws: usize,
-        seed: u64,
+        #[pyo3(from_py_with = read_draws)] draws: usize,
+        #[pyo3(from_py_with = read_seed)] seed: u64,
         threads: Option<usize>,
         progress: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<PlanResult> {
@@ -91,15 +91,19 @@ impl Plan {
     fn needed(
         &self,
         py: Python<'_>,
-        goods: Option<BTreeMap<String, u32>>,
+        goods: Option<BTreeMap<String, Bound<'_, PyAny>>>,
         confidence: f64,
-        draws: usize,
-        seed: u64,
+        #[pyo3(from_py_with = read_draws)] draws: usize,
+        #[pyo3(from_py_with = read_seed)] seed: u64,
         threads: Option<usize>,
         progress: Option<&Bound<'_, PyAny>>,
     ) -> PyResult<Needed> {
         let threads = checked(threads)?;
-        let goods: Vec<(String, u32)> = goods.unwrap_or_default().into_iter().collect();
+        let goods: Vec<(String, u32)> = goods
+            .unwrap_or_default()
+            .into_iter()
+            .map(|(name, n)| whole(&name, &n, u64::from(u32::MAX)).map(|n| (name, n as u32)))
+            .collect::<PyResult<_>>()?;
         let plan = self.plan.clone();
         let needed = long(py, draws, progress, |tell| {
             plan.needed(&goods, confidence, draws, seed, threads, tell)
@@ -168,6 +172,26 @@ impl Plan {
     }
 }
 
+/// A whole number from 0 up.
+fn whole(name: &str, number: &Bound<'_, PyAny>, most: u64) -> PyResult<u64> {
+    let flag = number.is_instance_of::<pyo3::types::PyBool>();
+    match number.extract::<u64>() {
+        Ok(whole) if !flag && whole <= most => Ok(whole),
+        _ => Err(RangeError::new_err(format!(
+            "{name} = {} is not possible; write a whole number from 0 to {most}",
+            number.repr()?
+        ))),
+    }
+}
+
+fn read_draws(number: &Bound<'_, PyAny>) -> PyResult<usize> {
+    whole("draws", number, plan::MOST_DRAWS as u64).map(|n| n as usize)
+}
+
+fn read_seed(number: &Bound<'_, PyAny>) -> PyResult<u64> {
+    whole("seed", number, u64::MAX)
+}
+
 fn checked(threads: Option<usize>) -> PyResult<usize> {
     match threads {
         Some(0) => {
@@ -217,7 +241,7 @@ impl Needed {
         let goods: Vec<String> = n.goods.iter().map(|(name, k)| format!("{k} × {name}")).collect();
         let mass = |x: f64| print::with_unit(x, "kg");
         let sure = if n.draws == 0 {
-            "nothing is uncertain".to_owned()
+            "nothing was drawn".to_owned()
         } else {
             format!(
                 "{} to be {} % sure; {} draws, seed {}",

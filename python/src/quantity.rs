@@ -3,11 +3,11 @@
 use hankwise::quantity::{self, Amount, Kind, Unit, print};
 use pyo3::exceptions::{PyTypeError, PyZeroDivisionError};
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyFloat};
+use pyo3::types::{PyDict, PyFloat, PyString};
 
 use crate::columns::scalar;
 use crate::convert::Change;
-use crate::errors::{UnitError, raise};
+use crate::errors::{NotationError, RangeError, UnitError, raise};
 
 /// A number, or an array of numbers, with its unit.
 ///
@@ -212,10 +212,23 @@ impl Quantity {
             self.unit.symbol
         )))
     }
+    fn __bool__(&self) -> PyResult<bool> {
+        Err(PyTypeError::new_err(format!(
+            "a {} is neither true nor false; compare it with one, such as q > hankwise.q('{}')",
+            self.name(),
+            self.kind.example()
+        )))
+    }
     fn __len__(&self, py: Python<'_>) -> PyResult<usize> {
+        if self.one(py).is_some() {
+            return Err(PyTypeError::new_err("a single quantity has no length"));
+        }
         self.number.bind(py).len()
     }
     fn __getitem__<'py>(&self, py: Python<'py>, key: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        if self.one(py).is_some() {
+            return Err(PyTypeError::new_err("a single quantity has no parts"));
+        }
         let part = self.number.bind(py).get_item(key)?;
         let part = match scalar(&part) {
             Some(x) => PyFloat::new(py, x).into_any(),
@@ -278,8 +291,9 @@ impl Quantity {
     ) -> PyResult<Quantity> {
         if self.unit.is_indirect() {
             return Err(UnitError::new_err(format!(
-                "twice {} can mean twice as thick or twice the number; for ends folded together use \
+                "{} {} can mean {0} as thick or {0} the number; for ends folded together use \
                  hankwise.yarn.fold_alike, else compute in tex, .to('tex'), or with the number, .number('{}')",
+                if times { "twice" } else { "half" },
                 self.text(py)?,
                 self.unit.symbol
             )));
@@ -316,35 +330,39 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
         let unit = unit.unwrap_or(given.get().unit.symbol);
         return given.get().to(py, unit);
     }
-    if let Ok(text) = value.extract::<String>() {
+    if let Ok(text) = value.cast::<PyString>() {
+        let text = text.to_string_lossy();
         let amount = match unit {
             None => quantity::parse(&text).map_err(|e| raise(&e))?,
             Some(unit) => {
+                if quantity::parse(&text).is_ok() {
+                    return Err(NotationError::new_err(format!(
+                        "'{text}' has its unit already; write hankwise.q('{text}').to('{unit}')"
+                    )));
+                }
                 let number = quantity::number(&text).map_err(|e| raise(&e))?;
                 let unit = quantity::unit(unit, None).map_err(|e| raise(&e))?;
                 Amount { number, unit }
             }
         };
         if amount.number.is_nan() {
-            return Err(crate::errors::RangeError::new_err("a quantity cannot be missing (NaN)"));
+            return Err(RangeError::new_err("a quantity cannot be missing (NaN)"));
         }
         let text = if unit.is_none() { Some(text.trim().to_owned()) } else { None };
         return Ok(Quantity::from_amount(py, amount, text));
     }
     let Some(unit) = unit else {
         return Err(UnitError::new_err(format!(
-            "{} has no unit; write it too, such as hankwise.q({}, 'YSW') or hankwise.q('{} g')",
-            value.repr()?,
-            value.repr()?,
+            "{} has no unit; write it too, such as hankwise.q(16, 'YSW'), hankwise.q([16, 20], 'YSW') or hankwise.q('16 YSW')",
             value.repr()?
         )));
     };
     let unit = quantity::unit(unit, None).map_err(|e| raise(&e))?;
     if let Some(x) = scalar(value) {
-        if x.is_nan() {
-            return Err(crate::errors::RangeError::new_err(
-                "a single quantity cannot be missing (NaN)",
-            ));
+        if !x.is_finite() {
+            return Err(RangeError::new_err(format!(
+                "a single quantity cannot be {x}; it must be a finite figure"
+            )));
         }
         return Ok(Quantity::scalar(py, x, unit, unit.kind));
     }
