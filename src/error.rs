@@ -65,9 +65,16 @@ pub(crate) fn did_you_mean<'a>(
     word: &str,
     known: impl IntoIterator<Item = &'a str>,
 ) -> Option<&'a str> {
+    let word = word.to_lowercase();
     known
         .into_iter()
-        .map(|k| (strsim::jaro_winkler(&k.to_lowercase(), &word.to_lowercase()), k))
+        .map(|k| {
+            let k_low = k.to_lowercase();
+            // Two letters that changed places, as in YWS, are one slip.
+            let near =
+                0.81 * f64::from(u8::from(k.len() > 2 && strsim::osa_distance(&k_low, &word) == 1));
+            (strsim::jaro_winkler(&k_low, &word).max(near), k)
+        })
         .filter(|(likeness, _)| *likeness > 0.8)
         .max_by(|a, b| a.0.total_cmp(&b.0))
         .map(|(_, k)| k)

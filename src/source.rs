@@ -122,8 +122,8 @@ pub static SOURCES: &[Source] = &[
         "www.faena.medievaltextiles.org/ash.html",
     ),
     s(
-        "Watson 1946",
-        "Setting after Ashenhurst and Watson, as taught",
+        "Ground Weave",
+        "Ground Weave, Calculated sett: after Ashenhurst and Watson, as taught",
         "groundweave.com/sett-pages/calculating-sett",
     ),
     s(
@@ -160,11 +160,6 @@ pub static SOURCES: &[Source] = &[
         "canmore.org.uk/collection/1466509",
     ),
     s("Collegedunia", "GATE solved questions", "cdquestions.com and questions.collegedunia.com"),
-    s(
-        "Divider article",
-        "Textile and Fashion, how the finisher card and divider work",
-        "textileandfashion.com",
-    ),
     s(
         "Designation practice",
         "ASTM practice of yarn designation, as explained",

@@ -140,6 +140,9 @@ fn a_figure_that_cannot_be() {
     value("finish", "loss", "\"100 %\"", &["all of it is lost"]);
     value("yarn", "count", "\"0 m/100g\"", &["'0 m/100g'", "not possible"]);
     value("yarn", "ends", "2.5", &["whole", "2.5", "write 2"]);
+    value("yarn", "ends", "1", &["no fold", "write 2 or more"]);
+    value("yarn", "ends", "{ low = \"1\", likely = \"2\", high = \"3\" }", &["known", "write 2"]);
+    value("mule", "delivery_wheels", "[32, 34.5]", &["whole teeth", "34.5"]);
     value("mule", "draft", "nan", &["NaN", "1.4"]);
     value("mule", "draft", "inf", &["inf", "1.4"]);
     value("mule", "spindles", "1e308", &["not possible", "finite", "mule.spindles = 1e308"]);

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import argparse
 import json
+import math
 import os
 import sys
 import time
@@ -21,6 +22,26 @@ class _Parser(argparse.ArgumentParser):
 
     def error(self, message: str) -> NoReturn:
         self.exit(2, f"{self.prog}: {message}\n{self.format_usage()}")
+
+
+def _whole(text: str) -> int:
+    """Read a whole number that the crate can hold."""
+    digits = text.replace(",", "").replace("_", "")
+    if not (digits.isascii() and digits.isdigit() and int(digits) < 2**63):
+        raise argparse.ArgumentTypeError(
+            f"{text} is not possible; write a whole number from 0 up, such as 100000"
+        )
+    return int(digits)
+
+
+def _share(text: str) -> float:
+    """Read a fraction, or a percentage with its sign."""
+    try:
+        return hw.q(text).number("fraction") if "%" in text else float(text)
+    except ValueError:
+        raise argparse.ArgumentTypeError(
+            f"'{text}' is not a fraction; write one such as 0.95, or '95 %'"
+        ) from None
 
 
 def _parser() -> argparse.ArgumentParser:
@@ -43,9 +64,9 @@ def _parser() -> argparse.ArgumentParser:
         const="",
         help="greasy mass to take in: for hank=200,throw=12 or, without goods, for the promise",
     )
-    plan.add_argument("--confidence", type=float, default=0.95, help="for --needed (0.95)")
-    plan.add_argument("--draws", type=int, default=100_000, help="how many draws (100000)")
-    plan.add_argument("--seed", type=int, default=1, help="seed of the draws (1)")
+    plan.add_argument("--confidence", type=_share, default=0.95, help="for --needed (0.95)")
+    plan.add_argument("--draws", type=_whole, default=100_000, help="how many draws (100000)")
+    plan.add_argument("--seed", type=_whole, default=1, help="seed of the draws (1)")
     plan.add_argument("--json", action="store_true", help="print JSON for other programs")
     plan.add_argument("--sheet", metavar="F.xlsx", help="write the plan as a live workbook")
     plan.add_argument(
@@ -64,13 +85,15 @@ def _parser() -> argparse.ArgumentParser:
         "formula", help="the answer of a formula with its working, or its card"
     )
     formula.add_argument("name", help="the formula")
-    formula.add_argument("inputs", nargs="*", metavar="input=value", help='such as count="16 YSW"')
+    formula.add_argument(
+        "inputs", nargs="*", default=[], metavar="input=value", help='such as count="16 YSW"'
+    )
     formula.add_argument("--json", action="store_true", help="print JSON for other programs")
     formula.add_argument("--latex", action="store_true", help="print the working as LaTeX")
     formula.add_argument("--sheet", metavar="F.xlsx", help="write the working as a live workbook")
 
     formulas = commands.add_parser("formulas", help="list the formulas, or those with a word")
-    formulas.add_argument("words", nargs="*", metavar="WORD", help="words to look for")
+    formulas.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
     formulas.add_argument("--json", action="store_true", help="print JSON for other programs")
     return parser
 
@@ -93,20 +116,26 @@ def _goods(text: str) -> dict[str, int]:
     goods: dict[str, int] = {}
     for part in text.split(","):
         name, sign, count = part.partition("=")
-        if not sign or not count.strip().isdigit():
+        name, count = name.strip(), count.strip()
+        if not (sign and name and count.isascii() and count.isdigit()):
             raise hw.NotationError(
                 f"--needed {text}: '{part.strip()}' is not a good and a number; "
                 "write hank=200,throw=12"
             )
-        goods[name.strip()] = int(count)
+        if name in goods:
+            raise hw.NotationError(f"--needed {text}: '{name}' stands twice; write it once")
+        if len(count) > 9:
+            raise hw.RangeError(f"--needed {text}: {count} is more than any lot makes")
+        goods[name] = int(count)
     return goods
 
 
 def _plan(args: argparse.Namespace) -> None:
-    if args.draws < 0:
-        raise hw.RangeError(f"--draws {args.draws} is not possible; write 0 for the likely figures")
-    if args.seed < 0:
-        raise hw.RangeError(f"--seed {args.seed} is not possible; write a whole number from 0 up")
+    if args.needed is not None and (args.working or args.sheet or args.figure):
+        raise hw.NotationError(
+            "--needed plans backward and prints its own working; --working, --sheet and --figure "
+            "belong to the plan forward: run them without --needed"
+        )
     plan = hw.plan.load(args.lot)
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
@@ -120,12 +149,13 @@ def _plan(args: argparse.Namespace) -> None:
 
         save(result, Path(path))
         print(f"figure: {path}", file=sys.stderr)
-    if args.sheet:
+    if args.sheet is not None:
         result.to_sheet(args.sheet)
         print(f"workbook: {args.sheet}", file=sys.stderr)
-    if args.working:
+    if args.working is not None:
         working = result.working(args.working)
-        print(f"{args.working} = {working.answer}\n\n{working}", end="")
+        text = f"{args.working} = {working.answer}\n\n{working}".rstrip("\n")
+        print(_as_json(working, figure=args.working) if args.json else text)
     elif args.json:
         print(result.to_json())
     else:
@@ -134,16 +164,26 @@ def _plan(args: argparse.Namespace) -> None:
             print("\nMore: --all, --working NAME (such as twister.twist), --needed")
 
 
+def _as_json(working: hw.Working, **about: str) -> str:
+    """Give a working for other programs."""
+    parts = {
+        "hankwise": hw.__version__,
+        **about,
+        "value": working.value,
+        "unit": working.unit,
+        "lines": working.lines,
+        "sensitivities": working.sensitivities,
+    }
+    return json.dumps(parts, ensure_ascii=False, indent=1)
+
+
 def _convert(args: argparse.Namespace) -> None:
-    if len(args.words) < 2:
-        raise hw.NotationError(
-            f"'{' '.join(args.words)}' names no unit to convert to; "
-            "write: hankwise convert 16 Nm YSW"
-        )
     value, unit = _split(args.words)
     result = value.to(unit)
+    number = float(result.number(unit))
+    if not math.isfinite(number):
+        raise hw.RangeError(f"{value} has no finite figure in {unit}")
     if args.json:
-        number = float(result.number(unit))
         print(
             json.dumps(
                 {
@@ -160,6 +200,9 @@ def _convert(args: argparse.Namespace) -> None:
 
 def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
     """Find where the quantity ends and the unit begins: units may have spaces in them."""
+    # `convert 16 Nm to YSW` is what people say.
+    words = [w for i, w in enumerate(words) if w != "to" or i == 0]
+    text = " ".join(words)
     first: hw.HankwiseError | None = None
     for cut in range(len(words) - 1, 0, -1):
         try:
@@ -169,8 +212,13 @@ def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
             first = first or error
         else:
             return value, " ".join(words[cut:])
-    assert first is not None
-    raise first
+    try:
+        value = hw.q(text)
+    except hw.HankwiseError as error:
+        raise first or error from None
+    raise hw.NotationError(
+        f"'{text}' names no unit to convert to; write it last: hankwise convert {value} UNIT"
+    )
 
 
 def _inputs(formula: hw.Formula, texts: Sequence[str]) -> dict[str, object]:
@@ -182,12 +230,19 @@ def _inputs(formula: hw.Formula, texts: Sequence[str]) -> dict[str, object]:
             raise hw.NotationError(
                 f"'{text}' is not an input; write it like {formula.inputs[0]['name']}=\"…\""
             )
+        if name in given:
+            raise hw.NotationError(f"{formula.name}: '{name}' was given twice; write it once")
         given[name] = [part.strip() for part in value.split(",")] if name in many else value
     return given
 
 
 def _formula(args: argparse.Namespace) -> None:
     formula = hw.formulas[args.name]
+    if not args.inputs and (args.sheet is not None or args.latex):
+        example = formula.inputs[0]["name"]
+        raise hw.NotationError(
+            f"{formula.name}: a working needs the inputs; write them too, such as {example}=…"
+        )
     if not args.inputs:
         if args.json:
             keys = (
@@ -211,24 +266,11 @@ def _formula(args: argparse.Namespace) -> None:
             print(f"{formula.name} ({formula.room})\n{formula}", end="")
         return
     working = formula.working(**_inputs(formula, args.inputs))
-    if args.sheet:
+    if args.sheet is not None:
         working.to_sheet(args.sheet)
         print(f"workbook: {args.sheet}", file=sys.stderr)
     if args.json:
-        print(
-            json.dumps(
-                {
-                    "hankwise": hw.__version__,
-                    "formula": formula.name,
-                    "value": working.value,
-                    "unit": working.unit,
-                    "lines": working.lines,
-                    "sensitivities": working.sensitivities,
-                },
-                ensure_ascii=False,
-                indent=1,
-            )
-        )
+        print(_as_json(working, formula=formula.name))
     elif args.latex:
         print(working.latex(), end="")
     else:
@@ -254,6 +296,21 @@ def _formulas(args: argparse.Namespace) -> None:
         print(found)
 
 
+def _read(argv: Sequence[str]) -> argparse.Namespace:
+    """Read the command line; inputs and words may stand before and after the options."""
+    parser = _parser()
+    # An ASCII locale hands over the bytes of a ½ one by one.
+    args, more = parser.parse_known_args(
+        [os.fsencode(a).decode("utf-8", "surrogateescape") for a in argv]
+    )
+    many = getattr(args, "inputs", getattr(args, "words", None))
+    if more and (many is None or any(m.startswith("-") for m in more)):
+        parser.error(f"unrecognized arguments: {' '.join(more)}")
+    if many is not None:
+        many.extend(more)
+    return args
+
+
 def main(argv: Sequence[str] | None = None) -> int:
     """Run a command; gives 0, or 1 where something given was wrong, or 130 where it was stopped."""
     # The trade's signs (½, √, ×) on a terminal of any encoding.
@@ -265,15 +322,16 @@ def main(argv: Sequence[str] | None = None) -> int:
     warnings.showwarning = lambda message, *_args, **_more: print(
         f"note: {message}", file=sys.stderr
     )
-    args = _parser().parse_args(argv)
+    args = _read(sys.argv[1:] if argv is None else argv)
     command = {"plan": _plan, "convert": _convert, "formula": _formula, "formulas": _formulas}
     try:
         command[args.command](args)
-        sys.stdout.flush()
+        if sys.stdout is not None:
+            sys.stdout.flush()
     except BrokenPipeError:
         # Whoever read has enough, as in `hankwise plan … | head`; nothing is left to flush.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-    except (hw.HankwiseError, TypeError, OSError) as error:
+    except (hw.HankwiseError, TypeError, UnicodeError, OSError) as error:
         print(f"hankwise: {error}", file=sys.stderr)
         return 1
     except KeyError as error:

@@ -8,7 +8,7 @@ use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
 
 use crate::columns::{in_kind, rows};
-use crate::errors::{RangeWarning, raise};
+use crate::errors::{NotationError, RangeWarning, raise};
 use crate::inputs::{
     Call, Given, base_unit, check_column, labelled, locate, members, one, one_shape,
 };
@@ -101,6 +101,13 @@ impl Formula {
             let place = |e: PyErr| locate(value.py(), self.card.name, input.name, e);
             if input.many {
                 let members = members(value, input.name).map_err(place)?;
+                if members.is_empty() {
+                    return Err(place(NotationError::new_err(format!(
+                        "the list is empty; write it like {}=[\"{}\"]",
+                        input.name,
+                        input.kind.example()
+                    ))));
+                }
                 for member in members {
                     given.push(one(&member, input.kind).map_err(place)?);
                 }
@@ -311,10 +318,6 @@ impl Formula {
     #[getter]
     fn __qualname__(&self) -> &'static str {
         self.card.name
-    }
-    #[getter]
-    fn __module__(&self) -> String {
-        format!("hankwise.{}", self.card.room())
     }
     #[getter]
     fn __doc__(&self) -> String {

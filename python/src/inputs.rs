@@ -5,7 +5,7 @@ use hankwise::quantity::{self, Amount, Kind};
 use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyList, PyTuple};
+use pyo3::types::{PyList, PyString, PyTuple};
 
 use crate::columns::{Figures, rows};
 use crate::errors::{NotationError, RangeError, UnitError, raise};
@@ -115,7 +115,8 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
         };
         return Ok(Given::Many(array, given.number.bind(py).clone()));
     }
-    if let Ok(text) = value.extract::<String>() {
+    if let Ok(text) = value.cast::<PyString>() {
+        let text = text.to_string_lossy();
         let amount = quantity::parse_as(&text, kind).map_err(|e| raise(&e))?;
         return Ok(Given::One(amount, Some(text.trim().to_owned())));
     }

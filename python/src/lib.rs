@@ -50,14 +50,17 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         ("cloth", "Sett and reed, the piece, its mass, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, time and money."),
     ] {
-        let module = PyModule::new(py, &format!("hankwise.{room}"))?;
+        let name = format!("hankwise.{room}");
+        let module = PyModule::new(py, &name)?;
         module.setattr("__doc__", about)?;
         for card in hankwise::formula::all().filter(|f| f.room() == room) {
             let one = Bound::new(py, formula::Formula::of(card))?;
+            // On the object: a class whose module depends on the object breaks `help`.
+            one.setattr("__module__", &name)?;
             module.add(card.name, &one)?;
             formulas.set_item(card.name, &one)?;
         }
-        modules.set_item(format!("hankwise.{room}"), &module)?;
+        modules.set_item(name, &module)?;
         m.add(room, module)?;
     }
     m.add("formulas", formulas)?;

@@ -191,7 +191,7 @@ impl<'a, 'py> FromPyObject<'a, 'py> for Number {
 }
 
 /// More draws than any memory holds are a slip of the pen.
-const MOST: usize = 100_000_000;
+const MOST: usize = plan::MOST_DRAWS;
 
 /// A number of something, or what is wrong with it.
 fn whole<T: TryFrom<i128> + PartialOrd + Display>(
@@ -259,7 +259,7 @@ impl Needed {
         let goods: Vec<String> = n.goods.iter().map(|(name, k)| format!("{k} × {name}")).collect();
         let mass = |x: f64| print::with_unit(x, "kg");
         let sure = if n.draws == 0 {
-            "nothing is uncertain".to_owned()
+            "nothing was drawn".to_owned()
         } else {
             format!(
                 "{} to be {} % sure; {} draws, seed {}",

@@ -3,11 +3,11 @@
 use hankwise::quantity::{self, Amount, Kind, Unit, print};
 use pyo3::exceptions::{PyTypeError, PyZeroDivisionError};
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyFloat};
+use pyo3::types::{PyDict, PyFloat, PyString};
 
 use crate::columns::{Figures, is_numeric, no_numbers, scalar};
 use crate::convert::Change;
-use crate::errors::{UnitError, raise};
+use crate::errors::{NotationError, RangeError, UnitError, raise};
 
 /// A number, or an array of numbers, with its unit.
 ///
@@ -319,8 +319,9 @@ impl Quantity {
     ) -> PyResult<Quantity> {
         if self.unit.is_indirect() {
             return Err(UnitError::new_err(format!(
-                "twice {} can mean twice as thick or twice the number; for ends folded together use \
+                "{} {} can mean {0} as thick or {0} the number; for ends folded together use \
                  hankwise.yarn.fold_alike, else compute in tex, .to('tex'), or with the number, .number('{}')",
+                if times { "twice" } else { "half" },
                 self.text(py)?,
                 self.unit.symbol
             )));
@@ -360,26 +361,30 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
         let unit = unit.unwrap_or(given.get().unit.symbol);
         return given.get().to(py, unit);
     }
-    if let Ok(text) = value.extract::<String>() {
+    if let Ok(text) = value.cast::<PyString>() {
+        let text = text.to_string_lossy();
         let amount = match unit {
             None => quantity::parse(&text).map_err(|e| raise(&e))?,
             Some(unit) => {
+                if quantity::parse(&text).is_ok() {
+                    return Err(NotationError::new_err(format!(
+                        "'{text}' has its unit already; write hankwise.q('{text}').to('{unit}')"
+                    )));
+                }
                 let number = quantity::number(&text).map_err(|e| raise(&e))?;
                 let unit = quantity::unit(unit, None).map_err(|e| raise(&e))?;
                 Amount { number, unit }
             }
         };
         if amount.number.is_nan() {
-            return Err(crate::errors::RangeError::new_err("a quantity cannot be missing (NaN)"));
+            return Err(RangeError::new_err("a quantity cannot be missing (NaN)"));
         }
         let text = if unit.is_none() { Some(text.trim().to_owned()) } else { None };
         return Ok(Quantity::from_amount(py, amount, text));
     }
     let Some(unit) = unit else {
         return Err(UnitError::new_err(format!(
-            "{} has no unit; write it too, such as hankwise.q({}, 'YSW') or hankwise.q('{} g')",
-            value.repr()?,
-            value.repr()?,
+            "{} has no unit; write it too, such as hankwise.q(16, 'YSW'), hankwise.q([16, 20], 'YSW') or hankwise.q('16 YSW')",
             value.repr()?
         )));
     };

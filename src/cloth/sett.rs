@@ -95,7 +95,7 @@ pub fn whole_ends<N: Number>(
 /// In the trade's units: the factor times the root of the yards in a pound, in an inch.
 #[formula(
     result = "D",
-    sources = ["Ashenhurst page 1999", "Watson 1946", "Taylor 1909"],
+    sources = ["Ashenhurst page 1999", "Ground Weave", "Taylor 1909"],
     limits = ["the factor is 0.84 or 0.85 for woollen, 0.90 for worsted, 0.90 to 0.95 for cotton: sources differ"],
     slips = ["proportion instead of square root when the count changes"]
 )]
@@ -114,7 +114,7 @@ pub fn diameters_side_by_side<N: Number>(
 /// The closest sett of a weave by diameters and intersections, for a square cloth.
 #[formula(
     result = "n",
-    sources = ["Ashenhurst page 1999", "Watson 1946"],
+    sources = ["Ashenhurst page 1999", "Ground Weave"],
     limits = ["round hard threads in one plane: too open for long floats, too close for soft loose yarn", "warp and weft alike", "working setts are commonly about three quarters to four fifths of it"],
     slips = ["taking the maximum for the sett to weave"]
 )]

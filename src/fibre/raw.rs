@@ -47,7 +47,7 @@ pub fn clean_fibre<N: Number>(
 /// Mass after scouring as a share of the mass before.
 #[formula(
     result = "Y",
-    sources = ["Moisture blog 2015", "definition"],
+    sources = ["definition"],
     limits = ["says nothing without the regain, fat and vegetable matter of the scoured wool"],
     slips = ["comparing yields at different regains"]
 )]

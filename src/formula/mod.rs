@@ -113,13 +113,12 @@ impl Formula {
         let (low, high) = input.usual;
         (value < low || value > high).then(|| {
             format!(
-                "{}: {} = {} is unusual; the usual range is {} to {} ({})",
+                "{}: {} = {} is unusual; the usual range is {} to {} (common practice)",
                 self.name,
                 input.name,
                 print(value, input.kind),
                 print(low, input.kind),
                 print(high, input.kind),
-                self.sources.join(", "),
             )
         })
     }

@@ -118,7 +118,7 @@ pub fn corrected_weigh<N: Number>(
 /// Width of a condenser tape.
 #[formula(
     result = "p",
-    sources = ["Divider article"],
+    sources = ["definition"],
     slips = ["dividing by the good ends only: the waste ends take their width too"]
 )]
 pub fn tape_pitch<N: Number>(

@@ -12,6 +12,9 @@ use crate::error::{Error, Result};
 /// Draws that are made in one go: what a thread takes at a time.
 pub(super) const BLOCK: usize = 2048;
 
+/// The most draws of one run: what every draw gives is kept, about a hundred bytes of it.
+pub const MOST_DRAWS: usize = 10_000_000;
+
 /// What was asked for.
 pub(super) struct Request<'a> {
     pub(super) draws: usize,
@@ -31,6 +34,12 @@ pub(super) fn in_blocks<T: Send>(
     make: impl Fn(&Values<'_, f64>, &[f64], &mut T) + Sync,
     start: impl Fn(usize) -> T + Sync,
 ) -> Result<Vec<T>> {
+    if request.draws > MOST_DRAWS {
+        return Err(Error::range(format!(
+            "{} draws are not possible; write at most {MOST_DRAWS}",
+            request.draws
+        )));
+    }
     let likely = plan.likely();
     let open: Vec<usize> =
         (0..plan.given.len()).filter(|i| plan.given[*i].spread.is_open()).collect();

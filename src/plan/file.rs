@@ -334,6 +334,13 @@ impl<'d> Section<'d> {
                 format!("{} is no part; write a list such as {example}", of_kind(*none, kind));
             return Err(self.error(list, message));
         }
+        if kind == Kind::Count
+            && let Some(part) = parts.iter().find(|p| p.fract() != 0.0)
+        {
+            let message =
+                format!("a wheel has whole teeth, not {part}; write a list such as {example}");
+            return Err(self.error(list, message));
+        }
         parts.sort_by(f64::total_cmp);
         let fixed = match self.take(set) {
             None => None,

@@ -119,7 +119,7 @@ impl Yarn {
             (50.0, 2000.0, PRACTICE),
             "\"330 m/100g\"",
         );
-        let ends = ask("ends", "n", "ends folded together", Kind::Count, (1.0, 6.0, PRACTICE), "2");
+        let ends = ask("ends", "n", "ends folded together", Kind::Count, (2.0, 6.0, PRACTICE), "2");
         let factor = ask(
             "twist_factor",
             "K",
@@ -135,6 +135,20 @@ impl Yarn {
             return Err(section.error(
                 ends.key,
                 format!("ends are whole, {typed} is not possible; write {}", ends.example),
+            ));
+        }
+        if draft.given[number.0].spread.is_open() {
+            return Err(section.error(
+                ends.key,
+                format!("how many ends are folded is known; write {}", ends.example),
+            ));
+        }
+        if draft.given[number.0].base() < 2.0 {
+            return Err(section.error(
+                ends.key,
+                "1 end is no fold, and the route passes the twister; write 2 or more: \
+                 singles as they come off the mule are not planned"
+                    .to_owned(),
             ));
         }
         Ok(Yarn {

@@ -22,6 +22,7 @@ mod stock;
 mod table;
 
 pub use chance::{Layer, Scale, Spread};
+pub use draws::MOST_DRAWS;
 pub use drivers::Driver;
 pub use given::Given;
 #[cfg(feature = "serde")]
@@ -75,7 +76,7 @@ impl Plan {
     /// Reads a lot file.
     pub fn load(path: &Path) -> Result<Plan> {
         let text = std::fs::read_to_string(path).map_err(|e| {
-            Error::plan(format!("the lot file {} cannot be read: {e}", path.display()))
+            Error::plan(format!("the lot file '{}' cannot be read: {e}", path.display()))
         })?;
         Plan::parse(&text, &path.display().to_string())
     }

@@ -45,7 +45,7 @@ impl PlanResult {
         let list = |count: &dyn Fn(&super::GoodResult) -> Option<f64>| {
             let parts: Vec<String> =
                 self.goods.iter().filter_map(|g| count(g).map(|n| pieces(n, &g.name))).collect();
-            parts.join(" and ")
+            listed(&parts)
         };
         let promised = list(&|g| g.want.map(f64::from));
         let made = list(&|g| Some(g.made));
@@ -198,8 +198,13 @@ impl PlanResult {
             .iter()
             .filter(|s| s.main || extent == Extent::All)
             .map(|s| {
-                let stage = if s.stage == last { String::new() } else { s.stage.clone() };
-                last.clone_from(&s.stage);
+                // Where several goods go over a machine its figures are named machine.good.figure.
+                let place = match s.key.split('.').collect::<Vec<_>>()[..] {
+                    [machine, good, _] => format!("{machine}, {good}"),
+                    _ => s.stage.clone(),
+                };
+                let stage = if place == last { String::new() } else { place.clone() };
+                last = place;
                 let value = match s.kind {
                     // Machine parts and pieces are whole and said without a unit.
                     Kind::Count => figure(s.value),
@@ -337,6 +342,14 @@ fn percent(share: f64) -> String {
         s if s > 0.0 && s < 0.005 => "under 1 %".to_owned(),
         s if s < 1.0 && s > 0.995 => "over 99 %".to_owned(),
         s => format!("{:.0} %", s * 100.0),
+    }
+}
+
+/// `12 throws, 4 blankets and 180 hanks`.
+fn listed(parts: &[String]) -> String {
+    match parts {
+        [most @ .., last] if !most.is_empty() => format!("{} and {last}", most.join(", ")),
+        _ => parts.concat(),
     }
 }
 

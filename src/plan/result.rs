@@ -313,10 +313,9 @@ impl PlanResult {
         let step = self.recording.find(name).ok_or_else(|| {
             let names = self.workings();
             let near = did_you_mean(name, names.iter().map(String::as_str))
-                .map(|n| format!("; did you mean '{n}'?"))
-                .unwrap_or_default();
-            let example = "such as 'twister.twist' or 'card.hopper_weigh'";
-            Error::notation(format!("the plan has no figure '{name}'{near} Name one {example}"))
+                .map_or("; name".to_owned(), |n| format!("; did you mean '{n}'? Name"));
+            let example = "one such as 'twister.twist' or 'card.hopper_weigh'";
+            Error::notation(format!("the plan has no figure '{name}'{near} {example}"))
         })?;
         Ok(Working::new(self.recording.clone(), Arg::Step(step)))
     }

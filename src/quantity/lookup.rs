@@ -123,7 +123,11 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
         .flat_map(|u| std::iter::once(u.symbol).chain(u.names.iter().copied()))
         .filter(|n| !n.is_empty());
     let near = did_you_mean(name, known).map(|n| format!("; did you mean '{n}'?"));
-    Error::unit(format!("'{name}' is not a known unit{for_kind}{}", near.unwrap_or(write)))
+    let write = if write.is_empty() { "; write one such as 'YSW', 'tex' or 'kg'" } else { &write };
+    Error::unit(format!(
+        "'{name}' is not a known unit{for_kind}{}",
+        near.as_deref().unwrap_or(write)
+    ))
 }
 
 /// Numbers in one unit, in another of the same kind.

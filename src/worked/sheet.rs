@@ -53,6 +53,12 @@ pub fn write_sheet(
     sections: &[Section],
     tables: &[StaticTable],
 ) -> Result<()> {
+    if path.extension().is_none_or(|end| !end.eq_ignore_ascii_case("xlsx")) {
+        return Err(Error::notation(format!(
+            "'{}' is no name of a workbook; write one that ends in .xlsx",
+            path.display()
+        )));
+    }
     let bytes = build(recording, roots, sections, tables).map_err(|e| {
         Error::plan(format!("the workbook {} could not be made: {e}", path.display()))
     })?;
@@ -79,6 +85,8 @@ fn build(
         sheet.set_column_width(column as u16, width)?;
     }
     sheet.set_freeze_panes(2, 0)?;
+    // On paper a line stays in one piece.
+    sheet.set_landscape().set_print_fit_to_pages(1, 0).set_repeat_rows(1, 1)?;
 
     // Where each line goes.
     let mut rows: BTreeMap<usize, u32> = BTreeMap::new();

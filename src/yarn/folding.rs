@@ -13,7 +13,7 @@ pub(crate) const FORMULAS: &[&Formula] =
     result = "T_R",
     sources = ["Davis 1920", "Taylor 1909", "Wilkinson 1912"],
     limits = ["contraction on the untwisted length, the same for all ends; not for loops and other ends fed at a length of their own"],
-    slips = ["adding indirect counts", "contraction of the twisted length taken for that of the untwisted: 10 % gives 0.909 or 0.900 of the count"]
+    slips = ["adding indirect counts", "contraction of the twisted length taken for that of the untwisted: 10 % gives 0.909 or 0.900 of an indirect count"]
 )]
 pub fn fold<N: Number>(
     /// contraction in folding, on the untwisted length

@@ -32,7 +32,7 @@ pub(in crate::plan) struct Mule {
 const CONDITIONED: f64 = 0.16;
 
 const SINKS: Sinks =
-    Sinks { fibre: "roving and yarn waste", water: "air", fat: "air", vegetable: "fly" };
+    Sinks { fibre: "slubbing and yarn waste", water: "air", fat: "air", vegetable: "fly" };
 
 impl Stage for Mule {
     const NAME: &'static str = "mule";

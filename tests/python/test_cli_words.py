@@ -1,0 +1,96 @@
+"""The command line: wrong things get one message and exit code 1 or 2, never a traceback."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[2]
+LOT = "examples/first-lot.toml"
+
+
+def run(*words: str, **more: str) -> subprocess.CompletedProcess[str]:
+    """Run the command as a shell would."""
+    command = [sys.executable, "-m", "hankwise", *words]
+    env = os.environ | {"PYTHONUTF8": "1"} | more
+    return subprocess.run(
+        command, cwd=ROOT, env=env, capture_output=True, encoding="utf-8", check=False
+    )
+
+
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        ([], "required: COMMAND"),
+        (["plan", "nofile.toml"], "cannot be read"),
+        (["plan", "examples"], "cannot be read"),
+        (["plan", LOT, "--draws", "-1"], "whole number from 0 up"),
+        (["plan", LOT, "--draws", "9" * 20], "whole number from 0 up"),
+        (["plan", LOT, "--draws", "10000000000"], "10000000"),
+        (["plan", LOT, "--seed", "1e5"], "whole number from 0 up"),
+        (["plan", LOT, "--needed", "throw=²"], "write hank=200,throw=12"),
+        (["plan", LOT, "--needed", "throw=1,throw=2"], "stands twice"),
+        (["plan", LOT, "--needed", "throw=" + "9" * 12], "more than any lot makes"),
+        (["plan", LOT, "--needed", "--confidence", "95"], "0.95"),
+        (["plan", LOT, "--needed", "--sheet", "x.xlsx"], "without --needed"),
+        (["plan", LOT, "--working", ""], "name one such as"),
+        (["plan", LOT, "--sheet", "x.txt"], ".xlsx"),
+        (["convert", "16", "Nm"], "names no unit to convert to"),
+        (["convert", "16", "Nm", "YWS"], "did you mean 'YSW'?"),
+        (["convert", "0", "tex", "Nm"], "no finite figure"),
+        (["formula", "twist_factor", "twist=9 tpi", "twist=8 tpi", "count=16 YSW"], "given twice"),
+        (["formula", "twist_factor", "--latex"], "needs the inputs"),
+        (["formula", "twist_factor", "--bogus", "twist=9 tpi"], "--bogus"),
+    ],
+)
+def test_wrong_words(words: list[str], says: str) -> None:
+    done = run(*words)
+    assert done.returncode in (1, 2)
+    assert done.stdout == ""
+    assert says in done.stderr
+    assert "Traceback" not in done.stderr
+    assert not (ROOT / "x.xlsx").exists()
+    assert not (ROOT / "x.txt").exists()
+
+
+def test_options_may_stand_anywhere() -> None:
+    first = run("formula", "twist_factor", "twist=9 tpi", "count=22½ YSW", "--json")
+    second = run("formula", "twist_factor", "--json", "twist=9 tpi", "count=22½ YSW")
+    assert first.returncode == 0
+    assert first.stdout == second.stdout
+    assert json.loads(first.stdout)["formula"] == "twist_factor"
+
+
+def test_a_working_as_json() -> None:
+    done = run("plan", LOT, "--draws", "0", "--working", "twister.twist", "--json")
+    assert json.loads(done.stdout)["unit"] == "turns/m"
+
+
+def test_to_is_understood() -> None:
+    assert run("convert", "16", "Nm", "to", "YSW").stdout == "16 Nm = 31.00 YSW\n"
+
+
+def test_an_ascii_locale_reads_a_half() -> None:
+    done = run(
+        "formula",
+        "twist_factor",
+        "twist=9 tpi",
+        "count=22½ YSW",
+        PYTHONUTF8="0",
+        LC_ALL="C",
+        PYTHONCOERCECLOCALE="0",
+    )
+    assert done.returncode == 0, done.stderr
+
+
+def test_a_closed_output_is_no_error() -> None:
+    command = f"{sys.executable} -m hankwise formulas >&-"
+    done = subprocess.run(
+        ["sh", "-c", command], cwd=ROOT, capture_output=True, text=True, check=False
+    )
+    assert "Traceback" not in done.stderr
