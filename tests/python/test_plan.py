@@ -163,7 +163,7 @@ def tell(done, total):
         began.append(1)
         print("began", flush=True)
 try:
-    plan.run(50_000_000, progress=tell)
+    plan.run(10_000_000, progress=tell)
 except KeyboardInterrupt:
     print("stopped", plan.run(10).draws)
     sys.exit(7)
@@ -172,20 +172,20 @@ except KeyboardInterrupt:
 
 def interrupt(command: list[str], cwd, wait_for: bytes | None) -> tuple[int, bytes, bytes, float]:
     """Run something long, send it what Ctrl-C sends, and say how long it took to end."""
-    process = subprocess.Popen(
+    with subprocess.Popen(
         command, cwd=cwd, stdout=subprocess.PIPE, stderr=subprocess.PIPE, env=os.environ
-    )
-    try:
-        if wait_for:
-            assert process.stdout.readline().strip() == wait_for
-        else:
-            time.sleep(1.0)
-            assert process.poll() is None, "it ended before it could be stopped"
-        start = time.monotonic()
-        process.send_signal(signal.SIGINT)
-        out, err = process.communicate(timeout=20)
-    finally:
-        process.kill()
+    ) as process:
+        try:
+            if wait_for:
+                assert process.stdout.readline().strip() == wait_for
+            else:
+                time.sleep(0.7)
+                assert process.poll() is None, "it ended before it could be stopped"
+            start = time.monotonic()
+            process.send_signal(signal.SIGINT)
+            out, err = process.communicate(timeout=20)
+        finally:
+            process.kill()
     return process.returncode, out, err, time.monotonic() - start
 
 
@@ -197,7 +197,7 @@ def test_ctrl_c_stops_a_long_run(root):
 
 def test_ctrl_c_stops_the_command(root):
     command = [sys.executable, "-m", "hankwise", "plan", "examples/first-lot.toml"]
-    code, out, err, seconds = interrupt([*command, "--draws", "50000000"], root, None)
+    code, out, err, seconds = interrupt([*command, "--draws", "10000000"], root, None)
     assert (code, out) == (130, b"")
     assert err.strip() == b"hankwise: stopped"
     assert seconds < 5
@@ -234,7 +234,7 @@ def test_plans_and_results_do_not_change(plan, result):
         (lambda p: p.run(-1), hw.RangeError, "draws=-1.*0 or more"),
         (lambda p: p.run(10, -1), hw.RangeError, "seed=-1"),
         (lambda p: p.run(10, 2**64), hw.RangeError, "too large"),
-        (lambda p: p.run(10**9), hw.RangeError, "draws=1000000000 is too large.*at most 100000000"),
+        (lambda p: p.run(10**9), hw.RangeError, "draws=1000000000 is too large.*at most"),
         (lambda p: p.run(10**50), hw.RangeError, "draws=.* is too large"),
         (lambda p: p.run(-(10**50)), hw.RangeError, "0 or more"),
         (lambda p: p.run(10, threads=10**6), hw.RangeError, "threads=1000000 is too large"),
