@@ -27,7 +27,7 @@ class _CleanContentCustoms(Formula):
         self,
         unknown: Literal["wool_base"],
         *,
-        clean_content_customs: _Measure,
+        clean_content_customs: _Plain,
         wool_base: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -73,10 +73,10 @@ class _CleanYieldCustoms(Formula):
     vegetable: vegetable matter as a share of the greasy mass
     """
 
-    def __call__(self, content: _Measure, vegetable: _Plain) -> Quantity: ...
+    def __call__(self, content: _Plain, vegetable: _Plain) -> Quantity: ...
     def working(
         self,
-        content: _Measure,
+        content: _Plain,
         vegetable: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
@@ -85,8 +85,8 @@ class _CleanYieldCustoms(Formula):
         self,
         unknown: Literal["content", "vegetable"],
         *,
-        clean_yield_customs: _Measure,
-        content: _Measure = ...,
+        clean_yield_customs: _Plain,
+        content: _Plain = ...,
         vegetable: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -400,7 +400,7 @@ class _ScouredYield(Formula):
         self,
         unknown: Literal["scoured", "greasy"],
         *,
-        scoured_yield: _Measure,
+        scoured_yield: _Plain,
         scoured: _Measure = ...,
         greasy: _Measure = ...,
     ) -> list[Quantity]: ...
