@@ -2,7 +2,9 @@
 //! undoes forward.
 #![allow(clippy::float_cmp)] // pieces are whole
 
-use hankwise::plan::{PARTS, Plan, PlanResult, Stock};
+use std::collections::BTreeSet;
+
+use hankwise::plan::{PARTS, Plan, PlanResult, STAGES, Stock};
 use proptest::prelude::*;
 
 mod lot;
@@ -184,6 +186,13 @@ proptest! {
         let result = run(&set(&text, "lot", "greasy", &mass(needed * 0.9999)));
         prop_assert!(!result.is_enough() && result.margin.likely < 0.0);
     }
+}
+
+#[test]
+fn every_stage_is_tried() {
+    let tried: BTreeSet<&str> = ROUTE.into();
+    let all: BTreeSet<&str> = STAGES.iter().copied().collect();
+    assert_eq!(tried, all, "a new stage goes into ROUTE above, its figures into lots()");
 }
 
 #[test]

@@ -180,7 +180,11 @@ fn every_formula_has_a_row() {
     let with: BTreeSet<String> = all().map(|(_, row)| row.formula).collect();
     let without: Vec<&str> =
         formula::all().map(|f| f.name).filter(|name| !with.contains(*name)).collect();
-    assert!(without.is_empty(), "formulas without a check value: {}", without.join(", "));
+    assert!(
+        without.is_empty(),
+        "without a check value, a row in tests/published/*.csv: {}",
+        without.join(", ")
+    );
 }
 
 #[test]

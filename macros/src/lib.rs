@@ -238,7 +238,7 @@ fn inputs(function: &ItemFn) -> syn::Result<Vec<Input>> {
         };
         let (kind, many) = kind_of(&arg.ty)?;
         if many && place + 1 != count {
-            return Err(Error::new_spanned(&arg.ty, "a list input comes last"));
+            return Err(Error::new_spanned(&arg.ty, "a list input comes last, and only one can"));
         }
         let (meaning, _) = documentation(&arg.attrs);
         if meaning.is_empty() {

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import tempfile
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -159,21 +157,17 @@ def save(result: PlanResult, path: Path) -> None:
         raise PlanError(
             f"{path} is no kind of picture; write a name that ends in .svg, .png or .pdf"
         )
+    figure = plan_figure(result)
     import matplotlib
 
     # The same bytes from the same result: no date, fixed names inside the SVG; text stays text.
     with matplotlib.rc_context({"svg.hashsalt": "hankwise", "svg.fonttype": "none"}):
-        figure = plan_figure(result)
-        try:
-            handle, part = tempfile.mkstemp(dir=path.parent, suffix=path.suffix)
-        except OSError as error:
-            raise PlanError(f"{path} cannot be written: {error.strerror}") from error
-        os.close(handle)
+        part = path.with_name(f".{path.stem}.part{path.suffix}")
         try:
             metadata = {"Date": None} if path.suffix.lower() == ".svg" else None
             figure.savefig(part, dpi=160, metadata=metadata)
-            Path(part).chmod(0o644)
-            os.replace(part, path)
-        except BaseException:
-            Path(part).unlink(missing_ok=True)
-            raise
+            part.replace(path)
+        except OSError as error:
+            raise PlanError(f"{path} cannot be written: {error.strerror}") from error
+        finally:
+            part.unlink(missing_ok=True)

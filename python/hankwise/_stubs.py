@@ -11,8 +11,6 @@ from types import ModuleType
 
 import hankwise as hw
 
-_PLAIN = {"Count", "Money", "Ratio"}
-_SHARES = {"Contraction", "Crimp", "DrawIn", "Fraction", "Regain", "Shrinkage", "TakeUp"}
 _HEAD = '''"""{about}"""
 
 # Written by python -m hankwise._stubs from the catalogue.
@@ -31,10 +29,9 @@ from hankwise._hankwise import (
 '''
 
 
-def _type(kind: str, many: bool) -> str:
+def _type(unit: str, many: bool) -> str:
     """Ratios and shares may be bare numbers, whatever has a unit may not."""
-    plain = kind in _PLAIN | _SHARES
-    return ("_Plain" if plain else "_Measure") + ("s" if many else "")
+    return ("_Measure" if unit else "_Plain") + ("s" if many else "")
 
 
 def _doc(formula: hw.Formula) -> str:
@@ -58,7 +55,7 @@ def _method(name: str, parameters: list[str], result: str) -> str:
 def _formula(formula: hw.Formula) -> str:
     name, inputs = formula.name, formula.inputs
     title = "_" + name.title().replace("_", "")
-    given = [f"{i['name']}: {_type(i['type'], i['many'])}" for i in inputs]
+    given = [f"{i['name']}: {_type(i['unit'], i['many'])}" for i in inputs]
     at = ["*", "at: int | tuple[int, ...] | None = None"]
     lines = [
         "",
@@ -72,7 +69,7 @@ def _formula(formula: hw.Formula) -> str:
     ]
     unknown = ", ".join(f'"{i["name"]}"' for i in inputs if not i["many"])
     if unknown:
-        wanted = f"{name}: {_type(formula.output['type'], False)}"
+        wanted = f"{name}: {_type(formula.output['unit'], False)}"
         known = [f"{one} = ..." for one in given]
         lines += [
             _method(

@@ -13,6 +13,38 @@ from hankwise._hankwise import (
 )
 
 @final
+class _BlendRegain(Formula):
+    """Commercial regain of a blend of two fibres, each share by oven-dry mass.
+
+    A = p × A₁ + (1 − p) × A₂
+
+    share: share of the first fibre in the oven-dry mass
+    first: regain agreed for the first fibre
+    second: regain agreed for the second fibre
+    """
+
+    def __call__(self, share: _Plain, first: _Plain, second: _Plain) -> Quantity: ...
+    def working(
+        self,
+        share: _Plain,
+        first: _Plain,
+        second: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["share", "first", "second"],
+        *,
+        blend_regain: _Plain,
+        share: _Plain = ...,
+        first: _Plain = ...,
+        second: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+blend_regain: _BlendRegain
+
+@final
 class _CleanContentCustoms(Formula):
     """Clean content of the United States customs, from bone-dry pure fibre.
 
@@ -27,7 +59,7 @@ class _CleanContentCustoms(Formula):
         self,
         unknown: Literal["wool_base"],
         *,
-        clean_content_customs: _Measure,
+        clean_content_customs: _Plain,
         wool_base: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -73,10 +105,10 @@ class _CleanYieldCustoms(Formula):
     vegetable: vegetable matter as a share of the greasy mass
     """
 
-    def __call__(self, content: _Measure, vegetable: _Plain) -> Quantity: ...
+    def __call__(self, content: _Plain, vegetable: _Plain) -> Quantity: ...
     def working(
         self,
-        content: _Measure,
+        content: _Plain,
         vegetable: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
@@ -85,8 +117,8 @@ class _CleanYieldCustoms(Formula):
         self,
         unknown: Literal["content", "vegetable"],
         *,
-        clean_yield_customs: _Measure,
-        content: _Measure = ...,
+        clean_yield_customs: _Plain,
+        content: _Plain = ...,
         vegetable: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -400,12 +432,44 @@ class _ScouredYield(Formula):
         self,
         unknown: Literal["scoured", "greasy"],
         *,
-        scoured_yield: _Measure,
+        scoured_yield: _Plain,
         scoured: _Measure = ...,
         greasy: _Measure = ...,
     ) -> list[Quantity]: ...
 
 scoured_yield: _ScouredYield
+
+@final
+class _ScouredYieldIwto(Formula):
+    """Scoured yield that the wool trade calculates from a core test, at a regain.
+
+    Y = (WB + VMB) × (1 + R) / 0.9773
+
+    wool_base: bone-dry pure wool fibre as a share of the greasy mass
+    vegetable_base: dry vegetable matter, free of ash and extract, as a share of the greasy mass
+    regain: regain at which the yield is stated
+    """
+
+    def __call__(self, wool_base: _Plain, vegetable_base: _Plain, regain: _Plain) -> Quantity: ...
+    def working(
+        self,
+        wool_base: _Plain,
+        vegetable_base: _Plain,
+        regain: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wool_base", "vegetable_base", "regain"],
+        *,
+        scoured_yield_iwto: _Plain,
+        wool_base: _Plain = ...,
+        vegetable_base: _Plain = ...,
+        regain: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+scoured_yield_iwto: _ScouredYieldIwto
 
 @final
 class _SortedMass(Formula):

@@ -6,6 +6,7 @@ use crate::quantity::{Fraction, Mass, Ratio, Regain};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
+    &BLEND_REGAIN,
     &MOISTURE_CONTENT,
     &REGAIN_FROM_CONTENT,
     &WATER_IN_MASS,
@@ -17,6 +18,29 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &FIBRE_IN_MASS,
     &MASS_AFTER_CHANGE_OF_STATE,
 ];
+
+/// Commercial regain of a blend of two fibres, each share by oven-dry mass.
+///
+/// A blend is a fibre with a regain of its own: for three fibres, blend two first.
+#[formula(
+    result = "A",
+    sources = ["GATE solutions", "Moisture blog 2015"],
+    limits = ["shares of the oven-dry mass; the allowances are those of the contract"],
+    slips = ["taking the shares of the mass as weighed: the fibre with more water on it counts too much"]
+)]
+pub fn blend_regain<N: Number>(
+    /// share of the first fibre in the oven-dry mass
+    #[q("p", 0.0..=1.0)]
+    share: Fraction<N>,
+    /// regain agreed for the first fibre
+    #[q("A₁", 0.0..=0.2)]
+    first: Regain<N>,
+    /// regain agreed for the second fibre
+    #[q("A₂", 0.0..=0.2)]
+    second: Regain<N>,
+) -> Regain<N> {
+    share * first + (1.0 - share) * second
+}
 
 /// Water as a share of the mass with its water, from the regain.
 #[formula(

@@ -33,20 +33,20 @@ pub fn find(name: &str) -> Result<&'static Formula> {
     })
 }
 
-/// The formulas that have every one of the words in their name, sentence, symbols or inputs.
+/// The formulas that have every one of the words in their name, sentence or inputs. A word is found
+/// by its beginning: `twist` finds twisted and twister, `reed` does not find agreed.
 pub fn search(words: &str) -> Vec<&'static Formula> {
-    let words: Vec<String> = words.split_whitespace().map(str::to_lowercase).collect();
+    let split = |text: &str| -> Vec<String> {
+        let parts = text.split(|c: char| !c.is_alphanumeric());
+        parts.filter(|part| !part.is_empty()).map(str::to_lowercase).collect()
+    };
+    let wanted = split(words);
     all()
         .filter(|f| {
-            let mut text =
-                format!("{} {} {} {}", f.name, f.room(), f.summary, f.details).to_lowercase();
-            for input in f.inputs {
-                text.push(' ');
-                text.push_str(&input.name.to_lowercase());
-                text.push(' ');
-                text.push_str(&input.meaning.to_lowercase());
-            }
-            words.iter().all(|w| text.contains(w.as_str()))
+            let inputs = f.inputs.iter().flat_map(|i| [i.name, i.meaning]);
+            let texts = [f.name, f.room(), f.summary, f.details].into_iter().chain(inputs);
+            let known: Vec<String> = texts.flat_map(split).collect();
+            wanted.iter().all(|word| known.iter().any(|k| k.starts_with(word.as_str())))
         })
         .collect()
 }

@@ -50,6 +50,9 @@ use stage::AnyStage;
 pub const ROUTE: [&str; 9] =
     ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
 
+/// Every stage that a route may name.
+pub const STAGES: &[&str] = stage::NAMES;
+
 /// What may stand at the head of a lot file beside the stages.
 const TABLES: [&str; 9] =
     ["route", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods"];

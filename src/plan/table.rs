@@ -66,7 +66,7 @@ impl Report {
                 for (name, align) in &block.columns {
                     let _ = write!(
                         out,
-                        "<th style=\"text-align:{}\">{}</th>",
+                        "<th style=\"text-align:{};padding:0 0.6em\">{}</th>",
                         align.css(),
                         escape(name)
                     );
@@ -77,7 +77,7 @@ impl Report {
                     for (cell, (_, align)) in row.iter().zip(&block.columns) {
                         let _ = write!(
                             out,
-                            "<td style=\"text-align:{}\">{}</td>",
+                            "<td style=\"text-align:{};padding:0 0.6em\">{}</td>",
                             align.css(),
                             escape(cell)
                         );

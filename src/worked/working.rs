@@ -111,8 +111,8 @@ impl Working {
     /// The working as an HTML table.
     pub fn html(&self) -> String {
         let mut out = String::from(
-            "<table class=\"hankwise-working\"><thead><tr><th>figure</th><th>how</th>\
-             <th>result</th><th>note</th></tr></thead><tbody>",
+            "<table class=\"hankwise-working\"><thead><tr style=\"text-align:left\"><th>figure</th>\
+             <th>how</th><th>result</th><th>note</th></tr></thead><tbody>",
         );
         for line in self.lines() {
             let how = match (line.symbols.is_empty(), line.figures.is_empty()) {
@@ -122,7 +122,7 @@ impl Working {
             };
             let _ = write!(
                 out,
-                "<tr><td>{}</td><td>{}</td><td style=\"text-align:right\">{}</td><td>{}</td></tr>",
+                "<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td></tr>",
                 escape(&line.symbol_and_name()),
                 escape(&how),
                 escape(&with_unit(line.value, &line.unit)),

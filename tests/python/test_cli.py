@@ -179,7 +179,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["convert", "16", "Nek", "tex"], "worsted"),
         (["convert", "16", "YSQ", "tex"], "did you mean 'YSW'"),
         (["convert", "16", "Nm", "kg"], "given for a linear density"),
-        (["convert", "16"], "has no unit"),
+        (["convert", "16"], "has no unit; write it too"),
         (["convert", "foo", "bar"], "does not begin with a number"),
         (["formula", "twist_factr"], "did you mean 'twist_factor'"),
         (["formula", "twist_factor", "twist=9 tpi"], "'count' is missing"),

@@ -4,6 +4,7 @@ import ast
 import os
 import subprocess
 import sys
+from contextlib import suppress
 
 import hankwise as hw
 import pytest
@@ -21,6 +22,7 @@ roots: list[hw.Quantity] = twist_factor.solve(
 )
 shown: str = twist_factor.working(twist="9 tpi", count="16 YSW").text()
 kept: hw.Quantity = hw.mill.after_loss("3 kg", 0.08, held_up="0 kg")
+share: hw.Quantity = hw.fibre.clean_yield_customs(0.52, vegetable=0.015)
 mean: hw.Quantity = hw.yarn.mean_by_length(["16 Nm", "20 Nm"])
 number: float = hw.convert(16, "Nm", "tex")
 chance: float | None = hw.plan.load("lot.toml").run(draws=1000, seed=2).chance
@@ -51,6 +53,24 @@ def mypy(*arguments: str, cwd: str) -> subprocess.CompletedProcess[str]:
 def test_committed_stubs_are_as_the_catalogue_is(root, room):
     committed = (root / f"python/hankwise/{room}.pyi").read_text(encoding="utf-8")
     assert committed == _stubs.stub(getattr(hw, room)), "write them: python -m hankwise._stubs"
+
+
+@pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
+def test_what_the_stubs_let_be_bare_runs_bare():
+    def given(i, figure):
+        return [figure] if i["many"] else figure
+
+    for formula in hw.formulas.values():
+        right = {
+            i["name"]: given(i, f"{i['usual'][1]} {i['unit']}" if i["unit"] else 0.5)
+            for i in formula.inputs
+        }
+        with suppress(hw.RangeError):
+            formula(**right)
+        for i in formula.inputs:
+            if _stubs._type(i["unit"], i["many"]).startswith("_Measure"):
+                with pytest.raises(hw.UnitError, match=f"{i['name']}.*: a bare 0.5"):
+                    formula(**{**right, i["name"]: given(i, 0.5)})
 
 
 def test_a_stale_stub_is_told(tmp_path, monkeypatch, capsys):

@@ -21,7 +21,8 @@ use crate::quantity::{Kind, LinearDensity, Mass, Ratio, Twist, Typed};
 use crate::worked::Label;
 use losses::{LOSS, Losses, Sinks};
 
-/// A stage of the route. Adding one is a file of its own and a line in `stages!` below.
+/// A stage of the route. Adding one is a file of its own, its `mod` above and its place in `stages!`
+/// below.
 pub(super) trait Stage: Sized {
     /// Its name in the lot file.
     const NAME: &'static str;
