@@ -140,7 +140,8 @@ def _plan(args: argparse.Namespace) -> None:
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
         needed = plan.needed(goods, args.confidence, args.draws, args.seed, progress=_progress())
-        print(needed.to_json() if args.json else f"{needed}\n\n{needed.working!s}", end="")
+        text = needed.to_json() if args.json else f"{needed}\n\n{needed.working}"
+        print(text.rstrip("\n"))
         return
     result = plan.run(args.draws, args.seed, progress=_progress())
     # Files first: what is printed last is what was asked for.
@@ -195,7 +196,8 @@ def _convert(args: argparse.Namespace) -> None:
             )
         )
     else:
-        print(f"{value} = {result}")
+        # A share is said in percent; whoever asks for a fraction means the plain figure.
+        print(f"{value} = {number:.10g}" if result.unit == "fraction" else f"{value} = {result}")
 
 
 def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:

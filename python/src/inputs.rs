@@ -178,7 +178,14 @@ pub(crate) fn one_shape<'py>(
     if arrays.windows(2).all(|w| w[0].shape() == w[1].shape()) {
         return Ok(arrays);
     }
+    let shapes = |a: &Bound<'py, PyArrayDyn<f64>>| {
+        a.shape().iter().map(usize::to_string).collect::<Vec<_>>().join(" × ")
+    };
+    let unequal = NotationError::new_err(format!(
+        "arrays of {} figures cannot be broadcast to one; give arrays of one length, or single figures",
+        arrays.iter().map(shapes).collect::<Vec<_>>().join(" and of ")
+    ));
     let all = PyTuple::new(py, arrays)?;
-    let same = py.import("numpy")?.getattr("broadcast_arrays")?.call1(all)?;
+    let same = py.import("numpy")?.getattr("broadcast_arrays")?.call1(all).map_err(|_| unequal)?;
     same.try_iter()?.map(|a| a.and_then(|a| a.cast_into().map_err(PyErr::from))).collect()
 }

@@ -315,7 +315,10 @@ impl PlanResult {
             .iter()
             .map(|s| vec![s.name.clone(), s.caution.to_owned()])
             .chain(
-                self.has_loom().then(|| vec!["loom".to_owned(), super::goods::CAUTION.to_owned()]),
+                super::goods::CAUTIONS
+                    .iter()
+                    .filter(|_| self.has_loom())
+                    .map(|(place, caution)| vec![(*place).to_owned(), (*caution).to_owned()]),
             )
             .collect();
         Block {

@@ -26,9 +26,17 @@ pub(in crate::plan) struct Loom {
     pub(super) length_shrinkage: Ask,
 }
 
-/// What to beware of at the loom.
-pub(in crate::plan) const CAUTION: &str =
-    "A flying shuttle and the beat-up injure: guards on, stop the loom before you reach in.";
+/// What to beware of at the loom and after it.
+pub(in crate::plan) const CAUTIONS: [(&str, &str); 2] = [
+    (
+        "loom",
+        "A flying shuttle and the beat-up injure: guards on, stop the loom before you reach in.",
+    ),
+    (
+        "finish",
+        "Hot liquor and wet cloth scald, rollers and raising cards draw hands in: guards on, stop before you reach in; follow the makers of plant and detergent.",
+    ),
+];
 
 const fn share(
     key: &'static str,

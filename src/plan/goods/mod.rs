@@ -15,7 +15,7 @@ use crate::number::{Number, V};
 use crate::quantity::{Count, Kind, LinearDensity, Mass, Ratio, Shrinkage};
 
 pub(super) use hank::Reel;
-pub(super) use loom::{CAUTION, Loom};
+pub(super) use loom::{CAUTIONS, Loom};
 
 /// A kind of goods and how many of it were promised.
 #[derive(Clone, Debug)]

@@ -157,11 +157,15 @@ impl Piece {
             format!("{} in a dent", print::figure(per_dent)),
         );
         let warp = cloth::warp_length(at.warp_each, made, v.get(loom.warp_waste));
-        let note = format!(
-            "{} for each of {} pieces",
-            print::with_unit(at.warp_each.value(), "m"),
-            print::figure(made.value())
-        );
+        let note = if made.value() < 0.5 {
+            "no piece comes out: this is its waste alone".to_owned()
+        } else {
+            format!(
+                "{} for each of {} pieces",
+                print::with_unit(at.warp_each.value(), "m"),
+                print::figure(made.value())
+            )
+        };
         let warp = bench.set("loom", "warp_length", "length of the warp", warp, note);
         let warp_yarn = cloth::warp_yarn(at.ends, warp);
         bench.expect("loom", "warp_yarn", "yarn in the warp", warp_yarn, "");

@@ -186,11 +186,12 @@ impl Stage for Mule {
         let (slip, coiling): (Fraction<N>, Count<N>) =
             (values.get(self.slip), values.get(self.coiling));
         let turns = mill::turns_per_draw(wanted, wound, coiling, slip);
-        let turns = named(Self::NAME, "turns_wanted", "spindle turns in a draw for it", turns);
+        let turns =
+            named(Self::NAME, "turns_wanted", "spindle turns in a draw for that twist", turns);
         let per_tooth: Ratio<N> = values.get(self.turns_per_tooth);
         let wheel_wanted = mill::twist_wheel(turns, per_tooth);
         let wheel_wanted =
-            named(Self::NAME, "twist_wheel_wanted", "twist wheel for it", wheel_wanted);
+            named(Self::NAME, "twist_wheel_wanted", "twist wheel for those turns", wheel_wanted);
         let wheel = values.wheel(&self.twist, wheel_wanted);
         let gives = |z: f64| {
             let plain = |q: f64| Count::base(q);

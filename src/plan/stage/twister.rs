@@ -110,7 +110,7 @@ impl Stage for Twister {
             named(Self::NAME, "twist_wanted", "folding twist for the ratio wanted", wanted);
         let constant: Twist<N> = values.get(self.constant);
         let wheel_wanted = yarn::wheel_for_twist(constant, wanted);
-        let wheel_wanted = named(Self::NAME, "wheel_wanted", "wheel for it", wheel_wanted);
+        let wheel_wanted = named(Self::NAME, "wheel_wanted", "wheel for that twist", wheel_wanted);
         let wheel = values.wheel(&self.wheel, wheel_wanted);
         let gives = |z: f64| {
             let twist = yarn::twist_from_wheel(Twist::base(constant.value()), Count::base(z));
