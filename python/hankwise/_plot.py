@@ -19,7 +19,18 @@ def plan_figure(result: PlanResult) -> Any:
         raise PlanError(
             "a picture needs matplotlib; install it with: pip install 'hankwise[plot]'"
         ) from error
-    figure = Figure(figsize=(10.5, 4.8), layout="constrained")
+
+    class Picture(Figure):
+        """A figure that a notebook shows by itself."""
+
+        def _repr_png_(self) -> bytes:
+            import io
+
+            buffer = io.BytesIO()
+            self.savefig(buffer, format="png")
+            return buffer.getvalue()
+
+    figure = Picture(figsize=(10.5, 4.8), layout="constrained")
     left, right = figure.subplots(1, 2, width_ratios=(3, 2))
     _stages(left, result)
     _promise(right, result)
@@ -99,12 +110,12 @@ def _promise(axes: Any, result: PlanResult) -> None:
         axes.set_ylim(0, 1)
     else:
         whole = np.floor(margin + 1e-9)
-        low, high = np.percentile(whole, [0.2, 99.8])
+        low, high = np.percentile(whole, [0.05, 99.95])
         step = max(1.0, np.ceil((high - low) / 45))
         edges = np.arange(low - step, high + 2 * step, step)
         # An edge stands at the promise, so that no bar is half short and half enough.
         edges = edges - (edges[0] % step)
-        counts, edges = np.histogram(np.clip(whole, edges[0], edges[-1] - step), edges)
+        counts, edges = np.histogram(whole, edges)
         short = edges[:-1] < 0
         axes.bar(
             edges[:-1][short],

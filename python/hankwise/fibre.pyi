@@ -565,7 +565,7 @@ water_in_mass: _WaterInMass
 class _WoolFibreCount(Formula):
     """Linear density of a round wool fibre from its diameter.
 
-    T_f = d × d × 0.00102887159
+    T_f = 4.11548638 × d × d / 4000
 
     diameter: fibre diameter
     """

@@ -24,7 +24,7 @@ pub fn wool_fibre_count<N: Number>(
     #[q("d", 12.0..=50.0)]
     diameter: Fineness<N>,
 ) -> LinearDensity<N> {
-    diameter.squared() * (PI * WOOL_DENSITY / 4000.0)
+    PI * WOOL_DENSITY * diameter.squared() / 4000.0
 }
 
 /// Mean number of fibres in the section of a yarn.

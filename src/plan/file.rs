@@ -144,7 +144,15 @@ impl<'d> Section<'d> {
             path if self.is_present() => format!("{key} = {example} in [{path}]"),
             path => format!("a table [{path}] with {key} = {example}"),
         };
-        self.error(key, format!("{what} is missing; write {write}"))
+        // Two letters off: more likely misspelt than left out.
+        let near = self.keys().into_iter().find(|k| strsim::damerau_levenshtein(k, key) <= 2);
+        match near {
+            Some(near) => self.error(
+                &near,
+                format!("this key is not known and {what} is missing; write {write}"),
+            ),
+            None => self.error(key, format!("{what} is missing; write {write}")),
+        }
     }
     /// A text.
     pub(super) fn text(&self, key: &str, what: &str, example: &str) -> Result<String> {

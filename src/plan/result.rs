@@ -8,7 +8,7 @@ use super::drivers::{self, Driver};
 use super::stage::{AnyStage, Setting};
 use super::{Plan, Stock};
 use crate::error::{Error, Result, did_you_mean};
-use crate::worked::{Arg, Recording, Working};
+use crate::worked::{Arg, Op, Recording, Working};
 
 /// 5 %, median and 95 % of a figure.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -216,11 +216,35 @@ impl Plan {
             settings: nominal.settings.clone(),
             drivers: Vec::new(),
             account: account(nominal),
-            warnings: self.warnings.clone(),
+            warnings: self.warnings.iter().cloned().chain(far_parts(&nominal.recording)).collect(),
             samples: Draws::default(),
             recording: Arc::default(),
         }
     }
+}
+
+/// How far a part may be from the one wanted before it is worth a word.
+const NEAR: f64 = 0.05;
+
+/// Parts in use that are far from what was wanted: the mill owns none nearer, or another was set.
+fn far_parts(recording: &Recording) -> Vec<String> {
+    let steps = recording.steps.iter().enumerate();
+    steps
+        .filter(|(_, step)| step.op == Op::Chosen)
+        .filter_map(|(place, step)| {
+            let wanted = recording.value(step.args[0]);
+            let off = step.value / wanted - 1.0;
+            let label = recording.labels.get(&place)?;
+            (off.abs() > NEAR).then(|| {
+                format!(
+                    "{}: the part in use is {:.0} % {} the one wanted; see what it gives, or get a nearer one",
+                    label.name(),
+                    off.abs() * 100.0,
+                    if off > 0.0 { "above" } else { "below" }
+                )
+            })
+        })
+        .collect()
 }
 
 /// Every kilogram: what left each stage, what came on, what the goods hold.

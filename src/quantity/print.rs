@@ -53,6 +53,10 @@ pub fn constant(x: f64) -> String {
     if short.len() <= 10 {
         return short;
     }
+    let power = format!("{x:e}");
+    if power.len() <= 6 {
+        return power.replace('-', "−");
+    }
     let long = significant(x, 9);
     if long.contains('.') && !long.contains('e') {
         long.trim_end_matches('0').trim_end_matches('.').to_owned()
