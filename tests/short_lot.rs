@@ -63,3 +63,28 @@ fn every_kilogram_is_accounted_for() {
     assert!(near(sums[4], 0.02 * clean), "vegetable matter {}", sums[4]);
     assert!(near(sums.iter().sum(), greasy), "{} of {greasy}", sums.iter().sum::<f64>());
 }
+
+/// What is written about the shortfall can be followed: either remedy makes the promise good.
+#[test]
+fn the_shortfall_says_where_and_what_to_write() {
+    let text = std::fs::read_to_string("examples/short-lot.toml").unwrap();
+    let plan = Plan::parse(&text, "short.toml").unwrap();
+    let result = plan.run(0, 1, 1, &mut |_| true).unwrap();
+    let [message] = &result.shortfalls[..] else { panic!("{:?}", result.shortfalls) };
+    let (place, rest) = message.split_once(": goods.hank.want: ").unwrap();
+    let line: usize = place.strip_prefix("short.toml:").unwrap().parse().unwrap();
+    assert!(text.lines().nth(line - 1).unwrap().starts_with("want = 125"), "{message}");
+
+    let fewer = rest.split("write ").nth(1).unwrap().split(',').next().unwrap();
+    let greasy = rest.split("take in ").nth(1).unwrap().split(" of").next().unwrap();
+    let remedies = [
+        text.replace("want = 125", &format!("want = {fewer}")),
+        text.replace("greasy = \"36.5 kg\"", &format!("greasy = \"{greasy}\"")),
+    ];
+    for remedy in remedies {
+        assert_ne!(remedy, text);
+        let result = Plan::parse(&remedy, "mended.toml").unwrap();
+        let result = result.run(0, 1, 1, &mut |_| true).unwrap();
+        assert!(result.is_enough() && result.shortfalls.is_empty(), "{message}");
+    }
+}

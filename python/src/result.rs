@@ -246,6 +246,12 @@ impl PlanResult {
     fn seed(&self) -> u64 {
         self.result.seed
     }
+    /// For each good that the likely figures do not make as promised: where the promise stands, what
+    /// is made, and what to write instead.
+    #[getter]
+    fn shortfalls(&self) -> Vec<String> {
+        self.result.shortfalls.clone()
+    }
     /// What is unusual about the figures.
     #[getter]
     fn warnings(&self) -> Vec<String> {

@@ -60,6 +60,7 @@ impl PlanResult {
                 "stage": a.stage, "to": a.to, "added": a.added, "stock": stock(&a.stock),
             })).collect::<Vec<_>>(),
             "formulas": self.formulas(),
+            "shortfalls": self.shortfalls,
             "warnings": self.warnings,
         })
     }

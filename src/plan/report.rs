@@ -134,7 +134,7 @@ impl PlanResult {
         };
         Block {
             title: "Will the lot make what was promised?".to_owned(),
-            lead: self.answer(),
+            lead: self.answer().into_iter().chain(self.shortfalls.iter().cloned()).collect(),
             columns: columns(&names),
             rows,
             foot,

@@ -5,9 +5,12 @@ use std::sync::Arc;
 use super::chain::{Loss, Nominal};
 use super::draws::{self, Request};
 use super::drivers::{self, Driver};
+use super::given::{Choices, Values};
+use super::goods;
 use super::stage::{AnyStage, Setting};
 use super::{Plan, Stock};
 use crate::error::{Error, Result, did_you_mean};
+use crate::quantity::{Kind, print::of_kind};
 use crate::worked::{Arg, Op, Recording, Working};
 
 /// 5 %, median and 95 % of a figure.
@@ -140,6 +143,9 @@ pub struct PlanResult {
     pub account: Vec<Account>,
     /// What is unusual.
     pub warnings: Vec<String>,
+    /// For each good that the likely figures do not make as promised: where the promise stands, what
+    /// is made, and what to write instead.
+    pub shortfalls: Vec<String>,
     /// The draws.
     pub samples: Draws,
     recording: Arc<Recording>,
@@ -217,9 +223,33 @@ impl Plan {
             drivers: Vec::new(),
             account: account(nominal),
             warnings: self.warnings.iter().cloned().chain(far_parts(&nominal.recording)).collect(),
+            shortfalls: self.shortfalls(nominal),
             samples: Draws::default(),
             recording: Arc::default(),
         }
+    }
+}
+
+impl Plan {
+    fn shortfalls(&self, nominal: &Nominal) -> Vec<String> {
+        let likely = self.likely();
+        let values = Values { given: &likely, choices: Choices::Made(&nominal.parts) };
+        let wanted: Vec<f64> = self.goods.iter().map(|g| g.want.map_or(0.0, f64::from)).collect();
+        let greasy = self.back(&values, goods::needed(&nominal.needs, &wanted)).value();
+        let goods = self.goods.iter().zip(&nominal.made);
+        goods
+            .filter_map(|(good, made)| {
+                let want = good.want.filter(|want| *made < f64::from(*want))?;
+                Some(format!(
+                    "{}: goods.{}.want: {want} are promised and the likely figures make {made}; \
+                     write {made}, or take in {} of greasy wool (by the likely figures)",
+                    good.origin,
+                    good.name,
+                    // Up to the next 100 g, so that the figure as printed is enough.
+                    of_kind((greasy * 10.0).ceil() / 10.0, Kind::Mass),
+                ))
+            })
+            .collect()
     }
 }
 
