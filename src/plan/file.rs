@@ -266,7 +266,7 @@ impl<'d> Section<'d> {
             layer,
             origin,
         });
-        Ask(draft.given.len() - 1)
+        Ask(draft.given.len() - 1, q.kind)
     }
     /// `{ low = …, likely = …, high = … }` or `{ mean = …, sd = … }`.
     fn spread(

@@ -41,9 +41,9 @@ impl Given {
     }
 }
 
-/// The place of a figure in the table of given figures.
+/// The place of a figure in the table of given figures, and its kind.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Ask(pub(super) usize);
+pub(super) struct Ask(pub(super) usize, pub(super) Kind);
 
 /// A part of a machine that is chosen out of those that the mill owns.
 #[derive(Clone, Debug)]
@@ -96,6 +96,7 @@ impl<N: Number> Values<'_, N> {
     /// A given figure.
     #[inline(always)]
     pub(super) fn get<Q: Typed<N>>(&self, ask: Ask) -> Q {
+        debug_assert_eq!(ask.1, Q::KIND, "asked for as one kind, used as another");
         Q::from(V(self.given[ask.0]))
     }
     /// The part in use where `wanted` would be best.

@@ -215,7 +215,7 @@ fn evenness(draft: &mut Draft, cv: Ask, path: &str, pieces: u32) -> Result<Ask> 
         origin: cv.origin.clone(),
     };
     draft.given.push(given);
-    Ok(Ask(draft.given.len() - 1))
+    Ok(Ask(draft.given.len() - 1, Kind::Ratio))
 }
 
 /// A billionth of a piece too little is a whole piece: arithmetic rounds.
