@@ -48,7 +48,7 @@ def _parser() -> argparse.ArgumentParser:
     parser = _Parser(
         prog="hankwise",
         description="Plan a fleece lot from greasy wool to finished goods, and yarn arithmetic.",
-        epilog="Quantities are texts with their units: '9 tpi', '22½ YSW', '8 %%', '1 lb 12 oz'.",
+        epilog="Quantities are texts with their units: '9 tpi', '22½ YSW', '8 %', '1 lb 12 oz'.",
     )
     parser.add_argument("--version", action="version", version=f"hankwise {hw.__version__}")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")

@@ -52,11 +52,12 @@ impl PlanResult {
         let margin = self.margin.likely;
         let spare = pieces((margin.abs() + 1e-9).floor(), &self.margin.good);
         let verdict = match self.margin.chance {
-            None if self.is_enough() => "ENOUGH",
+            None if self.is_enough() => "ENOUGH by the likely figures",
+            None => "NOT ENOUGH by the likely figures",
             Some(chance) if chance >= 0.95 => "ENOUGH",
             Some(chance) if chance >= 0.5 => "PROBABLY ENOUGH, but not sure",
             Some(chance) if chance >= 0.05 => "PROBABLY NOT ENOUGH",
-            None | Some(_) => "NOT ENOUGH",
+            Some(_) => "NOT ENOUGH",
         };
         let by = if self.is_enough() {
             format!("{spare} to spare")
@@ -85,12 +86,21 @@ impl PlanResult {
                 self.seed
             ));
         } else {
-            lines.push(
-                "Every figure is taken as known: write low, likely and high to see the chance."
-                    .to_owned(),
-            );
+            lines.push(self.why_no_chance());
         }
         lines
+    }
+
+    fn why_no_chance(&self) -> String {
+        if self.uncertain == 0 {
+            "Every figure is taken as known: write low, likely and high to see the chance."
+                .to_owned()
+        } else {
+            format!(
+                "No draws were made: {} figures are uncertain, so the chance is not known.",
+                self.uncertain
+            )
+        }
     }
 
     fn promise(&self) -> Block {
@@ -236,7 +246,7 @@ impl PlanResult {
     fn first(&self) -> Block {
         let mut block = Block { title: "What to measure first".to_owned(), ..Block::default() };
         if self.drivers.is_empty() {
-            block.lead.push("Nothing is uncertain in this lot file.".to_owned());
+            block.lead.push(self.why_no_chance());
             return block;
         }
         let good = plural(&self.margin.good);

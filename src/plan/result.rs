@@ -121,6 +121,8 @@ pub struct PlanResult {
     pub file: String,
     /// SHA-256 of the file's text.
     pub hash: String,
+    /// How many figures of the lot file are uncertain.
+    pub uncertain: usize,
     /// How many draws were made.
     pub draws: usize,
     /// Their seed.
@@ -207,6 +209,7 @@ impl Plan {
             name: self.name.clone(),
             file: self.file.clone(),
             hash: self.hash(),
+            uncertain: self.given.iter().filter(|g| g.spread.is_open()).count(),
             draws: 0,
             seed: 0,
             stated_regain: label,
