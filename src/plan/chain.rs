@@ -189,7 +189,7 @@ impl Nominal {
         let spare = named("promise", "spare", "scoured yarn left over", Mass::from(left));
 
         // Counts are asked for up the route, settings made down it.
-        let mut bench = Bench::new();
+        let mut bench = Bench::new(plan.say.clone());
         let stations =
             |place: usize, count_in: LinearDensity<N>, count_out: LinearDensity<N>| Station {
                 values,

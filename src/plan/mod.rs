@@ -17,6 +17,7 @@ mod needed;
 mod question;
 mod report;
 mod result;
+mod say;
 mod stage;
 mod stock;
 mod table;
@@ -44,6 +45,7 @@ use file::{Draft, File};
 use given::Owned;
 use goods::{Good, Loom, Machines, Reel};
 use lot::{Fleece, Labelled, Yarn};
+use say::Say;
 use stage::AnyStage;
 
 /// The order of the stages where a lot file names none.
@@ -54,8 +56,8 @@ pub const ROUTE: [&str; 9] =
 pub const STAGES: &[&str] = stage::NAMES;
 
 /// What may stand at the head of a lot file beside the stages.
-const TABLES: [&str; 9] =
-    ["route", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods"];
+const TABLES: [&str; 10] =
+    ["route", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods", "print"];
 
 /// A plan for a lot. It does not change; running it gives a result.
 #[derive(Clone, Debug)]
@@ -72,6 +74,7 @@ pub struct Plan {
     stages: Vec<AnyStage>,
     machines: Machines,
     goods: Vec<Good>,
+    say: Say,
     warnings: Vec<String>,
 }
 
@@ -97,6 +100,9 @@ impl Plan {
         let description = lot.text_or_none("description")?.unwrap_or_default();
         let fleece = Fleece::read(&lot, &mut draft)?;
         lot.finish()?;
+        let section = root.section("print")?;
+        let say = Say::read(&section)?;
+        section.finish()?;
         let section = root.section("label")?;
         let label = Labelled::read(&section, &mut draft)?;
         section.finish()?;
@@ -122,6 +128,7 @@ impl Plan {
             stages,
             machines,
             goods,
+            say,
             warnings: draft.warnings,
         };
         plan.check()?;

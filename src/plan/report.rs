@@ -5,7 +5,7 @@ use super::stock::PARTS;
 use super::table::Align::{self, Left, Right};
 use super::table::{Block, Report};
 use crate::quantity::Kind;
-use crate::quantity::print::{constant, figure, fixed, of_kind};
+use crate::quantity::print::{constant, fixed, of_kind};
 
 /// How much of a result is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -163,7 +163,7 @@ impl PlanResult {
         if extent == Extent::All {
             names.extend(PARTS.map(|part| (part, Right)));
         }
-        let kg = |x: f64| fixed(x, 2);
+        let kg = |x: f64| self.say.mass(x);
         let stated = 1.0 + self.stated_regain;
         let mut rows = Vec::new();
         let mut intake = vec!["intake".to_owned(), "greasy wool".to_owned()];
@@ -185,13 +185,13 @@ impl PlanResult {
             }
             row.push(kg(stage.stock.total()));
             if extent == Extent::All {
-                row.extend(stage.stock.parts().map(|p| fixed(p, 3)));
+                row.extend(stage.stock.parts().map(kg));
             }
             rows.push(row);
         }
         let regain = of_kind(self.stated_regain, Kind::Regain);
         Block {
-            title: format!("What comes out at each stage, kg of fibre at {regain} regain"),
+            title: format!("What comes out at each stage, {} of fibre at {regain} regain", self.say.mass_unit()),
             columns: columns(&names),
             rows,
             foot: vec![
@@ -215,11 +215,7 @@ impl PlanResult {
                 };
                 let stage = if place == last { String::new() } else { place.clone() };
                 last = place;
-                let value = match s.kind {
-                    // Machine parts and pieces are whole and said without a unit.
-                    Kind::Count => figure(s.value),
-                    kind => of_kind(s.value, kind),
-                };
+                let value = self.say.figure(s.value, s.kind);
                 let mut row = vec![stage, s.words.clone(), value, s.note.clone()];
                 if extent == Extent::All {
                     row.push(s.key.clone());
@@ -283,7 +279,11 @@ impl PlanResult {
 
     fn every_kilogram(&self) -> Block {
         let mut rows = Vec::new();
-        let kg = |x: f64| if x.abs() < 5e-5 { "–".to_owned() } else { fixed(x, 4) };
+        let unit = self.say.mass_unit();
+        let kg = |x: f64| {
+            let x = self.say.number(x, Kind::Mass);
+            if x.abs() < 5e-5 { "–".to_owned() } else { fixed(x, 4) }
+        };
         let mut sum = [0.0; 5];
         for line in &self.account {
             let sign = if line.added { -1.0 } else { 1.0 };
@@ -304,15 +304,15 @@ impl PlanResult {
         names.push(("fibre is named", Left));
         let unexplained = self.greasy.0 - sum.iter().sum::<f64>();
         Block {
-            title: "Where every kilogram goes, likely figures".to_owned(),
+            title: format!("Where every kilogram goes, in {unit}, likely figures"),
             columns: columns(&names),
             rows,
             foot: vec![
                 "What came on stands with a minus: oil and water put on, water from the air."
                     .to_owned(),
                 format!(
-                    "Unexplained: {} kg (a plan has none but rounding).",
-                    fixed(unexplained, 4)
+                    "Unexplained: {} {unit} (a plan has none but rounding).",
+                    fixed(self.say.number(unexplained, Kind::Mass), 4)
                 ),
             ],
             ..Block::default()

@@ -7,10 +7,11 @@ use super::draws::{self, Request};
 use super::drivers::{self, Driver};
 use super::given::{Choices, Values};
 use super::goods;
+use super::say::Say;
 use super::stage::{AnyStage, Setting};
 use super::{Plan, Stock};
 use crate::error::{Error, Result, did_you_mean};
-use crate::quantity::{Kind, print::of_kind};
+use crate::quantity::Kind;
 use crate::worked::{Arg, Op, Recording, Working};
 
 /// 5 %, median and 95 % of a figure.
@@ -150,6 +151,7 @@ pub struct PlanResult {
     pub shortfalls: Vec<String>,
     /// The draws.
     pub samples: Draws,
+    pub(super) say: Say,
     recording: Arc<Recording>,
 }
 
@@ -228,6 +230,7 @@ impl Plan {
             warnings: self.warnings.iter().cloned().chain(far_parts(&nominal.recording)).collect(),
             shortfalls: self.shortfalls(nominal),
             samples: Draws::default(),
+            say: self.say.clone(),
             recording: Arc::default(),
         }
     }
@@ -249,7 +252,7 @@ impl Plan {
                     good.origin,
                     good.name,
                     // Up to the next 100 g, so that the figure as printed is enough.
-                    of_kind((greasy * 10.0).ceil() / 10.0, Kind::Mass),
+                    self.say.figure((greasy * 10.0).ceil() / 10.0, Kind::Mass),
                 ))
             })
             .collect()

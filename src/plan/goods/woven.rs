@@ -1,7 +1,7 @@
 //! Woven pieces: throws, blankets.
 
 use super::super::file::{Draft, PRACTICE, Section, ask};
-use super::super::given::{Ask, Owned};
+use super::super::given::Ask;
 use super::super::stage::{Bench, beside, named};
 use super::{Loom, Need, Shop, Used};
 use crate::error::Result;
@@ -141,13 +141,15 @@ impl Piece {
         let at = self.layout(name, loom, shop);
         let reed_wanted = at.sett_wanted.value() / v.get::<Count<N>>(loom.ends_per_dent).value();
         let per_dent = v.get::<Count<N>>(loom.ends_per_dent).value();
-        let gives = |dents: f64| format!("{} ends/cm", print::figure(dents * per_dent / 10.0));
-        let in_ten = loom.reed.parts.iter().map(|p| p * 10.0).collect();
-        let shown = Owned { parts: in_ten, ..loom.reed.clone() };
-        let note = beside(&shown, reed_wanted * 10.0, gives);
+        let say = bench.say.clone();
+        let length = |metres: f64| say.figure(metres, Kind::Length);
+        // Across the reed threads are ends.
+        let gives =
+            |dents: f64| say.figure(dents * per_dent, Kind::Sett).replace("threads", "ends");
+        let note = beside(&loom.reed, reed_wanted, |d| say.number(d, Kind::ReedCount), gives);
         bench.set("loom", "reed", "reed", at.reed, note);
         let widest: Length<N> = v.get(loom.widest);
-        let note = format!("loom takes {}", print::with_unit(widest.value(), "m"));
+        let note = format!("loom takes {}", length(widest.value()));
         bench.set("loom", "reed_width", "width wanted in the reed", at.reed_width, note);
         bench.set(
             "loom",
@@ -162,7 +164,7 @@ impl Piece {
         } else {
             format!(
                 "{} for each of {} pieces",
-                print::with_unit(at.warp_each.value(), "m"),
+                length(at.warp_each.value()),
                 print::figure(made.value())
             )
         };
@@ -171,8 +173,7 @@ impl Piece {
         bench.expect("loom", "warp_yarn", "yarn in the warp", warp_yarn, "");
         bench.set("loom", "picks", "picks in a piece", at.picks, "off the loom");
         let weft_yarn = cloth::weft_yarn(at.weft_each, made, v.get(loom.weft_waste));
-        let note =
-            format!("{} for each piece, and waste", print::with_unit(at.weft_each.value(), "m"));
+        let note = format!("{} for each piece, and waste", length(at.weft_each.value()));
         bench.set("loom", "weft_yarn", "weft yarn", weft_yarn, note);
         let total = Count::from(made.v() * at.picks.v());
         let time: Duration<N> = mill::loom_time(total, v.get(loom.speed), v.get(loom.efficiency));

@@ -98,7 +98,7 @@ impl Stage for Card {
         let check = yarn::check_weight(slubbing, length, one);
         let note = format!(
             "{} of one end, as it leaves the card",
-            print::of_kind(length.value(), Kind::Length)
+            bench.say.figure(length.value(), Kind::Length)
         );
         bench.set(Self::NAME, "check_weight", "the balance should read", check, note);
 

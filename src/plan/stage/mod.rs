@@ -14,6 +14,7 @@ mod twister;
 
 use super::file::{Draft, PRACTICE, Question, Section, ask};
 use super::given::Values;
+use super::say::Say;
 pub(super) use super::stock::{Flow, Stock};
 use crate::error::Result;
 use crate::number::{Number, V};
@@ -179,6 +180,8 @@ pub(super) struct Bench<N> {
     pub(super) settings: Vec<Setting>,
     /// Put before the names of settings, where several goods share a machine.
     pub(super) prefix: String,
+    /// How figures are said in notes.
+    pub(super) say: Say,
     /// Twist of the singles, once the mule is set.
     pub(super) single_twist: Option<Twist<N>>,
     /// Folding twist, once the twister is set.
@@ -188,10 +191,11 @@ pub(super) struct Bench<N> {
 }
 
 impl<N: Number> Bench<N> {
-    pub(super) fn new() -> Self {
+    pub(super) fn new(say: Say) -> Self {
         Bench {
             settings: Vec::new(),
             prefix: String::new(),
+            say,
             single_twist: None,
             folding_twist: None,
             draw: None,
@@ -256,10 +260,12 @@ pub(super) fn in_state<N: Number>(dry: LinearDensity<N>, state: Ratio<N>) -> Lin
     LinearDensity::from(dry.v() * state.v())
 }
 
-/// `34 gives …, 36 gives …`: the owned parts next to what is wanted, and what each would give.
+/// `34 gives …, 36 gives …`: the owned parts next to what is wanted, and what each would give;
+/// `number` turns a part into the number by which it is known.
 pub(super) fn beside(
     owned: &super::given::Owned,
     wanted: f64,
+    number: impl Fn(f64) -> f64,
     gives: impl Fn(f64) -> String,
 ) -> String {
     use crate::quantity::print::{constant, figure};
@@ -267,12 +273,12 @@ pub(super) fn beside(
     let parts: Vec<String> = [below, above]
         .into_iter()
         .flatten()
-        .map(|p| format!("{} gives {}", constant(p), gives(p)))
+        .map(|p| format!("{} gives {}", constant(number(p)), gives(p)))
         .collect();
     let end = match (below, above) {
         (None, _) => "; none owned below",
         (_, None) => "; none owned above",
         _ => "",
     };
-    format!("wanted {}; {}{end}", figure(wanted), parts.join(", "))
+    format!("wanted {}; {}{end}", figure(number(wanted)), parts.join(", "))
 }

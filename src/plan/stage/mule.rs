@@ -153,7 +153,7 @@ impl Stage for Mule {
                 )
             )
         };
-        let note = beside(&self.delivery, wanted.value(), gives);
+        let note = beside(&self.delivery, wanted.value(), |z| z, gives);
         bench.set(Self::NAME, "delivery_wheel", "delivery wheel, teeth", wheel, note);
         let delivered = mill::delivered_length(per_tooth, wheel);
         let delivered =
@@ -201,14 +201,14 @@ impl Stage for Mule {
                 plain(coiling.value()),
                 Length::base(wound.value()),
             );
-            print::with_unit(twist.value(), "turns/m")
+            bench.say.figure(twist.value(), Kind::Twist)
         };
-        let note = beside(&self.twist, wheel_wanted.value(), gives);
+        let note = beside(&self.twist, wheel_wanted.value(), |z| z, gives);
         let wheel = bench.set(Self::NAME, "twist_wheel", "twist wheel, teeth", wheel, note);
         let turns = Count::from(wheel.v() * per_tooth.v());
         let turns = named(Self::NAME, "turns", "spindle turns in a draw", turns);
         let twist = mill::mule_twist(turns, slip, coiling, wound);
-        let note = format!("wanted {}", print::with_unit(wanted.value(), "turns/m"));
+        let note = format!("wanted {}", bench.say.figure(wanted.value(), Kind::Twist));
         let twist = bench.set(Self::NAME, "twist", "twist in the singles", twist, note);
         bench.single_twist = Some(twist);
         let factor = yarn::twist_factor(twist, single);

@@ -7,7 +7,7 @@ use super::{
 use crate::error::Result;
 use crate::number::Number;
 use crate::plan::given::{Ask, Owned};
-use crate::quantity::{Count, LinearDensity, Ratio, Twist, print};
+use crate::quantity::{Count, LinearDensity, Ratio, Twist};
 use crate::{mill, yarn};
 
 /// Twists the singles together.
@@ -114,9 +114,9 @@ impl Stage for Twister {
         let wheel = values.wheel(&self.wheel, wheel_wanted);
         let gives = |z: f64| {
             let twist = yarn::twist_from_wheel(Twist::base(constant.value()), Count::base(z));
-            print::with_unit(twist.value(), "turns/m")
+            bench.say.figure(twist.value(), Kind::Twist)
         };
-        let note = beside(&self.wheel, wheel_wanted.value(), gives);
+        let note = beside(&self.wheel, wheel_wanted.value(), |z| z, gives);
         let wheel = bench.set(Self::NAME, "wheel", "twist wheel, teeth", wheel, note);
         let twist = yarn::twist_from_wheel(constant, wheel);
         let twist = bench.set(

@@ -1,0 +1,66 @@
+//! Results in the units that the mill thinks in: printed otherwise, the same underneath.
+
+use hankwise::plan::{Extent, Plan, PlanResult};
+use hankwise::quantity::{convert, print::figure};
+
+const FIRST: &str = include_str!("../examples/first-lot.toml");
+
+fn run(more: &str) -> PlanResult {
+    let plan = Plan::parse(&format!("{FIRST}\n{more}"), "lot.toml").unwrap();
+    plan.run(2_000, 1, 2, &mut |_| true).unwrap()
+}
+
+#[test]
+fn figures_are_printed_in_the_units_asked_for() {
+    let plain = run("");
+    let result = run(concat!(
+        "[print]\ncount = \"YSW\"\nmass = \"lb\"\nsmall_mass = \"dr\"\nlength = \"yd\"\n",
+        "rate = \"lb/h\"\ntwist = \"tpi\"\ntwist_factor = \"tpi/√YSW\"\nsett = \"ends/in\"\nreed = \"dents/in\"\narea = \"oz/yd²\"\n"
+    ));
+    let text = result.report(Extent::All).text();
+    let said = |key: &str, from: &str, to: &str| {
+        let setting = plain.settings.iter().find(|s| s.key == key).unwrap();
+        let number = convert(setting.value, from, to).unwrap();
+        let line = text.lines().find(|l| l.ends_with(key)).unwrap();
+        assert!(line.contains(&format!("{} {to}", figure(number))), "{key} in {to}: {line}");
+    };
+    said("card.slubbing", "tex", "YSW");
+    said("card.check_weight", "kg", "dr");
+    said("oil.oil_mass", "kg", "lb");
+    said("mule.twist", "turns/m", "tpi");
+    said("loom.warp_length", "m", "yd");
+    said("loom.reed", "dents/cm", "dents/in");
+    said("finish.mass_per_area", "g/m²", "oz/yd²");
+    // Columns of kilograms become columns of pounds, in the account too.
+    assert!(text.contains("lb of fibre at 17 % regain"));
+    assert!(text.contains("176.37"), "80 kg are 176.37 lb");
+    assert!(text.contains("in lb, likely figures"));
+    for metric in [" kg", " tex", "turns/m", "g/m²", "ends/cm"] {
+        assert!(!text.contains(metric), "{metric} is left in {text}");
+    }
+}
+
+#[test]
+fn what_programs_read_does_not_change() {
+    let (mut plain, mut pounds) = (run("").to_json(), run("[print]\nmass = \"lb\"\n").to_json());
+    for json in [&mut plain, &mut pounds] {
+        json["sha256"] = serde_json::Value::Null;
+    }
+    assert_eq!(plain, pounds);
+}
+
+#[test]
+fn a_wrong_unit_is_refused_where_it_stands() {
+    let lines = FIRST.lines().count();
+    for (more, key, message) in [
+        ("[print]\nmass = \"yd\"", "print.mass", "unit of length"),
+        ("[print]\nmass = \"lbb\"", "print.mass", "did you mean 'lb'"),
+        ("[print]\ncount = \"cut\"", "print.count", "can be read in several ways"),
+        ("[print]\ncuont = \"YSW\"", "print.cuont", "did you mean 'count'"),
+    ] {
+        let text = format!("{FIRST}\n{more}\n");
+        let error = Plan::parse(&text, "lot.toml").unwrap_err().to_string();
+        assert!(error.starts_with(&format!("lot.toml:{}: {key}: ", lines + 3)), "{error}");
+        assert!(error.contains(message), "{error}");
+    }
+}
