@@ -10,6 +10,7 @@ mod errors;
 mod formula;
 mod help;
 mod inputs;
+mod make;
 mod plan;
 mod quantity;
 mod result;
@@ -33,8 +34,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<result::Table>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
-    m.add_function(wrap_pyfunction!(quantity::q, m)?)?;
-    m.add_function(wrap_pyfunction!(quantity::units, m)?)?;
+    m.add_function(wrap_pyfunction!(make::q, m)?)?;
+    m.add_function(wrap_pyfunction!(make::units, m)?)?;
     m.add_function(wrap_pyfunction!(formula::find, m)?)?;
     m.add_function(wrap_pyfunction!(formula::search, m)?)?;
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;

@@ -3,13 +3,14 @@
 use std::cell::RefCell;
 use std::collections::BTreeSet;
 
-use toml_edit::{Document, Item, TableLike, Value};
+use toml_edit::{Document, Item, TableLike};
 
 use super::chance::{Layer, Spread};
 use super::given::{Ask, Given, Owned};
 pub(super) use super::question::{PRACTICE, Question, ask};
+use super::value::{read, read_value, shown};
 use crate::error::{Error, Result, did_you_mean};
-use crate::quantity::{Amount, Kind, parse_as, print::of_kind};
+use crate::quantity::{Amount, Kind, print::of_kind};
 
 /// The text of a lot file, parsed.
 pub(super) struct File {
@@ -373,52 +374,4 @@ impl<'d> Section<'d> {
         draft.choices.push((self.full(set), owned.clone()));
         Ok(owned)
     }
-}
-
-fn shown(item: &Item) -> String {
-    let text = item.to_string();
-    let text = text.trim();
-    if text.chars().count() > 40 {
-        format!("{}…", text.chars().take(40).collect::<String>())
-    } else {
-        text.to_owned()
-    }
-}
-
-fn read(item: &Item, kind: Kind) -> Result<(Amount, String)> {
-    match item {
-        Item::Value(value) => read_value(value, kind),
-        _ => Err(Error::notation(format!(
-            "a {} is wanted; write it like \"{}\"",
-            kind.words(),
-            kind.example()
-        ))),
-    }
-}
-
-fn read_value(value: &Value, kind: Kind) -> Result<(Amount, String)> {
-    match value {
-        Value::String(text) => parse_as(text.value(), kind).map(|a| (a, text.value().clone())),
-        Value::Integer(n) => bare(*n.value() as f64, kind),
-        Value::Float(x) => bare(*x.value(), kind),
-        _ => Err(Error::notation(format!(
-            "a {} is wanted, not {}; write it like \"{}\"",
-            kind.words(),
-            value.to_string().trim(),
-            kind.example()
-        ))),
-    }
-}
-
-fn bare(number: f64, kind: Kind) -> Result<(Amount, String)> {
-    if !number.is_finite() {
-        return Err(Error::notation(format!(
-            "{number} is no figure for a {}; write it like \"{}\"",
-            kind.words(),
-            kind.example()
-        )));
-    }
-    let amount = crate::quantity::bare_number(number, kind)?;
-    kind.check(amount.base())?;
-    Ok((amount, if number.abs() < 1e15 { number.to_string() } else { format!("{number:e}") }))
 }

@@ -1,5 +1,6 @@
 //! The plan: a lot file in, what it makes, what to set, how sure it is.
 
+mod advice;
 #[cfg(feature = "sheet")]
 mod book;
 mod chain;
@@ -21,6 +22,7 @@ mod say;
 mod stage;
 mod stock;
 mod table;
+mod value;
 
 pub use chance::{Layer, Scale, Spread};
 pub use draws::MOST_DRAWS;

@@ -2,17 +2,15 @@
 
 use std::sync::Arc;
 
+use super::advice;
 use super::chain::{Loss, Nominal};
 use super::draws::{self, Request};
 use super::drivers::{self, Driver};
-use super::given::{Choices, Values};
-use super::goods;
 use super::say::Say;
 use super::stage::{AnyStage, Setting};
 use super::{Plan, Stock};
 use crate::error::{Error, Result, did_you_mean};
-use crate::quantity::Kind;
-use crate::worked::{Arg, Op, Recording, Working};
+use crate::worked::{Arg, Recording, Working};
 
 /// 5 %, median and 95 % of a figure.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -227,60 +225,18 @@ impl Plan {
             settings: nominal.settings.clone(),
             drivers: Vec::new(),
             account: account(nominal),
-            warnings: self.warnings.iter().cloned().chain(far_parts(&nominal.recording)).collect(),
+            warnings: self
+                .warnings
+                .iter()
+                .cloned()
+                .chain(advice::far_parts(&nominal.recording))
+                .collect(),
             shortfalls: self.shortfalls(nominal),
             samples: Draws::default(),
             say: self.say.clone(),
             recording: Arc::default(),
         }
     }
-}
-
-impl Plan {
-    fn shortfalls(&self, nominal: &Nominal) -> Vec<String> {
-        let likely = self.likely();
-        let values = Values { given: &likely, choices: Choices::Made(&nominal.parts) };
-        let wanted: Vec<f64> = self.goods.iter().map(|g| g.want.map_or(0.0, f64::from)).collect();
-        let greasy = self.back(&values, goods::needed(&nominal.needs, &wanted)).value();
-        let goods = self.goods.iter().zip(&nominal.made);
-        goods
-            .filter_map(|(good, made)| {
-                let want = good.want.filter(|want| *made < f64::from(*want))?;
-                Some(format!(
-                    "{}: goods.{}.want: {want} are promised and the likely figures make {made}; \
-                     write {made}, or take in {} of greasy wool (by the likely figures)",
-                    good.origin,
-                    good.name,
-                    // Up to the next 100 g, so that the figure as printed is enough.
-                    self.say.figure((greasy * 10.0).ceil() / 10.0, Kind::Mass),
-                ))
-            })
-            .collect()
-    }
-}
-
-/// How far a part may be from the one wanted before it is worth a word.
-const NEAR: f64 = 0.05;
-
-/// Parts in use that are far from what was wanted: the mill owns none nearer, or another was set.
-fn far_parts(recording: &Recording) -> Vec<String> {
-    let steps = recording.steps.iter().enumerate();
-    steps
-        .filter(|(_, step)| step.op == Op::Chosen)
-        .filter_map(|(place, step)| {
-            let wanted = recording.value(step.args[0]);
-            let off = step.value / wanted - 1.0;
-            let label = recording.labels.get(&place)?;
-            (off.abs() > NEAR).then(|| {
-                format!(
-                    "{}: the part in use is {:.0} % {} the one wanted; see what it gives, or get a nearer one",
-                    label.name(),
-                    off.abs() * 100.0,
-                    if off > 0.0 { "above" } else { "below" }
-                )
-            })
-        })
-        .collect()
 }
 
 /// Every kilogram: what left each stage, what came on, what the goods hold.
