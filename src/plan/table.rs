@@ -43,13 +43,9 @@ impl Report {
         let mut out = format!("{}\n", self.title);
         for block in &self.blocks {
             let _ = write!(out, "\n{}\n", block.title);
-            for line in &block.lead {
-                let _ = writeln!(out, "  {line}");
-            }
+            block.lead.iter().for_each(|sentence| wrap(&mut out, sentence));
             block.table(&mut out);
-            for line in &block.foot {
-                let _ = writeln!(out, "  {line}");
-            }
+            block.foot.iter().for_each(|sentence| wrap(&mut out, sentence));
         }
         out
     }
@@ -93,6 +89,27 @@ impl Report {
         out.push_str("</div>");
         out
     }
+}
+
+/// How wide sentences run on a terminal.
+const WIDE: usize = 100;
+
+/// A sentence, broken between words where it is long.
+fn wrap(out: &mut String, sentence: &str) {
+    let mut line = String::new();
+    let mut indent = "  ";
+    for word in sentence.split(' ') {
+        if !line.is_empty() && line.chars().count() + word.chars().count() + 3 > WIDE {
+            let _ = writeln!(out, "{indent}{line}");
+            line.clear();
+            indent = "    ";
+        }
+        if !line.is_empty() {
+            line.push(' ');
+        }
+        line.push_str(word);
+    }
+    let _ = writeln!(out, "{indent}{line}");
 }
 
 impl Align {
