@@ -1,17 +1,14 @@
 //! A formula of the catalogue as a callable.
 
-use hankwise::formula::{self as catalogue, array::Column};
+use hankwise::formula as catalogue;
 use hankwise::quantity::{Amount, print};
-use numpy::{PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
 
-use crate::columns::{in_kind, rows};
-use crate::errors::{NotationError, RangeWarning, raise};
-use crate::inputs::{
-    Call, Given, base_unit, check_column, labelled, locate, members, one, one_shape,
-};
+use crate::call::warn;
+use crate::errors::raise;
+use crate::inputs::{Given, base_unit, one, one_shape};
 use crate::quantity::Quantity;
 use crate::working::Working;
 
@@ -22,159 +19,9 @@ pub(crate) struct Formula {
     pub(crate) card: &'static catalogue::Formula,
 }
 
-fn warn(py: Python<'_>, messages: Vec<String>) -> PyResult<()> {
-    for message in messages {
-        let text = std::ffi::CString::new(message).unwrap_or_default();
-        PyErr::warn(py, &py.get_type::<RangeWarning>(), &text, 2)?;
-    }
-    Ok(())
-}
-
 impl Formula {
     pub(crate) fn of(card: &'static catalogue::Formula) -> Formula {
         Formula { card }
-    }
-
-    /// Sorts positional and named arguments into the order of the card. `skip` is left out.
-    fn bind<'py>(
-        &self,
-        args: &Bound<'py, PyTuple>,
-        kwargs: Option<&Bound<'py, PyDict>>,
-        skip: Option<&str>,
-    ) -> PyResult<Vec<Option<Bound<'py, PyAny>>>> {
-        let inputs = self.card.inputs;
-        let mut bound: Vec<Option<Bound<'py, PyAny>>> = vec![None; inputs.len()];
-        if args.len() > inputs.len() {
-            return Err(PyTypeError::new_err(format!(
-                "{} takes {} inputs ({}), {} given; a list input takes a list",
-                self.card.name,
-                inputs.len(),
-                self.names(),
-                args.len()
-            )));
-        }
-        for (slot, arg) in bound.iter_mut().zip(args.iter()) {
-            *slot = Some(arg);
-        }
-        if let Some(kwargs) = kwargs {
-            for (name, value) in kwargs {
-                let name: String = name.extract()?;
-                let Some(place) = inputs.iter().position(|i| i.name == name) else {
-                    return Err(PyTypeError::new_err(format!(
-                        "{} has no input '{name}'; its inputs are {}",
-                        self.card.name,
-                        self.names()
-                    )));
-                };
-                if bound[place].is_some() {
-                    return Err(PyTypeError::new_err(format!(
-                        "{}: '{name}' was given twice",
-                        self.card.name
-                    )));
-                }
-                bound[place] = Some(value);
-            }
-        }
-        for (slot, input) in bound.iter().zip(inputs) {
-            if slot.is_none() && skip != Some(input.name) {
-                return Err(PyTypeError::new_err(format!(
-                    "{}: '{}' is missing ({}); write it like {}=\"{}\"",
-                    self.card.name,
-                    input.name,
-                    input.meaning,
-                    input.name,
-                    input.kind.example()
-                )));
-            }
-        }
-        Ok(bound)
-    }
-
-    fn names(&self) -> String {
-        self.card.inputs.iter().map(|i| i.name).collect::<Vec<_>>().join(", ")
-    }
-
-    fn read<'py>(&self, bound: &[Option<Bound<'py, PyAny>>]) -> PyResult<Call<'py>> {
-        let mut given = Vec::with_capacity(bound.len());
-        for (value, input) in bound.iter().zip(self.card.inputs) {
-            let Some(value) = value else { continue };
-            let place = |e: PyErr| locate(value.py(), self.card.name, input.name, e);
-            if input.many {
-                let members = members(value, input.name).map_err(place)?;
-                if members.is_empty() {
-                    return Err(place(NotationError::new_err(format!(
-                        "the list is empty; write it like {}=[\"{}\"]",
-                        input.name,
-                        input.kind.example()
-                    ))));
-                }
-                for member in members {
-                    given.push(one(&member, input.kind).map_err(place)?);
-                }
-            } else {
-                given.push(one(value, input.kind).map_err(place)?);
-            }
-        }
-        Ok(Call { given })
-    }
-
-    fn call_scalar(&self, py: Python<'_>, row: &[f64]) -> PyResult<Quantity> {
-        let answer = self.card.answer(row).map_err(|e| raise(&e))?;
-        warn(py, self.card.unusual(row))?;
-        Ok(self.result(py, pyo3::types::PyFloat::new(py, answer).into_any()))
-    }
-
-    fn result(&self, py: Python<'_>, number: Bound<'_, PyAny>) -> Quantity {
-        let _ = py;
-        let kind = self.card.output.kind;
-        Quantity { number: number.unbind(), unit: base_unit(kind), kind, text: None }
-    }
-
-    /// A sentence for a column with figures outside the usual range: the first, and how many.
-    fn unusual_in(&self, place: usize, column: &[f64]) -> Option<String> {
-        let (low, high) = self.card.input(place).usual;
-        let odd = |x: &&f64| **x < low || **x > high;
-        let message = self.card.unusual_at(place, *column.iter().find(odd)?)?;
-        let count = column.iter().filter(odd).count();
-        Some(if count > 1 { format!("{message}; so are {} more", count - 1) } else { message })
-    }
-
-    fn call_arrays<'py>(&self, py: Python<'py>, call: &Call<'py>) -> PyResult<Quantity> {
-        let arrays = one_shape(py, call)?;
-        let read: Vec<_> = arrays.iter().map(PyArrayMethods::readonly).collect();
-        let columns: Vec<_> = read.iter().map(rows).collect();
-        let mut many = columns.iter();
-        let mut given = Vec::with_capacity(call.given.len());
-        let mut unusual = Vec::new();
-        for (place, one) in call.given.iter().enumerate() {
-            let input = self.card.input(place);
-            given.push(match one {
-                Given::One(amount, _) => {
-                    input.kind.check(amount.base()).map_err(|e| {
-                        raise(&e.at(format_args!("{}, {}", self.card.name, input.name)))
-                    })?;
-                    unusual.extend(self.card.unusual_at(place, amount.base()));
-                    Column::One(amount.base())
-                }
-                Given::Many(..) => {
-                    let column: &[f64] = many.next().map_or(&[], |c| c);
-                    check_column(column, input, self.card.name)?;
-                    unusual.extend(self.unusual_in(place, column));
-                    Column::Each(column)
-                }
-            });
-        }
-        let length = columns.first().map_or(0, |c| c.len());
-        let mut out = vec![0.0; length];
-        py.detach(|| self.card.evaluate_columns(&given, &mut out));
-        warn(py, unusual)?;
-        let shape: Vec<usize> = arrays.first().map(|a| a.shape().to_vec()).unwrap_or_default();
-        let array = numpy::PyArray1::from_vec(py, out).reshape(shape)?;
-        let number = match labelled(call)? {
-            Some(like) => in_kind(array.into_any(), like)?,
-            None => array.into_any(),
-        };
-        Ok(self.result(py, number))
     }
 }
 

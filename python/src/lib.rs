@@ -4,6 +4,7 @@
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
+mod call;
 mod columns;
 mod convert;
 mod errors;
