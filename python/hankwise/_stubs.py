@@ -86,7 +86,14 @@ def stub(room: ModuleType) -> str:
     body = "".join(map(_formula, formulas))
     head = _HEAD.format(about=room.__doc__)
     used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
-    return "".join(used) + body
+    return "".join(used) + _functions(room) + body
+
+
+def _functions(room: ModuleType) -> str:
+    """Import what a room has besides formulas from the stub that is written by hand."""
+    short = room.__name__.rpartition(".")[2]
+    names = [n for n, f in vars(room).items() if callable(f) and not isinstance(f, hw.Formula)]
+    return "".join(f"from hankwise._{short}_more import {n} as {n}\n" for n in sorted(names))
 
 
 def _used(line: str, body: str) -> bool:

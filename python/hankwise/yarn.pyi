@@ -12,6 +12,7 @@ from hankwise._hankwise import (
     _Measures,
     _Plain,
 )
+from hankwise._yarn_more import parse as parse
 
 @final
 class _CheckWeight(Formula):

@@ -16,9 +16,10 @@ mod plan;
 mod quantity;
 mod result;
 mod working;
+mod yarn;
 
 use pyo3::prelude::*;
-use pyo3::types::PyDict;
+use pyo3::types::{PyCFunction, PyDict};
 
 /// The compiled part of `hankwise`.
 #[pymodule]
@@ -29,12 +30,14 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<quantity::Quantity>()?;
     m.add_class::<formula::Formula>()?;
     m.add_class::<working::Working>()?;
+    m.add_class::<yarn::Yarn>()?;
     m.add_class::<plan::Plan>()?;
     m.add_class::<plan::Needed>()?;
     m.add_class::<result::PlanResult>()?;
     m.add_class::<result::Table>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
+    m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
     m.add_function(wrap_pyfunction!(make::units, m)?)?;
     m.add_function(wrap_pyfunction!(formula::find, m)?)?;
@@ -62,9 +65,24 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             module.add(card.name, &one)?;
             formulas.set_item(card.name, &one)?;
         }
+        for function in room_functions(room, &module)? {
+            function.setattr("__module__", &name)?;
+            module.add_function(function)?;
+        }
         modules.set_item(name, &module)?;
         m.add(room, module)?;
     }
     m.add("formulas", formulas)?;
     Ok(())
+}
+
+/// What a room has besides its formulas; its types stand in `hankwise/_<room>_more.pyi`.
+fn room_functions<'py>(
+    room: &str,
+    m: &Bound<'py, PyModule>,
+) -> PyResult<Vec<Bound<'py, PyCFunction>>> {
+    Ok(match room {
+        "yarn" => vec![wrap_pyfunction!(yarn::parse, m)?],
+        _ => vec![],
+    })
 }

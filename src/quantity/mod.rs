@@ -15,5 +15,6 @@ pub use kind::{
     Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume, Yield,
 };
 pub use lookup::{convert, unit};
+pub(crate) use parse::fraction_sign;
 pub use parse::{bare_number, number, parse, parse_as};
 pub use unit::{Form, Grade, Unit, exact, units};

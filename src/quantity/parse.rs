@@ -144,7 +144,7 @@ fn smaller(a: &Unit, b: &Unit) -> bool {
     size(a) < size(b)
 }
 
-fn fraction_sign(c: char) -> Option<f64> {
+pub(crate) fn fraction_sign(c: char) -> Option<f64> {
     Some(match c {
         '½' => 0.5,
         '⅓' => 1.0 / 3.0,

@@ -1,11 +1,13 @@
 //! The yarn: its count, folding, twist and hanks.
 
 mod count;
+pub mod designation;
 mod folding;
 mod hank;
 mod twist;
 
 pub use count::*;
+pub use designation::Yarn;
 pub use folding::*;
 pub use hank::*;
 pub use twist::*;

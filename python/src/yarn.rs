@@ -1,0 +1,308 @@
+//! The yarn: what it is made of, as people write it.
+
+use hankwise::quantity::{self, Amount, Kind, Unit};
+use hankwise::yarn as crate_yarn;
+use hankwise::yarn::designation::{About, Asked, Direction, Order, Reading, Strand, Turned};
+use pyo3::prelude::*;
+use pyo3::types::{PyAny, PyTuple};
+
+use crate::errors::{NotationError, raise};
+use crate::inputs::{Given, base_unit, one};
+use crate::quantity::Quantity;
+use crate::working::Working;
+
+/// What a yarn is made of: singles, folds, twists, resultant; and what else is known of it.
+///
+/// Read one with `hankwise.yarn.parse`. It does not change.
+///
+/// >>> import hankwise as hw
+/// >>> yarn = hw.yarn.parse("34 tex S 600 x 2 Z 400; R 69.3 tex", material="wool", state="scoured")
+/// >>> yarn
+/// <folded yarn: 34 tex S 600 × 2 Z 400; R 69.3 tex; wool, scoured>
+/// >>> yarn.format("fold-to-single")
+/// 'R 69.3 tex Z 400/2 S 600; 34 tex'
+/// >>> yarn.to("Nm"), yarn.contraction
+/// (<linear density (count): 14.43 Nm>, <contraction on untwisted length: 1.876 %>)
+/// >>> yarn.twist_ratio(), yarn.twist_left()
+/// (0.6666666666666666, ('S', <twist: 200 turns/m>))
+#[pyclass(frozen, module = "hankwise", weakref)]
+pub(crate) struct Yarn {
+    pub(crate) yarn: crate_yarn::Yarn,
+}
+
+/// parse(text, /, *, system=None, order=None, material=None, state=None, relaxed=None)
+/// --
+///
+/// A yarn, in any notation whose reading is settled: "34 tex S 600 x 2 Z 400; R 69.3 tex",
+/// "R 69.3 tex Z 400/2 S 600; 34 tex", "2/24 worsted", "Nm 32/2", "60/2 spun-silk", "13/15 den",
+/// "No. 60 six-cord", "Tkt 75 metric".
+///
+/// A short notation that does not say its count system, or that can be read in two ways, is refused
+/// with the readings; `system="Ne"` and `order="ends/count"`, "count/ends", "resultant/ends" or
+/// "count/count" settle it. `material`, `state` ("in oil", "scoured") and `relaxed` are kept with the
+/// yarn: a count without its state can be half a count.
+///
+/// >>> import hankwise as hw
+/// >>> hw.yarn.parse("2/24 worsted").to("tex")
+/// <linear density (count): 73.82 tex>
+/// >>> hw.yarn.parse("2/3", system="Nm", order="ends/count").resultant
+/// <linear density (count): 1.5 Nm>
+#[pyfunction]
+#[pyo3(signature = (text, /, *, system=None, order=None, material=None, state=None, relaxed=None),
+       text_signature = "(text, /, *, system=None, order=None, material=None, state=None, relaxed=None)")]
+pub(crate) fn parse(
+    text: &str,
+    system: Option<&str>,
+    order: Option<&str>,
+    material: Option<String>,
+    state: Option<String>,
+    relaxed: Option<bool>,
+) -> PyResult<Yarn> {
+    let yarn = if system.is_none() && order.is_none() {
+        crate_yarn::Yarn::parse(text)
+    } else {
+        let system = system.map(|s| quantity::unit(s, Some(Kind::LinearDensity))).transpose();
+        let order = order.map(Order::named).transpose();
+        system.and_then(|system| {
+            let reading = Reading { system, order: order? };
+            crate_yarn::Yarn::parse_as(text, &reading)
+        })
+    };
+    let mut yarn = yarn.map_err(|e| raise(&e))?;
+    if material.is_some() || state.is_some() || relaxed.is_some() {
+        yarn.about = About { material, state, relaxed };
+    }
+    Ok(Yarn { yarn })
+}
+
+/// An empty call with a text, to measure others against.
+#[pyfunction]
+pub(crate) fn _empty_text(text: &str) {
+    let _ = text;
+}
+
+impl Yarn {
+    /// The unit that the yarn is thought of in.
+    fn unit(&self) -> &'static Unit {
+        let first = || self.yarn.first_count().map(|c| c.unit);
+        let whole = self.yarn.whole.map(|w| w.count.unit);
+        whole.or_else(first).unwrap_or_else(|| base_unit(Kind::LinearDensity))
+    }
+    /// A count in tex, in the unit that the yarn is thought of in.
+    fn count<'py>(&self, py: Python<'py>, tex: f64) -> Quantity {
+        let unit = self.unit();
+        Quantity::scalar(py, unit.from_base(tex), unit, Kind::LinearDensity)
+    }
+    fn figure<'py>(&self, py: Python<'py>, x: f64, kind: Kind) -> Quantity {
+        Quantity::scalar(py, x, base_unit(kind), kind)
+    }
+    fn same(&self, yarn: crate_yarn::Yarn) -> Yarn {
+        Yarn { yarn }
+    }
+}
+
+#[pymethods]
+impl Yarn {
+    /// In a notation: "single-to-fold", "fold-to-single" or "trade", which says nothing of twist.
+    #[pyo3(signature = (notation="single-to-fold", /), text_signature = "($self, notation='single-to-fold', /)")]
+    fn format(&self, notation: &str) -> PyResult<String> {
+        match notation {
+            "single-to-fold" => self.yarn.single_to_fold(),
+            "fold-to-single" => self.yarn.fold_to_single(),
+            "trade" => self.yarn.trade(),
+            _ => {
+                return Err(NotationError::new_err(format!(
+                    "'{notation}' is no notation; write 'single-to-fold', 'fold-to-single' or 'trade'"
+                )));
+            }
+        }
+        .map_err(|e| raise(&e))
+    }
+    /// What it is called: "single", "filament yarn", "folded yarn", "cabled yarn", "multiple wound yarn".
+    #[getter]
+    fn what(&self) -> &'static str {
+        self.yarn.what()
+    }
+    /// How many singles lie in it.
+    #[getter]
+    fn singles(&self) -> Option<u64> {
+        self.yarn.singles()
+    }
+    /// Count of the whole: as measured, else the sum of its ends without contraction.
+    #[getter]
+    fn resultant(&self, py: Python<'_>) -> PyResult<Quantity> {
+        self.yarn.resultant().map(|tex| self.count(py, tex)).map_err(|e| raise(&e))
+    }
+    /// True where the count of the whole was given and not summed.
+    #[getter]
+    fn is_measured(&self) -> bool {
+        self.yarn.whole.is_some()
+    }
+    /// Sum of the ends, without contraction.
+    #[getter]
+    fn nominal(&self, py: Python<'_>) -> PyResult<Quantity> {
+        self.yarn.nominal().map(|tex| self.count(py, tex)).map_err(|e| raise(&e))
+    }
+    /// Contraction in folding, on the untwisted length, from the measured count.
+    #[getter]
+    fn contraction(&self, py: Python<'_>) -> PyResult<Quantity> {
+        let c = self.yarn.contraction().map_err(|e| raise(&e))?;
+        Ok(self.figure(py, c, Kind::Contraction))
+    }
+    /// Twist of the whole; None where it is not said.
+    #[getter]
+    fn twist(&self, py: Python<'_>) -> Option<Quantity> {
+        match self.yarn.build.twist() {
+            Turned::To(_, Some(turns)) => Some(Quantity::from_amount(py, turns, None)),
+            Turned::Not => Some(self.figure(py, 0.0, Kind::Twist)),
+            _ => None,
+        }
+    }
+    /// Direction of the twist of the whole, "S" or "Z"; None without one.
+    #[getter]
+    fn direction(&self) -> Option<char> {
+        self.yarn.build.twist().direction().map(Direction::letter)
+    }
+    /// Filaments of a filament yarn.
+    #[getter]
+    fn filaments(&self) -> Option<u32> {
+        match &self.yarn.build {
+            Strand::Single(single) => single.filaments,
+            Strand::Fold(_) => None,
+        }
+    }
+    /// The ends of the outermost fold, each a yarn of its own; ends that are alike stand once for each.
+    #[getter]
+    fn parts(&self) -> PyResult<Vec<Yarn>> {
+        let parts = self.yarn.components().map_err(|e| raise(&e))?;
+        let each =
+            |c: crate_yarn::designation::Component| std::iter::repeat_n(c.yarn, c.ends as usize);
+        Ok(parts.into_iter().flat_map(each).map(|yarn| self.same(yarn)).collect())
+    }
+    /// Twist factor of the whole.
+    #[getter]
+    fn twist_factor(&self, py: Python<'_>) -> PyResult<Quantity> {
+        let k = self.yarn.twist_factor().map_err(|e| raise(&e))?;
+        Ok(self.figure(py, k, Kind::TwistFactor))
+    }
+    /// Folding twist over the twist of a component (the first is 0).
+    #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
+    fn twist_ratio(&self, component: usize) -> PyResult<f64> {
+        self.yarn.twist_ratio(component).map_err(|e| raise(&e))
+    }
+    /// Direction and amount of the twist that is left in a component after folding: folding the other
+    /// way takes out, folding the same way adds.
+    #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
+    fn twist_left(&self, py: Python<'_>, component: usize) -> PyResult<(char, Quantity)> {
+        let (direction, turns) = self.yarn.twist_left(component).map_err(|e| raise(&e))?;
+        Ok((direction.letter(), self.figure(py, turns, Kind::Twist)))
+    }
+    /// The working of "nominal", "contraction", "twist_factor", "twist_ratio" or "twist_left".
+    #[pyo3(signature = (what, /, component=0), text_signature = "($self, what, /, component=0)")]
+    fn working(&self, what: &str, component: usize) -> PyResult<Working> {
+        let asked = Asked::named(what).map_err(|e| raise(&e))?;
+        let working = self.yarn.working(asked, component).map_err(|e| raise(&e))?;
+        Ok(Working { working })
+    }
+    /// Count of the whole in another system.
+    #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
+    fn to(&self, py: Python<'_>, unit: &str) -> PyResult<Quantity> {
+        self.resultant(py)?.to(py, unit)
+    }
+    /// Number of the count of the whole in a system.
+    #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
+    fn number(&self, unit: &str) -> PyResult<f64> {
+        let tex = self.yarn.resultant().map_err(|e| raise(&e))?;
+        let unit = quantity::unit(unit, Some(Kind::LinearDensity)).map_err(|e| raise(&e))?;
+        Ok(unit.from_base(tex))
+    }
+    /// The same yarn, with the count of the whole as it was measured.
+    #[pyo3(signature = (resultant, /), text_signature = "($self, resultant, /)")]
+    fn measured(&self, resultant: &Bound<'_, PyAny>) -> PyResult<Yarn> {
+        let count = single(resultant, Kind::LinearDensity, "resultant")?;
+        self.yarn.clone().with_whole(count).map(|y| self.same(y)).map_err(|e| raise(&e))
+    }
+    /// The same yarn, with the count of the whole computed from a contraction in folding, on the
+    /// untwisted length.
+    #[pyo3(signature = (contraction), text_signature = "($self, contraction)")]
+    fn folded(&self, contraction: &Bound<'_, PyAny>) -> PyResult<Yarn> {
+        let c = single(contraction, Kind::Contraction, "contraction")?;
+        self.yarn.clone().folded(c.base()).map(|y| self.same(y)).map_err(|e| raise(&e))
+    }
+    /// The same yarn, of which more is known.
+    #[pyo3(signature = (*, material=None, state=None, relaxed=None),
+           text_signature = "($self, *, material=None, state=None, relaxed=None)")]
+    fn known(
+        &self,
+        material: Option<String>,
+        state: Option<String>,
+        relaxed: Option<bool>,
+    ) -> Yarn {
+        let mut yarn = self.yarn.clone();
+        yarn.about.material = material.or(yarn.about.material);
+        yarn.about.state = state.or(yarn.about.state);
+        yarn.about.relaxed = relaxed.or(yarn.about.relaxed);
+        self.same(yarn)
+    }
+    /// The fibre, where it was told.
+    #[getter]
+    fn material(&self) -> Option<&str> {
+        self.yarn.about.material.as_deref()
+    }
+    /// The state that the counts are in, where it was told.
+    #[getter]
+    fn state(&self) -> Option<&str> {
+        self.yarn.about.state.as_deref()
+    }
+    /// Whether the yarn has been washed and has shrunk, where it was told.
+    #[getter]
+    fn relaxed(&self) -> Option<bool> {
+        self.yarn.about.relaxed
+    }
+
+    fn __str__(&self) -> String {
+        self.yarn.designation()
+    }
+    fn __repr__(&self) -> String {
+        format!("<{}: {}>", self.yarn.what(), self.yarn)
+    }
+    fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
+        other.cast::<Yarn>().is_ok_and(|o| o.get().yarn == self.yarn)
+    }
+    fn __hash__(&self) -> u64 {
+        use std::hash::{DefaultHasher, Hash, Hasher};
+        let mut hasher = DefaultHasher::new();
+        self.yarn.designation().hash(&mut hasher);
+        hasher.finish()
+    }
+    /// Makes a yarn from what a pickle keeps.
+    #[staticmethod]
+    fn _of(
+        text: &str,
+        material: Option<String>,
+        state: Option<String>,
+        relaxed: Option<bool>,
+    ) -> PyResult<Yarn> {
+        parse(text, None, None, material, state, relaxed)
+    }
+    fn __reduce__<'py>(
+        slf: &Bound<'py, Self>,
+    ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
+        let About { material, state, relaxed } = slf.get().yarn.about.clone();
+        let kept = (slf.get().yarn.designation(), material, state, relaxed);
+        Ok((slf.get_type().getattr("_of")?, kept.into_pyobject(slf.py())?))
+    }
+}
+
+/// One figure of a kind.
+fn single(value: &Bound<'_, PyAny>, kind: Kind, name: &str) -> PyResult<Amount> {
+    match one(value, kind)? {
+        Given::One(amount, _) => {
+            kind.check(amount.base()).map_err(|e| raise(&e.at(name)))?;
+            Ok(amount)
+        }
+        Given::Many(..) => {
+            Err(NotationError::new_err(format!("{name}: one figure is wanted, not an array")))
+        }
+    }
+}

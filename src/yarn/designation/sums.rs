@@ -1,0 +1,343 @@
+//! What follows from the build: resultant, contraction, twists, each by the formula of the catalogue,
+//! so that each has its working.
+
+use std::sync::Arc;
+
+use super::{Direction, Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use crate::error::{Error, Result};
+use crate::formula::enter;
+use crate::number::Number;
+use crate::quantity::{Amount, Contraction, Count, Kind, LinearDensity, Twist, unit};
+use crate::worked::{Label, Tape, Working, subscript};
+use crate::yarn::{
+    contraction_found, fold, fold_alike, folding_twist_ratio, twist_factor, twist_left_in_single,
+};
+
+/// A figure that a yarn's designation gives, by its name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Asked {
+    /// Sum of the ends, without contraction.
+    Nominal,
+    /// Shortening in folding, from the nominal and the measured count.
+    Contraction,
+    /// Twist factor of the whole.
+    TwistFactor,
+    /// Folding twist over the twist of a component.
+    TwistRatio,
+    /// Twist left in a component after folding.
+    TwistLeft,
+}
+
+impl Asked {
+    const ALL: [(&'static str, Asked); 5] = [
+        ("nominal", Asked::Nominal),
+        ("contraction", Asked::Contraction),
+        ("twist_factor", Asked::TwistFactor),
+        ("twist_ratio", Asked::TwistRatio),
+        ("twist_left", Asked::TwistLeft),
+    ];
+    /// The figure with a name.
+    ///
+    /// # Errors
+    /// Where there is none.
+    pub fn named(name: &str) -> Result<Asked> {
+        Asked::ALL.iter().find(|(n, _)| *n == name).map(|(_, a)| *a).ok_or_else(|| {
+            let all = Asked::ALL.map(|(n, _)| format!("'{n}'")).join(", ");
+            Error::notation(format!("a yarn has no working called '{name}'; ask for one of {all}"))
+        })
+    }
+    fn label(self) -> Label {
+        let (symbol, kind, meaning) = match self {
+            Asked::Nominal => {
+                ("T_0", Kind::LinearDensity, "sum of the ends, contraction not counted")
+            }
+            Asked::Contraction => ("c", Kind::Contraction, "on the untwisted length"),
+            Asked::TwistFactor => ("K", Kind::TwistFactor, ""),
+            Asked::TwistRatio => {
+                ("q", Kind::Ratio, "folding twist over the twist of the component")
+            }
+            Asked::TwistLeft => ("t_l", Kind::Twist, "twist left in the component"),
+        };
+        let key = Asked::ALL.iter().find(|(_, a)| *a == self).map_or("", |(name, _)| name);
+        Label {
+            symbol: symbol.to_owned(),
+            key: key.to_owned(),
+            unit: kind.base().to_owned(),
+            meaning: meaning.to_owned(),
+            ..Label::default()
+        }
+    }
+}
+
+/// Takes a figure of the designation for a sum: as a number, or noted down for a working.
+type Enter<'e, N> = &'e mut dyn FnMut(&Amount, Kind, &str, &str, &str) -> N;
+
+/// An end of the outermost fold: what it is, how many, what it weighs in the whole.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Component {
+    /// The end, as a yarn of its own.
+    pub yarn: Yarn,
+    /// How many of it lie in the fold.
+    pub ends: u32,
+    /// Its count, in tex.
+    pub tex: f64,
+}
+
+impl Yarn {
+    /// Count of the whole in tex: as measured, else the sum of its ends without contraction.
+    ///
+    /// # Errors
+    /// Where the count of a single is not known.
+    pub fn resultant(&self) -> Result<f64> {
+        match &self.whole {
+            Some(whole) => Ok(whole.count.base()),
+            None => self.nominal(),
+        }
+    }
+
+    /// Sum of the ends in tex, without contraction.
+    ///
+    /// # Errors
+    /// Where the count of a single is not known.
+    pub fn nominal(&self) -> Result<f64> {
+        self.sum(Asked::Nominal, 0)
+    }
+
+    /// Contraction in folding, on the untwisted length: what the measured count is more than the sum.
+    ///
+    /// # Errors
+    /// Where no resultant was measured, or the count of a single is not known.
+    pub fn contraction(&self) -> Result<f64> {
+        self.sum(Asked::Contraction, 0)
+    }
+
+    /// Twist factor of the whole, in turns/cm √tex.
+    ///
+    /// # Errors
+    /// Where its twist is not said.
+    pub fn twist_factor(&self) -> Result<f64> {
+        self.sum(Asked::TwistFactor, 0)
+    }
+
+    /// Folding twist over the twist of a component.
+    ///
+    /// # Errors
+    /// Where a twist is not said, or the yarn is no fold.
+    pub fn twist_ratio(&self, component: usize) -> Result<f64> {
+        self.sum(Asked::TwistRatio, component)
+    }
+
+    /// Direction and turns per metre that are left in a component after folding: folding the other
+    /// way takes out, folding the same way adds.
+    ///
+    /// # Errors
+    /// Where a twist or its direction is not said, or the yarn is no fold.
+    pub fn twist_left(&self, component: usize) -> Result<(Direction, f64)> {
+        let left = self.sum(Asked::TwistLeft, component)?;
+        let (outer, inner) = self.twists(component)?;
+        let direction = if left < 0.0 { outer } else { inner };
+        let direction = direction.direction().ok_or_else(|| self.no_direction())?;
+        Ok((direction, left.abs()))
+    }
+
+    /// The yarn with its ends folded at a contraction, on the untwisted length.
+    ///
+    /// # Errors
+    /// Where the count of a single is not known, or the yarn is no fold.
+    pub fn folded(mut self, contraction: f64) -> Result<Yarn> {
+        Kind::Contraction.check(contraction)?;
+        let Strand::Fold(_) = &self.build else {
+            return Err(self.no_fold("a contraction in folding"));
+        };
+        let tex = self.nominal()? / (1.0 - contraction);
+        let system = self.build.first().count.map_or(unit("tex", None)?, |c| c.unit);
+        let count = Amount { number: system.from_base(tex), unit: system };
+        self.whole = Some(Whole { count, bulked: false });
+        Ok(self)
+    }
+
+    /// The ends of the outermost fold; of a single, itself.
+    ///
+    /// # Errors
+    /// Where the count of a single is not known.
+    pub fn components(&self) -> Result<Vec<Component>> {
+        let Strand::Fold(fold) = &self.build else {
+            return Ok(vec![Component { yarn: self.clone(), ends: 1, tex: self.resultant()? }]);
+        };
+        let one = |part: &Part| {
+            let yarn = Yarn { build: part.strand.clone(), whole: None, about: self.about.clone() };
+            Ok(Component { tex: yarn.nominal()?, yarn, ends: part.ends })
+        };
+        fold.parts.iter().map(one).collect()
+    }
+
+    /// The working of a figure, for a component where it is of one.
+    ///
+    /// # Errors
+    /// As the figure itself.
+    pub fn working(&self, asked: Asked, component: usize) -> Result<Working> {
+        let tape = Tape::new();
+        let root = {
+            let mut enter = |amount: &Amount, kind: Kind, key: &str, symbol: &str, says: &str| {
+                enter(&tape, amount, None, kind, key, symbol, says, "")
+            };
+            let answer = self.answer(asked, component, &mut enter)?;
+            answer.labelled(|| asked.label()).arg()
+        };
+        Ok(Working::new(Arc::new(tape.finish()), root))
+    }
+
+    fn sum(&self, asked: Asked, component: usize) -> Result<f64> {
+        self.answer(asked, component, &mut |amount, _, _, _, _| amount.base())
+    }
+
+    fn answer<N: Number>(&self, asked: Asked, component: usize, enter: Enter<'_, N>) -> Result<N> {
+        Ok(match asked {
+            Asked::Nominal => nominal(&self.build, &mut Place::of(self), enter)?.v().0,
+            Asked::Contraction => {
+                let Some(whole) = &self.whole else {
+                    return Err(Error::notation(format!(
+                        "the contraction of '{}' is not known: add the resultant as measured, like '; R 69.3 tex'",
+                        self.designation()
+                    )));
+                };
+                let sum = nominal(&self.build, &mut Place::of(self), enter)?.v().0;
+                let sum = sum.labelled(|| Asked::Nominal.label());
+                contraction_found(LinearDensity::base(sum), whole_count(whole, enter)).v().0
+            }
+            Asked::TwistFactor => {
+                let Turned::To(_, Some(turns)) = self.build.twist() else {
+                    return Err(self.no_twist("the twist of the whole"));
+                };
+                let count = match &self.whole {
+                    Some(whole) => whole_count(whole, enter),
+                    None => nominal(&self.build, &mut Place::of(self), enter)?,
+                };
+                let twist = enter(&turns, Kind::Twist, "twist", "t", "twist of the whole");
+                twist_factor(Twist::base(twist), count).v().0
+            }
+            Asked::TwistRatio => {
+                let (outer, inner) = self.twists(component)?;
+                let [outer, inner] = self.turns([outer, inner], enter)?;
+                folding_twist_ratio(outer, inner).v().0
+            }
+            Asked::TwistLeft => {
+                let (outer, inner) = self.twists(component)?;
+                let (Some(a), Some(b)) = (outer.direction(), inner.direction()) else {
+                    return Err(self.no_direction());
+                };
+                let [outer, inner] = self.turns([outer, inner], enter)?;
+                if a == b {
+                    (inner.v() + outer.v()).0
+                } else {
+                    twist_left_in_single(inner, outer).v().0
+                }
+            }
+        })
+    }
+
+    /// Twist of the fold and of one of its components.
+    fn twists(&self, component: usize) -> Result<(Turned, Turned)> {
+        let Strand::Fold(Fold { parts, twist }) = &self.build else {
+            return Err(self.no_fold("a folding twist"));
+        };
+        let part = parts.get(component).ok_or_else(|| {
+            Error::range(format!(
+                "component {component} was asked for (the first is 0), and the fold has {}",
+                parts.len()
+            ))
+        })?;
+        Ok((*twist, part.strand.twist()))
+    }
+
+    fn turns<N: Number>(
+        &self,
+        [outer, inner]: [Turned; 2],
+        enter: Enter<'_, N>,
+    ) -> Result<[Twist<N>; 2]> {
+        let (Turned::To(_, Some(outer)), Turned::To(_, Some(inner))) = (outer, inner) else {
+            return Err(self.no_twist("the twist of the fold or of its component"));
+        };
+        let outer = enter(&outer, Kind::Twist, "folding_twist", "t_f", "folding twist");
+        let inner = enter(&inner, Kind::Twist, "single_twist", "t_s", "twist of the component");
+        Ok([Twist::base(outer), Twist::base(inner)])
+    }
+
+    fn no_twist(&self, what: &str) -> Error {
+        Error::notation(format!(
+            "{what} is not said in '{}'; write it, like 'S 600' (turns per metre) or 'S 15 tpi'",
+            self.designation()
+        ))
+    }
+    fn no_direction(&self) -> Error {
+        Error::notation(format!(
+            "a direction of twist is not said in '{}': opposite twists take out, like twists add; write 'S 600' or 'Z 600'",
+            self.designation()
+        ))
+    }
+    fn no_fold(&self, what: &str) -> Error {
+        Error::notation(format!("'{}' is no folded yarn and has not {what}", self.designation()))
+    }
+}
+
+fn whole_count<N: Number>(whole: &Whole, enter: Enter<'_, N>) -> LinearDensity<N> {
+    let says = "count of the whole, as measured";
+    LinearDensity::base(enter(&whole.count, Kind::LinearDensity, "resultant", "T_R", says))
+}
+
+/// Numbers the singles of a yarn as they come, where it has more than one kind.
+struct Place {
+    several: bool,
+    last: usize,
+}
+
+impl Place {
+    fn of(yarn: &Yarn) -> Self {
+        fn kinds(strand: &Strand) -> usize {
+            match strand {
+                Strand::Single(_) => 1,
+                Strand::Fold(fold) => fold.parts.iter().map(|p| kinds(&p.strand)).sum(),
+            }
+        }
+        Place { several: kinds(&yarn.build) > 1, last: 0 }
+    }
+    fn next(&mut self) -> (String, String) {
+        self.last += 1;
+        if self.several {
+            (format!("single[{}]", self.last), format!("T{}", subscript(self.last)))
+        } else {
+            ("single".to_owned(), "T".to_owned())
+        }
+    }
+}
+
+/// Sum of the ends. Contraction is not counted: what is not said is not guessed.
+fn nominal<N: Number>(
+    strand: &Strand,
+    place: &mut Place,
+    enter: Enter<'_, N>,
+) -> Result<LinearDensity<N>> {
+    let none = Contraction::base(N::constant(0.0));
+    match strand {
+        Strand::Single(Single { count: Some(count), .. }) => {
+            let (key, symbol) = place.next();
+            let says = "count of a single";
+            Ok(LinearDensity::base(enter(count, Kind::LinearDensity, &key, &symbol, says)))
+        }
+        Strand::Single(_) => Err(Error::notation(
+            "the count of the singles is not known; add it, as in 'R 69.3 tex/2; 34 tex'",
+        )),
+        Strand::Fold(of) => {
+            if let [part] = of.parts.as_slice() {
+                let ends = Count::base(N::constant(f64::from(part.ends)));
+                return Ok(fold_alike(nominal(&part.strand, place, enter)?, ends, none));
+            }
+            let mut counts = Vec::new();
+            for part in &of.parts {
+                let one = nominal(&part.strand, place, enter)?;
+                counts.extend(std::iter::repeat_n(one, part.ends as usize));
+            }
+            Ok(fold(none, &counts))
+        }
+    }
+}

@@ -1,0 +1,101 @@
+"""The yarn: read, written, asked."""
+
+import pickle
+
+import hankwise as hw
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+STANDARD = "34 tex S 600 × 2 Z 400; R 69.3 tex"
+
+
+def test_a_yarn_is_read_written_and_asked():
+    yarn = hw.yarn.parse("R 69.3 tex Z 400/2 S 600; 34 tex")
+    assert str(yarn) == yarn.format() == STANDARD
+    assert yarn.format("fold-to-single") == "R 69.3 tex Z 400/2 S 600; 34 tex"
+    assert (yarn.what, yarn.singles, yarn.is_measured) == ("folded yarn", 2, True)
+    assert yarn.resultant == hw.q("69.3 tex")
+    assert yarn.nominal == hw.q("68 tex")
+    assert yarn.number("Nm") == pytest.approx(1000 / 69.3)
+    assert yarn.contraction.number("%") == pytest.approx(100 * (1 - 68 / 69.3))
+    assert (yarn.twist, yarn.direction) == (hw.q("400 turns/m"), "Z")
+    assert [str(part) for part in yarn.parts] == ["34 tex S 600"] * 2
+    assert yarn.twist_ratio() == pytest.approx(2 / 3)
+    assert yarn.twist_left() == ("S", hw.q("200 turns/m"))
+    assert yarn.twist_factor.number("turns/cm √tex") == pytest.approx(4 * 69.3**0.5)
+
+
+def test_resultant_is_thought_of_in_the_system_of_the_yarn():
+    assert repr(hw.yarn.parse("2/24 worsted").resultant).endswith("12 worsted>")
+    assert hw.yarn.parse("2/16 YSW").folded("4 %").number("YSW") == pytest.approx(8 * 0.96)
+    measured = hw.yarn.parse("16 YSW × 2").measured("7.7 YSW")
+    assert measured.contraction.number("%") == pytest.approx(100 * (1 - 7.7 / 8))
+
+
+def test_what_is_known_of_a_yarn_stays_with_it():
+    yarn = hw.yarn.parse(STANDARD, material="wool", state="in oil", relaxed=False)
+    assert repr(yarn) == f"<folded yarn: {STANDARD}; wool, in oil, not relaxed>"
+    scoured = yarn.known(state="scoured", relaxed=True)
+    assert (scoured.material, scoured.state, scoured.relaxed) == ("wool", "scoured", True)
+    assert scoured != yarn
+    assert all(part.material == "wool" for part in yarn.parts)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [STANDARD, "R 60 tex/2", "13/15 den", "Tkt 75 metric", "60/2 spun-silk", "20 tex × 2 × 3",
+     "(25 tex S 420 + 60 tex Z 80) S 360", "133 dtex f40 t0", "70 den f34 t0; B 80 den"],
+)  # fmt: skip
+def test_a_yarn_is_the_same_after_a_pickle(text):
+    yarn = hw.yarn.parse(text, material="wool", relaxed=True)
+    again = pickle.loads(pickle.dumps(yarn))
+    assert again == yarn
+    assert hash(again) == hash(yarn)
+    assert repr(again) == repr(yarn)
+
+
+@pytest.mark.parametrize(
+    ("what", "answer"),
+    [("nominal", 68), ("contraction", 1 - 68 / 69.3), ("twist_ratio", 2 / 3), ("twist_left", 200)],
+)
+def test_each_figure_has_its_working(what, answer):
+    working = hw.yarn.parse(STANDARD).working(what)
+    assert working.value == pytest.approx(answer)
+    assert working.name == what
+    assert "34 tex" in working.text() or "600" in working.text()
+
+
+def test_wrong_things_are_refused():
+    yarn = hw.yarn.parse("34 tex × 2")
+    with pytest.raises(hw.NotationError, match=r"single-to-fold.*fold-to-single.*trade"):
+        yarn.format("ply-to-single")  # type: ignore[arg-type]
+    with pytest.raises(hw.NotationError, match=r"R 69\.3 tex"):
+        yarn.format("fold-to-single")
+    with pytest.raises(hw.NotationError, match="direction"):
+        hw.yarn.parse("34 tex × 2 Z 400").twist_left()
+    with pytest.raises(hw.RangeError, match="100 %"):
+        yarn.folded("100 %")
+    with pytest.raises(hw.UnitError, match="write '2 %' for 2 percent"):
+        yarn.folded(2)
+    with pytest.raises(hw.UnitError, match="a bare 69"):
+        yarn.measured(69)
+    with pytest.raises(hw.NotationError, match="count/ends"):
+        hw.yarn.parse("2/3", system="Nm", order="count-first")  # type: ignore[arg-type]
+    with pytest.raises(hw.UnitError, match="galashiels-cut"):
+        hw.yarn.parse("2/22", system="cut")
+    with pytest.raises(hw.NotationError, match="told apart"):
+        hw.yarn.parse("2/22 Ne", system="Nm")
+    with pytest.raises(hw.NotationError, match="no working"):
+        yarn.working("resultent")  # type: ignore[arg-type]
+    with pytest.raises(TypeError):
+        hw.yarn.parse(34)  # type: ignore[arg-type]
+
+
+@given(st.text("RBSZNmtexf0123456789 ./;()+×-", max_size=40))
+def test_whatever_is_typed_is_read_or_refused(text):
+    try:
+        yarn = hw.yarn.parse(text)
+    except hw.HankwiseError:
+        return
+    assert hw.yarn.parse(str(yarn)) == yarn
