@@ -53,6 +53,12 @@ impl Number for Dual {
     fn ln(self) -> Self {
         Dual(self.0.ln())
     }
+    fn tan(self) -> Self {
+        Dual(self.0.tan())
+    }
+    fn atan(self) -> Self {
+        Dual(self.0.atan())
+    }
     fn floor(self) -> Self {
         Self::constant(self.value().floor())
     }
