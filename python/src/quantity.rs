@@ -40,6 +40,13 @@ impl Quantity {
         self.kind.words()
     }
     fn refuse_sum(&self, what: &str) -> PyErr {
+        if self.kind != Kind::LinearDensity {
+            return UnitError::new_err(format!(
+                "{what} in {} would be of reciprocals; compute in the base unit: .to('{}')",
+                self.unit.symbol,
+                self.kind.base()
+            ));
+        }
         UnitError::new_err(format!(
             "{what} of indirect counts ({}) can be meant in several ways: for ends folded together use \
              hankwise.yarn.fold, for the mean of equal lengths hankwise.yarn.mean_by_length, for the \
