@@ -138,9 +138,18 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
     ))
 }
 
+/// Two units of one kind, by their names. The first is what it is without a kind asked for, unless
+/// only as a diameter has it anything in common with the second: `mm` and `1/in`.
+pub fn pair(from: &str, to: &str) -> Result<(&'static Unit, &'static Unit)> {
+    let first = unit(from, None)?;
+    unit(to, Some(first.kind)).map(|second| (first, second)).or_else(|error| {
+        let of_diameter = |name| unit(name, Some(Kind::Diameter)).map_err(|_| error.clone());
+        Ok((of_diameter(from)?, of_diameter(to)?))
+    })
+}
+
 /// Numbers in one unit, in another of the same kind.
 pub fn convert(number: f64, from: &str, to: &str) -> Result<f64> {
-    let from = unit(from, None)?;
-    let to = unit(to, Some(from.kind))?;
+    let (from, to) = pair(from, to)?;
     Ok(to.from_base(from.to_base(number)))
 }

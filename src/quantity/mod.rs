@@ -16,6 +16,6 @@ pub use kind::{
     Money, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp,
     Tenacity, Twist, TwistFactor, Typed, Volume, Yield,
 };
-pub use lookup::{convert, unit};
+pub use lookup::{convert, pair, unit};
 pub use parse::{bare_number, number, parse, parse_as};
 pub use unit::{Form, Grade, Unit, exact, units};
