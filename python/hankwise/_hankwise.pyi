@@ -144,6 +144,19 @@ class Table(Sequence[_Row]):
     def _repr_html_(self) -> str: ...
 
 @final
+class Wraps:
+    """How many turns of a yarn may lie side by side round a rule: an estimate with its band."""
+
+    @property
+    def low(self) -> Quantity: ...
+    @property
+    def likely(self) -> Quantity: ...
+    @property
+    def high(self) -> Quantity: ...
+    @property
+    def rests_on(self) -> list[_Row]: ...
+
+@final
 class Plan:
     """A plan for a lot, read from a lot file."""
 

@@ -21,12 +21,22 @@ from hankwise._hankwise import (
     Formula,
     Quantity,
     Working,
-    _Measure,
+{imports}    _Measure,
     _Measures,
     _Plain,
     _Plains,
 )
 '''
+
+# What a room has besides its formulas.
+_MORE = {
+    "yarn": (
+        "    Wraps,\n",
+        """
+def wraps(count: _Measure, /) -> Wraps: ...
+""",
+    )
+}
 
 
 def _type(unit: str, many: bool) -> str:
@@ -84,9 +94,10 @@ def stub(room: ModuleType) -> str:
     """Give the stub of a room."""
     formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
     body = "".join(map(_formula, formulas))
-    head = _HEAD.format(about=room.__doc__)
+    imports, more = _MORE.get(room.__name__.rpartition(".")[2], ("", ""))
+    head = _HEAD.format(about=room.__doc__, imports=imports)
     used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
-    return "".join(used) + body
+    return "".join(used) + body + more
 
 
 def _used(line: str, body: str) -> bool:

@@ -16,6 +16,7 @@ mod plan;
 mod quantity;
 mod result;
 mod working;
+mod wraps;
 
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -33,6 +34,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<plan::Needed>()?;
     m.add_class::<result::PlanResult>()?;
     m.add_class::<result::Table>()?;
+    m.add_class::<wraps::Wraps>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
@@ -48,7 +50,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     let modules = py.import("sys")?.getattr("modules")?;
     for (room, about) in [
         ("fibre", "Water on the fibre, what is clean of it, how fine it is."),
-        ("yarn", "Count, folding, twist and hanks."),
+        ("yarn", "Count, folding, twist, hanks, diameter, strength and evenness."),
         ("cloth", "Sett and reed, the piece, its mass, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, time and money."),
     ] {
@@ -61,6 +63,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             one.setattr("__module__", &name)?;
             module.add(card.name, &one)?;
             formulas.set_item(card.name, &one)?;
+        }
+        if room == "yarn" {
+            module.add_function(wrap_pyfunction!(wraps::wraps, &module)?)?;
         }
         modules.set_item(name, &module)?;
         m.add(room, module)?;
