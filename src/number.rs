@@ -39,6 +39,10 @@ pub trait Number:
     fn exp(self) -> Self;
     /// Natural logarithm.
     fn ln(self) -> Self;
+    /// Tangent of an angle in radians.
+    fn tan(self) -> Self;
+    /// The angle in radians with a tangent.
+    fn atan(self) -> Self;
     /// The next whole number down.
     fn floor(self) -> Self;
     /// The next whole number up.
@@ -101,6 +105,14 @@ impl Number for f64 {
     #[inline(always)]
     fn ln(self) -> Self {
         f64::ln(self)
+    }
+    #[inline(always)]
+    fn tan(self) -> Self {
+        f64::tan(self)
+    }
+    #[inline(always)]
+    fn atan(self) -> Self {
+        f64::atan(self)
     }
     #[inline(always)]
     fn floor(self) -> Self {
@@ -199,6 +211,10 @@ impl<N: Number> V<N> {
         exp,
         /// Natural logarithm.
         ln,
+        /// Tangent of an angle in radians.
+        tan,
+        /// The angle in radians with a tangent.
+        atan,
         /// The next whole number down.
         floor,
         /// The next whole number up.

@@ -13,10 +13,10 @@
 pub use crate::error::{Error, ErrorKind, Result};
 pub use crate::number::{Number, V};
 pub use crate::quantity::{
-    Contraction, CostPerMass, Count, Crimp, Density, DrawIn, Duration, Fineness, Fraction,
-    Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
-    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume, convert, parse,
-    parse_as,
+    Angle, Contraction, CostPerMass, Count, Crimp, Density, Diameter, DrawIn, Duration, Fineness,
+    Force, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money,
+    Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp, Tenacity,
+    Twist, TwistFactor, Typed, Volume, convert, parse, parse_as,
 };
 pub use crate::worked::{Tape, Worked, Working};
 pub use crate::{cloth, fibre, formula, mill, yarn};

@@ -171,6 +171,32 @@ pub static SOURCES: &[Source] = &[
         "www.slideshare.net, cost-control-in-spinning-mills",
     ),
     s("Beech 1902", "F. Beech, The Dyeing of Woollen Fabrics, 1902", "free-books.at, book 19534"),
+    s(
+        "Morton and Hearle",
+        "W. E. Morton and J. W. S. Hearle, Physical Properties of Textile Fibres, table 5.1",
+        "lib.zlibraries.com/text/ol86qqd65drv, page 51",
+    ),
+    s(
+        "Textile Coach",
+        "Textile Coach, Peirce yarn diameter",
+        "www.textilecoach.net/post/pierce-yarn-diameter",
+    ),
+    s("pint 0.25.3", "pint 0.25.3, default definitions", "PyPI package pint"),
+    s(
+        "Textile handbook 2023",
+        "Texcoms, Textile Technical Handbook, 17 May 2023, page 141",
+        "fliphtml5.com/iczwi/zyvh",
+    ),
+    s(
+        "Grist experiment",
+        "Von Strohm, grist experiment, quoting a spinning manual",
+        "vonstrohm.blogspot.com",
+    ),
+    s(
+        "Shetland experiment",
+        "Ravelry project page, Shetland experiment",
+        "ravelry.com, project Shetland experiment",
+    ),
     s("HSE EH23", "HSE Guidance Note EH23, Anthrax: health hazards, 1979", "gulflink.org"),
     s(
         "WorkSafe Q fever",

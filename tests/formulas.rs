@@ -10,13 +10,19 @@ use hankwise::source::source;
 use hankwise::worked::{Arg, Op, Recording};
 use proptest::prelude::*;
 
+/// Narrower than usual, where usual figures have no answer together: formula, input, range.
+const TOGETHER: &[(&str, &str, (f64, f64))] =
+    &[("added_irregularity", "before", (0.0, 0.1)), ("added_irregularity", "after", (0.15, 0.5))];
+
 /// A row of inputs in their usual range; `at` says where between its ends each stands.
 fn row(formula: &Formula, at: &[f64], list: usize) -> Vec<f64> {
     let many = formula.inputs.last().is_some_and(|i| i.many);
     let length = formula.inputs.len() + if many { list } else { 0 };
     (0..length)
         .map(|place| {
-            let ((low, high), at) = (formula.input(place).usual, at[place % at.len()]);
+            let (input, at) = (formula.input(place), at[place % at.len()]);
+            let narrower = TOGETHER.iter().find(|t| (t.0, t.1) == (formula.name, input.name));
+            let (low, high) = narrower.map_or(input.usual, |t| t.2);
             // Ranges over decades are covered evenly in the ratio.
             if low > 0.0 && high / low > 20.0 {
                 low * (high / low).powf(at)

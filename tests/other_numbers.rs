@@ -5,7 +5,9 @@ use std::ops::{Add, Div, Mul, Neg, Sub};
 
 use hankwise::formula;
 use hankwise::number::Number;
-use hankwise::quantity::{Fraction, Length, LinearDensity, Mass, Ratio, Regain, Shrinkage, Twist};
+use hankwise::quantity::{
+    Angle, Diameter, Fraction, Length, LinearDensity, Mass, Ratio, Regain, Shrinkage, Twist,
+};
 use hankwise::{fibre, mill, yarn};
 use num_dual::{Dual64, DualNum};
 
@@ -52,6 +54,12 @@ impl Number for Dual {
     }
     fn ln(self) -> Self {
         Dual(self.0.ln())
+    }
+    fn tan(self) -> Self {
+        Dual(self.0.tan())
+    }
+    fn atan(self) -> Self {
+        Dual(self.0.atan())
     }
     fn floor(self) -> Self {
         Self::constant(self.value().floor())
@@ -119,6 +127,16 @@ fn exponentials_and_lists() {
     agree("after_chain_of_losses", &[38.27, 0.01, 0.02, 0.05], |x| {
         let losses: Vec<_> = x[1..].iter().map(|w| Fraction::base(*w)).collect();
         mill::after_chain_of_losses(Mass::base(x[0]), &losses).v().0
+    });
+}
+
+#[test]
+fn angles() {
+    agree("helix_angle", &[500.0, 0.4], |x| {
+        yarn::helix_angle(Twist::base(x[0]), Diameter::base(x[1])).v().0
+    });
+    agree("twist_for_helix_angle", &[32.1, 0.4], |x| {
+        yarn::twist_for_helix_angle(Angle::base(x[0]), Diameter::base(x[1])).v().0
     });
 }
 

@@ -59,6 +59,20 @@ const GNU: &[(&str, &str, &str, &str)] = &[
     ("tpi", "turns/m", "1/inch", "1/meter"),
     ("yd/min", "m/min", "yard/minute", "meter/minute"),
     ("lb/h", "kg/h", "pound/hour", "kg/hour"),
+    // strength and diameter; its 'gf' is no gram-force
+    ("rad", "°", "radian", "degree"),
+    ("gf", "N", "gram force", "newton"),
+    ("kgf", "N", "kilogram force", "newton"),
+    ("lbf", "N", "lbf", "newton"),
+    ("gf/tex", "cN/tex", "gram force/tex", "centinewton/tex"),
+    ("gf/dtex", "cN/tex", "gram force/dtex", "centinewton/tex"),
+    ("gf/den", "cN/tex", "gram force/denier", "centinewton/tex"),
+    ("cN/dtex", "cN/tex", "centinewton/dtex", "centinewton/tex"),
+    ("psi", "MPa", "psi", "megapascal"),
+    ("kgf/mm²", "MPa", "kilogram force/mm^2", "megapascal"),
+    ("L/kg", "cm³/g", "liter/kg", "cm^3/gram"),
+    ("mil", "mm", "mil", "mm"),
+    ("1/in", "mm", "1/(1/inch)", "mm"),
 ];
 
 #[test]

@@ -31,7 +31,7 @@ class _Array(Protocol):
     def __array__(self) -> Any: ...
 
 # What may be given for an input: where the unit matters, no bare number.
-_Measure: TypeAlias = str | Quantity
+_Measure: TypeAlias = str | Quantity | Yarn
 _Measures: TypeAlias = Sequence[_Measure] | Quantity
 _Plain: TypeAlias = str | Quantity | SupportsFloat | _Array | Sequence[SupportsFloat]
 _Plains: TypeAlias = Sequence[_Plain] | Quantity
@@ -198,6 +198,19 @@ class Table(Sequence[_Row]):
     def __getitem__(self, key: slice, /) -> list[_Row]: ...
     def __iter__(self) -> Iterator[_Row]: ...
     def _repr_html_(self) -> str: ...
+
+@final
+class Wraps:
+    """How many turns of a yarn may lie side by side round a rule: an estimate with its band."""
+
+    @property
+    def low(self) -> Quantity: ...
+    @property
+    def likely(self) -> Quantity: ...
+    @property
+    def high(self) -> Quantity: ...
+    @property
+    def rests_on(self) -> list[_Row]: ...
 
 @final
 class Plan:

@@ -2,7 +2,7 @@
 
 from typing import Literal
 
-from hankwise._hankwise import Yarn
+from hankwise._hankwise import Wraps, Yarn, _Measure
 
 def parse(
     text: str,
@@ -14,3 +14,4 @@ def parse(
     state: str | None = None,
     relaxed: bool | None = None,
 ) -> Yarn: ...
+def wraps(count: _Measure, /) -> Wraps: ...

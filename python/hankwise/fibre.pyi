@@ -157,6 +157,35 @@ class _CommercialMass(Formula):
 commercial_mass: _CommercialMass
 
 @final
+class _FibreDiameter(Formula):
+    """Diameter of a round fibre from its linear density.
+
+    d = 1000 × √(4 × T_f / (3141.59265 × ρ))
+
+    count: linear density of the fibre
+    density: density of the fibre
+    """
+
+    def __call__(self, count: _Measure, density: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        density: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "density"],
+        *,
+        fibre_diameter: _Measure,
+        count: _Measure = ...,
+        density: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fibre_diameter: _FibreDiameter
+
+@final
 class _FibreInMass(Formula):
     """Clean dry fibre in what was weighed.
 

@@ -1,4 +1,4 @@
-"""Count, folding, twist and hanks."""
+"""Count, folding, twist, hanks, diameter, strength and evenness."""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
@@ -11,8 +11,97 @@ from hankwise._hankwise import (
     _Measure,
     _Measures,
     _Plain,
+    _Plains,
 )
 from hankwise._yarn_more import parse as parse
+from hankwise._yarn_more import wraps as wraps
+
+@final
+class _AddedIrregularity(Formula):
+    """Irregularity that a process added of its own.
+
+    CV_a = √(CV₂ × CV₂ − CV₁ × CV₁)
+
+    before: irregularity before, as coefficient of variation
+    after: irregularity after, as coefficient of variation
+    """
+
+    def __call__(self, before: _Plain, after: _Plain) -> Quantity: ...
+    def working(
+        self,
+        before: _Plain,
+        after: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        added_irregularity: _Plain,
+        before: _Plain = ...,
+        after: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+added_irregularity: _AddedIrregularity
+
+@final
+class _BreakingForce(Formula):
+    """Force that breaks a yarn, from its tenacity.
+
+    F = f × T / 100
+
+    tenacity: tenacity
+    count: yarn count
+    """
+
+    def __call__(self, tenacity: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        tenacity: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["tenacity", "count"],
+        *,
+        breaking_force: _Measure,
+        tenacity: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+breaking_force: _BreakingForce
+
+@final
+class _BreakingLength(Formula):
+    """Length of yarn whose own weight would break it.
+
+    L_b = 1000000 × F / (9.80665 × T)
+
+    force: breaking force
+    count: yarn count
+    """
+
+    def __call__(self, force: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        force: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["force", "count"],
+        *,
+        breaking_length: _Measure,
+        force: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+breaking_length: _BreakingLength
 
 @final
 class _CheckWeight(Formula):
@@ -158,6 +247,35 @@ class _CountBeforeScouring(Formula):
 count_before_scouring: _CountBeforeScouring
 
 @final
+class _CountFromWraps(Formula):
+    """Estimate of the count of a yarn from its wraps.
+
+    Y = 2.54 × w / k × 2.54 × w / k; T = 496,054.648 / Y
+
+    factor: factor of the yarn and the hand
+    wraps: wraps
+    """
+
+    def __call__(self, factor: _Plain, wraps: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Plain,
+        wraps: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "wraps"],
+        *,
+        count_from_wraps: _Measure,
+        factor: _Plain = ...,
+        wraps: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+count_from_wraps: _CountFromWraps
+
+@final
 class _CountOf(Formula):
     """Count of a yarn, a slubbing or a sliver, from a length and what it weighs.
 
@@ -185,6 +303,59 @@ class _CountOf(Formula):
     ) -> list[Quantity]: ...
 
 count_of: _CountOf
+
+@final
+class _DiameterRescaled(Formula):
+    """Diameter of a yarn from that of a yarn like it of another count.
+
+    d₂ = d₁ × √(T₂ / T₁)
+
+    diameter: known diameter
+    known: count of the yarn that it is known of
+    count: count of the other yarn
+    """
+
+    def __call__(self, diameter: _Measure, known: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        diameter: _Measure,
+        known: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameter", "known", "count"],
+        *,
+        diameter_rescaled: _Measure,
+        diameter: _Measure = ...,
+        known: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+diameter_rescaled: _DiameterRescaled
+
+@final
+class _FibreSpecificVolume(Formula):
+    """Volume that a gram of solid fibre fills.
+
+    v_f = 1 / ρ
+
+    density: density of the fibre
+    """
+
+    def __call__(self, density: _Measure) -> Quantity: ...
+    def working(self, density: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["density"],
+        *,
+        fibre_specific_volume: _Measure,
+        density: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fibre_specific_volume: _FibreSpecificVolume
 
 @final
 class _Fold(Formula):
@@ -309,6 +480,195 @@ class _HankLength(Formula):
 hank_length: _HankLength
 
 @final
+class _HelixAngle(Formula):
+    """Slope of the fibres on the surface of a yarn to its axis.
+
+    α = arctan(0.00314159265 × d × t) × 57.2957795
+
+    twist: twist
+    diameter: diameter of the yarn
+    """
+
+    def __call__(self, twist: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        twist: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "diameter"],
+        *,
+        helix_angle: _Measure,
+        twist: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+helix_angle: _HelixAngle
+
+@final
+class _HelixAngleFromFactor(Formula):
+    """Slope of the surface fibres from the twist factor: yarns of one factor and make slope alike.
+
+    α = arctan(2 × K × √(0.0000314159265 × v)) × 57.2957795
+
+    factor: twist factor
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, factor: _Measure, volume: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        volume: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "volume"],
+        *,
+        helix_angle_from_factor: _Measure,
+        factor: _Measure = ...,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+helix_angle_from_factor: _HelixAngleFromFactor
+
+@final
+class _IrregularityAfterProcesses(Formula):
+    """Irregularity after processes in a row, each of which adds its own.
+
+    CV_t = √(CV₁ × CV₁ + CV₂ × CV₂)
+
+    variations: irregularity of the feed, then what each process adds, as coefficients of
+    variation
+    """
+
+    def __call__(self, variations: _Plains) -> Quantity: ...
+    def working(
+        self,
+        variations: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+irregularity_after_processes: _IrregularityAfterProcesses
+
+@final
+class _IrregularityFromMeanDeviation(Formula):
+    """Coefficient of variation from the mean deviation, the U of the evenness tester.
+
+    CV = U × 1.25331414
+
+    deviation: mean deviation from the mean, as a share of it
+    """
+
+    def __call__(self, deviation: _Plain) -> Quantity: ...
+    def working(self, deviation: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["deviation"],
+        *,
+        irregularity_from_mean_deviation: _Plain,
+        deviation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+irregularity_from_mean_deviation: _IrregularityFromMeanDeviation
+
+@final
+class _IrregularityIndex(Formula):
+    """How many times more irregular a yarn is than fibres laid by chance would make it.
+
+    I = CV × √n / k
+
+    variation: irregularity of the yarn, as coefficient of variation
+    factor: factor for the spread of the fibres' mass
+    fibres: fibres in the section
+    """
+
+    def __call__(self, variation: _Plain, factor: _Plain, fibres: _Plain) -> Quantity: ...
+    def working(
+        self,
+        variation: _Plain,
+        factor: _Plain,
+        fibres: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["variation", "factor", "fibres"],
+        *,
+        irregularity_index: _Plain,
+        variation: _Plain = ...,
+        factor: _Plain = ...,
+        fibres: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+irregularity_index: _IrregularityIndex
+
+@final
+class _IrregularityOfFold(Formula):
+    """Irregularity of a fold of ends whose thick places fall by chance.
+
+    CV_R = CV / √n
+
+    variation: irregularity of an end, as coefficient of variation
+    ends: number of ends
+    """
+
+    def __call__(self, variation: _Plain, ends: _Plain) -> Quantity: ...
+    def working(
+        self,
+        variation: _Plain,
+        ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["variation", "ends"],
+        *,
+        irregularity_of_fold: _Plain,
+        variation: _Plain = ...,
+        ends: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+irregularity_of_fold: _IrregularityOfFold
+
+@final
+class _LeaProduct(Formula):
+    """Count-strength product of a cotton lea: English cotton count times the pounds that break it.
+
+    N = 590.541247 / T; S = F / 4.44822162; P = N × S
+
+    lea: force that breaks the lea
+    count: yarn count
+    """
+
+    def __call__(self, lea: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        lea: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["lea", "count"],
+        *,
+        lea_product: _Plain,
+        lea: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+lea_product: _LeaProduct
+
+@final
 class _LengthOfMass(Formula):
     """How long a mass of yarn is.
 
@@ -424,6 +784,60 @@ class _MissingComponent(Formula):
 missing_component: _MissingComponent
 
 @final
+class _PackingFraction(Formula):
+    """Share of a yarn's section that is fibre, from its measured diameter.
+
+    v = 785.398163 × d × d / T; φ = 1 / (v × ρ)
+
+    diameter: diameter of the yarn
+    count: yarn count
+    density: density of the fibre
+    """
+
+    def __call__(self, diameter: _Measure, count: _Measure, density: _Measure) -> Quantity: ...
+    def working(
+        self,
+        diameter: _Measure,
+        count: _Measure,
+        density: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameter", "count", "density"],
+        *,
+        packing_fraction: _Plain,
+        diameter: _Measure = ...,
+        count: _Measure = ...,
+        density: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+packing_fraction: _PackingFraction
+
+@final
+class _PeirceDiameter(Formula):
+    """Diameter of a cotton yarn by Peirce's round figure: an inch over 28 times the root of the
+    count.
+
+    N = 590.541247 / T; d = 25.4 / (28 × √N)
+
+    count: yarn count
+    """
+
+    def __call__(self, count: _Measure) -> Quantity: ...
+    def working(self, count: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count"],
+        *,
+        peirce_diameter: _Measure,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+peirce_diameter: _PeirceDiameter
+
+@final
 class _ReelTurns(Formula):
     """Whole turns of the reel for a hank that still has its length after scouring.
 
@@ -486,6 +900,64 @@ class _SingleForFold(Formula):
     ) -> list[Quantity]: ...
 
 single_for_fold: _SingleForFold
+
+@final
+class _StressOfTenacity(Formula):
+    """Stress that a tenacity means in a fibre or yarn of a density.
+
+    σ = 10 × f × ρ
+
+    tenacity: tenacity
+    density: density
+    """
+
+    def __call__(self, tenacity: _Measure, density: _Measure) -> Quantity: ...
+    def working(
+        self,
+        tenacity: _Measure,
+        density: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["tenacity", "density"],
+        *,
+        stress_of_tenacity: _Measure,
+        tenacity: _Measure = ...,
+        density: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+stress_of_tenacity: _StressOfTenacity
+
+@final
+class _Tenacity(Formula):
+    """Strength of a yarn for its count.
+
+    f = 100 × F / T
+
+    force: breaking force
+    count: yarn count
+    """
+
+    def __call__(self, force: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        force: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["force", "count"],
+        *,
+        tenacity: _Measure,
+        force: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+tenacity: _Tenacity
 
 @final
 class _TwistAfterShrinkage(Formula):
@@ -573,6 +1045,35 @@ class _TwistForFactor(Formula):
     ) -> list[Quantity]: ...
 
 twist_for_factor: _TwistForFactor
+
+@final
+class _TwistForHelixAngle(Formula):
+    """Twist that gives the surface fibres a slope.
+
+    t = 1000 × tan(α × 0.0174532925) / (3.14159265 × d)
+
+    angle: slope wanted
+    diameter: diameter of the yarn
+    """
+
+    def __call__(self, angle: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        angle: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["angle", "diameter"],
+        *,
+        twist_for_helix_angle: _Measure,
+        angle: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_for_helix_angle: _TwistForHelixAngle
 
 @final
 class _TwistFromSpeed(Formula):
@@ -689,3 +1190,90 @@ class _WheelForTwist(Formula):
     ) -> list[Quantity]: ...
 
 wheel_for_twist: _WheelForTwist
+
+@final
+class _WrapsEstimate(Formula):
+    """Estimate of the wraps of a yarn from its count.
+
+    Y = 496,054.648 / T; w = k × √Y / 2.54
+
+    factor: factor of the yarn and the hand
+    count: yarn count
+    """
+
+    def __call__(self, factor: _Plain, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        wraps_estimate: _Measure,
+        factor: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+wraps_estimate: _WrapsEstimate
+
+@final
+class _YarnDiameter(Formula):
+    """Diameter of a round yarn from its count and specific volume.
+
+    d = √(4 × v × T / 3141.59265)
+
+    volume: specific volume of the yarn
+    count: yarn count
+    """
+
+    def __call__(self, volume: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        volume: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["volume", "count"],
+        *,
+        yarn_diameter: _Measure,
+        volume: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+yarn_diameter: _YarnDiameter
+
+@final
+class _YarnSpecificVolume(Formula):
+    """Volume that a gram of yarn fills, air and all.
+
+    v = 1 / (φ × ρ)
+
+    packing: share of the section that is fibre
+    density: density of the fibre
+    """
+
+    def __call__(self, packing: _Plain, density: _Measure) -> Quantity: ...
+    def working(
+        self,
+        packing: _Plain,
+        density: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["packing", "density"],
+        *,
+        yarn_specific_volume: _Measure,
+        packing: _Plain = ...,
+        density: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+yarn_specific_volume: _YarnSpecificVolume

@@ -2,7 +2,7 @@
 
 use std::cell::RefCell;
 
-use hankwise::quantity::{Form, Unit, unit};
+use hankwise::quantity::{Form, Unit, pair};
 use pyo3::prelude::*;
 use pyo3::types::PyFloat;
 
@@ -122,8 +122,7 @@ fn remembered(from_unit: &Bound<'_, PyAny>, to_unit: &Bound<'_, PyAny>) -> PyRes
     if let Some(change) = found {
         return Ok(change);
     }
-    let from = unit(from_unit.extract()?, None).map_err(|e| raise(&e))?;
-    let to = unit(to_unit.extract()?, Some(from.kind)).map_err(|e| raise(&e))?;
+    let (from, to) = pair(from_unit.extract()?, to_unit.extract()?).map_err(|e| raise(&e))?;
     let change = Change::between(from, to);
     let pair = Some((from_unit.clone().unbind(), to_unit.clone().unbind(), change));
     let before =

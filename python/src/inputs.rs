@@ -10,6 +10,7 @@ use pyo3::types::{PyList, PyString, PyTuple};
 use crate::columns::{Figures, rows};
 use crate::errors::{NotationError, RangeError, UnitError, raise};
 use crate::quantity::Quantity;
+use crate::yarn::Yarn;
 
 /// One given input: a figure with its unit, or an array in the base unit.
 pub(crate) enum Given<'py> {
@@ -91,12 +92,22 @@ pub(crate) fn members<'py>(
     )))
 }
 
+/// The unit of the same name and measure in another kind: a length in millimetres may be meant for
+/// a diameter.
+fn namesake(unit: &quantity::Unit, kind: Kind) -> Option<&'static quantity::Unit> {
+    quantity::unit(unit.symbol, Some(kind)).ok().filter(|other| other.symbol == unit.symbol)
+}
+
 /// Reads one input of a kind.
 pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
     let py = value.py();
     if let Ok(given) = value.cast::<Quantity>() {
         let given = given.get();
-        if given.unit.kind != kind.family() {
+        let unit = if given.unit.kind == kind.family() {
+            given.unit
+        } else if let Some(unit) = namesake(given.unit, kind) {
+            unit
+        } else {
             return Err(UnitError::new_err(format!(
                 "{} is a {} and was given for a {}; write it like '{}'",
                 given.text.clone().unwrap_or_else(|| given.unit.symbol.to_owned()),
@@ -104,16 +115,25 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
                 kind.words(),
                 kind.example()
             )));
-        }
+        };
         if let Some(number) = given.one(py) {
-            return Ok(Given::One(Amount { number, unit: given.unit }, given.text.clone()));
+            return Ok(Given::One(Amount { number, unit }, given.text.clone()));
         }
-        let change = crate::convert::Change::between(given.unit, base_unit(kind));
+        let change = crate::convert::Change::between(unit, base_unit(kind));
         let base = change.convert(given.number.bind(py))?;
         let Figures::Many(array) = Figures::of(&base)? else {
             return Err(PyTypeError::new_err("an array is wanted"));
         };
         return Ok(Given::Many(array, given.number.bind(py).clone()));
+    }
+    // A yarn is given for its count.
+    if kind == Kind::LinearDensity
+        && let Ok(yarn) = value.cast::<Yarn>()
+    {
+        let yarn = &yarn.get().yarn;
+        let tex = yarn.resultant().map_err(|e| raise(&e))?;
+        let unit = yarn.system();
+        return Ok(Given::One(Amount { number: unit.from_base(tex), unit }, None));
     }
     if let Ok(text) = value.cast::<PyString>() {
         let text = text.to_string_lossy();

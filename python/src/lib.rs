@@ -16,6 +16,7 @@ mod plan;
 mod quantity;
 mod result;
 mod working;
+mod wraps;
 mod yarn;
 
 use pyo3::prelude::*;
@@ -35,6 +36,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<plan::Needed>()?;
     m.add_class::<result::PlanResult>()?;
     m.add_class::<result::Table>()?;
+    m.add_class::<wraps::Wraps>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -51,7 +53,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     let modules = py.import("sys")?.getattr("modules")?;
     for (room, about) in [
         ("fibre", "Water on the fibre, what is clean of it, how fine it is."),
-        ("yarn", "Count, folding, twist and hanks."),
+        ("yarn", "Count, folding, twist, hanks, diameter, strength and evenness."),
         ("cloth", "Sett and reed, the piece, its mass, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, time and money."),
     ] {
@@ -82,7 +84,7 @@ fn room_functions<'py>(
     m: &Bound<'py, PyModule>,
 ) -> PyResult<Vec<Bound<'py, PyCFunction>>> {
     Ok(match room {
-        "yarn" => vec![wrap_pyfunction!(yarn::parse, m)?],
+        "yarn" => vec![wrap_pyfunction!(yarn::parse, m)?, wrap_pyfunction!(wraps::wraps, m)?],
         _ => vec![],
     })
 }

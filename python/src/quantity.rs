@@ -39,7 +39,21 @@ impl Quantity {
     fn name(&self) -> &'static str {
         self.kind.words()
     }
+    /// This one's unit and the one with a name: a length may go on as a diameter.
+    fn towards(&self, unit: &str) -> PyResult<(&'static Unit, &'static Unit)> {
+        match quantity::unit(unit, Some(self.kind)) {
+            Ok(to) => Ok((self.unit, to)),
+            Err(error) => quantity::pair(self.unit.symbol, unit).map_err(|_| raise(&error)),
+        }
+    }
     fn refuse_sum(&self, what: &str) -> PyErr {
+        if self.kind != Kind::LinearDensity {
+            return UnitError::new_err(format!(
+                "{what} in {} would be of reciprocals; compute in the base unit: .to('{}')",
+                self.unit.symbol,
+                self.kind.base()
+            ));
+        }
         UnitError::new_err(format!(
             "{what} of indirect counts ({}) can be meant in several ways: for ends folded together use \
              hankwise.yarn.fold, for the mean of equal lengths hankwise.yarn.mean_by_length, for the \
@@ -93,16 +107,17 @@ impl Quantity {
     /// The same quantity in another unit.
     #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
     pub(crate) fn to(&self, py: Python<'_>, unit: &str) -> PyResult<Quantity> {
-        let to = quantity::unit(unit, Some(self.kind)).map_err(|e| raise(&e))?;
-        let number = Change::between(self.unit, to).convert(self.number.bind(py))?;
-        Ok(Quantity { number: number.unbind(), unit: to, kind: self.kind, text: None })
+        let (from, to) = self.towards(unit)?;
+        let number = Change::between(from, to).convert(self.number.bind(py))?;
+        let kind = if to.kind == self.unit.kind { self.kind } else { to.kind };
+        Ok(Quantity { number: number.unbind(), unit: to, kind, text: None })
     }
 
     /// The number in a unit: a float, an array or a Series.
     #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
     fn number<'py>(&self, py: Python<'py>, unit: &str) -> PyResult<Bound<'py, PyAny>> {
-        let to = quantity::unit(unit, Some(self.kind)).map_err(|e| raise(&e))?;
-        Change::between(self.unit, to).convert(self.number.bind(py))
+        let (from, to) = self.towards(unit)?;
+        Change::between(from, to).convert(self.number.bind(py))
     }
 
     /// The unit, as it is printed.

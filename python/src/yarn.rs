@@ -1,6 +1,6 @@
 //! The yarn: what it is made of, as people write it.
 
-use hankwise::quantity::{self, Amount, Kind, Unit};
+use hankwise::quantity::{self, Amount, Kind};
 use hankwise::yarn as crate_yarn;
 use hankwise::yarn::designation::{About, Asked, Direction, Order, Reading, Strand, Turned};
 use pyo3::prelude::*;
@@ -82,15 +82,9 @@ pub(crate) fn _empty_text(text: &str) {
 }
 
 impl Yarn {
-    /// The unit that the yarn is thought of in.
-    fn unit(&self) -> &'static Unit {
-        let first = || self.yarn.first_count().map(|c| c.unit);
-        let whole = self.yarn.whole.map(|w| w.count.unit);
-        whole.or_else(first).unwrap_or_else(|| base_unit(Kind::LinearDensity))
-    }
     /// A count in tex, in the unit that the yarn is thought of in.
     fn count<'py>(&self, py: Python<'py>, tex: f64) -> Quantity {
-        let unit = self.unit();
+        let unit = self.yarn.system();
         Quantity::scalar(py, unit.from_base(tex), unit, Kind::LinearDensity)
     }
     fn figure<'py>(&self, py: Python<'py>, x: f64, kind: Kind) -> Quantity {

@@ -2,12 +2,12 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::{Count, Fineness, Fraction, LinearDensity};
+use crate::quantity::{Count, Density, Fineness, Fraction, LinearDensity};
 use std::f64::consts::PI;
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] =
-    &[&WOOL_FIBRE_COUNT, &FIBRES_IN_SECTION, &LIMIT_IRREGULARITY];
+    &[&WOOL_FIBRE_COUNT, &FIBRE_DIAMETER, &FIBRES_IN_SECTION, &LIMIT_IRREGULARITY];
 
 /// Density of wool, g/cm³ (from memory; Morton and Hearle's table as relayed gives the same).
 const WOOL_DENSITY: f64 = 1.31;
@@ -25,6 +25,24 @@ pub fn wool_fibre_count<N: Number>(
     diameter: Fineness<N>,
 ) -> LinearDensity<N> {
     PI * WOOL_DENSITY * diameter.squared() / 4000.0
+}
+
+/// Diameter of a round fibre from its linear density.
+#[formula(
+    result = "d",
+    sources = ["Textile School", "definition"],
+    limits = ["a round solid fibre: cotton and viscose are not round, and the figure is that of a circle of equal section"],
+    slips = ["denier for decitex: 5 % in the diameter", "proportion instead of square root"]
+)]
+pub fn fibre_diameter<N: Number>(
+    /// linear density of the fibre
+    #[q("T_f", 0.01..=10.0)]
+    count: LinearDensity<N>,
+    /// density of the fibre
+    #[q("ρ", 0.9..=2.6)]
+    density: Density<N>,
+) -> Fineness<N> {
+    1000.0 * (4.0 * count / (1000.0 * PI * density)).sqrt()
 }
 
 /// Mean number of fibres in the section of a yarn.

@@ -130,6 +130,19 @@ kinds! {
     Density, "density", "kg/L", Density, f64::MIN_POSITIVE, ANY, "0.92 kg/L";
     /// Volume, in litres.
     Volume, "volume", "L", Volume, 0.0, ANY, "1.6 L";
+    /// Diameter of a yarn, in millimetres.
+    Diameter, "yarn diameter", "mm", Diameter, f64::MIN_POSITIVE, ANY, "0.35 mm";
+    /// Volume that a mass of yarn or fibre fills, in cubic centimetres for a gram.
+    SpecificVolume, "specific volume", "cm³/g", SpecificVolume, f64::MIN_POSITIVE, ANY, "1.1 cm³/g";
+    /// Slope of a line to an axis, in degrees. Formulas turn it into radians where they need them,
+    /// so that a working shows the angle that a protractor would.
+    Angle, "angle", "°", Angle, 0.0, 90.0, "20 °";
+    /// Force, in newtons.
+    Force, "force", "N", Force, 0.0, ANY, "320 cN";
+    /// Force for a linear density, in cN/tex.
+    Tenacity, "tenacity", "cN/tex", Tenacity, 0.0, ANY, "6 cN/tex";
+    /// Force on an area, in newtons on a square millimetre.
+    Stress, "stress", "MPa", Stress, 0.0, ANY, "80 MPa";
     /// Money, in the mill's own currency.
     Money, "money", "", Ratio, -ANY, ANY, "120";
     /// Money for a kilogram.

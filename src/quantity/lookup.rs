@@ -4,6 +4,7 @@ use std::collections::HashMap;
 use std::sync::LazyLock;
 
 use super::kind::Kind;
+use super::mechanics::DIAMETERS;
 use super::unit::{FACTORS, Unit, units, without_factors};
 use crate::error::{Error, Result, did_you_mean};
 
@@ -21,6 +22,8 @@ fn table_of(units: impl Iterator<Item = &'static Unit>) -> Table {
 }
 
 static TABLE: LazyLock<Table> = LazyLock::new(|| table_of(without_factors()));
+/// Millimetres and the like: without a kind asked for, they are lengths.
+static DIAMETER_TABLE: LazyLock<Table> = LazyLock::new(|| table_of(DIAMETERS.iter()));
 static FACTOR_TABLE: LazyLock<Table> = LazyLock::new(|| table_of(FACTORS.iter()));
 
 /// Words that mean more than one thing, and what to write instead.
@@ -62,16 +65,21 @@ pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
     }
     let mut other = None;
     for candidate in spellings(name, family) {
-        let found = TABLE.get(candidate.as_str());
-        // The factors are made from the count systems, so they are looked up second.
-        let found = found.or_else(|| {
-            (family.is_none() || family == Some(Kind::TwistFactor))
-                .then(|| FACTOR_TABLE.get(candidate.as_str()))
-                .flatten()
-        });
+        let in_table = |table: &Table, kind: Kind| {
+            let may_be = family.is_none() || family == Some(kind);
+            may_be.then(|| table.get(candidate.as_str()).copied()).flatten()
+        };
+        let found = match family {
+            Some(Kind::Diameter) => in_table(&DIAMETER_TABLE, Kind::Diameter),
+            _ => None,
+        };
+        let found = found.or_else(|| TABLE.get(candidate.as_str()).copied());
+        // The factors are made from the count systems, so they are looked up after them.
+        let found = found.or_else(|| in_table(&FACTOR_TABLE, Kind::TwistFactor));
+        let found = found.or_else(|| in_table(&DIAMETER_TABLE, Kind::Diameter));
         match found {
             Some(unit) if fits(unit) => return Ok(unit),
-            Some(unit) => other = Some(*unit),
+            Some(unit) => other = Some(unit),
             None => {}
         }
     }
@@ -130,9 +138,18 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
     ))
 }
 
+/// Two units of one kind, by their names. The first is what it is without a kind asked for, unless
+/// only as a diameter has it anything in common with the second: `mm` and `1/in`.
+pub fn pair(from: &str, to: &str) -> Result<(&'static Unit, &'static Unit)> {
+    let first = unit(from, None)?;
+    unit(to, Some(first.kind)).map(|second| (first, second)).or_else(|error| {
+        let of_diameter = |name| unit(name, Some(Kind::Diameter)).map_err(|_| error.clone());
+        Ok((of_diameter(from)?, of_diameter(to)?))
+    })
+}
+
 /// Numbers in one unit, in another of the same kind.
 pub fn convert(number: f64, from: &str, to: &str) -> Result<f64> {
-    let from = unit(from, None)?;
-    let to = unit(to, Some(from.kind))?;
+    let (from, to) = pair(from, to)?;
     Ok(to.from_base(from.to_base(number)))
 }

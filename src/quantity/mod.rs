@@ -4,17 +4,19 @@
 pub mod counts;
 mod kind;
 mod lookup;
+mod mechanics;
 mod parse;
 pub mod print;
 pub mod reeds;
 mod unit;
 
 pub use kind::{
-    Amount, Contraction, CostPerMass, Count, Crimp, Density, DrawIn, Duration, Fineness, Fraction,
-    Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
-    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume, Yield,
+    Amount, Angle, Contraction, CostPerMass, Count, Crimp, Density, Diameter, DrawIn, Duration,
+    Fineness, Force, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate,
+    Money, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp,
+    Tenacity, Twist, TwistFactor, Typed, Volume, Yield,
 };
-pub use lookup::{convert, unit};
+pub use lookup::{convert, pair, unit};
 pub(crate) use parse::fraction_sign;
 pub use parse::{bare_number, number, parse, parse_as};
 pub use unit::{Form, Grade, Unit, exact, units};

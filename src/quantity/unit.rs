@@ -98,7 +98,7 @@ pub const fn exact(numerator: u128, denominator: u128) -> f64 {
 }
 
 /// Short form for the table: a unit fixed by definition.
-const fn plain(
+pub(super) const fn plain(
     symbol: &'static str,
     names: &'static [&'static str],
     kind: Kind,
@@ -110,10 +110,11 @@ const fn plain(
 
 use Form::{Over, Per, Times};
 
-const INCH: u128 = 254; // in 10⁻⁴ m
-const POUND: u128 = 45_359_237; // in 10⁻⁸ kg
+pub(super) const INCH: u128 = 254; // in 10⁻⁴ m
+pub(super) const POUND: u128 = 45_359_237; // in 10⁻⁸ kg
 
-/// Units other than the count systems ([`super::counts`]) and the reed systems ([`super::reeds`]).
+/// Units other than the count systems ([`super::counts`]), the reed systems ([`super::reeds`]) and
+/// those of strength and diameter ([`super::mechanics`]).
 static GENERAL: &[Unit] = &[
     // mass
     plain("kg", &["kilogram", "kilograms", "kgs"], Kind::Mass, Times(1.0), "kilogram"),
@@ -165,7 +166,7 @@ static GENERAL: &[Unit] = &[
     // sett
     plain(
         "threads/cm",
-        &["ends/cm", "picks/cm", "epcm", "ppcm", "/cm"],
+        &["ends/cm", "picks/cm", "epcm", "ppcm", "wraps/cm", "/cm"],
         Kind::Sett,
         Times(1.0),
         "threads in a centimetre",
@@ -179,7 +180,17 @@ static GENERAL: &[Unit] = &[
     ),
     plain(
         "threads/in",
-        &["ends/in", "picks/in", "epi", "ends/inch", "picks/inch", "threads/inch", "/in"],
+        &[
+            "ends/in",
+            "picks/in",
+            "epi",
+            "ends/inch",
+            "picks/inch",
+            "threads/inch",
+            "wpi",
+            "wraps/in",
+            "/in",
+        ],
         Kind::Sett,
         Times(exact(100, INCH)),
         "threads in an inch",
@@ -331,9 +342,13 @@ pub(super) static FACTORS: LazyLock<Vec<Unit>> = LazyLock::new(|| {
 
 /// Every unit.
 pub fn units() -> impl Iterator<Item = &'static Unit> {
-    without_factors().chain(FACTORS.iter())
+    without_factors().chain(FACTORS.iter()).chain(super::mechanics::DIAMETERS)
 }
 
 pub(super) fn without_factors() -> impl Iterator<Item = &'static Unit> {
-    GENERAL.iter().chain(super::counts::SYSTEMS.iter()).chain(super::reeds::SYSTEMS.iter())
+    GENERAL
+        .iter()
+        .chain(super::counts::SYSTEMS.iter())
+        .chain(super::reeds::SYSTEMS.iter())
+        .chain(super::mechanics::UNITS)
 }

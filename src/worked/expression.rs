@@ -145,6 +145,8 @@ impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
             }
             Op::Exp => self.function("exp", r"\exp", "EXP", args),
             Op::Ln => self.function("ln", r"\ln", "LN", args),
+            Op::Tan => self.function("tan", r"\tan", "TAN", args),
+            Op::Atan => self.function("arctan", r"\arctan", "ATAN", args),
             Op::Floor => self.function("round down", r"\operatorname{round\,down}", "INT", args),
             Op::Ceil => match dialect {
                 // INT rounds towards minus infinity in every spreadsheet; ROUNDUP does not.

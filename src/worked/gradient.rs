@@ -62,6 +62,8 @@ impl Recording {
                 Op::Power => give(0, x(1) * x(0).powf(x(1) - 1.0)),
                 Op::Exp => give(0, step.value),
                 Op::Ln => give(0, 1.0 / x(0)),
+                Op::Tan => give(0, 1.0 + step.value * step.value),
+                Op::Atan => give(0, 1.0 / (1.0 + x(0) * x(0))),
                 Op::Min => give(usize::from(x(1) < x(0)), 1.0),
                 Op::Max => give(usize::from(x(1) > x(0)), 1.0),
                 Op::IfLess => give(if x(0) < x(1) { 2 } else { 3 }, 1.0),

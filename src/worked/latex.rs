@@ -21,6 +21,8 @@ pub(super) fn latex_escape(text: &str) -> String {
             '%' | '_' | '#' | '&' | '$' | '{' | '}' => format!("\\{c}"),
             '√' => r"$\surd$".to_owned(),
             '²' => "$^2$".to_owned(),
+            '³' => "$^3$".to_owned(),
+            '°' => r"$^\circ$".to_owned(),
             '½' => r"$\tfrac12$".to_owned(),
             other => other.to_string(),
         })

@@ -33,6 +33,10 @@ pub enum Op {
     Exp,
     /// ln a
     Ln,
+    /// tan a, a in radians
+    Tan,
+    /// arctan a, in radians
+    Atan,
     /// a rounded down
     Floor,
     /// a rounded up
@@ -268,7 +272,7 @@ impl Number for Worked<'_> {
     fn value(&self) -> f64 {
         self.value
     }
-    function!(sqrt Sqrt, exp Exp, ln Ln, floor Floor, ceil Ceil);
+    function!(sqrt Sqrt, exp Exp, ln Ln, tan Tan, atan Atan, floor Floor, ceil Ceil);
     fn powf(self, exponent: f64) -> Self {
         Worked::record(
             Op::Power,

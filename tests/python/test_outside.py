@@ -79,7 +79,11 @@ def test_counts_by_their_definition_in_pint(ours, theirs):
         "lb": "pound", "oz": "ounce", "dr": "dram", "gr": "grain", "yd": "yard", "ft": "foot",
         "in": "inch", "mile": "mile", "tpi": "1/inch", "threads/in": "1/inch", "min": "minute",
         "oz/yd²": "ounce/yard**2", "g/m²": "gram/meter**2", "yd/min": "yard/minute",
-        "lb/h": "pound/hour", "kg/L": "kilogram/liter", "mL": "milliliter",
+        "lb/h": "pound/hour", "kg/L": "kilogram/liter", "mL": "milliliter", "rad": "radian",
+        "cN": "centinewton", "gf": "force_gram", "kgf": "kilogram_force", "lbf": "pound_force",
+        "mN/tex": "millinewton/tex", "gf/tex": "force_gram/tex", "gf/dtex": "force_gram/dtex",
+        "gf/den": "force_gram/denier", "RKM": "RKM", "psi": "psi",
+        "kgf/mm²": "kilogram_force/millimeter**2", "L/kg": "liter/kilogram", "mil": "thou",
     }.items(),
 )  # fmt: skip
 def test_other_units_of_pint(ours, theirs):
@@ -87,9 +91,11 @@ def test_other_units_of_pint(ours, theirs):
     base = {
         "mass": "kg", "length": "m", "twist": "turns/m", "sett": "threads/cm", "time": "h",
         "mass per area": "g/m²", "speed": "m/min", "mass per time": "kg/h", "density": "kg/L",
-        "volume": "L",
+        "volume": "L", "angle": "°", "force": "N", "tenacity": "cN/tex", "stress": "MPa",
+        "specific volume": "cm³/g", "yarn diameter": "mm",
     }[kind]  # fmt: skip
     to = base.replace("turns", "1").replace("threads", "1").replace("²", "**2")
+    to = to.replace("³", "**3").replace("cN", "centinewton").replace("°", "degree")
     to = re.sub(r"\bh\b", "hour", to)
     expected = PINT.Quantity(7.0, theirs).to(to)
     assert hw.convert(7.0, ours, base) == pytest.approx(expected.magnitude, rel=1e-12)

@@ -29,7 +29,7 @@ pub use trade::{Order, Reading};
 use std::fmt;
 
 use crate::error::{Error, Result};
-use crate::quantity::{Amount, Kind};
+use crate::quantity::{Amount, Kind, Unit};
 
 /// Direction of twist, as ISO 2 has it: the slope of the letter's middle stroke.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -234,9 +234,11 @@ impl Yarn {
         }
     }
 
-    /// Count of the first single, whose system the yarn is thought of in.
-    pub fn first_count(&self) -> Option<Amount> {
-        self.build.first().count
+    /// The count system that the yarn is thought of in: that of its resultant, else of its first
+    /// single.
+    pub fn system(&self) -> &'static Unit {
+        let count = self.whole.map(|w| w.count).or(self.build.first().count);
+        count.map_or_else(read::tex, |c| c.unit)
     }
 
     /// As it is written: from the single to the fold where that can be said.

@@ -29,6 +29,10 @@ pub(super) fn common_system(word: &str) -> Option<&'static Unit> {
     })
 }
 
+pub(super) fn tex() -> &'static Unit {
+    COMMON[0]
+}
+
 /// Reads a yarn in any of the notations.
 pub(super) fn yarn(text: &str, reading: &Reading) -> Result<Yarn> {
     let mut cursor = Cursor::new(text);

@@ -7,7 +7,7 @@ use super::{Direction, Fold, Part, Single, Strand, Turned, Whole, Yarn};
 use crate::error::{Error, Result};
 use crate::formula::enter;
 use crate::number::Number;
-use crate::quantity::{Amount, Contraction, Count, Kind, LinearDensity, Twist, unit};
+use crate::quantity::{Amount, Contraction, Count, Kind, LinearDensity, Twist};
 use crate::worked::{Label, Tape, Working, subscript};
 use crate::yarn::{
     contraction_found, fold, fold_alike, folding_twist_ratio, twist_factor, twist_left_in_single,
@@ -150,7 +150,7 @@ impl Yarn {
             return Err(self.no_fold("a contraction in folding"));
         };
         let tex = self.nominal()? / (1.0 - contraction);
-        let system = self.build.first().count.map_or(unit("tex", None)?, |c| c.unit);
+        let system = self.system();
         let count = Amount { number: system.from_base(tex), unit: system };
         self.whole = Some(Whole { count, bulked: false });
         Ok(self)
