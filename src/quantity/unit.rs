@@ -165,7 +165,7 @@ static GENERAL: &[Unit] = &[
     // sett
     plain(
         "threads/cm",
-        &["ends/cm", "picks/cm", "epcm", "ppcm", "/cm"],
+        &["ends/cm", "picks/cm", "courses/cm", "wales/cm", "epcm", "ppcm", "/cm"],
         Kind::Sett,
         Times(1.0),
         "threads in a centimetre",
@@ -179,7 +179,17 @@ static GENERAL: &[Unit] = &[
     ),
     plain(
         "threads/in",
-        &["ends/in", "picks/in", "epi", "ends/inch", "picks/inch", "threads/inch", "/in"],
+        &[
+            "ends/in",
+            "picks/in",
+            "courses/in",
+            "wales/in",
+            "epi",
+            "ends/inch",
+            "picks/inch",
+            "threads/inch",
+            "/in",
+        ],
         Kind::Sett,
         Times(exact(100, INCH)),
         "threads in an inch",
