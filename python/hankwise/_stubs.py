@@ -29,6 +29,32 @@ from hankwise._hankwise import (
 '''
 
 
+# What a room has besides its formulas.
+_MORE = {
+    "yarn": (
+        "    Table,\n",
+        """
+def check_weight_card(
+    count: _Measure,
+    lengths: _Measure | _Measures,
+    *,
+    ends: int = 1,
+    readings: int = 1,
+    different_ends: int | None = None,
+    cv: _Plain | None = None,
+    cv_between_ends: _Plain | None = None,
+    regain_stated: _Plain | None = None,
+    regain_today: _Plain | None = None,
+    oil_stated: _Plain | None = None,
+    oil_today: _Plain | None = None,
+    confidence: _Plain = 0.95,
+    balance: str | Sequence[str] = "g",
+) -> Table: ...
+""",
+    )
+}
+
+
 def _type(unit: str, many: bool) -> str:
     """Ratios and shares may be bare numbers, whatever has a unit may not."""
     return ("_Measure" if unit else "_Plain") + ("s" if many else "")
@@ -84,9 +110,12 @@ def stub(room: ModuleType) -> str:
     """Give the stub of a room."""
     formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
     body = "".join(map(_formula, formulas))
-    head = _HEAD.format(about=room.__doc__)
-    used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
-    return "".join(used) + body
+    imports, more = _MORE.get(room.__name__.rpartition(".")[2], ("", ""))
+    head = _HEAD.format(about=room.__doc__).replace("    Working,\n", imports + "    Working,\n")
+    if "Sequence" in more:
+        head = head.replace("from typing", "from collections.abc import Sequence\nfrom typing")
+    used = [line for line in head.splitlines(keepends=True) if _used(line, body + more)]
+    return "".join(used) + body + more
 
 
 def _used(line: str, body: str) -> bool:

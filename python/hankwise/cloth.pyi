@@ -1,4 +1,4 @@
-"""Sett and reed, the piece, its mass, finishing."""
+"""Sett and reed, the piece, its mass, knitting, finishing."""
 
 # Written by python -m hankwise._stubs from the catalogue.
 

@@ -1,12 +1,14 @@
-"""Count, folding, twist and hanks."""
+"""Count and check weights, folding, twist, hanks and winding."""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
+from collections.abc import Sequence
 from typing import Literal, final
 
 from hankwise._hankwise import (
     Formula,
     Quantity,
+    Table,
     Working,
     _Measure,
     _Measures,
@@ -1821,3 +1823,20 @@ class _WindingTime(Formula):
     ) -> list[Quantity]: ...
 
 winding_time: _WindingTime
+
+def check_weight_card(
+    count: _Measure,
+    lengths: _Measure | _Measures,
+    *,
+    ends: int = 1,
+    readings: int = 1,
+    different_ends: int | None = None,
+    cv: _Plain | None = None,
+    cv_between_ends: _Plain | None = None,
+    regain_stated: _Plain | None = None,
+    regain_today: _Plain | None = None,
+    oil_stated: _Plain | None = None,
+    oil_today: _Plain | None = None,
+    confidence: _Plain = 0.95,
+    balance: str | Sequence[str] = "g",
+) -> Table: ...

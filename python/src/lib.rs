@@ -5,6 +5,7 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod call;
+mod check_weights;
 mod columns;
 mod convert;
 mod errors;
@@ -48,8 +49,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     let modules = py.import("sys")?.getattr("modules")?;
     for (room, about) in [
         ("fibre", "Water on the fibre, what is clean of it, how fine it is."),
-        ("yarn", "Count, folding, twist and hanks."),
-        ("cloth", "Sett and reed, the piece, its mass, finishing."),
+        ("yarn", "Count and check weights, folding, twist, hanks and winding."),
+        ("cloth", "Sett and reed, the piece, its mass, knitting, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, time and money."),
     ] {
         let name = format!("hankwise.{room}");
@@ -61,6 +62,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             one.setattr("__module__", &name)?;
             module.add(card.name, &one)?;
             formulas.set_item(card.name, &one)?;
+        }
+        if room == "yarn" {
+            module.add_function(wrap_pyfunction!(check_weights::check_weight_card, &module)?)?;
         }
         modules.set_item(name, &module)?;
         m.add(room, module)?;

@@ -1,6 +1,7 @@
 //! The yarn: its count and check weights, folding, twist, hanks and winding.
 
 mod check;
+mod check_card;
 mod count;
 mod folding;
 mod hank;
@@ -9,6 +10,7 @@ mod twist;
 mod winding;
 
 pub use check::*;
+pub use check_card::*;
 pub use count::*;
 pub use folding::*;
 pub use hank::*;
