@@ -30,7 +30,8 @@
 //!
 //! The rooms: [`number`] and [`worked`] (the idea), [`quantity`] (units, count and reed systems),
 //! [`mod@formula`] (cards and catalogue), [`fibre`], [`yarn`], [`cloth`] and [`mill`] (the trade),
-//! [`plan`] (the main job), [`source`] (who says so).
+//! [`plan`] (the main job), [`source`] (who says so), [`mod@normal`] and [`table`] (the normal law,
+//! tables as text and HTML).
 #![forbid(unsafe_code)]
 
 pub mod cloth;
@@ -38,12 +39,14 @@ mod error;
 pub mod fibre;
 pub mod formula;
 pub mod mill;
+pub mod normal;
 pub mod number;
 #[cfg(feature = "plan-file")]
 pub mod plan;
 pub mod prelude;
 pub mod quantity;
 pub mod source;
+pub mod table;
 pub mod worked;
 pub mod yarn;
 

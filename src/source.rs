@@ -74,6 +74,11 @@ pub static SOURCES: &[Source] = &[
         "Howard & Bullough American Machine Co., Illustrated Catalogue of Cotton Machinery, 1909",
         "Project Gutenberg 38301",
     ),
+    s(
+        "Lincoln 1885",
+        "F. L. Lincoln, Instruction Book on Ring Spinning, 1885",
+        "Project Gutenberg 33424",
+    ),
     s("Blanco 1917", "A. E. Blanco, Piece Goods Manual, 1917", "Project Gutenberg 52227"),
     s("Dooley 1914", "W. H. Dooley, Textiles, 1914", "Project Gutenberg 24077"),
     s(
@@ -164,6 +169,32 @@ pub static SOURCES: &[Source] = &[
         "Designation practice",
         "ASTM practice of yarn designation, as explained",
         "mytextilenotes.blogspot.com/2011/07",
+    ),
+    s(
+        "Twist per inch",
+        "Twist per inch, article of an encyclopaedia",
+        "www.reference.com/browse/wiki/Twist_per_inch",
+    ),
+    s(
+        "Thread tickets",
+        "Ticket numbers of sewing thread, teaching pages",
+        "garmentsmerchandising.com/ticket-number-of-sewing-thread-used-in-apparel-industry; \
+         www.onlineclothingstudy.com/2013/01",
+    ),
+    s(
+        "Winding problems 2014",
+        "Worked problems of winding, teaching pages",
+        "textilecalculation.blogspot.com/2014/12",
+    ),
+    s(
+        "Britannica 1911",
+        "Encyclopaedia Britannica, 11th ed., articles Linen, Jute, Cotton manufacture",
+        "Project Gutenberg 41472, 40863, 32294",
+    ),
+    s(
+        "Confidence interval",
+        "Wikipedia, article Confidence interval, as of 9 August 2019",
+        "en.wikipedia.org/wiki/Confidence_interval",
     ),
     s(
         "Cost slides",

@@ -3,6 +3,10 @@
 //! A row passes when the answer lies within the row's tolerance of the printed value. The tolerance
 //! is that of the source's figures; only the rounding of the binary arithmetic itself
 //! ([`ROUNDING`]) is forgiven on top, because many answers lie exactly on a printed half.
+//!
+//! A row may ask for an input instead of the result: that input is `"?"` and the result is given under
+//! the name `"="`. `{"mass": "?", "regain": "17 %", "=": "100 kg"}` asks for the mass of which 100 kg
+//! come out; `expected` is then that input, in `unit`, and the formula is solved for it.
 
 use hankwise::formula;
 use hankwise::quantity::{Amount, Kind, parse, parse_as, unit};
@@ -19,6 +23,10 @@ const COLUMNS: [&str; 8] =
 const GRADES: [&str; 4] = ["published", "practice", "memory", "computed"];
 /// The pseudo-formula of a change of unit.
 const CONVERT: &str = "convert";
+/// Stands for the input that a row asks for.
+const UNKNOWN: &str = "?";
+/// The name of the result where an input is asked for.
+const RESULT: &str = "=";
 /// Relative error of a few steps in double precision.
 const ROUNDING: f64 = 1e-13;
 
@@ -93,23 +101,41 @@ fn answer(row: &Row) -> Result<f64, String> {
     }
     let formula = formula::find(&row.formula).map_err(words)?;
     let mut base = Vec::new();
+    let mut unknown = None;
     for input in formula.inputs {
         let value = row.inputs.get(input.name).ok_or(format!("no input {}", input.name))?;
         if value.is_array() != input.many {
             return Err(format!("{}: a list where one is wanted, or the reverse", input.name));
         }
         for text in texts(value)? {
-            base.push(parse_as(text, input.kind).map_err(words)?.base());
+            if text == UNKNOWN && !input.many {
+                if unknown.replace((base.len(), input.kind)).is_some() {
+                    return Err("two inputs are asked for".to_owned());
+                }
+                base.push(f64::NAN);
+            } else {
+                base.push(parse_as(text, input.kind).map_err(words)?.base());
+            }
         }
     }
-    if row.inputs.len() != formula.inputs.len() {
+    let result = row.inputs.get(RESULT);
+    if row.inputs.len() != formula.inputs.len() + usize::from(result.is_some()) {
         return Err("there are inputs that the formula has not".to_owned());
     }
-    let result = formula.answer(&base).map_err(words)?;
-    let kind = formula.output.kind;
+    let (answer, kind) = match (unknown, result) {
+        (None, None) => (formula.answer(&base).map_err(words)?, formula.output.kind),
+        (Some((place, kind)), Some(result)) => {
+            let result = result.as_str().ok_or("the result is not a text")?;
+            let wanted = parse_as(result, formula.output.kind).map_err(words)?.base();
+            let roots = formula.solve(place, wanted, &base).map_err(words)?;
+            let [root] = roots[..] else { return Err(format!("several answers: {roots:?}")) };
+            (root, kind)
+        }
+        _ => return Err("an input '?' needs the result '=', and the reverse".to_owned()),
+    };
     match row.unit.as_str() {
-        "" if matches!(kind.family(), Kind::Ratio | Kind::Fraction) => Ok(result),
-        name => unit(name, Some(kind)).map(|u| u.from_base(result)).map_err(words),
+        "" if matches!(kind.family(), Kind::Ratio | Kind::Fraction) => Ok(answer),
+        name => unit(name, Some(kind)).map(|u| u.from_base(answer)).map_err(words),
     }
 }
 
@@ -175,8 +201,28 @@ fn a_wrong_row_would_be_listed() {
     assert!(misses[0].contains(&rows[0].id) && misses[0].contains("expected"), "{misses:?}");
 }
 
+/// An input that is asked for and nothing to ask it by, or a result that nobody asks about.
+#[test]
+fn a_row_that_asks_amiss_is_told() {
+    let ask = |inputs: &str| {
+        let mut row = rows(FILES[0].1).remove(0);
+        row.formula = "mass_of_length".to_owned();
+        row.inputs = serde_json::from_str(inputs).unwrap();
+        row.unit = "m".to_owned();
+        answer(&row)
+    };
+    let length = ask(r#"{"count": "50 tex", "length": "?", "=": "1 g"}"#).unwrap();
+    assert!((length - 20.0).abs() < 1e-9, "{length}");
+    assert!(ask(r#"{"count": "50 tex", "length": "?"}"#).unwrap_err().contains("needs"));
+    assert!(
+        ask(r#"{"count": "50 tex", "length": "20 m", "=": "1 g"}"#).unwrap_err().contains("needs")
+    );
+    assert!(ask(r#"{"count": "?", "length": "?", "=": "1 g"}"#).unwrap_err().contains("two"));
+}
+
 #[test]
 fn every_formula_has_a_row() {
+    // A row that asks for an input checks the body all the same, from its other end.
     let with: BTreeSet<String> = all().map(|(_, row)| row.formula).collect();
     let without: Vec<&str> =
         formula::all().map(|f| f.name).filter(|name| !with.contains(*name)).collect();

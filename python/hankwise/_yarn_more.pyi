@@ -1,8 +1,9 @@
 """What hankwise.yarn has besides its formulas."""
 
+from collections.abc import Sequence
 from typing import Literal
 
-from hankwise._hankwise import Wraps, Yarn, _Measure
+from hankwise._hankwise import Table, Wraps, Yarn, _Measure, _Measures, _Plain
 
 def parse(
     text: str,
@@ -15,3 +16,19 @@ def parse(
     relaxed: bool | None = None,
 ) -> Yarn: ...
 def wraps(count: _Measure, /) -> Wraps: ...
+def check_weight_card(
+    count: _Measure,
+    lengths: _Measure | _Measures,
+    *,
+    ends: int = 1,
+    readings: int = 1,
+    different_ends: int | None = None,
+    cv: _Plain | None = None,
+    cv_between_ends: _Plain | None = None,
+    regain_stated: _Plain | None = None,
+    regain_today: _Plain | None = None,
+    oil_stated: _Plain | None = None,
+    oil_today: _Plain | None = None,
+    confidence: _Plain = 0.95,
+    balance: str | Sequence[str] = "g",
+) -> Table: ...

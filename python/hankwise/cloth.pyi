@@ -1,4 +1,4 @@
-"""Sett and reed, the piece, its mass, finishing."""
+"""Sett and reed, the piece, its mass, knitting, finishing."""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
@@ -218,6 +218,154 @@ class _FringeMass(Formula):
     ) -> list[Quantity]: ...
 
 fringe_mass: _FringeMass
+
+@final
+class _HanksOfWarp(Formula):
+    """Hanks of yarn in a warp.
+
+    h = N × W / l
+
+    ends: ends
+    length: length of the warp
+    hank: length of a hank
+    """
+
+    def __call__(self, ends: _Plain, length: _Measure, hank: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        length: _Measure,
+        hank: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "length", "hank"],
+        *,
+        hanks_of_warp: _Plain,
+        ends: _Plain = ...,
+        length: _Measure = ...,
+        hank: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+hanks_of_warp: _HanksOfWarp
+
+@final
+class _HanksOfWeft(Formula):
+    """Hanks of yarn in the weft of a piece.
+
+    h = 100 × p × L × B / l
+
+    width: width in the reed
+    length: length of the piece
+    picks: picks in the piece
+    hank: length of a hank
+    """
+
+    def __call__(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        hank: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        hank: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["width", "length", "picks", "hank"],
+        *,
+        hanks_of_weft: _Plain,
+        width: _Measure = ...,
+        length: _Measure = ...,
+        picks: _Measure = ...,
+        hank: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+hanks_of_weft: _HanksOfWeft
+
+@final
+class _KnitMass(Formula):
+    """Mass of the yarn in a knitted piece: courses, the width of each, and the take-up of its
+    loops.
+
+    Y = 100 × c × L × B × u; m = Y × T × 0.000001
+
+    courses: courses
+    width: width of the piece
+    length: length of the piece
+    take_up: take-up: length of yarn over width of course
+    count: count
+    """
+
+    def __call__(
+        self,
+        courses: _Measure,
+        width: _Measure,
+        length: _Measure,
+        take_up: _Plain,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        width: _Measure,
+        length: _Measure,
+        take_up: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "width", "length", "take_up", "count"],
+        *,
+        knit_mass: _Measure,
+        courses: _Measure = ...,
+        width: _Measure = ...,
+        length: _Measure = ...,
+        take_up: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass: _KnitMass
+
+@final
+class _KnitTakeUp(Formula):
+    """Take-up of a knitted course: yarn in a stitch, and the stitches in a width.
+
+    u = 100 × w × l
+
+    wales: wales: stitches side by side
+    stitch: length of yarn in a stitch
+    """
+
+    def __call__(self, wales: _Measure, stitch: _Measure) -> Quantity: ...
+    def working(
+        self,
+        wales: _Measure,
+        stitch: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wales", "stitch"],
+        *,
+        knit_take_up: _Plain,
+        wales: _Measure = ...,
+        stitch: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_take_up: _KnitTakeUp
 
 @final
 class _LinearDensityOfCloth(Formula):

@@ -506,6 +506,35 @@ class _FeedRate(Formula):
 feed_rate: _FeedRate
 
 @final
+class _HeadTime(Formula):
+    """Time that the carriage stands at the head for the turns put in there.
+
+    τ_h = n_h / (60 × n)
+
+    turns: turns at the head
+    speed: spindle speed at the head
+    """
+
+    def __call__(self, turns: _Plain, speed: _Measure) -> Quantity: ...
+    def working(
+        self,
+        turns: _Plain,
+        speed: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "speed"],
+        *,
+        head_time: _Measure,
+        turns: _Plain = ...,
+        speed: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+head_time: _HeadTime
+
+@final
 class _HopperWeigh(Formula):
     """What the hopper weighs for each drop.
 
@@ -874,6 +903,51 @@ class _SlubbingForSingle(Formula):
 slubbing_for_single: _SlubbingForSingle
 
 @final
+class _SpindleOutput(Formula):
+    """Mass of yarn that a spindle delivers in a time, from its front roller.
+
+    Y = 60 × n × τ × C × η; m = Y × T × 0.000001
+
+    roller_speed: speed of the front roller
+    roller: circumference of the front roller
+    time: time
+    efficiency: efficiency
+    count: count of the yarn delivered
+    """
+
+    def __call__(
+        self,
+        roller_speed: _Measure,
+        roller: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        roller_speed: _Measure,
+        roller: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["roller_speed", "roller", "time", "efficiency", "count"],
+        *,
+        spindle_output: _Measure,
+        roller_speed: _Measure = ...,
+        roller: _Measure = ...,
+        time: _Measure = ...,
+        efficiency: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+spindle_output: _SpindleOutput
+
+@final
 class _TapePitch(Formula):
     """Width of a condenser tape.
 
@@ -961,6 +1035,35 @@ class _TimeForMass(Formula):
 time_for_mass: _TimeForMass
 
 @final
+class _TurnsAtHead(Formula):
+    """Turns of the spindle at the head, once the draft is over.
+
+    n_h = n − n_d
+
+    turns: all turns of the spindle in a draw
+    drafting: turns while drafting
+    """
+
+    def __call__(self, turns: _Plain, drafting: _Plain) -> Quantity: ...
+    def working(
+        self,
+        turns: _Plain,
+        drafting: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "drafting"],
+        *,
+        turns_at_head: _Plain,
+        turns: _Plain = ...,
+        drafting: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+turns_at_head: _TurnsAtHead
+
+@final
 class _TurnsPerDraw(Formula):
     """Turns of the spindle in a draw for a wanted twist.
 
@@ -1000,6 +1103,35 @@ class _TurnsPerDraw(Formula):
     ) -> list[Quantity]: ...
 
 turns_per_draw: _TurnsPerDraw
+
+@final
+class _TurnsWhileDrafting(Formula):
+    """Turns of the spindle while the carriage runs out.
+
+    n_d = n × 60 × τ
+
+    speed: mean spindle speed while drafting
+    time: time of the run out
+    """
+
+    def __call__(self, speed: _Measure, time: _Measure) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        time: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "time"],
+        *,
+        turns_while_drafting: _Plain,
+        speed: _Measure = ...,
+        time: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+turns_while_drafting: _TurnsWhileDrafting
 
 @final
 class _TwistWheel(Formula):

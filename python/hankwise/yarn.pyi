@@ -1,4 +1,4 @@
-"""Count, folding, twist, hanks, diameter, strength and evenness."""
+"""Designation, count, folding, twist, hanks and winding, diameter, strength, evenness."""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
@@ -13,6 +13,7 @@ from hankwise._hankwise import (
     _Plain,
     _Plains,
 )
+from hankwise._yarn_more import check_weight_card as check_weight_card
 from hankwise._yarn_more import parse as parse
 from hankwise._yarn_more import wraps as wraps
 
@@ -44,6 +45,38 @@ class _AddedIrregularity(Formula):
     ) -> list[Quantity]: ...
 
 added_irregularity: _AddedIrregularity
+
+@final
+class _BandHalfWidth(Formula):
+    """Half the width of the band in which a reading, or the mean of several, must fall.
+
+    h = z × CV × m
+
+    mass: what it should weigh
+    variation: variation of what is read
+    deviations: standard deviations to each side: 1.96 takes in 95 %
+    """
+
+    def __call__(self, mass: _Measure, variation: _Plain, deviations: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        variation: _Plain,
+        deviations: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "variation", "deviations"],
+        *,
+        band_half_width: _Measure,
+        mass: _Measure = ...,
+        variation: _Plain = ...,
+        deviations: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+band_half_width: _BandHalfWidth
 
 @final
 class _BreakingForce(Formula):
@@ -104,6 +137,68 @@ class _BreakingLength(Formula):
 breaking_length: _BreakingLength
 
 @final
+class _BundleLength(Formula):
+    """Yarn in a bundle: its hanks, the leas or cuts of a hank, the length of these.
+
+    Y = h × k × l
+
+    hanks: hanks in the bundle
+    leas: leas or cuts in a hank
+    lea: length of a lea or cut
+    """
+
+    def __call__(self, hanks: _Plain, leas: _Plain, lea: _Measure) -> Quantity: ...
+    def working(
+        self,
+        hanks: _Plain,
+        leas: _Plain,
+        lea: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["hanks", "leas", "lea"],
+        *,
+        bundle_length: _Measure,
+        hanks: _Plain = ...,
+        leas: _Plain = ...,
+        lea: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+bundle_length: _BundleLength
+
+@final
+class _ChanceForEach(Formula):
+    """The chance with which each single reading must fall within its limits, so that all do with a
+    wanted chance.
+
+    P₁ = exp(ln(P) / n)
+
+    all: chance that all readings are within
+    readings: readings
+    """
+
+    def __call__(self, all: _Plain, readings: _Plain) -> Quantity: ...
+    def working(
+        self,
+        all: _Plain,
+        readings: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["all", "readings"],
+        *,
+        chance_for_each: _Plain,
+        all: _Plain = ...,
+        readings: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+chance_for_each: _ChanceForEach
+
+@final
 class _CheckWeight(Formula):
     """What the balance should read for a number of ends of a length.
 
@@ -136,6 +231,60 @@ class _CheckWeight(Formula):
 check_weight: _CheckWeight
 
 @final
+class _CheckWeightInTodaysAir(Formula):
+    """What the balance should read today for ends of a length, where the count is stated at another
+    regain or with another oil.
+
+    m₁ = T × L × k × 0.000001; m = m₁ × (1 + R₂ + o₂) / (1 + R₁ + o₁)
+
+    count: count as stated
+    length: length of each end
+    ends: ends weighed together
+    stated: regain at which the count is stated
+    today: regain today
+    oil_stated: oil with which the count is stated
+    oil_today: oil today
+    """
+
+    def __call__(
+        self,
+        count: _Measure,
+        length: _Measure,
+        ends: _Plain,
+        stated: _Plain,
+        today: _Plain,
+        oil_stated: _Plain,
+        oil_today: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        length: _Measure,
+        ends: _Plain,
+        stated: _Plain,
+        today: _Plain,
+        oil_stated: _Plain,
+        oil_today: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "length", "ends", "stated", "today", "oil_stated", "oil_today"],
+        *,
+        check_weight_in_todays_air: _Measure,
+        count: _Measure = ...,
+        length: _Measure = ...,
+        ends: _Plain = ...,
+        stated: _Plain = ...,
+        today: _Plain = ...,
+        oil_stated: _Plain = ...,
+        oil_today: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+check_weight_in_todays_air: _CheckWeightInTodaysAir
+
+@final
 class _ContractionFound(Formula):
     """Contraction in folding, from the nominal and the measured count.
 
@@ -163,6 +312,65 @@ class _ContractionFound(Formula):
     ) -> list[Quantity]: ...
 
 contraction_found: _ContractionFound
+
+@final
+class _CordSingle(Formula):
+    """Single of a sewing cotton from its number: any number of cords equals three ends of that
+    count.
+
+    T_s = 3 × T / n
+
+    number: the number, as a cotton count
+    cords: cords
+    """
+
+    def __call__(self, number: _Measure, cords: _Plain) -> Quantity: ...
+    def working(
+        self,
+        number: _Measure,
+        cords: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["number", "cords"],
+        *,
+        cord_single: _Measure,
+        number: _Measure = ...,
+        cords: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+cord_single: _CordSingle
+
+@final
+class _CottonTicket(Formula):
+    """Cotton ticket of a sewing thread: three times its English cotton count.
+
+    k = 3 × 590.541247 / (T × n)
+
+    single: count of an end
+    ends: ends in the thread
+    """
+
+    def __call__(self, single: _Measure, ends: _Plain) -> Quantity: ...
+    def working(
+        self,
+        single: _Measure,
+        ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["single", "ends"],
+        *,
+        cotton_ticket: _Plain,
+        single: _Measure = ...,
+        ends: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+cotton_ticket: _CottonTicket
 
 @final
 class _CountAfterScouring(Formula):
@@ -419,6 +627,39 @@ class _FoldAlike(Formula):
 fold_alike: _FoldAlike
 
 @final
+class _FoldingTwistFromBumps(Formula):
+    """Folding twist from the bumps that are seen along a folded yarn: each turn shows one for each
+    ply.
+
+    t = b / (p × L)
+
+    bumps: bumps counted
+    length: length over which they were counted
+    plies: plies
+    """
+
+    def __call__(self, bumps: _Plain, length: _Measure, plies: _Plain) -> Quantity: ...
+    def working(
+        self,
+        bumps: _Plain,
+        length: _Measure,
+        plies: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["bumps", "length", "plies"],
+        *,
+        folding_twist_from_bumps: _Measure,
+        bumps: _Plain = ...,
+        length: _Measure = ...,
+        plies: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+folding_twist_from_bumps: _FoldingTwistFromBumps
+
+@final
 class _FoldingTwistRatio(Formula):
     """Folding twist over singles twist.
 
@@ -478,6 +719,70 @@ class _HankLength(Formula):
     ) -> list[Quantity]: ...
 
 hank_length: _HankLength
+
+@final
+class _HankMass(Formula):
+    """Mass of a hank from the turns of the reel.
+
+    m = n × C × T × 0.000001
+
+    turns: turns of the reel
+    reel: circumference of the reel
+    count: count
+    """
+
+    def __call__(self, turns: _Plain, reel: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        turns: _Plain,
+        reel: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "reel", "count"],
+        *,
+        hank_mass: _Measure,
+        turns: _Plain = ...,
+        reel: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+hank_mass: _HankMass
+
+@final
+class _HanksInMass(Formula):
+    """Hanks, or spyndles, that a mass of yarn makes, not rounded to whole ones.
+
+    h = 1000000 × m / (T × l)
+
+    mass: mass
+    count: count
+    hank: length of a hank
+    """
+
+    def __call__(self, mass: _Measure, count: _Measure, hank: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        count: _Measure,
+        hank: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "count", "hank"],
+        *,
+        hanks_in_mass: _Plain,
+        mass: _Measure = ...,
+        count: _Measure = ...,
+        hank: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+hanks_in_mass: _HanksInMass
 
 @final
 class _HelixAngle(Formula):
@@ -640,6 +945,35 @@ class _IrregularityOfFold(Formula):
 irregularity_of_fold: _IrregularityOfFold
 
 @final
+class _KnotsInPackage(Formula):
+    """Knots in a package from joining the bobbins that it was wound from.
+
+    k = greater of (round up(g / b − 0.000001) − 1, 0)
+
+    package: yarn on the package
+    bobbin: yarn on a bobbin
+    """
+
+    def __call__(self, package: _Measure, bobbin: _Measure) -> Quantity: ...
+    def working(
+        self,
+        package: _Measure,
+        bobbin: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["package", "bobbin"],
+        *,
+        knots_in_package: _Plain,
+        package: _Measure = ...,
+        bobbin: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knots_in_package: _KnotsInPackage
+
+@final
 class _LeaProduct(Formula):
     """Count-strength product of a cotton lea: English cotton count times the pounds that break it.
 
@@ -669,6 +1003,38 @@ class _LeaProduct(Formula):
 lea_product: _LeaProduct
 
 @final
+class _LengthOfEnds(Formula):
+    """How long ends lie side by side that a mass of yarn makes, as on a beam.
+
+    L = 1000000 × m / (T × N)
+
+    mass: mass
+    count: count, in the same state
+    ends: ends
+    """
+
+    def __call__(self, mass: _Measure, count: _Measure, ends: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        count: _Measure,
+        ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "count", "ends"],
+        *,
+        length_of_ends: _Measure,
+        mass: _Measure = ...,
+        count: _Measure = ...,
+        ends: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+length_of_ends: _LengthOfEnds
+
+@final
 class _LengthOfMass(Formula):
     """How long a mass of yarn is.
 
@@ -696,6 +1062,79 @@ class _LengthOfMass(Formula):
     ) -> list[Quantity]: ...
 
 length_of_mass: _LengthOfMass
+
+@final
+class _LengthOnPackage(Formula):
+    """Yarn on a package, from its mass with and without yarn.
+
+    Y = 1000000 × (m_p − m_c) / T
+
+    package: package as weighed
+    tube: the empty tube or cone
+    count: count
+    """
+
+    def __call__(self, package: _Measure, tube: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        package: _Measure,
+        tube: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["package", "tube", "count"],
+        *,
+        length_on_package: _Measure,
+        package: _Measure = ...,
+        tube: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+length_on_package: _LengthOnPackage
+
+@final
+class _MassOfEnds(Formula):
+    """What ends of a length weigh, with an allowance for waste.
+
+    m = T × L × N × (1 + w) × 0.000001
+
+    count: count
+    length: length of each end
+    ends: ends
+    waste: waste, on the yarn used
+    """
+
+    def __call__(
+        self,
+        count: _Measure,
+        length: _Measure,
+        ends: _Plain,
+        waste: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        length: _Measure,
+        ends: _Plain,
+        waste: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "length", "ends", "waste"],
+        *,
+        mass_of_ends: _Measure,
+        count: _Measure = ...,
+        length: _Measure = ...,
+        ends: _Plain = ...,
+        waste: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_of_ends: _MassOfEnds
 
 @final
 class _MassOfLength(Formula):
@@ -755,6 +1194,35 @@ class _MeanByMass(Formula):
 mean_by_mass: _MeanByMass
 
 @final
+class _MetricTicket(Formula):
+    """Metric ticket of a sewing thread: three times its metric count.
+
+    k = 3 × 1000 / (T × n)
+
+    single: count of an end
+    ends: ends in the thread
+    """
+
+    def __call__(self, single: _Measure, ends: _Plain) -> Quantity: ...
+    def working(
+        self,
+        single: _Measure,
+        ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["single", "ends"],
+        *,
+        metric_ticket: _Plain,
+        single: _Measure = ...,
+        ends: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+metric_ticket: _MetricTicket
+
+@final
 class _MissingComponent(Formula):
     """The end that is missing from a fold of a wanted resultant, without contraction.
 
@@ -782,6 +1250,35 @@ class _MissingComponent(Formula):
     ) -> list[Quantity]: ...
 
 missing_component: _MissingComponent
+
+@final
+class _PackagesForMass(Formula):
+    """Packages that a mass of yarn fills, the last one perhaps not full.
+
+    p = round up(m / g − 0.000001)
+
+    mass: yarn to wind
+    net: yarn on a full package
+    """
+
+    def __call__(self, mass: _Measure, net: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        net: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "net"],
+        *,
+        packages_for_mass: _Plain,
+        mass: _Measure = ...,
+        net: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+packages_for_mass: _PackagesForMass
 
 @final
 class _PackingFraction(Formula):
@@ -870,6 +1367,70 @@ class _ReelTurns(Formula):
 reel_turns: _ReelTurns
 
 @final
+class _ReelTurnsForMass(Formula):
+    """Whole turns of the reel for a hank of a wanted mass.
+
+    n = round up(1000000 × m / (T × C) − 0.000001)
+
+    mass: mass of the hank
+    reel: circumference of the reel
+    count: count at the reel
+    """
+
+    def __call__(self, mass: _Measure, reel: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        reel: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "reel", "count"],
+        *,
+        reel_turns_for_mass: _Plain,
+        mass: _Measure = ...,
+        reel: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+reel_turns_for_mass: _ReelTurnsForMass
+
+@final
+class _ReeledLength(Formula):
+    """Yarn on a reel: turns in a cut or lea, and the number of these.
+
+    Y = n × C × k
+
+    turns: turns in a cut or lea
+    reel: circumference of the reel
+    cuts: number of cuts or leas
+    """
+
+    def __call__(self, turns: _Plain, reel: _Measure, cuts: _Plain) -> Quantity: ...
+    def working(
+        self,
+        turns: _Plain,
+        reel: _Measure,
+        cuts: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "reel", "cuts"],
+        *,
+        reeled_length: _Measure,
+        turns: _Plain = ...,
+        reel: _Measure = ...,
+        cuts: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+reeled_length: _ReeledLength
+
+@final
 class _SingleForFold(Formula):
     """The single to spin for a wanted resultant of equal ends.
 
@@ -900,6 +1461,35 @@ class _SingleForFold(Formula):
     ) -> list[Quantity]: ...
 
 single_for_fold: _SingleForFold
+
+@final
+class _SpyndlesOfMillHanks(Formula):
+    """Spyndles that hanks of a number of cuts make: a spyndle has 48 cuts.
+
+    s = h × k / 48
+
+    hanks: hanks
+    cuts: cuts in a hank
+    """
+
+    def __call__(self, hanks: _Plain, cuts: _Plain) -> Quantity: ...
+    def working(
+        self,
+        hanks: _Plain,
+        cuts: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["hanks", "cuts"],
+        *,
+        spyndles_of_mill_hanks: _Plain,
+        hanks: _Plain = ...,
+        cuts: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+spyndles_of_mill_hanks: _SpyndlesOfMillHanks
 
 @final
 class _StressOfTenacity(Formula):
@@ -960,6 +1550,38 @@ class _Tenacity(Formula):
 tenacity: _Tenacity
 
 @final
+class _TravellerSpeed(Formula):
+    """Speed of the traveller on the ring.
+
+    n_t = n − v / (3.14159265 × d)
+
+    spindle: spindle speed
+    delivery: delivery
+    diameter: diameter at which the yarn is wound
+    """
+
+    def __call__(self, spindle: _Measure, delivery: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spindle: _Measure,
+        delivery: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindle", "delivery", "diameter"],
+        *,
+        traveller_speed: _Measure,
+        spindle: _Measure = ...,
+        delivery: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+traveller_speed: _TravellerSpeed
+
+@final
 class _TwistAfterShrinkage(Formula):
     """Turns per length after a yarn has shrunk: the turns stay, the length goes.
 
@@ -987,6 +1609,94 @@ class _TwistAfterShrinkage(Formula):
     ) -> list[Quantity]: ...
 
 twist_after_shrinkage: _TwistAfterShrinkage
+
+@final
+class _TwistByLincoln(Formula):
+    """Twist of ring-spun cotton by a rule of 1885: the multiplier's twist, less 0.2 turns in an
+    inch for each count below 30, and more by as much for each above.
+
+    N = 590.541247 / T; t = 100 × K / √T − 7.87401575 × (30 − N)
+
+    factor: twist multiplier
+    count: yarn count
+    """
+
+    def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        twist_by_lincoln: _Measure,
+        factor: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_by_lincoln: _TwistByLincoln
+
+@final
+class _TwistByRetwisting(Formula):
+    """Twist by untwisting a single and twisting it up again to the same length.
+
+    t = n / (2 × L)
+
+    turns: turns out and in again, all together
+    length: length between the clamps
+    """
+
+    def __call__(self, turns: _Plain, length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        turns: _Plain,
+        length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "length"],
+        *,
+        twist_by_retwisting: _Measure,
+        turns: _Plain = ...,
+        length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_by_retwisting: _TwistByRetwisting
+
+@final
+class _TwistCounted(Formula):
+    """Twist counted by untwisting a length until its fibres, or its singles, lie side by side.
+
+    t = n / L
+
+    turns: turns to untwist it
+    length: length between the clamps
+    """
+
+    def __call__(self, turns: _Plain, length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        turns: _Plain,
+        length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "length"],
+        *,
+        twist_counted: _Measure,
+        turns: _Plain = ...,
+        length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_counted: _TwistCounted
 
 @final
 class _TwistFactor(Formula):
@@ -1076,6 +1786,99 @@ class _TwistForHelixAngle(Formula):
 twist_for_helix_angle: _TwistForHelixAngle
 
 @final
+class _TwistForNewCount(Formula):
+    """The twist that keeps a yarn as hard when its count is changed.
+
+    t₂ = t₁ × √(T₁ / T₂)
+
+    twist: twist now
+    count: count now
+    new_count: count wanted
+    """
+
+    def __call__(self, twist: _Measure, count: _Measure, new_count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        twist: _Measure,
+        count: _Measure,
+        new_count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "count", "new_count"],
+        *,
+        twist_for_new_count: _Measure,
+        twist: _Measure = ...,
+        count: _Measure = ...,
+        new_count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_for_new_count: _TwistForNewCount
+
+@final
+class _TwistForNewFactor(Formula):
+    """The twist when a yarn of one count is to be twisted harder or softer.
+
+    t₂ = t₁ × K₂ / K₁
+
+    twist: twist now
+    factor: twist factor now
+    new_factor: twist factor wanted
+    """
+
+    def __call__(self, twist: _Measure, factor: _Measure, new_factor: _Measure) -> Quantity: ...
+    def working(
+        self,
+        twist: _Measure,
+        factor: _Measure,
+        new_factor: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "factor", "new_factor"],
+        *,
+        twist_for_new_factor: _Measure,
+        twist: _Measure = ...,
+        factor: _Measure = ...,
+        new_factor: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_for_new_factor: _TwistForNewFactor
+
+@final
+class _TwistFromRoller(Formula):
+    """Twist from the turns of the spindle for each turn of the delivery roller.
+
+    t = i / C
+
+    turns: spindle turns for a turn of the delivery roller
+    roller: circumference of the delivery roller
+    """
+
+    def __call__(self, turns: _Plain, roller: _Measure) -> Quantity: ...
+    def working(
+        self,
+        turns: _Plain,
+        roller: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "roller"],
+        *,
+        twist_from_roller: _Measure,
+        turns: _Plain = ...,
+        roller: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_from_roller: _TwistFromRoller
+
+@final
 class _TwistFromSpeed(Formula):
     """Twist put in by a turning spindle at a delivery.
 
@@ -1134,6 +1937,35 @@ class _TwistFromWheel(Formula):
 twist_from_wheel: _TwistFromWheel
 
 @final
+class _TwistGainedOverEnd(Formula):
+    """Twist after unwinding over the end, where the coil turns the way of the twist.
+
+    t₂ = t₁ + 1 / (3.14159265 × d)
+
+    twist: twist on the package
+    diameter: diameter at which the yarn comes off
+    """
+
+    def __call__(self, twist: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        twist: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "diameter"],
+        *,
+        twist_gained_over_end: _Measure,
+        twist: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_gained_over_end: _TwistGainedOverEnd
+
+@final
 class _TwistLeftInSingle(Formula):
     """Twist left in the singles after folding the other way, for small helix angles.
 
@@ -1163,6 +1995,164 @@ class _TwistLeftInSingle(Formula):
 twist_left_in_single: _TwistLeftInSingle
 
 @final
+class _TwistLostOverEnd(Formula):
+    """Twist after unwinding over the end, where the coil turns against the twist.
+
+    t₂ = t₁ − 1 / (3.14159265 × d)
+
+    twist: twist on the package
+    diameter: diameter at which the yarn comes off
+    """
+
+    def __call__(self, twist: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        twist: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "diameter"],
+        *,
+        twist_lost_over_end: _Measure,
+        twist: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_lost_over_end: _TwistLostOverEnd
+
+@final
+class _TwistOfACoil(Formula):
+    """Twist that unwinding over the end puts in or takes out: a turn for each coil.
+
+    t_e = 1 / (3.14159265 × d)
+
+    diameter: diameter at which the yarn comes off
+    """
+
+    def __call__(self, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameter"],
+        *,
+        twist_of_a_coil: _Measure,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_of_a_coil: _TwistOfACoil
+
+@final
+class _TwistOnRingBobbin(Formula):
+    """Twist of the yarn as it lies on a ring bobbin: turns of the traveller for a length delivered.
+
+    n_t = n − v / (3.14159265 × d); t = n_t / v
+
+    spindle: spindle speed
+    delivery: delivery
+    diameter: diameter at which the yarn is wound
+    """
+
+    def __call__(self, spindle: _Measure, delivery: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spindle: _Measure,
+        delivery: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindle", "delivery", "diameter"],
+        *,
+        twist_on_ring_bobbin: _Measure,
+        spindle: _Measure = ...,
+        delivery: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_on_ring_bobbin: _TwistOnRingBobbin
+
+@final
+class _TwoForOneTwist(Formula):
+    """Twist put in by a two-for-one spindle: two turns a revolution.
+
+    t = 2 × n / v
+
+    spindle: spindle speed
+    delivery: delivery
+    """
+
+    def __call__(self, spindle: _Measure, delivery: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spindle: _Measure,
+        delivery: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindle", "delivery"],
+        *,
+        two_for_one_twist: _Measure,
+        spindle: _Measure = ...,
+        delivery: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+two_for_one_twist: _TwoForOneTwist
+
+@final
+class _VariationOfMean(Formula):
+    """Variation of the mean of readings, with that from end to end and that along the ends told
+    apart.
+
+    CV_m = √(CV_b × CV_b / e + CV_a × CV_a / p)
+
+    between: variation from end to end
+    along: variation from piece to piece along an end
+    ends: different ends
+    pieces: pieces, all together
+    """
+
+    def __call__(
+        self,
+        between: _Plain,
+        along: _Plain,
+        ends: _Plain,
+        pieces: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        between: _Plain,
+        along: _Plain,
+        ends: _Plain,
+        pieces: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["between", "along", "ends", "pieces"],
+        *,
+        variation_of_mean: _Plain,
+        between: _Plain = ...,
+        along: _Plain = ...,
+        ends: _Plain = ...,
+        pieces: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+variation_of_mean: _VariationOfMean
+
+@final
 class _WheelForTwist(Formula):
     """The change wheel that would give a wanted twist, where twist falls as teeth rise.
 
@@ -1190,6 +2180,150 @@ class _WheelForTwist(Formula):
     ) -> list[Quantity]: ...
 
 wheel_for_twist: _WheelForTwist
+
+@final
+class _WholeHanks(Formula):
+    """Whole hanks that a mass of yarn makes.
+
+    h = round down(1000000 × m / (T × l) + 0.000001)
+
+    mass: mass
+    count: count
+    hank: length of a hank
+    """
+
+    def __call__(self, mass: _Measure, count: _Measure, hank: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        count: _Measure,
+        hank: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "count", "hank"],
+        *,
+        whole_hanks: _Plain,
+        mass: _Measure = ...,
+        count: _Measure = ...,
+        hank: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+whole_hanks: _WholeHanks
+
+@final
+class _WindingLag(Formula):
+    """Turns in a minute by which the traveller lags the spindle, or a bobbin differs from its
+    flyer, to wind on what is delivered.
+
+    n_l = v / (3.14159265 × d)
+
+    delivery: delivery
+    diameter: diameter at which the yarn is wound
+    """
+
+    def __call__(self, delivery: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        delivery: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["delivery", "diameter"],
+        *,
+        winding_lag: _Measure,
+        delivery: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+winding_lag: _WindingLag
+
+@final
+class _WindingOutput(Formula):
+    """What drums wind in an hour.
+
+    P = 60 × v × k × η × T × 0.000001
+
+    speed: winding speed of a drum
+    drums: drums at work
+    efficiency: efficiency
+    count: count
+    """
+
+    def __call__(
+        self,
+        speed: _Measure,
+        drums: _Plain,
+        efficiency: _Plain,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        drums: _Plain,
+        efficiency: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "drums", "efficiency", "count"],
+        *,
+        winding_output: _Measure,
+        speed: _Measure = ...,
+        drums: _Plain = ...,
+        efficiency: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+winding_output: _WindingOutput
+
+@final
+class _WindingTime(Formula):
+    """Time to wind a length, all drums at work.
+
+    τ = Y / (60 × v × k × η)
+
+    length: length to wind
+    speed: winding speed of a drum
+    drums: drums at work
+    efficiency: efficiency
+    """
+
+    def __call__(
+        self,
+        length: _Measure,
+        speed: _Measure,
+        drums: _Plain,
+        efficiency: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        speed: _Measure,
+        drums: _Plain,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "speed", "drums", "efficiency"],
+        *,
+        winding_time: _Measure,
+        length: _Measure = ...,
+        speed: _Measure = ...,
+        drums: _Plain = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+winding_time: _WindingTime
 
 @final
 class _WrapsEstimate(Formula):

@@ -5,6 +5,7 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod call;
+mod check_weights;
 mod columns;
 mod convert;
 mod errors;
@@ -53,8 +54,11 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     let modules = py.import("sys")?.getattr("modules")?;
     for (room, about) in [
         ("fibre", "Water on the fibre, what is clean of it, how fine it is."),
-        ("yarn", "Count, folding, twist, hanks, diameter, strength and evenness."),
-        ("cloth", "Sett and reed, the piece, its mass, finishing."),
+        (
+            "yarn",
+            "Designation, count, folding, twist, hanks and winding, diameter, strength, evenness.",
+        ),
+        ("cloth", "Sett and reed, the piece, its mass, knitting, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, time and money."),
     ] {
         let name = format!("hankwise.{room}");
@@ -84,7 +88,11 @@ fn room_functions<'py>(
     m: &Bound<'py, PyModule>,
 ) -> PyResult<Vec<Bound<'py, PyCFunction>>> {
     Ok(match room {
-        "yarn" => vec![wrap_pyfunction!(yarn::parse, m)?, wrap_pyfunction!(wraps::wraps, m)?],
+        "yarn" => vec![
+            wrap_pyfunction!(yarn::parse, m)?,
+            wrap_pyfunction!(wraps::wraps, m)?,
+            wrap_pyfunction!(check_weights::check_weight_card, m)?,
+        ],
         _ => vec![],
     })
 }

@@ -55,6 +55,14 @@ impl Table {
     }
 }
 
+impl Table {
+    /// Rows that show themselves as a report does.
+    pub(crate) fn showing(rows: Bound<'_, PyList>, report: &plan::Report) -> Table {
+        let text = report.text().trim_start_matches('\n').trim_end().to_owned();
+        Table { rows: rows.unbind(), text, html: report.html() }
+    }
+}
+
 fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) -> PyResult<Table> {
     let mut block = Block::default();
     for (place, name) in shown.iter().enumerate() {
@@ -81,8 +89,7 @@ fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) ->
         block.rows.push(cells);
     }
     let report = plan::Report { title: String::new(), blocks: vec![block] };
-    let text = report.text().trim_start_matches('\n').trim_end().to_owned();
-    Ok(Table { rows: PyList::new(py, rows)?.unbind(), text, html: report.html() })
+    Ok(Table::showing(PyList::new(py, rows)?, &report))
 }
 
 fn put(row: &Bound<'_, PyDict>, band: Option<Band>, fallback: f64) -> PyResult<()> {

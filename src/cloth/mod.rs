@@ -1,11 +1,13 @@
-//! The cloth: sett and reed, the piece, its mass, finishing.
+//! The cloth: sett and reed, the piece, its mass, knitting, finishing.
 
 mod finishing;
+mod knit;
 mod mass;
 mod piece;
 mod sett;
 
 pub use finishing::*;
+pub use knit::*;
 pub use mass::*;
 pub use piece::*;
 pub use sett::*;
@@ -14,4 +16,4 @@ use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] =
-    &[finishing::FORMULAS, mass::FORMULAS, piece::FORMULAS, sett::FORMULAS];
+    &[finishing::FORMULAS, knit::FORMULAS, mass::FORMULAS, piece::FORMULAS, sett::FORMULAS];

@@ -2,7 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::{Count, Crimp, Fraction, Length, Mass, Sett, Shrinkage, TakeUp};
+use crate::quantity::{Count, Crimp, Fraction, Length, Mass, Ratio, Sett, Shrinkage, TakeUp};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -12,6 +12,8 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &PICKS_IN_PIECE,
     &WEFT_FOR_PIECE,
     &WEFT_YARN,
+    &HANKS_OF_WARP,
+    &HANKS_OF_WEFT,
     &CRIMP_FROM_TAKE_UP,
     &CRIMP_FOUND,
     &FRINGE_MASS,
@@ -140,6 +142,51 @@ pub fn weft_yarn<N: Number>(
     waste: Fraction<N>,
 ) -> Length<N> {
     piece * pieces * (1.0 + waste)
+}
+
+/// Hanks of yarn in a warp.
+#[formula(
+    result = "h",
+    sources = ["Taylor 1909", "Brooks 1892"],
+    limits = ["the length of the warp, not of the cloth: with its take-up and waste"],
+    slips = ["the hank of another trade: 840 yards of cotton, 560 of worsted"]
+)]
+pub fn hanks_of_warp<N: Number>(
+    /// ends
+    #[q("N", 10.0..=20000.0)]
+    ends: Count<N>,
+    /// length of the warp
+    #[q("W", 0.5..=20000.0)]
+    length: Length<N>,
+    /// length of a hank
+    #[q("l", 50.0..=20000.0)]
+    hank: Length<N>,
+) -> Ratio<N> {
+    ends * length / hank
+}
+
+/// Hanks of yarn in the weft of a piece.
+#[formula(
+    result = "h",
+    sources = ["Taylor 1909", "Brooks 1892"],
+    limits = ["width in the reed; waste is extra"],
+    slips = ["the width of the cloth instead of that in the reed", "the hank of another trade: 840 yards of cotton, 560 of worsted"]
+)]
+pub fn hanks_of_weft<N: Number>(
+    /// width in the reed
+    #[q("B", 0.05..=4.0)]
+    width: Length<N>,
+    /// length of the piece
+    #[q("L", 0.2..=5000.0)]
+    length: Length<N>,
+    /// picks in the piece
+    #[q("p", 1.0..=60.0)]
+    picks: Sett<N>,
+    /// length of a hank
+    #[q("l", 50.0..=20000.0)]
+    hank: Length<N>,
+) -> Ratio<N> {
+    100.0 * picks * length * width / hank
 }
 
 /// Crimp on cloth length from take-up on yarn length.

@@ -3,12 +3,12 @@
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Frequency, Length, Mass, MassRate, Sett, Speed, Twist,
+    Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Sett, Speed, Twist,
 };
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] =
-    &[&TIME_FOR_MASS, &TIME_FOR_LENGTH, &TWISTER_OUTPUT, &LOOM_TIME, &LOOM_OUTPUT];
+    &[&TIME_FOR_MASS, &TIME_FOR_LENGTH, &SPINDLE_OUTPUT, &TWISTER_OUTPUT, &LOOM_TIME, &LOOM_OUTPUT];
 
 /// Time for a mass at a rate.
 #[formula(
@@ -43,6 +43,34 @@ pub fn time_for_length<N: Number>(
     speed: Speed<N>,
 ) -> Duration<N> {
     length / (60.0 * speed)
+}
+
+/// Mass of yarn that a spindle delivers in a time, from its front roller.
+#[formula(
+    result = "m",
+    sources = ["Howard and Bullough 1909"],
+    limits = ["in the state of the count; efficiency takes in doffing and stops; contraction in twisting apart"],
+    slips = ["the diameter of the roller for its circumference", "the count of the single where a folded yarn is delivered"]
+)]
+pub fn spindle_output<N: Number>(
+    /// speed of the front roller
+    #[q("n", 10.0..=500.0)]
+    roller_speed: Frequency<N>,
+    /// circumference of the front roller
+    #[q("C", 0.05..=0.5)]
+    roller: Length<N>,
+    /// time
+    #[q("τ", 0.5..=200.0)]
+    time: Duration<N>,
+    /// efficiency
+    #[q("η", 0.5..=1.0)]
+    efficiency: Fraction<N>,
+    /// count of the yarn delivered
+    #[q("T", 2.0..=2000.0)]
+    count: LinearDensity<N>,
+) -> Mass<N> {
+    let length = (60.0 * roller_speed * time * roller * efficiency).named("Y");
+    length * count * 1e-6
 }
 
 /// Yarn that a twister delivers, all spindles together.

@@ -2,7 +2,9 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::{Count, Duration, Fraction, Length, LinearDensity, MassRate, Ratio, Twist};
+use crate::quantity::{
+    Count, Duration, Fraction, Frequency, Length, LinearDensity, MassRate, Ratio, Twist,
+};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -13,6 +15,9 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &SLUBBING_FOR_SINGLE,
     &SINGLE_FROM_SLUBBING,
     &TURNS_PER_DRAW,
+    &TURNS_WHILE_DRAFTING,
+    &TURNS_AT_HEAD,
+    &HEAD_TIME,
     &TWIST_WHEEL,
     &MULE_TWIST,
     &DRAWS,
@@ -158,6 +163,60 @@ pub fn turns_per_draw<N: Number>(
     slip: Fraction<N>,
 ) -> Count<N> {
     (twist * wound + coiling) / (1.0 - slip)
+}
+
+/// Turns of the spindle while the carriage runs out.
+#[formula(
+    result = "n_d",
+    sources = ["practice"],
+    limits = ["the mean speed over the run: it rises and falls on the way", "never reach between carriage and headstock while the mule runs"],
+    slips = ["seconds of the run with turns in a minute", "leaving these turns out of the twist of the yarn"]
+)]
+pub fn turns_while_drafting<N: Number>(
+    /// mean spindle speed while drafting
+    #[q("n", 100.0..=6000.0)]
+    speed: Frequency<N>,
+    /// time of the run out
+    #[q("τ", 0.001..=0.01)]
+    time: Duration<N>,
+) -> Count<N> {
+    speed * 60.0 * time
+}
+
+/// Turns of the spindle at the head, once the draft is over.
+#[formula(
+    result = "n_h",
+    sources = ["Nasmith 1890", "practice"],
+    limits = ["all turns of a draw are those during the draft and those at the head"],
+    slips = ["putting all the twist in at the head, on top of what drafting has put in"]
+)]
+pub fn turns_at_head<N: Number>(
+    /// all turns of the spindle in a draw
+    #[q("n", 50.0..=2000.0)]
+    turns: Count<N>,
+    /// turns while drafting
+    #[q("n_d", 0.0..=500.0)]
+    drafting: Count<N>,
+) -> Count<N> {
+    turns - drafting
+}
+
+/// Time that the carriage stands at the head for the turns put in there.
+#[formula(
+    result = "τ_h",
+    sources = ["definition"],
+    limits = ["starting and stopping of the spindles apart"],
+    slips = ["the spindle speed of the draft where the head runs at a second speed"]
+)]
+pub fn head_time<N: Number>(
+    /// turns at the head
+    #[q("n_h", 10.0..=2000.0)]
+    turns: Count<N>,
+    /// spindle speed at the head
+    #[q("n", 500.0..=8000.0)]
+    speed: Frequency<N>,
+) -> Duration<N> {
+    turns / (60.0 * speed)
 }
 
 /// The twist wheel that would give the wanted turns in a draw.

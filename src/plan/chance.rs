@@ -4,10 +4,8 @@ use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
 
 use crate::error::{Error, Result};
+use crate::normal::Z95;
 use crate::quantity::{Kind, print::of_kind};
-
-/// The 95 % point of the normal distribution.
-pub(super) const Z95: f64 = 1.644_853_626_951_472_7;
 
 /// What varies when a figure varies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -21,9 +21,9 @@ mod result;
 mod say;
 mod stage;
 mod stock;
-mod table;
 mod value;
 
+pub use crate::table::{Align, Block, Report};
 pub use chance::{Layer, Scale, Spread};
 pub use draws::MOST_DRAWS;
 pub use drivers::Driver;
@@ -35,7 +35,6 @@ pub use report::Extent;
 pub use result::{Account, Band, Draws, GoodResult, Margin, PlanResult, StageResult};
 pub use stage::Setting;
 pub use stock::{PARTS, Stock};
-pub use table::{Align, Block, Report};
 
 use std::fmt::Write as _;
 use std::path::Path;

@@ -166,7 +166,7 @@ static GENERAL: &[Unit] = &[
     // sett
     plain(
         "threads/cm",
-        &["ends/cm", "picks/cm", "epcm", "ppcm", "wraps/cm", "/cm"],
+        &["ends/cm", "picks/cm", "courses/cm", "wales/cm", "wraps/cm", "epcm", "ppcm", "/cm"],
         Kind::Sett,
         Times(1.0),
         "threads in a centimetre",
@@ -183,6 +183,8 @@ static GENERAL: &[Unit] = &[
         &[
             "ends/in",
             "picks/in",
+            "courses/in",
+            "wales/in",
             "epi",
             "ends/inch",
             "picks/inch",

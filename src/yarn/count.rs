@@ -2,11 +2,18 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
-use crate::quantity::{Count, Length, LinearDensity, Mass};
+use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&COUNT_OF, &MASS_OF_LENGTH, &LENGTH_OF_MASS, &CHECK_WEIGHT, &MEAN_BY_LENGTH, &MEAN_BY_MASS];
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &COUNT_OF,
+    &MASS_OF_LENGTH,
+    &MASS_OF_ENDS,
+    &LENGTH_OF_MASS,
+    &LENGTH_OF_ENDS,
+    &MEAN_BY_LENGTH,
+    &MEAN_BY_MASS,
+];
 
 /// Count of a yarn, a slubbing or a sliver, from a length and what it weighs.
 #[formula(
@@ -43,6 +50,30 @@ pub fn mass_of_length<N: Number>(
     count * length * 1e-6
 }
 
+/// What ends of a length weigh, with an allowance for waste.
+#[formula(
+    result = "m",
+    sources = ["Wolfensberger 1921"],
+    limits = ["waste on the yarn that is used, as the books add it; where it is a share of the yarn taken out of store, divide by 1 − w"],
+    slips = ["waste on the wrong base", "forgetting the selvedge ends"]
+)]
+pub fn mass_of_ends<N: Number>(
+    /// count
+    #[q("T", 0.5..=2000.0)]
+    count: LinearDensity<N>,
+    /// length of each end
+    #[q("L", 0.5..=2000000.0)]
+    length: Length<N>,
+    /// ends
+    #[q("N", 1.0..=20000.0)]
+    ends: Count<N>,
+    /// waste, on the yarn used
+    #[q("w", 0.0..=0.2)]
+    waste: Fraction<N>,
+) -> Mass<N> {
+    count * length * ends * (1.0 + waste) * 1e-6
+}
+
 /// How long a mass of yarn is.
 #[formula(
     result = "L",
@@ -60,25 +91,25 @@ pub fn length_of_mass<N: Number>(
     mass / count * 1e6
 }
 
-/// What the balance should read for a number of ends of a length.
+/// How long ends lie side by side that a mass of yarn makes, as on a beam.
 #[formula(
-    result = "m",
-    sources = ["practice"],
-    limits = ["the count in the state that the material has at that machine", "after a change of the feed wait about three times hold-up over feed rate before weighing again"],
-    slips = ["weighing one end where the figure is for several"]
+    result = "L",
+    sources = ["Taylor 1909"],
+    limits = ["the mass without the beam, in the state of the count: size adds to it"],
+    slips = ["the length of one end for that of all"]
 )]
-pub fn check_weight<N: Number>(
-    /// count in the state at the machine
+pub fn length_of_ends<N: Number>(
+    /// mass
+    #[q("m", 0.001..=10000.0)]
+    mass: Mass<N>,
+    /// count, in the same state
     #[q("T", 2.0..=2000.0)]
     count: LinearDensity<N>,
-    /// length of each end
-    #[q("L", 0.5..=500.0)]
-    length: Length<N>,
-    /// ends weighed together
-    #[q("k", 1.0..=200.0)]
+    /// ends
+    #[q("N", 1.0..=20000.0)]
     ends: Count<N>,
-) -> Mass<N> {
-    count * length * ends * 1e-6
+) -> Length<N> {
+    1e6 * mass / (count * ends)
 }
 
 /// Mean count of yarns of equal length, such as threads that lie side by side.

@@ -1,35 +1,46 @@
-//! The yarn: its count, folding, twist, hanks, diameter, strength and evenness.
+//! The yarn: designation, count, folding, twist, hanks and winding, diameter, strength and evenness.
 
+mod check;
+mod check_card;
 mod count;
 pub mod designation;
 mod diameter;
 mod evenness;
 mod folding;
 mod hank;
+mod spindle;
 mod strength;
 mod twist;
+mod winding;
 mod wraps;
 
+pub use check::*;
+pub use check_card::*;
 pub use count::*;
 pub use designation::Yarn;
 pub use diameter::*;
 pub use evenness::*;
 pub use folding::*;
 pub use hank::*;
+pub use spindle::*;
 pub use strength::*;
 pub use twist::*;
+pub use winding::*;
 pub use wraps::*;
 
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    check::FORMULAS,
     count::FORMULAS,
+    diameter::FORMULAS,
+    evenness::FORMULAS,
     folding::FORMULAS,
     hank::FORMULAS,
-    twist::FORMULAS,
-    diameter::FORMULAS,
-    wraps::FORMULAS,
+    spindle::FORMULAS,
     strength::FORMULAS,
-    evenness::FORMULAS,
+    twist::FORMULAS,
+    winding::FORMULAS,
+    wraps::FORMULAS,
 ];

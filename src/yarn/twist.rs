@@ -3,20 +3,31 @@
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{
-    Count, Frequency, LinearDensity, Ratio, Shrinkage, Speed, Twist, TwistFactor,
+    Count, Frequency, Length, LinearDensity, Ratio, Shrinkage, Speed, Twist, TwistFactor,
 };
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
     &TWIST_FACTOR,
     &TWIST_FOR_FACTOR,
+    &TWIST_BY_LINCOLN,
+    &TWIST_FOR_NEW_COUNT,
+    &TWIST_FOR_NEW_FACTOR,
     &TWIST_FROM_SPEED,
     &TWIST_FROM_WHEEL,
     &WHEEL_FOR_TWIST,
     &FOLDING_TWIST_RATIO,
     &TWIST_LEFT_IN_SINGLE,
     &TWIST_AFTER_SHRINKAGE,
+    &TWIST_COUNTED,
+    &TWIST_BY_RETWISTING,
+    &FOLDING_TWIST_FROM_BUMPS,
 ];
+
+/// Tex of English cotton count 1: 840 yards in a pound.
+const COTTON: f64 = 453_592.37 / (840.0 * 0.9144);
+/// Turns in a metre for a turn in an inch.
+const INCH: f64 = 1.0 / 0.0254;
 
 /// How hard a yarn is twisted for its count.
 #[formula(
@@ -54,11 +65,75 @@ pub fn twist_for_factor<N: Number>(
     100.0 * factor / count.sqrt()
 }
 
+/// Twist of ring-spun cotton by a rule of 1885: the multiplier's twist, less 0.2 turns in an inch for
+/// each count below 30, and more by as much for each above.
+///
+/// The rule's multipliers are 5 for warp, 4 for filling of the frame, 3.25 for filling of the mule.
+#[formula(
+    result = "t",
+    sources = ["Lincoln 1885"],
+    limits = ["American ring frames of 1885, English cotton counts; its table goes to the nearest half turn", "a rule of one maker: the mill's own twist comes first"],
+    slips = ["multiplier × √count alone: the rule takes 2.4 turns in an inch from it at 18s"]
+)]
+pub fn twist_by_lincoln<N: Number>(
+    /// twist multiplier
+    #[q("K", 25.0..=60.0)]
+    factor: TwistFactor<N>,
+    /// yarn count
+    #[q("T", 5.0..=120.0)]
+    count: LinearDensity<N>,
+) -> Twist<N> {
+    let cotton = (COTTON / count).named("N");
+    100.0 * factor / count.sqrt() - 0.2 * INCH * (30.0 - cotton)
+}
+
+/// The twist that keeps a yarn as hard when its count is changed.
+#[formula(
+    result = "t₂",
+    sources = ["Howard and Bullough 1909", "definition"],
+    limits = ["one fibre and one machine; the twist factor stays"],
+    slips = ["twist in proportion to the count instead of to its root"]
+)]
+pub fn twist_for_new_count<N: Number>(
+    /// twist now
+    #[q("t₁", 20.0..=3000.0)]
+    twist: Twist<N>,
+    /// count now
+    #[q("T₁", 2.0..=2000.0)]
+    count: LinearDensity<N>,
+    /// count wanted
+    #[q("T₂", 2.0..=2000.0)]
+    new_count: LinearDensity<N>,
+) -> Twist<N> {
+    twist * (count / new_count).sqrt()
+}
+
+/// The twist when a yarn of one count is to be twisted harder or softer.
+#[formula(
+    result = "t₂",
+    sources = ["definition"],
+    limits = ["the count stays; more twist also makes the yarn a little shorter and so heavier"],
+    slips = ["two factors of different count systems"]
+)]
+pub fn twist_for_new_factor<N: Number>(
+    /// twist now
+    #[q("t₁", 20.0..=3000.0)]
+    twist: Twist<N>,
+    /// twist factor now
+    #[q("K₁", 5.0..=80.0)]
+    factor: TwistFactor<N>,
+    /// twist factor wanted
+    #[q("K₂", 5.0..=80.0)]
+    new_factor: TwistFactor<N>,
+) -> Twist<N> {
+    twist * new_factor / factor
+}
+
 /// Twist put in by a turning spindle at a delivery.
 #[formula(
     result = "t",
     sources = ["Rieter", "Woodhouse and Kilgour 1921"],
-    limits = ["continuous spinning and twisting; a two-for-one spindle puts in twice as much"],
+    limits = ["continuous spinning and twisting: flyer, and ring once the yarn is unwound over the end; a two-for-one spindle puts in twice as much"],
     slips = ["metres and centimetres, minutes and seconds"]
 )]
 pub fn twist_from_speed<N: Number>(
@@ -111,8 +186,8 @@ pub fn wheel_for_twist<N: Number>(
 /// Folding twist over singles twist.
 #[formula(
     result = "q",
-    sources = ["Howard and Bullough 1909", "memory"],
-    limits = ["a balanced two-fold knitting yarn lies about 0.5 to 0.7 (from memory): judge it on a washed, freely hung loop, never on the figure alone"],
+    sources = ["Howard and Bullough 1909", "Twist per inch", "memory"],
+    limits = ["a balanced two-fold knitting yarn lies about 0.5 to 0.7 (from memory): judge it on a washed, freely hung loop, never on the figure alone", "hand test: a single that is let fold back on itself shows about half its twist; another habit is two thirds (from memory): take it as a range and say which rule"],
     slips = ["the twist per length of the single before folding against that after"]
 )]
 pub fn folding_twist_ratio<N: Number>(
@@ -159,4 +234,61 @@ pub fn twist_after_shrinkage<N: Number>(
     shrinkage: Shrinkage<N>,
 ) -> Twist<N> {
     twist / (1.0 - shrinkage)
+}
+
+/// Twist counted by untwisting a length until its fibres, or its singles, lie side by side.
+#[formula(
+    result = "t",
+    sources = ["ISO 2061"],
+    limits = ["on the length between the clamps before untwisting; a tension of 0.5 cN/tex, less where the yarn stretches; discard the first metres of a package"],
+    slips = ["the length after untwisting: the yarn has grown longer", "one test for the lot: twist runs to the thin places"]
+)]
+pub fn twist_counted<N: Number>(
+    /// turns to untwist it
+    #[q("n", 1.0..=2000.0)]
+    turns: Ratio<N>,
+    /// length between the clamps
+    #[q("L", 0.01..=1.0)]
+    length: Length<N>,
+) -> Twist<N> {
+    turns / length
+}
+
+/// Twist by untwisting a single and twisting it up again to the same length.
+#[formula(
+    result = "t",
+    sources = ["memory"],
+    limits = ["for singles whose fibres cannot be seen lying straight; the turns out and in are taken as equal, which they are not quite"],
+    slips = ["forgetting to halve the turns"]
+)]
+pub fn twist_by_retwisting<N: Number>(
+    /// turns out and in again, all together
+    #[q("n", 2.0..=4000.0)]
+    turns: Ratio<N>,
+    /// length between the clamps
+    #[q("L", 0.01..=1.0)]
+    length: Length<N>,
+) -> Twist<N> {
+    turns / (2.0 * length)
+}
+
+/// Folding twist from the bumps that are seen along a folded yarn: each turn shows one for each ply.
+#[formula(
+    result = "t",
+    sources = ["Twist per inch"],
+    limits = ["plies of one thickness; the yarn neither stretched nor slack"],
+    slips = ["taking the bumps for turns"]
+)]
+pub fn folding_twist_from_bumps<N: Number>(
+    /// bumps counted
+    #[q("b", 1.0..=500.0)]
+    bumps: Count<N>,
+    /// length over which they were counted
+    #[q("L", 0.01..=0.5)]
+    length: Length<N>,
+    /// plies
+    #[q("p", 2.0..=12.0)]
+    plies: Count<N>,
+) -> Twist<N> {
+    bumps / (plies * length)
 }

@@ -2,6 +2,10 @@
 
 A row passes when the answer lies within the row's tolerance of the printed value; only the rounding
 of the binary arithmetic itself is forgiven on top, as in the tests of the crate.
+
+A row may ask for an input instead of the result: that input is "?" and the result is given under
+the name "=". `{"mass": "?", "regain": "17 %", "=": "100 kg"}` asks for the mass of which 100 kg
+come out; `expected` is then that input, in `unit`, and the formula is solved for it.
 """
 
 import csv
@@ -34,6 +38,12 @@ def answers(row: dict[str, str]) -> list[float]:
             hw.convert([number], given.unit, unit)[0],
         ]
     formula = hw.formulas[row["formula"]]
+    if "=" in inputs:
+        wanted = inputs.pop("=")
+        (unknown,) = (name for name, value in inputs.items() if value == "?")
+        del inputs[unknown]
+        (root,) = formula.solve(unknown, **{formula.name: wanted}, **inputs)
+        return [root.number(unit or root.unit)]
     answer = formula(**inputs)
     unit = unit or answer.unit
     return [

@@ -32,6 +32,16 @@ BOTH_SIDES = {
         # 60 % of 20 % alone is 12 %; 15 % of 60 % is 9 %.
         ({"content": "60 %", "vegetable": "20 %"}, 0.51),
     ],
+    "knots_in_package": [
+        # Less than a bobbin has no knot; eight bobbins have seven.
+        ({"package": "0.1 kg", "bobbin": "0.15 kg"}, 0.0),
+        ({"package": "1.2 kg", "bobbin": "0.15 kg"}, 7.0),
+    ],
+    "packages_for_mass": [
+        # Three are just filled; a gram more begins a fourth.
+        ({"mass": "0.9 kg", "net": "0.3 kg"}, 3.0),
+        ({"mass": "0.901 kg", "net": "0.3 kg"}, 4.0),
+    ],
     "pieces_from_yarn": [
         ({"yarn": "10 kg", "fixed": "2 kg", "each": "0.5 kg"}, 16.0),
         ({"yarn": "1 kg", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
@@ -40,6 +50,11 @@ BOTH_SIDES = {
         # 200 turns of 1.5 m are 300 m; for a metre more another turn is reeled.
         ({"length": "300 m", "reel": "1.5 m", "shrinkage": "0 %"}, 200.0),
         ({"length": "301 m", "reel": "1.5 m", "shrinkage": "0 %"}, 201.0),
+    ],
+    "reel_turns_for_mass": [
+        # 222 turns of 1.5 m of 300 tex are 99.9 g; for a tenth more another turn is reeled.
+        ({"mass": "99.9 g", "reel": "1.5 m", "count": "300 tex"}, 222.0),
+        ({"mass": "100 g", "reel": "1.5 m", "count": "300 tex"}, 223.0),
     ],
     "yarn_for_pieces": [
         # No thrums where nothing is woven.
@@ -50,6 +65,11 @@ BOTH_SIDES = {
         # Just full and just not: 12 dents/cm × 50 cm = 600 dents, 12 × 49.9 = 598.8 dents.
         ({"reed": "12 dents/cm", "ends_per_dent": "2", "width": "50 cm"}, 1200.0),
         ({"reed": "12 dents/cm", "ends_per_dent": "2", "width": "49.9 cm"}, 1196.0),
+    ],
+    "whole_hanks": [
+        # A hundred hanks of 330 m of 300 tex weigh 9.9 kg; for a gram less there are 99.
+        ({"mass": "9.9 kg", "count": "300 tex", "hank": "330 m"}, 100.0),
+        ({"mass": "9.899 kg", "count": "300 tex", "hank": "330 m"}, 99.0),
     ],
 }
 

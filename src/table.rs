@@ -51,9 +51,10 @@ impl Report {
     }
     /// The report as HTML.
     pub fn html(&self) -> String {
-        let mut out = format!("<div class=\"hankwise-plan\"><h3>{}</h3>", escape(&self.title));
+        let mut out = String::from("<div class=\"hankwise-plan\">");
+        heading(&mut out, "h3", &self.title);
         for block in &self.blocks {
-            let _ = write!(out, "<h4>{}</h4>", escape(&block.title));
+            heading(&mut out, "h4", &block.title);
             for line in &block.lead {
                 let _ = write!(out, "<p>{}</p>", escape(line));
             }
@@ -88,6 +89,13 @@ impl Report {
         }
         out.push_str("</div>");
         out
+    }
+}
+
+/// A heading, where there is one.
+fn heading(out: &mut String, tag: &str, text: &str) {
+    if !text.is_empty() {
+        let _ = write!(out, "<{tag}>{}</{tag}>", escape(text));
     }
 }
 
