@@ -3,12 +3,15 @@
 mod count;
 mod folding;
 mod hank;
+mod tables;
 mod twist;
 
 pub use count::*;
 pub use folding::*;
 pub use hank::*;
 pub use twist::*;
+
+pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
 
