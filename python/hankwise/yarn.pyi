@@ -14,6 +14,47 @@ from hankwise._hankwise import (
 )
 
 @final
+class _BallLength(Formula):
+    """Length of yarn in a ball that weighs what its label says at the regain of the label.
+
+    m_R = m × (1 + R) / (1 + A); L = m_R / T × 1000000
+
+    ball: mass on the label
+    count: count, as measured
+    regain: regain at which the count was measured
+    label_regain: regain at which the label's mass holds
+    """
+
+    def __call__(
+        self,
+        ball: _Measure,
+        count: _Measure,
+        regain: _Plain,
+        label_regain: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ball: _Measure,
+        count: _Measure,
+        regain: _Plain,
+        label_regain: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ball", "count", "regain", "label_regain"],
+        *,
+        ball_length: _Measure,
+        ball: _Measure = ...,
+        count: _Measure = ...,
+        regain: _Plain = ...,
+        label_regain: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ball_length: _BallLength
+
+@final
 class _CheckWeight(Formula):
     """What the balance should read for a number of ends of a length.
 

@@ -1,11 +1,13 @@
-//! The yarn: its count, folding, twist and hanks.
+//! The yarn: its count, folding, twist, hanks and balls.
 
+mod ball;
 mod count;
 mod folding;
 mod hank;
 mod tables;
 mod twist;
 
+pub use ball::*;
 pub use count::*;
 pub use folding::*;
 pub use hank::*;
@@ -17,4 +19,4 @@ use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] =
-    &[count::FORMULAS, folding::FORMULAS, hank::FORMULAS, twist::FORMULAS];
+    &[ball::FORMULAS, count::FORMULAS, folding::FORMULAS, hank::FORMULAS, twist::FORMULAS];
