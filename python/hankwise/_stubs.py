@@ -18,7 +18,9 @@ _HEAD = '''"""{about}"""
 from typing import Literal, final
 
 from hankwise._hankwise import (
+    BallBand,
     Formula,
+    HandbookTable,
     Quantity,
     Working,
     _Measure,
@@ -27,6 +29,27 @@ from hankwise._hankwise import (
     _Plains,
 )
 '''
+
+# What a room has besides its formulas: functions of the bindings.
+_FUNCTIONS = {
+    "yarn": '''
+def weight_class(count: _Measure, country: str | None = None) -> HandbookTable:
+    """The hand-knitting words into whose bands a count falls, with the bands."""
+
+def weight_band(word: str, country: str | None = None) -> HandbookTable:
+    """The bands that go with a hand-knitting word, one for each table that has it."""
+
+def ball_band(
+    count: _Measure,
+    ball: _Measure = "50 g",
+    *,
+    regain: _Plain | None = None,
+    label_regain: _Plain | None = None,
+    country: str | None = None,
+) -> BallBand:
+    """What the band of a ball says, from a count and the mass of the ball."""
+''',
+}
 
 
 def _type(unit: str, many: bool) -> str:
@@ -83,7 +106,8 @@ def _formula(formula: hw.Formula) -> str:
 def stub(room: ModuleType) -> str:
     """Give the stub of a room."""
     formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
-    body = "".join(map(_formula, formulas))
+    name = room.__name__.rpartition(".")[2]
+    body = "".join(map(_formula, formulas)) + _FUNCTIONS.get(name, "")
     head = _HEAD.format(about=room.__doc__)
     used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
     return "".join(used) + body
@@ -92,6 +116,8 @@ def stub(room: ModuleType) -> str:
 def _used(line: str, body: str) -> bool:
     """Leave out imports that no formula of the room needs."""
     name = line.strip().rstrip(",")
+    if name in ("BallBand", "HandbookTable"):
+        return f"-> {name}" in body
     return not name.startswith("_") or f": {name}" in body
 
 

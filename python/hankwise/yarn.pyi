@@ -1,11 +1,13 @@
-"""Count, folding, twist and hanks."""
+"""Count, folding, twist, hanks and balls."""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
 from typing import Literal, final
 
 from hankwise._hankwise import (
+    BallBand,
     Formula,
+    HandbookTable,
     Quantity,
     Working,
     _Measure,
@@ -729,3 +731,19 @@ class _WheelForTwist(Formula):
     ) -> list[Quantity]: ...
 
 wheel_for_twist: _WheelForTwist
+
+def weight_class(count: _Measure, country: str | None = None) -> HandbookTable:
+    """The hand-knitting words into whose bands a count falls, with the bands."""
+
+def weight_band(word: str, country: str | None = None) -> HandbookTable:
+    """The bands that go with a hand-knitting word, one for each table that has it."""
+
+def ball_band(
+    count: _Measure,
+    ball: _Measure = "50 g",
+    *,
+    regain: _Plain | None = None,
+    label_regain: _Plain | None = None,
+    country: str | None = None,
+) -> BallBand:
+    """What the band of a ball says, from a count and the mass of the ball."""

@@ -4,11 +4,13 @@
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
+mod ball;
 mod call;
 mod columns;
 mod convert;
 mod errors;
 mod formula;
+mod handbook;
 mod help;
 mod inputs;
 mod make;
@@ -33,6 +35,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<plan::Needed>()?;
     m.add_class::<result::PlanResult>()?;
     m.add_class::<result::Table>()?;
+    m.add_class::<handbook::HandbookFigure>()?;
+    m.add_class::<handbook::HandbookTable>()?;
+    m.add_class::<ball::BallBand>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
@@ -40,6 +45,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(formula::find, m)?)?;
     m.add_function(wrap_pyfunction!(formula::search, m)?)?;
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
+    m.add_function(wrap_pyfunction!(handbook::find_table, m)?)?;
+    m.add_function(wrap_pyfunction!(handbook::search_tables, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 
@@ -48,7 +55,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     let modules = py.import("sys")?.getattr("modules")?;
     for (room, about) in [
         ("fibre", "Water on the fibre, what is clean of it, how fine it is."),
-        ("yarn", "Count, folding, twist and hanks."),
+        ("yarn", "Count, folding, twist, hanks and balls."),
         ("cloth", "Sett and reed, the piece, its mass, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, time and money."),
     ] {
@@ -61,6 +68,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             one.setattr("__module__", &name)?;
             module.add(card.name, &one)?;
             formulas.set_item(card.name, &one)?;
+        }
+        if room == "yarn" {
+            ball::add(&module)?;
         }
         modules.set_item(name, &module)?;
         m.add(room, module)?;

@@ -84,17 +84,16 @@ pub(super) fn refuse_knitting_word(text: &str) -> Option<Error> {
     // "worsted" alone is a count system, "worsted weight" is not.
     let known = KNITTING.contains(&word) || (called_weight && word == "worsted");
     known.then(|| {
-        let (example, ends) = match word {
-            "ply" => {
-                ("4 ply", "; the number of ends folded is an input of its own, such as ends=4")
-            }
-            word => (word, ""),
+        let written = text.trim().trim_start_matches('-');
+        let (example, ends) = if word == "ply" {
+            ("4 ply", "; the number of ends folded is an input of its own, such as ends=4")
+        } else {
+            (written, "")
         };
         Error::unit(format!(
-            "'{}' is a hand-knitting word for a band of thickness, which differs from country to \
-             country, not a count; write the metres of a mass, such as '230 m/100g'; \
-             weight_band('{example}') gives the band{ends}",
-            text.trim()
+            "'{written}' is a hand-knitting word for a band of thickness, which differs from \
+             country to country, not a count; write the metres of a mass, such as '230 m/100g'; \
+             weight_band('{example}') gives the band{ends}"
         ))
     })
 }

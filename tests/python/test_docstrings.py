@@ -17,6 +17,8 @@ FENCE = re.compile(r"^```(?:python|pycon)\n(.*?)^```", re.MULTILINE | re.DOTALL)
 
 def names() -> list[str]:
     found = [module.name for module in pkgutil.iter_modules(hw.__path__, "hankwise.")]
+    rooms = [hw.fibre, hw.yarn, hw.cloth, hw.mill]
+    found += [room.__name__ for room in rooms]
     return ["hankwise", *sorted(set(found) - {"hankwise.__main__"})]
 
 
@@ -57,6 +59,7 @@ def test_there_are_examples_in_docstrings():
     with_examples = {key for key, text in texts.items() if ">>>" in text}
     assert {"hankwise", "hankwise.plan"} <= with_examples
     assert {"hankwise._hankwise.q", "hankwise._hankwise.convert"} <= with_examples
+    assert "hankwise.yarn.ball_band" in with_examples
 
 
 @pytest.mark.parametrize("path", [p for p in PAGES if p.exists()], ids=lambda path: path.name)
