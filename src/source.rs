@@ -229,6 +229,11 @@ pub static SOURCES: &[Source] = &[
         "National Research Council (US), Carbon Management, 2001",
         "www.ncbi.nlm.nih.gov/books/NBK44131",
     ),
+    s(
+        "Twist in silk 2011",
+        "Twist in silk, teaching note, 2011",
+        "mytextilenotes.blogspot.com/2011/12",
+    ),
     s("Flexuma", "Table of fibre densities", "flexuma.de/concentration.html"),
     s(
         "Fibre handbook",

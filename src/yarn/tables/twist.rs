@@ -29,6 +29,10 @@ const fn folding(of: &'static [&'static str], factor: f64) -> Figure {
         .read("Howard and Bullough 1909", "pp. 216–220")
         .note("on the folded number, two to six ends")
 }
+/// A teacher's notes of 2011, in turns of a metre.
+const fn thrown(of: &'static [&'static str], low: f64, high: f64) -> Figure {
+    Figure::band(of, low, high, "turns/m").read("Twist in silk 2011", "").note("plain turns")
+}
 /// Woollen and worsted from memory: nobody's word but a beginning.
 const fn remembered(
     of: &'static [&'static str],
@@ -102,11 +106,14 @@ pub(super) static TWIST_MULTIPLIERS: Table = Table {
         remembered(&["wool, worsted", "knitting, two-fold", ""], 22.0, 28.0, SI),
         remembered(&["wool, worsted", "weaving", ""], 28.0, 38.0, SI),
         Figure::one(&["silk", "organzine, first twist", "throwing"], 16.0, "tpi")
-            .read("Three Textile Raw Materials 1924", "")
+            .read("Wolfensberger 1921", "p. 101")
             .note("plain turns, each single"),
         Figure::one(&["silk", "organzine, second twist", "throwing"], 14.0, "tpi")
-            .read("Three Textile Raw Materials 1924", "")
+            .read("Wolfensberger 1921", "p. 101")
             .note("plain turns, the singles together, the other way"),
+        Figure::one(&["silk", "tram", "throwing"], 3.0, "tpi")
+            .read("Wolfensberger 1921", "p. 101")
+            .note("about; plain turns"),
         Figure::band(&["silk", "tram", "throwing"], 2.0, 3.0, "tpi")
             .read("Three Textile Raw Materials 1924", "")
             .note("plain turns"),
@@ -116,6 +123,10 @@ pub(super) static TWIST_MULTIPLIERS: Table = Table {
         Figure::band(&["silk", "crêpe", "throwing"], 40.0, 80.0, "tpi")
             .read("Dooley 1914", "")
             .note("plain turns"),
+        thrown(&["silk", "organzine, first twist", "throwing"], 700.0, 700.0),
+        thrown(&["silk", "organzine, second twist", "throwing"], 950.0, 950.0),
+        thrown(&["silk", "tram", "throwing"], 80.0, 180.0),
+        thrown(&["silk", "crêpe", "throwing"], 2000.0, 4000.0),
     ],
 };
 
@@ -140,7 +151,7 @@ pub(super) static FOLDING_TWIST_RATIOS: Table = Table {
         .defined()
         .note("√(1/3)"),
         Figure::one(&["two-fold silk organzine", "14 on 16 turns"], 0.875, "")
-            .read("Three Textile Raw Materials 1924", ""),
+            .read("Wolfensberger 1921", "p. 101"),
         Figure::one(&["two-fold", "a single let ply back on itself"], 0.5, "")
             .read("Twist page", "")
             .note("about; a hand test, not a mill rule"),
