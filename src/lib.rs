@@ -29,15 +29,16 @@
 //! sure that is and where every kilogram goes.
 //!
 //! The rooms: [`number`] and [`worked`] (the idea), [`quantity`] (units, count and reed systems),
-//! [`mod@formula`] (cards and catalogue), [`fibre`], [`yarn`], [`cloth`] and [`mill`] (the trade),
-//! [`plan`] (the main job), [`source`] (who says so), [`mod@normal`] and [`table`] (the normal law,
-//! tables as text and HTML).
+//! [`mod@formula`] (cards and catalogue), [`handbook`] (figures that no formula gives), [`fibre`],
+//! [`yarn`], [`cloth`] and [`mill`] (the trade), [`plan`] (the main job), [`source`] (who says so),
+//! [`mod@normal`] and [`table`] (the normal law, tables as text and HTML).
 #![forbid(unsafe_code)]
 
 pub mod cloth;
 mod error;
 pub mod fibre;
 pub mod formula;
+pub mod handbook;
 pub mod mill;
 pub mod normal;
 pub mod number;

@@ -234,4 +234,93 @@ pub static SOURCES: &[Source] = &[
         "WorkSafe Victoria, Preventing Q fever",
         "www.worksafe.vic.gov.au/preventing-q-fever",
     ),
+    s(
+        "Lincoln 1885",
+        "F. L. Lincoln, Instruction Book on Ring Spinning, 1885",
+        "Project Gutenberg 33424",
+    ),
+    s(
+        "Rieter manual",
+        "Rieter, The Technology of Short-staple Spinning",
+        "fliphtml5.com/sejom/knve",
+    ),
+    s(
+        "Teal 1995",
+        "P. & J. Teal, twist and count guide, class handout 1995",
+        "textilelinks.com/author/rb/980217.html",
+    ),
+    s(
+        "Brown 1923",
+        "Brown, Elastic and Non-elastic Narrow Fabrics, 1923",
+        "Project Gutenberg 68583",
+    ),
+    s(
+        "Britannica 1911",
+        "Encyclopaedia Britannica, 11th ed., 1911: Linen, Jute, Cotton manufacture",
+        "Project Gutenberg 41472, 40863, 32294",
+    ),
+    s("Apparel Search", "Apparel Search, glossary, Lea", "www.apparelsearch.com"),
+    s("Twist page", "Twists per inch, encyclopaedia copy", "www.reference.com/browse/wiki"),
+    s(
+        "Sweet Georgia",
+        "School of SweetGeorgia, sett without wraps",
+        "www.schoolofsweetgeorgia.com",
+    ),
+    s(
+        "Hand-knitting note",
+        "Note on metric numbers and tex of hand-knitting yarn",
+        "www.ncyouthjamboree.org/resulting",
+    ),
+    s(
+        "Yield table",
+        "Units of textile measurement, encyclopaedia copy, tex and yield",
+        "wiki2.org/en/Units_of_textile_measurement",
+    ),
+    s(
+        "Morton and Hearle",
+        "W. E. Morton & J. W. S. Hearle, Physical Properties of Textile Fibres",
+        "table 5.1",
+    ),
+    s(
+        "National Research Council 2001",
+        "National Research Council (US), Carbon Management, 2001",
+        "www.ncbi.nlm.nih.gov/books/NBK44131",
+    ),
+    s(
+        "Twist in silk 2011",
+        "Twist in silk, teaching note, 2011",
+        "mytextilenotes.blogspot.com/2011/12",
+    ),
+    s("Flexuma", "Table of fibre densities", "flexuma.de/concentration.html"),
+    s(
+        "Fibre handbook",
+        "Handbook of Properties of Textile and Technical Fibres",
+        "digilib.universitaspertamina.ac.id, page 28",
+    ),
+    s(
+        "Yarn weights 2014",
+        "Standard yarn weights with metric numbers and plies, an encyclopaedia's table as copied in 2014",
+        "oddballsindurant.blogspot.com/2014/03",
+    ),
+    s(
+        "Skein Queen 2024",
+        "Skein Queen, What are the different yarn weights, 2024",
+        "skeinqueenyarns.co.uk/blogs/news",
+    ),
+    s(
+        "Knitting Naturally",
+        "Knitting Naturally, yarn comparison chart",
+        "www.knitting-naturally.com/yarn-comparison-chart.html",
+    ),
+    s(
+        "Colourspun 2011",
+        "Colourspun, Yarn standard chart, 2011",
+        "colourspun.blogspot.com/2011/05",
+    ),
+    s("Twisted yarn 101", "Twisted, Yarn 101: weight", "twistedyarnshop.com/blogs/news"),
+    s(
+        "Wolle-Strick-Shop",
+        "Welche Wolle passt für meine Anleitung",
+        "www.wolle-strick-shop.at/wissenswertes",
+    ),
 ];

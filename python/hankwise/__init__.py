@@ -16,9 +16,12 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 """
 
 from hankwise import plan
-from hankwise._catalogue import formulas
+from hankwise._catalogue import formulas, handbook
 from hankwise._hankwise import (
+    BallBand,
     Formula,
+    HandbookFigure,
+    HandbookTable,
     HankwiseError,
     Needed,
     NotationError,
@@ -45,7 +48,10 @@ from hankwise._hankwise import (
 )
 
 __all__ = [
+    "BallBand",
     "Formula",
+    "HandbookFigure",
+    "HandbookTable",
     "HankwiseError",
     "Needed",
     "NotationError",
@@ -65,6 +71,7 @@ __all__ = [
     "convert",
     "fibre",
     "formulas",
+    "handbook",
     "mill",
     "plan",
     "q",

@@ -3,7 +3,16 @@
 from collections.abc import Sequence
 from typing import Literal
 
-from hankwise._hankwise import Table, Wraps, Yarn, _Measure, _Measures, _Plain
+from hankwise._hankwise import (
+    BallBand,
+    HandbookTable,
+    Table,
+    Wraps,
+    Yarn,
+    _Measure,
+    _Measures,
+    _Plain,
+)
 
 def parse(
     text: str,
@@ -32,3 +41,13 @@ def check_weight_card(
     confidence: _Plain = 0.95,
     balance: str | Sequence[str] = "g",
 ) -> Table: ...
+def weight_class(count: _Measure, country: str | None = None) -> HandbookTable: ...
+def weight_band(word: str, country: str | None = None) -> HandbookTable: ...
+def ball_band(
+    count: _Measure,
+    ball: _Measure = "50 g",
+    *,
+    regain: _Plain | None = None,
+    label_regain: _Plain | None = None,
+    country: str | None = None,
+) -> BallBand: ...

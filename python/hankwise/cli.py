@@ -95,6 +95,14 @@ def _parser() -> argparse.ArgumentParser:
     formulas = commands.add_parser("formulas", help="list the formulas, or those with a word")
     formulas.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
     formulas.add_argument("--json", action="store_true", help="print JSON for other programs")
+
+    handbook = commands.add_parser(
+        "handbook", help="list the handbook's tables, show one, or look for words in all"
+    )
+    handbook.add_argument(
+        "words", nargs="*", default=[], metavar="TABLE|WORD", help="a table, words to look for"
+    )
+    handbook.add_argument("--json", action="store_true", help="print JSON for other programs")
     return parser
 
 
@@ -298,6 +306,27 @@ def _formulas(args: argparse.Namespace) -> None:
         print(found)
 
 
+def _handbook(args: argparse.Namespace) -> None:
+    name, words = "".join(args.words[:1]), " ".join(args.words)
+    if name in hw.handbook:
+        found = [hw.handbook[name].find(" ".join(args.words[1:]))]
+    else:
+        found = list(hw.handbook.search(words).values())
+    if args.json:
+        parts = [
+            {"name": t.name, "title": t.title, "about": t.about, "figures": t.records()}
+            for t in found
+        ]
+        print(json.dumps(parts, ensure_ascii=False, indent=1))
+    elif not found and len(args.words) == 1:
+        # A word that no figure has may be the name of a table misspelt.
+        print(hw.handbook[name])
+    elif words:
+        print("\n\n".join(map(repr, found)) or repr(hw.handbook.search(words)))
+    else:
+        print(hw.handbook)
+
+
 def _read(argv: Sequence[str]) -> argparse.Namespace:
     """Read the command line; inputs and words may stand before and after the options."""
     parser = _parser()
@@ -325,7 +354,13 @@ def main(argv: Sequence[str] | None = None) -> int:
         f"note: {message}", file=sys.stderr
     )
     args = _read(sys.argv[1:] if argv is None else argv)
-    command = {"plan": _plan, "convert": _convert, "formula": _formula, "formulas": _formulas}
+    command = {
+        "plan": _plan,
+        "convert": _convert,
+        "formula": _formula,
+        "formulas": _formulas,
+        "handbook": _handbook,
+    }
     try:
         command[args.command](args)
         if sys.stdout is not None:

@@ -4,12 +4,14 @@
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
+mod ball;
 mod call;
 mod check_weights;
 mod columns;
 mod convert;
 mod errors;
 mod formula;
+mod handbook;
 mod help;
 mod inputs;
 mod make;
@@ -38,6 +40,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<result::PlanResult>()?;
     m.add_class::<result::Table>()?;
     m.add_class::<wraps::Wraps>()?;
+    m.add_class::<handbook::HandbookFigure>()?;
+    m.add_class::<handbook::HandbookTable>()?;
+    m.add_class::<ball::BallBand>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -46,6 +51,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(formula::find, m)?)?;
     m.add_function(wrap_pyfunction!(formula::search, m)?)?;
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
+    m.add_function(wrap_pyfunction!(handbook::find_table, m)?)?;
+    m.add_function(wrap_pyfunction!(handbook::search_tables, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 
@@ -92,6 +99,9 @@ fn room_functions<'py>(
             wrap_pyfunction!(yarn::parse, m)?,
             wrap_pyfunction!(wraps::wraps, m)?,
             wrap_pyfunction!(check_weights::check_weight_card, m)?,
+            wrap_pyfunction!(ball::weight_class, m)?,
+            wrap_pyfunction!(ball::weight_band, m)?,
+            wrap_pyfunction!(ball::ball_band, m)?,
         ],
         _ => vec![],
     })

@@ -3,10 +3,13 @@
 mod fineness;
 mod moisture;
 mod raw;
+mod tables;
 
 pub use fineness::*;
 pub use moisture::*;
 pub use raw::*;
+
+pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
 

@@ -36,17 +36,20 @@ pub fn find(name: &str) -> Result<&'static Formula> {
 /// The formulas that have every one of the words in their name, sentence or inputs. A word is found
 /// by its beginning: `twist` finds twisted and twister, `reed` does not find agreed.
 pub fn search(words: &str) -> Vec<&'static Formula> {
+    all()
+        .filter(|f| {
+            let inputs = f.inputs.iter().flat_map(|i| [i.name, i.meaning]);
+            has_words([f.name, f.room(), f.summary, f.details].into_iter().chain(inputs), words)
+        })
+        .collect()
+}
+
+/// True where every one of the words begins a word of the texts.
+pub(crate) fn has_words<'t>(texts: impl IntoIterator<Item = &'t str>, words: &str) -> bool {
     let split = |text: &str| -> Vec<String> {
         let parts = text.split(|c: char| !c.is_alphanumeric());
         parts.filter(|part| !part.is_empty()).map(str::to_lowercase).collect()
     };
-    let wanted = split(words);
-    all()
-        .filter(|f| {
-            let inputs = f.inputs.iter().flat_map(|i| [i.name, i.meaning]);
-            let texts = [f.name, f.room(), f.summary, f.details].into_iter().chain(inputs);
-            let known: Vec<String> = texts.flat_map(split).collect();
-            wanted.iter().all(|word| known.iter().any(|k| k.starts_with(word.as_str())))
-        })
-        .collect()
+    let known: Vec<String> = texts.into_iter().flat_map(split).collect();
+    split(words).iter().all(|word| known.iter().any(|k| k.starts_with(word.as_str())))
 }

@@ -5,6 +5,7 @@ mod catalogue;
 mod solve;
 
 pub use array::BLOCK;
+pub(crate) use catalogue::has_words;
 pub use catalogue::{all, find, search};
 pub(crate) use hankwise_macros::formula;
 

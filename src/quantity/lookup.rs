@@ -44,7 +44,7 @@ const AMBIGUOUS: &[(&str, &str)] = &[
     ("skein", "'YSW' for Yorkshire skeins of 256 yd per lb"),
     ("alloa", "'alloa-480' or 'alloa-240' (yards per pound); both are in print"),
     ("hank", "the system of the hank, such as 'Ne' (840 yd), 'worsted' (560 yd)"),
-    ("ply", "the number of ends as an input of its own, such as ply=2"),
+    ("ply", "the number of ends as an input of its own, such as ends=2"),
     ("grain", "'gr' for a mass; for a count name the length, 'gr/120yd', 'gr/20yd' or 'gr/yd'"),
     ("ends", "'ends/cm' or 'ends/in'"),
     ("picks", "'picks/cm' or 'picks/in'"),
@@ -52,6 +52,54 @@ const AMBIGUOUS: &[(&str, &str)] = &[
     ("dents", "'dents/10 cm' or 'dents/in'"),
     ("oz", "'oz/yd²' (and for a running yard its width), or a mass"),
 ];
+
+/// Hand-knitting words: each is a band of thickness that differs from country to country, no count.
+const KNITTING: &[&str] = &[
+    "aran",
+    "bulky",
+    "chunky",
+    "cobweb",
+    "dk",
+    "double double",
+    "double knit",
+    "double knitting",
+    "fingering",
+    "lace",
+    "light dk",
+    "light fingering",
+    "light worsted",
+    "ply",
+    "sock",
+    "sport",
+    "super bulky",
+    "super chunky",
+    "triple knitting",
+];
+
+/// The refusal of a hand-knitting word where a count is wanted: `DK`, `Aran weight`, the `ply` of
+/// `4 ply`.
+pub(super) fn refuse_knitting_word(text: &str) -> Option<Error> {
+    let lower = text.to_lowercase().replace('-', " ");
+    let (word, called_weight) = match lower.trim().strip_suffix("weight") {
+        Some(word) => (word.trim(), true),
+        None => (lower.trim(), false),
+    };
+    // "worsted" alone is a count system, "worsted weight" is not.
+    let known = KNITTING.contains(&word) || (called_weight && word == "worsted");
+    known.then(|| {
+        let written = text.trim().trim_start_matches('-');
+        let (example, ends) = if word == "ply" {
+            ("4 ply", "; the number of ends folded is an input of its own, such as ends=4")
+        } else {
+            (written, "")
+        };
+        Error::unit(format!(
+            "'{written}' is a hand-knitting word for a band of thickness, which differs from \
+             country to country, not a count; write the metres of a mass, such as '230 m/100g'; \
+             weight_band('{example}') gives the band{ends}"
+        ))
+    })
+}
 
 /// The unit with a name. With `wanted`, reed systems may drop the word reed, and the message for a
 /// unit of another kind says what was wanted.
@@ -107,6 +155,11 @@ fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
 }
 
 fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Error {
+    if wanted.is_none_or(|k| k == Kind::LinearDensity)
+        && let Some(refusal) = refuse_knitting_word(name)
+    {
+        return refusal;
+    }
     let for_kind = wanted.map_or(String::new(), |k| format!(" for a {}", k.words()));
     let write = wanted.map_or(String::new(), |k| format!("; write it like '{}'", k.example()));
     let key = name.trim().to_lowercase();

@@ -1,7 +1,7 @@
 //! Reading quantities as people write them.
 
 use super::kind::{Amount, Kind};
-use super::lookup::unit;
+use super::lookup::{refuse_knitting_word, unit};
 use super::unit::{Form, Unit};
 use crate::error::{Error, Result};
 
@@ -50,6 +50,11 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
             }
             None => "nothing was given; write a number and its unit, like '16 YSW'".to_owned(),
         }));
+    }
+    if wanted.is_none_or(|k| k == Kind::LinearDensity)
+        && let Some(refusal) = refuse_knitting_word(whole)
+    {
+        return Err(refusal);
     }
     // Counts are often written system first: `Nm 16`.
     if whole.starts_with(|c: char| c.is_alphabetic())

@@ -1,5 +1,6 @@
 //! The yarn: designation, count, folding, twist, hanks and winding, diameter, strength and evenness.
 
+mod ball;
 mod check;
 mod check_card;
 mod count;
@@ -10,10 +11,12 @@ mod folding;
 mod hank;
 mod spindle;
 mod strength;
+mod tables;
 mod twist;
 mod winding;
 mod wraps;
 
+pub use ball::*;
 pub use check::*;
 pub use check_card::*;
 pub use count::*;
@@ -28,10 +31,13 @@ pub use twist::*;
 pub use winding::*;
 pub use wraps::*;
 
+pub(crate) use tables::TABLES;
+
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    ball::FORMULAS,
     check::FORMULAS,
     count::FORMULAS,
     diameter::FORMULAS,

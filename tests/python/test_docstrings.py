@@ -60,6 +60,7 @@ def test_there_are_examples_in_docstrings():
     assert {"hankwise", "hankwise.plan"} <= with_examples
     assert {"hankwise._hankwise.q", "hankwise._hankwise.convert"} <= with_examples
     assert "hankwise.yarn.check_weight_card" in with_examples
+    assert "hankwise.yarn.ball_band" in with_examples
 
 
 @pytest.mark.parametrize("path", [p for p in PAGES if p.exists()], ids=lambda path: path.name)

@@ -1,0 +1,153 @@
+//! The handbook tables: whole, in known units, from known sources; against what is exact.
+
+use std::collections::BTreeSet;
+
+use hankwise::handbook::{self, Figure, Table};
+use hankwise::prelude::*;
+use hankwise::quantity::Grade;
+use hankwise::source::source;
+
+fn table(name: &str) -> &'static Table {
+    handbook::find(name).unwrap_or_else(|e| panic!("{e}"))
+}
+
+fn figures<'t>(table: &'t Table, words: &str) -> Vec<&'t Figure> {
+    table.find(words).collect()
+}
+
+#[test]
+fn every_figure_is_whole() {
+    let mut wrong = Vec::new();
+    for table in handbook::all() {
+        assert!(!table.about.is_empty() && !table.title.is_empty() && !table.figures.is_empty());
+        for figure in table.figures {
+            let mut need = |ok: bool, what: &str| {
+                if !ok {
+                    wrong.push(format!("{} {:?}: {what}", table.name, figure.of));
+                }
+            };
+            need(figure.measure().is_ok(), "the unit is not known");
+            need(figure.low <= figure.high, "the ends are the wrong way round");
+            need(figure.low.is_finite() || figure.high.is_finite(), "both ends are open");
+            need(source(figure.source).is_some(), "the source is not known");
+            need(figure.of.len() == table.columns.len(), "a column has no word");
+            need(!figure.of[0].is_empty(), "it is of nothing");
+            // A grade must be that of its source: what was read has a source that was read.
+            let unsourced = ["memory", "practice", "definition"].contains(&figure.source);
+            need(
+                match figure.grade {
+                    Grade::Published => !unsourced,
+                    grade => figure.source == grade.word(),
+                },
+                "grade and source do not go together",
+            );
+        }
+    }
+    assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+#[test]
+fn no_figure_stands_twice() {
+    let mut seen = BTreeSet::new();
+    for table in handbook::all() {
+        for f in table.figures {
+            let key = format!("{} {:?} {} {} {}", table.name, f.of, f.words(), f.unit, f.source);
+            assert!(seen.insert(key.clone()), "{key}");
+        }
+    }
+}
+
+#[test]
+fn tables_are_found_by_name_and_word() {
+    let names: Vec<_> = handbook::all().map(|t| t.name).collect();
+    assert!(names.is_sorted() && names.len() == names.iter().collect::<BTreeSet<_>>().len());
+    let refusal = handbook::find("twist_multiplyers").unwrap_err().to_string();
+    assert!(refusal.contains("did you mean 'twist_multipliers'?"), "{refusal}");
+    let refusal = handbook::find("xyz").unwrap_err().to_string();
+    assert!(refusal.contains("packing"), "{refusal}");
+    let woollen: Vec<_> = handbook::search("woollen").iter().map(|(t, _)| t.name).collect();
+    assert!(woollen.contains(&"twist_multipliers") && woollen.contains(&"diameter_factors"));
+    assert!(handbook::search("nonsense").is_empty());
+}
+
+/// What follows from definitions: √(1/2), √(1/3), hexagons full of circles.
+#[test]
+fn what_is_defined_is_exact() {
+    let ratios = table("folding_twist_ratios");
+    for (n, words) in [(2.0_f64, "two equal"), (3.0, "three equal")] {
+        let found = figures(ratios, words);
+        assert_eq!(found.len(), 1, "{words}");
+        assert!((found[0].low.powi(2) * n - 1.0).abs() < 1e-12);
+    }
+    let packed = figures(table("packing"), "limit")[0];
+    // A hexagon round a circle of radius 1 has the area 2√3.
+    assert!((packed.low - std::f64::consts::PI / (2.0 * 3.0_f64.sqrt())).abs() < 1e-12);
+}
+
+/// Hanks are leas, leas are turns of the reel: the printed lengths must add up.
+#[test]
+fn reels_add_up() {
+    let reels = table("reels");
+    let metres = |trade: &str, what: &str| {
+        let all = reels.figures.iter();
+        let found: Vec<_> = all.filter(|f| f.of == [trade, what]).collect();
+        assert_eq!(found.len(), 1, "{trade} {what}");
+        found[0].measure().unwrap().to_base(found[0].low)
+    };
+    let same = |a: f64, b: f64| assert!((a - b).abs() < 1e-9, "{a} and {b}");
+    let of = |trade: &str, part: &str, number: &str, whole: &str| {
+        same(metres(trade, part) * metres(trade, number), metres(trade, whole));
+    };
+    of("cotton", "reel, circumference", "turns in a lea", "lea");
+    of("cotton", "lea", "leas in a hank", "hank");
+    of("worsted", "reel, circumference", "turns in a lea", "lea");
+    of("jute, flax", "reel, circumference", "turns in a cut or lea", "cut or lea");
+    of("jute, flax", "cut or lea", "cuts in a heer", "heer");
+    of("jute, flax", "cut or lea", "cuts in a hank", "hank");
+    of("jute, flax", "cut or lea", "cuts in a spyndle", "spyndle");
+    // A bundle of linen: 20 hanks of 10 leas, 16⅔ of 12.
+    let lea = metres("jute, flax", "cut or lea");
+    same(20.0 * metres("linen, English", "leas in a hank") * lea, metres("linen", "bundle"));
+    same(50.0 / 3.0 * metres("linen, Irish", "leas in a hank") * lea, metres("linen", "bundle"));
+    // The hank of cotton is the hank of its count: 1 Ne is one hank in a pound.
+    let hank = Length::base(metres("cotton", "hank"));
+    let count = yarn::count_of(hank, Mass::parse("1 lb").unwrap());
+    same(count.number("Ne").unwrap(), 1.0);
+    // Jute bundles are an even number of whole hanks, of the yarn in pounds a spyndle.
+    for (pounds, trade) in [
+        (7.0, "jute, 7 and 8 lb yarn"),
+        (8.0, "jute, 7 and 8 lb yarn"),
+        (7.5, "jute, 7½ lb yarn"),
+        (9.0, "jute, 9 lb yarn"),
+    ] {
+        let bundle = reels.figures.iter().find(|f| f.of == [trade, "bundle"]).unwrap().low;
+        let hanks = bundle / pounds * 4.0;
+        same(hanks % 2.0, 0.0);
+    }
+}
+
+/// A round figure in print stands for its count within 5 %: else it is a slip of copying.
+#[test]
+fn rounded_counts_are_near_their_counts() {
+    for f in table("rounded_counts").figures {
+        let exact = LinearDensity::parse(f.of[0]).unwrap().number(f.unit).unwrap();
+        assert!(
+            (f.low / exact - 1.0).abs() < 0.05,
+            "{} is {exact} {}, not {}",
+            f.of[0],
+            f.unit,
+            f.low
+        );
+    }
+}
+
+/// Count × breaking load of leas of one cotton hardly changes with the count: the cotton trade's
+/// product, here within a seventh of 1600 for the American and of 1850 for the Egyptian.
+#[test]
+fn leas_have_one_product() {
+    for f in table("lea_strength").figures {
+        let product = LinearDensity::parse(f.of[1]).unwrap().number("Ne").unwrap() * f.low;
+        let middle = if f.of[0] == "American" { 1600.0 } else { 1850.0 };
+        assert!((product / middle - 1.0_f64).abs() < 1.0 / 7.0, "{:?}: {product}", f.of);
+    }
+}
