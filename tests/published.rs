@@ -93,18 +93,22 @@ fn answer(row: &Row) -> Result<f64, String> {
     }
     let formula = formula::find(&row.formula).map_err(words)?;
     let mut base = Vec::new();
+    let mut lengths = Vec::new();
     for input in formula.inputs {
         let value = row.inputs.get(input.name).ok_or(format!("no input {}", input.name))?;
         if value.is_array() != input.many {
             return Err(format!("{}: a list where one is wanted, or the reverse", input.name));
         }
-        for text in texts(value)? {
+        let texts = texts(value)?;
+        lengths.push(texts.len());
+        for text in texts {
             base.push(parse_as(text, input.kind).map_err(words)?.base());
         }
     }
     if row.inputs.len() != formula.inputs.len() {
         return Err("there are inputs that the formula has not".to_owned());
     }
+    formula.check_lengths(&lengths).map_err(words)?;
     let result = formula.answer(&base).map_err(words)?;
     let kind = formula.output.kind;
     match row.unit.as_str() {
