@@ -171,6 +171,31 @@ pub static SOURCES: &[Source] = &[
         "www.slideshare.net, cost-control-in-spinning-mills",
     ),
     s("Beech 1902", "F. Beech, The Dyeing of Woollen Fabrics, 1902", "free-books.at, book 19534"),
+    s(
+        "Lincoln 1885",
+        "F. L. Lincoln, Instruction Book on Ring Spinning, 1885",
+        "Project Gutenberg 33424",
+    ),
+    s(
+        "Britannica 1911 linen",
+        "Encyclopaedia Britannica, 11th ed., article Linen",
+        "Project Gutenberg 41472",
+    ),
+    s(
+        "Spinning formula sheet",
+        "Spinning formula sheet, student hand-out",
+        "docx.com.vn/tai-lieu/tpi-tpm-78029",
+    ),
+    s(
+        "Two-fold shrinkage",
+        "Twist shrinkage of two-fold staple yarn, Journal of the Textile Machinery Society of Japan 14 (3-4), abstract",
+        "www.jstage.jst.go.jp/article/jte1955/14/3-4/14_3-4_115",
+    ),
+    s(
+        "Mill note on yarn",
+        "Yarn on the basis of knowledge, a Chinese mill's note in translation",
+        "www.decorative-rugs-carpets.com/yarn-on-the-basis-of-knowledge",
+    ),
     s("HSE EH23", "HSE Guidance Note EH23, Anthrax: health hazards, 1979", "gulflink.org"),
     s(
         "WorkSafe Q fever",

@@ -1,7 +1,9 @@
-//! The mill: losses, oil, card, mule, twister, loom, time and money.
+//! The mill: losses, oil, card, mule, twister, loom, gearing, time and money.
 
 mod card;
+mod change;
 mod cost;
+mod gearing;
 mod loss;
 mod machines;
 mod mule;
@@ -9,7 +11,9 @@ mod oil;
 mod pieces;
 
 pub use card::*;
+pub use change::*;
 pub use cost::*;
+pub use gearing::*;
 pub use loss::*;
 pub use machines::*;
 pub use mule::*;
@@ -21,7 +25,9 @@ use crate::formula::Formula;
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
     card::FORMULAS,
+    change::FORMULAS,
     cost::FORMULAS,
+    gearing::FORMULAS,
     loss::FORMULAS,
     machines::FORMULAS,
     mule::FORMULAS,

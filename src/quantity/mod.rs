@@ -12,7 +12,8 @@ mod unit;
 pub use kind::{
     Amount, Contraction, CostPerMass, Count, Crimp, Density, DrawIn, Duration, Fineness, Fraction,
     Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
-    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume, Yield,
+    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, TwistedContraction, Typed, Volume,
+    Yield,
 };
 pub use lookup::{convert, unit};
 pub use parse::{bare_number, number, parse, parse_as};
