@@ -44,6 +44,7 @@ pub mod plan;
 pub mod prelude;
 pub mod quantity;
 pub mod source;
+pub mod table;
 pub mod worked;
 pub mod yarn;
 

@@ -15,8 +15,8 @@ pub use crate::number::{Number, V};
 pub use crate::quantity::{
     Contraction, CostPerMass, Count, Crimp, Density, DrawIn, Duration, Fineness, Fraction,
     Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
-    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, Typed, Volume, convert, parse,
-    parse_as,
+    Regain, Sett, Shrinkage, Speed, TakeUp, Twist, TwistFactor, TwistedContraction, Typed, Volume,
+    convert, parse, parse_as,
 };
 pub use crate::worked::{Tape, Worked, Working};
 pub use crate::{cloth, fibre, formula, mill, yarn};

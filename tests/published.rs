@@ -100,7 +100,9 @@ fn answer(row: &Row) -> Result<f64, String> {
             return Err(format!("{}: a list where one is wanted, or the reverse", input.name));
         }
         let texts = texts(value)?;
-        lengths.push(texts.len());
+        if input.many {
+            lengths.push(texts.len());
+        }
         for text in texts {
             base.push(parse_as(text, input.kind).map_err(words)?.base());
         }

@@ -18,6 +18,7 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 from hankwise import plan
 from hankwise._catalogue import formulas
 from hankwise._hankwise import (
+    ChangeWheel,
     Formula,
     HankwiseError,
     Needed,
@@ -43,6 +44,7 @@ from hankwise._hankwise import (
 )
 
 __all__ = [
+    "ChangeWheel",
     "Formula",
     "HankwiseError",
     "Needed",

@@ -4,6 +4,7 @@ python -m hankwise._stubs            writes fibre.pyi, yarn.pyi, cloth.pyi, mill
 python -m hankwise._stubs --check    says which of them are not as the catalogue is
 """
 
+import re
 import sys
 from pathlib import Path
 from textwrap import fill
@@ -18,6 +19,7 @@ _HEAD = '''"""{about}"""
 from typing import Literal, final
 
 from hankwise._hankwise import (
+    ChangeWheel,
     Formula,
     Quantity,
     Working,
@@ -27,6 +29,19 @@ from hankwise._hankwise import (
     _Plains,
 )
 '''
+
+
+# What a room has besides its formulas.
+_MORE = {
+    "mill": """
+def change_wheel(
+    constant: _Measure | float,
+    wanted: _Measure | float,
+    wheels: _Plains,
+    law: Literal["inverse", "direct"] = "inverse",
+) -> ChangeWheel: ...
+""",
+}
 
 
 def _type(unit: str, many: bool) -> str:
@@ -83,7 +98,7 @@ def _formula(formula: hw.Formula) -> str:
 def stub(room: ModuleType) -> str:
     """Give the stub of a room."""
     formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
-    body = "".join(map(_formula, formulas))
+    body = "".join(map(_formula, formulas)) + _MORE.get(room.__name__.rpartition(".")[2], "")
     head = _HEAD.format(about=room.__doc__)
     used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
     return "".join(used) + body
@@ -92,7 +107,7 @@ def stub(room: ModuleType) -> str:
 def _used(line: str, body: str) -> bool:
     """Leave out imports that no formula of the room needs."""
     name = line.strip().rstrip(",")
-    return not name.startswith("_") or f": {name}" in body
+    return not re.fullmatch(r"\w+", name) or re.search(rf"\b{name}\b", body) is not None
 
 
 def main(args: list[str]) -> int:

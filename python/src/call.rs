@@ -85,9 +85,8 @@ impl Formula {
 
     pub(crate) fn read<'py>(&self, bound: &[Option<Bound<'py, PyAny>>]) -> PyResult<Call<'py>> {
         let mut given = Vec::with_capacity(bound.len());
-        let mut lengths = Vec::with_capacity(bound.len());
+        let mut lengths = Vec::new();
         for (value, input) in bound.iter().zip(self.card.inputs) {
-            lengths.push(1);
             let Some(value) = value else { continue };
             let place = |e: PyErr| locate(value.py(), self.card.name, input.name, e);
             if input.many {
@@ -99,9 +98,7 @@ impl Formula {
                         input.kind.example()
                     ))));
                 }
-                if let Some(length) = lengths.last_mut() {
-                    *length = members.len();
-                }
+                lengths.push(members.len());
                 for member in members {
                     given.push(one(&member, input.kind).map_err(place)?);
                 }

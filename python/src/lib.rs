@@ -15,6 +15,7 @@ mod make;
 mod plan;
 mod quantity;
 mod result;
+mod wheels;
 mod working;
 
 use pyo3::prelude::*;
@@ -33,6 +34,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<plan::Needed>()?;
     m.add_class::<result::PlanResult>()?;
     m.add_class::<result::Table>()?;
+    m.add_class::<wheels::ChangeWheel>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
@@ -50,7 +52,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         ("fibre", "Water on the fibre, what is clean of it, how fine it is."),
         ("yarn", "Count, folding, twist and hanks."),
         ("cloth", "Sett and reed, the piece, its mass, finishing."),
-        ("mill", "Losses, oil, card, mule, twister, loom, time and money."),
+        ("mill", "Losses, oil, card, mule, twister, loom, gearing, time and money."),
     ] {
         let name = format!("hankwise.{room}");
         let module = PyModule::new(py, &name)?;
@@ -61,6 +63,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             one.setattr("__module__", &name)?;
             module.add(card.name, &one)?;
             formulas.set_item(card.name, &one)?;
+        }
+        if room == "mill" {
+            module.add_function(wrap_pyfunction!(wheels::change_wheel, &module)?)?;
         }
         modules.set_item(name, &module)?;
         m.add(room, module)?;

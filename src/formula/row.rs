@@ -22,10 +22,14 @@ impl Formula {
     /// Where an input stands in a row of a length: its place among the inputs, and which member of
     /// a list it is, from 1.
     fn locate(&self, place: usize, of: usize) -> (usize, Option<usize>) {
+        let last = self.inputs.len() - 1;
+        if !self.inputs[last].many {
+            return (place.min(last), None);
+        }
         let singles = self.singles();
         let lists = self.inputs.len() - singles;
-        if place < singles || lists == 0 {
-            return (place.min(self.inputs.len() - 1), None);
+        if place < singles {
+            return (place, None);
         }
         let each = ((of.max(place + 1) - singles) / lists).max(1);
         let list = ((place - singles) / each).min(lists - 1);
@@ -53,9 +57,9 @@ impl Formula {
         }
     }
 
-    /// Refuses lists of unequal length; `lengths` has one for each input, 1 where it is no list.
+    /// Refuses lists of unequal length; `lengths` are those of the lists, in the order of the card.
     pub fn check_lengths(&self, lengths: &[usize]) -> Result<()> {
-        let mut lists = self.inputs.iter().zip(lengths).filter(|(input, _)| input.many);
+        let mut lists = self.inputs.iter().filter(|input| input.many).zip(lengths);
         let Some((first, length)) = lists.next() else { return Ok(()) };
         match lists.find(|(_, other)| *other != length) {
             None => Ok(()),

@@ -9,6 +9,7 @@ mod machines;
 mod mule;
 mod oil;
 mod pieces;
+mod wheels;
 
 pub use card::*;
 pub use change::*;
@@ -19,6 +20,9 @@ pub use machines::*;
 pub use mule::*;
 pub use oil::*;
 pub use pieces::*;
+#[cfg(feature = "plan-file")]
+pub(crate) use wheels::Parts;
+pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 
 use crate::formula::Formula;
 

@@ -21,7 +21,6 @@ mod result;
 mod say;
 mod stage;
 mod stock;
-mod table;
 mod value;
 
 pub use chance::{Layer, Scale, Spread};
@@ -35,12 +34,13 @@ pub use report::Extent;
 pub use result::{Account, Band, Draws, GoodResult, Margin, PlanResult, StageResult};
 pub use stage::Setting;
 pub use stock::{PARTS, Stock};
-pub use table::{Align, Block, Report};
 
 use std::fmt::Write as _;
 use std::path::Path;
 
 use sha2::{Digest, Sha256};
+
+pub use crate::table::{Align, Block, Report};
 
 use crate::error::{Error, Result, did_you_mean};
 use file::{Draft, File};

@@ -2,10 +2,10 @@
 
 use super::result::{Band, PlanResult};
 use super::stock::PARTS;
-use super::table::Align::{self, Left, Right};
-use super::table::{Block, Report};
 use crate::quantity::Kind;
 use crate::quantity::print::{constant, fixed, of_kind};
+use crate::table::Align::{self, Left, Right};
+use crate::table::{Block, Report};
 
 /// How much of a result is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
