@@ -159,6 +159,7 @@ fn catalogue_entry(
     let Card { result, sources, limits, slips } = card;
     let name = &function.sig.ident;
     let text = name.to_string();
+    let lists = inputs.iter().filter(|i| i.many).count();
     let entries =
         inputs.iter().map(|Input { name, kind, many, whole, meaning, symbol, low, high, .. }| {
             let name = name.to_string();
@@ -175,6 +176,7 @@ fn catalogue_entry(
             summary: #summary,
             details: #details,
             inputs: &[#(#entries),*],
+            lists: #lists,
             output: crate::formula::Output { symbol: #result, kind: crate::quantity::Kind::#output },
             sources: &[#(#sources),*],
             limits: &[#(#limits),*],

@@ -98,7 +98,9 @@ impl Formula {
                         input.kind.example()
                     ))));
                 }
-                lengths.push(members.len());
+                if self.card.lists > 1 {
+                    lengths.push(members.len());
+                }
                 for member in members {
                     given.push(one(&member, input.kind).map_err(place)?);
                 }

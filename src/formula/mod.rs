@@ -55,6 +55,8 @@ pub struct Formula {
     pub details: &'static str,
     /// Its inputs; lists come last, and are all of one length in a call.
     pub inputs: &'static [Input],
+    /// How many of the inputs are lists.
+    pub lists: usize,
     /// Its result.
     pub output: Output,
     /// Keys of the sources, see [`crate::source`].

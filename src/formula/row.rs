@@ -15,30 +15,42 @@ const WHOLE: f64 = 1e-9;
 
 impl Formula {
     /// How many inputs are no lists; they come first.
-    fn singles(&self) -> usize {
-        self.inputs.iter().take_while(|i| !i.many).count()
+    const fn singles(&self) -> usize {
+        self.inputs.len() - self.lists
+    }
+
+    /// How many members each list has in a row of a length.
+    const fn each(&self, of: usize) -> usize {
+        match of.saturating_sub(self.singles()).checked_div(self.lists) {
+            Some(each) => each,
+            None => 0,
+        }
     }
 
     /// Where an input stands in a row of a length: its place among the inputs, and which member of
     /// a list it is, from 1.
     fn locate(&self, place: usize, of: usize) -> (usize, Option<usize>) {
-        let last = self.inputs.len() - 1;
-        if !self.inputs[last].many {
-            return (place.min(last), None);
-        }
         let singles = self.singles();
-        let lists = self.inputs.len() - singles;
-        if place < singles {
-            return (place, None);
+        match self.lists {
+            0 => (place.min(singles - 1), None),
+            _ if place < singles => (place, None),
+            1 => (singles, Some(place - singles + 1)),
+            lists => {
+                let each = self.each(of).max(1);
+                let list = ((place - singles) / each).min(lists - 1);
+                (singles + list, Some(place - singles - list * each + 1))
+            }
         }
-        let each = ((of.max(place + 1) - singles) / lists).max(1);
-        let list = ((place - singles) / each).min(lists - 1);
-        (singles + list, Some(place - singles - list * each + 1))
     }
 
     /// The input that a place in a row of a length belongs to.
+    #[inline]
     pub fn input(&self, place: usize, of: usize) -> &'static Input {
-        &self.inputs[self.locate(place, of).0]
+        match self.lists {
+            // Read at every call: the only list takes all that follows.
+            0 | 1 => &self.inputs[place.min(self.inputs.len() - 1)],
+            _ => &self.inputs[self.locate(place, of).0],
+        }
     }
 
     /// The name of a place in a row: a member of a list has its number.
@@ -59,7 +71,7 @@ impl Formula {
 
     /// Refuses lists of unequal length; `lengths` are those of the lists, in the order of the card.
     pub fn check_lengths(&self, lengths: &[usize]) -> Result<()> {
-        let mut lists = self.inputs.iter().filter(|input| input.many).zip(lengths);
+        let mut lists = self.inputs[self.singles()..].iter().zip(lengths);
         let Some((first, length)) = lists.next() else { return Ok(()) };
         match lists.find(|(_, other)| *other != length) {
             None => Ok(()),
@@ -72,12 +84,11 @@ impl Formula {
 
     /// Refuses a wrong number of inputs and inputs that cannot be.
     pub fn check(&self, row: &[f64]) -> Result<()> {
-        let (least, singles) = (self.inputs.len(), self.singles());
-        let lists = least - singles;
-        let fits = if lists == 0 {
-            row.len() == least
-        } else {
-            row.len() >= least && (row.len() - singles).is_multiple_of(lists)
+        let (least, lists) = (self.inputs.len(), self.lists);
+        let fits = match lists {
+            0 => row.len() == least,
+            1 => row.len() >= least,
+            _ => row.len() >= least && self.singles() + lists * self.each(row.len()) == row.len(),
         };
         if !fits {
             let names: Vec<&str> = self.inputs.iter().map(|i| i.name).collect();
@@ -97,7 +108,7 @@ impl Formula {
                 .check(*value)
                 .map_err(|e| e.at(format_args!("{}, {}", self.name, input.name)))?;
         }
-        self.check_wholes(row)
+        if self.lists == 0 { Ok(()) } else { self.check_wholes(row) }
     }
 
     /// Refuses shares of a whole that do not sum to 1.
@@ -110,12 +121,11 @@ impl Formula {
 
     /// The lists that hold the shares of one whole, and where their members stand.
     fn wholes(&self, of: usize) -> impl Iterator<Item = (&'static Input, Range<usize>)> {
-        let singles = self.singles();
-        let each = of.saturating_sub(singles) / (self.inputs.len() - singles).max(1);
-        self.inputs.iter().enumerate().filter(|(_, input)| input.whole).map(move |(k, input)| {
-            let start = singles + (k - singles) * each;
-            (input, start..start + each)
-        })
+        let (singles, each) = (self.singles(), self.each(of));
+        let lists = self.inputs[singles..].iter().enumerate();
+        lists
+            .filter(|(_, input)| input.whole)
+            .map(move |(k, input)| (input, singles + k * each..singles + (k + 1) * each))
     }
 
     fn check_whole(&self, input: &Input, sum: f64) -> Result<()> {

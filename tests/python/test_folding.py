@@ -6,6 +6,7 @@ import hankwise as hw
 import numpy as np
 import pandas as pd
 import pytest
+from hankwise.cli import main
 from hypothesis import given
 from hypothesis import strategies as st
 
@@ -143,3 +144,10 @@ def test_the_change_wheel():
 def test_change_wheels_that_cannot_be(arguments, error, words):
     with pytest.raises(error, match=words):
         hw.mill.change_wheel(*arguments)
+
+
+def test_several_lists_on_the_command_line(capsys):
+    assert main(["formula", "fold_fed", "counts=20 tex, 30 tex", "lengths=1, 1.5"]) == 0
+    assert "= 65 tex" in capsys.readouterr().out
+    assert main(["formula", "count_for_share", "resultant=8 Ne", "shares=50 %, 60 %"]) == 1
+    assert "they sum to 1.1 (110 %)" in capsys.readouterr().err
