@@ -255,6 +255,16 @@ impl<N: Number> V<N> {
     pub fn sum(all: impl Iterator<Item = V<N>>) -> Self {
         all.reduce(|sum, x| sum + x).unwrap_or_else(|| V::constant(f64::NAN))
     }
+    /// Multiplies together; nothing to multiply is no number.
+    #[inline(always)]
+    pub fn product(all: impl Iterator<Item = V<N>>) -> Self {
+        all.reduce(|product, x| product * x).unwrap_or_else(|| V::constant(f64::NAN))
+    }
+    /// The first of a list; where there is none it is no number.
+    #[inline(always)]
+    pub fn first(mut all: impl Iterator<Item = V<N>>) -> Self {
+        all.next().unwrap_or_else(|| V::constant(f64::NAN))
+    }
     /// Gives an intermediate result its symbol: it gets a line of its own in the working.
     #[inline(always)]
     pub fn named(self, symbol: &'static str) -> Self {

@@ -228,16 +228,26 @@ pub static SOURCES: &[Source] = &[
         "Ravelry project page, Shetland experiment",
         "ravelry.com, project Shetland experiment",
     ),
+    s(
+        "Spinning formula sheet",
+        "Spinning formula sheet, student hand-out",
+        "docx.com.vn/tai-lieu/tpi-tpm-78029",
+    ),
+    s(
+        "Two-fold shrinkage",
+        "Twist shrinkage of two-fold staple yarn, Journal of the Textile Machinery Society of Japan 14 (3-4), abstract",
+        "www.jstage.jst.go.jp/article/jte1955/14/3-4/14_3-4_115",
+    ),
+    s(
+        "Mill note on yarn",
+        "Yarn on the basis of knowledge, a Chinese mill's note in translation",
+        "www.decorative-rugs-carpets.com/yarn-on-the-basis-of-knowledge",
+    ),
     s("HSE EH23", "HSE Guidance Note EH23, Anthrax: health hazards, 1979", "gulflink.org"),
     s(
         "WorkSafe Q fever",
         "WorkSafe Victoria, Preventing Q fever",
         "www.worksafe.vic.gov.au/preventing-q-fever",
-    ),
-    s(
-        "Lincoln 1885",
-        "F. L. Lincoln, Instruction Book on Ring Spinning, 1885",
-        "Project Gutenberg 33424",
     ),
     s(
         "Rieter manual",
@@ -253,11 +263,6 @@ pub static SOURCES: &[Source] = &[
         "Brown 1923",
         "Brown, Elastic and Non-elastic Narrow Fabrics, 1923",
         "Project Gutenberg 68583",
-    ),
-    s(
-        "Britannica 1911",
-        "Encyclopaedia Britannica, 11th ed., 1911: Linen, Jute, Cotton manufacture",
-        "Project Gutenberg 41472, 40863, 32294",
     ),
     s("Apparel Search", "Apparel Search, glossary, Lea", "www.apparelsearch.com"),
     s("Twist page", "Twists per inch, encyclopaedia copy", "www.reference.com/browse/wiki"),
@@ -275,11 +280,6 @@ pub static SOURCES: &[Source] = &[
         "Yield table",
         "Units of textile measurement, encyclopaedia copy, tex and yield",
         "wiki2.org/en/Units_of_textile_measurement",
-    ),
-    s(
-        "Morton and Hearle",
-        "W. E. Morton & J. W. S. Hearle, Physical Properties of Textile Fibres",
-        "table 5.1",
     ),
     s(
         "National Research Council 2001",

@@ -16,11 +16,10 @@ const TOGETHER: &[(&str, &str, (f64, f64))] =
 
 /// A row of inputs in their usual range; `at` says where between its ends each stands.
 fn row(formula: &Formula, at: &[f64], list: usize) -> Vec<f64> {
-    let many = formula.inputs.last().is_some_and(|i| i.many);
-    let length = formula.inputs.len() + if many { list } else { 0 };
+    let length: usize = formula.inputs.iter().map(|i| if i.many { 1 + list } else { 1 }).sum();
     (0..length)
         .map(|place| {
-            let (input, at) = (formula.input(place), at[place % at.len()]);
+            let (input, at) = (formula.input(place, length), at[place % at.len()]);
             let narrower = TOGETHER.iter().find(|t| (t.0, t.1) == (formula.name, input.name));
             let (low, high) = narrower.map_or(input.usual, |t| t.2);
             // Ranges over decades are covered evenly in the ratio.
@@ -87,7 +86,7 @@ proptest! {
             let (recording, root) = f.record(&row);
             let slopes = recording.slopes(root);
             for place in 0..row.len() {
-                let (low, high) = f.input(place).usual;
+                let (low, high) = f.input(place, row.len()).usual;
                 // Nothing can be said relative to an input that may be zero.
                 let least = if low > 0.0 { low } else { 1e-3 * (high - low) };
                 let h = 1e-5 * row[place].abs().max(least);
@@ -110,7 +109,7 @@ proptest! {
                 prop_assert!(
                     (slope - difference).abs() <= near,
                     "{} by {}: slope {slope}, differences {difference}; {row:?}",
-                    f.name, f.input(place).name
+                    f.name, f.input(place, row.len()).name
                 );
             }
         }
@@ -161,11 +160,11 @@ proptest! {
             let (recording, root) = f.record(&row);
             let smooth = sides(&recording).is_empty();
             for place in 0..row.len() {
-                let name = f.input(place).name;
+                let name = f.input(place, row.len()).name;
                 let slope = recording.slopes(root)[place];
                 // What moves the answer by less than its rounding cannot be found again.
                 let rounding = 1e-9 * greatest(&recording);
-                let (low, high) = f.input(place).usual;
+                let (low, high) = f.input(place, row.len()).usual;
                 let telling = (slope * (high - low)).abs() > 1e-3 * wanted.abs();
                 let roots = match f.solve(place, wanted, &row) {
                     Ok(roots) => roots,
@@ -224,7 +223,9 @@ fn every_card_is_whole() {
             need(low < high, format!("{name}: the usual range {low} to {high} is empty"));
             need(low >= least && high <= most, format!("{name}: impossible is called usual"));
             need(low.is_finite() && high.is_finite(), format!("{name}: an endless usual range"));
-            need(!input.many || place + 1 == f.inputs.len(), format!("{name}: a list comes last"));
+            let next = f.inputs.get(place + 1);
+            need(!input.many || next.is_none_or(|n| n.many), format!("{name}: lists come last"));
+            need(!input.whole || input.many, format!("{name}: only a list is made of shares"));
             let others = f.inputs.iter().filter(|o| o.name == name || o.symbol == input.symbol);
             need(others.count() == 1, format!("{name} or '{}' stands twice", input.symbol));
             need(input.symbol != f.output.symbol, format!("'{}' is the result too", input.symbol));

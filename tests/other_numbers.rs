@@ -93,7 +93,7 @@ fn agree(name: &str, row: &[f64], run: impl Fn(&[Dual]) -> Dual) {
         let result = run(&inputs).0;
         let near = |a: f64, b: f64| (a - b).abs() <= 1e-12 * a.abs().max(b.abs());
         assert!(near(result.re, answer), "{name}: {} and {answer}", result.re);
-        let input = formula.input(place).name;
+        let input = formula.input(place, row.len()).name;
         assert!(near(result.eps, *slope), "{name} by {input}: {} and {slope}", result.eps);
         assert!(result.eps.is_finite(), "{name} by {input}");
     }

@@ -102,12 +102,17 @@ fn answer(row: &Row) -> Result<f64, String> {
     let formula = formula::find(&row.formula).map_err(words)?;
     let mut base = Vec::new();
     let mut unknown = None;
+    let mut lengths = Vec::new();
     for input in formula.inputs {
         let value = row.inputs.get(input.name).ok_or(format!("no input {}", input.name))?;
         if value.is_array() != input.many {
             return Err(format!("{}: a list where one is wanted, or the reverse", input.name));
         }
-        for text in texts(value)? {
+        let texts = texts(value)?;
+        if input.many {
+            lengths.push(texts.len());
+        }
+        for text in texts {
             if text == UNKNOWN && !input.many {
                 if unknown.replace((base.len(), input.kind)).is_some() {
                     return Err("two inputs are asked for".to_owned());
@@ -122,6 +127,7 @@ fn answer(row: &Row) -> Result<f64, String> {
     if row.inputs.len() != formula.inputs.len() + usize::from(result.is_some()) {
         return Err("there are inputs that the formula has not".to_owned());
     }
+    formula.check_lengths(&lengths).map_err(words)?;
     let (answer, kind) = match (unknown, result) {
         (None, None) => (formula.answer(&base).map_err(words)?, formula.output.kind),
         (Some((place, kind)), Some(result)) => {

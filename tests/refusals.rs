@@ -203,3 +203,78 @@ fn figures_that_cannot_be_read() {
     let loss = formula::find("after_loss").unwrap();
     says(&loss.answer(&[1.0]).unwrap_err(), Notation, &["3 inputs", "loss", "1 given"]);
 }
+
+#[test]
+fn lists_that_do_not_go_in_step() {
+    use ErrorKind::Notation;
+    let fold = formula::find("fold_fed").unwrap();
+    let error = fold.check_lengths(&[3, 2]).unwrap_err();
+    says(&error, Notation, &["fold_fed", "counts has 3", "lengths has 2", "as many of each"]);
+    let cost = formula::find("fold_cost").unwrap();
+    says(&cost.check_lengths(&[2, 2, 1]).unwrap_err(), Notation, &["counts has 2", "prices has 1"]);
+    assert!(cost.check_lengths(&[2, 2, 2]).is_ok());
+    // A row that cannot be cut into lists of one length.
+    says(&fold.check(&[20.0, 30.0, 1.0]).unwrap_err(), Notation, &["of one length", "3 given"]);
+    says(&fold.check(&[20.0]).unwrap_err(), Notation, &["2 inputs", "1 given"]);
+    assert!(fold.check(&[20.0, 30.0, 1.0, 1.2]).is_ok());
+}
+
+/// Davis, example 46: shares of 1/7, 3/7 and 4/7 are printed for a fold of 8's, which none has.
+#[test]
+fn shares_that_do_not_sum_to_one() {
+    use ErrorKind::Range;
+    let sevenths = [1.0 / 7.0, 3.0 / 7.0, 4.0 / 7.0];
+    for name in ["count_for_share", "mean_by_share"] {
+        let f = formula::find(name).unwrap();
+        let row = |shares: [f64; 3]| match name {
+            "mean_by_share" => [&shares[..], &[56.0, 18.7, 14.0]].concat(),
+            _ => [&[73.8][..], &shares].concat(),
+        };
+        let words = ["shares", "sum to 1.14285714", "114.285714 %", "too large", "left in"];
+        says(&f.answer(&row(sevenths)).unwrap_err(), Range, &words);
+        let error = f.answer(&row([1.0 / 7.0, 2.0 / 7.0, 3.0 / 7.0])).unwrap_err();
+        says(&error, Range, &["too small", "left out"]);
+        assert!(f.answer(&row([1.0 / 7.0, 2.0 / 7.0, 4.0 / 7.0])).is_ok());
+        // Thirds with nine digits are near enough, with eight not.
+        assert!(f.answer(&row([0.333_333_333, 0.333_333_333, 0.333_333_334])).is_ok());
+        assert!(f.answer(&row([0.333_333_33, 0.333_333_33, 0.333_333_33])).is_err());
+    }
+    let f = formula::find("count_for_share").unwrap();
+    says(&f.solve(0, 20.0, &[f64::NAN, 0.5, 0.6]).unwrap_err(), Range, &["sum to 1.1"]);
+}
+
+#[test]
+fn contractions_that_cannot_be() {
+    use ErrorKind::{Range, Unit};
+    for text in ["100 %", "120 %"] {
+        refused(text, Kind::Contraction, Range, &["not possible", "contraction on untwisted"]);
+    }
+    refused("1.2", Kind::Contraction, Unit, &["bare 1.2", "contraction on untwisted"]);
+    refused("3", Kind::TwistedContraction, Unit, &["bare 3", "contraction on twisted"]);
+    refused("-60 %", Kind::TwistedContraction, Range, &["not possible", "twisted"]);
+    let fold = formula::find("fold").unwrap();
+    says(&fold.answer(&[1.0, 50.0, 50.0]).unwrap_err(), Range, &["fold", "contraction"]);
+    // Below a multiplier of 1.85 the empirical rule gives less than nothing.
+    let rule = formula::find("contraction_of_cotton_single").unwrap();
+    says(&rule.answer(&[17.0]).unwrap_err(), Range, &["not possible", "factor = 17"]);
+    // A single untwisted beyond nothing.
+    let left = formula::find("twist_left_ratio").unwrap();
+    says(&left.answer(&[200.0, 400.0, 0.0005]).unwrap_err(), Range, &["not possible", "folding"]);
+}
+
+#[test]
+fn wheels_that_cannot_be() {
+    use ErrorKind::{Notation, Range, Unit};
+    use hankwise::mill::{Law, change_wheel};
+    let of = |constant: &str, wanted: &str, wheels: &[f64]| {
+        let (constant, wanted) = (parse(constant).unwrap(), parse(wanted).unwrap());
+        change_wheel(&constant, &wanted, wheels, Law::Inverse).map(|w| w.nearest.teeth).unwrap_err()
+    };
+    says(&of("4320 tpi", "9 tpi", &[]), Notation, &["wheels", "no part", "[32, 35, 40]"]);
+    says(&of("4320 tpi", "9 tpi", &[34.5]), Range, &["whole teeth", "34.5"]);
+    says(&of("4320 tpi", "9 tpi", &[40.0, 0.0]), Range, &["0 is no part"]);
+    says(&of("4320 tpi", "0 tpi", &[40.0]), Range, &["wanted", "more than 0"]);
+    says(&of("4320 m", "9 tpi", &[40.0]), Unit, &["constant is a length", "twist"]);
+    says(&of("40 Nm", "16 Nm", &[40.0]), Unit, &["twist", "ratio", "not a linear density"]);
+    says(&"linear".parse::<Law>().unwrap_err(), Notation, &["linear", "inverse", "direct"]);
+}

@@ -55,6 +55,8 @@ struct Input {
     ty: Type,
     kind: syn::Ident,
     many: bool,
+    /// The figures of the list are shares of one whole.
+    whole: bool,
     meaning: String,
     symbol: Expr,
     low: Box<Expr>,
@@ -109,10 +111,13 @@ fn typed_function(
             quote!(note(#name.v().0);)
         }
     });
+    let (panics, equal) = equal_lengths(function, inputs);
     quote! {
         #(#attrs)*
+        #panics
         #[inline(always)]
         #vis fn #name #generics(#(#parameters),*) #returned {
+            #equal
             let result = self::#name::body(#(#opened),*);
             crate::quantity::#output::from(crate::number::V(
                 crate::number::Number::result_of(
@@ -123,6 +128,23 @@ fn typed_function(
             ))
         }
     }
+}
+
+/// Lists that go in step are as long as each other: what is checked, and what is said of it.
+fn equal_lengths(function: &ItemFn, inputs: &[Input]) -> (Tokens, Tokens) {
+    let lists: Vec<&syn::Ident> = inputs.iter().filter(|i| i.many).map(|i| &i.name).collect();
+    let Some((first, others)) = lists.split_first().filter(|(_, others)| !others.is_empty()) else {
+        return (Tokens::new(), Tokens::new());
+    };
+    let said = others.iter().map(|other| {
+        format!("{}: {first} and {other} go in step and are of unequal length", function.sig.ident)
+    });
+    let panics = quote!(
+        #[doc = ""]
+        #[doc = "# Panics"]
+        #[doc = "Where the lists are of unequal length."]
+    );
+    (panics, quote!(#(assert_eq!(#first.len(), #others.len(), #said);)*))
 }
 
 /// The card, as data.
@@ -137,12 +159,13 @@ fn catalogue_entry(
     let Card { result, sources, limits, slips } = card;
     let name = &function.sig.ident;
     let text = name.to_string();
+    let lists = inputs.iter().filter(|i| i.many).count();
     let entries =
-        inputs.iter().map(|Input { name, kind, many, meaning, symbol, low, high, .. }| {
+        inputs.iter().map(|Input { name, kind, many, whole, meaning, symbol, low, high, .. }| {
             let name = name.to_string();
             quote!(crate::formula::Input {
                 name: #name, symbol: #symbol, meaning: #meaning,
-                kind: crate::quantity::Kind::#kind, usual: (#low, #high), many: #many,
+                kind: crate::quantity::Kind::#kind, usual: (#low, #high), many: #many, whole: #whole,
             })
         });
     quote! {
@@ -153,6 +176,7 @@ fn catalogue_entry(
             summary: #summary,
             details: #details,
             inputs: &[#(#entries),*],
+            lists: #lists,
             output: crate::formula::Output { symbol: #result, kind: crate::quantity::Kind::#output },
             sources: &[#(#sources),*],
             limits: &[#(#limits),*],
@@ -174,12 +198,26 @@ fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Token
             quote!(#name: crate::number::V<N>)
         }
     });
+    // Scalars first, then list after list, all of one length.
+    let scalars = inputs.iter().filter(|i| !i.many).count();
+    let lists = inputs.len() - scalars;
+    let length = |row: &Tokens| {
+        (lists > 1).then(|| quote!(let each_list = (#row.len() - #scalars) / #lists;))
+    };
+    let span = |place: usize| match place - scalars {
+        // The only list takes all that follows.
+        0 if lists == 1 => quote!(#place..),
+        0 => quote!(#place..#scalars + each_list),
+        k => quote!(#scalars + #k * each_list..#scalars + (#k + 1) * each_list),
+    };
+    let (length_of_row, length_of_columns) = (length(&quote!(row)), length(&quote!(columns)));
     let from_row: Vec<Tokens> = inputs
         .iter()
         .enumerate()
         .map(|(place, input)| {
             if input.many {
-                quote!(row[#place..].iter().map(|each| crate::number::V(*each)))
+                let span = span(place);
+                quote!(row[#span].iter().map(|each| crate::number::V(*each)))
             } else {
                 quote!(crate::number::V(row[#place]))
             }
@@ -187,7 +225,8 @@ fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Token
         .collect();
     let from_columns = inputs.iter().enumerate().map(|(place, input)| {
         if input.many {
-            quote!(columns[#place..].iter().map(|each| crate::number::V(each[at])))
+            let span = span(place);
+            quote!(columns[#span].iter().map(|each| crate::number::V(each[at])))
         } else {
             quote!(crate::number::V(columns[#place][at]))
         }
@@ -200,12 +239,14 @@ fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Token
             pub(super) fn body<N: crate::number::Number>(#(#parameters),*) -> crate::number::V<N>
             #block
             pub(super) fn evaluate(row: &[f64]) -> f64 {
+                #length_of_row
                 body(#(#from_row),*).0
             }
             pub(super) fn block(
                 columns: &[&[f64; crate::formula::BLOCK]],
                 out: &mut [f64; crate::formula::BLOCK],
             ) {
+                #length_of_columns
                 for (at, out) in out.iter_mut().enumerate() {
                     *out = body(#(#from_columns),*).0;
                 }
@@ -213,6 +254,7 @@ fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Token
             pub(super) fn record<'t>(
                 row: &[crate::worked::Worked<'t>],
             ) -> crate::worked::Worked<'t> {
+                #length_of_row
                 let result = body(#(#from_row),*).0;
                 crate::number::Number::result_of(
                     result,
@@ -227,9 +269,8 @@ fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Token
 }
 
 fn inputs(function: &ItemFn) -> syn::Result<Vec<Input>> {
-    let count = function.sig.inputs.len();
-    let mut all = Vec::new();
-    for (place, arg) in function.sig.inputs.iter().enumerate() {
+    let mut all: Vec<Input> = Vec::new();
+    for arg in &function.sig.inputs {
         let FnArg::Typed(arg) = arg else {
             return Err(Error::new_spanned(arg, "a formula has no self"));
         };
@@ -237,8 +278,8 @@ fn inputs(function: &ItemFn) -> syn::Result<Vec<Input>> {
             return Err(Error::new_spanned(&arg.pat, "expected a plain name"));
         };
         let (kind, many) = kind_of(&arg.ty)?;
-        if many && place + 1 != count {
-            return Err(Error::new_spanned(&arg.ty, "a list input comes last, and only one can"));
+        if !many && all.last().is_some_and(|last| last.many) {
+            return Err(Error::new_spanned(&arg.ty, "list inputs come last, after all others"));
         }
         let (meaning, _) = documentation(&arg.attrs);
         if meaning.is_empty() {
@@ -257,9 +298,19 @@ fn inputs(function: &ItemFn) -> syn::Result<Vec<Input>> {
         let (Some(low), Some(high)) = (range.start.clone(), range.end.clone()) else {
             return Err(Error::new_spanned(card, "the usual range has two ends: 10.0..=2000.0"));
         };
+        let whole = match parts.get(2) {
+            None => false,
+            Some(Expr::Path(word)) if word.path.is_ident("whole") && many => true,
+            Some(other) => {
+                return Err(Error::new_spanned(
+                    other,
+                    "only `whole` can follow the range, of a list of shares that sum to 1",
+                ));
+            }
+        };
         let name = pattern.ident.clone();
         let ty = (*arg.ty).clone();
-        all.push(Input { name, ty, kind, many, meaning, symbol: symbol.clone(), low, high });
+        all.push(Input { name, ty, kind, many, whole, meaning, symbol: symbol.clone(), low, high });
     }
     if all.is_empty() {
         return Err(Error::new_spanned(&function.sig, "a formula has at least one input"));

@@ -19,6 +19,7 @@ from hankwise import plan
 from hankwise._catalogue import formulas, handbook
 from hankwise._hankwise import (
     BallBand,
+    ChangeWheel,
     Formula,
     HandbookFigure,
     HandbookTable,
@@ -49,6 +50,7 @@ from hankwise._hankwise import (
 
 __all__ = [
     "BallBand",
+    "ChangeWheel",
     "Formula",
     "HandbookFigure",
     "HandbookTable",

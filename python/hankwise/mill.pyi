@@ -1,4 +1,4 @@
-"""Losses, oil, card, mule, twister, loom, time and money."""
+"""Losses, oil, card, mule, twister, loom, gearing, time and money."""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
@@ -12,6 +12,7 @@ from hankwise._hankwise import (
     _Plain,
     _Plains,
 )
+from hankwise._mill_more import change_wheel as change_wheel
 
 @final
 class _AddOn(Formula):
@@ -411,6 +412,109 @@ class _DeliveryWheel(Formula):
     ) -> list[Quantity]: ...
 
 delivery_wheel: _DeliveryWheel
+
+@final
+class _DraftConstant(Formula):
+    """Draft constant of a pair of rollers: the draft that the train between them gives, a place of
+    it open.
+
+    i = a₁ / b₁ × a₂ / b₂; C = d_f / d_b × i
+
+    front: diameter of the front roller
+    back: diameter of the back roller
+    drivers: teeth of the driving wheels
+    driven: teeth of the driven wheels
+    """
+
+    def __call__(
+        self,
+        front: _Measure,
+        back: _Measure,
+        drivers: _Plains,
+        driven: _Plains,
+    ) -> Quantity: ...
+    def working(
+        self,
+        front: _Measure,
+        back: _Measure,
+        drivers: _Plains,
+        driven: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["front", "back"],
+        *,
+        draft_constant: _Plain,
+        front: _Measure = ...,
+        back: _Measure = ...,
+        drivers: _Plains = ...,
+        driven: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+draft_constant: _DraftConstant
+
+@final
+class _DraftFromWheel(Formula):
+    """Draft that a change wheel gives, where draft falls as teeth rise.
+
+    D = C / z
+
+    constant: draft constant: draft times teeth
+    teeth: teeth of the wheel
+    """
+
+    def __call__(self, constant: _Plain, teeth: _Plain) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        teeth: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "teeth"],
+        *,
+        draft_from_wheel: _Plain,
+        constant: _Plain = ...,
+        teeth: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+draft_from_wheel: _DraftFromWheel
+
+@final
+class _DraftOfCounts(Formula):
+    """Draft that makes one count of another, with the ends fed together.
+
+    D = T₁ × n / T₂
+
+    fed: count fed, of one end
+    delivered: count delivered
+    doublings: ends fed together
+    """
+
+    def __call__(self, fed: _Measure, delivered: _Measure, doublings: _Plain) -> Quantity: ...
+    def working(
+        self,
+        fed: _Measure,
+        delivered: _Measure,
+        doublings: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fed", "delivered", "doublings"],
+        *,
+        draft_of_counts: _Plain,
+        fed: _Measure = ...,
+        delivered: _Measure = ...,
+        doublings: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+draft_of_counts: _DraftOfCounts
 
 @final
 class _Draws(Formula):
@@ -948,6 +1052,38 @@ class _SpindleOutput(Formula):
 spindle_output: _SpindleOutput
 
 @final
+class _SpindleSpeed(Formula):
+    """Speed of a spindle that a cylinder drives by a band that slips.
+
+    n = n_c × w × (1 − s)
+
+    cylinder: speed of the cylinder
+    whirl_ratio: turns of the spindle for one of the cylinder, without slip
+    slip: slip of the band
+    """
+
+    def __call__(self, cylinder: _Measure, whirl_ratio: _Plain, slip: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cylinder: _Measure,
+        whirl_ratio: _Plain,
+        slip: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cylinder", "whirl_ratio", "slip"],
+        *,
+        spindle_speed: _Measure,
+        cylinder: _Measure = ...,
+        whirl_ratio: _Plain = ...,
+        slip: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+spindle_speed: _SpindleSpeed
+
+@final
 class _TapePitch(Formula):
     """Width of a condenser tape.
 
@@ -1033,6 +1169,60 @@ class _TimeForMass(Formula):
     ) -> list[Quantity]: ...
 
 time_for_mass: _TimeForMass
+
+@final
+class _TotalDoublings(Formula):
+    """Doublings of several machines together.
+
+    N = n₁ × n₂
+
+    doublings: ends fed together at each machine
+    """
+
+    def __call__(self, doublings: _Plains) -> Quantity: ...
+    def working(
+        self,
+        doublings: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+total_doublings: _TotalDoublings
+
+@final
+class _TotalDraft(Formula):
+    """Draft of several machines or zones together.
+
+    D = d₁ × d₂
+
+    drafts: draft of each machine or zone
+    """
+
+    def __call__(self, drafts: _Plains) -> Quantity: ...
+    def working(self, drafts: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+
+total_draft: _TotalDraft
+
+@final
+class _TrainRatio(Formula):
+    """Turns of the last shaft of a train of wheels for one turn of the first.
+
+    i = a₁ / b₁ × a₂ / b₂
+
+    drivers: teeth of the driving wheels
+    driven: teeth of the driven wheels
+    """
+
+    def __call__(self, drivers: _Plains, driven: _Plains) -> Quantity: ...
+    def working(
+        self,
+        drivers: _Plains,
+        driven: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+train_ratio: _TrainRatio
 
 @final
 class _TurnsAtHead(Formula):
@@ -1134,6 +1324,47 @@ class _TurnsWhileDrafting(Formula):
 turns_while_drafting: _TurnsWhileDrafting
 
 @final
+class _TwistConstant(Formula):
+    """Twist constant of a machine: the twist that a train of wheels gives, a place of it open.
+
+    i = a₁ / b₁ × a₂ / b₂; C = i × w / L
+
+    whirl_ratio: turns of the spindle for one of the cylinder
+    roller: circumference of the delivery roller
+    drivers: teeth of the driving wheels
+    driven: teeth of the driven wheels
+    """
+
+    def __call__(
+        self,
+        whirl_ratio: _Plain,
+        roller: _Measure,
+        drivers: _Plains,
+        driven: _Plains,
+    ) -> Quantity: ...
+    def working(
+        self,
+        whirl_ratio: _Plain,
+        roller: _Measure,
+        drivers: _Plains,
+        driven: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["whirl_ratio", "roller"],
+        *,
+        twist_constant: _Measure,
+        whirl_ratio: _Plain = ...,
+        roller: _Measure = ...,
+        drivers: _Plains = ...,
+        driven: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+twist_constant: _TwistConstant
+
+@final
 class _TwistWheel(Formula):
     """The twist wheel that would give the wanted turns in a draw.
 
@@ -1161,6 +1392,38 @@ class _TwistWheel(Formula):
     ) -> list[Quantity]: ...
 
 twist_wheel: _TwistWheel
+
+@final
+class _TwistWheelForNewCount(Formula):
+    """The twist wheel for another count at the same twist factor, where twist falls as teeth rise.
+
+    z₂ = z₁ × √(T₂ / T₁)
+
+    teeth: teeth of the wheel at hand
+    count: count that it suits
+    wanted: count to come
+    """
+
+    def __call__(self, teeth: _Plain, count: _Measure, wanted: _Measure) -> Quantity: ...
+    def working(
+        self,
+        teeth: _Plain,
+        count: _Measure,
+        wanted: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["teeth", "count", "wanted"],
+        *,
+        twist_wheel_for_new_count: _Plain,
+        teeth: _Plain = ...,
+        count: _Measure = ...,
+        wanted: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_wheel_for_new_count: _TwistWheelForNewCount
 
 @final
 class _TwisterOutput(Formula):
@@ -1231,6 +1494,227 @@ class _VolumeOfMass(Formula):
     ) -> list[Quantity]: ...
 
 volume_of_mass: _VolumeOfMass
+
+@final
+class _WheelForDraft(Formula):
+    """The change wheel that would give a wanted draft, where draft falls as teeth rise.
+
+    z = C / D
+
+    constant: draft constant: draft times teeth
+    draft: draft wanted
+    """
+
+    def __call__(self, constant: _Plain, draft: _Plain) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        draft: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "draft"],
+        *,
+        wheel_for_draft: _Plain,
+        constant: _Plain = ...,
+        draft: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+wheel_for_draft: _WheelForDraft
+
+@final
+class _WheelForNewCount(Formula):
+    """The change wheel for another count from the same feed, where draft falls as teeth rise.
+
+    z₂ = z₁ × T₂ / T₁
+
+    teeth: teeth of the wheel at hand
+    count: count that it gives
+    wanted: count wanted
+    """
+
+    def __call__(self, teeth: _Plain, count: _Measure, wanted: _Measure) -> Quantity: ...
+    def working(
+        self,
+        teeth: _Plain,
+        count: _Measure,
+        wanted: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["teeth", "count", "wanted"],
+        *,
+        wheel_for_new_count: _Plain,
+        teeth: _Plain = ...,
+        count: _Measure = ...,
+        wanted: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+wheel_for_new_count: _WheelForNewCount
+
+@final
+class _WheelForNewDraft(Formula):
+    """The change wheel for another draft, where draft falls as teeth rise.
+
+    z₂ = z₁ × D₁ / D₂
+
+    teeth: teeth of the wheel at hand
+    draft: draft that it gives
+    wanted: draft wanted
+    """
+
+    def __call__(self, teeth: _Plain, draft: _Plain, wanted: _Plain) -> Quantity: ...
+    def working(
+        self,
+        teeth: _Plain,
+        draft: _Plain,
+        wanted: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["teeth", "draft", "wanted"],
+        *,
+        wheel_for_new_draft: _Plain,
+        teeth: _Plain = ...,
+        draft: _Plain = ...,
+        wanted: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+wheel_for_new_draft: _WheelForNewDraft
+
+@final
+class _WheelForNewDraftDirect(Formula):
+    """The change wheel for another draft, where draft rises with the teeth.
+
+    z₂ = z₁ × D₂ / D₁
+
+    teeth: teeth of the wheel at hand
+    draft: draft that it gives
+    wanted: draft wanted
+    """
+
+    def __call__(self, teeth: _Plain, draft: _Plain, wanted: _Plain) -> Quantity: ...
+    def working(
+        self,
+        teeth: _Plain,
+        draft: _Plain,
+        wanted: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["teeth", "draft", "wanted"],
+        *,
+        wheel_for_new_draft_direct: _Plain,
+        teeth: _Plain = ...,
+        draft: _Plain = ...,
+        wanted: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+wheel_for_new_draft_direct: _WheelForNewDraftDirect
+
+@final
+class _WheelForNewTwist(Formula):
+    """The change wheel for another twist, where twist falls as teeth rise.
+
+    z₂ = z₁ × t₁ / t₂
+
+    teeth: teeth of the wheel at hand
+    twist: twist that it gives
+    wanted: twist wanted
+    """
+
+    def __call__(self, teeth: _Plain, twist: _Measure, wanted: _Measure) -> Quantity: ...
+    def working(
+        self,
+        teeth: _Plain,
+        twist: _Measure,
+        wanted: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["teeth", "twist", "wanted"],
+        *,
+        wheel_for_new_twist: _Plain,
+        teeth: _Plain = ...,
+        twist: _Measure = ...,
+        wanted: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+wheel_for_new_twist: _WheelForNewTwist
+
+@final
+class _WheelForNewTwistDirect(Formula):
+    """The change wheel for another twist, where twist rises with the teeth.
+
+    z₂ = z₁ × t₂ / t₁
+
+    teeth: teeth of the wheel at hand
+    twist: twist that it gives
+    wanted: twist wanted
+    """
+
+    def __call__(self, teeth: _Plain, twist: _Measure, wanted: _Measure) -> Quantity: ...
+    def working(
+        self,
+        teeth: _Plain,
+        twist: _Measure,
+        wanted: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["teeth", "twist", "wanted"],
+        *,
+        wheel_for_new_twist_direct: _Plain,
+        teeth: _Plain = ...,
+        twist: _Measure = ...,
+        wanted: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+wheel_for_new_twist_direct: _WheelForNewTwistDirect
+
+@final
+class _WhirlRatio(Formula):
+    """Turns of a spindle for one of the cylinder that drives it by a band.
+
+    w = (D + e) / (d + e)
+
+    cylinder: diameter of the cylinder
+    whirl: diameter of the whirl
+    band: thickness of the band
+    """
+
+    def __call__(self, cylinder: _Measure, whirl: _Measure, band: _Measure) -> Quantity: ...
+    def working(
+        self,
+        cylinder: _Measure,
+        whirl: _Measure,
+        band: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cylinder", "whirl", "band"],
+        *,
+        whirl_ratio: _Plain,
+        cylinder: _Measure = ...,
+        whirl: _Measure = ...,
+        band: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+whirl_ratio: _WhirlRatio
 
 @final
 class _WoundLength(Formula):

@@ -13,8 +13,11 @@ from hankwise._hankwise import (
     _Plain,
     _Plains,
 )
+from hankwise._yarn_more import ball_band as ball_band
 from hankwise._yarn_more import check_weight_card as check_weight_card
 from hankwise._yarn_more import parse as parse
+from hankwise._yarn_more import weight_band as weight_band
+from hankwise._yarn_more import weight_class as weight_class
 from hankwise._yarn_more import wraps as wraps
 
 @final
@@ -45,6 +48,47 @@ class _AddedIrregularity(Formula):
     ) -> list[Quantity]: ...
 
 added_irregularity: _AddedIrregularity
+
+@final
+class _BallLength(Formula):
+    """Length of yarn in a ball that weighs what its label says at the regain of the label.
+
+    m_R = m × (1 + R) / (1 + A); L = m_R / T × 1000000
+
+    ball: mass on the label
+    count: count, as measured
+    regain: regain at which the count was measured
+    label_regain: regain at which the label's mass holds
+    """
+
+    def __call__(
+        self,
+        ball: _Measure,
+        count: _Measure,
+        regain: _Plain,
+        label_regain: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ball: _Measure,
+        count: _Measure,
+        regain: _Plain,
+        label_regain: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ball", "count", "regain", "label_regain"],
+        *,
+        ball_length: _Measure,
+        ball: _Measure = ...,
+        count: _Measure = ...,
+        regain: _Plain = ...,
+        label_regain: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ball_length: _BallLength
 
 @final
 class _BandHalfWidth(Formula):
@@ -314,6 +358,79 @@ class _ContractionFound(Formula):
 contraction_found: _ContractionFound
 
 @final
+class _ContractionOfCottonSingle(Formula):
+    """Contraction of a cotton single in spinning, by an empirical rule, on the untwisted length.
+
+    TM = K / 9.56734427; c = (2.67 × TM − 4.93) / 100
+
+    factor: twist factor
+    """
+
+    def __call__(self, factor: _Measure) -> Quantity: ...
+    def working(self, factor: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor"],
+        *,
+        contraction_of_cotton_single: _Plain,
+        factor: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+contraction_of_cotton_single: _ContractionOfCottonSingle
+
+@final
+class _ContractionOnTwisted(Formula):
+    """Contraction on the twisted length, from that on the untwisted.
+
+    k = c / (1 − c)
+
+    contraction: contraction on the untwisted length
+    """
+
+    def __call__(self, contraction: _Plain) -> Quantity: ...
+    def working(
+        self,
+        contraction: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["contraction"],
+        *,
+        contraction_on_twisted: _Plain,
+        contraction: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+contraction_on_twisted: _ContractionOnTwisted
+
+@final
+class _ContractionOnUntwisted(Formula):
+    """Contraction on the untwisted length, from that on the twisted.
+
+    c = k / (1 + k)
+
+    contraction_on_twisted: contraction on the twisted length
+    """
+
+    def __call__(self, contraction_on_twisted: _Plain) -> Quantity: ...
+    def working(
+        self,
+        contraction_on_twisted: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["contraction_on_twisted"],
+        *,
+        contraction_on_untwisted: _Plain,
+        contraction_on_twisted: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+contraction_on_untwisted: _ContractionOnUntwisted
+
+@final
 class _CordSingle(Formula):
     """Single of a sewing cotton from its number: any number of cords equals three ends of that
     count.
@@ -453,6 +570,35 @@ class _CountBeforeScouring(Formula):
     ) -> list[Quantity]: ...
 
 count_before_scouring: _CountBeforeScouring
+
+@final
+class _CountForShare(Formula):
+    """The count that the first end of a fold must have for its share of the mass.
+
+    T = T_R × s₁ / (s₁ + s₂)
+
+    resultant: resultant count wanted
+    shares: shares of all ends, the one asked for first
+    """
+
+    def __call__(self, resultant: _Measure, shares: _Plains) -> Quantity: ...
+    def working(
+        self,
+        resultant: _Measure,
+        shares: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["resultant"],
+        *,
+        count_for_share: _Measure,
+        resultant: _Measure = ...,
+        shares: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+count_for_share: _CountForShare
 
 @final
 class _CountFromWraps(Formula):
@@ -625,6 +771,102 @@ class _FoldAlike(Formula):
     ) -> list[Quantity]: ...
 
 fold_alike: _FoldAlike
+
+@final
+class _FoldCost(Formula):
+    """Cost of a folded yarn from the prices of its ends.
+
+    T_R = u₁ × T₁ + u₂ × T₂; p_R = (u₁ × T₁ × p₁ + u₂ × T₂ × p₂) / T_R
+
+    counts: counts of the ends, one for each end
+    lengths: length of each end in a unit length of the folded yarn
+    prices: price of each end
+    """
+
+    def __call__(self, counts: _Measures, lengths: _Plains, prices: _Measures) -> Quantity: ...
+    def working(
+        self,
+        counts: _Measures,
+        lengths: _Plains,
+        prices: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+fold_cost: _FoldCost
+
+@final
+class _FoldCostShare(Formula):
+    """Share of the cost of a folded yarn that its first end has.
+
+    s = u₁ × T₁ × p₁ / (u₁ × T₁ × p₁ + u₂ × T₂ × p₂)
+
+    counts: counts of the ends, the one asked for first
+    lengths: length of each end in a unit length of the folded yarn
+    prices: price of each end
+    """
+
+    def __call__(self, counts: _Measures, lengths: _Plains, prices: _Measures) -> Quantity: ...
+    def working(
+        self,
+        counts: _Measures,
+        lengths: _Plains,
+        prices: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+fold_cost_share: _FoldCostShare
+
+@final
+class _FoldFed(Formula):
+    """Resultant count of ends that are fed each at a length of its own, as for loops and knops.
+
+    T_R = u₁ × T₁ + u₂ × T₂
+
+    counts: counts of the ends, one for each end
+    lengths: length of each end in a unit length of the folded yarn
+    """
+
+    def __call__(self, counts: _Measures, lengths: _Plains) -> Quantity: ...
+    def working(
+        self,
+        counts: _Measures,
+        lengths: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+fold_fed: _FoldFed
+
+@final
+class _FoldOnTwisted(Formula):
+    """Resultant count of ends folded together, with the contraction on the twisted length.
+
+    T_R = (T₁ + T₂) × (1 + k)
+
+    contraction_on_twisted: contraction in folding, on the twisted length
+    counts: counts of the ends, one for each end
+    """
+
+    def __call__(self, contraction_on_twisted: _Plain, counts: _Measures) -> Quantity: ...
+    def working(
+        self,
+        contraction_on_twisted: _Plain,
+        counts: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["contraction_on_twisted"],
+        *,
+        fold_on_twisted: _Measure,
+        contraction_on_twisted: _Plain = ...,
+        counts: _Measures = ...,
+    ) -> list[Quantity]: ...
+
+fold_on_twisted: _FoldOnTwisted
 
 @final
 class _FoldingTwistFromBumps(Formula):
@@ -841,6 +1083,35 @@ class _HelixAngleFromFactor(Formula):
     ) -> list[Quantity]: ...
 
 helix_angle_from_factor: _HelixAngleFromFactor
+
+@final
+class _HelixContraction(Formula):
+    """Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.
+
+    tan α = 3.14159265 × d × t; sec α = √(1 + tan α × tan α); c = 1 − 2 / (1 + sec α)
+
+    twist: twist
+    diameter: diameter of the yarn
+    """
+
+    def __call__(self, twist: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        twist: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["twist", "diameter"],
+        *,
+        helix_contraction: _Plain,
+        twist: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+helix_contraction: _HelixContraction
 
 @final
 class _IrregularityAfterProcesses(Formula):
@@ -1096,6 +1367,59 @@ class _LengthOnPackage(Formula):
 length_on_package: _LengthOnPackage
 
 @final
+class _LengthShare(Formula):
+    """Share of the length of all yarns that the first has, from their masses.
+
+    λ = m₁ / T₁ / (m₁ / T₁ + m₂ / T₂)
+
+    counts: counts of the yarns, the one asked for first
+    masses: mass of each yarn
+    """
+
+    def __call__(self, counts: _Measures, masses: _Measures) -> Quantity: ...
+    def working(
+        self,
+        counts: _Measures,
+        masses: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+length_share: _LengthShare
+
+@final
+class _MassOfComponent(Formula):
+    """Mass of the first end in a mass of folded yarn.
+
+    m₁ = m × u₁ × T₁ / (u₁ × T₁ + u₂ × T₂)
+
+    mass: mass of the folded yarn
+    counts: counts of the ends, the one asked for first
+    lengths: length of each end in a unit length of the folded yarn
+    """
+
+    def __call__(self, mass: _Measure, counts: _Measures, lengths: _Plains) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        counts: _Measures,
+        lengths: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass"],
+        *,
+        mass_of_component: _Measure,
+        mass: _Measure = ...,
+        counts: _Measures = ...,
+        lengths: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+mass_of_component: _MassOfComponent
+
+@final
 class _MassOfEnds(Formula):
     """What ends of a length weigh, with an allowance for waste.
 
@@ -1166,6 +1490,27 @@ class _MassOfLength(Formula):
 mass_of_length: _MassOfLength
 
 @final
+class _MassShare(Formula):
+    """Share of the mass of a fold that its first end has.
+
+    s = u₁ × T₁ / (u₁ × T₁ + u₂ × T₂)
+
+    counts: counts of the ends, the one asked for first
+    lengths: length of each end in a unit length of the folded yarn
+    """
+
+    def __call__(self, counts: _Measures, lengths: _Plains) -> Quantity: ...
+    def working(
+        self,
+        counts: _Measures,
+        lengths: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+mass_share: _MassShare
+
+@final
 class _MeanByLength(Formula):
     """Mean count of yarns of equal length, such as threads that lie side by side.
 
@@ -1192,6 +1537,27 @@ class _MeanByMass(Formula):
     def working(self, counts: _Measures, *, at: int | tuple[int, ...] | None = None) -> Working: ...
 
 mean_by_mass: _MeanByMass
+
+@final
+class _MeanByShare(Formula):
+    """Mean of figures by the shares of their parts in a whole.
+
+    x_m = s₁ × x₁ + s₂ × x₂
+
+    shares: share of each part
+    values: figure of each part
+    """
+
+    def __call__(self, shares: _Plains, values: _Plains) -> Quantity: ...
+    def working(
+        self,
+        shares: _Plains,
+        values: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+mean_by_share: _MeanByShare
 
 @final
 class _MetricTicket(Formula):
@@ -1250,6 +1616,38 @@ class _MissingComponent(Formula):
     ) -> list[Quantity]: ...
 
 missing_component: _MissingComponent
+
+@final
+class _MissingComponentContracted(Formula):
+    """The end that is missing from a fold of a wanted resultant that contracts in folding.
+
+    T_x = T_R × (1 − c) − T₁ − T₂
+
+    resultant: resultant count wanted
+    contraction: contraction in folding, on the untwisted length
+    known: counts of the known ends
+    """
+
+    def __call__(self, resultant: _Measure, contraction: _Plain, known: _Measures) -> Quantity: ...
+    def working(
+        self,
+        resultant: _Measure,
+        contraction: _Plain,
+        known: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["resultant", "contraction"],
+        *,
+        missing_component_contracted: _Measure,
+        resultant: _Measure = ...,
+        contraction: _Plain = ...,
+        known: _Measures = ...,
+    ) -> list[Quantity]: ...
+
+missing_component_contracted: _MissingComponentContracted
 
 @final
 class _PackagesForMass(Formula):
@@ -1461,6 +1859,44 @@ class _SingleForFold(Formula):
     ) -> list[Quantity]: ...
 
 single_for_fold: _SingleForFold
+
+@final
+class _SingleOnTwisted(Formula):
+    """The single to spin for a wanted resultant of equal ends, with the contraction on the twisted
+    length.
+
+    T = T_R / ((1 + k) × n)
+
+    resultant: resultant count wanted
+    ends: number of ends
+    contraction_on_twisted: contraction in folding, on the twisted length
+    """
+
+    def __call__(
+        self,
+        resultant: _Measure,
+        ends: _Plain,
+        contraction_on_twisted: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        resultant: _Measure,
+        ends: _Plain,
+        contraction_on_twisted: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["resultant", "ends", "contraction_on_twisted"],
+        *,
+        single_on_twisted: _Measure,
+        resultant: _Measure = ...,
+        ends: _Plain = ...,
+        contraction_on_twisted: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+single_on_twisted: _SingleOnTwisted
 
 @final
 class _SpyndlesOfMillHanks(Formula):
@@ -1995,6 +2431,38 @@ class _TwistLeftInSingle(Formula):
 twist_left_in_single: _TwistLeftInSingle
 
 @final
+class _TwistLeftRatio(Formula):
+    """Share of the singles' twist left after folding the other way, with the slope of the fold.
+
+    tan β = 3.14159265 × D × t_f; q = 1 − t_f / t_s / (1 + tan β × tan β)
+
+    single: twist of the singles before folding
+    folding: folding twist, of the other direction
+    diameter: diameter of the helix of the singles' axes, about that of one single
+    """
+
+    def __call__(self, single: _Measure, folding: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        single: _Measure,
+        folding: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["single", "folding", "diameter"],
+        *,
+        twist_left_ratio: _Plain,
+        single: _Measure = ...,
+        folding: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_left_ratio: _TwistLeftRatio
+
+@final
 class _TwistLostOverEnd(Formula):
     """Twist after unwinding over the end, where the coil turns against the twist.
 
@@ -2080,6 +2548,48 @@ class _TwistOnRingBobbin(Formula):
     ) -> list[Quantity]: ...
 
 twist_on_ring_bobbin: _TwistOnRingBobbin
+
+@final
+class _TwoFoldContraction(Formula):
+    """Contraction of a two-fold staple yarn: the singles change their own, and lie aslant.
+
+    tan β = 3.14159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k₁ = 1 − (1 − k′) / (1 − k) ×
+    cos β
+
+    before: contraction of the singles before folding
+    after: contraction of the singles after folding
+    folding: folding twist
+    diameter: diameter of the helix of the singles' axes, about that of one single
+    """
+
+    def __call__(
+        self,
+        before: _Plain,
+        after: _Plain,
+        folding: _Measure,
+        diameter: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        before: _Plain,
+        after: _Plain,
+        folding: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after", "folding", "diameter"],
+        *,
+        two_fold_contraction: _Plain,
+        before: _Plain = ...,
+        after: _Plain = ...,
+        folding: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+two_fold_contraction: _TwoFoldContraction
 
 @final
 class _TwoForOneTwist(Formula):

@@ -85,6 +85,7 @@ impl Formula {
 
     pub(crate) fn read<'py>(&self, bound: &[Option<Bound<'py, PyAny>>]) -> PyResult<Call<'py>> {
         let mut given = Vec::with_capacity(bound.len());
+        let mut lengths = Vec::new();
         for (value, input) in bound.iter().zip(self.card.inputs) {
             let Some(value) = value else { continue };
             let place = |e: PyErr| locate(value.py(), self.card.name, input.name, e);
@@ -97,6 +98,9 @@ impl Formula {
                         input.kind.example()
                     ))));
                 }
+                if self.card.lists > 1 {
+                    lengths.push(members.len());
+                }
                 for member in members {
                     given.push(one(&member, input.kind).map_err(place)?);
                 }
@@ -104,6 +108,7 @@ impl Formula {
                 given.push(one(value, input.kind).map_err(place)?);
             }
         }
+        self.card.check_lengths(&lengths).map_err(|e| raise(&e))?;
         Ok(Call { given })
     }
 
@@ -120,10 +125,10 @@ impl Formula {
     }
 
     /// A sentence for a column with figures outside the usual range: the first, and how many.
-    pub(crate) fn unusual_in(&self, place: usize, column: &[f64]) -> Option<String> {
-        let (low, high) = self.card.input(place).usual;
+    pub(crate) fn unusual_in(&self, place: usize, of: usize, column: &[f64]) -> Option<String> {
+        let (low, high) = self.card.input(place, of).usual;
         let odd = |x: &&f64| **x < low || **x > high;
-        let message = self.card.unusual_at(place, *column.iter().find(odd)?)?;
+        let message = self.card.unusual_at(place, of, *column.iter().find(odd)?)?;
         let count = column.iter().filter(odd).count();
         Some(if count > 1 { format!("{message}; so are {} more", count - 1) } else { message })
     }
@@ -135,24 +140,26 @@ impl Formula {
         let mut many = columns.iter();
         let mut given = Vec::with_capacity(call.given.len());
         let mut unusual = Vec::new();
+        let of = call.given.len();
         for (place, one) in call.given.iter().enumerate() {
-            let input = self.card.input(place);
+            let input = self.card.input(place, of);
             given.push(match one {
                 Given::One(amount, _) => {
                     input.kind.check(amount.base()).map_err(|e| {
                         raise(&e.at(format_args!("{}, {}", self.card.name, input.name)))
                     })?;
-                    unusual.extend(self.card.unusual_at(place, amount.base()));
+                    unusual.extend(self.card.unusual_at(place, of, amount.base()));
                     Column::One(amount.base())
                 }
                 Given::Many(..) => {
                     let column: &[f64] = many.next().map_or(&[], |c| c);
                     check_column(column, input, self.card.name)?;
-                    unusual.extend(self.unusual_in(place, column));
+                    unusual.extend(self.unusual_in(place, of, column));
                     Column::Each(column)
                 }
             });
         }
+        self.card.check_whole_columns(&given).map_err(|e| raise(&e))?;
         let length = columns.first().map_or(0, |c| c.len());
         let mut out = vec![0.0; length];
         py.detach(|| self.card.evaluate_columns(&given, &mut out));

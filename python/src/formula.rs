@@ -59,6 +59,7 @@ impl Formula {
         let mut arrays = one_shape(py, &call)?.into_iter();
         let mut amounts = Vec::new();
         let mut typed = Vec::new();
+        let of = call.given.len();
         for (place, given) in call.given.into_iter().enumerate() {
             match given {
                 Given::One(amount, text) => {
@@ -71,17 +72,18 @@ impl Formula {
                         return Err(PyTypeError::new_err(format!(
                             "{}: '{}' is an array; say which of its places to show, such as at=0",
                             self.card.name,
-                            self.card.input(place).name
+                            self.card.input(place, of).name
                         )));
                     };
                     let number: f64 =
                         array.get_item(at).and_then(|x| x.extract()).map_err(|_| {
                             PyIndexError::new_err(format!(
                                 "at={at} is not a place of '{}'",
-                                self.card.input(place).name
+                                self.card.input(place, of).name
                             ))
                         })?;
-                    amounts.push(Amount { number, unit: base_unit(self.card.input(place).kind) });
+                    amounts
+                        .push(Amount { number, unit: base_unit(self.card.input(place, of).kind) });
                     typed.push(None);
                 }
             }
@@ -223,6 +225,7 @@ impl Formula {
             one.set_item("usual", input.usual)?;
             one.set_item("unit", input.kind.base())?;
             one.set_item("many", input.many)?;
+            one.set_item("whole", input.whole)?;
             all.push(one);
         }
         Ok(all)

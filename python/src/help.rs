@@ -36,7 +36,11 @@ impl Formula {
                 out,
                 "    {}{}: {}, {} ({}; usually {} to {})",
                 input.name,
-                if input.many { " (list)" } else { "" },
+                match (input.many, input.whole) {
+                    (_, true) => " (list, sums to 1)",
+                    (true, _) => " (list)",
+                    _ => "",
+                },
                 input.symbol,
                 input.meaning,
                 input.kind.words(),

@@ -18,6 +18,7 @@ mod make;
 mod plan;
 mod quantity;
 mod result;
+mod wheels;
 mod working;
 mod wraps;
 mod yarn;
@@ -43,6 +44,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<handbook::HandbookFigure>()?;
     m.add_class::<handbook::HandbookTable>()?;
     m.add_class::<ball::BallBand>()?;
+    m.add_class::<wheels::ChangeWheel>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -66,7 +68,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             "Designation, count, folding, twist, hanks and winding, diameter, strength, evenness.",
         ),
         ("cloth", "Sett and reed, the piece, its mass, knitting, finishing."),
-        ("mill", "Losses, oil, card, mule, twister, loom, time and money."),
+        ("mill", "Losses, oil, card, mule, twister, loom, gearing, time and money."),
     ] {
         let name = format!("hankwise.{room}");
         let module = PyModule::new(py, &name)?;
@@ -103,6 +105,7 @@ fn room_functions<'py>(
             wrap_pyfunction!(ball::weight_band, m)?,
             wrap_pyfunction!(ball::ball_band, m)?,
         ],
+        "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],
     })
 }

@@ -2,6 +2,7 @@
 
 pub mod array;
 mod catalogue;
+mod row;
 mod solve;
 
 pub use array::BLOCK;
@@ -29,6 +30,8 @@ pub struct Input {
     pub usual: (f64, f64),
     /// True for a list of any length.
     pub many: bool,
+    /// True for a list of the shares of one whole: they sum to 1.
+    pub whole: bool,
 }
 
 /// The result of a formula.
@@ -51,8 +54,10 @@ pub struct Formula {
     pub summary: &'static str,
     /// More about it; may be empty.
     pub details: &'static str,
-    /// Its inputs; a list comes last.
+    /// Its inputs; lists come last, and are all of one length in a call.
     pub inputs: &'static [Input],
+    /// How many of the inputs are lists.
+    pub lists: usize,
     /// Its result.
     pub output: Output,
     /// Keys of the sources, see [`crate::source`].
@@ -73,57 +78,6 @@ impl Formula {
         self.module.split("::").nth(1).unwrap_or(self.module)
     }
 
-    /// Refuses a wrong number of inputs and inputs that cannot be.
-    pub fn check(&self, row: &[f64]) -> Result<()> {
-        let least = self.inputs.len();
-        let list = self.inputs.last().is_some_and(|i| i.many);
-        if row.len() < least || (row.len() > least && !list) {
-            let names: Vec<&str> = self.inputs.iter().map(|i| i.name).collect();
-            return Err(Error::notation(format!(
-                "{} takes {} ({}), {} given",
-                self.name,
-                if least == 1 { "one input".to_owned() } else { format!("{least} inputs") },
-                names.join(", "),
-                row.len()
-            )));
-        }
-        for (place, value) in row.iter().enumerate() {
-            let input = self.input(place);
-            input
-                .kind
-                .check(*value)
-                .map_err(|e| e.at(format_args!("{}, {}", self.name, input.name)))?;
-        }
-        Ok(())
-    }
-
-    /// The input that a place in a row belongs to: a list input takes all that follow.
-    pub fn input(&self, place: usize) -> &'static Input {
-        &self.inputs[place.min(self.inputs.len() - 1)]
-    }
-
-    /// Inputs outside their usual range, each with a sentence.
-    pub fn unusual(&self, row: &[f64]) -> Vec<String> {
-        row.iter().enumerate().filter_map(|(k, value)| self.unusual_at(k, *value)).collect()
-    }
-
-    /// The sentence where the input at a place is outside its usual range.
-    pub fn unusual_at(&self, place: usize, value: f64) -> Option<String> {
-        let print = crate::quantity::print::of_kind;
-        let input = self.input(place);
-        let (low, high) = input.usual;
-        (value < low || value > high).then(|| {
-            format!(
-                "{}: {} = {} is unusual; the usual range is {} to {} (common practice)",
-                self.name,
-                input.name,
-                print(value, input.kind),
-                print(low, input.kind),
-                print(high, input.kind),
-            )
-        })
-    }
-
     /// The answer, in the base unit, with the inputs checked; an answer that cannot be is refused.
     pub fn answer(&self, row: &[f64]) -> Result<f64> {
         self.check(row)?;
@@ -141,17 +95,6 @@ impl Formula {
             Error::range(format!("{}: {e}; it comes from {given}; {advice}", self.name))
         })?;
         Ok(answer)
-    }
-
-    /// The inputs and their figures, for a message.
-    fn given(&self, row: &[f64]) -> String {
-        let print = crate::quantity::print::of_kind;
-        let given: Vec<String> = row
-            .iter()
-            .enumerate()
-            .map(|(k, x)| format!("{} = {}", self.input(k).name, print(*x, self.input(k).kind)))
-            .collect();
-        given.join(", ")
     }
 
     /// The answer with its working, from quantities as the user gave them. `typed` holds the texts,
@@ -190,14 +133,8 @@ impl Formula {
         amount: &Amount,
         text: Option<String>,
     ) -> Worked<'t> {
-        let input = self.input(place);
-        let (mut name, mut symbol) = (input.name.to_owned(), input.symbol.to_owned());
-        if input.many {
-            let number = place + 2 - self.inputs.len();
-            debug_assert!(number <= of);
-            name = format!("{name}[{number}]");
-            symbol = format!("{symbol}{}", crate::worked::subscript(number));
-        }
+        let input = self.input(place, of);
+        let (name, symbol) = (self.name_at(place, of), self.symbol_at(place, of));
         enter(tape, amount, text, input.kind, &name, &symbol, input.meaning, "")
     }
 
@@ -219,24 +156,17 @@ impl Formula {
 
     /// A working with middling figures, for its symbols.
     fn specimen(&self) -> Working {
-        let mut row: Vec<f64> =
-            self.inputs.iter().map(|i| f64::midpoint(i.usual.0, i.usual.1)).collect();
-        if let (Some(last), true) =
-            (row.last().copied(), self.inputs.last().is_some_and(|i| i.many))
-        {
-            row.push(last);
-        }
+        let middle = |i: &Input| f64::midpoint(i.usual.0, i.usual.1);
+        let members = |i: &Input| if i.many { 2 } else { 1 };
+        let row: Vec<f64> =
+            self.inputs.iter().flat_map(|i| std::iter::repeat_n(middle(i), members(i))).collect();
         let tape = Tape::new();
         let root = {
             let worked: Vec<Worked<'_>> = row
                 .iter()
                 .enumerate()
                 .map(|(place, x)| {
-                    let input = self.input(place);
-                    let mut symbol = input.symbol.to_owned();
-                    if input.many {
-                        symbol += &crate::worked::subscript(place + 2 - self.inputs.len());
-                    }
+                    let symbol = self.symbol_at(place, row.len());
                     tape.input(*x, Label { symbol, ..Label::default() })
                 })
                 .collect();
@@ -255,8 +185,8 @@ impl Formula {
                 .iter()
                 .enumerate()
                 .map(|(place, x)| {
-                    let input = self.input(place);
-                    tape.input(*x, Label { symbol: input.symbol.to_owned(), ..Label::default() })
+                    let symbol = self.input(place, row.len()).symbol.to_owned();
+                    tape.input(*x, Label { symbol, ..Label::default() })
                 })
                 .collect();
             (self.record)(&inputs).arg()

@@ -13,7 +13,10 @@ impl Formula {
     ///
     /// There may be none (then the error says what the range gives) or more than one.
     pub fn solve(&self, place: usize, wanted: f64, row: &[f64]) -> Result<Vec<f64>> {
-        let input = self.input(place);
+        let input = self.input(place, row.len());
+        if !input.whole {
+            self.check_wholes(row)?;
+        }
         let (low, high) = input.usual;
         let mut row = row.to_vec();
         let mut miss = |x: f64| {

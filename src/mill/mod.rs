@@ -1,27 +1,37 @@
-//! The mill: losses, oil, card, mule, twister, loom, time and money.
+//! The mill: losses, oil, card, mule, twister, loom, gearing, time and money.
 
 mod card;
+mod change;
 mod cost;
+mod gearing;
 mod loss;
 mod machines;
 mod mule;
 mod oil;
 mod pieces;
+mod wheels;
 
 pub use card::*;
+pub use change::*;
 pub use cost::*;
+pub use gearing::*;
 pub use loss::*;
 pub use machines::*;
 pub use mule::*;
 pub use oil::*;
 pub use pieces::*;
+#[cfg(feature = "plan-file")]
+pub(crate) use wheels::Parts;
+pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
     card::FORMULAS,
+    change::FORMULAS,
     cost::FORMULAS,
+    gearing::FORMULAS,
     loss::FORMULAS,
     machines::FORMULAS,
     mule::FORMULAS,

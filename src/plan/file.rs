@@ -10,6 +10,7 @@ use super::given::{Ask, Given, Owned};
 pub(super) use super::question::{PRACTICE, Question, ask};
 use super::value::{read, read_value, shown};
 use crate::error::{Error, Result, did_you_mean};
+use crate::mill::Parts;
 use crate::quantity::{Amount, Kind, print::of_kind};
 
 /// The text of a lot file, parsed.
@@ -333,31 +334,19 @@ impl<'d> Section<'d> {
         let array = item.as_array().filter(|a| !a.is_empty()).ok_or_else(|| {
             self.error(list, format!("a list is wanted, such as {example}, not {}", shown(item)))
         })?;
-        let mut parts = array
+        let parts = array
             .iter()
             .map(|v| read_value(v, kind).map(|(amount, _)| amount.base()))
             .collect::<Result<Vec<f64>>>()
+            .and_then(|parts| Parts::new(parts, kind, example))
             .map_err(|e| self.placed(list, &e))?;
-        if let Some(none) = parts.iter().find(|p| **p <= 0.0) {
-            let message =
-                format!("{} is no part; write a list such as {example}", of_kind(*none, kind));
-            return Err(self.error(list, message));
-        }
-        if kind == Kind::Count
-            && let Some(part) = parts.iter().find(|p| p.fract() != 0.0)
-        {
-            let message =
-                format!("a wheel has whole teeth, not {part}; write a list such as {example}");
-            return Err(self.error(list, message));
-        }
-        parts.sort_by(f64::total_cmp);
         let fixed = match self.take(set) {
             None => None,
             Some(item) => {
                 let part = read(item, kind).map_err(|e| self.placed(set, &e))?.0.base();
-                let owned = parts.iter().any(|p| (p - part).abs() <= 1e-9 * p.abs());
+                let owned = parts.all().iter().any(|p| (p - part).abs() <= 1e-9 * p.abs());
                 if !owned {
-                    let all: Vec<String> = parts.iter().map(|p| of_kind(*p, kind)).collect();
+                    let all: Vec<String> = parts.all().iter().map(|p| of_kind(*p, kind)).collect();
                     return Err(self.error(
                         set,
                         format!(

@@ -3,6 +3,7 @@
 use std::cell::Cell;
 
 use super::chance::{Layer, Spread};
+use crate::mill::Parts;
 use crate::number::{Number, V};
 use crate::quantity::{Amount, Count, Kind, Typed};
 use crate::worked::{Tape, Worked};
@@ -50,27 +51,16 @@ pub(super) struct Ask(pub(super) usize, pub(super) Kind);
 pub(super) struct Owned {
     /// The place of the choice in the table of choices.
     pub(super) place: usize,
-    /// The parts owned, in rising order: teeth, or dents per centimetre.
-    pub(super) parts: Vec<f64>,
+    /// The parts owned: teeth, or dents per centimetre.
+    pub(super) parts: Parts,
     /// Set by the user: not the nearest part but this.
     pub(super) fixed: Option<f64>,
 }
 
 impl Owned {
-    /// The owned parts next to a wanted one: below (or equal) and above.
-    pub(super) fn neighbours(&self, wanted: f64) -> (Option<f64>, Option<f64>) {
-        let below = self.parts.iter().copied().rfind(|p| *p <= wanted);
-        let above = self.parts.iter().copied().find(|p| *p > wanted);
-        (below, above)
-    }
     /// The part to use: the one set, else the nearest.
     pub(super) fn choose(&self, wanted: f64) -> f64 {
-        let nearest = self
-            .parts
-            .iter()
-            .copied()
-            .min_by(|a, b| (a - wanted).abs().total_cmp(&(b - wanted).abs()));
-        self.fixed.or(nearest).unwrap_or(wanted)
+        self.fixed.or_else(|| self.parts.nearest(wanted)).unwrap_or(wanted)
     }
 }
 

@@ -106,6 +106,8 @@ kinds! {
     Regain, "regain", "", Fraction, 0.0, ANY, "16 %";
     /// Shortening in twisting, on the untwisted length; negative where the yarn grows.
     Contraction, "contraction on untwisted length", "", Fraction, -1.0, 0.999_999, "2 %";
+    /// Shortening in twisting, on the twisted length: what is added to it to have the untwisted.
+    TwistedContraction, "contraction on twisted length", "", Fraction, -0.5, ANY, "2 %";
     /// Shortening of a yarn in weaving, on the length of the yarn.
     TakeUp, "take-up on yarn length", "", Fraction, -0.999_999, 0.999_999, "8 %";
     /// The excess of the yarn over the cloth, on the length of the cloth.

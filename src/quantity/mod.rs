@@ -14,7 +14,7 @@ pub use kind::{
     Amount, Angle, Contraction, CostPerMass, Count, Crimp, Density, Diameter, DrawIn, Duration,
     Fineness, Force, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate,
     Money, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp,
-    Tenacity, Twist, TwistFactor, Typed, Volume, Yield,
+    Tenacity, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
 };
 pub use lookup::{convert, pair, unit};
 pub(crate) use parse::fraction_sign;

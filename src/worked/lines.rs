@@ -195,14 +195,7 @@ impl<'a> Lines<'a> {
 impl Call {
     /// The symbol of an input; a list input counts its members from 1.
     pub(super) fn symbol(&self, place: usize) -> String {
-        let inputs = self.formula.inputs;
-        let last = inputs.len() - 1;
-        let input = &inputs[place.min(last)];
-        if input.many {
-            format!("{}{}", input.symbol, subscript(place - last + 1))
-        } else {
-            input.symbol.to_owned()
-        }
+        self.formula.symbol_at(place, self.inputs.len())
     }
     fn symbol_of(&self, arg: Arg) -> Option<String> {
         self.inputs.iter().position(|input| *input == arg).map(|place| self.symbol(place))

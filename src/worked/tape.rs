@@ -100,7 +100,7 @@ impl Label {
 pub struct Call {
     /// The formula.
     pub formula: &'static Formula,
-    /// Its inputs, in the order of the card; a list input comes last and fills the rest.
+    /// Its inputs, in the order of the card; lists come last, one after the other.
     pub inputs: Vec<Arg>,
 }
 

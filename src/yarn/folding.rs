@@ -2,11 +2,20 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
-use crate::quantity::{Contraction, Count, LinearDensity};
+use crate::quantity::{Contraction, Count, LinearDensity, Ratio, TwistedContraction};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&FOLD, &FOLD_ALIKE, &SINGLE_FOR_FOLD, &MISSING_COMPONENT, &CONTRACTION_FOUND];
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &FOLD,
+    &FOLD_ALIKE,
+    &FOLD_FED,
+    &FOLD_ON_TWISTED,
+    &SINGLE_FOR_FOLD,
+    &SINGLE_ON_TWISTED,
+    &MISSING_COMPONENT,
+    &MISSING_COMPONENT_CONTRACTED,
+    &CONTRACTION_FOUND,
+];
 
 /// Resultant count of ends folded together.
 #[formula(
@@ -47,6 +56,42 @@ pub fn fold_alike<N: Number>(
     single * ends / (1.0 - contraction)
 }
 
+/// Resultant count of ends that are fed each at a length of its own, as for loops and knops.
+#[formula(
+    result = "T_R",
+    sources = ["Davis 1920"],
+    limits = ["take-up or contraction, never both: a contraction c of the straight ends is a length of 1/(1 − c)"],
+    slips = ["one length for all: the end that loops weighs most", "50 % more fed is a length of 1.5, not of 0.5", "ends fewer than lengths: write the count of a doubled end twice"]
+)]
+pub fn fold_fed<N: Number>(
+    /// counts of the ends, one for each end
+    #[q("T", 2.0..=2000.0)]
+    counts: &[LinearDensity<N>],
+    /// length of each end in a unit length of the folded yarn
+    #[q("u", 0.2..=6.0)]
+    lengths: &[Ratio<N>],
+) -> LinearDensity<N> {
+    V::sum(counts.zip(lengths).map(|(t, u)| u * t))
+}
+
+/// Resultant count of ends folded together, with the contraction on the twisted length.
+#[formula(
+    result = "T_R",
+    sources = ["definition"],
+    limits = ["where a contraction is said as so much added to the twisted length; for one on the untwisted length there is fold"],
+    slips = ["contraction of the untwisted length taken for that of the twisted: 10 % gives 0.900 or 0.909 of an indirect count"]
+)]
+pub fn fold_on_twisted<N: Number>(
+    /// contraction in folding, on the twisted length
+    #[q("k", -0.02..=0.18)]
+    contraction_on_twisted: TwistedContraction<N>,
+    /// counts of the ends, one for each end
+    #[q("T", 2.0..=2000.0)]
+    counts: &[LinearDensity<N>],
+) -> LinearDensity<N> {
+    V::sum(counts) * (1.0 + contraction_on_twisted)
+}
+
 /// The single to spin for a wanted resultant of equal ends.
 #[formula(
     result = "T",
@@ -68,6 +113,28 @@ pub fn single_for_fold<N: Number>(
     resultant * (1.0 - contraction) / ends
 }
 
+/// The single to spin for a wanted resultant of equal ends, with the contraction on the twisted
+/// length.
+#[formula(
+    result = "T",
+    sources = ["definition"],
+    limits = ["both counts in one state: fold losses and oil apart", "for a contraction on the untwisted length there is single_for_fold"],
+    slips = ["multiplying by 1 − k: that is for a contraction on the untwisted length"]
+)]
+pub fn single_on_twisted<N: Number>(
+    /// resultant count wanted
+    #[q("T_R", 4.0..=4000.0)]
+    resultant: LinearDensity<N>,
+    /// number of ends
+    #[q("n", 1.0..=12.0)]
+    ends: Count<N>,
+    /// contraction in folding, on the twisted length
+    #[q("k", -0.02..=0.18)]
+    contraction_on_twisted: TwistedContraction<N>,
+) -> LinearDensity<N> {
+    resultant / ((1.0 + contraction_on_twisted) * ends)
+}
+
 /// The end that is missing from a fold of a wanted resultant, without contraction.
 #[formula(
     result = "T_x",
@@ -84,6 +151,27 @@ pub fn missing_component<N: Number>(
     known: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     known.fold(resultant, |left, t| left - t)
+}
+
+/// The end that is missing from a fold of a wanted resultant that contracts in folding.
+#[formula(
+    result = "T_x",
+    sources = ["Davis 1920", "definition"],
+    limits = ["contraction on the untwisted length, the same for all ends", "the known ends together are finer than the ends must be"],
+    slips = ["taking the contraction off the missing end alone", "subtracting indirect counts"]
+)]
+pub fn missing_component_contracted<N: Number>(
+    /// resultant count wanted
+    #[q("T_R", 4.0..=4000.0)]
+    resultant: LinearDensity<N>,
+    /// contraction in folding, on the untwisted length
+    #[q("c", -0.02..=0.15)]
+    contraction: Contraction<N>,
+    /// counts of the known ends
+    #[q("T", 2.0..=2000.0)]
+    known: &[LinearDensity<N>],
+) -> LinearDensity<N> {
+    known.fold(resultant * (1.0 - contraction), |left, t| left - t)
 }
 
 /// Contraction in folding, from the nominal and the measured count.

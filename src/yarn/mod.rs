@@ -3,12 +3,14 @@
 mod ball;
 mod check;
 mod check_card;
+mod contraction;
 mod count;
 pub mod designation;
 mod diameter;
 mod evenness;
 mod folding;
 mod hank;
+mod shares;
 mod spindle;
 mod strength;
 mod tables;
@@ -19,12 +21,14 @@ mod wraps;
 pub use ball::*;
 pub use check::*;
 pub use check_card::*;
+pub use contraction::*;
 pub use count::*;
 pub use designation::Yarn;
 pub use diameter::*;
 pub use evenness::*;
 pub use folding::*;
 pub use hank::*;
+pub use shares::*;
 pub use spindle::*;
 pub use strength::*;
 pub use twist::*;
@@ -39,11 +43,13 @@ use crate::formula::Formula;
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
     ball::FORMULAS,
     check::FORMULAS,
+    contraction::FORMULAS,
     count::FORMULAS,
     diameter::FORMULAS,
     evenness::FORMULAS,
     folding::FORMULAS,
     hank::FORMULAS,
+    shares::FORMULAS,
     spindle::FORMULAS,
     strength::FORMULAS,
     twist::FORMULAS,

@@ -135,6 +135,9 @@ def middling(formula: hw.Formula, share: float) -> Case:
         # Unequal shares, so that like inputs do not cancel.
         own = share / (1 + place / 4)
         shares = [own, own / 2, own / 3] if row["many"] else [own]
+        if row["whole"]:
+            shares = [round(own / 2, 4), round(own / 3, 4)]
+            shares.append(1 - sum(shares))
         figures = [hw.convert(number(formula, row, one), base, unit) for one in shares]
         typed[row["name"]] = (row["many"], [(float(f"{x:.5g}"), unit) for x in figures])
     return Case(formula, typed)

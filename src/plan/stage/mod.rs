@@ -269,7 +269,7 @@ pub(super) fn beside(
     gives: impl Fn(f64) -> String,
 ) -> String {
     use crate::quantity::print::{constant, figure};
-    let (below, above) = owned.neighbours(wanted);
+    let (below, above) = owned.parts.neighbours(wanted);
     let parts: Vec<String> = [below, above]
         .into_iter()
         .flatten()

@@ -1,0 +1,142 @@
+//! The wheel for a change, from the wheel at hand: no constant is asked for.
+
+use super::gearing::STOP;
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{Count, LinearDensity, Ratio, Twist};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &WHEEL_FOR_NEW_TWIST,
+    &WHEEL_FOR_NEW_TWIST_DIRECT,
+    &WHEEL_FOR_NEW_DRAFT,
+    &WHEEL_FOR_NEW_DRAFT_DIRECT,
+    &WHEEL_FOR_NEW_COUNT,
+    &TWIST_WHEEL_FOR_NEW_COUNT,
+];
+
+/// The change wheel for another twist, where twist falls as teeth rise.
+#[formula(
+    result = "z₂",
+    sources = ["Howard and Bullough 1909"],
+    limits = ["for a wheel in the place where twist goes as 1/teeth", "a wheel of the mill's own stands nearest above or below", STOP],
+    slips = ["the proportion the wrong way round: see first which way the wheel works"]
+)]
+pub fn wheel_for_new_twist<N: Number>(
+    /// teeth of the wheel at hand
+    #[q("z₁", 12.0..=150.0)]
+    teeth: Count<N>,
+    /// twist that it gives
+    #[q("t₁", 20.0..=3000.0)]
+    twist: Twist<N>,
+    /// twist wanted
+    #[q("t₂", 20.0..=3000.0)]
+    wanted: Twist<N>,
+) -> Count<N> {
+    teeth * twist / wanted
+}
+
+/// The change wheel for another twist, where twist rises with the teeth.
+#[formula(
+    result = "z₂",
+    sources = ["definition"],
+    limits = ["for a wheel in the place where twist goes as the teeth", "a wheel of the mill's own stands nearest above or below", STOP],
+    slips = ["the proportion the wrong way round: see first which way the wheel works"]
+)]
+pub fn wheel_for_new_twist_direct<N: Number>(
+    /// teeth of the wheel at hand
+    #[q("z₁", 12.0..=150.0)]
+    teeth: Count<N>,
+    /// twist that it gives
+    #[q("t₁", 20.0..=3000.0)]
+    twist: Twist<N>,
+    /// twist wanted
+    #[q("t₂", 20.0..=3000.0)]
+    wanted: Twist<N>,
+) -> Count<N> {
+    teeth * wanted / twist
+}
+
+/// The change wheel for another draft, where draft falls as teeth rise.
+#[formula(
+    result = "z₂",
+    sources = ["Howard and Bullough 1909"],
+    limits = ["for a wheel in the place where draft goes as 1/teeth", "a wheel of the mill's own stands nearest above or below", STOP],
+    slips = ["the proportion the wrong way round: see first which way the wheel works"]
+)]
+pub fn wheel_for_new_draft<N: Number>(
+    /// teeth of the wheel at hand
+    #[q("z₁", 12.0..=150.0)]
+    teeth: Count<N>,
+    /// draft that it gives
+    #[q("D₁", 1.0..=40.0)]
+    draft: Ratio<N>,
+    /// draft wanted
+    #[q("D₂", 1.0..=40.0)]
+    wanted: Ratio<N>,
+) -> Count<N> {
+    teeth * draft / wanted
+}
+
+/// The change wheel for another draft, where draft rises with the teeth.
+#[formula(
+    result = "z₂",
+    sources = ["definition"],
+    limits = ["for a wheel in the place where draft goes as the teeth", "a wheel of the mill's own stands nearest above or below", STOP],
+    slips = ["the proportion the wrong way round: see first which way the wheel works"]
+)]
+pub fn wheel_for_new_draft_direct<N: Number>(
+    /// teeth of the wheel at hand
+    #[q("z₁", 12.0..=150.0)]
+    teeth: Count<N>,
+    /// draft that it gives
+    #[q("D₁", 1.0..=40.0)]
+    draft: Ratio<N>,
+    /// draft wanted
+    #[q("D₂", 1.0..=40.0)]
+    wanted: Ratio<N>,
+) -> Count<N> {
+    teeth * wanted / draft
+}
+
+/// The change wheel for another count from the same feed, where draft falls as teeth rise.
+#[formula(
+    result = "z₂",
+    sources = ["Howard and Bullough 1909"],
+    limits = ["for a wheel in the place where draft goes as 1/teeth, so that tex goes as the teeth", "what is fed stays the same; the twist wheel wants changing too, see twist_wheel_for_new_count", STOP],
+    slips = ["the proportion of indirect counts the wrong way round"]
+)]
+pub fn wheel_for_new_count<N: Number>(
+    /// teeth of the wheel at hand
+    #[q("z₁", 12.0..=150.0)]
+    teeth: Count<N>,
+    /// count that it gives
+    #[q("T₁", 2.0..=100000.0)]
+    count: LinearDensity<N>,
+    /// count wanted
+    #[q("T₂", 2.0..=100000.0)]
+    wanted: LinearDensity<N>,
+) -> Count<N> {
+    teeth * wanted / count
+}
+
+/// The twist wheel for another count at the same twist factor, where twist falls as teeth rise.
+#[formula(
+    result = "z₂",
+    sources = ["Howard and Bullough 1909"],
+    limits = ["for a wheel in the place where twist goes as 1/teeth", "same twist factor for both counts", STOP],
+    slips = ["plain proportion: twist goes as the root of the count"]
+)]
+pub fn twist_wheel_for_new_count<N: Number>(
+    /// teeth of the wheel at hand
+    #[q("z₁", 12.0..=150.0)]
+    teeth: Count<N>,
+    /// count that it suits
+    #[q("T₁", 2.0..=2000.0)]
+    count: LinearDensity<N>,
+    /// count to come
+    #[q("T₂", 2.0..=2000.0)]
+    wanted: LinearDensity<N>,
+) -> Count<N> {
+    teeth * (wanted / count).sqrt()
+}

@@ -1,0 +1,134 @@
+//! Contraction: its two bases, and what twist takes from the length.
+
+use std::f64::consts::PI;
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{
+    Contraction, Fraction, Length, Ratio, Twist, TwistFactor, TwistedContraction,
+};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &CONTRACTION_ON_UNTWISTED,
+    &CONTRACTION_ON_TWISTED,
+    &CONTRACTION_OF_COTTON_SINGLE,
+    &HELIX_CONTRACTION,
+    &TWO_FOLD_CONTRACTION,
+    &TWIST_LEFT_RATIO,
+];
+
+/// The twist factor of cotton multiplier 1: √(tex × Ne) ÷ 2.54 cm.
+const COTTON: f64 = 9.567_344_272_191_179;
+
+/// Contraction on the untwisted length, from that on the twisted.
+#[formula(
+    result = "c",
+    sources = ["definition"],
+    slips = ["taking the two for one: 10 % added to the twisted length is 9.09 % of the untwisted"]
+)]
+pub fn contraction_on_untwisted<N: Number>(
+    /// contraction on the twisted length
+    #[q("k", -0.02..=0.18)]
+    contraction_on_twisted: TwistedContraction<N>,
+) -> Contraction<N> {
+    contraction_on_twisted / (1.0 + contraction_on_twisted)
+}
+
+/// Contraction on the twisted length, from that on the untwisted.
+#[formula(
+    result = "k",
+    sources = ["definition"],
+    slips = ["taking the two for one: 10 % of the untwisted length is 11.1 % of the twisted"]
+)]
+pub fn contraction_on_twisted<N: Number>(
+    /// contraction on the untwisted length
+    #[q("c", -0.02..=0.15)]
+    contraction: Contraction<N>,
+) -> TwistedContraction<N> {
+    contraction / (1.0 - contraction)
+}
+
+/// Contraction of a cotton single in spinning, by an empirical rule, on the untwisted length.
+#[formula(
+    result = "c",
+    sources = ["Spinning formula sheet"],
+    limits = ["ring-spun cotton singles of common multipliers only; not woollen or worsted, not folding", "below a cotton multiplier of 1.85 (17.7 turns/cm √tex) the rule gives less than nothing and is refused"],
+    slips = ["a multiplier of another count system", "using it for folding"]
+)]
+pub fn contraction_of_cotton_single<N: Number>(
+    /// twist factor
+    #[q("K", 20.0..=55.0)]
+    factor: TwistFactor<N>,
+) -> Fraction<N> {
+    let multiplier = (factor / COTTON).named("TM");
+    (2.67 * multiplier - 4.93) / 100.0
+}
+
+/// Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.
+#[formula(
+    result = "c",
+    sources = ["memory"],
+    limits = ["fibres that keep their length, evenly packed at one twist: real yarns stray from it", "filament and hard-twisted yarns come nearer to it than soft woollen"],
+    slips = ["the radius for the diameter", "diameter and twist of different states"]
+)]
+pub fn helix_contraction<N: Number>(
+    /// twist
+    #[q("t", 20.0..=3000.0)]
+    twist: Twist<N>,
+    /// diameter of the yarn
+    #[q("d", 0.00005..=0.005)]
+    diameter: Length<N>,
+) -> Contraction<N> {
+    let tangent = (PI * diameter * twist).named("tan α");
+    let secant = (1.0 + tangent.squared()).sqrt().named("sec α");
+    1.0 - 2.0 / (1.0 + secant)
+}
+
+/// Contraction of a two-fold staple yarn: the singles change their own, and lie aslant.
+#[formula(
+    result = "k₁",
+    sources = ["Two-fold shrinkage", "definition"],
+    limits = ["two-fold staple yarn; the source is read in its abstract only", "negative where the singles, losing twist, grow by more than the slope takes"],
+    slips = ["leaving out that the singles change their own contraction when they are folded", "the outer diameter of the fold for that of the helix on which the axes of the singles lie"]
+)]
+pub fn two_fold_contraction<N: Number>(
+    /// contraction of the singles before folding
+    #[q("k", 0.0..=0.2)]
+    before: Contraction<N>,
+    /// contraction of the singles after folding
+    #[q("k′", 0.0..=0.2)]
+    after: Contraction<N>,
+    /// folding twist
+    #[q("t_f", 20.0..=2000.0)]
+    folding: Twist<N>,
+    /// diameter of the helix of the singles' axes, about that of one single
+    #[q("D", 0.00005..=0.005)]
+    diameter: Length<N>,
+) -> Contraction<N> {
+    let slope = (PI * diameter * folding).named("tan β");
+    let cosine = (1.0 / (1.0 + slope.squared()).sqrt()).named("cos β");
+    1.0 - (1.0 - after) / (1.0 - before) * cosine
+}
+
+/// Share of the singles' twist left after folding the other way, with the slope of the fold.
+#[formula(
+    result = "q",
+    sources = ["Two-fold shrinkage", "definition"],
+    limits = ["folding opposite to the singles; a share below nothing, a single twisted the other way, is refused", "the source says it of a function of the singles' twist angle, tan θ × √(−ln cos θ × cos θ / (1 − cos θ)), which is the angle itself where that is small"],
+    slips = ["the small-angle form (twist_left_in_single) for a steep fold: it leaves too little"]
+)]
+pub fn twist_left_ratio<N: Number>(
+    /// twist of the singles before folding
+    #[q("t_s", 20.0..=3000.0)]
+    single: Twist<N>,
+    /// folding twist, of the other direction
+    #[q("t_f", 20.0..=2000.0)]
+    folding: Twist<N>,
+    /// diameter of the helix of the singles' axes, about that of one single
+    #[q("D", 0.00005..=0.005)]
+    diameter: Length<N>,
+) -> Ratio<N> {
+    let slope = (PI * diameter * folding).named("tan β");
+    1.0 - folding / single / (1.0 + slope.squared())
+}

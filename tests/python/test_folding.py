@@ -1,0 +1,153 @@
+"""Formulas of several lists, and the change wheel, through Python."""
+
+import pickle
+
+import hankwise as hw
+import numpy as np
+import pandas as pd
+import pytest
+from hankwise.cli import main
+from hypothesis import given
+from hypothesis import strategies as st
+
+pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
+
+ENDS = st.lists(
+    st.tuples(st.floats(2, 2000), st.floats(0.3, 5), st.floats(0.1, 100)), min_size=1, max_size=6
+)
+
+
+def tex(figures):
+    return [f"{float(x)!r} tex" for x in figures]
+
+
+@given(ENDS)
+def test_folding_is_a_dot_product(ends):
+    counts, lengths, prices = np.array(ends).T
+    fold = hw.yarn.fold_fed(tex(counts), lengths.tolist()).number("tex")
+    np.testing.assert_allclose(fold, counts @ lengths, rtol=1e-12)
+    money = [f"{p!r} /kg" for p in prices.tolist()]
+    cost = hw.yarn.fold_cost(tex(counts), lengths.tolist(), money).number("/kg")
+    np.testing.assert_allclose(cost, np.average(prices, weights=counts * lengths), rtol=1e-12)
+    # A quantity that holds an array is a list too.
+    assert hw.yarn.fold_fed(hw.q(counts, "tex"), hw.q(lengths, "")).number("tex") == fold
+
+
+@given(st.lists(st.tuples(st.floats(12, 150), st.floats(12, 150)), min_size=1, max_size=6))
+def test_a_train_is_a_product(pairs):
+    drivers, driven = np.array(pairs).T
+    ratio = hw.mill.train_ratio(drivers.tolist(), driven.tolist()).number("")
+    np.testing.assert_allclose(ratio, np.prod(drivers) / np.prod(driven), rtol=1e-12)
+
+
+@given(st.floats(20, 1500), st.floats(0.05, 2))
+def test_contraction_by_the_angle(twist, millimetres):
+    alpha = np.arctan(np.pi * millimetres / 1000 * twist)
+    t, d = f"{twist!r} turns/m", f"{millimetres!r} mm"
+    got = hw.yarn.helix_contraction(t, d).number("fraction")
+    np.testing.assert_allclose(got, 1 - 2 / (1 + 1 / np.cos(alpha)), atol=1e-13)
+    two = hw.yarn.two_fold_contraction("8 %", "3 %", t, d).number("fraction")
+    np.testing.assert_allclose(two, 1 - 0.97 / 0.92 * np.cos(alpha), atol=1e-13)
+
+
+def test_columns_in_lists():
+    shares = pd.Series([0.25, 0.5], index=["a", "b"])
+    got = hw.yarn.mean_by_share([shares, 1 - shares], [10, 20])
+    assert got.number("").to_dict() == {"a": 17.5, "b": 15.0}
+    fed = hw.yarn.fold_fed([hw.q([10.0, 20.0], "tex"), "5 tex"], [1, np.array([2.0, 4.0])])
+    assert fed.number("tex").tolist() == [20.0, 40.0]
+    # A missing figure is no reason to refuse the others.
+    shares["a"] = np.nan
+    got = hw.yarn.mean_by_share([shares, [0.5, 0.5]], [10, 20]).number("")
+    np.testing.assert_array_equal(got, [np.nan, 15])
+
+
+@pytest.mark.parametrize(
+    ("call", "error", "words"),
+    [
+        (
+            lambda: hw.yarn.fold_fed(["20 tex", "30 tex"], [1]),
+            hw.NotationError,
+            "counts has 2 and lengths has 1; they go in step",
+        ),
+        (
+            lambda: hw.yarn.fold_cost(["20 tex"], [1], ["4 /kg", "5 /kg"]),
+            hw.NotationError,
+            "counts has 1 and prices has 2",
+        ),
+        (lambda: hw.yarn.fold_fed([], []), hw.NotationError, "counts: the list is empty"),
+        (
+            lambda: hw.yarn.count_for_share("8 Ne", [1 / 7, 3 / 7, 4 / 7]),
+            hw.RangeError,
+            r"count_for_share, shares: they sum to 1.14285714 .*too large",
+        ),
+        (
+            lambda: hw.yarn.mean_by_share([[0.5, 0.5], [0.5, 0.4]], [1, 2]),
+            hw.RangeError,
+            r"row 1: mean_by_share, shares: they sum to 0\.9 ",
+        ),
+        (
+            lambda: hw.yarn.count_for_share.solve(
+                "resultant", count_for_share="20 tex", shares=[0.5, 0.6]
+            ),
+            hw.RangeError,
+            "sum to 1.1",
+        ),
+    ],
+)
+def test_lists_that_cannot_be(call, error, words):
+    with pytest.raises(error, match=words):
+        call()
+
+
+def test_lists_in_help_and_working():
+    assert "shares (list, sums to 1)" in hw.yarn.count_for_share.__doc__
+    assert [i["whole"] for i in hw.yarn.mean_by_share.inputs] == [True, False]
+    assert hw.yarn.fold_fed.equation == "T_R = u₁ × T₁ + u₂ × T₂"
+    working = hw.yarn.fold_fed.working(["20 tex", "8 Nm"], [1, "1.5"])
+    assert "lengths[2] (u₂) = 1.5" in str(working)
+    assert working.value == pytest.approx(20 + 1.5 * 125)
+    assert {row["input"] for row in working.sensitivities} >= {"counts[1]", "lengths[2]"}
+
+
+def test_the_change_wheel():
+    wheel = hw.mill.change_wheel(
+        constant=hw.q("995.31 tpi"), wanted="18.1 tpi", wheels=["58", 50, 54], law="inverse"
+    )
+    assert (wheel.teeth, wheel.wheels, wheel.law) == (54, [50, 54, 58], "inverse")
+    assert wheel.gives.number("tpi") == pytest.approx(995.31 / 54)
+    assert wheel.off == pytest.approx(995.31 / 54 / 18.1 - 1)
+    assert (wheel.below["teeth"], wheel.above["teeth"]) == (54, 58)
+    assert wheel.above["gives"].number("tpi") == pytest.approx(995.31 / 58)
+    # The catalogue of 1909 finds 55 teeth; the mill of this test has none.
+    assert round(wheel.teeth_wanted) == 55
+    assert "next above" in str(wheel)
+    assert "<table>" in wheel._repr_html_()
+    assert str(pickle.loads(pickle.dumps(wheel))) == str(wheel)
+    draft = hw.mill.change_wheel(0.2, 7, [30, 40], law="direct")
+    assert (draft.teeth, draft.gives.number(""), draft.below["teeth"]) == (30, 6.0, 30)
+    assert hw.mill.change_wheel("40 mm", "1.44 m", [36], "direct").above is None
+
+
+@pytest.mark.parametrize(
+    ("arguments", "error", "words"),
+    [
+        (("4320 tpi", "9 tpi", [34.5]), hw.RangeError, "change_wheel: wheels: .*whole teeth"),
+        (("4320 tpi", "9 tpi", []), hw.NotationError, r"no part is owned.*\[32, 35, 40\]"),
+        (("4320 tpi", "9 tpi", 40), hw.NotationError, "wheels: a list is wanted"),
+        (("4320 tpi", "9 tpi", [40], "linear"), hw.NotationError, "'linear' is no law"),
+        (("4320 tpi", "16 Nm", [40]), hw.UnitError, "wanted: .*twist"),
+        (("4320", "9 tpi", [40]), hw.UnitError, "constant: .*bare 4320"),
+        (("4320 tpi", hw.q([9, 10], "tpi"), [40]), TypeError, "wanted: one figure"),
+    ],
+)
+def test_change_wheels_that_cannot_be(arguments, error, words):
+    with pytest.raises(error, match=words):
+        hw.mill.change_wheel(*arguments)
+
+
+def test_several_lists_on_the_command_line(capsys):
+    assert main(["formula", "fold_fed", "counts=20 tex, 30 tex", "lengths=1, 1.5"]) == 0
+    assert "= 65 tex" in capsys.readouterr().out
+    assert main(["formula", "count_for_share", "resultant=8 Ne", "shares=50 %, 60 %"]) == 1
+    assert "they sum to 1.1 (110 %)" in capsys.readouterr().err
