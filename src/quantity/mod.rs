@@ -2,6 +2,7 @@
 //! write them.
 
 pub mod counts;
+mod define;
 mod kind;
 mod lookup;
 mod parse;
@@ -9,6 +10,9 @@ pub mod print;
 pub mod reeds;
 mod unit;
 
+#[cfg(feature = "plan-file")]
+pub(crate) use define::define_all;
+pub use define::{Definition, define, systems};
 pub use kind::{
     Amount, Contraction, CostPerMass, Count, Crimp, Density, DrawIn, Duration, Fineness, Fraction,
     Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money, Ratio, ReedCount,
