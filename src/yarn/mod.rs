@@ -3,11 +3,13 @@
 mod count;
 mod folding;
 mod hank;
+mod rounding;
 mod twist;
 
 pub use count::*;
 pub use folding::*;
 pub use hank::*;
+pub use rounding::*;
 pub use twist::*;
 
 use crate::formula::Formula;
