@@ -17,6 +17,7 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 
 from hankwise import plan
 from hankwise._catalogue import formulas
+from hankwise._counts import counts
 from hankwise._hankwise import (
     Formula,
     HankwiseError,
@@ -28,13 +29,16 @@ from hankwise._hankwise import (
     Quantity,
     RangeError,
     RangeWarning,
+    Rounded,
     Table,
     UnitError,
     Working,
     __version__,
     cloth,
     convert,
+    define_count,
     fibre,
+    load_counts,
     mill,
     q,
     source,
@@ -53,14 +57,18 @@ __all__ = [
     "Quantity",
     "RangeError",
     "RangeWarning",
+    "Rounded",
     "Table",
     "UnitError",
     "Working",
     "__version__",
     "cloth",
     "convert",
+    "counts",
+    "define_count",
     "fibre",
     "formulas",
+    "load_counts",
     "mill",
     "plan",
     "q",

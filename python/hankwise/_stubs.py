@@ -15,11 +15,13 @@ _HEAD = '''"""{about}"""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
+from collections.abc import Sequence
 from typing import Literal, final
 
 from hankwise._hankwise import (
     Formula,
     Quantity,
+    Rounded,
     Working,
     _Measure,
     _Measures,
@@ -27,6 +29,16 @@ from hankwise._hankwise import (
     _Plains,
 )
 '''
+
+# What is no formula, by room.
+_FUNCTIONS = {
+    "yarn": """
+def round_tex(count: _Measure, /, agreed: Sequence[float] | None = None) -> Rounded: ...
+def round_count(
+    count: _Measure, unit: str, /, agreed: Sequence[float] | None = None
+) -> Rounded: ...
+"""
+}
 
 
 def _type(unit: str, many: bool) -> str:
@@ -83,16 +95,19 @@ def _formula(formula: hw.Formula) -> str:
 def stub(room: ModuleType) -> str:
     """Give the stub of a room."""
     formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
-    body = "".join(map(_formula, formulas))
+    name = room.__name__.rpartition(".")[2]
+    body = "".join(map(_formula, formulas)) + _FUNCTIONS.get(name, "")
     head = _HEAD.format(about=room.__doc__)
     used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
     return "".join(used) + body
 
 
 def _used(line: str, body: str) -> bool:
-    """Leave out imports that no formula of the room needs."""
-    name = line.strip().rstrip(",")
-    return not name.startswith("_") or f": {name}" in body
+    """Leave out imports that nothing of the room needs."""
+    name = line.split()[-1].rstrip(",") if line.strip() else ""
+    if name.startswith("_"):
+        return f": {name}" in body
+    return name not in ("Rounded", "Sequence") or name in body
 
 
 def main(args: list[str]) -> int:

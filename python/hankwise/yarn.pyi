@@ -2,11 +2,13 @@
 
 # Written by python -m hankwise._stubs from the catalogue.
 
+from collections.abc import Sequence
 from typing import Literal, final
 
 from hankwise._hankwise import (
     Formula,
     Quantity,
+    Rounded,
     Working,
     _Measure,
     _Measures,
@@ -688,3 +690,8 @@ class _WheelForTwist(Formula):
     ) -> list[Quantity]: ...
 
 wheel_for_twist: _WheelForTwist
+
+def round_tex(count: _Measure, /, agreed: Sequence[float] | None = None) -> Rounded: ...
+def round_count(
+    count: _Measure, unit: str, /, agreed: Sequence[float] | None = None
+) -> Rounded: ...

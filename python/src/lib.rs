@@ -7,14 +7,17 @@
 mod call;
 mod columns;
 mod convert;
+mod counts;
 mod errors;
 mod formula;
 mod help;
 mod inputs;
 mod make;
+mod out;
 mod plan;
 mod quantity;
 mod result;
+mod rounding;
 mod working;
 
 use pyo3::prelude::*;
@@ -35,6 +38,11 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<result::Table>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
+    m.add_class::<rounding::Rounded>()?;
+    m.add_function(wrap_pyfunction!(counts::define_count, m)?)?;
+    m.add_function(wrap_pyfunction!(counts::load_counts, m)?)?;
+    m.add_function(wrap_pyfunction!(counts::_count, m)?)?;
+    m.add_function(wrap_pyfunction!(counts::_count_symbols, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
     m.add_function(wrap_pyfunction!(make::units, m)?)?;
     m.add_function(wrap_pyfunction!(formula::find, m)?)?;
@@ -61,6 +69,14 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             one.setattr("__module__", &name)?;
             module.add(card.name, &one)?;
             formulas.set_item(card.name, &one)?;
+        }
+        if room == "yarn" {
+            for function in [
+                wrap_pyfunction!(rounding::round_tex, &module)?,
+                wrap_pyfunction!(rounding::round_count, &module)?,
+            ] {
+                module.add_function(function)?;
+            }
         }
         modules.set_item(name, &module)?;
         m.add(room, module)?;

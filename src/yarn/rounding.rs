@@ -7,7 +7,7 @@
 //! the list.
 
 use crate::error::{Error, Result};
-use crate::quantity::{Kind, LinearDensity, Unit, print, unit};
+use crate::quantity::{Amount, Kind, Unit, print, unit};
 
 /// How far a rounded number may be from the exact one, as a share of the exact one.
 pub const ROUNDING: f64 = 0.02;
@@ -33,8 +33,8 @@ impl Rounded {
         within(self.rounded, self.exact)
     }
     /// The rounded count.
-    pub fn count(&self) -> LinearDensity<f64> {
-        LinearDensity::base(self.unit.to_base(self.rounded))
+    pub fn count(&self) -> Amount {
+        Amount { number: self.rounded, unit: self.unit }
     }
 }
 
@@ -57,24 +57,24 @@ impl std::fmt::Display for Rounded {
 /// ```
 /// use hankwise::prelude::*;
 ///
-/// let rounded = yarn::round_tex(LinearDensity::parse("16 Nm")?)?;
+/// let rounded = yarn::round_tex(parse("16 Nm")?)?;
 /// assert_eq!(rounded.to_string(), "62.5 tex → 62 tex (−0.8 %)");
 /// assert_eq!((rounded.exact, rounded.within()), (62.5, true));
 /// # Ok::<(), Error>(())
 /// ```
-pub fn round_tex(count: LinearDensity<f64>) -> Result<Rounded> {
+pub fn round_tex(count: Amount) -> Result<Rounded> {
     round_count(count, "tex")
 }
 
 /// A count in any system, rounded there: the number itself moves by 2 % at most.
-pub fn round_count(count: LinearDensity<f64>, system: &str) -> Result<Rounded> {
+pub fn round_count(count: Amount, system: &str) -> Result<Rounded> {
     let (exact, unit) = number_in(count, system)?;
     Ok(Rounded { exact, rounded: roundest(exact), unit })
 }
 
 /// The nearest of the numbers agreed on, in the same system. [`Rounded::within`] says whether it is
 /// near enough.
-pub fn round_to_agreed(count: LinearDensity<f64>, system: &str, agreed: &[f64]) -> Result<Rounded> {
+pub fn round_to_agreed(count: Amount, system: &str, agreed: &[f64]) -> Result<Rounded> {
     let (exact, unit) = number_in(count, system)?;
     if let Some(wrong) = agreed.iter().find(|a| !(a.is_finite() && **a > 0.0)) {
         return Err(Error::range(format!(
@@ -93,15 +93,22 @@ pub fn round_to_agreed(count: LinearDensity<f64>, system: &str, agreed: &[f64]) 
     Ok(Rounded { exact, rounded, unit })
 }
 
-fn number_in(count: LinearDensity<f64>, system: &str) -> Result<(f64, &'static Unit)> {
+fn number_in(count: Amount, system: &str) -> Result<(f64, &'static Unit)> {
+    if count.unit.kind != Kind::LinearDensity {
+        return Err(Error::unit(format!(
+            "a {} was given for a count; write it like '16 Nm'",
+            count.unit.kind.words()
+        )));
+    }
     let unit = unit(system, Some(Kind::LinearDensity))?;
-    let (tex, exact) = (count.value(), unit.from_base(count.value()));
-    if tex > 0.0 && exact > 0.0 && exact.is_finite() {
+    // In its own system a number is as it was written.
+    let exact = if unit == count.unit { count.number } else { unit.from_base(count.base()) };
+    if exact > 0.0 && exact.is_finite() {
         return Ok((exact, unit));
     }
     Err(Error::range(format!(
         "a count of {} cannot be rounded; it must be above 0 and finite",
-        print::with_unit(tex, "tex")
+        print::with_unit(count.number, count.unit.symbol)
     )))
 }
 
