@@ -2,7 +2,8 @@
 
 use std::sync::{Mutex, PoisonError};
 
-use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
+use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArray, PyUntypedArrayMethods};
+use pyo3::PyTypeInfo;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -25,18 +26,7 @@ pub(crate) fn write<'py>(
     out: &Bound<'py, PyAny>,
 ) -> PyResult<()> {
     let out = writeable(out)?;
-    let numpy = values.py().import("numpy")?;
-    if values.is_instance(&numpy.getattr("ma")?.getattr("MaskedArray")?)? {
-        return Err(PyTypeError::new_err(
-            "out cannot say what is masked; fill the gaps first, values.filled(numpy.nan), or leave \
-             out= away",
-        ));
-    }
-    let Figures::Many(given) = Figures::of(values)? else {
-        return Err(PyTypeError::new_err(
-            "out is for arrays; a single figure is given back as it is, without out=",
-        ));
-    };
+    let given = figures(values)?;
     if given.shape() != out.shape() {
         return Err(NotationError::new_err(format!(
             "out has the shape {:?} and the values {:?}; make it numpy.empty(values.shape)",
@@ -45,7 +35,9 @@ pub(crate) fn write<'py>(
         )));
     }
     let same = given.data() == out.data() && given.strides() == out.strides();
-    if !same && numpy.getattr("shares_memory")?.call1((&given, &out))?.is_truthy()? {
+    let numpy = || values.py().import("numpy");
+    let overlap = || numpy()?.getattr("shares_memory")?.call1((&given, &out))?.is_truthy();
+    if !same && !apart(&given, &out) && overlap()? {
         return Err(NotationError::new_err(
             "out and the values overlap in part, so figures would be overwritten before they are \
              read; give the values themselves as out, or an array of its own",
@@ -64,15 +56,49 @@ pub(crate) fn write<'py>(
         Change::Per(k) => ("divide", (given.into_any(), k).into_pyobject(values.py())?),
         Change::Over(k) => ("divide", (k, given.into_any()).into_pyobject(values.py())?),
     };
-    numpy.getattr(name)?.call(args, Some(&kwargs)).map(|_| ())
+    numpy()?.getattr(name)?.call(args, Some(&kwargs)).map(|_| ())
+}
+
+/// True where the object is NumPy's own array: a subclass may mean more than its figures, a mask, a unit.
+fn is_plain(value: &Bound<'_, PyAny>) -> bool {
+    value.get_type().is(PyUntypedArray::type_object(value.py()))
+}
+
+/// The figures of anything that has several.
+fn figures<'py>(values: &Bound<'py, PyAny>) -> PyResult<Array<'py>> {
+    // The plain case first: small arrays should not wait for questions.
+    if is_plain(values)
+        && let Ok(array) = values.cast::<PyArrayDyn<f64>>()
+        && array.ndim() > 0
+    {
+        return Ok(array.clone());
+    }
+    let masked = values.py().import("numpy")?.getattr("ma")?.getattr("MaskedArray")?;
+    if values.is_instance(&masked)? {
+        return Err(PyTypeError::new_err(
+            "out cannot say what is masked; fill the gaps first, values.filled(numpy.nan), or leave \
+             out= away",
+        ));
+    }
+    match Figures::of(values)? {
+        Figures::Many(array) => Ok(array),
+        Figures::One(_) => Err(PyTypeError::new_err(
+            "out is for arrays; a single figure is given back as it is, without out=",
+        )),
+    }
+}
+
+/// True where two arrays without gaps lie apart.
+fn apart(a: &Array<'_>, b: &Array<'_>) -> bool {
+    let (from, to) = (a.data() as usize, b.data() as usize);
+    let bytes = |array: &Array<'_>| array.len() * size_of::<f64>();
+    a.is_contiguous() && b.is_contiguous() && (from + bytes(a) <= to || to + bytes(b) <= from)
 }
 
 /// An array that can take the figures: NumPy's own, of float64, not read-only.
 fn writeable<'py>(out: &Bound<'py, PyAny>) -> PyResult<Array<'py>> {
-    let numpy = out.py().import("numpy")?;
     let kind = out.get_type();
-    // A subclass may mean more than its figures: a mask, a unit.
-    let plain = kind.is(numpy.getattr("ndarray")?) || kind.is(numpy.getattr("memmap")?);
+    let plain = is_plain(out) || kind.is(out.py().import("numpy")?.getattr("memmap")?);
     let Some(array) = plain.then(|| out.cast::<PyArrayDyn<f64>>().ok()).flatten() else {
         let what = match out.getattr("dtype") {
             Ok(dtype) => format!("{} of {dtype}", kind.name()?),

@@ -49,6 +49,8 @@ pub struct Definition {
 
 /// A definition that cannot be: which of them, at which key, and why.
 pub(crate) struct Refused {
+    /// Only a file has several.
+    #[cfg_attr(not(feature = "plan-file"), allow(dead_code))]
     pub(crate) which: usize,
     pub(crate) key: &'static str,
     pub(crate) error: Error,
