@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import compileall
+import statistics
 import subprocess
 import sys
 import time
@@ -10,6 +11,7 @@ import timeit
 from pathlib import Path
 
 import hankwise as hw
+import numpy as np
 from hankwise import _hankwise
 
 LOT = Path(__file__).parent.parent / "examples" / "first-lot.toml"
@@ -33,6 +35,35 @@ def call(statement: str, number: int = 500_000) -> float:
     return min(times) / number * 1e9
 
 
+def columns(figures: int = 10_000_000, repeats: int = 41) -> None:
+    """Medians over many figures, all in turn: against NumPy's own product and copy."""
+    x = np.random.default_rng(1).uniform(1.0, 90.0, figures)
+    out, own, k = np.zeros(figures), x.copy(), 1.25
+    ways = {
+        "k*x": lambda: k * x,
+        "k/x": lambda: k / x,
+        "copy": lambda: np.copyto(out, x),
+        "fresh, direct": lambda: hw.convert(x, "den", "tex"),
+        "fresh, to indirect": lambda: hw.convert(x, "tex", "Nm"),
+        "out=, direct": lambda: hw.convert(x, "den", "tex", out=out),
+        "out=, to indirect": lambda: hw.convert(x, "tex", "Nm", out=out),
+        # There and back, so that the figures stay in their range.
+        "out= in place, to indirect": lambda: hw.convert(own, "tex", "Nm", out=own),
+    }
+    times: dict[str, list[float]] = {name: [] for name in ways}
+    for _ in range(repeats):
+        for name, way in ways.items():
+            begin = time.perf_counter()
+            way()
+            times[name].append(time.perf_counter() - begin)
+    median = {name: statistics.median(all_of) for name, all_of in times.items()}
+    for name in ways:
+        peer, aim = ("copy", 0.75) if name.startswith("out") else ("k*x", 1.05)
+        if name.startswith(("fresh", "out")):
+            ratio = median[name] / median[peer]
+            print(f"convert of 1e7, {name} / NumPy's {peer}: {ratio:.2f} × (aim: {aim})")
+
+
 def main() -> None:
     """Measure and print."""
     best = float("inf")
@@ -54,6 +85,7 @@ def main() -> None:
     empty = call("empty()")
     convert = call("hw.convert(16.0, 'Nm', 'YSW')")
     print(f"convert / empty call: {convert:.0f} ns / {empty:.0f} ns: {convert / empty:.2f} × (2.3)")
+    columns()
     formula = call("hw.yarn.twist_factor('9 tpi', '16 YSW')", 100_000)
     print(f"a formula from texts / empty call: {formula:.0f} ns: {formula / empty:.1f} ×")
 

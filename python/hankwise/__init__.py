@@ -17,6 +17,7 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 
 from hankwise import plan
 from hankwise._catalogue import formulas, handbook
+from hankwise._counts import counts
 from hankwise._hankwise import (
     BallBand,
     ChangeWheel,
@@ -32,6 +33,7 @@ from hankwise._hankwise import (
     Quantity,
     RangeError,
     RangeWarning,
+    Rounded,
     Table,
     UnitError,
     Working,
@@ -40,7 +42,9 @@ from hankwise._hankwise import (
     __version__,
     cloth,
     convert,
+    define_count,
     fibre,
+    load_counts,
     mill,
     q,
     source,
@@ -63,6 +67,7 @@ __all__ = [
     "Quantity",
     "RangeError",
     "RangeWarning",
+    "Rounded",
     "Table",
     "UnitError",
     "Working",
@@ -71,9 +76,12 @@ __all__ = [
     "__version__",
     "cloth",
     "convert",
+    "counts",
+    "define_count",
     "fibre",
     "formulas",
     "handbook",
+    "load_counts",
     "mill",
     "plan",
     "q",

@@ -6,6 +6,7 @@ from typing import Literal
 from hankwise._hankwise import (
     BallBand,
     HandbookTable,
+    Rounded,
     Table,
     Wraps,
     Yarn,
@@ -51,3 +52,7 @@ def ball_band(
     label_regain: _Plain | None = None,
     country: str | None = None,
 ) -> BallBand: ...
+def round_tex(count: _Measure, /, agreed: Sequence[float] | None = None) -> Rounded: ...
+def round_count(
+    count: _Measure, unit: str, /, agreed: Sequence[float] | None = None
+) -> Rounded: ...

@@ -52,8 +52,19 @@ def _parser() -> argparse.ArgumentParser:
     )
     parser.add_argument("--version", action="version", version=f"hankwise {hw.__version__}")
     commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+    own = _Parser(add_help=False)
+    own.add_argument(
+        "--counts",
+        dest="own",
+        metavar="FILE",
+        action="append",
+        default=[],
+        help="a file of count systems of your own",
+    )
 
-    plan = commands.add_parser("plan", help="what a lot makes, what to set, how sure it is")
+    plan = commands.add_parser(
+        "plan", parents=[own], help="what a lot makes, what to set, how sure it is"
+    )
     plan.add_argument("lot", metavar="LOT.toml", help="the lot file")
     plan.add_argument("--all", action="store_true", help="show all there is")
     plan.add_argument("--working", metavar="NAME", help="show how a figure comes about")
@@ -77,12 +88,14 @@ def _parser() -> argparse.ArgumentParser:
         help="draw the plan (.svg, .png, .pdf)",
     )
 
-    convert = commands.add_parser("convert", help="a quantity in another unit: convert 16 Nm YSW")
+    convert = commands.add_parser(
+        "convert", parents=[own], help="a quantity in another unit: convert 16 Nm YSW"
+    )
     convert.add_argument("words", nargs="+", metavar="QUANTITY UNIT", help="such as: 16 Nm YSW")
     convert.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     formula = commands.add_parser(
-        "formula", help="the answer of a formula with its working, or its card"
+        "formula", parents=[own], help="the answer of a formula with its working, or its card"
     )
     formula.add_argument("name", help="the formula")
     formula.add_argument(
@@ -103,6 +116,12 @@ def _parser() -> argparse.ArgumentParser:
         "words", nargs="*", default=[], metavar="TABLE|WORD", help="a table, words to look for"
     )
     handbook.add_argument("--json", action="store_true", help="print JSON for other programs")
+
+    counts = commands.add_parser(
+        "counts", parents=[own], help="list the count systems, or those with a word"
+    )
+    counts.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
+    counts.add_argument("--json", action="store_true", help="print JSON for other programs")
     return parser
 
 
@@ -327,6 +346,11 @@ def _handbook(args: argparse.Namespace) -> None:
         print(hw.handbook)
 
 
+def _counts(args: argparse.Namespace) -> None:
+    found = hw.counts.search(" ".join(args.words))
+    print(json.dumps(list(found.values()), ensure_ascii=False) if args.json else found)
+
+
 def _read(argv: Sequence[str]) -> argparse.Namespace:
     """Read the command line; inputs and words may stand before and after the options."""
     parser = _parser()
@@ -360,8 +384,11 @@ def main(argv: Sequence[str] | None = None) -> int:
         "formula": _formula,
         "formulas": _formulas,
         "handbook": _handbook,
+        "counts": _counts,
     }
     try:
+        for path in getattr(args, "own", []):
+            hw.load_counts(path)
         command[args.command](args)
         if sys.stdout is not None:
             sys.stdout.flush()

@@ -16,6 +16,8 @@ from hankwise._hankwise import (
 from hankwise._yarn_more import ball_band as ball_band
 from hankwise._yarn_more import check_weight_card as check_weight_card
 from hankwise._yarn_more import parse as parse
+from hankwise._yarn_more import round_count as round_count
+from hankwise._yarn_more import round_tex as round_tex
 from hankwise._yarn_more import weight_band as weight_band
 from hankwise._yarn_more import weight_class as weight_class
 from hankwise._yarn_more import wraps as wraps

@@ -1,6 +1,6 @@
 //! Figures in and out of Python: a float, an array, a Series, a list; like in, like out.
 
-use numpy::{PyArrayDyn, PyReadonlyArrayDyn};
+use numpy::{PyArrayDyn, PyReadonlyArrayDyn, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyBool, PyDict, PyFloat, PyInt, PyList, PyTuple};
@@ -81,11 +81,12 @@ impl<'py> Figures<'py> {
     }
 }
 
-/// The rows of an array, copied where they do not lie one after the other.
+/// The rows of an array, copied where they do not lie one after the other. What lies by columns has a
+/// slice too, but in another order than its neighbours.
 pub(crate) fn rows<'a>(array: &'a PyReadonlyArrayDyn<'_, f64>) -> std::borrow::Cow<'a, [f64]> {
     match array.as_slice() {
-        Ok(rows) => rows.into(),
-        Err(_) => array.as_array().iter().copied().collect::<Vec<f64>>().into(),
+        Ok(rows) if array.is_c_contiguous() => rows.into(),
+        _ => array.as_array().iter().copied().collect::<Vec<f64>>().into(),
     }
 }
 

@@ -9,15 +9,18 @@ mod call;
 mod check_weights;
 mod columns;
 mod convert;
+mod counts;
 mod errors;
 mod formula;
 mod handbook;
 mod help;
 mod inputs;
 mod make;
+mod out;
 mod plan;
 mod quantity;
 mod result;
+mod rounding;
 mod wheels;
 mod working;
 mod wraps;
@@ -48,6 +51,11 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
+    m.add_class::<rounding::Rounded>()?;
+    m.add_function(wrap_pyfunction!(counts::define_count, m)?)?;
+    m.add_function(wrap_pyfunction!(counts::load_counts, m)?)?;
+    m.add_function(wrap_pyfunction!(counts::_count, m)?)?;
+    m.add_function(wrap_pyfunction!(counts::_count_symbols, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
     m.add_function(wrap_pyfunction!(make::units, m)?)?;
     m.add_function(wrap_pyfunction!(formula::find, m)?)?;
@@ -104,6 +112,8 @@ fn room_functions<'py>(
             wrap_pyfunction!(ball::weight_class, m)?,
             wrap_pyfunction!(ball::weight_band, m)?,
             wrap_pyfunction!(ball::ball_band, m)?,
+            wrap_pyfunction!(rounding::round_tex, m)?,
+            wrap_pyfunction!(rounding::round_count, m)?,
         ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],

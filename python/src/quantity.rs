@@ -1,6 +1,6 @@
 //! A number or an array with its unit.
 
-use hankwise::quantity::{self, Amount, Kind, Unit, print};
+use hankwise::quantity::{self, Amount, Grade, Kind, Unit, print};
 use pyo3::exceptions::{PyTypeError, PyZeroDivisionError};
 use pyo3::prelude::*;
 use pyo3::types::PyFloat;
@@ -22,8 +22,8 @@ pub(crate) struct Quantity {
     pub(crate) text: Option<String>,
 }
 
-/// What a pickle keeps: number, unit, kind, text.
-type State = (Py<PyAny>, &'static str, &'static str, Option<String>);
+/// What a pickle keeps: number, unit, kind, text, and the definition of a unit of one's own.
+type State = (Py<PyAny>, &'static str, &'static str, Option<String>, Option<&'static str>);
 
 impl Quantity {
     pub(crate) fn scalar(py: Python<'_>, number: f64, unit: &'static Unit, kind: Kind) -> Quantity {
@@ -60,6 +60,20 @@ impl Quantity {
              mean of equal masses hankwise.yarn.mean_by_mass, or compute in tex: .to('tex')",
             self.unit.symbol
         ))
+    }
+    /// Refuses an indirect count on either side.
+    fn can_be_summed(&self, other: &Bound<'_, PyAny>, what: &str) -> PyResult<()> {
+        if self.unit.is_indirect() {
+            return Err(self.refuse_sum(what));
+        }
+        match other.cast::<Quantity>() {
+            Ok(other)
+                if other.get().unit.is_indirect() && other.get().unit.kind == self.unit.kind =>
+            {
+                Err(other.get().refuse_sum(what))
+            }
+            _ => Ok(()),
+        }
     }
     fn text(&self, py: Python<'_>) -> PyResult<String> {
         if let Some(text) = &self.text {
@@ -133,9 +147,7 @@ impl Quantity {
     }
 
     fn __add__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
-        if self.unit.is_indirect() {
-            return Err(self.refuse_sum("a sum"));
-        }
+        self.can_be_summed(other, "a sum")?;
         let other = self.in_my_unit(py, other, "a sum")?;
         Ok(self.like(py, self.number.bind(py).add(other)?))
     }
@@ -143,9 +155,7 @@ impl Quantity {
         self.__add__(py, other)
     }
     fn __sub__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
-        if self.unit.is_indirect() {
-            return Err(self.refuse_sum("a difference"));
-        }
+        self.can_be_summed(other, "a difference")?;
         let other = self.in_my_unit(py, other, "a difference")?;
         Ok(self.like(py, self.number.bind(py).sub(other)?))
     }
@@ -264,21 +274,33 @@ impl Quantity {
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise._hankwise")?.getattr("Quantity")?.getattr("_make")?;
-        Ok((
-            make,
-            (self.number.clone_ref(py), self.unit.symbol, self.kind.name(), self.text.clone()),
-        ))
+        let own = (self.unit.grade == Grade::Own).then_some(self.unit.definition);
+        let number = self.number.clone_ref(py);
+        Ok((make, (number, self.unit.symbol, self.kind.name(), self.text.clone(), own)))
     }
     #[staticmethod]
+    #[pyo3(signature = (number, unit, kind, text, own=None))]
     fn _make(
         number: Py<PyAny>,
         unit: &str,
         kind: &str,
         text: Option<String>,
+        own: Option<&str>,
     ) -> PyResult<Quantity> {
         let kind =
             Kind::named(kind).ok_or_else(|| PyTypeError::new_err("no such kind of quantity"))?;
-        let unit = quantity::unit(unit, Some(kind)).map_err(|e| raise(&e))?;
+        let found = quantity::unit(unit, Some(kind));
+        if let Some(meant) = own
+            && found.as_ref().map_or(true, |here| here.definition != meant)
+        {
+            let here = found.map_or("not known".to_owned(), |here| here.definition.to_owned());
+            return Err(UnitError::new_err(format!(
+                "the quantity was kept in a unit of somebody's own, '{unit}': {meant}; here it is \
+                 {here}. Define it first as it was, with hankwise.define_count or \
+                 hankwise.load_counts"
+            )));
+        }
+        let unit = found.map_err(|e| raise(&e))?;
         Ok(Quantity { number, unit, kind, text })
     }
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {

@@ -88,7 +88,7 @@ impl<'d> Section<'d> {
         Error::plan(message).at(format_args!("{}: {}", self.file.place(line), self.full(key)))
     }
     /// Turns an error of any kind into one with this place.
-    fn placed(&self, key: &str, error: &Error) -> Error {
+    pub(super) fn placed(&self, key: &str, error: &Error) -> Error {
         self.error(key, error.to_string())
     }
     /// Where a key stands.

@@ -6,6 +6,7 @@ mod book;
 mod chain;
 mod chance;
 mod check;
+mod counts;
 mod draws;
 mod drivers;
 mod file;
@@ -25,6 +26,7 @@ mod value;
 
 pub use crate::table::{Align, Block, Report};
 pub use chance::{Layer, Scale, Spread};
+pub use counts::load_counts;
 pub use draws::MOST_DRAWS;
 pub use drivers::Driver;
 pub use given::Given;
@@ -57,8 +59,8 @@ pub const ROUTE: [&str; 9] =
 pub const STAGES: &[&str] = stage::NAMES;
 
 /// What may stand at the head of a lot file beside the stages.
-const TABLES: [&str; 10] =
-    ["route", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods", "print"];
+const TABLES: [&str; 11] =
+    ["route", "counts", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods", "print"];
 
 /// A plan for a lot. It does not change; running it gives a result.
 #[derive(Clone, Debug)]
@@ -94,6 +96,8 @@ impl Plan {
         let root = file.root();
         // First of all: a misspelt table would else be called missing.
         root.only(TABLES.iter().chain(stage::NAMES).copied())?;
+        // The counts of the file may be written in them.
+        counts::read_counts(&root.section("counts")?)?;
         let mut draft = Draft::default();
 
         let lot = root.section("lot")?;

@@ -3,6 +3,7 @@
 use std::collections::HashMap;
 use std::sync::LazyLock;
 
+use super::define::own_unit;
 use super::kind::Kind;
 use super::mechanics::DIAMETERS;
 use super::unit::{FACTORS, Unit, units, without_factors};
@@ -125,6 +126,7 @@ pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
         // The factors are made from the count systems, so they are looked up after them.
         let found = found.or_else(|| in_table(&FACTOR_TABLE, Kind::TwistFactor));
         let found = found.or_else(|| in_table(&DIAMETER_TABLE, Kind::Diameter));
+        let found = found.or_else(|| own_unit(&candidate));
         match found {
             Some(unit) if fits(unit) => return Ok(unit),
             Some(unit) => other = Some(unit),
@@ -154,6 +156,13 @@ fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
     all
 }
 
+/// What to write instead of a word that means more than one thing.
+pub(super) fn several_readings(name: &str) -> Option<&'static str> {
+    let key = name.trim().to_lowercase();
+    let found = AMBIGUOUS.iter().find(|(word, _)| *word == key || format!("{word}s") == key);
+    found.map(|(_, instead)| *instead)
+}
+
 fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Error {
     if wanted.is_none_or(|k| k == Kind::LinearDensity)
         && let Some(refusal) = refuse_knitting_word(name)
@@ -162,9 +171,7 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
     }
     let for_kind = wanted.map_or(String::new(), |k| format!(" for a {}", k.words()));
     let write = wanted.map_or(String::new(), |k| format!("; write it like '{}'", k.example()));
-    let key = name.trim().to_lowercase();
-    let ambiguous = AMBIGUOUS.iter().find(|(word, _)| *word == key || format!("{word}s") == key);
-    if let Some((_, instead)) = ambiguous
+    if let Some(instead) = several_readings(name)
         && other.is_none_or(|u| u.kind != Kind::Mass || wanted == Some(Kind::MassPerArea))
     {
         return Error::unit(format!(

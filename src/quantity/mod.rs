@@ -2,6 +2,7 @@
 //! write them.
 
 pub mod counts;
+mod define;
 mod kind;
 mod lookup;
 mod mechanics;
@@ -10,6 +11,9 @@ pub mod print;
 pub mod reeds;
 mod unit;
 
+#[cfg(feature = "plan-file")]
+pub(crate) use define::define_all;
+pub use define::{Definition, define, systems};
 pub use kind::{
     Amount, Angle, Contraction, CostPerMass, Count, Crimp, Density, Diameter, DrawIn, Duration,
     Fineness, Force, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate,

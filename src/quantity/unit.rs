@@ -2,6 +2,7 @@
 
 use std::sync::LazyLock;
 
+use super::define::own_units;
 use super::kind::Kind;
 use super::lookup::unit;
 use crate::number::Number;
@@ -17,6 +18,8 @@ pub enum Grade {
     Practice,
     /// From memory; to be confirmed.
     Memory,
+    /// Defined by the user, see [`super::define`].
+    Own,
 }
 
 impl Grade {
@@ -27,6 +30,7 @@ impl Grade {
             Grade::Published => "published",
             Grade::Practice => "practice",
             Grade::Memory => "memory",
+            Grade::Own => "own",
         }
     }
 }
@@ -342,15 +346,14 @@ pub(super) static FACTORS: LazyLock<Vec<Unit>> = LazyLock::new(|| {
     all
 });
 
-/// Every unit.
+/// Every unit, those of one's own last.
 pub fn units() -> impl Iterator<Item = &'static Unit> {
-    without_factors().chain(FACTORS.iter()).chain(super::mechanics::DIAMETERS)
+    let own = own_units();
+    without_factors().chain(FACTORS.iter()).chain(super::mechanics::DIAMETERS).chain(own)
 }
 
 pub(super) fn without_factors() -> impl Iterator<Item = &'static Unit> {
-    GENERAL
-        .iter()
-        .chain(super::counts::SYSTEMS.iter())
-        .chain(super::reeds::SYSTEMS.iter())
-        .chain(super::mechanics::UNITS)
+    let counts = super::counts::SYSTEMS.iter().map(|system| &system.unit);
+    let reeds = super::reeds::SYSTEMS.iter();
+    GENERAL.iter().chain(counts).chain(reeds).chain(super::mechanics::UNITS)
 }

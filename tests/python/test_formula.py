@@ -127,6 +127,17 @@ def test_shapes_are_brought_together_as_numpy_does_it():
         LOSS(hw.q([1, 2, 3], "kg"), shares, "0 kg")
 
 
+def test_figures_stand_in_their_place_whatever_their_order_in_memory():
+    kilos = np.array([[10.0, 20.0, 30.0], [40.0, 50.0, 60.0]])
+    shares = np.array([[0.1, 0.12, 0.14], [0.16, 0.18, 0.2]])
+    for a in (kilos, np.asfortranarray(kilos), kilos[::-1][::-1], kilos.T.copy().T):
+        for b in (shares, np.asfortranarray(shares)):
+            got = LOSS(hw.q(a, "kg"), b, "0 kg").number("kg")
+            np.testing.assert_allclose(got, kilos * (1 - shares), rtol=1e-15)
+        got = LOSS(hw.q(a, "kg"), "10 %", "0 kg").number("kg")
+        np.testing.assert_allclose(got, kilos * 0.9, rtol=1e-15)
+
+
 def test_lists_of_counts_with_arrays_in_them():
     counts = hw.q(pd.Series([16.0, 20.0], index=["a", "b"]), "Nm")
     expected = (62.5 + 50) / 2

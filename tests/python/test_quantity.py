@@ -198,6 +198,7 @@ def test_what_is_written_is_read(x, unit):
         (lambda: hw.q("30's"), hw.UnitError, "which count system"),
         (lambda: hw.q("16 YSQ"), hw.UnitError, "did you mean 'YSW'"),
         (lambda: hw.q("2/24 Nm"), hw.NotationError, "folded yarn"),
+        (lambda: hw.q("2/24 Ne"), hw.NotationError, r"hankwise.yarn.parse\('2/24 Ne'\)"),
         (lambda: hw.q(""), hw.NotationError, "nothing was given"),
         (lambda: hw.q("many kg"), hw.NotationError, "does not begin with a number"),
         (lambda: hw.q("1,5 kg"), hw.NotationError, "decimal mark as a point"),
@@ -220,7 +221,7 @@ def test_refusals_of_quantities(make, error, words):
         make()
 
 
-COUNT, KILO = hw.q("16 YSW"), hw.q("1 kg")
+COUNT, KILO, TEX = hw.q("16 YSW"), hw.q("1 kg"), hw.q("30 tex")
 FOLD = "hankwise.yarn.fold.*mean_by_length.*mean_by_mass"
 
 
@@ -233,6 +234,15 @@ FOLD = "hankwise.yarn.fold.*mean_by_length.*mean_by_mass"
         (lambda: hw.q([16, 18], "YSW").mean(), hw.UnitError, FOLD),
         (lambda: np.mean(hw.q([16.0, 18.0], "YSW")), hw.UnitError, FOLD),
         (lambda: hw.q([16, 18], "YSW").sum(), hw.UnitError, FOLD),
+        (lambda: np.sum(hw.q([16.0, 18.0], "YSW")), hw.UnitError, FOLD),
+        (lambda: TEX + COUNT, hw.UnitError, FOLD),
+        (lambda: COUNT + TEX, hw.UnitError, FOLD),
+        (lambda: TEX - COUNT, hw.UnitError, FOLD),
+        (lambda: sum([TEX, COUNT], start=TEX), hw.UnitError, FOLD),
+        (lambda: np.mean([TEX, COUNT]), hw.UnitError, FOLD),
+        (lambda: np.sum([COUNT, TEX]), hw.UnitError, FOLD),
+        (lambda: hw.q([30.0], "tex") + hw.q([16.0], "YSW"), hw.UnitError, FOLD),
+        (lambda: COUNT * 2, hw.UnitError, "twice as thick or twice the number.*fold_alike"),
         (lambda: 2 * COUNT, hw.UnitError, "twice as thick or twice the number.*fold_alike"),
         (lambda: COUNT / 2, hw.UnitError, "half as thick or half the number"),
         (lambda: COUNT / COUNT, hw.UnitError, "twice as thick or twice the number"),
