@@ -26,6 +26,11 @@ pub static SOURCES: &[Source] = &[
     s("practice", "Common practice of the trade; no published source", ""),
     s("memory", "From memory; to be confirmed against a printed source", ""),
     s(
+        "Weft-Handed Weaver 2010",
+        "The Weft-Handed Weaver, And I told my teachers I didn't need math, 2010",
+        "www.thewefthandedweaver.com/blog-1/anditoldmyteachersididntneedmath",
+    ),
+    s(
         "ASTM D2260",
         "ASTM D2260, Conversion factors and equivalent yarn numbers",
         "www.astm.org/Standards/D2260.htm",

@@ -1901,6 +1901,38 @@ class _SingleOnTwisted(Formula):
 single_on_twisted: _SingleOnTwisted
 
 @final
+class _SinglesLength(Formula):
+    """Length of singles, all ends together, for a length of folded yarn.
+
+    L_s = L × n / (1 − c)
+
+    length: length of the folded yarn
+    ends: number of ends
+    contraction: contraction in folding, on the untwisted length
+    """
+
+    def __call__(self, length: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        ends: _Plain,
+        contraction: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "ends", "contraction"],
+        *,
+        singles_length: _Measure,
+        length: _Measure = ...,
+        ends: _Plain = ...,
+        contraction: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+singles_length: _SinglesLength
+
+@final
 class _SpyndlesOfMillHanks(Formula):
     """Spyndles that hanks of a number of cuts make: a spyndle has 48 cuts.
 

@@ -190,6 +190,7 @@ static GENERAL: &[Unit] = &[
             "courses/in",
             "wales/in",
             "epi",
+            "ppi",
             "ends/inch",
             "picks/inch",
             "threads/inch",

@@ -44,7 +44,7 @@ pub fn mass_of_length<N: Number>(
     #[q("T", 2.0..=2000.0)]
     count: LinearDensity<N>,
     /// length
-    #[q("L", 0.5..=1000000.0)]
+    #[q("L", 0.05..=1000000.0)]
     length: Length<N>,
 ) -> Mass<N> {
     count * length * 1e-6

@@ -2,7 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
-use crate::quantity::{Contraction, Count, LinearDensity, Ratio, TwistedContraction};
+use crate::quantity::{Contraction, Count, Length, LinearDensity, Ratio, TwistedContraction};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -11,6 +11,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &FOLD_FED,
     &FOLD_ON_TWISTED,
     &SINGLE_FOR_FOLD,
+    &SINGLES_LENGTH,
     &SINGLE_ON_TWISTED,
     &MISSING_COMPONENT,
     &MISSING_COMPONENT_CONTRACTED,
@@ -133,6 +134,27 @@ pub fn single_on_twisted<N: Number>(
     contraction_on_twisted: TwistedContraction<N>,
 ) -> LinearDensity<N> {
     resultant / ((1.0 + contraction_on_twisted) * ends)
+}
+
+/// Length of singles, all ends together, for a length of folded yarn.
+#[formula(
+    result = "L_s",
+    sources = ["Weft-Handed Weaver 2010", "definition"],
+    limits = ["contraction on the untwisted length", "waste in folding comes on top"],
+    slips = ["forgetting the contraction: the fold is shorter than its ends", "adding the contraction to the length instead of dividing by 1 − c"]
+)]
+pub fn singles_length<N: Number>(
+    /// length of the folded yarn
+    #[q("L", 0.5..=10000000.0)]
+    length: Length<N>,
+    /// number of ends
+    #[q("n", 1.0..=12.0)]
+    ends: Count<N>,
+    /// contraction in folding, on the untwisted length
+    #[q("c", -0.02..=0.15)]
+    contraction: Contraction<N>,
+) -> Length<N> {
+    length * ends / (1.0 - contraction)
 }
 
 /// The end that is missing from a fold of a wanted resultant, without contraction.

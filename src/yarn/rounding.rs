@@ -122,7 +122,7 @@ fn roundest(x: f64) -> f64 {
     if !(1e-100..1e100).contains(&x) {
         return x;
     }
-    let rounded = |digits| {
+    let rounded = |digits: i32| {
         let power = x.log10().floor() as i32 - digits + 1;
         // Times or divided by a whole power of ten: rounded once.
         let ten = 10f64.powi(power.abs());
