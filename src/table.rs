@@ -140,7 +140,8 @@ impl Block {
         };
         let widths: Vec<usize> = (0..self.columns.len()).map(width).collect();
         let heads: Vec<String> = self.columns.iter().map(|(name, _)| name.clone()).collect();
-        for row in std::iter::once(&heads).chain(&self.rows) {
+        let headed = heads.iter().any(|head| !head.is_empty()).then_some(&heads);
+        for row in headed.into_iter().chain(&self.rows) {
             let mut line = String::from("  ");
             for ((cell, (_, align)), width) in row.iter().zip(&self.columns).zip(&widths) {
                 let room = " ".repeat(width - cell.chars().count());

@@ -8,6 +8,7 @@ import math
 import os
 import sys
 import time
+from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
 
@@ -93,6 +94,21 @@ def _parser() -> argparse.ArgumentParser:
     )
     convert.add_argument("words", nargs="+", metavar="QUANTITY UNIT", help="such as: 16 Nm YSW")
     convert.add_argument("--json", action="store_true", help="print JSON for other programs")
+
+    yarn = commands.add_parser(
+        "yarn", parents=[own], help="read a yarn: yarn 2/24 worsted, yarn '34 tex S 600 x 2 Z 400'"
+    )
+    yarn.add_argument(
+        "words", nargs="+", metavar="DESIGNATION", help="the yarn; in quotes where it has ; or ("
+    )
+    yarn.add_argument("--system", metavar="UNIT", help="its count system, where it says none")
+    yarn.add_argument(
+        "--order",
+        choices=["ends/count", "count/ends", "resultant/ends", "count/count"],
+        help="what the two figures of a short notation are",
+    )
+    yarn.add_argument("--working", metavar="NAME", help="show how a figure comes about")
+    yarn.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     formula = commands.add_parser(
         "formula", parents=[own], help="the answer of a formula with its working, or its card"
@@ -225,6 +241,35 @@ def _convert(args: argparse.Namespace) -> None:
     else:
         # A share is said in percent; whoever asks for a fraction means the plain figure.
         print(f"{value} = {number:.10g}" if result.unit == "fraction" else f"{value} = {result}")
+
+
+def _yarn(args: argparse.Namespace) -> None:
+    yarn = hw.yarn.parse(" ".join(args.words), system=args.system, order=args.order)
+    if args.working:
+        print(yarn.working(args.working))
+    elif args.json:
+        print(json.dumps({"hankwise": hw.__version__, **_described(yarn)}, ensure_ascii=False))
+    else:
+        print(yarn.report().rstrip())
+
+
+def _described(yarn: hw.Yarn) -> dict[str, object]:
+    """Say what a yarn is, down to its singles."""
+    ends = [] if yarn.singles == 1 else [_described(end) for end in yarn.ends]
+    resultant = None
+    with suppress(hw.HankwiseError):
+        resultant = yarn.number("tex")
+    return {
+        "designation": str(yarn),
+        "what": yarn.what,
+        "singles": yarn.singles,
+        "tex": resultant,
+        "measured": yarn.is_measured,
+        "turns_per_metre": yarn.twist.number("turns/m") if yarn.twist is not None else None,
+        "direction": yarn.direction,
+        "filaments": yarn.filaments,
+        "ends": ends,
+    }
 
 
 def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
@@ -381,6 +426,7 @@ def main(argv: Sequence[str] | None = None) -> int:
     command = {
         "plan": _plan,
         "convert": _convert,
+        "yarn": _yarn,
         "formula": _formula,
         "formulas": _formulas,
         "handbook": _handbook,

@@ -130,7 +130,7 @@ fn whole(name: &str, number: i64) -> PyResult<u32> {
 fn several<'py>(value: &Bound<'py, PyAny>, name: &str) -> PyResult<Vec<Bound<'py, PyAny>>> {
     let array = value.cast::<Quantity>().is_ok_and(|q| q.get().one(value.py()).is_none());
     let many = array || value.is_instance_of::<PyList>() || value.is_instance_of::<PyTuple>();
-    if many { members(value, name) } else { Ok(vec![value.clone()]) }
+    if many { members(value, name, Kind::Length) } else { Ok(vec![value.clone()]) }
 }
 
 /// One figure of a kind.

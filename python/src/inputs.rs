@@ -68,6 +68,7 @@ pub(crate) fn locate(py: Python<'_>, formula: &str, input: &str, error: PyErr) -
 pub(crate) fn members<'py>(
     value: &Bound<'py, PyAny>,
     name: &str,
+    kind: Kind,
 ) -> PyResult<Vec<Bound<'py, PyAny>>> {
     if let Ok(list) = value.cast::<PyList>() {
         return Ok(list.iter().collect());
@@ -87,7 +88,8 @@ pub(crate) fn members<'py>(
             .collect();
     }
     Err(NotationError::new_err(format!(
-        "a list is wanted, such as {name}=[\"16 Nm\", \"20 Nm\"], not {}",
+        "a list is wanted, such as {name}=[\"{0}\", \"{0}\"], not {1}",
+        kind.example(),
         value.repr()?
     )))
 }
@@ -127,10 +129,15 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
         return Ok(Given::Many(array, given.number.bind(py).clone()));
     }
     // A yarn is given for its count.
-    if kind == Kind::LinearDensity
-        && let Ok(yarn) = value.cast::<Yarn>()
-    {
+    if let Ok(yarn) = value.cast::<Yarn>() {
         let yarn = &yarn.get().yarn;
+        if kind != Kind::LinearDensity {
+            return Err(UnitError::new_err(format!(
+                "the yarn '{yarn}' was given for a {}; write it like '{}'",
+                kind.words(),
+                kind.example()
+            )));
+        }
         let tex = yarn.resultant().map_err(|e| raise(&e))?;
         let unit = yarn.system();
         return Ok(Given::One(Amount { number: unit.from_base(tex), unit }, None));

@@ -69,7 +69,7 @@ pub(crate) fn change_wheel(
     let wanted =
         read.into_iter().nth(fits).unwrap_or_else(|| single(wanted, "wanted", kinds[0]))?;
     let constant = single(constant, "constant", kinds[fits])?;
-    let owned = members(wheels, "wheels")
+    let owned = members(wheels, "wheels", Kind::Count)
         .map_err(|e| locate(wheels.py(), NAME, "wheels", e))?
         .iter()
         .map(|wheel| Ok(single(wheel, "wheels", Kind::Count)?.base()))

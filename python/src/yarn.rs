@@ -7,7 +7,7 @@ use pyo3::prelude::*;
 use pyo3::types::{PyAny, PyTuple};
 
 use crate::errors::{NotationError, raise};
-use crate::inputs::{Given, base_unit, one};
+use crate::inputs::{Given, base_unit, members, one};
 use crate::quantity::Quantity;
 use crate::working::Working;
 
@@ -165,13 +165,46 @@ impl Yarn {
             Strand::Fold(_) => None,
         }
     }
-    /// The ends of the outermost fold, each a yarn of its own; ends that are alike stand once for each.
+    /// Contraction in folding, on the twisted length: so much added to it is the untwisted.
     #[getter]
-    fn parts(&self) -> PyResult<Vec<Yarn>> {
-        let parts = self.yarn.components().map_err(|e| raise(&e))?;
-        let each =
-            |c: crate_yarn::designation::Component| std::iter::repeat_n(c.yarn, c.ends as usize);
-        Ok(parts.into_iter().flat_map(each).map(|yarn| self.same(yarn)).collect())
+    fn contraction_on_twisted(&self, py: Python<'_>) -> PyResult<Quantity> {
+        let k = self.yarn.contraction_on_twisted().map_err(|e| raise(&e))?;
+        Ok(self.figure(py, k, Kind::TwistedContraction))
+    }
+    /// The ends of the outermost fold, each a yarn of its own.
+    #[getter]
+    fn ends(&self) -> Vec<Yarn> {
+        self.yarn.ends().map(|yarn| self.same(yarn)).collect()
+    }
+    /// Length of each end in a unit length of the yarn.
+    #[getter]
+    fn lengths(&self) -> Vec<f64> {
+        self.yarn.lengths()
+    }
+    /// Share of the mass that each end has.
+    #[getter]
+    fn mass_shares(&self) -> PyResult<Vec<f64>> {
+        let ends = 0..self.yarn.lengths().len();
+        ends.map(|end| self.yarn.mass_share(end).map_err(|e| raise(&e))).collect()
+    }
+    /// Share of all the thread in the yarn that each end has.
+    #[getter]
+    fn length_shares(&self) -> PyResult<Vec<f64>> {
+        let ends = 0..self.yarn.lengths().len();
+        ends.map(|end| self.yarn.length_share(end).map_err(|e| raise(&e))).collect()
+    }
+    /// Cost of the yarn by mass, from the price of each end.
+    #[pyo3(signature = (prices, /), text_signature = "($self, prices, /)")]
+    fn cost(&self, py: Python<'_>, prices: &Bound<'_, PyAny>) -> PyResult<Quantity> {
+        let prices = several(prices, Kind::CostPerMass, "prices")?;
+        let cost = self.yarn.cost(&prices).map_err(|e| raise(&e))?;
+        Ok(self.figure(py, cost, Kind::CostPerMass))
+    }
+    /// Share of the cost that each end has.
+    #[pyo3(signature = (prices, /), text_signature = "($self, prices, /)")]
+    fn cost_shares(&self, prices: &Bound<'_, PyAny>) -> PyResult<Vec<f64>> {
+        let prices = several(prices, Kind::CostPerMass, "prices")?;
+        self.yarn.cost_shares(&prices).map_err(|e| raise(&e))
     }
     /// Twist factor of the whole.
     #[getter]
@@ -191,7 +224,8 @@ impl Yarn {
         let (direction, turns) = self.yarn.twist_left(component).map_err(|e| raise(&e))?;
         Ok((direction.letter(), self.figure(py, turns, Kind::Twist)))
     }
-    /// The working of "nominal", "contraction", "twist_factor", "twist_ratio" or "twist_left".
+    /// The working of a figure: "nominal", "contraction", "contraction_on_twisted", "twist_factor"; of a
+    /// component "twist_ratio", "twist_left"; of an end "mass_share", "length_share".
     #[pyo3(signature = (what, /, component=0), text_signature = "($self, what, /, component=0)")]
     fn working(&self, what: &str, component: usize) -> PyResult<Working> {
         let asked = Asked::named(what).map_err(|e| raise(&e))?;
@@ -222,6 +256,21 @@ impl Yarn {
     fn folded(&self, contraction: &Bound<'_, PyAny>) -> PyResult<Yarn> {
         let c = single(contraction, Kind::Contraction, "contraction")?;
         self.yarn.clone().folded(c.base()).map(|y| self.same(y)).map_err(|e| raise(&e))
+    }
+    /// The same yarn, with each end fed at a length of its own in a unit length of the yarn: 1.6 for
+    /// an end that loops, 1/(1 − c) for a straight one. The count of the whole follows.
+    #[pyo3(signature = (lengths, /), text_signature = "($self, lengths, /)")]
+    fn fed(&self, lengths: &Bound<'_, PyAny>) -> PyResult<Yarn> {
+        let lengths = several(lengths, Kind::Ratio, "lengths")?;
+        self.yarn.clone().fed(&lengths).map(|y| self.same(y)).map_err(|e| raise(&e))
+    }
+    /// The yarn on a page: its notations, its count in the systems in use, its build, what follows.
+    #[pyo3(text_signature = "($self)")]
+    fn report(&self) -> String {
+        self.yarn.report().text()
+    }
+    fn _repr_html_(&self) -> String {
+        self.yarn.report().html()
     }
     /// The same yarn, of which more is known.
     #[pyo3(signature = (*, material=None, state=None, relaxed=None),
@@ -273,17 +322,21 @@ impl Yarn {
     #[staticmethod]
     fn _of(
         text: &str,
+        lengths: Vec<f64>,
         material: Option<String>,
         state: Option<String>,
         relaxed: Option<bool>,
     ) -> PyResult<Yarn> {
-        parse(text, None, None, material, state, relaxed)
+        let mut yarn = parse(text, None, None, material, state, relaxed)?;
+        yarn.yarn.lengths = lengths;
+        Ok(yarn)
     }
     fn __reduce__<'py>(
         slf: &Bound<'py, Self>,
     ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
-        let About { material, state, relaxed } = slf.get().yarn.about.clone();
-        let kept = (slf.get().yarn.designation(), material, state, relaxed);
+        let yarn = &slf.get().yarn;
+        let About { material, state, relaxed } = yarn.about.clone();
+        let kept = (yarn.designation(), yarn.lengths.clone(), material, state, relaxed);
         Ok((slf.get_type().getattr("_of")?, kept.into_pyobject(slf.py())?))
     }
 }
@@ -299,4 +352,10 @@ fn single(value: &Bound<'_, PyAny>, kind: Kind, name: &str) -> PyResult<Amount> 
             Err(NotationError::new_err(format!("{name}: one figure is wanted, not an array")))
         }
     }
+}
+
+/// One figure of a kind for each end.
+fn several(value: &Bound<'_, PyAny>, kind: Kind, name: &str) -> PyResult<Vec<f64>> {
+    let all = members(value, name, kind)?;
+    all.iter().map(|one| Ok(single(one, kind, name)?.base())).collect()
 }

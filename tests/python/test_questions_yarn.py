@@ -59,7 +59,7 @@ def test_n10_a_four_run_yarn_for_five_districts():
 def test_n12_16_2_metric_is_62_5_tex_twofold():
     """Note on metric number and tex (ncyouthjamboree.org): it has the rounded 64."""
     yarn = hw.yarn.parse("16/2", system="Nm")
-    assert yarn.parts[0].number("tex") == 62.5
+    assert yarn.ends[0].number("tex") == 62.5
     assert yarn.number("tex") == 125
 
 

@@ -1,5 +1,6 @@
 """The yarn: read, written, asked."""
 
+import json
 import pickle
 
 import hankwise as hw
@@ -20,7 +21,7 @@ def test_a_yarn_is_read_written_and_asked():
     assert yarn.number("Nm") == pytest.approx(1000 / 69.3)
     assert yarn.contraction.number("%") == pytest.approx(100 * (1 - 68 / 69.3))
     assert (yarn.twist, yarn.direction) == (hw.q("400 turns/m"), "Z")
-    assert [str(part) for part in yarn.parts] == ["34 tex S 600"] * 2
+    assert [str(part) for part in yarn.ends] == ["34 tex S 600"] * 2
     assert yarn.twist_ratio() == pytest.approx(2 / 3)
     assert yarn.twist_left() == ("S", hw.q("200 turns/m"))
     assert yarn.twist_factor.number("turns/cm √tex") == pytest.approx(4 * 69.3**0.5)
@@ -39,7 +40,7 @@ def test_what_is_known_of_a_yarn_stays_with_it():
     scoured = yarn.known(state="scoured", relaxed=True)
     assert (scoured.material, scoured.state, scoured.relaxed) == ("wool", "scoured", True)
     assert scoured != yarn
-    assert all(part.material == "wool" for part in yarn.parts)
+    assert all(part.material == "wool" for part in yarn.ends)
 
 
 @pytest.mark.parametrize(
@@ -99,3 +100,62 @@ def test_whatever_is_typed_is_read_or_refused(text):
     except hw.HankwiseError:
         return
     assert hw.yarn.parse(str(yarn)) == yarn
+
+
+def test_shares_and_cost_go_by_the_ends_and_their_lengths():
+    # Davis, Hosiery Manufacture, 1920, example 31: 90s silk at 12s 6d with 20s worsted at 5s.
+    yarn = hw.yarn.parse("(90 Ne + 20 Ne)")
+    assert yarn.mass_shares == pytest.approx([2 / 11, 9 / 11])
+    assert yarn.cost(["12.5 /lb", "5 /lb"]).number("/lb") == pytest.approx(6.3636, abs=5e-5)
+    assert yarn.cost_shares(["12.5 /lb", "5 /lb"]) == pytest.approx([5 / 14, 9 / 14])
+    # Example 37: half as much again of 15s is taken up as of 10s: 5s, and equal masses.
+    fed = hw.yarn.parse("(15 worsted + 10 worsted)").fed([1.5, 1.0])
+    assert fed.number("worsted") == pytest.approx(5)
+    assert fed.mass_shares == pytest.approx([0.5, 0.5])
+    assert fed.length_shares == pytest.approx([0.6, 0.4])
+    assert pickle.loads(pickle.dumps(fed)) == fed
+    with pytest.raises(hw.NotationError, match="no one contraction"):
+        _ = fed.contraction
+    with pytest.raises(hw.NotationError, match="2 ends in its outermost fold and 1 prices"):
+        yarn.cost(["5 /lb"])
+    with pytest.raises(hw.NotationError, match="a list is wanted"):
+        yarn.fed(1.5)  # type: ignore[arg-type]
+    with pytest.raises(hw.RangeError, match="end 2"):
+        yarn.working("mass_share", 2)
+
+
+def test_contraction_on_both_bases():
+    yarn = hw.yarn.parse("2/16 Ne").folded("10 %")
+    assert yarn.number("Ne") == pytest.approx(7.2)
+    assert yarn.contraction.number("%") == pytest.approx(10)
+    assert yarn.contraction_on_twisted.number("%") == pytest.approx(100 / 9)
+
+
+def test_a_yarn_stands_for_its_count():
+    yarn = hw.yarn.parse("2/24 worsted")
+    factor = hw.yarn.twist_for_factor("25 turns/cm √tex", yarn)
+    assert factor == hw.yarn.twist_for_factor("25 turns/cm √tex", "12 worsted")
+    with pytest.raises(hw.HankwiseError):
+        hw.yarn.twist_for_factor(yarn, "12 worsted")
+
+
+@pytest.mark.parametrize("text", [STANDARD, "13/15 den", "Tkt 75 metric", "R 60 tex/2"])
+def test_every_yarn_has_a_page(text):
+    yarn = hw.yarn.parse(text)
+    assert str(yarn) in yarn.report()
+    assert "<table>" in yarn._repr_html_()
+
+
+def test_the_command_reads_a_yarn(capsys):
+    from hankwise.cli import main
+
+    assert main(["yarn", "2/24", "worsted"]) == 0
+    assert "12  worsted" in capsys.readouterr().out
+    assert main(["yarn", "2/3", "--system", "Nm", "--order", "ends/count", "--json"]) == 0
+    told = json.loads(capsys.readouterr().out)
+    assert (told["singles"], told["designation"]) == (2, "3 Nm × 2")
+    assert told["tex"] == pytest.approx(2000 / 3)
+    assert main(["yarn", STANDARD, "--working", "contraction"]) == 0
+    assert "0.01876" in capsys.readouterr().out
+    assert main(["yarn", "8/8", "Ne"]) == 1
+    assert "8 Ne × 2" in capsys.readouterr().err

@@ -19,11 +19,13 @@
 
 mod cursor;
 mod read;
+mod report;
+mod shares;
 mod sums;
 mod trade;
 mod write;
 
-pub use sums::{Asked, Component};
+pub use sums::Asked;
 pub use trade::{Order, Reading};
 
 use std::fmt;
@@ -118,6 +120,9 @@ pub struct Yarn {
     pub build: Strand,
     /// The count of the whole, where it was said: `R 69.3 tex`.
     pub whole: Option<Whole>,
+    /// Length of each end of the outermost fold in a unit length of the yarn; empty where all are
+    /// alike.
+    pub lengths: Vec<f64>,
     /// What else is known.
     pub about: About,
 }
@@ -197,7 +202,7 @@ impl Strand {
 impl Yarn {
     /// A yarn of which only the build is known.
     pub fn of(build: Strand) -> Self {
-        Yarn { build, whole: None, about: About::default() }
+        Yarn { build, whole: None, lengths: Vec::new(), about: About::default() }
     }
 
     /// Reads a yarn in any notation whose reading is settled.

@@ -4,7 +4,7 @@ use std::sync::LazyLock;
 
 use super::cursor::Cursor;
 use super::trade::{self, Reading};
-use super::{About, Direction, Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use super::{Direction, Fold, Part, Single, Strand, Turned, Whole, Yarn};
 use crate::error::{Error, Result};
 use crate::quantity::{Amount, Kind, Unit, unit};
 
@@ -88,7 +88,7 @@ pub(super) fn single_to_fold(mut cursor: Cursor<'_>, first: Option<Amount>) -> R
         whole = Some(Whole { count: cursor.count()?, bulked });
     }
     ended(&mut cursor)?;
-    Ok(Yarn { build, whole, about: About::default() })
+    Ok(Yarn { whole, ..Yarn::of(build) })
 }
 
 /// Refuses what stands after the end.
@@ -282,7 +282,7 @@ fn fold_to_single(mut cursor: Cursor<'_>) -> Result<Yarn> {
     let whole = Whole { count: cursor.count()?, bulked };
     let build = tail(&mut cursor, 0)?;
     ended(&mut cursor)?;
-    Ok(Yarn { build, whole: Some(whole), about: About::default() })
+    Ok(Yarn { whole: Some(whole), ..Yarn::of(build) })
 }
 
 /// `Z 400/2 S 600; 34 tex`: what follows the resultant, or stands for a component in brackets.

@@ -3,14 +3,17 @@
 
 use std::sync::Arc;
 
-use super::{Direction, Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use super::{Direction, Fold, Single, Strand, Turned, Whole, Yarn};
 use crate::error::{Error, Result};
 use crate::formula::enter;
 use crate::number::Number;
-use crate::quantity::{Amount, Contraction, Count, Kind, LinearDensity, Twist};
+use crate::quantity::{
+    Amount, Contraction, Count, Kind, LinearDensity, Mass, Ratio, Twist, Unit, unit,
+};
 use crate::worked::{Label, Tape, Working, subscript};
 use crate::yarn::{
-    contraction_found, fold, fold_alike, folding_twist_ratio, twist_factor, twist_left_in_single,
+    contraction_found, contraction_on_twisted, fold, fold_alike, folding_twist_ratio, length_share,
+    mass_share, twist_factor, twist_left_in_single,
 };
 
 /// A figure that a yarn's designation gives, by its name.
@@ -18,23 +21,32 @@ use crate::yarn::{
 pub enum Asked {
     /// Sum of the ends, without contraction.
     Nominal,
-    /// Shortening in folding, from the nominal and the measured count.
+    /// Shortening in folding, from the nominal and the measured count, on the untwisted length.
     Contraction,
+    /// The same, on the twisted length.
+    ContractionOnTwisted,
     /// Twist factor of the whole.
     TwistFactor,
     /// Folding twist over the twist of a component.
     TwistRatio,
     /// Twist left in a component after folding.
     TwistLeft,
+    /// Share of the mass that an end of a component has.
+    MassShare,
+    /// Share of all the thread in the yarn that an end of a component has.
+    LengthShare,
 }
 
 impl Asked {
-    const ALL: [(&'static str, Asked); 5] = [
+    const ALL: [(&'static str, Asked); 8] = [
         ("nominal", Asked::Nominal),
         ("contraction", Asked::Contraction),
+        ("contraction_on_twisted", Asked::ContractionOnTwisted),
         ("twist_factor", Asked::TwistFactor),
         ("twist_ratio", Asked::TwistRatio),
         ("twist_left", Asked::TwistLeft),
+        ("mass_share", Asked::MassShare),
+        ("length_share", Asked::LengthShare),
     ];
     /// The figure with a name.
     ///
@@ -57,6 +69,9 @@ impl Asked {
                 ("q", Kind::Ratio, "folding twist over the twist of the component")
             }
             Asked::TwistLeft => ("t_l", Kind::Twist, "twist left in the component"),
+            Asked::ContractionOnTwisted => ("k", Kind::TwistedContraction, "on the twisted length"),
+            Asked::MassShare => ("s", Kind::Fraction, "of the mass of the yarn, one such end"),
+            Asked::LengthShare => ("λ", Kind::Fraction, "of all the thread in it, one such end"),
         };
         let key = Asked::ALL.iter().find(|(_, a)| *a == self).map_or("", |(name, _)| name);
         Label {
@@ -70,18 +85,7 @@ impl Asked {
 }
 
 /// Takes a figure of the designation for a sum: as a number, or noted down for a working.
-type Enter<'e, N> = &'e mut dyn FnMut(&Amount, Kind, &str, &str, &str) -> N;
-
-/// An end of the outermost fold: what it is, how many, what it weighs in the whole.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Component {
-    /// The end, as a yarn of its own.
-    pub yarn: Yarn,
-    /// How many of it lie in the fold.
-    pub ends: u32,
-    /// Its count, in tex.
-    pub tex: f64,
-}
+pub(super) type Enter<'e, N> = &'e mut dyn FnMut(&Amount, Kind, &str, &str, &str) -> N;
 
 impl Yarn {
     /// Count of the whole in tex: as measured, else the sum of its ends without contraction.
@@ -140,38 +144,15 @@ impl Yarn {
         Ok((direction, left.abs()))
     }
 
-    /// The yarn with its ends folded at a contraction, on the untwisted length.
+    /// Contraction in folding, on the twisted length: so much added to it is the untwisted.
     ///
     /// # Errors
-    /// Where the count of a single is not known, or the yarn is no fold.
-    pub fn folded(mut self, contraction: f64) -> Result<Yarn> {
-        Kind::Contraction.check(contraction)?;
-        let Strand::Fold(_) = &self.build else {
-            return Err(self.no_fold("a contraction in folding"));
-        };
-        let tex = self.nominal()? / (1.0 - contraction);
-        let system = self.system();
-        let count = Amount { number: system.from_base(tex), unit: system };
-        self.whole = Some(Whole { count, bulked: false });
-        Ok(self)
+    /// As [`Yarn::contraction`].
+    pub fn contraction_on_twisted(&self) -> Result<f64> {
+        self.sum(Asked::ContractionOnTwisted, 0)
     }
 
-    /// The ends of the outermost fold; of a single, itself.
-    ///
-    /// # Errors
-    /// Where the count of a single is not known.
-    pub fn components(&self) -> Result<Vec<Component>> {
-        let Strand::Fold(fold) = &self.build else {
-            return Ok(vec![Component { yarn: self.clone(), ends: 1, tex: self.resultant()? }]);
-        };
-        let one = |part: &Part| {
-            let yarn = Yarn { build: part.strand.clone(), whole: None, about: self.about.clone() };
-            Ok(Component { tex: yarn.nominal()?, yarn, ends: part.ends })
-        };
-        fold.parts.iter().map(one).collect()
-    }
-
-    /// The working of a figure, for a component where it is of one.
+    /// The working of a figure, for a component (or an end) where it is of one.
     ///
     /// # Errors
     /// As the figure itself.
@@ -187,7 +168,7 @@ impl Yarn {
         Ok(Working::new(Arc::new(tape.finish()), root))
     }
 
-    fn sum(&self, asked: Asked, component: usize) -> Result<f64> {
+    pub(super) fn sum(&self, asked: Asked, component: usize) -> Result<f64> {
         self.answer(asked, component, &mut |amount, _, _, _, _| amount.base())
     }
 
@@ -195,6 +176,12 @@ impl Yarn {
         Ok(match asked {
             Asked::Nominal => nominal(&self.build, &mut Place::of(self), enter)?.v().0,
             Asked::Contraction => {
+                if self.lengths.windows(2).any(|two| two[0].to_bits() != two[1].to_bits()) {
+                    return Err(Error::notation(format!(
+                        "the ends of '{}' are fed each at a length of its own, so there is no one contraction",
+                        self.designation()
+                    )));
+                }
                 let Some(whole) = &self.whole else {
                     return Err(Error::notation(format!(
                         "the contraction of '{}' is not known: add the resultant as measured, like '; R 69.3 tex'",
@@ -204,6 +191,34 @@ impl Yarn {
                 let sum = nominal(&self.build, &mut Place::of(self), enter)?.v().0;
                 let sum = sum.labelled(|| Asked::Nominal.label());
                 contraction_found(LinearDensity::base(sum), whole_count(whole, enter)).v().0
+            }
+            Asked::ContractionOnTwisted => {
+                let c = self.answer(Asked::Contraction, 0, enter)?;
+                let c = c.labelled(|| Asked::Contraction.label());
+                contraction_on_twisted(Contraction::base(c)).v().0
+            }
+            Asked::MassShare | Asked::LengthShare => {
+                let mut counts = self.counts(enter)?;
+                let ends = counts.len();
+                if component >= ends {
+                    return Err(self.no_such(component, "end", ends));
+                }
+                let lengths = self.lengths().into_iter().enumerate().map(|(at, number)| {
+                    let (key, symbol) = (format!("length[{}]", at + 1), subscript(at + 1));
+                    let says = "length of the end in a unit length of the yarn";
+                    let amount = Amount { number, unit: ratio() };
+                    enter(&amount, Kind::Ratio, &key, &format!("u{symbol}"), says)
+                });
+                let mut lengths: Vec<N> = lengths.collect();
+                counts.rotate_left(component);
+                lengths.rotate_left(component);
+                if asked == Asked::MassShare {
+                    let lengths: Vec<_> = lengths.into_iter().map(Ratio::base).collect();
+                    return Ok(mass_share(&counts, &lengths).v().0);
+                }
+                // A metre of the yarn has so much of each end, by mass.
+                let masses = counts.iter().zip(lengths).map(|(t, u)| Mass::base(t.v().0 * u));
+                length_share(&counts, &masses.collect::<Vec<_>>()).v().0
             }
             Asked::TwistFactor => {
                 let Turned::To(_, Some(turns)) = self.build.twist() else {
@@ -241,12 +256,9 @@ impl Yarn {
         let Strand::Fold(Fold { parts, twist }) = &self.build else {
             return Err(self.no_fold("a folding twist"));
         };
-        let part = parts.get(component).ok_or_else(|| {
-            Error::range(format!(
-                "component {component} was asked for (the first is 0), and the fold has {}",
-                parts.len()
-            ))
-        })?;
+        let part = parts
+            .get(component)
+            .ok_or_else(|| self.no_such(component, "component", parts.len()))?;
         Ok((*twist, part.strand.twist()))
     }
 
@@ -275,9 +287,20 @@ impl Yarn {
             self.designation()
         ))
     }
-    fn no_fold(&self, what: &str) -> Error {
+    fn no_such(&self, place: usize, what: &str, of: usize) -> Error {
+        Error::range(format!(
+            "{what} {place} of '{}' was asked for; the first is 0, the last {}",
+            self.designation(),
+            of - 1
+        ))
+    }
+    pub(super) fn no_fold(&self, what: &str) -> Error {
         Error::notation(format!("'{}' is no folded yarn and has not {what}", self.designation()))
     }
+}
+
+fn ratio() -> &'static Unit {
+    unit("", Some(Kind::Ratio)).expect("a unit")
 }
 
 fn whole_count<N: Number>(whole: &Whole, enter: Enter<'_, N>) -> LinearDensity<N> {
@@ -286,13 +309,13 @@ fn whole_count<N: Number>(whole: &Whole, enter: Enter<'_, N>) -> LinearDensity<N
 }
 
 /// Numbers the singles of a yarn as they come, where it has more than one kind.
-struct Place {
+pub(super) struct Place {
     several: bool,
     last: usize,
 }
 
 impl Place {
-    fn of(yarn: &Yarn) -> Self {
+    pub(super) fn of(yarn: &Yarn) -> Self {
         fn kinds(strand: &Strand) -> usize {
             match strand {
                 Strand::Single(_) => 1,
@@ -312,7 +335,7 @@ impl Place {
 }
 
 /// Sum of the ends. Contraction is not counted: what is not said is not guessed.
-fn nominal<N: Number>(
+pub(super) fn nominal<N: Number>(
     strand: &Strand,
     place: &mut Place,
     enter: Enter<'_, N>,

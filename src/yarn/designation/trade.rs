@@ -6,7 +6,7 @@
 
 use super::cursor::Cursor;
 use super::read::single_to_fold;
-use super::{About, Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use super::{Fold, Part, Single, Strand, Turned, Whole, Yarn};
 use crate::error::{Error, Result};
 use crate::quantity::{Amount, Kind, Unit, unit};
 
@@ -444,7 +444,7 @@ fn ticket(mut cursor: Cursor<'_>) -> Result<Option<Yarn>> {
     positive(&cursor, start, &count)?;
     let whole = Some(Whole { count, bulked: false });
     let build = Strand::Single(Single::default());
-    Ok(Some(Yarn { build, whole, about: About::default() }))
+    Ok(Some(Yarn { whole, ..Yarn::of(build) }))
 }
 
 /// How many ends words such as `2-ply`, `two-fold` say, if they stand here.
