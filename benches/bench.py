@@ -10,6 +10,7 @@ import time
 import timeit
 from pathlib import Path
 
+import by_regex
 import hankwise as hw
 import numpy as np
 from hankwise import _hankwise
@@ -30,7 +31,13 @@ def starts(*codes: str, runs: int = 60) -> list[float]:
 
 def call(statement: str, number: int = 500_000) -> float:
     """Best time of a call, in nanoseconds."""
-    known = {"hw": hw, "empty": _hankwise._empty}
+    known = {
+        "hw": hw,
+        "empty": _hankwise._empty,
+        "empty_text": _hankwise._empty_text,
+        "parse": hw.yarn.parse,
+        "by_regex": by_regex,
+    }
     times = timeit.repeat(statement, globals=known, number=number, repeat=7)
     return min(times) / number * 1e9
 
@@ -86,6 +93,12 @@ def main() -> None:
     convert = call("hw.convert(16.0, 'Nm', 'YSW')")
     print(f"convert / empty call: {convert:.0f} ns / {empty:.0f} ns: {convert / empty:.2f} × (2.3)")
     columns()
+    given = "R 69.3 tex Z 400/2 S 600; 34 tex"
+    assert by_regex.parse(given).build.ends == hw.yarn.parse(given).singles
+    nothing = call(f"empty_text({given!r})")
+    ours, theirs = call(f"parse({given!r})"), call(f"by_regex.parse({given!r})", 100_000)
+    print(f"a yarn read / empty call with a text: {ours:.0f} ns: {ours / nothing:.1f} × (aim: 6)")
+    print(f"a yarn by a regular expression in Python / ours: {theirs / ours:.1f} × (aim: 15)")
     formula = call("hw.yarn.twist_factor('9 tpi', '16 YSW')", 100_000)
     print(f"a formula from texts / empty call: {formula:.0f} ns: {formula / empty:.1f} ×")
 

@@ -229,7 +229,7 @@ fn turned() -> impl Strategy<Value = Turned> {
 fn strand() -> impl Strategy<Value = Strand> {
     let single =
         (count(), prop::option::of(1u32..300), turned()).prop_map(|(count, filaments, twist)| {
-            Strand::Single(Single { count: Some(count), filaments, twist, range: None })
+            Strand::Single(Single { count: Some(count), filaments, twist })
         });
     single.prop_recursive(3, 12, 3, |inner| {
         let alike = (inner.clone(), 1u32..6, turned()).prop_map(|(strand, ends, twist)| {

@@ -25,7 +25,7 @@ use crate::working::Working;
 /// (<linear density (count): 14.43 Nm>, <contraction on untwisted length: 1.876 %>)
 /// >>> yarn.twist_ratio(), yarn.twist_left()
 /// (0.6666666666666666, ('S', <twist: 200 turns/m>))
-#[pyclass(frozen, module = "hankwise", weakref)]
+#[pyclass(frozen, freelist = 32, module = "hankwise")]
 pub(crate) struct Yarn {
     pub(crate) yarn: crate_yarn::Yarn,
 }
@@ -70,7 +70,8 @@ pub(crate) fn parse(
     };
     let mut yarn = yarn.map_err(|e| raise(&e))?;
     if material.is_some() || state.is_some() || relaxed.is_some() {
-        yarn.about = About { material, state, relaxed };
+        let about = yarn.about_mut();
+        (about.material, about.state, about.relaxed) = (material, state, relaxed);
     }
     Ok(Yarn { yarn })
 }
@@ -282,25 +283,26 @@ impl Yarn {
         relaxed: Option<bool>,
     ) -> Yarn {
         let mut yarn = self.yarn.clone();
-        yarn.about.material = material.or(yarn.about.material);
-        yarn.about.state = state.or(yarn.about.state);
-        yarn.about.relaxed = relaxed.or(yarn.about.relaxed);
+        let about = yarn.about_mut();
+        about.material = material.or(about.material.take());
+        about.state = state.or(about.state.take());
+        about.relaxed = relaxed.or(about.relaxed);
         self.same(yarn)
     }
     /// The fibre, where it was told.
     #[getter]
     fn material(&self) -> Option<&str> {
-        self.yarn.about.material.as_deref()
+        self.yarn.about().material.as_deref()
     }
     /// The state that the counts are in, where it was told.
     #[getter]
     fn state(&self) -> Option<&str> {
-        self.yarn.about.state.as_deref()
+        self.yarn.about().state.as_deref()
     }
     /// Whether the yarn has been washed and has shrunk, where it was told.
     #[getter]
     fn relaxed(&self) -> Option<bool> {
-        self.yarn.about.relaxed
+        self.yarn.about().relaxed
     }
 
     fn __str__(&self) -> String {
@@ -328,15 +330,17 @@ impl Yarn {
         relaxed: Option<bool>,
     ) -> PyResult<Yarn> {
         let mut yarn = parse(text, None, None, material, state, relaxed)?;
-        yarn.yarn.lengths = lengths;
+        if !lengths.is_empty() {
+            yarn.yarn.about_mut().lengths = lengths;
+        }
         Ok(yarn)
     }
     fn __reduce__<'py>(
         slf: &Bound<'py, Self>,
     ) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
         let yarn = &slf.get().yarn;
-        let About { material, state, relaxed } = yarn.about.clone();
-        let kept = (yarn.designation(), yarn.lengths.clone(), material, state, relaxed);
+        let About { lengths, material, state, relaxed, .. } = yarn.about().clone();
+        let kept = (yarn.designation(), lengths, material, state, relaxed);
         Ok((slf.get_type().getattr("_of")?, kept.into_pyobject(slf.py())?))
     }
 }

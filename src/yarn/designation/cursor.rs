@@ -21,11 +21,11 @@ impl<'t> Cursor<'t> {
     pub(super) fn new(text: &'t str) -> Self {
         Cursor { text, at: 0 }
     }
-    #[inline]
+    #[inline(always)]
     pub(super) fn rest(&self) -> &'t str {
         &self.text[self.at..]
     }
-    #[inline]
+    #[inline(always)]
     pub(super) fn peek(&self) -> u8 {
         self.text.as_bytes().get(self.at).copied().unwrap_or(0)
     }
@@ -33,7 +33,7 @@ impl<'t> Cursor<'t> {
         self.at >= self.text.len()
     }
     /// Past spaces.
-    #[inline]
+    #[inline(always)]
     pub(super) fn skip(&mut self) {
         loop {
             match self.peek() {
@@ -46,7 +46,7 @@ impl<'t> Cursor<'t> {
         }
     }
     /// Past a character, if it stands here.
-    #[inline]
+    #[inline(always)]
     pub(super) fn eat(&mut self, wanted: u8) -> bool {
         self.skip();
         let here = self.peek() == wanted;
@@ -54,7 +54,7 @@ impl<'t> Cursor<'t> {
         here
     }
     /// Past the sign of multiplication, in any of its spellings.
-    #[inline]
+    #[inline(always)]
     pub(super) fn eat_times(&mut self) -> bool {
         self.skip();
         match self.peek() {
@@ -84,7 +84,7 @@ impl<'t> Cursor<'t> {
     }
 
     /// The digits that stand here and what follows their point: figure, digits, decimals.
-    #[inline]
+    #[inline(always)]
     fn digits(&mut self) -> (u64, usize, usize) {
         let bytes = self.text.as_bytes();
         let (mut figure, mut digits, mut point) = (0u64, 0, None);
@@ -104,7 +104,7 @@ impl<'t> Cursor<'t> {
     }
 
     /// A number as a designation has it: digits, a point, one of the signs ½, ¼ and so on.
-    #[inline]
+    #[inline(always)]
     pub(super) fn number(&mut self, wanted: &str) -> Result<f64> {
         self.skip();
         let start = self.at;
@@ -114,7 +114,8 @@ impl<'t> Cursor<'t> {
             return self.unusual_number(start, (figure, digits, decimals), wanted);
         }
         // Both are exact, so the quotient is rounded once, as by the reader of Rust.
-        Ok(if decimals == 0 { figure as f64 } else { figure as f64 / POWERS[decimals] })
+        let figure = figure.cast_signed() as f64;
+        Ok(if decimals == 0 { figure } else { figure / POWERS[decimals] })
     }
 
     /// A number with a sign such as ½, of very many digits, or none at all.
@@ -149,7 +150,7 @@ impl<'t> Cursor<'t> {
     }
 
     /// A whole number of ends or filaments.
-    #[inline]
+    #[inline(always)]
     pub(super) fn whole(&mut self, what: &str) -> Result<u32> {
         self.skip();
         let start = self.at;
@@ -173,7 +174,7 @@ impl<'t> Cursor<'t> {
     }
 
     /// A count: a number and its system.
-    #[inline]
+    #[inline(always)]
     pub(super) fn count(&mut self) -> Result<Amount> {
         self.skip();
         let start = self.at;
@@ -182,7 +183,7 @@ impl<'t> Cursor<'t> {
     }
 
     /// The system of a count whose number was read.
-    #[inline]
+    #[inline(always)]
     pub(super) fn count_of(&mut self, number: f64, start: usize) -> Result<Amount> {
         self.skip();
         let unit = self.system()?;
@@ -196,7 +197,7 @@ impl<'t> Cursor<'t> {
     }
 
     /// The count system that stands here: the longest run of words that names one.
-    #[inline]
+    #[inline(always)]
     pub(super) fn system(&mut self) -> Result<&'static crate::quantity::Unit> {
         let rest = self.rest();
         // What most designations have is told at a glance.

@@ -69,8 +69,6 @@ pub enum Turned {
 pub struct Single {
     /// Its count, where it is said.
     pub count: Option<Amount>,
-    /// The ends of the range that the trade names the count by, as in `13/15 den`.
-    pub range: Option<(f64, f64)>,
     /// How many filaments, of a filament yarn.
     pub filaments: Option<u32>,
     /// Its twist.
@@ -114,22 +112,24 @@ pub struct Whole {
 }
 
 /// What a yarn is made of, and what is known of it.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug)]
 pub struct Yarn {
     /// What it is made of.
     pub build: Strand,
     /// The count of the whole, where it was said: `R 69.3 tex`.
     pub whole: Option<Whole>,
-    /// Length of each end of the outermost fold in a unit length of the yarn; empty where all are
-    /// alike.
-    pub lengths: Vec<f64>,
-    /// What else is known.
-    pub about: About,
+    /// What else is known; most often nothing.
+    about: Option<Box<About>>,
 }
 
 /// What is known of a yarn besides its build. A count without its state can be half a count.
-#[derive(Clone, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Debug, PartialEq, Default)]
 pub struct About {
+    /// Length of each end of the outermost fold in a unit length of the yarn; empty where all are
+    /// alike.
+    pub lengths: Vec<f64>,
+    /// The ends of the range that raw silk is named by, as in `13/15 den`.
+    pub range: Option<(f64, f64)>,
     /// The fibre, such as "wool".
     pub material: Option<String>,
     /// The state that its counts are in, such as "in oil" or "scoured".
@@ -202,7 +202,19 @@ impl Strand {
 impl Yarn {
     /// A yarn of which only the build is known.
     pub fn of(build: Strand) -> Self {
-        Yarn { build, whole: None, lengths: Vec::new(), about: About::default() }
+        Yarn { build, whole: None, about: None }
+    }
+
+    /// What is known of it besides its build and its count.
+    pub fn about(&self) -> &About {
+        static NOTHING: About =
+            About { lengths: Vec::new(), range: None, material: None, state: None, relaxed: None };
+        self.about.as_deref().unwrap_or(&NOTHING)
+    }
+
+    /// The same, to be added to.
+    pub fn about_mut(&mut self) -> &mut About {
+        self.about.get_or_insert_default()
     }
 
     /// Reads a yarn in any notation whose reading is settled.
@@ -248,8 +260,7 @@ impl Yarn {
 
     /// As it is written: from the single to the fold where that can be said.
     pub fn designation(&self) -> String {
-        let raw_silk = matches!(self.build, Strand::Single(Single { range: Some(_), .. }));
-        let short = if raw_silk { self.trade() } else { self.single_to_fold() };
+        let short = if self.about().range.is_some() { self.trade() } else { self.single_to_fold() };
         // A yarn whose singles are not known has its resultant, or was put together of nothing.
         short.or_else(|_| self.fold_to_single()).unwrap_or_default()
     }
@@ -271,11 +282,17 @@ impl Yarn {
     }
 }
 
+impl PartialEq for Yarn {
+    fn eq(&self, other: &Yarn) -> bool {
+        self.build == other.build && self.whole == other.whole && self.about() == other.about()
+    }
+}
+
 impl fmt::Display for Yarn {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(&self.designation())?;
-        let relaxed = self.about.relaxed.map(|r| if r { "relaxed" } else { "not relaxed" });
-        let known = [self.about.material.as_deref(), self.about.state.as_deref(), relaxed];
+        let relaxed = self.about().relaxed.map(|r| if r { "relaxed" } else { "not relaxed" });
+        let known = [self.about().material.as_deref(), self.about().state.as_deref(), relaxed];
         let known: Vec<&str> = known.into_iter().flatten().collect();
         if known.is_empty() { Ok(()) } else { write!(f, "; {}", known.join(", ")) }
     }

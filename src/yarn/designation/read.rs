@@ -16,7 +16,7 @@ static COMMON: LazyLock<[&'static Unit; 6]> = LazyLock::new(|| {
     ["tex", "dtex", "Nm", "Ne", "den", "turns/m"].map(|s| unit(s, None).expect("a unit"))
 });
 
-#[inline]
+#[inline(always)]
 pub(super) fn common_system(word: &str) -> Option<&'static Unit> {
     let [tex, dtex, nm, ne, den, _] = &*COMMON;
     Some(match word {
@@ -88,7 +88,7 @@ pub(super) fn single_to_fold(mut cursor: Cursor<'_>, first: Option<Amount>) -> R
         whole = Some(Whole { count: cursor.count()?, bulked });
     }
     ended(&mut cursor)?;
-    Ok(Yarn { whole, ..Yarn::of(build) })
+    Ok(Yarn { build, whole, about: None })
 }
 
 /// Refuses what stands after the end.
@@ -127,7 +127,7 @@ fn strand(cursor: &mut Cursor<'_>, first: Option<Amount>, depth: usize) -> Resul
             None => cursor.count()?,
         };
         let filaments = filaments(cursor)?;
-        Strand::Single(Single { count: Some(count), filaments, ..Single::default() })
+        Strand::Single(Single { count: Some(count), filaments, twist: Turned::Unsaid })
     };
     let held = match &mut strand {
         Strand::Single(single) => &mut single.twist,
@@ -198,7 +198,7 @@ fn group(
 }
 
 /// `f40`, if it stands here.
-#[inline]
+#[inline(always)]
 fn filaments(cursor: &mut Cursor<'_>) -> Result<Option<u32>> {
     cursor.skip();
     let next = cursor.text.as_bytes().get(cursor.at + 1);
@@ -210,7 +210,7 @@ fn filaments(cursor: &mut Cursor<'_>) -> Result<Option<u32>> {
 }
 
 /// `S 600`, `Z 15 tpi`, `S`, `t0`, if it stands here.
-#[inline]
+#[inline(always)]
 fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
     cursor.skip();
     let at = cursor.at;
@@ -223,15 +223,7 @@ fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
         }
         b'S' | b's' if !next.is_ascii_alphabetic() => Direction::S,
         b'Z' | b'z' if !next.is_ascii_alphabetic() => Direction::Z,
-        b'0'..=b'9' => {
-            if trade::ply_words(cursor.rest()).is_some() {
-                return Err(trade::two_readings_of_ply(cursor, at));
-            }
-            return Err(cursor.fault(
-                at,
-                "a twist has its direction before it, as in 'S 600' or 'Z 600' (turns per metre)",
-            ));
-        }
+        b'0'..=b'9' => return Err(no_direction(cursor)),
         _ => return Ok(Turned::Unsaid),
     };
     cursor.at += 1;
@@ -241,7 +233,12 @@ fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
     }
     let start = cursor.at;
     let number = cursor.number("the twist")?;
-    let unit = twist_unit(cursor)?;
+    cursor.skip();
+    // Turns per metre where no unit is written.
+    let unit = match cursor.peek() {
+        0 | b'/' | b';' | b')' | b'+' => COMMON[5],
+        _ => twist_unit(cursor)?,
+    };
     let turns = Amount { number, unit };
     if number > 0.0 && turns.base().is_finite() {
         return Ok(Turned::To(direction, Some(turns)));
@@ -249,8 +246,16 @@ fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
     Err(cursor.fault(start, "a twist is more than 0; write 't0' for a yarn without twist"))
 }
 
+#[cold]
+fn no_direction(cursor: &Cursor<'_>) -> Error {
+    if trade::ply_words(cursor.rest()).is_some() {
+        return trade::two_readings_of_ply(cursor, cursor.at);
+    }
+    let what = "a twist has its direction before it, as in 'S 600' or 'Z 600' (turns per metre)";
+    cursor.fault(cursor.at, what)
+}
+
 /// The unit of a twist: turns per metre where none is written.
-#[inline]
 fn twist_unit(cursor: &mut Cursor<'_>) -> Result<&'static Unit> {
     let mut ahead = *cursor;
     ahead.skip();
@@ -282,7 +287,7 @@ fn fold_to_single(mut cursor: Cursor<'_>) -> Result<Yarn> {
     let whole = Whole { count: cursor.count()?, bulked };
     let build = tail(&mut cursor, 0)?;
     ended(&mut cursor)?;
-    Ok(Yarn { whole: Some(whole), ..Yarn::of(build) })
+    Ok(Yarn { build, whole: Some(whole), about: None })
 }
 
 /// `Z 400/2 S 600; 34 tex`: what follows the resultant, or stands for a component in brackets.
@@ -291,7 +296,7 @@ fn tail(cursor: &mut Cursor<'_>, depth: usize) -> Result<Strand> {
     if !cursor.eat(b'/') {
         let filaments = filaments(cursor)?;
         let count = if cursor.eat(b';') { Some(cursor.count()?) } else { None };
-        return Ok(Strand::Single(Single { count, filaments, twist: top, range: None }));
+        return Ok(Strand::Single(Single { count, filaments, twist: top }));
     }
     cursor.skip();
     let at = cursor.at;

@@ -1,7 +1,7 @@
 //! The ends of a fold: lengths of their own, shares of mass and length, cost.
 
 use super::sums::{Asked, Enter, Place, nominal};
-use super::{Strand, Whole, Yarn};
+use super::{About, Strand, Whole, Yarn};
 use crate::error::{Error, Result};
 use crate::number::Number;
 use crate::quantity::{Amount, CostPerMass, Kind, LinearDensity, Ratio};
@@ -85,7 +85,7 @@ impl Yarn {
         let system = self.system();
         let count = Amount { number: system.from_base(tex), unit: system };
         self.whole = Some(Whole { count, bulked: false });
-        self.lengths = lengths.to_vec();
+        self.about_mut().lengths = lengths.to_vec();
         Ok(self)
     }
 
@@ -93,7 +93,11 @@ impl Yarn {
     pub fn ends(&self) -> impl Iterator<Item = Yarn> {
         let one = |strand: &Strand| {
             let whole = if self.build.parts().is_empty() { self.whole } else { None };
-            Yarn { whole, about: self.about.clone(), ..Yarn::of(strand.clone()) }
+            let mut yarn = Yarn { whole, ..Yarn::of(strand.clone()) };
+            if self.about() != yarn.about() {
+                *yarn.about_mut() = About { lengths: Vec::new(), ..self.about().clone() };
+            }
+            yarn
         };
         let strands: Vec<&Strand> = match &self.build {
             Strand::Single(_) => vec![&self.build],
@@ -108,7 +112,8 @@ impl Yarn {
 
     /// Length of each end in a unit length of the yarn: alike where nothing else is known.
     pub fn lengths(&self) -> Vec<f64> {
-        if self.lengths.is_empty() { vec![1.0; self.ends().count()] } else { self.lengths.clone() }
+        let told = &self.about().lengths;
+        if told.is_empty() { vec![1.0; self.ends().count()] } else { told.clone() }
     }
 
     fn priced(&self, prices: &[f64]) -> Result<Priced> {

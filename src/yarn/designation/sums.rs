@@ -176,7 +176,7 @@ impl Yarn {
         Ok(match asked {
             Asked::Nominal => nominal(&self.build, &mut Place::of(self), enter)?.v().0,
             Asked::Contraction => {
-                if self.lengths.windows(2).any(|two| two[0].to_bits() != two[1].to_bits()) {
+                if self.about().lengths.windows(2).any(|two| two[0].to_bits() != two[1].to_bits()) {
                     return Err(Error::notation(format!(
                         "the ends of '{}' are fed each at a length of its own, so there is no one contraction",
                         self.designation()

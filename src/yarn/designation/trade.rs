@@ -212,8 +212,9 @@ fn figures(
         Some(order) => order,
         None if RAW_SILK.contains(&system.symbol) && a < b && b <= 1.5 * a && a >= 5.0 => {
             let count = Some(Amount { number: f64::midpoint(a, b), unit: system });
-            let single = Single { count, range: Some((a, b)), ..Single::default() };
-            return Ok(Yarn::of(Strand::Single(single)));
+            let mut yarn = Yarn::of(Strand::Single(Single { count, ..Single::default() }));
+            yarn.about_mut().range = Some((a, b));
+            return Ok(yarn);
         }
         None => settle(cursor, start, [a, b], system)?,
     };
@@ -373,6 +374,10 @@ impl Cord {
 
 /// True before `three-cord` and the like.
 pub(super) fn is_cord(rest: &str) -> bool {
+    let rest = rest.trim_end();
+    if !rest.get(rest.len().saturating_sub(4)..).is_some_and(|r| r.eq_ignore_ascii_case("cord")) {
+        return false;
+    }
     let word = rest.trim_start().to_lowercase();
     ["three", "six", "3", "6", "four", "4", "nine", "9"]
         .iter()
@@ -495,7 +500,8 @@ impl Yarn {
     /// Where the trade has no short notation for the yarn, or one that can be read in two ways.
     pub fn trade(&self) -> Result<String> {
         let written = match &self.build {
-            Strand::Single(Single { range: Some((low, high)), count: Some(count), .. }) => {
+            Strand::Single(Single { count: Some(count), .. }) if self.about().range.is_some() => {
+                let (low, high) = self.about().range.unwrap_or_default();
                 format!("{low}/{high} {}", count.unit.symbol)
             }
             Strand::Single(Single { count: Some(count), .. }) => {
