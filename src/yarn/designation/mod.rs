@@ -19,8 +19,12 @@
 
 mod cursor;
 mod read;
+mod resultant;
+mod settle;
+mod single;
 mod sums;
 mod trade;
+mod words;
 mod write;
 
 pub use sums::{Asked, Component};

@@ -1,0 +1,106 @@
+//! From the fold to the single: what begins with the count of the whole.
+
+use super::cursor::Cursor;
+use super::read::{DEEPEST, MOST_ENDS_AFTER_A_STROKE, ended, group};
+use super::settle;
+use super::single::{filaments, twist};
+use super::{About, Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use crate::error::Result;
+
+/// `R 69.3 tex Z 400/2 S 600; 34 tex`.
+pub(super) fn fold_to_single(mut cursor: Cursor<'_>) -> Result<Yarn> {
+    let bulked = cursor.peek() == b'B';
+    cursor.at += 1;
+    if let Some(yarn) = whole_of_ends(&mut cursor, bulked)? {
+        ended(&mut cursor)?;
+        return Ok(yarn);
+    }
+    let whole = Whole { count: cursor.count()?, bulked };
+    let build = tail(&mut cursor, 0)?;
+    let mut ahead = cursor;
+    if ahead.eat_times()
+        && let Ok(ends) = ahead.whole("")
+    {
+        let count = format!("{} {}", whole.count.number, whole.count.unit.symbol);
+        return Err(cursor.fault(
+            cursor.at,
+            format!(
+                "R is the count of the whole, and ends after × make a new whole; write 'R {count}/{ends}' \
+                 for {count} as a whole of {}, '{count} × {ends}' for {ends} of {count} each",
+                settle::ends_in_words(f64::from(ends))
+            ),
+        ));
+    }
+    ended(&mut cursor)?;
+    Ok(Yarn { build, whole: Some(whole), about: About::default() })
+}
+
+/// `R 34/2 tex`: the ends before the system.
+fn whole_of_ends(cursor: &mut Cursor<'_>, bulked: bool) -> Result<Option<Yarn>> {
+    let mut ahead = *cursor;
+    ahead.skip();
+    let start = ahead.at;
+    if !matches!(ahead.peek(), b'0'..=b'9' | b'.') {
+        return Ok(None);
+    }
+    let number = ahead.number("a count")?;
+    let mut after = ahead;
+    if !after.eat(b'/') {
+        return Ok(None);
+    }
+    let ends = after.whole("the number of ends")?;
+    let count = after.count_of(number, start)?;
+    if ends > MOST_ENDS_AFTER_A_STROKE {
+        let (n, s) = (count.number, count.unit.symbol);
+        return Err(cursor.fault(
+            start,
+            format!(
+                "which figure is the ends is not settled; write 'R {n} {s}/{ends}' for {n} as a whole of {ends} \
+                 ends, 'R {ends} {s}/{n}' for {ends} as a whole of {}",
+                settle::ends_in_words(n)
+            ),
+        ));
+    }
+    *cursor = after;
+    let count_of_single = if cursor.eat(b';') { Some(cursor.count()?) } else { None };
+    let strand = Strand::Single(Single { count: count_of_single, ..Single::default() });
+    let build = Strand::Fold(Fold { parts: vec![Part { strand, ends }], twist: Turned::Unsaid });
+    let whole = Some(Whole { count, bulked });
+    Ok(Some(Yarn { build, whole, about: About::default() }))
+}
+
+/// `Z 400/2 S 600; 34 tex`: what follows the resultant, or stands for a component in brackets.
+fn tail(cursor: &mut Cursor<'_>, depth: usize) -> Result<Strand> {
+    let top = twist(cursor)?;
+    if !cursor.eat(b'/') {
+        let filaments = filaments(cursor)?;
+        let count = if cursor.eat(b';') { Some(cursor.count()?) } else { None };
+        return Ok(Strand::Single(Single { count, filaments, twist: top, range: None }));
+    }
+    cursor.skip();
+    let at = cursor.at;
+    if depth >= DEEPEST {
+        return Err(cursor.fault(at, "there are more folds in folds than a yarn has"));
+    }
+    if cursor.eat(b'(') {
+        let mut strand = group(cursor, at, |cursor| {
+            cursor.skip();
+            match cursor.peek() {
+                b'0'..=b'9' | b'.' | b'(' => super::read::strand(cursor, None, depth + 1),
+                _ => tail(cursor, depth + 1),
+            }
+        })?;
+        match &mut strand {
+            Strand::Fold(fold) if fold.twist == Turned::Unsaid => fold.twist = top,
+            _ => {
+                return Err(
+                    cursor.fault(at, "these brackets hold one component; write '/1' for it")
+                );
+            }
+        }
+        return Ok(strand);
+    }
+    let ends = cursor.whole("the number of ends")?;
+    let strand = tail(cursor, depth + 1)?;
+    Ok(Strand::Fold(Fold { parts: vec![Part { strand, ends }], twist: top }))
+}
