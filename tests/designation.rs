@@ -150,8 +150,36 @@ fn refusals() {
         ("Tkt 75", 0, &["Tkt 75 metric", "Tkt 75 cotton", "40 tex"]),
         ("34 tex 600", 7, &["direction", "S 600"]),
         ("34 tex Q 600", 7, &["'Q'"]),
-        ("34 tex S 600 x 2 Z 400, R 69.3 tex", 22, &["; R 69.3 tex"]),
-        ("R 69,3 tex", 4, &["point"]),
+        ("34 tex S 600 x 2 Z 400: R 69.3 tex", 22, &["; R 69.3 tex"]),
+        ("34 tex S 600 x 2 Z 400; 69.3 tex", 24, &["; R 69.3 tex"]),
+        ("R 69,3 tex", 4, &["point", "69.3"]),
+        ("Nm 1,000", 4, &["1.000", "or thousands", "1000"]),
+        ("-34 tex", 0, &["more than 0"]),
+        ("34 tex S -600", 9, &["more than 0", "S or Z"]),
+        ("34 tex + 20 tex S 300", 7, &["brackets"]),
+        ("34 tex × 2 wool", 11, &["told apart"]),
+        ("Nm 32/2 100 % wool", 8, &["told apart"]),
+        // A stroke before filaments was read as 48 ends of 150, 7200 den.
+        ("150 den/48", 8, &["150 den f48", "150 den × 48"]),
+        ("2 Nm/32", 5, &["32 Nm × 2", "2 Nm × 32"]),
+        ("Nm 2 x 32", 3, &["32 Nm × 2", "2 Nm × 32"]),
+        ("150/48/1 dtex", 0, &["150 dtex f48 × 1"]),
+        ("1-1/2 run", 0, &["1 1/2 american-run"]),
+        ("R 2/34 Nm", 2, &["R 34 Nm/2"]),
+        ("R 74 tex x 2", 9, &["R 74 tex/2", "74 tex × 2"]),
+        ("Nm 32/2 Z 400", 8, &["32 Nm × 2 Z 400", "32 Nm Z 400 × 2"]),
+        ("2-ply 16 Nm", 0, &["16 Nm × 2", "R 16 Nm/2"]),
+        ("2fach Nm 16", 0, &["16 Nm × 2", "R 16 Nm/2"]),
+        ("2 ends of 24/2 Nm", 0, &["says the ends twice"]),
+        ("30/1", 4, &["1 end of 30", "30/1 worsted"]),
+        ("30's x 2", 8, &["'30/2 worsted'", "'Nm 30/2'"]),
+        ("60/2 silk", 5, &["spun-silk", "den"]),
+        ("2/16 wool", 5, &["YSW", "worsted"]),
+        ("No. 40 thread", 7, &["No. 40 six-cord", "Tkt 40 metric"]),
+        ("No. 40", 6, &["No. 40 six-cord", "40 Ne"]),
+        ("4ply", 0, &["hand-knitting", "weight_band('4 ply')"]),
+        ("3-ply", 0, &["weight_band('3 ply')"]),
+        ("2 x 3 tex", 0, &["3 tex × 2", "2 tex × 3"]),
         ("34 tex S 0", 9, &["t0"]),
         ("34 tex × 0", 9, &["whole number"]),
         ("34 tex × 2.5", 9, &["whole number"]),
@@ -163,7 +191,7 @@ fn refusals() {
         ("34 tex S 600 × 2; 69 tex", 18, &["R"]),
         ("R 69.3 tex Z 400/ S 600", 18, &["number of ends"]),
         ("24 Ne × 2 S 9 tpx", 14, &["tpi"]),
-        ("DK", 0, &["count"]),
+        ("DK", 0, &["hand-knitting", "count"]),
     ] {
         let error = Yarn::parse(text).expect_err(text);
         let message = error.to_string();
@@ -175,6 +203,194 @@ fn refusals() {
         }
     }
     assert!(Yarn::parse("  ").unwrap_err().to_string().contains("nothing was given"));
+}
+
+/// What people type, and the yarn that it can only be.
+#[test]
+#[allow(clippy::too_many_lines, reason = "a table")]
+fn habits_of_writing() {
+    for (yarn, spellings) in [
+        (
+            "32 Nm × 2",
+            &[
+                "nm 32/2",
+                "NM 32/2",
+                "Nm. 32/2",
+                "Nm: 32/2",
+                "NM32/2",
+                "32 / 2 Nm",
+                "2 / 32 nm",
+                "Nm 2 / 32",
+                "Nm 32/2,",
+                "Nm 32⁄2",
+                "Nm ３２/２",
+                "Nm 32–2",
+                "Nm 32 х 2",
+                "Νm 32/2",
+                "2 x 32 Nm",
+                "\u{feff}Nm\u{a0}32/2",
+                "2 ends of Nm 32",
+                "32 Nm x 2 ends",
+                "32Nmx2",
+                "32 Nm × 2-ply",
+            ][..],
+        ),
+        (
+            "34 tex × 2",
+            &["34 TEX x 2", "Tex 34 x 2", "2x34 tex", "34x2tex", "34 tех ✕ 2", "+34 tex*2"],
+        ),
+        (
+            "30 Ne × 2",
+            &[
+                "ne 30/2",
+                "30/2 NE",
+                "30/2 cc",
+                "30/2 c.c.",
+                "30s/2 cotton count",
+                "2/30`s Ne",
+                "2x30s Ne",
+            ],
+        ),
+        (
+            "16 YSW",
+            &[
+                "16 ysw",
+                "16 Ysw",
+                "ysw 16",
+                "1-ply 16 YSW",
+                "single 16 YSW",
+                "16 YSW single",
+                "16 YSW, 1-ply",
+            ],
+        ),
+        ("22.5 YSW", &["22½ YSW", "22 1/2 YSW", "22 ½ ysw", "YSW 22 1/2"]),
+        ("22.5 YSW × 2", &["2/22½ YSW", "2/22 1/2 YSW"]),
+        (
+            "60 Nm × 2 × 3",
+            &[
+                "Nm 60/2/3",
+                "60/2/3 Nm",
+                "60/2x3 Nm",
+                "Nm 60/2 x 3",
+                "3/2/60 Nm",
+                "Nm 60/2 × 3 ends",
+            ],
+        ),
+        (
+            "150 den f48",
+            &[
+                "150d/48f",
+                "150D/48F",
+                "150 den f 48",
+                "150 den/48f",
+                "150 den 48 fil.",
+                "den 150 f48",
+                "150f48 den",
+                "150denf48",
+            ],
+        ),
+        (
+            "167 dtex f48 × 2",
+            &["167 dtex/48f x 2", "167 dtex 48 filaments × 2", "dtex 167 f 48 x 2"],
+        ),
+        ("1000 tex t0", &["1e3 tex t 0", "1000 tex T0"]),
+        (
+            "34 tex S 600 × 2 Z 400; R 69.3 tex",
+            &[
+                "34 tex s 600 x 2 z 400; r 69.3 tex",
+                "34texS600x2Z400;R69.3tex",
+                "34 tex S 600 x 2 Z 400, R 69.3 tex",
+                "34 tex S 600 T/m × 2 Z 400/m R 69.3 tex",
+                "R 69.3 TEX Z 400/2 S 600; 34 Tex",
+                "r69.3tex z400/2s600;34tex",
+            ],
+        ),
+        (
+            "(24 worsted × 2 + 16 Nm) S 300",
+            &["(2/24 worsted + Nm 16) S 300", "(24/2 Worsted + 16 NM) s 300"],
+        ),
+        ("32 Nm × 2; R 15.6 Nm", &["Nm 32/2; R 15.6 Nm", "2/32 Nm; R Nm 15.6"]),
+    ] {
+        for text in spellings {
+            let read = Yarn::parse(text).unwrap_or_else(|e| panic!("{text}: {e}"));
+            assert_eq!(read.designation(), yarn, "{text}");
+        }
+    }
+    for text in ["R 34/2 tex", "R34/2 tex", "r 34 tex/2"] {
+        assert_eq!(Yarn::parse(text).unwrap().designation(), "R 34 tex/2", "{text}");
+    }
+    for text in ["tkt metric 75", "Tkt. No. 75 metric", "Metric Ticket Nr. 75"] {
+        assert_eq!(Yarn::parse(text).unwrap(), Yarn::parse("Tkt 75 metric").unwrap(), "{text}");
+    }
+}
+
+/// What a message proposes can be typed.
+#[test]
+fn proposals_are_read() {
+    let mut tried = 0;
+    for text in [
+        "2/3 Nm",
+        "8/8 Ne",
+        "12/6 Nm",
+        "60/2",
+        "2/24's",
+        "30's x 2",
+        "30/1",
+        "13/15",
+        "34",
+        "40's",
+        "2/60 spun-silk",
+        "Nm 2 2-ply",
+        "16 Nm, 2 ply",
+        "2-ply 16 Nm",
+        "150/48 den",
+        "70/2 den",
+        "150 den/48",
+        "2 Nm/32",
+        "Nm 2 x 32",
+        "150/48/1 dtex",
+        "1-1/2 run",
+        "R 2/34 Nm",
+        "R 74 tex x 2",
+        "Nm 32/2 Z 400",
+        "Tkt 75",
+        "No. 40",
+        "34 + 20",
+        "34 tex + 20 tex S 300",
+        "DK 3",
+        "nothing",
+        "",
+    ] {
+        let message = Yarn::parse(text).expect_err(text).to_string();
+        let message = message.lines().next().unwrap();
+        let Some((_, advice)) = message.split_once("write ") else { continue };
+        for proposal in advice.split('\'').skip(1).step_by(2) {
+            // Names of systems and orders, and pieces of a notation, stand in quotes as well.
+            if !proposal.contains(|c: char| c.is_ascii_digit())
+                || proposal.starts_with(['S', 't', 'f', ';', '×'])
+            {
+                continue;
+            }
+            let again = Yarn::parse(proposal);
+            let settled_by_order = message.contains("tell the order") && proposal.contains('/');
+            assert!(again.is_ok() || settled_by_order, "{text}: '{proposal}' in\n{message}");
+            tried += 1;
+        }
+    }
+    assert!(tried > 40, "{tried}");
+}
+
+#[test]
+fn a_system_that_was_told_is_not_passed_over() {
+    let told = |system| Reading { system: Some(unit(system, None).unwrap()), order: None };
+    for text in ["34 tex x 2", "R 34 tex/2", "2/24 worsted", "Tkt 120 cotton", "No. 60 six-cord"] {
+        let error = Yarn::parse_as(text, &told("Nm")).expect_err(text).to_string();
+        assert!(error.contains("Nm was told apart"), "{text}: {error}");
+    }
+    let read = |text, system| Yarn::parse_as(text, &told(system)).unwrap().designation();
+    assert_eq!(read("Tkt 120", "Nm"), "R 40 Nm");
+    assert_eq!(read("34 x 2", "tex"), "34 tex × 2");
+    assert_eq!(read("34 tex; R 30 Nm", "Nm"), "34 tex; R 30 Nm");
 }
 
 #[test]
@@ -201,6 +417,14 @@ fn brackets_in_brackets_do_not_exhaust_the_stack() {
         "R 1 tex".to_owned() + &"/(".repeat(200_000),
         "R 1 tex".to_owned() + &"/2".repeat(200_000),
         "1 tex".to_owned() + &" × 1".repeat(200_000),
+        "2-ply ".repeat(200_000),
+        "single ".repeat(200_000),
+        "+".repeat(200_000),
+        "2/".repeat(200_000),
+        "2 x ".repeat(200_000),
+        "a".repeat(200_000) + "1",
+        "(".to_owned() + &"Nm 1+".repeat(40_000),
+        "(".to_owned() + &"2/24 Nm x 2 ends+".repeat(20_000),
     ] {
         assert!(Yarn::parse(&text).is_err());
     }

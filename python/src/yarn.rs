@@ -58,18 +58,23 @@ pub(crate) fn parse(
     state: Option<String>,
     relaxed: Option<bool>,
 ) -> PyResult<Yarn> {
-    let yarn = if system.is_none() && order.is_none() {
-        crate_yarn::Yarn::parse(text)
+    let told = material.is_some() || state.is_some() || relaxed.is_some();
+    let mut yarn = if system.is_none() && order.is_none() {
+        match crate_yarn::Yarn::parse(text) {
+            Ok(yarn) if told => yarn,
+            Ok(yarn) => return Ok(Yarn { yarn }),
+            Err(error) => return Err(raise(&error)),
+        }
     } else {
         let system = system.map(|s| quantity::unit(s, Some(Kind::LinearDensity))).transpose();
         let order = order.map(Order::named).transpose();
-        system.and_then(|system| {
+        let yarn = system.and_then(|system| {
             let reading = Reading { system, order: order? };
             crate_yarn::Yarn::parse_as(text, &reading)
-        })
+        });
+        yarn.map_err(|e| raise(&e))?
     };
-    let mut yarn = yarn.map_err(|e| raise(&e))?;
-    if material.is_some() || state.is_some() || relaxed.is_some() {
+    if told {
         let about = yarn.about_mut();
         (about.material, about.state, about.relaxed) = (material, state, relaxed);
     }

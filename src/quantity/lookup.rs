@@ -6,6 +6,7 @@ use std::sync::LazyLock;
 use super::define::own_unit;
 use super::kind::Kind;
 use super::mechanics::DIAMETERS;
+use super::plain::plain;
 use super::unit::{FACTORS, Unit, units, without_factors};
 use crate::error::{Error, Result, did_you_mean};
 
@@ -51,6 +52,12 @@ const AMBIGUOUS: &[(&str, &str)] = &[
     ("picks", "'picks/cm' or 'picks/in'"),
     ("turns", "'turns/m' or 'tpi'"),
     ("dents", "'dents/10 cm' or 'dents/in'"),
+    ("silk", "'spun-silk' for spun silk (840 yd per lb), 'den' for raw silk"),
+    (
+        "wool",
+        "the system, such as 'YSW', 'galashiels-cut' or 'american-run' for woollen yarn, 'worsted' or 'Nm' for worsted",
+    ),
+    ("woollen", "'YSW', 'galashiels-cut', 'american-run' or 'Nm'"),
     ("oz", "'oz/yd²' (and for a running yard its width), or a mass"),
 ];
 
@@ -79,20 +86,31 @@ const KNITTING: &[&str] = &[
 
 /// The refusal of a hand-knitting word where a count is wanted: `DK`, `Aran weight`, the `ply` of
 /// `4 ply`.
-pub(super) fn refuse_knitting_word(text: &str) -> Option<Error> {
+pub(crate) fn refuse_knitting_word(text: &str) -> Option<Error> {
     let lower = text.to_lowercase().replace('-', " ");
     let (word, called_weight) = match lower.trim().strip_suffix("weight") {
         Some(word) => (word.trim(), true),
         None => (lower.trim(), false),
     };
+    // "4 ply", "8ply": the word with the band's figure.
+    let ply = word.strip_suffix("ply").map(str::trim_end);
+    let ply = ply.filter(|n| !n.is_empty() && n.bytes().all(|b| b.is_ascii_digit()));
     // "worsted" alone is a count system, "worsted weight" is not.
-    let known = KNITTING.contains(&word) || (called_weight && word == "worsted");
+    let known = ply.is_some() || KNITTING.contains(&word) || (called_weight && word == "worsted");
     known.then(|| {
         let written = text.trim().trim_start_matches('-');
-        let (example, ends) = if word == "ply" {
-            ("4 ply", "; the number of ends folded is an input of its own, such as ends=4")
+        let (example, ends) = if let Some(n) = ply {
+            (
+                format!("{n} ply"),
+                "; the number of ends folded is an input of its own, such as ends=4",
+            )
+        } else if word == "ply" {
+            (
+                "4 ply".to_owned(),
+                "; the number of ends folded is an input of its own, such as ends=4",
+            )
         } else {
-            (written, "")
+            (written.to_owned(), "")
         };
         Error::unit(format!(
             "'{written}' is a hand-knitting word for a band of thickness, which differs from \
@@ -133,13 +151,48 @@ pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
             None => {}
         }
     }
-    Err(refusal(name, wanted, other))
+    let by_habit = if fits_counts(family) { count_by_habit(name, family.is_some()) } else { None };
+    by_habit.ok_or_else(|| refusal(name, wanted, other))
+}
+
+fn fits_counts(family: Option<Kind>) -> bool {
+    family.is_none_or(|f| f == Kind::LinearDensity)
+}
+
+/// A count system whose capitals somebody wrote as they came, `nm`, `NE`, `ysw`, or by a letter that is
+/// a count only where nothing else can be meant.
+fn count_by_habit(name: &str, a_count_is_wanted: bool) -> Option<&'static Unit> {
+    const HABITS: &[(&str, &str)] =
+        &[("d", "den"), ("td", "den"), ("cc", "Ne"), ("c.c.", "Ne"), ("c.c", "Ne")];
+    let name = plain(name.trim()).to_lowercase();
+    if a_count_is_wanted && let Some((_, symbol)) = HABITS.iter().find(|(habit, _)| *habit == name)
+    {
+        return TABLE.get(symbol).copied();
+    }
+    let mut found = TABLE
+        .iter()
+        .filter(|(written, unit)| {
+            unit.kind == Kind::LinearDensity && written.to_lowercase() == name
+        })
+        .map(|(_, unit)| *unit);
+    let first = found.next()?;
+    found.all(|other| other == first).then_some(first)
 }
 
 /// The ways in which a unit that somebody wrote may stand in the table.
 fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
     let mut all = vec![name.to_owned()];
-    let mut tidy = name.split_whitespace().collect::<Vec<_>>().join(" ");
+    let mut tidy = plain(name).split_whitespace().collect::<Vec<_>>().join(" ");
+    if fits_counts(family) {
+        // `cotton count`, `worsted counts`; `yds/50g`, `metres per 100 g`.
+        let without = tidy.strip_suffix("counts").or(tidy.strip_suffix("count"));
+        tidy = without.map_or(tidy.as_str(), str::trim_end).to_owned();
+        for (long, short) in [("yards", "yd"), ("yds", "yd"), ("metres", "m"), ("meters", "m")] {
+            if let Some(rest) = tidy.strip_prefix(long).filter(|r| r.starts_with(['/', ' '])) {
+                tidy = format!("{short}{rest}");
+            }
+        }
+    }
     tidy = tidy.replace(" / ", "/").replace("/ ", "/").replace(" /", "/");
     tidy = tidy.replace(" per ", "/").replace("per ", "/").replace(" a ", "/");
     tidy = tidy.replace("^2", "²").replace('*', "·").replace("·√", " √");
@@ -168,6 +221,15 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
         && let Some(refusal) = refuse_knitting_word(name)
     {
         return refusal;
+    }
+    if name.trim().is_empty()
+        && let Some(kind) = wanted
+    {
+        return Error::unit(format!(
+            "no unit was given for a {}; write one, as in '{}'",
+            kind.words(),
+            kind.example()
+        ));
     }
     let for_kind = wanted.map_or(String::new(), |k| format!(" for a {}", k.words()));
     let write = wanted.map_or(String::new(), |k| format!("; write it like '{}'", k.example()));
@@ -201,7 +263,10 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
 /// Two units of one kind, by their names. The first is what it is without a kind asked for, unless
 /// only as a diameter has it anything in common with the second: `mm` and `1/in`.
 pub fn pair(from: &str, to: &str) -> Result<(&'static Unit, &'static Unit)> {
-    let first = unit(from, None)?;
+    // What the first means alone is not always settled; beside the second it may be.
+    let first = unit(from, None).or_else(|error| {
+        unit(to, None).and_then(|second| unit(from, Some(second.kind))).map_err(|_| error)
+    })?;
     unit(to, Some(first.kind)).map(|second| (first, second)).or_else(|error| {
         let of_diameter = |name| unit(name, Some(Kind::Diameter)).map_err(|_| error.clone());
         Ok((of_diameter(from)?, of_diameter(to)?))

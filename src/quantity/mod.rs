@@ -7,6 +7,7 @@ mod kind;
 mod lookup;
 mod mechanics;
 mod parse;
+mod plain;
 pub mod print;
 pub mod reeds;
 mod unit;
@@ -20,7 +21,9 @@ pub use kind::{
     Money, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp,
     Tenacity, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
 };
+pub(crate) use lookup::refuse_knitting_word;
 pub use lookup::{convert, pair, unit};
 pub(crate) use parse::fraction_sign;
 pub use parse::{bare_number, number, parse, parse_as};
+pub(crate) use plain::plain;
 pub use unit::{Form, Grade, Unit, exact, units};

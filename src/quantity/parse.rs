@@ -2,6 +2,7 @@
 
 use super::kind::{Amount, Kind};
 use super::lookup::{refuse_knitting_word, unit};
+use super::plain::plain;
 use super::unit::{Form, Unit};
 use crate::error::{Error, Result};
 
@@ -38,6 +39,7 @@ pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
 }
 
 fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
+    let text = plain(text);
     let whole = text.trim();
     if whole.is_empty() {
         return Err(Error::notation(match wanted {
@@ -172,6 +174,7 @@ pub(crate) fn fraction_sign(c: char) -> Option<f64> {
 
 /// A number as people write it: `1,250.5`, `22½`, `13 1/2`, `3/4`.
 pub fn number(text: &str) -> Result<f64> {
+    let text = plain(text);
     let (value, rest) = leading_number(text.trim(), None)?;
     if rest.trim().is_empty() {
         Ok(value)

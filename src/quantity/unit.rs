@@ -157,7 +157,13 @@ static GENERAL: &[Unit] = &[
     ),
     plain("mile", &["miles"], Kind::Length, Times(exact(1760 * 36 * INCH, 10_000)), "1760 yd"),
     // twist
-    plain("turns/m", &["tpm", "t/m", "turns/metre"], Kind::Twist, Times(1.0), "turns in a metre"),
+    plain(
+        "turns/m",
+        &["tpm", "t/m", "T/m", "turns/metre"],
+        Kind::Twist,
+        Times(1.0),
+        "turns in a metre",
+    ),
     plain("turns/cm", &["tpcm", "t/cm"], Kind::Twist, Times(100.0), "turns in a centimetre"),
     plain("turns/10 cm", &["turns/dm"], Kind::Twist, Times(10.0), "turns in ten centimetres"),
     plain(

@@ -110,7 +110,16 @@ impl<'t> Cursor<'t> {
         let start = self.at;
         let (figure, digits, decimals) = self.digits();
         let next = self.peek();
-        if digits == 0 || digits > 15 || next == b',' || next >= 0x80 {
+        let unusual = match next {
+            b',' | b'e' | b'E' | 0x80.. => true,
+            // `22 1/2`
+            b' ' => {
+                let after = self.text.as_bytes().get(self.at + 1);
+                matches!(after, Some(b'0'..=b'9' | 0xC2 | 0xE2))
+            }
+            _ => false,
+        };
+        if digits == 0 || digits > 15 || unusual {
             return self.unusual_number(start, (figure, digits, decimals), wanted);
         }
         // Both are exact, so the quotient is rounded once, as by the reader of Rust.
@@ -126,15 +135,23 @@ impl<'t> Cursor<'t> {
         (figure, digits, decimals): (u64, usize, usize),
         wanted: &str,
     ) -> Result<f64> {
-        let after = self.text.as_bytes().get(self.at + 1);
-        if self.peek() == b',' && after.is_some_and(u8::is_ascii_digit) {
-            return Err(self.fault(self.at, "write the decimal mark as a point, 69.3"));
+        if self.peek() == b',' && self.rest()[1..].starts_with(|c: char| c.is_ascii_digit()) {
+            return Err(self.comma(start));
+        }
+        if let Some(length) = self.power().filter(|_| digits > 0) {
+            self.at += length;
+            return Ok(self.text[start..self.at].parse().unwrap_or(f64::INFINITY));
         }
         let value = match digits {
             0 => 0.0,
             1..=15 => figure as f64 / POWERS[decimals],
             _ => self.text[start..self.at].parse().unwrap_or(f64::INFINITY),
         };
+        if let Some((part, length)) = self.spaced_fraction().filter(|_| digits > 0 && decimals == 0)
+        {
+            self.at += length;
+            return Ok(value + part);
+        }
         let sign = self.rest().chars().next();
         let part = sign.and_then(|c| Some((c, crate::quantity::fraction_sign(c)?)));
         match part {
@@ -147,6 +164,42 @@ impl<'t> Cursor<'t> {
             }
             _ => Ok(value),
         }
+    }
+
+    /// Length of `e-5`, as programs write large and small figures.
+    fn power(&self) -> Option<usize> {
+        let after = self.rest().strip_prefix(['e', 'E'])?;
+        let sign = usize::from(after.starts_with(['-', '+']));
+        let digits = after[sign..].bytes().take_while(u8::is_ascii_digit).count();
+        (digits > 0).then_some(1 + sign + digits)
+    }
+
+    /// ` ½`, ` 1/2`: the rest of a mixed number, and its length.
+    fn spaced_fraction(&self) -> Option<(f64, usize)> {
+        let after = self.rest().strip_prefix(' ')?;
+        let sign = after.chars().next()?;
+        if let Some(part) = crate::quantity::fraction_sign(sign) {
+            return Some((part, 1 + sign.len_utf8()));
+        }
+        // With others it could be so many of a fold: `2 1/16 Nm`.
+        let parts =
+            [("1/2", 0.5), ("1/4", 0.25), ("3/4", 0.75), ("1/3", 1.0 / 3.0), ("2/3", 2.0 / 3.0)];
+        let (written, part) = parts.into_iter().find(|(written, _)| after.starts_with(written))?;
+        let next = after[written.len()..].chars().next().unwrap_or(' ');
+        (!next.is_ascii_digit() && !"./".contains(next)).then_some((part, 1 + written.len()))
+    }
+
+    /// A comma in a figure: a decimal mark to some, to others one of thousands.
+    fn comma(&self, start: usize) -> Error {
+        let before = &self.text[start..self.at];
+        let after: String = self.rest()[1..].chars().take_while(char::is_ascii_digit).collect();
+        let point = format!("write the decimal mark as a point, {before}.{after}");
+        let what = if after.len() == 3 && before != "0" {
+            format!("{point}, or thousands without a mark, {before}{after}")
+        } else {
+            point
+        };
+        self.fault(self.at, what)
     }
 
     /// A whole number of ends or filaments.
@@ -178,6 +231,16 @@ impl<'t> Cursor<'t> {
     pub(super) fn count(&mut self) -> Result<Amount> {
         self.skip();
         let start = self.at;
+        if self.peek().is_ascii_alphabetic() {
+            // `R Nm 15.8/2`; a word that is none is not what is missing here.
+            let mut ahead = *self;
+            if let Ok(Some(unit)) = super::trade::prefix(&mut ahead) {
+                *self = ahead;
+                let count = Amount { number: self.number("a count")?, unit };
+                super::trade::positive(self, start, &count)?;
+                return Ok(count);
+            }
+        }
         let number = self.number("a count such as '34 tex'")?;
         self.count_of(number, start)
     }
@@ -221,7 +284,7 @@ impl<'t> Cursor<'t> {
         let words = rest[..limit].trim_end();
         let mut ends: Vec<usize> = words
             .char_indices()
-            .filter(|(_, c)| c.is_whitespace() || *c == '/')
+            .filter(|(i, c)| c.is_whitespace() || *c == '/' || is_glued(&words[*i..]))
             .map(|(i, _)| i)
             .chain([words.len()])
             .filter(|i| (1..=LONGEST_SYSTEM).contains(i))
@@ -243,11 +306,25 @@ impl<'t> Cursor<'t> {
                 ),
             ));
         }
+        if matches!(word.as_str(), "x" | "X") || word.starts_with(['x', 'X', '×', '*']) {
+            return Err(self.fault(
+                start,
+                "the count system is missing before the sign of multiplication; write it like '34 tex × 2'",
+            ));
+        }
         let why = unit(&word, Some(Kind::LinearDensity)).err();
         let mut why = why.map_or_else(|| format!("'{word}' is no count system"), |e| e.to_string());
-        if why.contains("is not a known unit") && !why.contains("did you mean") {
+        let is_word = word.chars().all(char::is_alphabetic);
+        if is_word && why.contains("is not a known unit") && !why.contains("did you mean") {
             why.push_str("; a fibre is no count system: it is told apart");
         }
         Err(self.fault(start, why))
     }
+}
+
+/// What may follow a count system without a space: `tex` in `34texS600x2`, `150denf48`.
+fn is_glued(rest: &str) -> bool {
+    let mut signs = rest.chars();
+    let letter = signs.next().unwrap_or(' ');
+    "SZxXfFt".contains(letter) && signs.next().is_some_and(|c| c.is_ascii_digit())
 }

@@ -20,9 +20,13 @@
 mod cursor;
 mod read;
 mod report;
+mod resultant;
+mod settle;
 mod shares;
+mod single;
 mod sums;
 mod trade;
+mod words;
 mod write;
 
 pub use sums::Asked;

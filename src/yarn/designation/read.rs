@@ -3,16 +3,21 @@
 use std::sync::LazyLock;
 
 use super::cursor::Cursor;
-use super::trade::{self, Reading};
-use super::{Direction, Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use super::resultant::fold_to_single;
+use super::single::{filaments, twist};
+use super::trade::{self, Reading, Short};
+use super::{Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use super::{settle, words};
 use crate::error::{Error, Result};
-use crate::quantity::{Amount, Kind, Unit, unit};
+use crate::quantity::{Unit, unit};
 
 /// Folds in folds: no yarn is built deeper, and the reader's own depth stays bounded.
-const DEEPEST: usize = 20;
+pub(super) const DEEPEST: usize = 20;
+/// More ends than these are rather filaments, or the count.
+pub(super) const MOST_ENDS_AFTER_A_STROKE: u32 = 12;
 
 /// The systems that most designations have.
-static COMMON: LazyLock<[&'static Unit; 6]> = LazyLock::new(|| {
+pub(super) static COMMON: LazyLock<[&'static Unit; 6]> = LazyLock::new(|| {
     ["tex", "dtex", "Nm", "Ne", "den", "turns/m"].map(|s| unit(s, None).expect("a unit"))
 });
 
@@ -35,100 +40,206 @@ pub(super) fn tex() -> &'static Unit {
 
 /// Reads a yarn in any of the notations.
 pub(super) fn yarn(text: &str, reading: &Reading) -> Result<Yarn> {
-    let mut cursor = Cursor::new(text);
+    let Some(told) = reading.system else {
+        if text.is_ascii() {
+            // Without the detour that other notations need.
+            return match text.as_bytes() {
+                [b'R', b' ', b'0'..=b'9', ..] => fold_to_single(Cursor::new(text)),
+                _ => yarn_at(Cursor::new(text), reading, true),
+            };
+        }
+        return yarn_at(Cursor::new(&crate::quantity::plain(text)), reading, true);
+    };
+    let yarn = yarn_at(Cursor::new(&crate::quantity::plain(text)), reading, true)?;
+    let said = [yarn.build.first().count, yarn.whole.map(|w| w.count)];
+    if said.iter().flatten().any(|count| count.unit == told) {
+        return Ok(yarn);
+    }
+    Err(Error::notation(format!(
+        "'{}' says {}, and {} was told apart",
+        text.trim(),
+        yarn.system().symbol,
+        told.symbol
+    )))
+}
+
+/// `may_say_ends` is false after words such as `2 ends of`, which are said once.
+pub(super) fn yarn_at(
+    mut cursor: Cursor<'_>,
+    reading: &Reading,
+    may_say_ends: bool,
+) -> Result<Yarn> {
     cursor.skip();
     let start = cursor.at;
+    if cursor.peek() == b'+' {
+        cursor.at += 1;
+        cursor.skip();
+    }
     match cursor.peek() {
-        b'R' | b'B' if matches!(text.as_bytes().get(start + 1), Some(b' ' | b'0'..=b'9')) => {
-            fold_to_single(cursor)
-        }
+        b'R' | b'B' | b'r' | b'b' if is_resultant(&cursor) => fold_to_single(cursor),
         b'(' => single_to_fold(cursor, None),
         b'0'..=b'9' | b'.' => {
-            let mut ahead = cursor;
-            ahead.number("a count")?;
-            match ahead.peek() {
-                b'/' | b'-' | b'\'' | b's' => trade::yarn(cursor, reading),
-                _ if ahead.rest().starts_with('’') => trade::yarn(cursor, reading),
-                _ if ahead.is_at_end() && reading.system.is_some() => trade::yarn(cursor, reading),
-                _ if trade::is_cord(ahead.rest()) => trade::yarn(cursor, reading),
-                _ => single_to_fold(cursor, None),
+            if is_short(&cursor, reading)? {
+                trade::yarn(cursor, reading, may_say_ends)
+            } else {
+                single_to_fold(cursor, None)
             }
         }
-        0 => Err(Error::notation(
+        0 => Err(cursor.fault(
+            start,
             "nothing was given for a yarn; write it like '34 tex S 600 × 2 Z 400', '2/24 worsted' or 'Nm 32/2'",
         )),
         _ if cursor.rest().starts_with(|c| crate::quantity::fraction_sign(c).is_some()) => {
             single_to_fold(cursor, None)
         }
-        _ => trade::yarn(cursor, reading),
+        _ => trade::yarn(cursor, reading, may_say_ends),
     }
 }
 
-/// `34 tex S 600 × 2 Z 400; R 69.3 tex`, from the start or from where its first count was read.
-pub(super) fn single_to_fold(mut cursor: Cursor<'_>, first: Option<Amount>) -> Result<Yarn> {
-    let build = strand(&mut cursor, first, 0)?;
-    let mut whole = None;
-    if cursor.eat(b';') {
-        cursor.skip();
-        let at = cursor.at;
-        let bulked = match cursor.peek() {
-            b'R' => false,
-            b'B' => true,
-            _ => {
-                return Err(cursor.fault(
-                    at,
-                    format!(
-                        "the resultant begins with R, as in '; R 69.3 tex': {}",
-                        cursor.found(at)
-                    ),
-                ));
-            }
-        };
-        cursor.at += 1;
-        whole = Some(Whole { count: cursor.count()?, bulked });
+/// `R` or `B` before a count: `R 69.3 tex`, `R69.3`, `R Nm 16`.
+fn is_resultant(cursor: &Cursor<'_>) -> bool {
+    let mut ahead = *cursor;
+    ahead.at += 1;
+    let spaced = ahead.peek();
+    ahead.skip();
+    match ahead.peek() {
+        b'0'..=b'9' | b'.' => true,
+        _ => spaced == b' ' && !ahead.is_at_end(),
     }
+}
+
+/// True where a figure is not followed by its count system.
+#[inline(always)]
+fn is_short(cursor: &Cursor<'_>, reading: &Reading) -> Result<bool> {
+    let mut ahead = *cursor;
+    ahead.number("a count")?;
+    if matches!(ahead.peek(), b'/' | b'-' | b'\'' | b's' | b'`') {
+        return Ok(true);
+    }
+    ahead.skip();
+    Ok(match ahead.peek() {
+        0 | b')' => reading.system.is_some(),
+        b'/' | b'-' => true,
+        b'x' | b'X' | b'*' | b'f' | b'F' | 0xC3 => {
+            let mut after = ahead;
+            let times = after.eat_times() && {
+                after.skip();
+                after.peek().is_ascii_digit()
+            };
+            times
+                || filaments(&mut ahead.clone())?.is_some()
+                || words::ply_words(cursor.rest()).is_some()
+                || words::is_cord(ahead.rest())
+        }
+        b'p' | b'P' | b'e' | b'E' | b's' | b'S' => {
+            words::ply_words(cursor.rest()).is_some() || words::is_cord(ahead.rest())
+        }
+        _ => words::is_cord(ahead.rest()),
+    })
+}
+
+/// `34 tex S 600 × 2 Z 400; R 69.3 tex`, from the start or from what was read in short notation.
+pub(super) fn single_to_fold(mut cursor: Cursor<'_>, short: Option<Short>) -> Result<Yarn> {
+    let (first, said, range) = match short {
+        Some(short) => (Some(short.strand), short.whole, short.range),
+        None => (None, None, None),
+    };
+    let build = strand(&mut cursor, first, 0)?;
+    if matches!(build, Strand::Single(_)) {
+        // `16 Nm single` says what is written.
+        if let Some((1, length)) = words::ply_words(cursor.rest()) {
+            cursor.at += length;
+        }
+    }
+    let whole = whole(&mut cursor)?.or(said);
     ended(&mut cursor)?;
-    Ok(Yarn { build, whole, about: None })
+    let mut yarn = Yarn { build, whole, about: None };
+    if range.is_some() {
+        yarn.about_mut().range = range;
+    }
+    Ok(yarn)
+}
+
+/// `; R 69.3 tex`; the mark before it may be a comma, or fall away.
+fn whole(cursor: &mut Cursor<'_>) -> Result<Option<Whole>> {
+    cursor.skip();
+    let mut ahead = *cursor;
+    let marked = ahead.eat(b';');
+    if !marked {
+        ahead.eat(b',');
+    }
+    ahead.skip();
+    let bulked = match ahead.peek() {
+        b'R' | b'r' if is_resultant(&ahead) => false,
+        b'B' | b'b' if is_resultant(&ahead) => true,
+        _ if !marked => return Ok(None),
+        _ => {
+            let found = ahead.found(ahead.at);
+            let what = format!("the resultant begins with R, as in '; R 69.3 tex': {found}");
+            return Err(ahead.fault(ahead.at, what));
+        }
+    };
+    ahead.at += 1;
+    *cursor = ahead;
+    Ok(Some(Whole { count: cursor.count()?, bulked }))
 }
 
 /// Refuses what stands after the end.
-fn ended(cursor: &mut Cursor<'_>) -> Result<()> {
+pub(super) fn ended(cursor: &mut Cursor<'_>) -> Result<()> {
     cursor.skip();
-    if cursor.is_at_end() {
+    if cursor.is_at_end() || matches!(cursor.rest().trim_end(), "," | ".") {
         return Ok(());
     }
     let at = cursor.at;
-    if trade::ply_words(cursor.rest()).is_some() {
-        return Err(trade::two_readings_of_ply(cursor, at));
+    if words::ply_words(cursor.rest()).is_some() {
+        return Err(words::two_readings_of_ply(cursor, at));
     }
+    if cursor.peek() == b'+' {
+        return Err(cursor.fault(
+            at,
+            "ends that lie together stand in brackets, and the twist of the fold after them, as in \
+             '(25 tex S 420 + 60 tex Z 80) S 360'",
+        ));
+    }
+    let word = cursor.rest().split([' ', ',', ';']).find(|w| !w.is_empty()).unwrap_or_default();
+    let is_word =
+        word.chars().count() > 2 && word.chars().all(|c| c.is_alphabetic() || "()-".contains(c));
+    let material =
+        if is_word { "; fibre and state are told apart, as material and state" } else { "" };
     Err(cursor.fault(
         at,
         format!(
             "{} where the designation should end; after a count come its filaments 'f40', its twist \
-             'S 600' or 't0', folds '× 2 Z 400', and last '; R 69.3 tex'",
+             'S 600' or 't0', folds '× 2 Z 400', and last '; R 69.3 tex'{material}",
             cursor.found(at)
         ),
     ))
 }
 
 /// A component, and what it is folded into.
-fn strand(cursor: &mut Cursor<'_>, first: Option<Amount>, depth: usize) -> Result<Strand> {
+pub(super) fn strand(
+    cursor: &mut Cursor<'_>,
+    first: Option<Strand>,
+    depth: usize,
+) -> Result<Strand> {
     cursor.skip();
     let at = cursor.at;
-    let mut strand = if first.is_none() && cursor.peek() == b'(' {
+    let mut strand = if let Some(strand) = first {
+        strand
+    } else if cursor.peek() == b'(' {
         if depth >= DEEPEST {
             return Err(cursor.fault(at, "there are more brackets in brackets than a yarn has"));
         }
         cursor.at += 1;
         group(cursor, at, |cursor| self::strand(cursor, None, depth + 1))?
+    } else if depth > 0 && is_short_member(cursor)? {
+        trade::short(cursor, &Reading::default())?.strand
     } else {
-        let count = match first {
-            Some(count) => count,
-            None => cursor.count()?,
-        };
-        let filaments = filaments(cursor)?;
-        Strand::Single(Single { count: Some(count), filaments, twist: Turned::Unsaid })
+        Strand::Single(Single { count: Some(cursor.count()?), ..Single::default() })
     };
+    if let Strand::Single(single @ Single { filaments: None, .. }) = &mut strand {
+        single.filaments = filaments(cursor)?;
+    }
     let held = match &mut strand {
         Strand::Single(single) => &mut single.twist,
         Strand::Fold(fold) => &mut fold.twist,
@@ -138,32 +249,72 @@ fn strand(cursor: &mut Cursor<'_>, first: Option<Amount>, depth: usize) -> Resul
     }
     // The practice of ASTM has a stroke where the standard has the sign of multiplication.
     let mut folds = 0;
-    while cursor.eat_times() || eat_stroke(cursor) {
+    loop {
+        let stroke = !cursor.eat_times();
+        if stroke && !eat_stroke(cursor, &strand)? {
+            break;
+        }
         folds += 1;
         if folds > DEEPEST {
             return Err(cursor.fault(cursor.at, "there are more folds in folds than a yarn has"));
         }
         let ends = cursor.whole("the number of ends")?;
+        words::eat_ends_word(cursor);
         let twist = twist(cursor)?;
         strand = Strand::Fold(Fold { parts: vec![Part { strand, ends }], twist });
     }
     Ok(strand)
 }
 
-fn eat_stroke(cursor: &mut Cursor<'_>) -> bool {
+/// A short notation among those in brackets: `(2/24 worsted + Nm 16)`.
+fn is_short_member(cursor: &Cursor<'_>) -> Result<bool> {
+    match cursor.peek() {
+        b'0'..=b'9' | b'.' => is_short(cursor, &Reading::default()),
+        b'A'..=b'Z' | b'a'..=b'z' => {
+            // What is no count system is better told of as a count that is missing.
+            Ok(trade::prefix(&mut cursor.clone()).is_ok_and(|prefix| prefix.is_some()))
+        }
+        _ => Ok(false),
+    }
+}
+
+/// Past the stroke of `24 Ne/5`. After a single it may stand before filaments as well, or the ends may
+/// stand before it.
+fn eat_stroke(cursor: &mut Cursor<'_>, before: &Strand) -> Result<bool> {
     let mut ahead = *cursor;
     let stroke = ahead.eat(b'/') && {
         ahead.skip();
         ahead.peek().is_ascii_digit()
     };
-    if stroke {
-        *cursor = ahead;
+    if !stroke {
+        return Ok(false);
     }
-    stroke
+    let at = ahead.at;
+    if let Strand::Single(Single { count: Some(count), filaments: None, .. }) = before
+        && let Ok(figure) = ahead.whole("")
+        && figure > MOST_ENDS_AFTER_A_STROKE
+    {
+        let (n, s) = (count.number, count.unit.symbol);
+        let other = if count.unit.is_indirect() {
+            format!("'{figure} {s} × {n}' for {} of {figure}", settle::ends_in_words(n))
+        } else {
+            format!("'{n} {s} f{figure}' for {figure} filaments")
+        };
+        return Err(cursor.fault(
+            at,
+            format!(
+                "the stroke before {figure} can be read in two ways; write {other}, \
+                 '{n} {s} × {figure}' for {figure} ends of {n}"
+            ),
+        ));
+    }
+    ahead.at = at;
+    *cursor = ahead;
+    Ok(true)
 }
 
 /// `25 tex S 420 + 60 tex Z 80)`, after its bracket.
-fn group(
+pub(super) fn group(
     cursor: &mut Cursor<'_>,
     opened: usize,
     mut member: impl FnMut(&mut Cursor<'_>) -> Result<Strand>,
@@ -195,133 +346,4 @@ fn group(
         [Part { ends: 1, .. }] => Ok(parts.swap_remove(0).strand),
         _ => Ok(Strand::Fold(Fold { parts, twist: Turned::Unsaid })),
     }
-}
-
-/// `f40`, if it stands here.
-#[inline(always)]
-fn filaments(cursor: &mut Cursor<'_>) -> Result<Option<u32>> {
-    cursor.skip();
-    let next = cursor.text.as_bytes().get(cursor.at + 1);
-    if cursor.peek() != b'f' || !next.is_some_and(u8::is_ascii_digit) {
-        return Ok(None);
-    }
-    cursor.at += 1;
-    cursor.whole("the number of filaments").map(Some)
-}
-
-/// `S 600`, `Z 15 tpi`, `S`, `t0`, if it stands here.
-#[inline(always)]
-fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
-    cursor.skip();
-    let at = cursor.at;
-    let bytes = cursor.text.as_bytes();
-    let next = bytes.get(at + 1).copied().unwrap_or(b' ');
-    let direction = match cursor.peek() {
-        b't' if next == b'0' => {
-            cursor.at += 2;
-            return Ok(Turned::Not);
-        }
-        b'S' | b's' if !next.is_ascii_alphabetic() => Direction::S,
-        b'Z' | b'z' if !next.is_ascii_alphabetic() => Direction::Z,
-        b'0'..=b'9' => return Err(no_direction(cursor)),
-        _ => return Ok(Turned::Unsaid),
-    };
-    cursor.at += 1;
-    cursor.skip();
-    if !matches!(cursor.peek(), b'0'..=b'9' | b'.') {
-        return Ok(Turned::To(direction, None));
-    }
-    let start = cursor.at;
-    let number = cursor.number("the twist")?;
-    cursor.skip();
-    // Turns per metre where no unit is written.
-    let unit = match cursor.peek() {
-        0 | b'/' | b';' | b')' | b'+' => COMMON[5],
-        _ => twist_unit(cursor)?,
-    };
-    let turns = Amount { number, unit };
-    if number > 0.0 && turns.base().is_finite() {
-        return Ok(Turned::To(direction, Some(turns)));
-    }
-    Err(cursor.fault(start, "a twist is more than 0; write 't0' for a yarn without twist"))
-}
-
-#[cold]
-fn no_direction(cursor: &Cursor<'_>) -> Error {
-    if trade::ply_words(cursor.rest()).is_some() {
-        return trade::two_readings_of_ply(cursor, cursor.at);
-    }
-    let what = "a twist has its direction before it, as in 'S 600' or 'Z 600' (turns per metre)";
-    cursor.fault(cursor.at, what)
-}
-
-/// The unit of a twist: turns per metre where none is written.
-fn twist_unit(cursor: &mut Cursor<'_>) -> Result<&'static Unit> {
-    let mut ahead = *cursor;
-    ahead.skip();
-    let rest = ahead.rest();
-    let letters = rest.bytes().position(|b| !b.is_ascii_alphabetic()).unwrap_or(rest.len());
-    let filaments = rest.starts_with('f') && letters == 1;
-    if letters == 0 || filaments || matches!(&rest[..letters], "x" | "X") {
-        return Ok(COMMON[5]);
-    }
-    let end = rest.find([' ', ';', ')', '+', '×', '*']).unwrap_or(rest.len());
-    // `turns/m` has a stroke of its own, `tpi/2` has not.
-    for end in [end, letters] {
-        if let Ok(unit) = unit(&rest[..end], Some(Kind::Twist)) {
-            cursor.at = ahead.at + end;
-            return Ok(unit);
-        }
-    }
-    let what = format!(
-        "'{}' is not a unit of twist; write turns per metre without a unit, or 'tpi'",
-        &rest[..end]
-    );
-    Err(ahead.fault(ahead.at, what))
-}
-
-/// `R 69.3 tex Z 400/2 S 600; 34 tex`.
-fn fold_to_single(mut cursor: Cursor<'_>) -> Result<Yarn> {
-    let bulked = cursor.peek() == b'B';
-    cursor.at += 1;
-    let whole = Whole { count: cursor.count()?, bulked };
-    let build = tail(&mut cursor, 0)?;
-    ended(&mut cursor)?;
-    Ok(Yarn { build, whole: Some(whole), about: None })
-}
-
-/// `Z 400/2 S 600; 34 tex`: what follows the resultant, or stands for a component in brackets.
-fn tail(cursor: &mut Cursor<'_>, depth: usize) -> Result<Strand> {
-    let top = twist(cursor)?;
-    if !cursor.eat(b'/') {
-        let filaments = filaments(cursor)?;
-        let count = if cursor.eat(b';') { Some(cursor.count()?) } else { None };
-        return Ok(Strand::Single(Single { count, filaments, twist: top }));
-    }
-    cursor.skip();
-    let at = cursor.at;
-    if depth >= DEEPEST {
-        return Err(cursor.fault(at, "there are more folds in folds than a yarn has"));
-    }
-    if cursor.eat(b'(') {
-        let mut strand = group(cursor, at, |cursor| {
-            cursor.skip();
-            match cursor.peek() {
-                b'0'..=b'9' | b'.' | b'(' => self::strand(cursor, None, depth + 1),
-                _ => tail(cursor, depth + 1),
-            }
-        })?;
-        match &mut strand {
-            Strand::Fold(fold) if fold.twist == Turned::Unsaid => fold.twist = top,
-            _ => {
-                return Err(
-                    cursor.fault(at, "these brackets hold one component; write '/1' for it")
-                );
-            }
-        }
-        return Ok(strand);
-    }
-    let ends = cursor.whole("the number of ends")?;
-    let strand = tail(cursor, depth + 1)?;
-    Ok(Strand::Fold(Fold { parts: vec![Part { strand, ends }], twist: top }))
 }

@@ -6,7 +6,9 @@
 
 use super::cursor::Cursor;
 use super::read::single_to_fold;
-use super::{Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use super::settle::{could_be_ends, folded, two_ways, without_system};
+use super::words;
+use super::{Single, Strand, Whole, Yarn};
 use crate::error::{Error, Result};
 use crate::quantity::{Amount, Kind, Unit, unit};
 
@@ -57,68 +59,141 @@ pub struct Reading {
     pub order: Option<Order>,
 }
 
-/// The systems of raw silk, which is named by the ends of its range.
-const RAW_SILK: [&str; 5] =
-    ["den", "old-denier-500", "turin-denier", "milan-denier", "legal-denier-450"];
-const SPUN_SILK: &str = "spun-silk";
-const SEWING_COTTON: &str = "Ne";
+pub(super) const SPUN_SILK: &str = "spun-silk";
 
-/// Reads a short notation.
-pub(super) fn yarn(mut cursor: Cursor<'_>, reading: &Reading) -> Result<Yarn> {
-    if let Some(yarn) = ticket(cursor)? {
+/// Reads a short notation, and what may follow it in full.
+pub(super) fn yarn(mut cursor: Cursor<'_>, reading: &Reading, may_say_ends: bool) -> Result<Yarn> {
+    if let Some(yarn) = words::ticket(cursor, reading)? {
         return Ok(yarn);
     }
-    let numbered = eat_word(&mut cursor, &["no.", "no", "nr.", "nr"]);
-    let prefix = if numbered { None } else { prefix(&mut cursor)? };
-    cursor.skip();
-    let start = cursor.at;
-    let first = cursor.number("a count")?;
-    let mut counted = eat_s(&mut cursor);
-    let mut second = None;
-    if matches!(cursor.peek(), b'/' | b'-') {
-        let mut ahead = cursor;
-        ahead.at += 1;
-        if ahead.peek().is_ascii_digit() {
-            second = Some(ahead.number("a number")?);
-            cursor = ahead;
-            counted |= eat_s(&mut cursor);
-        }
+    if may_say_ends && let Some(yarn) = words::ends_first(cursor, reading)? {
+        return Ok(yarn);
     }
-    cursor.skip();
-    if let (Some(cord), None) = (cord(&mut cursor)?, second) {
-        return Ok(cord.of(first));
-    }
-    let end = cursor.at;
-    let system = system(&mut cursor, prefix, reading, (start, end), first, second)?;
-    let Some(second) = second else {
-        if prefix.is_none() && !counted && reading.system.is_none() {
-            return single_to_fold(Cursor { at: start, ..cursor }, None);
-        }
-        let count = Amount { number: first, unit: system };
-        positive(&cursor, start, &count)?;
-        return single_to_fold(cursor, Some(count));
-    };
-    cursor.skip();
-    if !cursor.is_at_end() {
-        if let Some(_ends) = ply_words(cursor.rest()) {
-            return Err(two_readings_of_ply(&cursor, cursor.at));
-        }
-        return Err(cursor.fault(
-            cursor.at,
-            format!(
-                "{} after a short notation; with twist or resultant write it in full, like '24 {} × 2 S 300; R 12.2 {1}'",
-                cursor.found(cursor.at),
-                system.symbol
-            ),
-        ));
-    }
-    for number in [first, second] {
-        positive(&cursor, start, &Amount { number, unit: system })?;
-    }
-    figures(&cursor, start, [first, second], system, reading.order)
+    let short = short(&mut cursor, reading)?;
+    single_to_fold(cursor, Some(short))
 }
 
-fn positive(cursor: &Cursor<'_>, start: usize, count: &Amount) -> Result<()> {
+/// What a short notation says; of spun silk its whole, of raw silk its range.
+pub(super) struct Short {
+    pub(super) strand: Strand,
+    pub(super) whole: Option<Whole>,
+    /// Of raw silk.
+    pub(super) range: Option<(f64, f64)>,
+}
+
+impl Short {
+    pub(super) fn of(strand: Strand) -> Self {
+        Short { strand, whole: None, range: None }
+    }
+}
+
+/// Figures with a stroke or a sign of multiplication between them.
+#[derive(Default)]
+pub(super) struct Figures {
+    pub(super) numbers: [f64; 4],
+    pub(super) many: usize,
+    /// An s after one of them: `2/40s`.
+    counted: bool,
+    /// `2 x 34`: which is the ends is left open, that there are ends is not.
+    pub(super) times: bool,
+    /// `150/48f`.
+    filaments: Option<u32>,
+}
+
+fn figures(cursor: &mut Cursor<'_>, prefixed: bool) -> Result<Figures> {
+    let mut found = Figures::default();
+    loop {
+        found.numbers[found.many] = cursor.number("a count")?;
+        found.many += 1;
+        found.counted |= words::eat_s(cursor);
+        let mut ahead = *cursor;
+        if found.many == 1 {
+            let filaments = super::single::filaments(&mut ahead)?;
+            // After a count that has its system before it they are read as always.
+            if filaments.is_some() && !prefixed {
+                found.filaments = filaments;
+                *cursor = ahead;
+                return Ok(found);
+            }
+        }
+        let mut ahead = *cursor;
+        let stroke = ahead.eat(b'/') || {
+            ahead = *cursor;
+            ahead.peek() == b'-' && ahead.eat(b'-')
+        };
+        // `Nm 32 x 2` is the notation of the standard.
+        let times = !stroke && (!prefixed || found.many > 1) && ahead.eat_times();
+        ahead.skip();
+        if !(stroke || times) || !ahead.peek().is_ascii_digit() || found.many == 4 {
+            return Ok(found);
+        }
+        found.times |= times;
+        *cursor = ahead;
+    }
+}
+
+/// A short notation, up to its end.
+pub(super) fn short(cursor: &mut Cursor<'_>, reading: &Reading) -> Result<Short> {
+    let numbered = words::eat_number_sign(cursor);
+    let prefix = if numbered { None } else { prefix(cursor)? };
+    cursor.skip();
+    let start = cursor.at;
+    let figures = figures(cursor, prefix.is_some())?;
+    let numbers = &figures.numbers[..figures.many];
+    if numbers.len() > 1 && numbers.last().is_some_and(|ends| could_be_ends(*ends)) {
+        words::eat_ends_word(cursor);
+    }
+    cursor.skip();
+    if let ([number], Some(cord)) = (numbers, words::cord(cursor)?) {
+        return Ok(Short::of(cord.of(*number)));
+    }
+    let end = cursor.at;
+    let nothing_said = prefix.is_none() && reading.system.is_none();
+    if numbered
+        && nothing_said
+        && numbers.len() == 1
+        && (cursor.is_at_end() || words::is_thread(cursor.rest()))
+    {
+        return Err(words::without_cord(cursor, numbers[0]));
+    }
+    let system = system(cursor, prefix, reading, (start, end), numbers)?;
+    for number in numbers {
+        positive(cursor, start, &Amount { number: *number, unit: system })?;
+    }
+    if let [number] = *numbers {
+        if prefix.is_some() {
+            refuse_more_ends_than_a_yarn_has(cursor, start, number, system)?;
+        }
+        let count = Some(Amount { number, unit: system });
+        let filaments = figures.filaments;
+        return Ok(Short::of(Strand::Single(Single { count, filaments, ..Single::default() })));
+    }
+    let short = folded(cursor, start, &figures, system, reading.order)?;
+    words::refuse_what_is_not_settled(cursor, &short.strand)?;
+    Ok(short)
+}
+
+/// `Nm 2 x 32`: the standard would have 32 ends of 2.
+fn refuse_more_ends_than_a_yarn_has(
+    cursor: &Cursor<'_>,
+    start: usize,
+    number: f64,
+    system: &'static Unit,
+) -> Result<()> {
+    let mut ahead = *cursor;
+    if !ahead.eat_times() {
+        return Ok(());
+    }
+    ahead.skip();
+    match ahead.number("") {
+        Ok(ends) if ends > 12.0 && could_be_ends(number) => {
+            Err(two_ways(cursor, start, [number, ends], system.symbol))
+        }
+        _ => Ok(()),
+    }
+}
+
+pub(super) fn positive(cursor: &Cursor<'_>, start: usize, count: &Amount) -> Result<()> {
     let tex = count.base();
     if tex > 0.0 && tex.is_finite() {
         return Ok(());
@@ -126,19 +201,28 @@ fn positive(cursor: &Cursor<'_>, start: usize, count: &Amount) -> Result<()> {
     Err(cursor.fault(start, format!("a count is more than 0 and finite, not {}", count.number)))
 }
 
-/// The system that stands before the figures, as in `Nm 32/2`.
-fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
+/// The system that stands before the figures, as in `Nm 32/2`, `Nm. 32/2`, `Nm: 32/2`.
+pub(super) fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
     let rest = cursor.rest();
-    if rest.starts_with(|c: char| c.is_ascii_digit() || c == '.') {
+    let is_figure = |c: char| c.is_ascii_digit() || crate::quantity::fraction_sign(c).is_some();
+    if rest.starts_with(|c: char| is_figure(c) || c == '.') {
         return Ok(None);
     }
-    let Some(length) = rest.find(|c: char| c.is_ascii_digit()) else {
+    let Some(length) = rest.find(is_figure) else {
+        if let Some(refusal) = crate::quantity::refuse_knitting_word(rest) {
+            return Err(cursor.fault(cursor.at, refusal));
+        }
         return Err(cursor.fault(
             cursor.at,
             "a yarn has its count; write it like '34 tex S 600 × 2 Z 400', '2/24 worsted' or 'Nm 32/2'",
         ));
     };
-    match unit(rest[..length].trim(), Some(Kind::LinearDensity)) {
+    // No system has a longer name; a long text is not searched for one.
+    let word = words::head(&rest[..length]).trim();
+    if word.ends_with('-') {
+        return Err(cursor.fault(cursor.at, "a count is more than 0, and no sign stands before it"));
+    }
+    match unit(word.trim_end_matches(['.', ':', '=', ' ']), Some(Kind::LinearDensity)) {
         Ok(unit) => {
             cursor.at += length;
             Ok(Some(unit))
@@ -153,8 +237,7 @@ fn system(
     prefix: Option<&'static Unit>,
     reading: &Reading,
     (start, end): (usize, usize),
-    first: f64,
-    second: Option<f64>,
+    numbers: &[f64],
 ) -> Result<&'static Unit> {
     let after = match prefix {
         Some(prefix) => Some(prefix),
@@ -169,378 +252,16 @@ fn system(
         (Some(system), _) | (None, Some(system)) => Ok(system),
         (None, None) => {
             let figures = cursor.text[start..end].trim();
-            let what = match second {
-                Some(second) => without_system(figures, [first, second]),
-                None => format!(
-                    "write it after the number, such as '{figures} worsted', '{figures} Ne' or '{figures} tex'"
+            // As the figures can be read again: without an s.
+            let plain: Vec<String> = numbers.iter().map(f64::to_string).collect();
+            let plain = plain.join("/");
+            let what = match *numbers {
+                [a, b] => without_system(&plain, [a, b]),
+                _ => format!(
+                    "write it after the number, such as '{plain} worsted', '{plain} Ne' or '{plain} tex'"
                 ),
             };
             Err(cursor.fault(end, format!("'{figures}' does not say its count system; {what}")))
         }
-    }
-}
-
-/// What two figures would be in the systems that are likely.
-fn without_system(figures: &str, [a, b]: [f64; 2]) -> String {
-    let (ends, count) = match ends_of([a, b]) {
-        (true, false) => (a, b),
-        (false, true) => (b, a),
-        _ => {
-            return format!(
-                "and which figure is the ends is not settled; write '{b} worsted × {a}', '{a} worsted × {b}' or \
-                 the like, with the system that is meant"
-            );
-        }
-    };
-    format!(
-        "of cotton, worsted or metric yarn it is {ends} ends of {count}, {} as a whole, of English spun silk \
-         {count} as a whole; write '{figures} worsted', '{figures} Ne', 'Nm {figures}' or '{count}/{ends} spun-silk'",
-        crate::quantity::print::figure(count / ends)
-    )
-}
-
-/// What the two figures make.
-#[allow(clippy::float_cmp, reason = "two figures as they were typed")]
-fn figures(
-    cursor: &Cursor<'_>,
-    start: usize,
-    [a, b]: [f64; 2],
-    system: &'static Unit,
-    order: Option<Order>,
-) -> Result<Yarn> {
-    let order = match order {
-        Some(order) => order,
-        None if RAW_SILK.contains(&system.symbol) && a < b && b <= 1.5 * a && a >= 5.0 => {
-            let count = Some(Amount { number: f64::midpoint(a, b), unit: system });
-            let mut yarn = Yarn::of(Strand::Single(Single { count, ..Single::default() }));
-            yarn.about_mut().range = Some((a, b));
-            return Ok(yarn);
-        }
-        None => settle(cursor, start, [a, b], system)?,
-    };
-    let (ends, count) = match order {
-        Order::EndsThenCount => (a, b),
-        Order::CountThenEnds => (b, a),
-        Order::WholeThenEnds => (b, if system.is_indirect() { a * b } else { a / b }),
-        Order::CountAndCount => {
-            let [one, other] = [a, b].map(|number| single(number, system));
-            let build = if a == b { fold(2, one) } else { unlike([one, other]) };
-            return Ok(Yarn::of(build));
-        }
-    };
-    if ends.fract() != 0.0 || !(1.0..=10_000.0).contains(&ends) {
-        return Err(cursor.fault(
-            start,
-            format!(
-                "the number of ends is whole, not {ends}; '{}' was the order told",
-                order.words()
-            ),
-        ));
-    }
-    let mut yarn = Yarn::of(fold(ends as u32, single(count, system)));
-    if order == Order::WholeThenEnds {
-        yarn.whole = Some(Whole { count: Amount { number: a, unit: system }, bulked: false });
-    }
-    Ok(yarn)
-}
-
-fn single(number: f64, unit: &'static Unit) -> Strand {
-    Strand::Single(Single { count: Some(Amount { number, unit }), ..Single::default() })
-}
-fn fold(ends: u32, strand: Strand) -> Strand {
-    Strand::Fold(Fold { parts: vec![Part { strand, ends }], twist: Turned::Unsaid })
-}
-fn unlike(ends: [Strand; 2]) -> Strand {
-    let parts = ends.map(|strand| Part { strand, ends: 1 }).into();
-    Strand::Fold(Fold { parts, twist: Turned::Unsaid })
-}
-
-/// Two to four ends are usual, and one.
-fn could_be_ends(x: f64) -> bool {
-    x.fract() == 0.0 && (1.0..=4.0).contains(&x)
-}
-/// Five to twelve are ends beside a count that is far from any number of ends.
-fn are_many_ends(x: f64, count: f64) -> bool {
-    x.fract() == 0.0 && (5.0..=12.0).contains(&x) && count >= 5.0 * x
-}
-
-/// Which of the figures can be the number of ends.
-fn ends_of([a, b]: [f64; 2]) -> (bool, bool) {
-    match (could_be_ends(a), could_be_ends(b)) {
-        (false, false) => (are_many_ends(a, b), are_many_ends(b, a)),
-        both => both,
-    }
-}
-
-/// Which figure is the number of ends, where only one can be.
-#[allow(clippy::float_cmp, reason = "two figures as they were typed")]
-fn settle(
-    cursor: &Cursor<'_>,
-    start: usize,
-    [a, b]: [f64; 2],
-    system: &'static Unit,
-) -> Result<Order> {
-    let s = system.symbol;
-    let given = cursor.text[start..].trim();
-    if !system.is_indirect() {
-        let filaments = if b.fract() == 0.0 && b > 4.0 {
-            format!(", '{a} {s} f{b}' for {b} filaments")
-        } else {
-            String::new()
-        };
-        return Err(cursor.fault(
-            start,
-            format!(
-                "'{given}' is not settled in a direct system; write '{a} {s} × {b}' for {b} ends of {a}, \
-                 '{b} {s} × {a}' for {a} ends of {b}, 'R {a} {s}/{b}' for {a} as a whole of {b} ends{filaments}"
-            ),
-        ));
-    }
-    let (first, second) = ends_of([a, b]);
-    let silk = s == SPUN_SILK;
-    match (first, second) {
-        (false, true) if silk => Ok(Order::WholeThenEnds),
-        (true, false) if !silk => Ok(Order::EndsThenCount),
-        (false, true) => Ok(Order::CountThenEnds),
-        (true, true) if a == b && a <= 2.0 && !silk => Ok(Order::EndsThenCount),
-        _ if silk => Err(cursor.fault(
-            start,
-            format!(
-                "'{given}' can be read in two ways: spun silk is named by the whole, then its ends, \
-                 {b}/{a}; write '{b}/{a} {s}' for {b} as a whole, '{b} {s} × {a}' for {a} ends of {b}"
-            ),
-        )),
-        _ if a == b => Err(cursor.fault(
-            start,
-            format!(
-                "'{given}' can be read in two ways; write '{a} {s} × {a}' for {a} ends of {a}, \
-                 '{a} {s} × 2' for two ends of {a} (as the Borders write it)"
-            ),
-        )),
-        _ => Err(cursor.fault(
-            start,
-            format!(
-                "'{given}' can be read in two ways; write '{b} {s} × {a}' for {a} ends of {b}, \
-                 '{a} {s} × {b}' for {b} ends of {a}, or tell the order, '{}' or '{}'",
-                Order::EndsThenCount.words(),
-                Order::CountThenEnds.words()
-            ),
-        )),
-    }
-}
-
-/// Past `s`, `'s`, as in 40's.
-fn eat_s(cursor: &mut Cursor<'_>) -> bool {
-    for s in ["'s", "’s", "s"] {
-        let Some(after) = cursor.rest().strip_prefix(s) else { continue };
-        if !after.starts_with(|c: char| c.is_alphanumeric()) {
-            cursor.at += s.len();
-            return true;
-        }
-    }
-    false
-}
-
-/// Past a word in small or capital letters.
-fn eat_word(cursor: &mut Cursor<'_>, words: &[&str]) -> bool {
-    let rest = cursor.rest();
-    for word in words {
-        let Some(head) = rest.get(..word.len()) else { continue };
-        let after = rest[word.len()..].chars().next().unwrap_or(' ');
-        if head.eq_ignore_ascii_case(word) && !after.is_alphabetic() {
-            cursor.at += word.len();
-            return true;
-        }
-    }
-    false
-}
-
-/// Sewing cotton: three ends of the number, or six of twice the number.
-#[derive(Clone, Copy)]
-enum Cord {
-    Three,
-    Six,
-}
-
-impl Cord {
-    fn of(self, number: f64) -> Yarn {
-        let system = unit(SEWING_COTTON, None).expect("a unit");
-        Yarn::of(match self {
-            Cord::Three => fold(3, single(number, system)),
-            Cord::Six => fold(3, fold(2, single(2.0 * number, system))),
-        })
-    }
-}
-
-/// True before `three-cord` and the like.
-pub(super) fn is_cord(rest: &str) -> bool {
-    let rest = rest.trim_end();
-    if !rest.get(rest.len().saturating_sub(4)..).is_some_and(|r| r.eq_ignore_ascii_case("cord")) {
-        return false;
-    }
-    let word = rest.trim_start().to_lowercase();
-    ["three", "six", "3", "6", "four", "4", "nine", "9"]
-        .iter()
-        .any(|n| word.strip_prefix(n).is_some_and(|r| r.trim_start_matches(['-', ' ']) == "cord"))
-}
-
-fn cord(cursor: &mut Cursor<'_>) -> Result<Option<Cord>> {
-    if !is_cord(cursor.rest()) {
-        return Ok(None);
-    }
-    let word = cursor.rest().to_lowercase();
-    let cord = match word.as_bytes() {
-        [b't' | b'3', ..] => Cord::Three,
-        [b's' | b'6', ..] => Cord::Six,
-        _ => {
-            return Err(cursor.fault(
-                cursor.at,
-                "only three-cord and six-cord have a settled reading; write the singles and the folds",
-            ));
-        }
-    };
-    cursor.at = cursor.text.len();
-    Ok(Some(cord))
-}
-
-/// A ticket number of sewing thread: three times the resultant count, metric or cotton.
-fn ticket(mut cursor: Cursor<'_>) -> Result<Option<Yarn>> {
-    let start = cursor.at;
-    let system = |cursor: &mut Cursor<'_>| {
-        cursor.skip();
-        if eat_word(cursor, &["metric"]) {
-            Some("Nm")
-        } else if eat_word(cursor, &["cotton"]) {
-            Some("Ne")
-        } else {
-            None
-        }
-    };
-    let before = system(&mut cursor);
-    cursor.skip();
-    if !eat_word(&mut cursor, &["tkt.", "tkt", "ticket"]) {
-        return Ok(None);
-    }
-    eat_word(&mut cursor, &["no.", "no"]);
-    cursor.skip();
-    eat_word(&mut cursor, &["no.", "no"]);
-    let number = cursor.number("the ticket number")?;
-    let after = system(&mut cursor);
-    let Some(system) = before.or(after) else {
-        return Err(cursor.fault(
-            start,
-            format!(
-                "'{}' can be read in two ways; write 'Tkt {number} metric' (three times the metric count, \
-                 {} tex) or 'Tkt {number} cotton' (three times the cotton count, {} tex)",
-                cursor.text.trim(),
-                crate::quantity::print::figure(3000.0 / number),
-                crate::quantity::print::figure(
-                    Amount { number: number / 3.0, unit: unit("Ne", None)? }.base()
-                ),
-            ),
-        ));
-    };
-    cursor.skip();
-    if !cursor.is_at_end() {
-        let what = format!("{} after a ticket number", cursor.found(cursor.at));
-        return Err(cursor.fault(cursor.at, what));
-    }
-    let count = Amount { number: number / 3.0, unit: unit(system, None)? };
-    positive(&cursor, start, &count)?;
-    let whole = Some(Whole { count, bulked: false });
-    let build = Strand::Single(Single::default());
-    Ok(Some(Yarn { whole, ..Yarn::of(build) }))
-}
-
-/// How many ends words such as `2-ply`, `two-fold` say, if they stand here.
-pub(super) fn ply_words(rest: &str) -> Option<u32> {
-    const WORDS: [(&str, u32); 7] = [
-        ("single", 1),
-        ("two", 2),
-        ("three", 3),
-        ("four", 4),
-        ("five", 5),
-        ("six", 6),
-        ("eight", 8),
-    ];
-    let rest = rest.trim_start_matches([',', ' ']).to_lowercase();
-    let digits = rest.bytes().position(|b| !b.is_ascii_digit()).unwrap_or(rest.len());
-    let (ends, after) = match rest[..digits].parse() {
-        Ok(ends) => (ends, &rest[digits..]),
-        Err(_) => WORDS.iter().find_map(|(w, n)| Some((*n, rest.strip_prefix(w)?)))?,
-    };
-    let after = after.trim_start_matches(['-', ' ']);
-    ["ply", "fold", "end", "strand"].iter().any(|w| after.starts_with(w)).then_some(ends)
-}
-
-/// `16 Nm 2-ply`: is 16 the count of an end, or of the whole?
-pub(super) fn two_readings_of_ply(cursor: &Cursor<'_>, at: usize) -> Error {
-    let count = cursor.text[..at].trim().trim_end_matches(',');
-    let ends = ply_words(&cursor.text[at..]).unwrap_or(2);
-    // `Nm 16` is turned round, so that what is proposed can be read.
-    let count = match crate::quantity::parse_as(count, Kind::LinearDensity) {
-        Ok(amount) => format!("{} {}", amount.number, amount.unit.symbol),
-        Err(_) => count.to_owned(),
-    };
-    cursor.fault(
-        at,
-        format!(
-            "'{}' can be read in two ways; write '{count} × {ends}' for {ends} ends of {count}, \
-             'R {count}/{ends}' where {count} is the count of the whole",
-            cursor.text.trim()
-        ),
-    )
-}
-
-impl Yarn {
-    /// In the short notation of the trade: `Nm 32/2`, `2/24 worsted`, `60/2 spun-silk`, `13/15 den`.
-    /// It says nothing of twist, nor of a resultant that was measured.
-    ///
-    /// # Errors
-    /// Where the trade has no short notation for the yarn, or one that can be read in two ways.
-    pub fn trade(&self) -> Result<String> {
-        let written = match &self.build {
-            Strand::Single(Single { count: Some(count), .. }) if self.about().range.is_some() => {
-                let (low, high) = self.about().range.unwrap_or_default();
-                format!("{low}/{high} {}", count.unit.symbol)
-            }
-            Strand::Single(Single { count: Some(count), .. }) => {
-                format!("{} {}", count.number, count.unit.symbol)
-            }
-            Strand::Fold(Fold { parts, .. }) => match parts.as_slice() {
-                [Part { strand: Strand::Single(Single { count: Some(count), .. }), ends }]
-                    if count.unit.is_indirect() =>
-                {
-                    let (number, system) = (count.number, count.unit.symbol);
-                    match system {
-                        "Nm" => format!("Nm {number}/{ends}"),
-                        SPUN_SILK => format!("{}/{ends} {system}", number / f64::from(*ends)),
-                        _ => format!("{ends}/{number} {system}"),
-                    }
-                }
-                _ => String::new(),
-            },
-            Strand::Single(_) => String::new(),
-        };
-        if written.is_empty() {
-            return Err(Error::notation(format!(
-                "the trade has no short notation for '{}'; it has one for ends that are alike, of an indirect count",
-                self.designation()
-            )));
-        }
-        // What would be read in two ways, or as another yarn, is not written.
-        let read = Yarn::parse(&written);
-        let same = read.as_ref().is_ok_and(|read| {
-            read.build.singles() == self.build.singles()
-                && read.build.first().count.map(|c| c.base())
-                    == self.build.first().count.map(|c| c.base())
-        });
-        if same {
-            return Ok(written);
-        }
-        Err(Error::notation(format!(
-            "'{}' has no short notation that is read in one way only ('{written}' is not); write it as that",
-            self.designation()
-        )))
     }
 }

@@ -1,7 +1,8 @@
-//! Writing the two notations of the standard.
+//! Writing the two notations of the standard, and the short one of the trade.
 
 use std::fmt::Write as _;
 
+use super::trade::SPUN_SILK;
 use super::{Fold, Part, Single, Strand, Turned, Yarn};
 use crate::error::{Error, Result};
 use crate::quantity::Amount;
@@ -138,4 +139,57 @@ fn tail(of: &Strand, out: &mut String) -> Result<()> {
         }
     }
     Ok(())
+}
+
+impl Yarn {
+    /// In the short notation of the trade: `Nm 32/2`, `2/24 worsted`, `60/2 spun-silk`, `13/15 den`.
+    /// It says nothing of twist, nor of a resultant that was measured.
+    ///
+    /// # Errors
+    /// Where the trade has no short notation for the yarn, or one that can be read in two ways.
+    pub fn trade(&self) -> Result<String> {
+        let written = match &self.build {
+            Strand::Single(Single { count: Some(count), .. }) if self.about().range.is_some() => {
+                let (low, high) = self.about().range.unwrap_or_default();
+                format!("{low}/{high} {}", count.unit.symbol)
+            }
+            Strand::Single(Single { count: Some(count), .. }) => {
+                format!("{} {}", count.number, count.unit.symbol)
+            }
+            Strand::Fold(Fold { parts, .. }) => match parts.as_slice() {
+                [Part { strand: Strand::Single(Single { count: Some(count), .. }), ends }]
+                    if count.unit.is_indirect() =>
+                {
+                    let (number, system) = (count.number, count.unit.symbol);
+                    match system {
+                        "Nm" => format!("Nm {number}/{ends}"),
+                        SPUN_SILK => format!("{}/{ends} {system}", number / f64::from(*ends)),
+                        _ => format!("{ends}/{number} {system}"),
+                    }
+                }
+                _ => String::new(),
+            },
+            Strand::Single(_) => String::new(),
+        };
+        if written.is_empty() {
+            return Err(Error::notation(format!(
+                "the trade has no short notation for '{}'; it has one for ends that are alike, of an indirect count",
+                self.designation()
+            )));
+        }
+        // What would be read in two ways, or as another yarn, is not written.
+        let read = Yarn::parse(&written);
+        let same = read.as_ref().is_ok_and(|read| {
+            read.build.singles() == self.build.singles()
+                && read.build.first().count.map(|c| c.base())
+                    == self.build.first().count.map(|c| c.base())
+        });
+        if same {
+            return Ok(written);
+        }
+        Err(Error::notation(format!(
+            "'{}' has no short notation that is read in one way only ('{written}' is not); write it as that",
+            self.designation()
+        )))
+    }
 }

@@ -1,0 +1,132 @@
+//! From the fold to the single: what begins with the count of the whole.
+
+use super::cursor::Cursor;
+use super::read::{DEEPEST, MOST_ENDS_AFTER_A_STROKE, ended, group};
+use super::settle;
+use super::single::{filaments, twist};
+use super::{Fold, Part, Single, Strand, Turned, Whole, Yarn};
+use crate::error::Result;
+
+/// `R 69.3 tex Z 400/2 S 600; 34 tex`.
+#[inline(never)]
+pub(super) fn fold_to_single(mut cursor: Cursor<'_>) -> Result<Yarn> {
+    let bulked = cursor.peek().eq_ignore_ascii_case(&b'B');
+    cursor.at += 1;
+    if stroke_before_system(cursor)
+        && let Some(yarn) = whole_of_ends(&mut cursor, bulked)?
+    {
+        ended(&mut cursor)?;
+        return Ok(yarn);
+    }
+    let whole = Whole { count: cursor.count()?, bulked };
+    let build = Strand::Single(Single::default());
+    let mut yarn = Yarn { build, whole: Some(whole), about: None };
+    tail(&mut cursor, 0, &mut yarn.build)?;
+    if !cursor.is_at_end() {
+        refuse_new_whole(cursor, &whole)?;
+        ended(&mut cursor)?;
+    }
+    Ok(yarn)
+}
+
+/// `R 60 tex × 2`: a whole of ends, or ends of a whole?
+#[cold]
+fn refuse_new_whole(mut cursor: Cursor<'_>, whole: &Whole) -> Result<()> {
+    let at = cursor.at;
+    if cursor.eat_times()
+        && let Ok(ends) = cursor.whole("")
+    {
+        let count = format!("{} {}", whole.count.number, whole.count.unit.symbol);
+        return Err(cursor.fault(
+            at,
+            format!(
+                "R is the count of the whole, and ends after × make a new whole; write 'R {count}/{ends}' \
+                 for {count} as a whole of {}, '{count} × {ends}' for {ends} of {count} each",
+                settle::ends_in_words(f64::from(ends))
+            ),
+        ));
+    }
+    Ok(())
+}
+
+/// True where a stroke follows the figure at once.
+fn stroke_before_system(mut cursor: Cursor<'_>) -> bool {
+    cursor.skip();
+    let rest = cursor.rest().as_bytes();
+    let figure = rest.iter().take_while(|b| b.is_ascii_digit() || **b == b'.').count();
+    figure > 0 && rest[figure..].trim_ascii_start().starts_with(b"/")
+}
+
+/// `R 34/2 tex`: the ends before the system.
+fn whole_of_ends(cursor: &mut Cursor<'_>, bulked: bool) -> Result<Option<Yarn>> {
+    let mut ahead = *cursor;
+    ahead.skip();
+    let start = ahead.at;
+    if !matches!(ahead.peek(), b'0'..=b'9' | b'.') {
+        return Ok(None);
+    }
+    let number = ahead.number("a count")?;
+    let mut after = ahead;
+    if !after.eat(b'/') {
+        return Ok(None);
+    }
+    let ends = after.whole("the number of ends")?;
+    let count = after.count_of(number, start)?;
+    if ends > MOST_ENDS_AFTER_A_STROKE {
+        let (n, s) = (count.number, count.unit.symbol);
+        return Err(cursor.fault(
+            start,
+            format!(
+                "which figure is the ends is not settled; write 'R {n} {s}/{ends}' for {n} as a whole of {ends} \
+                 ends, 'R {ends} {s}/{n}' for {ends} as a whole of {}",
+                settle::ends_in_words(n)
+            ),
+        ));
+    }
+    *cursor = after;
+    let count_of_single = if cursor.eat(b';') { Some(cursor.count()?) } else { None };
+    let strand = Strand::Single(Single { count: count_of_single, ..Single::default() });
+    let build = Strand::Fold(Fold { parts: vec![Part { strand, ends }], twist: Turned::Unsaid });
+    let whole = Some(Whole { count, bulked });
+    Ok(Some(Yarn { build, whole, about: None }))
+}
+
+/// `Z 400/2 S 600; 34 tex`: what follows the resultant, or stands for a component in brackets. It is
+/// put where it belongs, which costs less than to hand it on.
+fn tail(cursor: &mut Cursor<'_>, depth: usize, out: &mut Strand) -> Result<()> {
+    let top = twist(cursor)?;
+    if !cursor.eat(b'/') {
+        let filaments = filaments(cursor)?;
+        let count = if cursor.eat(b';') { Some(cursor.count()?) } else { None };
+        *out = Strand::Single(Single { count, filaments, twist: top });
+        return Ok(());
+    }
+    cursor.skip();
+    let at = cursor.at;
+    if depth >= DEEPEST {
+        return Err(cursor.fault(at, "there are more folds in folds than a yarn has"));
+    }
+    if cursor.eat(b'(') {
+        *out = group(cursor, at, |cursor| {
+            cursor.skip();
+            if matches!(cursor.peek(), b'0'..=b'9' | b'.' | b'(') {
+                return super::read::strand(cursor, None, depth + 1);
+            }
+            let mut strand = Strand::Single(Single::default());
+            tail(cursor, depth + 1, &mut strand)?;
+            Ok(strand)
+        })?;
+        return match out {
+            Strand::Fold(fold) if fold.twist == Turned::Unsaid => {
+                fold.twist = top;
+                Ok(())
+            }
+            _ => Err(cursor.fault(at, "these brackets hold one component; write '/1' for it")),
+        };
+    }
+    let ends = cursor.whole("the number of ends")?;
+    let mut parts = vec![Part { strand: Strand::Single(Single::default()), ends }];
+    tail(cursor, depth + 1, &mut parts[0].strand)?;
+    *out = Strand::Fold(Fold { parts, twist: top });
+    Ok(())
+}
