@@ -270,7 +270,6 @@ pub static SOURCES: &[Source] = &[
         "Project Gutenberg 68583",
     ),
     s("Apparel Search", "Apparel Search, glossary, Lea", "www.apparelsearch.com"),
-    s("Twist page", "Twists per inch, encyclopaedia copy", "www.reference.com/browse/wiki"),
     s(
         "Sweet Georgia",
         "School of SweetGeorgia, sett without wraps",

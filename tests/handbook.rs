@@ -79,6 +79,16 @@ fn what_is_defined_is_exact() {
         assert_eq!(found.len(), 1, "{words}");
         assert!((found[0].low.powi(2) * n - 1.0).abs() < 1e-12);
     }
+    // A single of 20s at 4.5, its two-fold of 10s at 4 and at 6.
+    let tpi = |multiplier: f64, count: f64| multiplier * count.sqrt();
+    let cotton = figures(ratios, "two-fold cotton")[0];
+    assert!((cotton.low - tpi(4.0, 10.0) / tpi(4.5, 20.0)).abs() < 1e-12);
+    assert!((cotton.high - tpi(6.0, 10.0) / tpi(4.5, 20.0)).abs() < 1e-12);
+    // Cotton of the published density, packed so, has the specific volume that Peirce took.
+    let cotton = figures(table("fibre_densities"), "cotton 65")[0].low;
+    let packing = figures(table("packing"), "Peirce")[0].low;
+    let (packing, density) = (Fraction::base(packing), Density::base(cotton));
+    assert!((yarn::yarn_specific_volume(packing, density).value() - 1.1).abs() < 1e-12);
     let packed = figures(table("packing"), "limit")[0];
     // A hexagon round a circle of radius 1 has the area 2√3.
     assert!((packed.low - std::f64::consts::PI / (2.0 * 3.0_f64.sqrt())).abs() < 1e-12);
@@ -101,6 +111,7 @@ fn reels_add_up() {
     of("cotton", "reel, circumference", "turns in a lea", "lea");
     of("cotton", "lea", "leas in a hank", "hank");
     of("worsted", "reel, circumference", "turns in a lea", "lea");
+    of("worsted", "lea", "leas in a hank", "hank");
     of("jute, flax", "reel, circumference", "turns in a cut or lea", "cut or lea");
     of("jute, flax", "cut or lea", "cuts in a heer", "heer");
     of("jute, flax", "cut or lea", "cuts in a hank", "hank");
@@ -109,10 +120,19 @@ fn reels_add_up() {
     let lea = metres("jute, flax", "cut or lea");
     same(20.0 * metres("linen, English", "leas in a hank") * lea, metres("linen", "bundle"));
     same(50.0 / 3.0 * metres("linen, Irish", "leas in a hank") * lea, metres("linen", "bundle"));
-    // The hank of cotton is the hank of its count: 1 Ne is one hank in a pound.
-    let hank = Length::base(metres("cotton", "hank"));
-    let count = yarn::count_of(hank, Mass::parse("1 lb").unwrap());
-    same(count.number("Ne").unwrap(), 1.0);
+    // The hank of a trade is that of its count: 1 Ne is one hank in a pound.
+    for (trade, what, mass, system) in [
+        ("cotton", "hank", "1 lb", "Ne"),
+        ("spun silk", "hank", "1 lb", "spun-silk"),
+        ("worsted", "hank", "1 lb", "worsted"),
+        ("woollen, Yorkshire", "skein", "6 lb", "YSW"),
+        ("woollen, Galashiels", "cut", "24 oz", "galashiels-cut"),
+        ("woollen, American", "run", "1 lb", "american-run"),
+    ] {
+        let hank = Length::base(metres(trade, what));
+        let count = yarn::count_of(hank, Mass::parse(mass).unwrap());
+        same(count.number(system).unwrap(), 1.0);
+    }
     // Jute bundles are an even number of whole hanks, of the yarn in pounds a spyndle.
     for (pounds, trade) in [
         (7.0, "jute, 7 and 8 lb yarn"),
@@ -124,6 +144,15 @@ fn reels_add_up() {
         let hanks = bundle / pounds * 4.0;
         same(hanks % 2.0, 0.0);
     }
+}
+
+/// What is said of wraps beside the diameters is what the wraps' own factors say.
+#[test]
+fn wraps_run_as_far_as_their_factors() {
+    let factors = yarn::wraps(LinearDensity::base(50.0)).rests_on();
+    let (low, high) = (factors[0].factor(), factors[factors.len() - 1].factor());
+    let said = format!("from {low:.2} to {high:.2}");
+    assert!(table("diameter_factors").about.contains(&said), "{said}");
 }
 
 /// A round figure in print stands for its count within 5 %: else it is a slip of copying.
