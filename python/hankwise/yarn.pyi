@@ -1277,7 +1277,7 @@ lea_product: _LeaProduct
 
 @final
 class _LengthOfEnds(Formula):
-    """How long ends lie side by side that a mass of yarn makes, as on a beam.
+    """Length of the ends, lying side by side as on a beam, that a mass of yarn makes.
 
     L = 1000000 × m / (T × N)
 

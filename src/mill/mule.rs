@@ -72,7 +72,7 @@ pub fn delivery_wheel<N: Number>(
     #[q("S", 1.2..=2.5)]
     travel: Length<N>,
     /// draft wanted
-    #[q("D", 1.1..=1.8)]
+    #[q("D", 1.05..=2.0)]
     draft: Ratio<N>,
     /// slubbing delivered for each tooth of the wheel
     #[q("p", 0.005..=0.2)]

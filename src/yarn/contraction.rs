@@ -74,7 +74,7 @@ pub fn contraction_of_cotton_single<N: Number>(
 )]
 pub fn helix_contraction<N: Number>(
     /// twist
-    #[q("t", 20.0..=3000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// diameter of the yarn
     #[q("d", 0.00005..=0.005)]
@@ -120,7 +120,7 @@ pub fn two_fold_contraction<N: Number>(
 )]
 pub fn twist_left_ratio<N: Number>(
     /// twist of the singles before folding
-    #[q("t_s", 20.0..=3000.0)]
+    #[q("t_s", 20.0..=4000.0)]
     single: Twist<N>,
     /// folding twist, of the other direction
     #[q("t_f", 20.0..=2000.0)]

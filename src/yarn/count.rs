@@ -41,7 +41,7 @@ pub fn count_of<N: Number>(
 )]
 pub fn mass_of_length<N: Number>(
     /// count
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=100000.0)]
     count: LinearDensity<N>,
     /// length
     #[q("L", 0.05..=1000000.0)]
@@ -85,13 +85,13 @@ pub fn length_of_mass<N: Number>(
     #[q("m", 0.00001..=10000.0)]
     mass: Mass<N>,
     /// count, in the same state
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=100000.0)]
     count: LinearDensity<N>,
 ) -> Length<N> {
     mass / count * 1e6
 }
 
-/// How long ends lie side by side that a mass of yarn makes, as on a beam.
+/// Length of the ends, lying side by side as on a beam, that a mass of yarn makes.
 #[formula(
     result = "L",
     sources = ["Taylor 1909"],
@@ -103,7 +103,7 @@ pub fn length_of_ends<N: Number>(
     #[q("m", 0.001..=10000.0)]
     mass: Mass<N>,
     /// count, in the same state
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// ends
     #[q("N", 1.0..=20000.0)]
@@ -120,7 +120,7 @@ pub fn length_of_ends<N: Number>(
 )]
 pub fn mean_by_length<N: Number>(
     /// counts
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     let n = counts.len() as f64;
@@ -135,7 +135,7 @@ pub fn mean_by_length<N: Number>(
 )]
 pub fn mean_by_mass<N: Number>(
     /// counts
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     let n = counts.len() as f64;
