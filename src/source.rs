@@ -295,6 +295,11 @@ pub static SOURCES: &[Source] = &[
         "Twist in silk, teaching note, 2011",
         "mytextilenotes.blogspot.com/2011/12",
     ),
+    s(
+        "Rug talk",
+        "Rug Talk, yarn sizes, page for hand weavers",
+        "oocities.org/rugtalk/yarnsize.html",
+    ),
     s("Flexuma", "Table of fibre densities", "flexuma.de/concentration.html"),
     s(
         "Fibre handbook",

@@ -155,6 +155,40 @@ fn wraps_run_as_far_as_their_factors() {
     assert!(table("diameter_factors").about.contains(&said), "{said}");
 }
 
+/// Printed constants are the exact ones to half of the last figure that a hand sum takes, but for
+/// what is cut off, and what the Chinese cotton trade takes on purpose.
+#[test]
+fn constants_are_those_of_the_systems() {
+    for f in table("count_constants").figures {
+        let exact = LinearDensity::parse(&format!("1 {}", f.of[0])).unwrap().value();
+        let off = (f.low / exact - 1.0).abs();
+        if f.source == "Mill note on yarn" {
+            assert!((0.004..0.013).contains(&off), "{:?}: {off}", f.of);
+        } else {
+            assert!(off < 5e-4, "{:?}: {off}", f.of);
+        }
+    }
+}
+
+/// Contractions of folds that are written out are those of their sums.
+#[test]
+fn folds_in_print_contract_as_printed() {
+    for (words, nominal, measured) in [
+        ("sewing", 590.541_247 / 12.5, 590.541_247 / 12.0),
+        ("cable", 15.0 * 590.541_247 / 24.0, 590.541_247 / 1.4),
+        ("34 tex S 600 × 2 Z", 68.0, 69.3),
+        ("25 tex", 85.0, 89.2),
+        ("20 tex Z 700 × 2", 120.0, 132.0),
+        ("20 tex Z 700 × 3", 94.0, 96.0),
+    ] {
+        let all = table("folding_contractions").figures;
+        let found = all.iter().find(|f| f.of[0].contains(words)).unwrap();
+        let (nominal, measured) = (LinearDensity::base(nominal), LinearDensity::base(measured));
+        let c = yarn::contraction_found(nominal, measured).number("%").unwrap();
+        assert!((c - found.low).abs() <= 0.05 + 1e-9, "{words}: {c}, not {}", found.low);
+    }
+}
+
 /// A round figure in print stands for its count within 5 %: else it is a slip of copying.
 #[test]
 fn rounded_counts_are_near_their_counts() {
