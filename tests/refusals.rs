@@ -261,7 +261,7 @@ fn contractions_that_cannot_be() {
     says(&rule.answer(&[17.0]).unwrap_err(), Range, &["not possible", "factor = 17"]);
     // A single untwisted beyond nothing.
     let left = formula::find("twist_left_ratio").unwrap();
-    says(&left.answer(&[200.0, 400.0, 0.0005]).unwrap_err(), Range, &["not possible", "folding"]);
+    says(&left.answer(&[200.0, 400.0, 0.5]).unwrap_err(), Range, &["not possible", "folding"]);
 }
 
 #[test]

@@ -1090,7 +1090,7 @@ helix_angle_from_factor: _HelixAngleFromFactor
 class _HelixContraction(Formula):
     """Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.
 
-    tan α = 3.14159265 × d × t; sec α = √(1 + tan α × tan α); c = 1 − 2 / (1 + sec α)
+    tan α = 0.00314159265 × d × t; sec α = √(1 + tan α × tan α); c = 1 − 2 / (1 + sec α)
 
     twist: twist
     diameter: diameter of the yarn
@@ -2468,7 +2468,7 @@ twist_left_in_single: _TwistLeftInSingle
 class _TwistLeftRatio(Formula):
     """Share of the singles' twist left after folding the other way, with the slope of the fold.
 
-    tan β = 3.14159265 × D × t_f; q = 1 − t_f / t_s / (1 + tan β × tan β)
+    tan β = 0.00314159265 × D × t_f; q = 1 − t_f / t_s / (1 + tan β × tan β)
 
     single: twist of the singles before folding
     folding: folding twist, of the other direction
@@ -2587,8 +2587,8 @@ twist_on_ring_bobbin: _TwistOnRingBobbin
 class _TwoFoldContraction(Formula):
     """Contraction of a two-fold staple yarn: the singles change their own, and lie aslant.
 
-    tan β = 3.14159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k₁ = 1 − (1 − k′) / (1 − k) ×
-    cos β
+    tan β = 0.00314159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k₁ = 1 − (1 − k′) / (1 −
+    k) × cos β
 
     before: contraction of the singles before folding
     after: contraction of the singles after folding
