@@ -209,7 +209,8 @@ fn rounded_counts_are_near_their_counts() {
 #[test]
 fn leas_have_one_product() {
     for f in table("lea_strength").figures {
-        let product = LinearDensity::parse(f.of[1]).unwrap().number("Ne").unwrap() * f.low;
+        let load = Force::base(f.measure().unwrap().to_base(f.low));
+        let product = yarn::lea_product(load, LinearDensity::parse(f.of[1]).unwrap()).value();
         let middle = if f.of[0] == "American" { 1600.0 } else { 1850.0 };
         assert!((product / middle - 1.0_f64).abs() < 1.0 / 7.0, "{:?}: {product}", f.of);
     }

@@ -239,7 +239,7 @@ def test_s05_s06_wraps_are_an_estimate():
 
 
 def test_m21_what_is_on_the_cone():
-    """Why did I run out of yarn? (interweave.com): 15 oz with a cone of 1.5 oz, a board of 38 in."""
+    """Why did I run out of yarn? (interweave.com): a cone of 1.5 oz, a board of 38 in."""
     on_cone = hw.yarn.length_on_package("15 oz", "1.5 oz", "2000 yd/lb").number("yd")
     drawn = hw.yarn.reeled_length(turns=1500, reel="38 in", cuts=1).number("yd")
     assert [on_cone, drawn, on_cone - drawn] == close([1687.5, 1583.33, 104.167], 1e-3)

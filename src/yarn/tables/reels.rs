@@ -78,7 +78,7 @@ pub(super) static REELS: Table = Table {
 
 /// A lea of mule yarn, as Brooks prints it.
 const fn lea(of: &'static [&'static str], pull: f64) -> Figure {
-    Figure::one(of, pull, "lb").read("Brooks 1892", "Testing yarns")
+    Figure::one(of, pull, "lbf").read("Brooks 1892", "Testing yarns")
 }
 
 pub(super) static LEA_STRENGTH: Table = Table {
