@@ -210,3 +210,17 @@ fn everyday_figures_are_usual() {
         assert!(unusual.is_empty(), "{who}: {unusual:?}");
     }
 }
+
+/// Who is told to put on a wheel is told to stop the machine first.
+#[test]
+fn a_change_of_wheel_is_made_at_rest() {
+    use hankwise::quantity::Kind;
+    let mut wheels = 0;
+    for f in hankwise::formula::all() {
+        if f.name.contains("wheel") && f.output.kind == Kind::Count {
+            wheels += 1;
+            assert!(f.limits.iter().any(|l| l.starts_with("stop the machine")), "{}", f.name);
+        }
+    }
+    assert!(wheels > 5);
+}
