@@ -1562,6 +1562,27 @@ class _MeanByShare(Formula):
 mean_by_share: _MeanByShare
 
 @final
+class _MeanOfLots(Formula):
+    """Mean count of lots of any mass: all that they weigh over all their length.
+
+    m = m₁ + m₂; T_m = m / (m₁ / T₁ + m₂ / T₂)
+
+    counts: counts
+    masses: mass of each lot
+    """
+
+    def __call__(self, counts: _Measures, masses: _Measures) -> Quantity: ...
+    def working(
+        self,
+        counts: _Measures,
+        masses: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+mean_of_lots: _MeanOfLots
+
+@final
 class _MetricTicket(Formula):
     """Metric ticket of a sewing thread: three times its metric count.
 

@@ -13,6 +13,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &LENGTH_OF_ENDS,
     &MEAN_BY_LENGTH,
     &MEAN_BY_MASS,
+    &MEAN_OF_LOTS,
 ];
 
 /// Count of a yarn, a slubbing or a sliver, from a length and what it weighs.
@@ -140,4 +141,23 @@ pub fn mean_by_mass<N: Number>(
 ) -> LinearDensity<N> {
     let n = counts.len() as f64;
     n / V::sum(counts.map(|t| 1.0 / t))
+}
+
+/// Mean count of lots of any mass: all that they weigh over all their length.
+#[formula(
+    result = "T_m",
+    sources = ["definition"],
+    limits = ["masses and counts in one state", "with equal masses it is mean_by_mass, with equal lengths mean_by_length"],
+    slips = ["weighting tex by mass: that is for indirect counts", "the plain mean of the counts"]
+)]
+pub fn mean_of_lots<N: Number>(
+    /// counts
+    #[q("T", 1.0..=2000.0)]
+    counts: &[LinearDensity<N>],
+    /// mass of each lot
+    #[q("m", 0.01..=10000.0)]
+    masses: &[Mass<N>],
+) -> LinearDensity<N> {
+    let mass = V::sum(masses.clone()).named("m");
+    mass / V::sum(counts.zip(masses).map(|(t, m)| m / t))
 }
