@@ -270,7 +270,6 @@ pub static SOURCES: &[Source] = &[
         "Project Gutenberg 68583",
     ),
     s("Apparel Search", "Apparel Search, glossary, Lea", "www.apparelsearch.com"),
-    s("Twist page", "Twists per inch, encyclopaedia copy", "www.reference.com/browse/wiki"),
     s(
         "Sweet Georgia",
         "School of SweetGeorgia, sett without wraps",
@@ -295,6 +294,11 @@ pub static SOURCES: &[Source] = &[
         "Twist in silk 2011",
         "Twist in silk, teaching note, 2011",
         "mytextilenotes.blogspot.com/2011/12",
+    ),
+    s(
+        "Rug talk",
+        "Rug Talk, yarn sizes, page for hand weavers",
+        "oocities.org/rugtalk/yarnsize.html",
     ),
     s("Flexuma", "Table of fibre densities", "flexuma.de/concentration.html"),
     s(

@@ -79,6 +79,16 @@ fn what_is_defined_is_exact() {
         assert_eq!(found.len(), 1, "{words}");
         assert!((found[0].low.powi(2) * n - 1.0).abs() < 1e-12);
     }
+    // A single of 20s at 4.5, its two-fold of 10s at 4 and at 6.
+    let tpi = |multiplier: f64, count: f64| multiplier * count.sqrt();
+    let cotton = figures(ratios, "two-fold cotton")[0];
+    assert!((cotton.low - tpi(4.0, 10.0) / tpi(4.5, 20.0)).abs() < 1e-12);
+    assert!((cotton.high - tpi(6.0, 10.0) / tpi(4.5, 20.0)).abs() < 1e-12);
+    // Cotton of the published density, packed so, has the specific volume that Peirce took.
+    let cotton = figures(table("fibre_densities"), "cotton 65")[0].low;
+    let packing = figures(table("packing"), "Peirce")[0].low;
+    let (packing, density) = (Fraction::base(packing), Density::base(cotton));
+    assert!((yarn::yarn_specific_volume(packing, density).value() - 1.1).abs() < 1e-12);
     let packed = figures(table("packing"), "limit")[0];
     // A hexagon round a circle of radius 1 has the area 2√3.
     assert!((packed.low - std::f64::consts::PI / (2.0 * 3.0_f64.sqrt())).abs() < 1e-12);
@@ -101,6 +111,7 @@ fn reels_add_up() {
     of("cotton", "reel, circumference", "turns in a lea", "lea");
     of("cotton", "lea", "leas in a hank", "hank");
     of("worsted", "reel, circumference", "turns in a lea", "lea");
+    of("worsted", "lea", "leas in a hank", "hank");
     of("jute, flax", "reel, circumference", "turns in a cut or lea", "cut or lea");
     of("jute, flax", "cut or lea", "cuts in a heer", "heer");
     of("jute, flax", "cut or lea", "cuts in a hank", "hank");
@@ -109,10 +120,19 @@ fn reels_add_up() {
     let lea = metres("jute, flax", "cut or lea");
     same(20.0 * metres("linen, English", "leas in a hank") * lea, metres("linen", "bundle"));
     same(50.0 / 3.0 * metres("linen, Irish", "leas in a hank") * lea, metres("linen", "bundle"));
-    // The hank of cotton is the hank of its count: 1 Ne is one hank in a pound.
-    let hank = Length::base(metres("cotton", "hank"));
-    let count = yarn::count_of(hank, Mass::parse("1 lb").unwrap());
-    same(count.number("Ne").unwrap(), 1.0);
+    // The hank of a trade is that of its count: 1 Ne is one hank in a pound.
+    for (trade, what, mass, system) in [
+        ("cotton", "hank", "1 lb", "Ne"),
+        ("spun silk", "hank", "1 lb", "spun-silk"),
+        ("worsted", "hank", "1 lb", "worsted"),
+        ("woollen, Yorkshire", "skein", "6 lb", "YSW"),
+        ("woollen, Galashiels", "cut", "24 oz", "galashiels-cut"),
+        ("woollen, American", "run", "1 lb", "american-run"),
+    ] {
+        let hank = Length::base(metres(trade, what));
+        let count = yarn::count_of(hank, Mass::parse(mass).unwrap());
+        same(count.number(system).unwrap(), 1.0);
+    }
     // Jute bundles are an even number of whole hanks, of the yarn in pounds a spyndle.
     for (pounds, trade) in [
         (7.0, "jute, 7 and 8 lb yarn"),
@@ -123,6 +143,49 @@ fn reels_add_up() {
         let bundle = reels.figures.iter().find(|f| f.of == [trade, "bundle"]).unwrap().low;
         let hanks = bundle / pounds * 4.0;
         same(hanks % 2.0, 0.0);
+    }
+}
+
+/// What is said of wraps beside the diameters is what the wraps' own factors say.
+#[test]
+fn wraps_run_as_far_as_their_factors() {
+    let factors = yarn::wraps(LinearDensity::base(50.0)).rests_on();
+    let (low, high) = (factors[0].factor(), factors[factors.len() - 1].factor());
+    let said = format!("from {low:.2} to {high:.2}");
+    assert!(table("diameter_factors").about.contains(&said), "{said}");
+}
+
+/// Printed constants are the exact ones to half of the last figure that a hand sum takes, but for
+/// what is cut off, and what the Chinese cotton trade takes on purpose.
+#[test]
+fn constants_are_those_of_the_systems() {
+    for f in table("count_constants").figures {
+        let exact = LinearDensity::parse(&format!("1 {}", f.of[0])).unwrap().value();
+        let off = (f.low / exact - 1.0).abs();
+        if f.source == "Mill note on yarn" {
+            assert!((0.004..0.013).contains(&off), "{:?}: {off}", f.of);
+        } else {
+            assert!(off < 5e-4, "{:?}: {off}", f.of);
+        }
+    }
+}
+
+/// Contractions of folds that are written out are those of their sums.
+#[test]
+fn folds_in_print_contract_as_printed() {
+    for (words, nominal, measured) in [
+        ("sewing", 590.541_247 / 12.5, 590.541_247 / 12.0),
+        ("cable", 15.0 * 590.541_247 / 24.0, 590.541_247 / 1.4),
+        ("34 tex S 600 × 2 Z", 68.0, 69.3),
+        ("25 tex", 85.0, 89.2),
+        ("20 tex Z 700 × 2", 120.0, 132.0),
+        ("20 tex Z 700 × 3", 94.0, 96.0),
+    ] {
+        let all = table("folding_contractions").figures;
+        let found = all.iter().find(|f| f.of[0].contains(words)).unwrap();
+        let (nominal, measured) = (LinearDensity::base(nominal), LinearDensity::base(measured));
+        let c = yarn::contraction_found(nominal, measured).number("%").unwrap();
+        assert!((c - found.low).abs() <= 0.05 + 1e-9, "{words}: {c}, not {}", found.low);
     }
 }
 
@@ -146,7 +209,8 @@ fn rounded_counts_are_near_their_counts() {
 #[test]
 fn leas_have_one_product() {
     for f in table("lea_strength").figures {
-        let product = LinearDensity::parse(f.of[1]).unwrap().number("Ne").unwrap() * f.low;
+        let load = Force::base(f.measure().unwrap().to_base(f.low));
+        let product = yarn::lea_product(load, LinearDensity::parse(f.of[1]).unwrap()).value();
         let middle = if f.of[0] == "American" { 1600.0 } else { 1850.0 };
         assert!((product / middle - 1.0_f64).abs() < 1.0 / 7.0, "{:?}: {product}", f.of);
     }

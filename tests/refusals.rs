@@ -75,6 +75,8 @@ fn words_with_several_readings() {
     refused("9 turns", Kind::Twist, Unit, &["turns/m", "tpi"]);
     refused("24 dents", Kind::ReedCount, Unit, &["dents/10 cm", "dents/in"]);
     says(&convert(16.0, "cut", "tex").unwrap_err(), Unit, &cuts);
+    // Sources differ by six in what they call the American grain count.
+    refused("50 american-grain", Kind::LinearDensity, Unit, &["gr/120yd", "gr/20yd"]);
     says(&convert(16.0, "tex", "NeK").unwrap_err(), Unit, &["several ways", "worsted"]);
 }
 
@@ -259,7 +261,7 @@ fn contractions_that_cannot_be() {
     says(&rule.answer(&[17.0]).unwrap_err(), Range, &["not possible", "factor = 17"]);
     // A single untwisted beyond nothing.
     let left = formula::find("twist_left_ratio").unwrap();
-    says(&left.answer(&[200.0, 400.0, 0.0005]).unwrap_err(), Range, &["not possible", "folding"]);
+    says(&left.answer(&[200.0, 400.0, 0.5]).unwrap_err(), Range, &["not possible", "folding"]);
 }
 
 #[test]

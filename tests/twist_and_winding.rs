@@ -167,3 +167,60 @@ fn ways_of_counting_twist_agree() {
     let bumps = yarn::folding_twist_from_bumps(Count::base(300.0), gauge, Count::base(3.0)).value();
     assert!(near(counted, 400.0) && near(retwisted, 400.0) && near(bumps, 400.0));
 }
+
+/// The cylinder drives the front roller through a wheel of its own and a pair of carriers: the twist
+/// from the speeds is the constant of the count from the roller, over the teeth of the wheel on the
+/// cylinder, which drives in the machine and so is driven in the count.
+#[test]
+fn the_constant_is_counted_against_the_power() {
+    let (cylinder, whirl_ratio, roller) = (800.0, 7.5, 0.0785);
+    let (on_roller, stud_large, stud_small) = (84.0, 96.0, 21.0);
+    let constant = mill::twist_constant::<f64>(
+        Ratio::base(whirl_ratio),
+        Length::base(roller),
+        &[Count::base(on_roller), Count::base(stud_large)],
+        &[Count::base(stud_small), Count::base(1.0)],
+    );
+    let card = hankwise::formula::find("twist_constant").unwrap();
+    assert!(card.limits[0].contains("as if the roller drove"));
+    for change in [30.0, 40.0] {
+        // With the power: the change wheel drives the large wheel of the stud, its small one the roller.
+        let roller_speed = cylinder * (change / stud_large) * (stud_small / on_roller);
+        let twist = cylinder * whirl_ratio / (roller_speed * roller);
+        let from_wheel = yarn::twist_from_wheel(constant, Count::base(change)).value();
+        assert!(near(from_wheel, twist), "{from_wheel}, {twist}");
+    }
+}
+
+/// What these trades do every day is not called unusual.
+#[test]
+fn everyday_figures_are_usual() {
+    for (name, row, who) in [
+        ("fold_alike", &[14.0 / 9.0, 2.0, 0.02][..], "a throwster folds 13/15 denier"),
+        ("twist_factor", &[3500.0, 3.1], "crêpe of two such ends"),
+        ("twister_output", &[100.0, 12_000.0, 2500.0, 0.9], "the same at the twister"),
+        ("check_weight", &[5000.0, 5.0, 1.0], "a card sliver of 5 ktex"),
+        ("mass_of_length", &[20_000.0, 1.0], "a worsted top of 20 g/m"),
+        ("length_of_mass", &[10.0, 5000.0], "a can of sliver"),
+        ("twist_from_speed", &[400.0, 1.0], "a spinning wheel"),
+        ("fibres_in_section", &[5.0, 0.12, 0.2], "5 tex of fine cotton"),
+        ("knit_take_up", &[0.8, 0.03], "hand knitting on thick needles"),
+    ] {
+        let unusual = hankwise::formula::find(name).unwrap().unusual(row);
+        assert!(unusual.is_empty(), "{who}: {unusual:?}");
+    }
+}
+
+/// Who is told to put on a wheel is told to stop the machine first.
+#[test]
+fn a_change_of_wheel_is_made_at_rest() {
+    use hankwise::quantity::Kind;
+    let mut wheels = 0;
+    for f in hankwise::formula::all() {
+        if f.name.contains("wheel") && f.output.kind == Kind::Count {
+            wheels += 1;
+            assert!(f.limits.iter().any(|l| l.starts_with("stop the machine")), "{}", f.name);
+        }
+    }
+    assert!(wheels > 5);
+}

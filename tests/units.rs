@@ -383,6 +383,10 @@ proptest! {
         // Of equal masses, the plain mean of the metric numbers is the mean number.
         let numbers: f64 = counts.iter().map(|t| 1000.0 / t).sum::<f64>() / counts.len() as f64;
         prop_assert!(relative(1000.0 / mass, numbers) < 1e-12);
+        // Lots of equal mass, and lots of equal length: masses as the counts.
+        let row = |masses: &[f64]| answer("mean_of_lots", &[&counts, masses].concat());
+        prop_assert!(relative(row(&vec![2.5; counts.len()]), mass) < 1e-12);
+        prop_assert!(relative(row(&counts), length) < 1e-12);
     }
 
     #[test]

@@ -8,6 +8,7 @@ import math
 import os
 import sys
 import time
+import warnings
 from contextlib import suppress
 from pathlib import Path
 from typing import TYPE_CHECKING, NoReturn
@@ -117,6 +118,10 @@ def _parser() -> argparse.ArgumentParser:
     formula.add_argument(
         "inputs", nargs="*", default=[], metavar="input=value", help='such as count="16 YSW"'
     )
+    formula.add_argument(
+        "--in", dest="units", action="append", default=[], metavar="UNIT",
+        help="the answer in this unit as well, such as --in worsted",
+    )  # fmt: skip
     formula.add_argument("--json", action="store_true", help="print JSON for other programs")
     formula.add_argument("--latex", action="store_true", help="print the working as LaTeX")
     formula.add_argument("--sheet", metavar="F.xlsx", help="write the working as a live workbook")
@@ -208,7 +213,7 @@ def _plan(args: argparse.Namespace) -> None:
             print("\nMore: --all, --working NAME (such as twister.twist), --needed")
 
 
-def _as_json(working: hw.Working, **about: str) -> str:
+def _as_json(working: hw.Working, **about: object) -> str:
     """Give a working for other programs."""
     parts = {
         "hankwise": hw.__version__,
@@ -312,7 +317,7 @@ def _inputs(formula: hw.Formula, texts: Sequence[str]) -> dict[str, object]:
 
 def _formula(args: argparse.Namespace) -> None:
     formula = hw.formulas[args.name]
-    if not args.inputs and (args.sheet is not None or args.latex):
+    if not args.inputs and (args.sheet is not None or args.latex or args.units):
         example = formula.inputs[0]["name"]
         raise hw.NotationError(
             f"{formula.name}: a working needs the inputs; write them too, such as {example}=…"
@@ -339,16 +344,23 @@ def _formula(args: argparse.Namespace) -> None:
         else:
             print(f"{formula.name} ({formula.room})\n{formula}", end="")
         return
-    working = formula.working(**_inputs(formula, args.inputs))
+    inputs = _inputs(formula, args.inputs)
+    working = formula.working(**inputs)
+    with warnings.catch_warnings():
+        # The working has given them.
+        warnings.simplefilter("ignore", hw.RangeWarning)
+        also = {unit: formula(**inputs).to(unit) for unit in args.units}
     if args.sheet is not None:
         working.to_sheet(args.sheet)
         print(f"workbook: {args.sheet}", file=sys.stderr)
     if args.json:
-        print(_as_json(working, formula=formula.name))
+        numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}
+        more = {"also": numbers} if numbers else {}
+        print(_as_json(working, formula=formula.name, **more))
     elif args.latex:
         print(working.latex(), end="")
     else:
-        print(f"{formula.name} = {working.answer}\n")
+        print(" = ".join([formula.name, working.answer, *map(str, also.values())]) + "\n")
         print(working, end="")
         for line in working.sensitivities:
             unit = f" {line['unit']}" if line["unit"] else ""
@@ -417,8 +429,6 @@ def main(argv: Sequence[str] | None = None) -> int:
     for stream in (sys.stdout, sys.stderr):
         if hasattr(stream, "reconfigure"):
             stream.reconfigure(errors="replace")
-    import warnings
-
     warnings.showwarning = lambda message, *_args, **_more: print(
         f"note: {message}", file=sys.stderr
     )

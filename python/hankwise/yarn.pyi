@@ -1090,7 +1090,7 @@ helix_angle_from_factor: _HelixAngleFromFactor
 class _HelixContraction(Formula):
     """Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.
 
-    tan α = 3.14159265 × d × t; sec α = √(1 + tan α × tan α); c = 1 − 2 / (1 + sec α)
+    tan α = 0.00314159265 × d × t; sec α = √(1 + tan α × tan α); c = 1 − 2 / (1 + sec α)
 
     twist: twist
     diameter: diameter of the yarn
@@ -1277,7 +1277,7 @@ lea_product: _LeaProduct
 
 @final
 class _LengthOfEnds(Formula):
-    """How long ends lie side by side that a mass of yarn makes, as on a beam.
+    """Length of the ends, lying side by side as on a beam, that a mass of yarn makes.
 
     L = 1000000 × m / (T × N)
 
@@ -1560,6 +1560,27 @@ class _MeanByShare(Formula):
     ) -> Working: ...
 
 mean_by_share: _MeanByShare
+
+@final
+class _MeanOfLots(Formula):
+    """Mean count of lots of any mass: all that they weigh over all their length.
+
+    m = m₁ + m₂; T_m = m / (m₁ / T₁ + m₂ / T₂)
+
+    counts: counts
+    masses: mass of each lot
+    """
+
+    def __call__(self, counts: _Measures, masses: _Measures) -> Quantity: ...
+    def working(
+        self,
+        counts: _Measures,
+        masses: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+mean_of_lots: _MeanOfLots
 
 @final
 class _MetricTicket(Formula):
@@ -2468,7 +2489,7 @@ twist_left_in_single: _TwistLeftInSingle
 class _TwistLeftRatio(Formula):
     """Share of the singles' twist left after folding the other way, with the slope of the fold.
 
-    tan β = 3.14159265 × D × t_f; q = 1 − t_f / t_s / (1 + tan β × tan β)
+    tan β = 0.00314159265 × D × t_f; q = 1 − t_f / t_s / (1 + tan β × tan β)
 
     single: twist of the singles before folding
     folding: folding twist, of the other direction
@@ -2587,8 +2608,8 @@ twist_on_ring_bobbin: _TwistOnRingBobbin
 class _TwoFoldContraction(Formula):
     """Contraction of a two-fold staple yarn: the singles change their own, and lie aslant.
 
-    tan β = 3.14159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k₁ = 1 − (1 − k′) / (1 − k) ×
-    cos β
+    tan β = 0.00314159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k₁ = 1 − (1 − k′) / (1 −
+    k) × cos β
 
     before: contraction of the singles before folding
     after: contraction of the singles after folding

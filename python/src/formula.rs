@@ -282,13 +282,23 @@ impl Formula {
                 )
             })
             .collect();
+        // What warns stands in a notebook as it does in print.
+        let listed = |title: &str, lines: &[&str]| match lines.len() {
+            0 => String::new(),
+            _ => format!(
+                "<p>{title}:</p><ul><li>{}</li></ul>",
+                escape(&lines.join("\n")).replace('\n', "</li><li>")
+            ),
+        };
         format!(
             "<div><p><b>{}</b>: {}</p><p>{}</p><table><thead><tr><th>symbol</th><th>input</th>\
-             <th>what it is</th><th>usual</th></tr></thead><tbody>{}</tbody></table><p><small>{}</small></p></div>",
+             <th>what it is</th><th>usual</th></tr></thead><tbody>{}</tbody></table>{}{}<p><small>{}</small></p></div>",
             escape(self.card.name),
             escape(self.card.summary),
             escape(&self.equation()),
             rows.concat(),
+            listed("Limits", self.card.limits),
+            listed("Slips", self.card.slips),
             escape(&self.sources_line())
         )
     }

@@ -20,7 +20,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[&KNIT_MASS, &KNIT_TAKE_UP];
 )]
 pub fn knit_mass<N: Number>(
     /// courses
-    #[q("c", 1.0..=40.0)]
+    #[q("c", 0.5..=40.0)]
     courses: Sett<N>,
     /// width of the piece
     #[q("B", 0.02..=5.0)]

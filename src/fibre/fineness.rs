@@ -54,10 +54,10 @@ pub fn fibre_diameter<N: Number>(
 )]
 pub fn fibres_in_section<N: Number>(
     /// yarn count, clean and conditioned
-    #[q("T", 10.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     yarn: LinearDensity<N>,
     /// count of a fibre of the mean diameter
-    #[q("T_f", 0.1..=3.0)]
+    #[q("T_f", 0.05..=3.0)]
     fibre: LinearDensity<N>,
     /// coefficient of variation of the diameter
     #[q("CV", 0.0..=0.35)]

@@ -27,10 +27,10 @@ pub fn wheel_for_new_twist<N: Number>(
     #[q("z₁", 12.0..=150.0)]
     teeth: Count<N>,
     /// twist that it gives
-    #[q("t₁", 20.0..=3000.0)]
+    #[q("t₁", 20.0..=4000.0)]
     twist: Twist<N>,
     /// twist wanted
-    #[q("t₂", 20.0..=3000.0)]
+    #[q("t₂", 20.0..=4000.0)]
     wanted: Twist<N>,
 ) -> Count<N> {
     teeth * twist / wanted
@@ -48,10 +48,10 @@ pub fn wheel_for_new_twist_direct<N: Number>(
     #[q("z₁", 12.0..=150.0)]
     teeth: Count<N>,
     /// twist that it gives
-    #[q("t₁", 20.0..=3000.0)]
+    #[q("t₁", 20.0..=4000.0)]
     twist: Twist<N>,
     /// twist wanted
-    #[q("t₂", 20.0..=3000.0)]
+    #[q("t₂", 20.0..=4000.0)]
     wanted: Twist<N>,
 ) -> Count<N> {
     teeth * wanted / twist
@@ -132,10 +132,10 @@ pub fn twist_wheel_for_new_count<N: Number>(
     #[q("z₁", 12.0..=150.0)]
     teeth: Count<N>,
     /// count that it suits
-    #[q("T₁", 2.0..=2000.0)]
+    #[q("T₁", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// count to come
-    #[q("T₂", 2.0..=2000.0)]
+    #[q("T₂", 1.0..=2000.0)]
     wanted: LinearDensity<N>,
 ) -> Count<N> {
     teeth * (wanted / count).sqrt()

@@ -45,7 +45,7 @@ pub fn train_ratio<N: Number>(
 #[formula(
     result = "w",
     sources = ["Howard and Bullough 1909"],
-    limits = ["the band runs at its middle: its thickness is added to both diameters, 1/8 in in the catalogue of 1909", "without slip: a slack or oily band gives less, see spindle_speed", "keep hands from bands and cylinder while they turn"],
+    limits = ["whirl or wharve; the band runs at its middle: its thickness is added to both diameters, 1/8 in in the catalogue of 1909", "without slip: a slack or oily band gives less, see spindle_speed", "keep hands from bands and cylinder while they turn"],
     slips = ["leaving out the thickness of the band: on a small whirl it is much", "adding it to one of the two only"]
 )]
 pub fn whirl_ratio<N: Number>(
@@ -87,8 +87,8 @@ pub fn spindle_speed<N: Number>(
 #[formula(
     result = "C",
     sources = ["Howard and Bullough 1909"],
-    limits = ["counted from the delivery roller to the cylinder; write 1 where the change wheel goes", "twist is the constant over the teeth where the change wheel is driven, the constant times the teeth where it drives", "with all wheels in the lists it is the twist itself", STOP],
-    slips = ["the diameter of the roller for its circumference", "counting the train from the cylinder to the roller"]
+    limits = ["counted from the delivery roller to the cylinder, as if the roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "twist is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the twist itself", STOP],
+    slips = ["the diameter of the roller for its circumference", "driver for driven: the way of the power for the way of the count"]
 )]
 pub fn twist_constant<N: Number>(
     /// turns of the spindle for one of the cylinder
@@ -113,8 +113,8 @@ pub fn twist_constant<N: Number>(
 #[formula(
     result = "C",
     sources = ["Howard and Bullough 1909", "definition"],
-    limits = ["counted from the back roller to the front roller; write 1 where the change wheel goes", "draft is the constant over the teeth where the change wheel is driven, the constant times the teeth where it drives", "with all wheels in the lists it is the draft itself", STOP],
-    slips = ["leaving out that the rollers differ in diameter", "counting the train from front to back"]
+    limits = ["counted from the back roller to the front roller, as if the back roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "draft is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the draft itself", STOP],
+    slips = ["leaving out that the rollers differ in diameter", "driver for driven: the way of the power for the way of the count"]
 )]
 pub fn draft_constant<N: Number>(
     /// diameter of the front roller

@@ -66,7 +66,7 @@ pub fn spindle_output<N: Number>(
     #[q("η", 0.5..=1.0)]
     efficiency: Fraction<N>,
     /// count of the yarn delivered
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
     let length = (60.0 * roller_speed * time * roller * efficiency).named("Y");
@@ -88,7 +88,7 @@ pub fn twister_output<N: Number>(
     #[q("n", 500.0..=15000.0)]
     speed: Frequency<N>,
     /// twist
-    #[q("t", 20.0..=1000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// efficiency
     #[q("η", 0.5..=1.0)]

@@ -1,5 +1,6 @@
 //! The mule: draft, twist, draws, output.
 
+use super::gearing::STOP;
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{
@@ -64,7 +65,7 @@ pub fn mule_draft<N: Number>(
 #[formula(
     result = "z",
     sources = ["practice"],
-    limits = ["for a wheel in the place where the delivery goes with the teeth"],
+    limits = ["for a wheel in the place where the delivery goes with the teeth", STOP],
     slips = ["rounding to a wheel that nobody owns"]
 )]
 pub fn delivery_wheel<N: Number>(
@@ -72,7 +73,7 @@ pub fn delivery_wheel<N: Number>(
     #[q("S", 1.2..=2.5)]
     travel: Length<N>,
     /// draft wanted
-    #[q("D", 1.1..=1.8)]
+    #[q("D", 1.05..=2.0)]
     draft: Ratio<N>,
     /// slubbing delivered for each tooth of the wheel
     #[q("p", 0.005..=0.2)]
@@ -223,7 +224,7 @@ pub fn head_time<N: Number>(
 #[formula(
     result = "z",
     sources = ["practice"],
-    limits = ["for a wheel in the place where the turns go with the teeth", "stop the machine and follow its maker before a wheel is changed"],
+    limits = ["for a wheel in the place where the turns go with the teeth", STOP],
     slips = ["rounding to a wheel that nobody owns"]
 )]
 pub fn twist_wheel<N: Number>(

@@ -149,7 +149,7 @@ pub static SYSTEMS: &[System] = systems! {
     "lb/spyndle" ["spyndle", "jute"]: direct(lb(1), yd(14_400)); "lb per 14 400 yd"; ""; "1921"; "Woodhouse and Kilgour 1921"; Published,
     "dr/1000yd" ["silk-dram"]: direct(dr(1), yd(1000)); "drams per 1000 yd"; "England"; "1921"; "Wolfensberger 1921"; Published,
     "gr/120yd" []: direct(gr(1), yd(120)); "grains per 120 yd"; "United States"; ""; "ASTM D2260"; Published,
-    "gr/20yd" ["american-grain"]: direct(gr(1), yd(20)); "grains per 20 yd"; "United States"; "2015"; "Textile Calculation 2015"; Published,
+    "gr/20yd" []: direct(gr(1), yd(20)); "grains per 20 yd"; "United States"; "2015"; "Textile Calculation 2015"; Published,
     "gr/yd" ["grains/yd"]: direct(gr(1), yd(1)); "grains per yd"; ""; ""; "Balasubramanian"; Published,
     "g/yd" ["grams/yd"]: direct(g(1), yd(1)); "g per yd"; ""; ""; "Balasubramanian"; Published,
     "oz/yd" []: direct(oz(1), yd(1)); "oz per yd"; ""; ""; "definition"; Definition,

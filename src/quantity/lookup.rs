@@ -48,6 +48,7 @@ const AMBIGUOUS: &[(&str, &str)] = &[
     ("hank", "the system of the hank, such as 'Ne' (840 yd), 'worsted' (560 yd)"),
     ("ply", "the number of ends as an input of its own, such as ends=2"),
     ("grain", "'gr' for a mass; for a count name the length, 'gr/120yd', 'gr/20yd' or 'gr/yd'"),
+    ("american-grain", "'gr/120yd' or 'gr/20yd'; both are in print under that name"),
     ("ends", "'ends/cm' or 'ends/in'"),
     ("picks", "'picks/cm' or 'picks/in'"),
     ("turns", "'turns/m' or 'tpi'"),

@@ -22,7 +22,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn check_weight<N: Number>(
     /// count in the state at the machine
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=100000.0)]
     count: LinearDensity<N>,
     /// length of each end
     #[q("L", 0.5..=500.0)]
@@ -46,7 +46,7 @@ pub fn check_weight<N: Number>(
 )]
 pub fn check_weight_in_todays_air<N: Number>(
     /// count as stated
-    #[q("T", 2.0..=100000.0)]
+    #[q("T", 1.0..=100000.0)]
     count: LinearDensity<N>,
     /// length of each end
     #[q("L", 0.5..=500.0)]

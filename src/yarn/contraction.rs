@@ -5,7 +5,7 @@ use std::f64::consts::PI;
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{
-    Contraction, Fraction, Length, Ratio, Twist, TwistFactor, TwistedContraction,
+    Contraction, Diameter, Fraction, Ratio, Twist, TwistFactor, TwistedContraction,
 };
 
 /// The formulas of this file.
@@ -74,13 +74,13 @@ pub fn contraction_of_cotton_single<N: Number>(
 )]
 pub fn helix_contraction<N: Number>(
     /// twist
-    #[q("t", 20.0..=3000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// diameter of the yarn
-    #[q("d", 0.00005..=0.005)]
-    diameter: Length<N>,
+    #[q("d", 0.03..=6.0)]
+    diameter: Diameter<N>,
 ) -> Contraction<N> {
-    let tangent = (PI * diameter * twist).named("tan α");
+    let tangent = (PI / 1000.0 * diameter * twist).named("tan α");
     let secant = (1.0 + tangent.squared()).sqrt().named("sec α");
     1.0 - 2.0 / (1.0 + secant)
 }
@@ -103,10 +103,10 @@ pub fn two_fold_contraction<N: Number>(
     #[q("t_f", 20.0..=2000.0)]
     folding: Twist<N>,
     /// diameter of the helix of the singles' axes, about that of one single
-    #[q("D", 0.00005..=0.005)]
-    diameter: Length<N>,
+    #[q("D", 0.03..=6.0)]
+    diameter: Diameter<N>,
 ) -> Contraction<N> {
-    let slope = (PI * diameter * folding).named("tan β");
+    let slope = (PI / 1000.0 * diameter * folding).named("tan β");
     let cosine = (1.0 / (1.0 + slope.squared()).sqrt()).named("cos β");
     1.0 - (1.0 - after) / (1.0 - before) * cosine
 }
@@ -120,15 +120,15 @@ pub fn two_fold_contraction<N: Number>(
 )]
 pub fn twist_left_ratio<N: Number>(
     /// twist of the singles before folding
-    #[q("t_s", 20.0..=3000.0)]
+    #[q("t_s", 20.0..=4000.0)]
     single: Twist<N>,
     /// folding twist, of the other direction
     #[q("t_f", 20.0..=2000.0)]
     folding: Twist<N>,
     /// diameter of the helix of the singles' axes, about that of one single
-    #[q("D", 0.00005..=0.005)]
-    diameter: Length<N>,
+    #[q("D", 0.03..=6.0)]
+    diameter: Diameter<N>,
 ) -> Ratio<N> {
-    let slope = (PI * diameter * folding).named("tan β");
+    let slope = (PI / 1000.0 * diameter * folding).named("tan β");
     1.0 - folding / single / (1.0 + slope.squared())
 }

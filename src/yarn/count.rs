@@ -13,6 +13,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &LENGTH_OF_ENDS,
     &MEAN_BY_LENGTH,
     &MEAN_BY_MASS,
+    &MEAN_OF_LOTS,
 ];
 
 /// Count of a yarn, a slubbing or a sliver, from a length and what it weighs.
@@ -41,7 +42,7 @@ pub fn count_of<N: Number>(
 )]
 pub fn mass_of_length<N: Number>(
     /// count
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=100000.0)]
     count: LinearDensity<N>,
     /// length
     #[q("L", 0.05..=1000000.0)]
@@ -85,13 +86,13 @@ pub fn length_of_mass<N: Number>(
     #[q("m", 0.00001..=10000.0)]
     mass: Mass<N>,
     /// count, in the same state
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=100000.0)]
     count: LinearDensity<N>,
 ) -> Length<N> {
     mass / count * 1e6
 }
 
-/// How long ends lie side by side that a mass of yarn makes, as on a beam.
+/// Length of the ends, lying side by side as on a beam, that a mass of yarn makes.
 #[formula(
     result = "L",
     sources = ["Taylor 1909"],
@@ -103,7 +104,7 @@ pub fn length_of_ends<N: Number>(
     #[q("m", 0.001..=10000.0)]
     mass: Mass<N>,
     /// count, in the same state
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// ends
     #[q("N", 1.0..=20000.0)]
@@ -120,7 +121,7 @@ pub fn length_of_ends<N: Number>(
 )]
 pub fn mean_by_length<N: Number>(
     /// counts
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     let n = counts.len() as f64;
@@ -135,9 +136,28 @@ pub fn mean_by_length<N: Number>(
 )]
 pub fn mean_by_mass<N: Number>(
     /// counts
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     let n = counts.len() as f64;
     n / V::sum(counts.map(|t| 1.0 / t))
+}
+
+/// Mean count of lots of any mass: all that they weigh over all their length.
+#[formula(
+    result = "T_m",
+    sources = ["definition"],
+    limits = ["masses and counts in one state", "with equal masses it is mean_by_mass, with equal lengths mean_by_length"],
+    slips = ["weighting tex by mass: that is for indirect counts", "the plain mean of the counts"]
+)]
+pub fn mean_of_lots<N: Number>(
+    /// counts
+    #[q("T", 1.0..=2000.0)]
+    counts: &[LinearDensity<N>],
+    /// mass of each lot
+    #[q("m", 0.01..=10000.0)]
+    masses: &[Mass<N>],
+) -> LinearDensity<N> {
+    let mass = V::sum(masses.clone()).named("m");
+    mass / V::sum(counts.zip(masses).map(|(t, m)| m / t))
 }

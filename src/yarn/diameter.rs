@@ -66,7 +66,7 @@ pub fn packing_fraction<N: Number>(
     #[q("d", 0.03..=6.0)]
     diameter: Diameter<N>,
     /// yarn count
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// density of the fibre
     #[q("ρ", 0.9..=2.6)]
@@ -88,7 +88,7 @@ pub fn yarn_diameter<N: Number>(
     #[q("v", 0.7..=6.0)]
     volume: SpecificVolume<N>,
     /// yarn count
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Diameter<N> {
     (4.0 * volume * count / (1000.0 * PI)).sqrt()
@@ -125,10 +125,10 @@ pub fn diameter_rescaled<N: Number>(
     #[q("d₁", 0.03..=6.0)]
     diameter: Diameter<N>,
     /// count of the yarn that it is known of
-    #[q("T₁", 2.0..=2000.0)]
+    #[q("T₁", 1.0..=2000.0)]
     known: LinearDensity<N>,
     /// count of the other yarn
-    #[q("T₂", 2.0..=2000.0)]
+    #[q("T₂", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Diameter<N> {
     diameter * (count / known).sqrt()
@@ -143,7 +143,7 @@ pub fn diameter_rescaled<N: Number>(
 )]
 pub fn helix_angle<N: Number>(
     /// twist
-    #[q("t", 20.0..=3000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// diameter of the yarn
     #[q("d", 0.03..=6.0)]

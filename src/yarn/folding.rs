@@ -30,7 +30,7 @@ pub fn fold<N: Number>(
     #[q("c", -0.02..=0.15)]
     contraction: Contraction<N>,
     /// counts of the ends, one for each end
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     V::sum(counts) / (1.0 - contraction)
@@ -45,7 +45,7 @@ pub fn fold<N: Number>(
 )]
 pub fn fold_alike<N: Number>(
     /// count of one end
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     single: LinearDensity<N>,
     /// number of ends
     #[q("n", 1.0..=12.0)]
@@ -66,7 +66,7 @@ pub fn fold_alike<N: Number>(
 )]
 pub fn fold_fed<N: Number>(
     /// counts of the ends, one for each end
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
@@ -87,7 +87,7 @@ pub fn fold_on_twisted<N: Number>(
     #[q("k", -0.02..=0.18)]
     contraction_on_twisted: TwistedContraction<N>,
     /// counts of the ends, one for each end
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     V::sum(counts) * (1.0 + contraction_on_twisted)
@@ -102,7 +102,7 @@ pub fn fold_on_twisted<N: Number>(
 )]
 pub fn single_for_fold<N: Number>(
     /// resultant count wanted
-    #[q("T_R", 4.0..=4000.0)]
+    #[q("T_R", 2.0..=4000.0)]
     resultant: LinearDensity<N>,
     /// number of ends
     #[q("n", 1.0..=12.0)]
@@ -124,7 +124,7 @@ pub fn single_for_fold<N: Number>(
 )]
 pub fn single_on_twisted<N: Number>(
     /// resultant count wanted
-    #[q("T_R", 4.0..=4000.0)]
+    #[q("T_R", 2.0..=4000.0)]
     resultant: LinearDensity<N>,
     /// number of ends
     #[q("n", 1.0..=12.0)]
@@ -166,10 +166,10 @@ pub fn singles_length<N: Number>(
 )]
 pub fn missing_component<N: Number>(
     /// resultant count wanted
-    #[q("T_R", 4.0..=4000.0)]
+    #[q("T_R", 2.0..=4000.0)]
     resultant: LinearDensity<N>,
     /// counts of the known ends
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     known: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     known.fold(resultant, |left, t| left - t)
@@ -184,13 +184,13 @@ pub fn missing_component<N: Number>(
 )]
 pub fn missing_component_contracted<N: Number>(
     /// resultant count wanted
-    #[q("T_R", 4.0..=4000.0)]
+    #[q("T_R", 2.0..=4000.0)]
     resultant: LinearDensity<N>,
     /// contraction in folding, on the untwisted length
     #[q("c", -0.02..=0.15)]
     contraction: Contraction<N>,
     /// counts of the known ends
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     known: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     known.fold(resultant * (1.0 - contraction), |left, t| left - t)
@@ -200,15 +200,15 @@ pub fn missing_component_contracted<N: Number>(
 #[formula(
     result = "c",
     sources = ["Wilkinson 1912", "Designation practice"],
-    limits = ["on the untwisted length; negative where the yarn has grown"],
+    limits = ["on the untwisted length; negative where the yarn has grown", "both counts in one state, at one regain: oil or water lost between the two weighings would pass for a growth of the yarn"],
     slips = ["dividing by the nominal count: that gives the contraction on the twisted length"]
 )]
 pub fn contraction_found<N: Number>(
     /// sum of the counts of the ends
-    #[q("T_0", 4.0..=4000.0)]
+    #[q("T_0", 2.0..=4000.0)]
     nominal: LinearDensity<N>,
     /// count of the folded yarn, as measured
-    #[q("T_R", 4.0..=4000.0)]
+    #[q("T_R", 2.0..=4000.0)]
     resultant: LinearDensity<N>,
 ) -> Contraction<N> {
     1.0 - nominal / resultant

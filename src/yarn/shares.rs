@@ -24,7 +24,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn mass_share<N: Number>(
     /// counts of the ends, the one asked for first
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
@@ -46,7 +46,7 @@ pub fn mass_of_component<N: Number>(
     #[q("m", 0.01..=10000.0)]
     mass: Mass<N>,
     /// counts of the ends, the one asked for first
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
@@ -65,7 +65,7 @@ pub fn mass_of_component<N: Number>(
 )]
 pub fn length_share<N: Number>(
     /// counts of the yarns, the one asked for first
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
     /// mass of each yarn
     #[q("m", 0.01..=10000.0)]
@@ -84,7 +84,7 @@ pub fn length_share<N: Number>(
 )]
 pub fn count_for_share<N: Number>(
     /// resultant count wanted
-    #[q("T_R", 4.0..=4000.0)]
+    #[q("T_R", 2.0..=4000.0)]
     resultant: LinearDensity<N>,
     /// shares of all ends, the one asked for first
     #[q("s", 0.0..=1.0, whole)]
@@ -102,7 +102,7 @@ pub fn count_for_share<N: Number>(
 )]
 pub fn fold_cost<N: Number>(
     /// counts of the ends, one for each end
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
@@ -124,7 +124,7 @@ pub fn fold_cost<N: Number>(
 )]
 pub fn fold_cost_share<N: Number>(
     /// counts of the ends, the one asked for first
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]

@@ -141,7 +141,7 @@ pub fn twist_of_a_coil<N: Number>(
 )]
 pub fn twist_gained_over_end<N: Number>(
     /// twist on the package
-    #[q("t₁", 20.0..=3000.0)]
+    #[q("t₁", 20.0..=4000.0)]
     twist: Twist<N>,
     /// diameter at which the yarn comes off
     #[q("d", 0.01..=0.4)]
@@ -159,7 +159,7 @@ pub fn twist_gained_over_end<N: Number>(
 )]
 pub fn twist_lost_over_end<N: Number>(
     /// twist on the package
-    #[q("t₁", 50.0..=3000.0)]
+    #[q("t₁", 50.0..=4000.0)]
     twist: Twist<N>,
     /// diameter at which the yarn comes off
     #[q("d", 0.01..=0.4)]

@@ -38,10 +38,10 @@ const INCH: f64 = 1.0 / 0.0254;
 )]
 pub fn twist_factor<N: Number>(
     /// twist
-    #[q("t", 20.0..=3000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// yarn count
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> TwistFactor<N> {
     twist / 100.0 * count.sqrt()
@@ -59,7 +59,7 @@ pub fn twist_for_factor<N: Number>(
     #[q("K", 5.0..=80.0)]
     factor: TwistFactor<N>,
     /// yarn count
-    #[q("T", 2.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Twist<N> {
     100.0 * factor / count.sqrt()
@@ -96,13 +96,13 @@ pub fn twist_by_lincoln<N: Number>(
 )]
 pub fn twist_for_new_count<N: Number>(
     /// twist now
-    #[q("t₁", 20.0..=3000.0)]
+    #[q("t₁", 20.0..=4000.0)]
     twist: Twist<N>,
     /// count now
-    #[q("T₁", 2.0..=2000.0)]
+    #[q("T₁", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// count wanted
-    #[q("T₂", 2.0..=2000.0)]
+    #[q("T₂", 1.0..=2000.0)]
     new_count: LinearDensity<N>,
 ) -> Twist<N> {
     twist * (count / new_count).sqrt()
@@ -117,7 +117,7 @@ pub fn twist_for_new_count<N: Number>(
 )]
 pub fn twist_for_new_factor<N: Number>(
     /// twist now
-    #[q("t₁", 20.0..=3000.0)]
+    #[q("t₁", 20.0..=4000.0)]
     twist: Twist<N>,
     /// twist factor now
     #[q("K₁", 5.0..=80.0)]
@@ -138,10 +138,10 @@ pub fn twist_for_new_factor<N: Number>(
 )]
 pub fn twist_from_speed<N: Number>(
     /// spindle speed
-    #[q("n", 500.0..=20000.0)]
+    #[q("n", 100.0..=25000.0)]
     spindle: Frequency<N>,
     /// delivery
-    #[q("v", 1.0..=200.0)]
+    #[q("v", 0.5..=200.0)]
     delivery: Speed<N>,
 ) -> Twist<N> {
     spindle / delivery
@@ -177,7 +177,7 @@ pub fn wheel_for_twist<N: Number>(
     #[q("C", 100.0..=100000.0)]
     constant: Twist<N>,
     /// twist wanted
-    #[q("t", 20.0..=3000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
 ) -> Count<N> {
     constant / twist
@@ -195,7 +195,7 @@ pub fn folding_twist_ratio<N: Number>(
     #[q("t_f", 20.0..=2000.0)]
     folding: Twist<N>,
     /// twist of the singles before folding
-    #[q("t_s", 20.0..=3000.0)]
+    #[q("t_s", 20.0..=4000.0)]
     single: Twist<N>,
 ) -> Ratio<N> {
     folding / single
@@ -210,7 +210,7 @@ pub fn folding_twist_ratio<N: Number>(
 )]
 pub fn twist_left_in_single<N: Number>(
     /// twist of the singles before folding
-    #[q("t_s", 20.0..=3000.0)]
+    #[q("t_s", 20.0..=4000.0)]
     single: Twist<N>,
     /// folding twist, of the other direction
     #[q("t_f", 20.0..=2000.0)]
@@ -227,7 +227,7 @@ pub fn twist_left_in_single<N: Number>(
 )]
 pub fn twist_after_shrinkage<N: Number>(
     /// twist before
-    #[q("t", 20.0..=3000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// shrinkage in length
     #[q("s", -0.05..=0.2)]

@@ -46,7 +46,7 @@ pub fn hank_mass<N: Number>(
     #[q("C", 0.5..=3.0)]
     reel: Length<N>,
     /// count
-    #[q("T", 2.0..=4000.0)]
+    #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
     turns * reel * count * 1e-6
@@ -67,7 +67,7 @@ pub fn reel_turns_for_mass<N: Number>(
     #[q("C", 0.5..=3.0)]
     reel: Length<N>,
     /// count at the reel
-    #[q("T", 2.0..=4000.0)]
+    #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Count<N> {
     (1e6 * mass / (count * reel) - ROUNDING).ceil()
@@ -145,7 +145,7 @@ pub fn hanks_in_mass<N: Number>(
     #[q("m", 0.01..=10000.0)]
     mass: Mass<N>,
     /// count
-    #[q("T", 2.0..=4000.0)]
+    #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
     /// length of a hank
     #[q("l", 10.0..=20000.0)]
@@ -166,7 +166,7 @@ pub fn whole_hanks<N: Number>(
     #[q("m", 0.01..=10000.0)]
     mass: Mass<N>,
     /// count
-    #[q("T", 2.0..=4000.0)]
+    #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
     /// length of a hank
     #[q("l", 10.0..=20000.0)]
@@ -208,7 +208,7 @@ pub fn length_on_package<N: Number>(
     #[q("m_c", 0.0..=0.5)]
     tube: Mass<N>,
     /// count
-    #[q("T", 2.0..=4000.0)]
+    #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Length<N> {
     1e6 * (package - tube) / count
@@ -274,7 +274,7 @@ pub fn winding_output<N: Number>(
     #[q("η", 0.3..=1.0)]
     efficiency: Fraction<N>,
     /// count
-    #[q("T", 2.0..=4000.0)]
+    #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> MassRate<N> {
     60.0 * speed * drums * efficiency * count * 1e-6

@@ -65,6 +65,19 @@ def test_formula_with_its_working(run):
     assert "1 % more of twist" in out
 
 
+def test_formula_in_the_units_of_the_trade(run):
+    """Twenty yards weigh ten grains: the worsted dividend is 250 (Davis 1920), 250/10 = 25."""
+    weighed = ["formula", "count_of", "length=20 yd", "mass=10 gr", "--in", "worsted"]
+    assert good(run(*weighed)).splitlines()[0] == "count_of = 35.43 tex = 25 worsted"
+    told = json.loads(good(run(*weighed, "--in", "Nm", "--json")))
+    assert told["also"] == pytest.approx({"worsted": 25, "Nm": 28.222698}, rel=1e-7)
+    # A share is a share, and a unit that is not of the answer is refused.
+    out = good(
+        run("formula", "contraction_found", "nominal=68 tex", "resultant=69.3 tex", "--in", "%")
+    )
+    assert "1.876 %" in out.splitlines()[0]
+
+
 def test_formula_of_a_list(run):
     out = good(run("formula", "fold", "contraction=2 %", "counts=16 Nm, 20 Nm"))
     assert "114.8 tex" in out
@@ -183,6 +196,8 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["convert", "foo", "bar"], "does not begin with a number"),
         (["formula", "twist_factr"], "did you mean 'twist_factor'"),
         (["formula", "twist_factor", "twist=9 tpi"], "'count' is missing"),
+        ([*FACTOR, "--in", "kg"], "'kg' is a unit of mass"),
+        (["formula", "twist_factor", "--in", "kg"], "needs the inputs"),
         (["formula", "twist_factor", "9 tpi"], "is not an input; write it like twist="),
         (["formula", "twist_factor", "twist=9", "count=16 YSW"], "write its unit too"),
         (["formula", "twist_factor", "twist=9 tpi", "cuont=16 YSW"], "no input 'cuont'"),

@@ -233,3 +233,37 @@ def test_s05_s06_wraps_are_an_estimate():
         hw.convert(28, "wraps/in", "yd/lb")
     band = hw.yarn.wraps("24 Nm")
     assert band.low < band.likely < band.high
+    # The manual's rule and the woollen factor, on the same 28 wraps: 60 % apart.
+    found = [hw.yarn.count_from_wraps(k, "28 wraps/in") for k in (0.884**-0.5, 0.84)]
+    assert [count.number("yd/lb") for count in found] == close([693.056, 1111.11])
+
+
+def test_m21_what_is_on_the_cone():
+    """Why did I run out of yarn? (interweave.com): a cone of 1.5 oz, a board of 38 in."""
+    on_cone = hw.yarn.length_on_package("15 oz", "1.5 oz", "2000 yd/lb").number("yd")
+    drawn = hw.yarn.reeled_length(turns=1500, reel="38 in", cuts=1).number("yd")
+    assert [on_cone, drawn, on_cone - drawn] == close([1687.5, 1583.33, 104.167], 1e-3)
+
+
+def test_q01_a_ball_in_a_heated_room():
+    """Yarn maker's note on ball weight and moisture (langyarns.com)."""
+    at = [hw.fibre.mass_at_regain("50 g", "18.25 %", regain) for regain in ("14 %", "9 %")]
+    assert [mass.number("g") for mass in at] == close([48.203, 46.0888], 1e-3)
+    content = hw.fibre.regain_from_content("14 %")
+    assert hw.fibre.mass_at_regain("50 g", "18.25 %", content).number("g") == close(49.1666, 1e-3)
+
+
+def test_q08_short_of_yarn_or_short_of_water():
+    """6g short of a ball (tailfeathers20072008.blogspot.com, 2008): 94 g of 100 g and 425 m."""
+    count = hw.yarn.count_of("425 m", "100 g")
+    assert hw.yarn.length_of_mass("94 g", count).number("m") == close(399.5, 1e-3)
+    assert hw.fibre.mass_at_regain("100 g", "16 %", "9 %").number("g") == close(93.9655, 1e-3)
+    # A count found in today's dry air, for a label at 16 %: the whole length.
+    dry = hw.yarn.count_of("425 m", "93.9655 g")
+    assert hw.yarn.ball_length("100 g", dry, "9 %", "16 %").number("m") == close(425, 1e-5)
+
+
+def test_q10_twenty_grains_for_a_lea():
+    """J. T. Taylor, Cotton Weaving and Designing, 6th ed. 1909; a formula sheet prints 64.81."""
+    assert hw.yarn.count_of("120 yd", "20 gr").number("Ne") == close(50, 1e-12)
+    assert hw.yarn.mass_of_length("1 Ne", "120 yd").number("g") == close(64.7989)

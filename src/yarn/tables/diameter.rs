@@ -11,7 +11,8 @@ pub(super) static DIAMETER_FACTORS: Table = Table {
     title: "Diameters in an inch: f of n = f × √(yards in a pound)",
     about: "Threads that fit side by side in an inch are f times the root of the yards in a pound \
             (in a centimetre 0.2773 × f times the root of the metres in a kilogram). The books \
-            disagree by a twentieth; wraps on a ruler come out coarser than any of them.",
+            disagree by a twentieth. Wraps on a ruler are another thing: printed figures for them run \
+            from 0.43 to 1.06, see wraps_estimate.",
     columns: &["yarn"],
     figures: &[
         factor(&["woollen"], 0.84, "Ashenhurst page 1999"),
@@ -46,6 +47,9 @@ pub(super) static PACKING: Table = Table {
         Figure::one(&["spun yarn, as taught"], 0.65, "")
             .read("GATE solutions", "2008")
             .note("about; behind d = 4.44 × 10⁻³ √(tex/density) cm"),
+        Figure::one(&["cotton, behind Peirce's 1.1 cm³/g"], 1.0 / (1.1 * 1.52), "")
+            .defined()
+            .note("cotton of 1.52 g/cm³"),
         Figure::one(&["wool"], 0.65, ""),
         Figure::one(
             &["limit, round fibres packed as close as can be"],

@@ -1,5 +1,6 @@
 //! Handbook tables of the yarn.
 
+mod contraction;
 mod diameter;
 mod reels;
 mod rounded;
@@ -10,10 +11,12 @@ use crate::handbook::Table;
 
 /// The tables of this room.
 pub(crate) const TABLES: &[&Table] = &[
+    &contraction::FOLDING_CONTRACTIONS,
     &diameter::DIAMETER_FACTORS,
     &diameter::PACKING,
     &reels::LEA_STRENGTH,
     &reels::REELS,
+    &rounded::COUNT_CONSTANTS,
     &rounded::ROUNDED_COUNTS,
     &twist::FOLDING_TWIST_RATIOS,
     &twist::TWIST_MULTIPLIERS,

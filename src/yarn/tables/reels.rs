@@ -35,6 +35,18 @@ pub(super) static REELS: Table = Table {
         length(&["worsted", "lea"], 80.0, "yd").read("Apparel Search", "quoting a dictionary"),
         length(&["worsted", "reel, circumference"], 1.0, "yd"),
         number(&["worsted", "turns in a lea"], 80.0),
+        number(&["worsted", "leas in a hank"], 7.0).defined().note("560 yd in leas of 80 yd"),
+        length(&["worsted", "hank"], 560.0, "yd").read("Davis 1920", ""),
+        length(&["spun silk", "hank"], 840.0, "yd").read("Taylor 1909", ""),
+        length(&["woollen, Yorkshire", "skein"], 1536.0, "yd")
+            .read("Davis 1920", "")
+            .note("the count is how many weigh 6 lb"),
+        length(&["woollen, Galashiels", "cut"], 300.0, "yd")
+            .read("Blanco 1917", "")
+            .note("the count is how many weigh 24 oz"),
+        length(&["woollen, American", "run"], 1600.0, "yd")
+            .read("Brooks 1898", "")
+            .note("the count is how many weigh 1 lb"),
         length(&["woollen", "reel, circumference"], 1.0, "yd")
             .read("Britannica 1911", "Cotton manufacture, note 31")
             .note("or 2 yd"),
@@ -66,7 +78,7 @@ pub(super) static REELS: Table = Table {
 
 /// A lea of mule yarn, as Brooks prints it.
 const fn lea(of: &'static [&'static str], pull: f64) -> Figure {
-    Figure::one(of, pull, "lb").read("Brooks 1892", "Testing yarns")
+    Figure::one(of, pull, "lbf").read("Brooks 1892", "Testing yarns")
 }
 
 pub(super) static LEA_STRENGTH: Table = Table {

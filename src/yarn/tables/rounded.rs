@@ -13,6 +13,37 @@ const fn glass(tex: &'static [&'static str], yield_: f64) -> Figure {
     Figure::one(tex, yield_, "yd/lb").read("Yield table", "")
 }
 
+/// From a page of 2015.
+const fn printed(system: &'static [&'static str], tex: f64) -> Figure {
+    Figure::one(system, tex, "tex").read("Textile Calculation 2015", "count conversion")
+}
+/// Where a trade takes another moisture for the count than for the tex.
+const fn drier(of: &'static [&'static str], tex: f64) -> Figure {
+    Figure::one(of, tex, "tex")
+        .read("Mill note on yarn", "")
+        .note("at a lower conventional moisture: exact is 590.541, better keep regain apart")
+}
+
+pub(super) static COUNT_CONSTANTS: Table = Table {
+    name: "count_constants",
+    title: "Tex of count 1, as printed for sums by hand",
+    about: "Rounded, or with something besides in it: conversions here use the exact definitions. \
+            They tell why another's answer differs in its last figures.",
+    columns: &["system", "for"],
+    figures: &[
+        printed(&["Ne", ""], 590.5),
+        drier(&["Ne", "cotton, in Chinese practice"], 583.0),
+        drier(&["Ne", "polyester and cotton 65/35, in Chinese practice"], 588.0),
+        printed(&["worsted", ""], 885.8),
+        printed(&["YSW", ""], 1938.0),
+        printed(&["hawick-cut", ""], 2687.0),
+        printed(&["alloa-480", ""], 1033.0),
+        printed(&["NeL", ""], 1653.0).note("cut off, not rounded"),
+        printed(&["lb/spyndle", ""], 34.45),
+        printed(&["dr/1000yd", ""], 1.938),
+    ],
+};
+
 pub(super) static ROUNDED_COUNTS: Table = Table {
     name: "rounded_counts",
     title: "Counts and their round figures in print",

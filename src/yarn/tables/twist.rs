@@ -92,13 +92,13 @@ pub(super) static TWIST_MULTIPLIERS: Table = Table {
             .read("Brown 1923", "")
             .note("about; plain turns"),
         Figure::band(
-            &["wool", "average fleece, count 2 to 12", "by hand"],
+            &["wool", "average fleece, worsted 2 to 12", "by hand"],
             3.2,
             3.3,
             "tpi/√worsted",
         )
         .read("Teal 1995", "table"),
-        Figure::one(&["wool", "average fleece, count 1", "by hand"], 3.5, "tpi/√worsted")
+        Figure::one(&["wool", "average fleece, worsted 1", "by hand"], 3.5, "tpi/√worsted")
             .read("Teal 1995", "table"),
         remembered(&["wool, woollen", "knitting", ""], 1.2, 1.5, SKEIN),
         remembered(&["wool, woollen", "weft", ""], 1.4, 1.7, SKEIN),
@@ -150,10 +150,18 @@ pub(super) static FOLDING_TWIST_RATIOS: Table = Table {
         )
         .defined()
         .note("√(1/3)"),
+        Figure::band(
+            &["two-fold cotton", "multiplier 4.5 in the single, 4 to 6 in the fold"],
+            4.0 / 4.5 * std::f64::consts::FRAC_1_SQRT_2,
+            6.0 / 4.5 * std::f64::consts::FRAC_1_SQRT_2,
+            "",
+        )
+        .defined()
+        .note("the multipliers are those of Howard and Bullough 1909"),
         Figure::one(&["two-fold silk organzine", "14 on 16 turns"], 0.875, "")
             .read("Wolfensberger 1921", "p. 101"),
         Figure::one(&["two-fold", "a single let ply back on itself"], 0.5, "")
-            .read("Twist page", "")
+            .read("Twist per inch", "")
             .note("about; a hand test, not a mill rule"),
         Figure::one(&["two-fold", "two thirds of the single"], 2.0 / 3.0, "").note("a habit; 2/3"),
         Figure::band(&["two-fold knitting", "balanced"], 0.5, 0.7, ""),
