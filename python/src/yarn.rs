@@ -24,7 +24,7 @@ use crate::working::Working;
 /// >>> yarn.to("Nm"), yarn.contraction
 /// (<linear density (count): 14.43 Nm>, <contraction on untwisted length: 1.876 %>)
 /// >>> yarn.twist_ratio(), yarn.twist_left()
-/// (0.6666666666666666, ('S', <twist: 200 turns/m>))
+/// (0.6666666666666666, ('S', <twist: 211.5 turns/m>))
 #[pyclass(frozen, freelist = 32, module = "hankwise")]
 pub(crate) struct Yarn {
     pub(crate) yarn: crate_yarn::Yarn,
@@ -224,7 +224,8 @@ impl Yarn {
         self.yarn.twist_ratio(component).map_err(|e| raise(&e))
     }
     /// Direction and amount of the twist that is left in a component after folding: folding the other
-    /// way takes out, folding the same way adds.
+    /// way takes out, folding the same way adds. Where the contraction of a folded yarn is known it is
+    /// in a metre of the fold, else contraction is not counted.
     #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
     fn twist_left(&self, py: Python<'_>, component: usize) -> PyResult<(char, Quantity)> {
         let (direction, turns) = self.yarn.twist_left(component).map_err(|e| raise(&e))?;

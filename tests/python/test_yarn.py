@@ -23,7 +23,9 @@ def test_a_yarn_is_read_written_and_asked():
     assert (yarn.twist, yarn.direction) == (hw.q("400 turns/m"), "Z")
     assert [str(part) for part in yarn.ends] == ["34 tex S 600"] * 2
     assert yarn.twist_ratio() == pytest.approx(2 / 3)
-    assert yarn.twist_left() == ("S", hw.q("200 turns/m"))
+    # 600 turns stay while 1 m becomes 68/69.3 m; 400 are taken out.
+    direction, left = yarn.twist_left()
+    assert (direction, left.number("turns/m")) == ("S", pytest.approx(600 * 69.3 / 68 - 400))
     assert yarn.twist_factor.number("turns/cm √tex") == pytest.approx(4 * 69.3**0.5)
 
 
@@ -58,7 +60,7 @@ def test_a_yarn_is_the_same_after_a_pickle(text):
 
 @pytest.mark.parametrize(
     ("what", "answer"),
-    [("nominal", 68), ("contraction", 1 - 68 / 69.3), ("twist_ratio", 2 / 3), ("twist_left", 200)],
+    [("nominal", 68), ("contraction", 1 - 68 / 69.3), ("twist_ratio", 2 / 3), ("twist_left", 600 * 69.3 / 68 - 400)],
 )
 def test_each_figure_has_its_working(what, answer):
     working = hw.yarn.parse(STANDARD).working(what)

@@ -98,7 +98,9 @@ impl Yarn {
             }
             if let Ok((direction, turns)) = self.twist_left(place) {
                 let left = format!("{} {}", direction.letter(), of_kind(turns, Kind::Twist));
-                say(&format!("twist left{of} after folding"), left);
+                let known = self.build.depth() == 1 && self.contraction().is_ok();
+                let on = if known { ", in a metre of the fold" } else { "" };
+                say(&format!("twist left{of} after folding{on}"), left);
             }
         }
         if unlike {

@@ -16,6 +16,12 @@ pub(super) fn without_system(figures: &str, [a, b]: [f64; 2]) -> String {
     let (ends, count) = match ends_of([a, b]) {
         (true, false) => (a, b),
         (false, true) => (b, a),
+        _ if a.to_bits() == b.to_bits() => {
+            return format!(
+                "and how many ends it has is not settled; write '{a} worsted × {a}', '{a} worsted × 2' or the \
+                 like, with the system that is meant"
+            );
+        }
         _ => {
             return format!(
                 "and which figure is the ends is not settled; write '{b} worsted × {a}', '{a} worsted × {b}' or \

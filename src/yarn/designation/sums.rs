@@ -8,12 +8,12 @@ use crate::error::{Error, Result};
 use crate::formula::enter;
 use crate::number::Number;
 use crate::quantity::{
-    Amount, Contraction, Count, Kind, LinearDensity, Mass, Ratio, Twist, Unit, unit,
+    Amount, Contraction, Count, Kind, LinearDensity, Mass, Ratio, Shrinkage, Twist, Unit, unit,
 };
 use crate::worked::{Label, Tape, Working, subscript};
 use crate::yarn::{
     contraction_found, contraction_on_twisted, fold, fold_alike, folding_twist_ratio, length_share,
-    mass_share, twist_factor, twist_left_in_single,
+    mass_share, twist_after_shrinkage, twist_factor, twist_left_in_single,
 };
 
 /// A figure that a yarn's designation gives, by its name.
@@ -131,8 +131,9 @@ impl Yarn {
         self.sum(Asked::TwistRatio, component)
     }
 
-    /// Direction and turns per metre that are left in a component after folding: folding the other
-    /// way takes out, folding the same way adds.
+    /// Direction and turns that are left in a component after folding: folding the other way takes
+    /// out, folding the same way adds. Of a folded yarn whose contraction is known they are in a metre
+    /// of the folded yarn, else contraction is not counted.
     ///
     /// # Errors
     /// Where a twist or its direction is not said, or the yarn is no fold.
@@ -241,7 +242,15 @@ impl Yarn {
                 let (Some(a), Some(b)) = (outer.direction(), inner.direction()) else {
                     return Err(self.no_direction());
                 };
-                let [outer, inner] = self.turns([outer, inner], enter)?;
+                let [outer, mut inner] = self.turns([outer, inner], enter)?;
+                // The singles' turns stay while the fold grows shorter, where it is known by how much.
+                if self.build.depth() == 1
+                    && self.contraction().is_ok()
+                    && let Ok(contraction) = self.answer(Asked::Contraction, 0, enter)
+                {
+                    let contraction = contraction.labelled(|| Asked::Contraction.label());
+                    inner = twist_after_shrinkage(inner, Shrinkage::base(contraction));
+                }
                 if a == b {
                     (inner.v() + outer.v()).0
                 } else {
