@@ -223,6 +223,11 @@ impl Yarn {
     fn twist_ratio(&self, component: usize) -> PyResult<f64> {
         self.yarn.twist_ratio(component).map_err(|e| raise(&e))
     }
+    /// How lively the fold may be: the ratio beside the habits of the trade, never a verdict.
+    #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
+    fn balance(&self, component: usize) -> PyResult<String> {
+        self.yarn.balance(component).map(|b| b.to_string()).map_err(|e| raise(&e))
+    }
     /// Direction and amount of the twist that is left in a component after folding: folding the other
     /// way takes out, folding the same way adds. Where the contraction of a folded yarn is known it is
     /// in a metre of the fold, else contraction is not counted.

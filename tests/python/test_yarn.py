@@ -60,7 +60,12 @@ def test_a_yarn_is_the_same_after_a_pickle(text):
 
 @pytest.mark.parametrize(
     ("what", "answer"),
-    [("nominal", 68), ("contraction", 1 - 68 / 69.3), ("twist_ratio", 2 / 3), ("twist_left", 600 * 69.3 / 68 - 400)],
+    [
+        ("nominal", 68),
+        ("contraction", 1 - 68 / 69.3),
+        ("twist_ratio", 2 / 3),
+        ("twist_left", 600 * 69.3 / 68 - 400),
+    ],
 )
 def test_each_figure_has_its_working(what, answer):
     working = hw.yarn.parse(STANDARD).working(what)
@@ -124,6 +129,16 @@ def test_shares_and_cost_go_by_the_ends_and_their_lengths():
         yarn.fed(1.5)  # type: ignore[arg-type]
     with pytest.raises(hw.RangeError, match="end 2"):
         yarn.working("mass_share", 2)
+
+
+def test_balance_is_a_ratio_beside_habits_and_no_verdict():
+    said = hw.yarn.parse(STANDARD).balance()
+    assert "0.6667 of the singles', the other way" in said
+    assert "0.5 to 0.7 (memory)" in said
+    assert "no verdict" in said
+    assert "three-fold" not in said
+    with pytest.raises(hw.NotationError, match="twist"):
+        hw.yarn.parse("2/24 worsted").balance()
 
 
 def test_contraction_on_both_bases():

@@ -17,6 +17,7 @@
 //! available from memory only, and of unlike components from the fold to the single only the form
 //! used here, `R 89.2 tex S 360/(S 420; 25 tex + Z 80; 60 tex)`.
 
+mod balance;
 mod cursor;
 mod read;
 mod report;
@@ -29,6 +30,7 @@ mod trade;
 mod words;
 mod write;
 
+pub use balance::Balance;
 pub use sums::Asked;
 pub use trade::{Order, Reading};
 

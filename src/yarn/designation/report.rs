@@ -110,12 +110,8 @@ impl Yarn {
                 }
             }
         }
-        if folds && self.build.singles() == Some(2) {
-            block.foot.push(
-                "Folding twist over single twist is no verdict on liveliness: a balanced two-fold knitting \
-                 yarn is said to lie at about 0.5 to 0.7 (from memory). Judge a washed loop that hangs freely."
-                    .to_owned(),
-            );
+        if let Ok(balance) = self.balance(0) {
+            block.foot.push(balance.to_string());
         }
         if folds {
             block.foot.push(
