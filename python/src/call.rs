@@ -90,7 +90,7 @@ impl Formula {
             let Some(value) = value else { continue };
             let place = |e: PyErr| locate(value.py(), self.card.name, input.name, e);
             if input.many {
-                let members = members(value, input.name).map_err(place)?;
+                let members = members(value, input.name, input.kind).map_err(place)?;
                 if members.is_empty() {
                     return Err(place(NotationError::new_err(format!(
                         "the list is empty; write it like {}=[\"{}\"]",
