@@ -194,6 +194,28 @@ direct = true
     assert_eq!(systems[0].unit.source, "the old books");
     // Loaded again, nothing happens.
     assert!(std::ptr::eq(load("good", text).unwrap()[0], systems[0]));
+    // In other capitals as well, before the cotton count that people write so.
+    for name in ["CC", "cc", "cC"] {
+        assert_eq!(unit(name, Some(Kind::LinearDensity)).unwrap().symbol, "combe-cut", "{name}");
+    }
+    // As it stands in a lot file.
+    let inner = "[counts.vale-cut]\nlength = \"200 yd\"\nmass = \"1 lb\"\n";
+    assert_eq!(load("inner", inner).unwrap()[0].unit.symbol, "vale-cut");
+    let message = load("inner-bad", &inner.replace("\"1 lb\"", "26")).unwrap_err();
+    assert!(message.contains(":3: counts.vale-cut.mass"), "{message}");
+}
+
+/// What would be read as something else than the count before its name is looked for.
+#[test]
+fn signs_of_the_notation_are_no_names() {
+    for name in ["R", "S", "Z", "x", "x2", "f", "F40", "t", "Tkt", "single", "no"] {
+        refusal(&definition(name, "300 yd", "26 oz"), &[name]);
+    }
+    for name in ["R", "x2", "Tkt"] {
+        let words = [format!("'our-{name}'"), "notation of yarns".to_owned()];
+        refusal(&definition(name, "300 yd", "26 oz"), &words.each_ref().map(String::as_str));
+    }
+    refusal(&definition("dk", "300 yd", "26 oz"), &["hand-knitting", "'our-dk'"]);
 }
 
 #[test]

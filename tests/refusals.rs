@@ -106,6 +106,32 @@ fn a_count_without_its_system() {
 }
 
 #[test]
+fn a_count_in_other_capitals_or_with_look_alike_signs() {
+    for (texts, symbol) in [
+        (&["16 nm", "16 NM", "nm 16", "１６ Nm", "16 Νm", "16\u{a0}Nm"][..], "Nm"),
+        (&["16 ysw", "16 YsW"], "YSW"),
+        (&["16 ne", "16 NE", "16 cotton count", "16 Nе", "16s Cotton Counts"], "Ne"),
+        (&["16 TEX", "16 Tex"], "tex"),
+        (&["16 yds/50g", "16 Yards per 50 g"], "yd/50g"),
+    ] {
+        for text in texts {
+            assert_eq!(parse(text).unwrap().unit.symbol, symbol, "{text}");
+        }
+    }
+    refused("1", Kind::Fraction, ErrorKind::Unit, &["'100 %' for the whole", "'1 %'"]);
+    // Only where a count is wanted.
+    assert_eq!(parse_as("150 d", Kind::LinearDensity).unwrap().unit.symbol, "den");
+    refused_alone("150 d", ErrorKind::Unit, &["'d'", "not a known unit"]);
+    refused("16 count", Kind::LinearDensity, ErrorKind::Unit, &["several ways"]);
+    refused_alone("16 counts", ErrorKind::Unit, &["several ways"]);
+    refused("16 silk", Kind::LinearDensity, ErrorKind::Unit, &["spun-silk", "den"]);
+    refused("4ply", Kind::LinearDensity, ErrorKind::Unit, &["weight_band('4 ply')"]);
+    // Capitals of other units stay as they are.
+    refused("5 KG", Kind::LinearDensity, ErrorKind::Unit, &["'KG'"]);
+    assert_eq!(convert(16.0, "nm", "YSW").unwrap(), convert(16.0, "Nm", "YSW").unwrap());
+}
+
+#[test]
 fn a_folded_yarn_where_a_count_is_wanted() {
     use ErrorKind::Notation;
     let words = ["folded yarn", "2-fold of 24", "'24 worsted'", "ends"];

@@ -16,7 +16,7 @@ from hankwise._hankwise import (
 )
 
 def parse(
-    text: str,
+    text: str | Yarn,
     /,
     *,
     system: str | None = None,

@@ -4,11 +4,11 @@ use hankwise::quantity::{self, Amount, Fraction, Kind, Regain};
 use hankwise::yarn::{CheckCard, CheckWeights};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyList, PyTuple};
+use pyo3::types::{PyDict, PyList};
 
 use crate::call::warn;
 use crate::errors::{NotationError, RangeError, raise};
-use crate::inputs::{Given, locate, members, one};
+use crate::inputs::{Given, is_row, locate, members, one};
 use crate::quantity::Quantity;
 use crate::result::Table;
 
@@ -71,7 +71,7 @@ pub(crate) fn check_weight_card<'py>(
     };
     both(["regain_stated", "regain_today"], [&regain_stated, &regain_today])?;
     both(["oil_stated", "oil_today"], [&oil_stated, &oil_today])?;
-    let lengths = several(lengths, "lengths")?
+    let lengths = several(lengths, "lengths", Kind::Length)?
         .iter()
         .map(|length| amount("lengths", length, Kind::Length))
         .collect::<PyResult<Vec<_>>>()?;
@@ -90,7 +90,7 @@ pub(crate) fn check_weight_card<'py>(
         asked.confidence = figure("confidence", &confidence, Kind::Fraction)?;
     }
     if let Some(balance) = &balance {
-        asked.balance = several(balance, "balance")?
+        asked.balance = several(balance, "balance", Kind::Mass)?
             .iter()
             .map(|name| {
                 let name: String = name.extract()?;
@@ -127,10 +127,14 @@ fn whole(name: &str, number: i64) -> PyResult<u32> {
 }
 
 /// One value, or each of a list.
-fn several<'py>(value: &Bound<'py, PyAny>, name: &str) -> PyResult<Vec<Bound<'py, PyAny>>> {
+fn several<'py>(
+    value: &Bound<'py, PyAny>,
+    name: &str,
+    kind: Kind,
+) -> PyResult<Vec<Bound<'py, PyAny>>> {
     let array = value.cast::<Quantity>().is_ok_and(|q| q.get().one(value.py()).is_none());
-    let many = array || value.is_instance_of::<PyList>() || value.is_instance_of::<PyTuple>();
-    if many { members(value, name, Kind::Length) } else { Ok(vec![value.clone()]) }
+    let many = array || is_row(value);
+    if many { members(value, name, kind) } else { Ok(vec![value.clone()]) }
 }
 
 /// One figure of a kind.

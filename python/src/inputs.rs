@@ -5,7 +5,9 @@ use hankwise::quantity::{self, Amount, Kind};
 use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyList, PyString, PyTuple};
+use pyo3::types::{
+    PyByteArray, PyBytes, PyIterator, PyList, PyMapping, PySequence, PyString, PyTuple,
+};
 
 use crate::columns::{Figures, rows};
 use crate::errors::{NotationError, RangeError, UnitError, raise};
@@ -64,7 +66,8 @@ pub(crate) fn locate(py: Python<'_>, formula: &str, input: &str, error: PyErr) -
     error
 }
 
-/// The members of a list input: a list of quantities, or one quantity that holds an array.
+/// The members of a list input: those of a list, an array, a Series, a generator, or of one quantity
+/// that holds an array. A text or a set is none: a set has no order for others to go in step with.
 pub(crate) fn members<'py>(
     value: &Bound<'py, PyAny>,
     name: &str,
@@ -87,11 +90,31 @@ pub(crate) fn members<'py>(
             })
             .collect();
     }
+    if is_row(value) {
+        return value.try_iter()?.collect();
+    }
+    let example = kind.example();
     Err(NotationError::new_err(format!(
-        "a list is wanted, such as {name}=[\"{0}\", \"{0}\"], not {1}",
-        kind.example(),
+        "a list is wanted, such as {name}=[\"{example}\", \"{example}\"], not {}",
         value.repr()?
     )))
+}
+
+/// True of what gives its members one after another in an order of its own, and is no table.
+pub(crate) fn is_row(value: &Bound<'_, PyAny>) -> bool {
+    if value.is_instance_of::<PyString>()
+        || value.is_instance_of::<PyBytes>()
+        || value.is_instance_of::<PyByteArray>()
+        || value.cast::<Quantity>().is_ok()
+    {
+        return false;
+    }
+    if let Ok(dimensions) = value.getattr("ndim") {
+        return dimensions.extract::<usize>().is_ok_and(|n| n == 1);
+    }
+    // Sets and dictionaries cannot be asked for their first, generators are their own iterator.
+    let in_order = value.cast::<PySequence>().is_ok() || value.cast::<PyIterator>().is_ok();
+    in_order && value.cast::<PyMapping>().is_err()
 }
 
 /// The unit of the same name and measure in another kind: a length in millimetres may be meant for

@@ -5,8 +5,8 @@ use hankwise::yarn;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 
-use crate::errors::raise;
-use crate::inputs::{Given, one};
+use crate::errors::{NotationError, raise};
+use crate::inputs::{Given, is_row, one};
 use crate::quantity::Quantity;
 
 /// A count and the number that it was rounded to; made by `hankwise.yarn.round_tex` and
@@ -95,7 +95,10 @@ impl Rounded {
 /// <linear density (count): 64 tex>
 #[pyfunction]
 #[pyo3(signature = (count, /, agreed=None), text_signature = "(count, /, agreed=None)")]
-pub(crate) fn round_tex(count: &Bound<'_, PyAny>, agreed: Option<Vec<f64>>) -> PyResult<Rounded> {
+pub(crate) fn round_tex(
+    count: &Bound<'_, PyAny>,
+    agreed: Option<&Bound<'_, PyAny>>,
+) -> PyResult<Rounded> {
     round_count(count, "tex", agreed)
 }
 
@@ -112,14 +115,28 @@ pub(crate) fn round_tex(count: &Bound<'_, PyAny>, agreed: Option<Vec<f64>>) -> P
 pub(crate) fn round_count(
     count: &Bound<'_, PyAny>,
     unit: &str,
-    agreed: Option<Vec<f64>>,
+    agreed: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<Rounded> {
     let Given::One(count, _) = one(count, Kind::LinearDensity)? else {
         return Err(PyTypeError::new_err("one count is rounded at a time; go through the array"));
     };
     let rounded = match agreed {
         None => yarn::round_count(count, unit),
-        Some(agreed) => yarn::round_to_agreed(count, unit, &agreed),
+        Some(agreed) => yarn::round_to_agreed(count, unit, &numbers(agreed, unit)?),
     };
     rounded.map(Rounded).map_err(|e| raise(&e))
+}
+
+/// The numbers of a list that was agreed on, in its unit.
+fn numbers(agreed: &Bound<'_, PyAny>, unit: &str) -> PyResult<Vec<f64>> {
+    let written = || {
+        let given = agreed.repr().map(|r| r.to_string()).unwrap_or_default();
+        NotationError::new_err(format!(
+            "agreed: numbers in {unit} are wanted, such as agreed=[50, 64, 72], not {given}"
+        ))
+    };
+    if !is_row(agreed) {
+        return Err(written());
+    }
+    agreed.try_iter()?.map(|number| number?.extract::<f64>().map_err(|_| written())).collect()
 }

@@ -6,7 +6,7 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
-use crate::errors::raise;
+use crate::errors::{UnitError, raise};
 use crate::inputs::{Given, locate, members, one};
 use crate::quantity::Quantity;
 
@@ -66,9 +66,23 @@ pub(crate) fn change_wheel(
     let kinds = mill::ChangeWheel::KINDS;
     let read = kinds.map(|kind| single(wanted, "wanted", kind));
     let fits = read.iter().position(Result::is_ok).unwrap_or(0);
+    let asked = wanted;
     let wanted =
         read.into_iter().nth(fits).unwrap_or_else(|| single(wanted, "wanted", kinds[0]))?;
-    let constant = single(constant, "constant", kinds[fits])?;
+    let what = kinds[fits].words();
+    let constant = single(constant, "constant", kinds[fits]).map_err(|e| {
+        // A figure without a unit is better told of as that.
+        let bare = constant.str().is_ok_and(|s| s.to_string().trim().parse::<f64>().is_ok());
+        if !bare && kinds.iter().any(|kind| single(constant, "constant", *kind).is_ok()) {
+            let value = |of: &Bound<'_, PyAny>| of.str().map(|s| s.to_string()).unwrap_or_default();
+            return UnitError::new_err(format!(
+                "{NAME}: constant and wanted are of one kind; wanted = '{1}' is a {what}, and constant = '{0}' is not",
+                value(constant),
+                value(asked)
+            ));
+        }
+        e
+    })?;
     let owned = members(wheels, "wheels", Kind::Count)
         .map_err(|e| locate(wheels.py(), NAME, "wheels", e))?
         .iter()

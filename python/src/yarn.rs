@@ -3,10 +3,11 @@
 use hankwise::quantity::{self, Amount, Kind};
 use hankwise::yarn as crate_yarn;
 use hankwise::yarn::designation::{About, Asked, Direction, Order, Reading, Strand, Turned};
+use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyAny, PyTuple};
+use pyo3::types::{PyAny, PyString, PyTuple};
 
-use crate::errors::{NotationError, raise};
+use crate::errors::{NotationError, RangeError, raise};
 use crate::inputs::{Given, base_unit, members, one};
 use crate::quantity::Quantity;
 use crate::working::Working;
@@ -51,13 +52,17 @@ pub(crate) struct Yarn {
 #[pyo3(signature = (text, /, *, system=None, order=None, material=None, state=None, relaxed=None),
        text_signature = "(text, /, *, system=None, order=None, material=None, state=None, relaxed=None)")]
 pub(crate) fn parse(
-    text: &str,
+    text: &Bound<'_, PyAny>,
     system: Option<&str>,
     order: Option<&str>,
     material: Option<String>,
     state: Option<String>,
     relaxed: Option<bool>,
 ) -> PyResult<Yarn> {
+    let Ok(text) = text.cast::<PyString>() else {
+        return known_already(text, material, state, relaxed);
+    };
+    let text = text.to_str()?;
     let told = material.is_some() || state.is_some() || relaxed.is_some();
     let mut yarn = if system.is_none() && order.is_none() {
         match crate_yarn::Yarn::parse(text) {
@@ -76,9 +81,31 @@ pub(crate) fn parse(
     };
     if told {
         let about = yarn.about_mut();
-        (about.material, about.state, about.relaxed) = (material, state, relaxed);
+        (about.material, about.state, about.relaxed) = (said(material), said(state), relaxed);
     }
     Ok(Yarn { yarn })
+}
+
+/// A yarn where its name is wanted.
+#[cold]
+fn known_already(
+    given: &Bound<'_, PyAny>,
+    material: Option<String>,
+    state: Option<String>,
+    relaxed: Option<bool>,
+) -> PyResult<Yarn> {
+    if let Ok(yarn) = given.cast::<Yarn>() {
+        return Ok(yarn.get().known(material, state, relaxed));
+    }
+    Err(PyTypeError::new_err(format!(
+        "a text such as 'Nm 32/2' is wanted for a yarn, not {}",
+        given.repr()?
+    )))
+}
+
+/// What was said, where it was not left blank.
+fn said(word: Option<String>) -> Option<String> {
+    word.map(|w| w.trim().to_owned()).filter(|w| !w.is_empty())
 }
 
 /// An empty call with a text, to measure others against.
@@ -106,7 +133,7 @@ impl Yarn {
     /// In a notation: "single-to-fold", "fold-to-single" or "trade", which says nothing of twist.
     #[pyo3(signature = (notation="single-to-fold", /), text_signature = "($self, notation='single-to-fold', /)")]
     fn format(&self, notation: &str) -> PyResult<String> {
-        match notation {
+        match notation.trim().to_lowercase().replace(' ', "-").as_str() {
             "single-to-fold" => self.yarn.single_to_fold(),
             "fold-to-single" => self.yarn.fold_to_single(),
             "trade" => self.yarn.trade(),
@@ -220,28 +247,28 @@ impl Yarn {
     }
     /// Folding twist over the twist of a component (the first is 0).
     #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
-    fn twist_ratio(&self, component: usize) -> PyResult<f64> {
-        self.yarn.twist_ratio(component).map_err(|e| raise(&e))
+    fn twist_ratio(&self, component: i64) -> PyResult<f64> {
+        self.yarn.twist_ratio(place(component)?).map_err(|e| raise(&e))
     }
     /// How lively the fold may be: the ratio beside the habits of the trade, never a verdict.
     #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
-    fn balance(&self, component: usize) -> PyResult<String> {
-        self.yarn.balance(component).map(|b| b.to_string()).map_err(|e| raise(&e))
+    fn balance(&self, component: i64) -> PyResult<String> {
+        self.yarn.balance(place(component)?).map(|b| b.to_string()).map_err(|e| raise(&e))
     }
     /// Direction and amount of the twist that is left in a component after folding: folding the other
     /// way takes out, folding the same way adds. Where the contraction of a folded yarn is known it is
     /// in a metre of the fold, else contraction is not counted.
     #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
-    fn twist_left(&self, py: Python<'_>, component: usize) -> PyResult<(char, Quantity)> {
-        let (direction, turns) = self.yarn.twist_left(component).map_err(|e| raise(&e))?;
+    fn twist_left(&self, py: Python<'_>, component: i64) -> PyResult<(char, Quantity)> {
+        let (direction, turns) = self.yarn.twist_left(place(component)?).map_err(|e| raise(&e))?;
         Ok((direction.letter(), self.figure(py, turns, Kind::Twist)))
     }
     /// The working of a figure: "nominal", "contraction", "contraction_on_twisted", "twist_factor"; of a
     /// component "twist_ratio", "twist_left"; of an end "mass_share", "length_share".
     #[pyo3(signature = (what, /, component=0), text_signature = "($self, what, /, component=0)")]
-    fn working(&self, what: &str, component: usize) -> PyResult<Working> {
+    fn working(&self, what: &str, component: i64) -> PyResult<Working> {
         let asked = Asked::named(what).map_err(|e| raise(&e))?;
-        let working = self.yarn.working(asked, component).map_err(|e| raise(&e))?;
+        let working = self.yarn.working(asked, place(component)?).map_err(|e| raise(&e))?;
         Ok(Working { working })
     }
     /// Count of the whole in another system.
@@ -293,6 +320,7 @@ impl Yarn {
         state: Option<String>,
         relaxed: Option<bool>,
     ) -> Yarn {
+        let [material, state] = [material, state].map(said);
         let mut yarn = self.yarn.clone();
         let about = yarn.about_mut();
         about.material = material.or(about.material.take());
@@ -334,13 +362,13 @@ impl Yarn {
     /// Makes a yarn from what a pickle keeps.
     #[staticmethod]
     fn _of(
-        text: &str,
+        text: &Bound<'_, PyString>,
         lengths: Vec<f64>,
         material: Option<String>,
         state: Option<String>,
         relaxed: Option<bool>,
     ) -> PyResult<Yarn> {
-        let mut yarn = parse(text, None, None, material, state, relaxed)?;
+        let mut yarn = parse(text.as_any(), None, None, material, state, relaxed)?;
         if !lengths.is_empty() {
             yarn.yarn.about_mut().lengths = lengths;
         }
@@ -354,6 +382,13 @@ impl Yarn {
         let kept = (yarn.designation(), lengths, material, state, relaxed);
         Ok((slf.get_type().getattr("_of")?, kept.into_pyobject(slf.py())?))
     }
+}
+
+/// Which component or end, counted from 0.
+fn place(component: i64) -> PyResult<usize> {
+    usize::try_from(component).map_err(|_| {
+        RangeError::new_err(format!("component {component} was asked for; the first is 0"))
+    })
 }
 
 /// One figure of a kind.

@@ -13,7 +13,13 @@ pub fn load_counts(path: &Path) -> Result<Vec<&'static System>> {
         Error::plan(format!("the file of counts '{}' cannot be read: {e}", path.display()))
     })?;
     let file = File::parse(&path.display().to_string(), &text)?;
-    read_counts(&file.root())
+    let root = file.root();
+    // As it stands in a lot file: `[counts.our-cut]`.
+    let counts = match root.keys().as_slice() {
+        [only] if only == "counts" => root.section(only)?,
+        _ => root,
+    };
+    read_counts(&counts)
 }
 
 /// Defines the count systems that stand in a section, each in a table of its own.

@@ -8,7 +8,7 @@ use std::sync::{LazyLock, PoisonError, RwLock, RwLockReadGuard};
 
 use super::counts::{self, Exact, SYSTEMS, System};
 use super::kind::Kind;
-use super::lookup::several_readings;
+use super::lookup::{refuse_knitting_word, several_readings};
 use super::parse::parse_as;
 use super::unit::{FACTORS, Form, Grade, Unit, without_factors};
 use crate::error::{Error, Result};
@@ -233,6 +233,20 @@ fn unfit(name: &str) -> Option<String> {
         return Some(format!(
             "'{name}' cannot be read back after a number; write a name that begins with a letter and \
              has only letters, digits and hyphens, such as 'my-cut'"
+        ));
+    }
+    if let Some(refusal) = refuse_knitting_word(name) {
+        return Some(format!("{refusal}; choose another name, such as 'our-{name}'"));
+    }
+    // Signs of the notation of yarns: they would be read before the name is.
+    let lower = name.to_lowercase();
+    let sign = lower.trim_end_matches(|c: char| c.is_ascii_digit());
+    let signs = ["r", "b", "s", "z", "x", "f", "t"];
+    let words = ["no", "no.", "nr", "nr.", "tkt", "tkt.", "ticket", "single", "singles"];
+    if signs.contains(&sign) || words.contains(&lower.as_str()) {
+        return Some(format!(
+            "'{name}' is a sign of the notation of yarns, as in '34 tex S 600 x 2; R 69.3 tex' or \
+             'Tkt 75 metric'; choose a name of its own, such as 'our-{name}'"
         ));
     }
     several_readings(name).map(|instead| {

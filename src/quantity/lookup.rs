@@ -166,6 +166,10 @@ fn count_by_habit(name: &str, a_count_is_wanted: bool) -> Option<&'static Unit> 
     const HABITS: &[(&str, &str)] =
         &[("d", "den"), ("td", "den"), ("cc", "Ne"), ("c.c.", "Ne"), ("c.c", "Ne")];
     let name = plain(name.trim()).to_lowercase();
+    // One's own names come first, in any capitals.
+    if let Some(own) = own_unit(&name).filter(|unit| unit.kind == Kind::LinearDensity) {
+        return Some(own);
+    }
     if a_count_is_wanted && let Some((_, symbol)) = HABITS.iter().find(|(habit, _)| *habit == name)
     {
         return TABLE.get(symbol).copied();
@@ -186,11 +190,17 @@ fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
     let mut tidy = plain(name).split_whitespace().collect::<Vec<_>>().join(" ");
     if fits_counts(family) {
         // `cotton count`, `worsted counts`; `yds/50g`, `metres per 100 g`.
-        let without = tidy.strip_suffix("counts").or(tidy.strip_suffix("count"));
-        tidy = without.map_or(tidy.as_str(), str::trim_end).to_owned();
+        let lower = tidy.to_ascii_lowercase();
+        let without = [" counts", " count"]
+            .into_iter()
+            .find_map(|word| lower.ends_with(word).then(|| &tidy[..tidy.len() - word.len()]));
+        let without = without.map(str::trim_end).filter(|system| !system.is_empty());
+        tidy = without.unwrap_or(&tidy).to_owned();
         for (long, short) in [("yards", "yd"), ("yds", "yd"), ("metres", "m"), ("meters", "m")] {
-            if let Some(rest) = tidy.strip_prefix(long).filter(|r| r.starts_with(['/', ' '])) {
+            let rest = tidy.get(long.len()..).filter(|r| r.starts_with(['/', ' ']));
+            if let Some(rest) = rest.filter(|_| lower.starts_with(long)) {
                 tidy = format!("{short}{rest}");
+                break;
             }
         }
     }

@@ -20,11 +20,16 @@ pub fn parse_as(text: &str, kind: Kind) -> Result<Amount> {
 }
 
 /// A plain number of a kind: allowed where no unit matters.
+#[allow(clippy::float_cmp, reason = "a figure as it was typed")]
 pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
     let amount = |name| unit(name, Some(kind)).map(|unit| Amount { number, unit });
     match kind.family() {
         Kind::Ratio => amount(""),
         Kind::Fraction if number.abs() < 1.0 => amount("fraction"),
+        Kind::Fraction if number == 1.0 => Err(Error::unit(format!(
+            "a bare 1 was given for a {}; write '100 %' for the whole, '1 %' for 1 percent, or a fraction below 1 such as 0.01",
+            kind.words()
+        ))),
         Kind::Fraction => Err(Error::unit(format!(
             "a bare {number} was given for a {}; write '{number} %' for {number} percent, or a fraction below 1 such as {}",
             kind.words(),

@@ -63,6 +63,43 @@ def test_columns_in_lists():
 
 
 @pytest.mark.parametrize(
+    "row",
+    [
+        tuple,
+        iter,
+        np.array,
+        pd.Series,
+        lambda members: (member for member in members),
+        lambda members: np.array(members, dtype=object),
+    ],
+)
+def test_any_row_is_a_list(row):
+    expected = hw.yarn.fold_fed(["20 tex", "30 tex"], [1, 2])
+    assert hw.yarn.fold_fed(row(["20 tex", "30 tex"]), row([1, 2])) == expected
+    wheel = hw.mill.change_wheel("995 tpi", "18.1 tpi", row([50, 54]))
+    assert wheel.teeth == 54
+    card = hw.yarn.check_weight_card("16 Nm", row(["100 m", "120 yd"]))
+    assert len(card) == 2
+
+
+@pytest.mark.parametrize(
+    "none", [{"20 tex"}, {"20 tex": 1}, "20 tex", b"20 tex", 20, None, np.zeros((2, 2))]
+)
+def test_what_is_no_row(none):
+    with pytest.raises(hw.NotationError, match=r'counts=\["16 YSW", "16 YSW"\], not'):
+        hw.yarn.fold_fed(none, [1])
+    with pytest.raises(hw.NotationError, match=r'lengths=\["1.4", "1.4"\], not'):
+        hw.yarn.fold_fed(["20 tex"], none)
+
+
+def test_wheel_and_constant_of_unlike_kinds():
+    with pytest.raises(hw.UnitError, match=r"wanted = '18 turns' is a ratio.*'995 tpi' is not"):
+        hw.mill.change_wheel("995 tpi", "18 turns", [50])
+    with pytest.raises(hw.UnitError, match=r"bare 995 .* write its unit"):
+        hw.mill.change_wheel(995, "18 tpi", [50])
+
+
+@pytest.mark.parametrize(
     ("call", "error", "words"),
     [
         (

@@ -96,8 +96,25 @@ def test_wrong_things_are_refused():
         hw.yarn.parse("2/22 Ne", system="Nm")
     with pytest.raises(hw.NotationError, match="no working"):
         yarn.working("resultent")  # type: ignore[arg-type]
-    with pytest.raises(TypeError):
+    with pytest.raises(TypeError, match="a text such as 'Nm 32/2' is wanted for a yarn, not 34"):
         hw.yarn.parse(34)  # type: ignore[arg-type]
+    with pytest.raises(hw.RangeError, match="component -1"):
+        hw.yarn.parse(STANDARD).twist_ratio(-1)
+    with pytest.raises(hw.RangeError, match="end 2"):
+        hw.yarn.parse(STANDARD).working("nominal", 2)
+    with pytest.raises(hw.RangeError, match="not possible for a contraction"):
+        _ = yarn.measured("30 tex").contraction
+
+
+def test_what_has_one_meaning_is_taken():
+    yarn = hw.yarn.parse(STANDARD)
+    assert hw.yarn.parse(yarn) == yarn
+    assert yarn.format("Fold to single") == yarn.format("fold-to-single")  # type: ignore[arg-type]
+    assert hw.yarn.parse(yarn, material="wool").material == "wool"
+    assert hw.yarn.parse("34 tex", material=" ").material is None
+    told = hw.yarn.parse("2/3", system="Nm", order="Ends / Count")  # type: ignore[arg-type]
+    assert str(told) == "3 Nm × 2"
+    assert str(hw.yarn.parse("34 tex × 2").folded("3 %")) == "34 tex × 2; R 70.103093 tex"
 
 
 @given(st.text("RBSZNmtexf0123456789 ./;()+×-", max_size=40))

@@ -12,13 +12,19 @@ use crate::error::Result;
 pub(super) fn fold_to_single(mut cursor: Cursor<'_>) -> Result<Yarn> {
     let bulked = cursor.peek().eq_ignore_ascii_case(&b'B');
     cursor.at += 1;
-    if stroke_before_system(cursor)
-        && let Some(yarn) = whole_of_ends(&mut cursor, bulked)?
-    {
-        ended(&mut cursor)?;
-        return Ok(yarn);
-    }
-    let whole = Whole { count: cursor.count()?, bulked };
+    cursor.skip();
+    let start = cursor.at;
+    let count = if cursor.peek().is_ascii_digit() {
+        let number = cursor.number("a count")?;
+        cursor.skip();
+        if cursor.peek() == b'/' {
+            return whole_of_ends(cursor, start, number, bulked);
+        }
+        cursor.count_of(number, start)?
+    } else {
+        cursor.count()?
+    };
+    let whole = Whole { count, bulked };
     let build = Strand::Single(Single::default());
     let mut yarn = Yarn { build, whole: Some(whole), about: None };
     tail(&mut cursor, 0, &mut yarn.build)?;
@@ -49,29 +55,12 @@ fn refuse_new_whole(mut cursor: Cursor<'_>, whole: &Whole) -> Result<()> {
     Ok(())
 }
 
-/// True where a stroke follows the figure at once.
-fn stroke_before_system(mut cursor: Cursor<'_>) -> bool {
-    cursor.skip();
-    let rest = cursor.rest().as_bytes();
-    let figure = rest.iter().take_while(|b| b.is_ascii_digit() || **b == b'.').count();
-    figure > 0 && rest[figure..].trim_ascii_start().starts_with(b"/")
-}
-
 /// `R 34/2 tex`: the ends before the system.
-fn whole_of_ends(cursor: &mut Cursor<'_>, bulked: bool) -> Result<Option<Yarn>> {
-    let mut ahead = *cursor;
-    ahead.skip();
-    let start = ahead.at;
-    if !matches!(ahead.peek(), b'0'..=b'9' | b'.') {
-        return Ok(None);
-    }
-    let number = ahead.number("a count")?;
-    let mut after = ahead;
-    if !after.eat(b'/') {
-        return Ok(None);
-    }
-    let ends = after.whole("the number of ends")?;
-    let count = after.count_of(number, start)?;
+#[cold]
+fn whole_of_ends(mut cursor: Cursor<'_>, start: usize, number: f64, bulked: bool) -> Result<Yarn> {
+    cursor.at += 1;
+    let ends = cursor.whole("the number of ends")?;
+    let count = cursor.count_of(number, start)?;
     if ends > MOST_ENDS_AFTER_A_STROKE {
         let (n, s) = (count.number, count.unit.symbol);
         return Err(cursor.fault(
@@ -83,12 +72,12 @@ fn whole_of_ends(cursor: &mut Cursor<'_>, bulked: bool) -> Result<Option<Yarn>> 
             ),
         ));
     }
-    *cursor = after;
     let count_of_single = if cursor.eat(b';') { Some(cursor.count()?) } else { None };
     let strand = Strand::Single(Single { count: count_of_single, ..Single::default() });
     let build = Strand::Fold(Fold { parts: vec![Part { strand, ends }], twist: Turned::Unsaid });
     let whole = Some(Whole { count, bulked });
-    Ok(Some(Yarn { build, whole, about: None }))
+    ended(&mut cursor)?;
+    Ok(Yarn { build, whole, about: None })
 }
 
 /// `Z 400/2 S 600; 34 tex`: what follows the resultant, or stands for a component in brackets. It is

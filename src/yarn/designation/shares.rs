@@ -83,7 +83,10 @@ impl Yarn {
         let tex = fold_fed(&self.counts(&mut |amount, _, _, _, _| amount.base())?, &each).value();
         Kind::LinearDensity.check(tex)?;
         let system = self.system();
-        let count = Amount { number: system.from_base(tex), unit: system };
+        // To eight digits, so that the designation can be read by people too.
+        let number = system.from_base(tex);
+        let number = format!("{number:.7e}").parse().unwrap_or(number);
+        let count = Amount { number, unit: system };
         self.whole = Some(Whole { count, bulked: false });
         self.about_mut().lengths = lengths.to_vec();
         Ok(self)

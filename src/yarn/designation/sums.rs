@@ -112,7 +112,10 @@ impl Yarn {
     /// # Errors
     /// Where no resultant was measured, or the count of a single is not known.
     pub fn contraction(&self) -> Result<f64> {
-        self.sum(Asked::Contraction, 0)
+        let contraction = self.sum(Asked::Contraction, 0)?;
+        let fits = Kind::Contraction.check(contraction);
+        fits.map_err(|e| e.at(format_args!("'{}'", self.designation())))?;
+        Ok(contraction)
     }
 
     /// Twist factor of the whole, in turns/cm √tex.
@@ -158,6 +161,10 @@ impl Yarn {
     /// # Errors
     /// As the figure itself.
     pub fn working(&self, asked: Asked, component: usize) -> Result<Working> {
+        let ends = self.ends().count();
+        if component >= ends {
+            return Err(self.no_such(component, "end", ends));
+        }
         let tape = Tape::new();
         let root = {
             let mut enter = |amount: &Amount, kind: Kind, key: &str, symbol: &str, says: &str| {

@@ -43,7 +43,8 @@ impl Order {
     /// # Errors
     /// Where there is none.
     pub fn named(words: &str) -> Result<Order> {
-        Order::ALL.into_iter().find(|o| o.words() == words).ok_or_else(|| {
+        let plain = words.to_lowercase().replace(' ', "");
+        Order::ALL.into_iter().find(|o| o.words() == plain).ok_or_else(|| {
             let all = Order::ALL.map(|o| format!("'{}'", o.words())).join(", ");
             Error::notation(format!("'{words}' is no order of two figures; write one of {all}"))
         })
