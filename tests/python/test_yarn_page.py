@@ -66,8 +66,8 @@ def test_what_is_refused_and_what_to_write(text, why, instead):
     assert proposed, why
     for words in proposed:
         assert words in str(refused.value)
-        # What it says to write is read: a whole name, the unit of one, or the twist of one.
-        written = (words, f"2/22.5 {words}", f"34 tex {words}")
+        # What it says to write is read: a whole name, or the last word of this one.
+        written = (words, plain(text).rpartition(" ")[0] + " " + words)
         assert any(map(is_read, written)), words
 
 
