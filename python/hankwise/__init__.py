@@ -16,8 +16,7 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 """
 
 from hankwise import plan
-from hankwise._catalogue import formulas, handbook
-from hankwise._counts import counts
+from hankwise._catalogue import formulas
 from hankwise._hankwise import (
     BallBand,
     ChangeWheel,
@@ -89,3 +88,19 @@ __all__ = [
     "units",
     "yarn",
 ]
+
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from hankwise._counts import counts
+    from hankwise._handbook import handbook
+else:
+
+    def __getattr__(name: str) -> object:
+        """Make what is long to make when it is first asked for."""
+        if name in ("counts", "handbook"):
+            from importlib import import_module
+
+            value = globals()[name] = getattr(import_module(f"hankwise._{name}"), name)
+            return value
+        raise AttributeError(f"module 'hankwise' has no attribute '{name}'")
