@@ -74,7 +74,7 @@ impl Report {
                     for (cell, (_, align)) in row.iter().zip(&block.columns) {
                         let _ = write!(
                             out,
-                            "<td style=\"text-align:{};padding:0 0.6em\">{}</td>",
+                            "<td style=\"text-align:{};padding:0 0.6em;white-space:pre-wrap\">{}</td>",
                             align.css(),
                             escape(cell)
                         );

@@ -282,6 +282,12 @@ impl Formula {
                 )
             })
             .collect();
+        let (kind, base) = (self.card.output.kind, self.card.output.kind.base());
+        let result = if base.is_empty() {
+            format!("{}: {}", self.card.output.symbol, kind.words())
+        } else {
+            format!("{}: {}, in {base}", self.card.output.symbol, kind.words())
+        };
         // What warns stands in a notebook as it does in print.
         let listed = |title: &str, lines: &[&str]| match lines.len() {
             0 => String::new(),
@@ -291,11 +297,12 @@ impl Formula {
             ),
         };
         format!(
-            "<div><p><b>{}</b>: {}</p><p>{}</p><table><thead><tr><th>symbol</th><th>input</th>\
+            "<div><p><b>{}</b>: {}</p><p>{}<br><small>{}</small></p><table><thead><tr><th>symbol</th><th>input</th>\
              <th>what it is</th><th>usual</th></tr></thead><tbody>{}</tbody></table>{}{}<p><small>{}</small></p></div>",
             escape(self.card.name),
             escape(self.card.summary),
             escape(&self.equation()),
+            escape(&result),
             rows.concat(),
             listed("Limits", self.card.limits),
             listed("Slips", self.card.slips),
