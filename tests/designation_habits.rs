@@ -192,3 +192,16 @@ fn a_system_that_was_told_is_not_passed_over() {
     assert_eq!(read("34 x 2", "tex"), "34 tex × 2");
     assert_eq!(read("34 tex; R 30 Nm", "Nm"), "34 tex; R 30 Nm");
 }
+
+#[test]
+fn what_is_proposed_can_be_typed() {
+    for (text, proposed) in
+        [("2/2 spun-silk", "R 2 spun-silk/2"), ("1/1 YSW", "1 YSW × 2"), ("3/3 YSW", "3 YSW × 2")]
+    {
+        let message = Yarn::parse(text).unwrap_err().to_string();
+        assert!(message.contains(proposed), "{message}");
+        Yarn::parse(proposed).unwrap();
+    }
+    let bulked = Yarn::parse("B 80 den t0 f34; 70 den").unwrap();
+    assert_eq!(Yarn::parse("B 80 den f34 t0; 70 den").unwrap(), bulked);
+}

@@ -116,7 +116,7 @@ fn the_band_of_wraps_holds_what_it_rests_on() {
     let count = LinearDensity::parse("6135 yd/lb").unwrap();
     let band = yarn::wraps(count);
     let [low, likely, high] =
-        [band.low, band.likely, band.high].map(|w| w.number("wraps/in").unwrap());
+        [band.low, band.touching, band.high].map(|w| w.number("wraps/in").unwrap());
     assert!(low < likely && likely < high);
     // As it was wound: 25 ends in an inch were three quarters of the wraps.
     assert!(relative(low, 33.3333) < 2e-3);

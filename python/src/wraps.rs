@@ -12,7 +12,7 @@ use crate::quantity::Quantity;
 
 /// How many turns of a yarn may lie side by side round a rule: an estimate, never a conversion.
 ///
-/// `low`, `likely` and `high` are quantities; `rests_on` says which published factors they are by.
+/// `low`, `touching` (threads side by side, by their diameter) and `high` are quantities; `rests_on` says which published factors they are by.
 #[pyclass(frozen, module = "hankwise", weakref)]
 pub(crate) struct Wraps {
     wraps: yarn::Wraps,
@@ -36,8 +36,8 @@ impl Wraps {
     }
     /// Threads that touch: by the factor of worsted and cotton.
     #[getter]
-    fn likely(&self, py: Python<'_>) -> Quantity {
-        Wraps::quantity(py, self.wraps.likely)
+    fn touching(&self, py: Python<'_>) -> Quantity {
+        Wraps::quantity(py, self.wraps.touching)
     }
     /// By the factor with the most wraps.
     #[getter]
@@ -57,20 +57,23 @@ impl Wraps {
         self.wraps.rests_on().iter().map(row).collect()
     }
     fn __repr__(&self) -> PyResult<String> {
-        let yarn::Wraps { low, likely, high } = self.wraps;
-        let [low, likely, high] = [low, likely, high].map(Wraps::in_an_inch);
-        Ok(format!("<wraps: {} to {} in an inch, likely {} (an estimate)>", low?, high?, likely?))
+        let yarn::Wraps { low, touching, high } = self.wraps;
+        let [low, touching, high] = [low, touching, high].map(Wraps::in_an_inch);
+        Ok(format!(
+            "<wraps: {} to {} in an inch, {} where threads touch (an estimate)>",
+            low?, high?, touching?
+        ))
     }
 }
 
 /// wraps(count, /)
 /// --
 ///
-/// The wraps that a yarn of a count may have: low, likely, high, and what they rest on.
+/// The wraps that a yarn of a count may have: low, touching, high, and what they rest on.
 ///
 /// >>> import hankwise as hw
 /// >>> hw.yarn.wraps("16 YSW")
-/// <wraps: 27 to 68 in an inch, likely 58 (an estimate)>
+/// <wraps: 27 to 68 in an inch, 58 where threads touch (an estimate)>
 #[pyfunction]
 #[pyo3(signature = (count, /), text_signature = "(count, /)")]
 pub(crate) fn wraps(count: &Bound<'_, PyAny>) -> PyResult<Wraps> {

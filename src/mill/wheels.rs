@@ -172,6 +172,13 @@ pub fn change_wheel(
         Parts::new(wheels.to_vec(), Kind::Count, "[32, 35, 40]").map_err(|e| e.at("wheels"))?;
     let (factor, target) = (constant.base(), wanted.base());
     let teeth = law.teeth(factor, target);
+    if !(1.0..=1000.0).contains(&teeth) {
+        return Err(Error::range(format!(
+            "{} teeth would give what is wanted, and no wheel has them; are constant and wanted \
+             exchanged, or is the law the other one?",
+            crate::quantity::print::figure(teeth)
+        )));
+    }
     let fit = |teeth: f64| {
         let gives = law.gives(factor, teeth);
         Fit { teeth, gives, off: gives / target - 1.0 }

@@ -101,7 +101,7 @@ pub struct Wraps {
     /// By the factor with the fewest.
     pub low: Sett<f64>,
     /// Threads that touch: by the factor of worsted and cotton.
-    pub likely: Sett<f64>,
+    pub touching: Sett<f64>,
     /// By the factor with the most.
     pub high: Sett<f64>,
 }
@@ -113,11 +113,11 @@ impl Wraps {
     }
 }
 
-/// The wraps that a yarn of a count may have: low, likely, high.
+/// The wraps that a yarn of a count may have: low, touching, high.
 ///
 /// The band is that of the published factors, [`WRAPS_FACTORS`]. It is wide because wraps go by the
 /// hand and the tension as much as by the yarn.
 pub fn wraps(count: LinearDensity<f64>) -> Wraps {
     let by = |place: usize| wraps_estimate(Ratio::base(WRAPS_FACTORS[place].factor()), count);
-    Wraps { low: by(0), likely: by(2), high: by(4) }
+    Wraps { low: by(0), touching: by(2), high: by(4) }
 }

@@ -77,7 +77,7 @@ def test_the_breaking_length_hangs_by_the_breaking_force(force, tex):
 
 def test_wraps_are_a_band_with_its_grounds():
     wraps = hw.yarn.wraps("6135 yd/lb")
-    low, likely, high = (w.number("wpi") for w in (wraps.low, wraps.likely, wraps.high))
+    low, likely, high = (w.number("wpi") for w in (wraps.low, wraps.touching, wraps.high))
     assert low == pytest.approx(25 / 0.75)
     assert likely == pytest.approx(0.9 * 6135**0.5)
     assert high == pytest.approx((6135 / 0.884) ** 0.5)
@@ -87,7 +87,7 @@ def test_wraps_are_a_band_with_its_grounds():
     assert all(hw.source(row["source"])["title"] for row in wraps.rests_on)
     assert "estimate" in repr(wraps)
     # The middle figure is one formula of the catalogue, where a factor of one's own goes in too.
-    assert wraps.likely == hw.yarn.wraps_estimate(0.9, "6135 yd/lb")
+    assert wraps.touching == hw.yarn.wraps_estimate(0.9, "6135 yd/lb")
 
 
 @given(TEX)

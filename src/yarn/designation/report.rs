@@ -103,6 +103,11 @@ impl Yarn {
                 say(&format!("twist left{of} after folding{on}"), left);
             }
         }
+        let lengths = &self.about().lengths;
+        if !lengths.is_empty() {
+            let each: Vec<String> = lengths.iter().map(|u| figure(*u)).collect();
+            say("length of each end in a unit length of the yarn", each.join(", "));
+        }
         if unlike {
             for (end, yarn) in self.ends().enumerate() {
                 if let Ok(share) = self.mass_share(end) {

@@ -83,9 +83,13 @@ fn whole_of_ends(mut cursor: Cursor<'_>, start: usize, number: f64, bulked: bool
 /// `Z 400/2 S 600; 34 tex`: what follows the resultant, or stands for a component in brackets. It is
 /// put where it belongs, which costs less than to hand it on.
 fn tail(cursor: &mut Cursor<'_>, depth: usize, out: &mut Strand) -> Result<()> {
-    let top = twist(cursor)?;
+    let mut top = twist(cursor)?;
     if !cursor.eat(b'/') {
         let filaments = filaments(cursor)?;
+        // The other notation has the filaments first.
+        if top == Turned::Unsaid && filaments.is_some() {
+            top = twist(cursor)?;
+        }
         let count = if cursor.eat(b';') { Some(cursor.count()?) } else { None };
         *out = Strand::Single(Single { count, filaments, twist: top });
         return Ok(());

@@ -223,7 +223,14 @@ fn settle(
         (false, true) if silk => Ok(Order::WholeThenEnds),
         (true, false) if !silk => Ok(Order::EndsThenCount),
         (false, true) => Ok(Order::CountThenEnds),
-        (true, true) if a == b && a <= 2.0 && !silk => Ok(Order::EndsThenCount),
+        (true, true) if a == b && a == 2.0 && !silk => Ok(Order::EndsThenCount),
+        _ if silk && a == b => Err(cursor.fault(
+            start,
+            format!(
+                "'{given}' can be read in two ways; write 'R {a} {s}/{a}' for {a} as a whole, '{a} {s} × {a}' \
+                 for {a} ends of {a}"
+            ),
+        )),
         _ if silk => Err(cursor.fault(
             start,
             format!(
