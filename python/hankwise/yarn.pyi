@@ -363,7 +363,7 @@ contraction_found: _ContractionFound
 class _ContractionOfCottonSingle(Formula):
     """Contraction of a cotton single in spinning, by an empirical rule, on the untwisted length.
 
-    TM = K / 9.56734427; c = (2.67 × TM − 4.93) / 100
+    TM = 2.54 × K / 24.3010545; c = (2.67 × TM − 4.93) / 100
 
     factor: twist factor
     """

@@ -2,6 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
+use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::{Count, Length, LinearDensity, Ratio, ReedCount, Sett};
 
 /// The formulas of this file.
@@ -107,7 +108,7 @@ pub fn diameters_side_by_side<N: Number>(
     #[q("T", 5.0..=1000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    let yards_per_pound = (1e6 * 0.45359237 / 0.9144 / count).named("Y");
+    let yards_per_pound = (YARD_PER_POUND / count).named("Y");
     factor * yards_per_pound.sqrt() / 2.54
 }
 

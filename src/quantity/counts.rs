@@ -80,6 +80,11 @@ const fn tex(length: Exact, mass: Exact) -> f64 {
     exact(mass.0 * length.1 * 1_000_000, mass.1 * length.0)
 }
 
+/// The tex of English cotton 1: 840 yd in a pound.
+pub(crate) const ENGLISH_COTTON: f64 = tex(yd(840), lb(1));
+/// The tex of a yarn of which one yard weighs a pound.
+pub(crate) const YARD_PER_POUND: f64 = tex(yd(1), lb(1));
+
 /// Rows: "symbol" [names]: what it is; definition; country; date; source; grade.
 macro_rules! systems {
     ($($symbol:literal [$($name:literal),*]: $what:expr; $definition:literal; $country:literal;

@@ -4,6 +4,7 @@ use std::f64::consts::PI;
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
+use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Contraction, Diameter, Fraction, Ratio, Twist, TwistFactor, TwistedContraction,
 };
@@ -17,9 +18,6 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &TWO_FOLD_CONTRACTION,
     &TWIST_LEFT_RATIO,
 ];
-
-/// The twist factor of cotton multiplier 1: √(tex × Ne) ÷ 2.54 cm.
-const COTTON: f64 = 9.567_344_272_191_179;
 
 /// Contraction on the untwisted length, from that on the twisted.
 #[formula(
@@ -61,7 +59,7 @@ pub fn contraction_of_cotton_single<N: Number>(
     #[q("K", 20.0..=55.0)]
     factor: TwistFactor<N>,
 ) -> Fraction<N> {
-    let multiplier = (factor / COTTON).named("TM");
+    let multiplier = (2.54 * factor / ENGLISH_COTTON.sqrt()).named("TM");
     (2.67 * multiplier - 4.93) / 100.0
 }
 

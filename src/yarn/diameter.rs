@@ -4,6 +4,7 @@ use std::f64::consts::PI;
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
+use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Angle, Density, Diameter, Fraction, LinearDensity, SpecificVolume, Twist, TwistFactor,
 };
@@ -107,7 +108,7 @@ pub fn peirce_diameter<N: Number>(
     count: LinearDensity<N>,
 ) -> Diameter<N> {
     // Of 840 yd/lb.
-    let number = (1e6 * 0.453_592_37 / (840.0 * 0.9144) / count).named("N");
+    let number = (ENGLISH_COTTON / count).named("N");
     25.4 / (28.0 * number.sqrt())
 }
 

@@ -2,6 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
+use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{Density, Force, Length, LinearDensity, Ratio, Stress, Tenacity};
 
 /// The formulas of this file.
@@ -77,7 +78,7 @@ pub fn lea_product<N: Number>(
     #[q("T", 3.0..=300.0)]
     count: LinearDensity<N>,
 ) -> Ratio<N> {
-    let number = (1e6 * 0.453_592_37 / (840.0 * 0.9144) / count).named("N");
+    let number = (ENGLISH_COTTON / count).named("N");
     let pounds = (lea / (0.453_592_37 * 9.80665)).named("S");
     number * pounds
 }

@@ -2,6 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
+use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Count, Frequency, Length, LinearDensity, Ratio, Shrinkage, Speed, Twist, TwistFactor,
 };
@@ -24,8 +25,6 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &FOLDING_TWIST_FROM_BUMPS,
 ];
 
-/// Tex of English cotton count 1: 840 yards in a pound.
-const COTTON: f64 = 453_592.37 / (840.0 * 0.9144);
 /// Turns in a metre for a turn in an inch.
 const INCH: f64 = 1.0 / 0.0254;
 
@@ -83,7 +82,7 @@ pub fn twist_by_lincoln<N: Number>(
     #[q("T", 5.0..=120.0)]
     count: LinearDensity<N>,
 ) -> Twist<N> {
-    let cotton = (COTTON / count).named("N");
+    let cotton = (ENGLISH_COTTON / count).named("N");
     100.0 * factor / count.sqrt() - 0.2 * INCH * (30.0 - cotton)
 }
 

@@ -2,6 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
+use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Count, Duration, Fraction, Length, LinearDensity, Mass, MassRate, Ratio, Speed,
 };
@@ -28,9 +29,6 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 /// A millionth: what is whole must not become one more, or one less, by the rounding of binary
 /// figures.
 const ROUNDING: f64 = 1e-6;
-/// Tex of English cotton count 1: 840 yards in a pound.
-const COTTON: f64 = 453_592.37 / (840.0 * 0.9144);
-
 /// Mass of a hank from the turns of the reel.
 #[formula(
     result = "m",
@@ -317,7 +315,7 @@ pub fn cotton_ticket<N: Number>(
     #[q("n", 1.0..=12.0)]
     ends: Count<N>,
 ) -> Ratio<N> {
-    3.0 * (COTTON / (single * ends))
+    3.0 * (ENGLISH_COTTON / (single * ends))
 }
 
 /// Single of a sewing cotton from its number: any number of cords equals three ends of that count.

@@ -2,6 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
+use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::{LinearDensity, Ratio, Sett};
 
 /// The formulas of this file.
@@ -24,7 +25,7 @@ pub fn wraps_estimate<N: Number>(
     #[q("T", 5.0..=5000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    let yards_per_pound = (1e6 * 0.453_592_37 / 0.9144 / count).named("Y");
+    let yards_per_pound = (YARD_PER_POUND / count).named("Y");
     factor * yards_per_pound.sqrt() / 2.54
 }
 
@@ -44,7 +45,7 @@ pub fn count_from_wraps<N: Number>(
     wraps: Sett<N>,
 ) -> LinearDensity<N> {
     let yards_per_pound = (2.54 * wraps / factor).squared().named("Y");
-    1e6 * 0.453_592_37 / 0.9144 / yards_per_pound
+    YARD_PER_POUND / yards_per_pound
 }
 
 /// A published relation of wraps to count.
