@@ -2,7 +2,6 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::{Count, Length, LinearDensity, Ratio, ReedCount, Sett};
 
 /// The formulas of this file.
@@ -108,8 +107,7 @@ pub fn diameters_side_by_side<N: Number>(
     #[q("T", 5.0..=1000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    let yards_per_pound = (YARD_PER_POUND / count).named("Y");
-    factor * yards_per_pound.sqrt() / 2.54
+    crate::yarn::side_by_side(factor, count)
 }
 
 /// The closest sett of a weave by diameters and intersections, for a square cloth.

@@ -1,12 +1,20 @@
 //! Wraps: how many turns of a yarn lie side by side round a rule. An estimate, never a conversion.
 
 use crate::formula::{Formula, formula};
-use crate::number::Number;
+use crate::number::{Number, V};
 use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::{LinearDensity, Ratio, Sett};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[&WRAPS_ESTIMATE, &COUNT_FROM_WRAPS];
+
+/// Threads of a count side by side in a centimetre: the factor times the root of the yards in a pound,
+/// in an inch. The law of diameters and of wraps; what differs is the factor.
+#[inline(always)]
+pub(crate) fn side_by_side<N: Number>(factor: V<N>, count: V<N>) -> V<N> {
+    let yards_per_pound = (YARD_PER_POUND / count).named("Y");
+    factor * yards_per_pound.sqrt() / 2.54
+}
 
 /// Estimate of the wraps of a yarn from its count.
 ///
@@ -25,8 +33,7 @@ pub fn wraps_estimate<N: Number>(
     #[q("T", 5.0..=5000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    let yards_per_pound = (YARD_PER_POUND / count).named("Y");
-    factor * yards_per_pound.sqrt() / 2.54
+    side_by_side(factor, count)
 }
 
 /// Estimate of the count of a yarn from its wraps.
