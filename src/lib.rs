@@ -29,7 +29,7 @@
 //! sure that is and where every kilogram goes.
 //!
 //! The rooms: [`number`] and [`worked`] (the idea), [`quantity`] (units, count and reed systems),
-//! [`mod@formula`] (cards and catalogue), [`handbook`] (figures that no formula gives), [`fibre`],
+//! [`mod@formula`] (cards and catalogue), [`particulars`] (chains of them), [`handbook`] (figures that no formula gives), [`fibre`],
 //! [`yarn`], [`cloth`] and [`mill`] (the trade), [`plan`] (the main job), [`source`] (who says so),
 //! [`mod@normal`] and [`table`] (the normal law, tables as text and HTML).
 #![forbid(unsafe_code)]
@@ -42,6 +42,7 @@ pub mod handbook;
 pub mod mill;
 pub mod normal;
 pub mod number;
+pub mod particulars;
 #[cfg(feature = "plan-file")]
 pub mod plan;
 pub mod prelude;

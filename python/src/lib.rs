@@ -17,6 +17,7 @@ mod help;
 mod inputs;
 mod make;
 mod out;
+mod particulars;
 mod plan;
 mod quantity;
 mod result;
@@ -48,6 +49,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<handbook::HandbookTable>()?;
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
+    m.add_class::<particulars::Particulars>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
