@@ -1,12 +1,14 @@
 //! The cloth: sett and reed, the piece, its mass, knitting, finishing.
 
 mod finishing;
+mod geometry;
 mod knit;
 mod mass;
 mod piece;
 mod sett;
 
 pub use finishing::*;
+pub use geometry::*;
 pub use knit::*;
 pub use mass::*;
 pub use piece::*;
@@ -15,5 +17,13 @@ pub use sett::*;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] =
-    &[finishing::FORMULAS, knit::FORMULAS, mass::FORMULAS, piece::FORMULAS, sett::FORMULAS];
+pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    finishing::FORMULAS,
+    geometry::KEMP,
+    geometry::PEIRCE,
+    geometry::RULES,
+    knit::FORMULAS,
+    mass::FORMULAS,
+    piece::FORMULAS,
+    sett::FORMULAS,
+];

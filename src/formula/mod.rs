@@ -9,6 +9,7 @@ pub use array::BLOCK;
 pub(crate) use catalogue::has_words;
 pub use catalogue::{all, find, search};
 pub(crate) use hankwise_macros::formula;
+pub(crate) use solve::bisect;
 
 use crate::error::{Error, Result};
 use crate::quantity::{Amount, Kind};

@@ -1,0 +1,14 @@
+//! Geometry of plain cloth: crimp, height, angle, thickness, jam.
+
+mod kemp;
+mod peirce;
+mod rules;
+mod thread;
+
+pub use kemp::*;
+pub use peirce::*;
+pub use rules::*;
+
+pub(crate) use kemp::FORMULAS as KEMP;
+pub(crate) use peirce::FORMULAS as PEIRCE;
+pub(crate) use rules::FORMULAS as RULES;
