@@ -1,4 +1,4 @@
-//! The cloth: sett and reed, the piece, its mass, knitting, finishing.
+//! The cloth: weave, sett and reed, the piece, its mass, knitting, finishing.
 
 mod finishing;
 mod geometry;
@@ -6,6 +6,7 @@ mod knit;
 mod mass;
 mod piece;
 mod sett;
+mod weave;
 
 pub use finishing::*;
 pub use geometry::*;
@@ -13,6 +14,7 @@ pub use knit::*;
 pub use mass::*;
 pub use piece::*;
 pub use sett::*;
+pub use weave::*;
 
 use crate::formula::Formula;
 
