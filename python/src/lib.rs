@@ -2,6 +2,7 @@
 #![deny(unsafe_code)]
 #![allow(clippy::needless_pass_by_value, reason = "PyO3 hands arguments over by value")]
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
+#![allow(clippy::doc_link_with_quotes, reason = "examples in Python have lists of texts")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod ball;
@@ -10,6 +11,7 @@ mod check_weights;
 mod columns;
 mod convert;
 mod counts;
+mod draft;
 mod errors;
 mod formula;
 mod handbook;
@@ -22,6 +24,7 @@ mod plan;
 mod quantity;
 mod result;
 mod rounding;
+mod weave;
 mod wheels;
 mod working;
 mod wraps;
@@ -50,6 +53,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<particulars::Particulars>()?;
+    m.add_class::<weave::Weave>()?;
+    m.add_class::<draft::Draft>()?;
+    m.add_class::<draft::Layers>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -77,7 +83,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             "yarn",
             "Designation, count, folding, twist, hanks and winding, diameter, strength, evenness.",
         ),
-        ("cloth", "Sett and reed, the piece, its mass, knitting, finishing."),
+        ("cloth", "Weave, sett and reed, the piece, its mass, knitting, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, gearing, time and money."),
     ] {
         let name = format!("hankwise.{room}");
@@ -116,6 +122,11 @@ fn room_functions<'py>(
             wrap_pyfunction!(ball::ball_band, m)?,
             wrap_pyfunction!(rounding::round_tex, m)?,
             wrap_pyfunction!(rounding::round_count, m)?,
+        ],
+        "cloth" => vec![
+            wrap_pyfunction!(weave::weave, m)?,
+            wrap_pyfunction!(weave::satin_moves, m)?,
+            wrap_pyfunction!(draft::draft, m)?,
         ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],
