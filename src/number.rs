@@ -58,7 +58,8 @@ pub trait Number:
     /// `then` where the number is less than `than`, else `otherwise`.
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self;
 
-    /// The root of an equation at known figures, under a symbol; no number where it has no root.
+    /// The root of an equation at known figures, under a symbol (none where the root is the result
+    /// itself); no number where it has no root.
     ///
     /// Unless a type has something better, it takes one step of Newton's from the plain root, over
     /// its own arithmetic: a number that carries a derivative then has the right one.

@@ -12,6 +12,7 @@ mod convert;
 mod counts;
 mod errors;
 mod formula;
+mod geometry;
 mod handbook;
 mod help;
 mod inputs;
@@ -117,6 +118,7 @@ fn room_functions<'py>(
             wrap_pyfunction!(rounding::round_tex, m)?,
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
+        "cloth" => vec![wrap_pyfunction!(geometry::plain_cloth, m)?],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],
     })

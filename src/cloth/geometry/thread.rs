@@ -1,12 +1,12 @@
 //! The path of a thread over and under round threads, after Peirce.
 //!
-//! All lengths here are over the sum D of the two diameters. Seen from the side, a thread lies round
-//! one it crosses through an angle θ, runs straight, and lies round the next. Of spacing p of those it
-//! crosses, length l between them, height h of its wave and angle θ, two give the other two:
+//! D is the sum of the two diameters. Seen from the side, a thread lies round one it crosses through an
+//! angle θ, runs straight, and lies round the next. Of spacing p of those it crosses, length l between
+//! them, height h of its wave and angle θ, two give the other two:
 //!
-//! p = (l − θ) cos θ + sin θ  and  h = (l − θ) sin θ + 1 − cos θ
+//! p = (l − D θ) cos θ + D sin θ  and  h = (l − D θ) sin θ + D (1 − cos θ)
 //!
-//! A straight part l − θ of zero is the jam: threads crossed cannot come closer at this length.
+//! A straight part l − D θ of zero is the jam: threads crossed cannot come closer at this length.
 
 use std::f64::consts::FRAC_PI_2;
 
@@ -24,31 +24,31 @@ pub(super) struct FromCrimp;
 
 /// Spacing of the threads crossed, from the angle and the length.
 #[inline(always)]
-pub(super) fn spacing<N: Number>(angle: V<N>, length: V<N>) -> V<N> {
-    (length - angle) * angle.cos() + angle.sin()
+pub(super) fn spacing<N: Number>(angle: V<N>, length: V<N>, d: V<N>) -> V<N> {
+    (length - d * angle) * angle.cos() + d * angle.sin()
 }
 
 /// Height of the wave, from the angle and the length.
 #[inline(always)]
-pub(super) fn height<N: Number>(angle: V<N>, length: V<N>) -> V<N> {
-    (length - angle) * angle.sin() + 1.0 - angle.cos()
+pub(super) fn height<N: Number>(angle: V<N>, length: V<N>, d: V<N>) -> V<N> {
+    (length - d * angle) * angle.sin() + d * (1.0 - angle.cos())
 }
 
 /// Angle from the height and the spacing.
 #[inline(always)]
-pub(super) fn angle<N: Number>(height: V<N>, spacing: V<N>) -> V<N> {
+pub(super) fn angle<N: Number>(height: V<N>, spacing: V<N>, d: V<N>) -> V<N> {
     // The length of the straight part, by the right-angled triangles on it.
-    let straight = (spacing.squared() - height * (2.0 - height)).sqrt();
+    let straight = (spacing.squared() - height * (2.0 * d - height)).sqrt();
     2.0 * (height / (spacing + straight)).atan()
 }
 
 /// Length from the angle and the spacing.
 #[inline(always)]
-pub(super) fn length<N: Number>(angle: V<N>, spacing: V<N>) -> V<N> {
-    angle + (spacing - angle.sin()) / angle.cos()
+pub(super) fn length<N: Number>(angle: V<N>, spacing: V<N>, d: V<N>) -> V<N> {
+    d * angle + (spacing - d * angle.sin()) / angle.cos()
 }
 
-/// The greatest angle that a thread of a length can have: where it jams, or stands upright.
+/// The greatest angle that a thread of a length, over D, can have: where it jams, or stands upright.
 fn steepest(length: f64) -> f64 {
     length.min(FRAC_PI_2)
 }
@@ -56,13 +56,14 @@ fn steepest(length: f64) -> f64 {
 /// Steps of Halley's before a bracket is halved instead. Away from the jam two are enough.
 const STEPS: usize = 6;
 
-impl Equation<2> for FromSpacing {
-    fn residual<N: Number>(angle: V<N>, [length, p]: [V<N>; 2]) -> V<N> {
-        spacing(angle, length) - p
+impl Equation<3> for FromSpacing {
+    fn residual<N: Number>(angle: V<N>, [length, p, d]: [V<N>; 3]) -> V<N> {
+        spacing(angle, length, d) - p
     }
     #[inline(always)]
-    fn root([l, p]: [f64; 2]) -> f64 {
-        let excess = l - p;
+    fn root([length, spacing, d]: [f64; 3]) -> f64 {
+        let (l, p) = (length / d, spacing / d);
+        let excess = (length - spacing) / d;
         // A thread as short as its spacing is straight; a shorter one cannot be.
         if excess == 0.0 {
             return 0.0;
@@ -89,7 +90,7 @@ impl Equation<2> for FromSpacing {
     }
 }
 
-/// Near the jam, and where there is no root.
+/// Near the jam, and where there is no root; all over D.
 #[cold]
 #[inline(never)]
 fn from_spacing_bracketed(l: f64, p: f64) -> f64 {
@@ -97,26 +98,25 @@ fn from_spacing_bracketed(l: f64, p: f64) -> f64 {
     bracketed(miss, 0.0, steepest(l))
 }
 
-impl Equation<2> for FromHeight {
-    fn residual<N: Number>(angle: V<N>, [length, h]: [V<N>; 2]) -> V<N> {
-        height(angle, length) - h
+impl Equation<3> for FromHeight {
+    fn residual<N: Number>(angle: V<N>, [length, h, d]: [V<N>; 3]) -> V<N> {
+        height(angle, length, d) - h
     }
-    fn root([l, h]: [f64; 2]) -> f64 {
+    fn root([length, height, d]: [f64; 3]) -> f64 {
+        let (l, h) = (length / d, height / d);
         bracketed(|x| (l - x) * x.sin() + 1.0 - x.cos() - h, 0.0, steepest(l))
     }
 }
 
-impl Equation<2> for FromCrimp {
-    fn residual<N: Number>(p: V<N>, [crimp, h]: [V<N>; 2]) -> V<N> {
-        length(angle(h, p), p) - p * (1.0 + crimp)
+impl Equation<3> for FromCrimp {
+    fn residual<N: Number>(p: V<N>, [crimp, h, d]: [V<N>; 3]) -> V<N> {
+        length(angle(h, p, d), p, d) - p * (1.0 + crimp)
     }
-    fn root([crimp, h]: [f64; 2]) -> f64 {
-        let excess = |p: f64| {
-            let (h, p) = (V(h), V(p));
-            (length(angle(h, p), p) - p * (1.0 + crimp)).value()
-        };
+    fn root(known: [f64; 3]) -> f64 {
+        let excess = |p: f64| Self::residual(V(p), known.map(V)).value();
+        let [_, h, d] = known;
         // At the jam the thread is as crimped as can be at this height; straighter means wider.
-        let jam = (h * (2.0 - h)).sqrt() * (1.0 + f64::EPSILON);
+        let jam = (h * (2.0 * d - h)).sqrt() * (1.0 + f64::EPSILON);
         let mut wide = 2.0 * jam;
         while excess(wide) > 0.0 {
             wide *= 2.0;
@@ -146,19 +146,20 @@ mod tests {
 
     proptest! {
         #[test]
-        fn any_two_give_the_other_two(x in 1e-4..1.55_f64, straight in 0.0..3.0_f64) {
-            let l = x + straight;
-            let (p, h) = (spacing(V(x), V(l)).value(), height(V(x), V(l)).value());
-            // What the path is, told by trigonometry alone: residuals at rounding level.
-            let [a, b] = [FromSpacing::root([l, p]), FromHeight::root([l, h])];
-            prop_assert!((spacing(V(a), V(l)).value() - p).abs() <= 4.0 * f64::EPSILON * l, "{a} {x}");
-            prop_assert!((height(V(b), V(l)).value() - h).abs() <= 4.0 * f64::EPSILON * l, "{b} {x}");
+        fn any_two_give_the_other_two(x in 1e-4..1.55_f64, straight in 0.0..3.0_f64, d in 0.05..5.0_f64) {
+            let l = d * (x + straight);
+            let path = |x: f64| (spacing(V(x), V(l), V(d)).value(), height(V(x), V(l), V(d)).value());
+            let (p, h) = path(x);
+            let near = 4.0 * f64::EPSILON * l.max(d);
+            let [a, b] = [FromSpacing::root([l, p, d]), FromHeight::root([l, h, d])];
+            prop_assert!((path(a).0 - p).abs() <= near, "{a} {x}");
+            prop_assert!((path(b).1 - h).abs() <= near, "{b} {x}");
             if straight > 1e-6 {
-                let c = angle(V(h), V(p)).value();
+                let c = angle(V(h), V(p), V(d)).value();
                 prop_assert!((c - x).abs() < 1e-7, "{c} {x}");
                 let crimp = l / p - 1.0;
-                if crimp > 1e-6 && h < 1.0 {
-                    let found = FromCrimp::root([crimp, h]);
+                if crimp > 1e-6 && h < d {
+                    let found = FromCrimp::root([crimp, h, d]);
                     prop_assert!((found - p).abs() < 1e-6 * p, "{found} {p}");
                 }
             }
@@ -168,11 +169,11 @@ mod tests {
     #[test]
     fn what_cannot_be_is_no_number() {
         // Shorter than its spacing; longer than the jam lets in.
-        assert!(FromSpacing::root([0.99, 1.0]).is_nan());
-        assert!(FromSpacing::root([1.2, 0.5]).is_nan());
-        assert!(FromHeight::root([1.0, 5.0]).is_nan());
-        assert!(FromCrimp::root([9.0, 0.5]).is_nan());
-        assert!(FromSpacing::root([f64::NAN, 1.0]).is_nan());
-        assert_eq!(FromSpacing::root([1.0, 1.0]), 0.0);
+        assert!(FromSpacing::root([0.99, 1.0, 1.0]).is_nan());
+        assert!(FromSpacing::root([1.2, 0.5, 1.0]).is_nan());
+        assert!(FromHeight::root([1.0, 5.0, 1.0]).is_nan());
+        assert!(FromCrimp::root([9.0, 0.5, 1.0]).is_nan());
+        assert!(FromSpacing::root([f64::NAN, 1.0, 1.0]).is_nan());
+        assert!(FromSpacing::root([1.0, 1.0, 1.0]).abs() < f64::MIN_POSITIVE);
     }
 }
