@@ -1,11 +1,13 @@
 //! The cloth: sett and reed, the piece, its mass, knitting, finishing.
 
+mod colours;
 mod finishing;
 mod knit;
 mod mass;
 mod piece;
 mod sett;
 
+pub use colours::{ColourOrder, Edge, Laid, Stripe};
 pub use finishing::*;
 pub use knit::*;
 pub use mass::*;
