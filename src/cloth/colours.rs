@@ -222,12 +222,12 @@ impl ColourOrder {
                 let first = i64::from(twice) - i64::from(even) + 1;
                 (first % 2 == 0).then(|| (first / 2).rem_euclid(i64::from(repeat)) as u32)
             });
-            // The edge that is cut the least, then the wider one.
+            // The widest edge: a line of two threads at the edge is lost in the selvedge.
             let laid = starts.map(|start| self.lay(start, threads, odd == 0, odd));
             let best = laid.reduce(|a, b| {
                 let rank = |l: &Laid| {
                     let edge = &l.edges[0];
-                    (f64::from(edge.threads) / f64::from(edge.of), edge.of)
+                    (edge.threads, edge.threads == edge.of)
                 };
                 if rank(&b) > rank(&a) { b } else { a }
             });
@@ -371,6 +371,10 @@ impl Laid {
         } else {
             format!("the edges are {left} and {right}")
         };
-        format!("{} whole repeats of {}{over}; {edges}.", self.repeats, self.order.threads())
+        let repeats = match self.repeats {
+            1 => "1 whole repeat".to_owned(),
+            n => format!("{n} whole repeats"),
+        };
+        format!("{repeats} of {}{over}; {edges}.", self.order.threads())
     }
 }

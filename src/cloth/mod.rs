@@ -1,5 +1,6 @@
 //! The cloth: sett and reed, the piece, its mass, knitting, finishing.
 
+pub(crate) mod article;
 mod colours;
 mod finishing;
 mod knit;
@@ -7,6 +8,7 @@ mod mass;
 mod piece;
 mod sett;
 
+pub use article::{ASKED, Article, Asked};
 pub use colours::{ColourOrder, Edge, Laid, Stripe};
 pub use finishing::*;
 pub use knit::*;
