@@ -1,5 +1,7 @@
 //! The piece: published pieces, conservation, the way there and back, refusals.
 
+#![allow(clippy::float_cmp, reason = "whole numbers are whole")]
+
 use hankwise::cloth::{Article, size_after_shrinkage};
 use hankwise::particulars::Particulars;
 use hankwise::prelude::*;

@@ -86,7 +86,11 @@ def stub(room: ModuleType) -> str:
     body = "".join(map(_formula, formulas))
     head = _HEAD.format(about=room.__doc__)
     used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
-    return "".join(used) + _functions(room) + body
+    before, ours, after = "".join(used).partition("from hankwise._hankwise import")
+    # Imports stand in the order of their modules.
+    more = _functions(room)
+    first, last = (more, "") if more < ours else ("", more)
+    return before + first + ours + after + last + body
 
 
 def _functions(room: ModuleType) -> str:
