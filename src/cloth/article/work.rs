@@ -233,8 +233,7 @@ fn packages<N: Number>(
         names.figure("pirns", "pirns to wind", pirns);
     }
     if given.has(Key::Cone) {
-        let cone: Mass<N> = given.get(Key::Cone);
-        let cones = |mass: Mass<N>| Count::from((mass.v() / cone.v() - 1e-6).ceil());
+        let cones = |mass: Mass<N>| yarn::packages_for_mass(mass, given.get(Key::Cone));
         names.figure("warp_cones", "cones of warp yarn", cones(masses[0]));
         names.figure("weft_cones", "cones of weft yarn", cones(masses[1]));
     }
