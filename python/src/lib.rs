@@ -13,6 +13,7 @@ mod convert;
 mod counts;
 mod errors;
 mod formula;
+mod geometry;
 mod handbook;
 mod help;
 mod inputs;
@@ -121,6 +122,7 @@ fn room_functions<'py>(
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
         "cloth" => vec![
+            wrap_pyfunction!(geometry::plain_cloth, m)?,
             wrap_pyfunction!(article::piece, m)?,
             wrap_pyfunction!(article::pieces_from_yarn, m)?,
             wrap_pyfunction!(article::colour_order, m)?,

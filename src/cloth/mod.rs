@@ -3,6 +3,7 @@
 pub(crate) mod article;
 mod colours;
 mod finishing;
+mod geometry;
 mod knit;
 mod mass;
 mod piece;
@@ -11,6 +12,7 @@ mod sett;
 pub use article::{ASKED, Article, Asked};
 pub use colours::{ColourOrder, Edge, Laid, Stripe};
 pub use finishing::*;
+pub use geometry::*;
 pub use knit::*;
 pub use mass::*;
 pub use piece::*;
@@ -19,5 +21,13 @@ pub use sett::*;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] =
-    &[finishing::FORMULAS, knit::FORMULAS, mass::FORMULAS, piece::FORMULAS, sett::FORMULAS];
+pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    finishing::FORMULAS,
+    geometry::KEMP,
+    geometry::PEIRCE,
+    geometry::RULES,
+    knit::FORMULAS,
+    mass::FORMULAS,
+    piece::FORMULAS,
+    sett::FORMULAS,
+];

@@ -78,7 +78,9 @@ def test_the_sensitivity_of_the_yarn_to_the_shrinkage_is_that_of_two_runs():
         return hw.cloth.piece(**loom)["yarn_mass"].number("kg")
 
     working = hw.cloth.piece(**THROW).working("yarn_mass")
-    slope = next(row["slope"] for row in working.sensitivities if row["name"] == "length_shrinkage")
+    slope = next(
+        row["slope"] for row in working.sensitivities if row["input"] == "length_shrinkage"
+    )
     assert slope == pytest.approx((mass(10.01) - mass(9.99)) / 0.02, rel=1e-4)
 
 
@@ -128,7 +130,7 @@ def test_the_yarn_for_twelve_throws_makes_twelve():
     assert made["pieces"].number("") == 12
     assert made["yarn_left"].number("g") == pytest.approx(0, abs=1e-9)
     assert "12 pieces; yarn runs out first" in str(made)
-    with pytest.raises(hw.RangeError, match="no whole piece.*more than the 200 g at hand"):
+    with pytest.raises(hw.RangeError, match=r"no whole piece.*more than the 200 g at hand"):
         hw.cloth.pieces_from_yarn(**THROW, yarn="200 g")
     with pytest.raises(hw.NotationError, match="pieces is what the yarn answers"):
         hw.cloth.pieces_from_yarn(**THROW, yarn="20 kg", pieces=3)
