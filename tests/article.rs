@@ -211,7 +211,8 @@ fn what_cannot_be_is_refused_with_what_to_change() {
     };
     refused(&[], "width", &["finished width", "width=\"1.40 m\""]);
     refused(&[], "sett", &["sett=", "reed="]);
-    refused(&[("reed", "24 dents/10 cm")], "", &["sett and reed", "leave one out"]);
+    refused(&[("reed", "24 dents/10 cm")], "", &["sett and reed", "leave all but one out"]);
+    refused(&[], "picks", &["picks=", "finished_picks="]);
     refused(&[("widht", "1 m")], "", &["did you mean 'width'"]);
     refused(&[("panels", "0")], "", &["panels", "1 or more"]);
     refused(&[("seam", "1 cm")], "", &["panels=2"]);
@@ -262,6 +263,29 @@ fn the_advice_holds() {
     assert!(error.contains("pieces_per_warp=5"), "{error}");
     assert!(given("1.40 m", &[("beam", "10 m"), ("pieces_per_warp", "5")]).is_ok());
     assert!(given("1.40 m", &[("beam", "10 m"), ("pieces_per_warp", "6")]).is_err());
+}
+
+/// What was wanted in the finished cloth comes out of it: 32 by 40 in an inch of a broadcloth woven at
+/// 90 in for 56 (Dictionary of the English textile terms, Broadcloth).
+#[test]
+fn setts_of_the_finished_cloth() {
+    let piece = article(&[
+        ("width", "56 in"),
+        ("length", "30 yd"),
+        ("finished_ends", "51.428571428571431 ends/in"),
+        ("finished_picks", "50 picks/in"),
+        ("width_shrinkage", "37.777777777777779 %"),
+        ("length_shrinkage", "20 %"),
+        ("warp", "26 YSW"),
+    ])
+    .piece()
+    .unwrap();
+    near(of(&piece, "reed_width", "in"), 90.0, 1e-9);
+    near(of(&piece, "sett", "ends/in"), 32.0, 1e-9);
+    assert_eq!(of(&piece, "ends", ""), 2880.0);
+    near(of(&piece, "picks_off_loom", "picks/in"), 40.0, 1e-9);
+    near(of(&piece, "ends_finished", "ends/in"), 2880.0 / 56.0, 1e-9);
+    near(of(&piece, "picks_finished", "picks/in"), 50.0, 1e-9);
 }
 
 fn texts(given: &[(&'static str, String)]) -> Article {

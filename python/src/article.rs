@@ -45,8 +45,8 @@ fn read(given: Option<&Bound<'_, PyDict>>, of: &str) -> PyResult<Article> {
     Ok(article)
 }
 
-/// piece(*, width, length, picks, warp, weft=None, sett=None, reed=None, ends_per_dent=None, pieces=1,
-///     width_shrinkage=0, length_shrinkage=0, draw_in=0, take_up=0, fringe=None, hem=None,
+/// piece(*, width, length, warp, weft=None, sett=None, reed=None, finished_ends=None,
+///     ends_per_dent=None, picks=None, finished_picks=None, pieces=1, width_shrinkage=0, length_shrinkage=0, draw_in=0, take_up=0, fringe=None, hem=None,
 ///     side_hem=None, panels=None, seam=None, selvedge_ends=None, selvedge_per_dent=None,
 ///     pieces_per_warp=None, gap=None, thrums=None, header=None, sample=None, turn=None,
 ///     warp_waste=None, weft_waste=0, spare=None, size=0, loss=0, loom_width=None, beam=None,
@@ -59,7 +59,7 @@ fn read(given: Option<&Bound<'_, PyDict>>, of: &str) -> PyResult<Article> {
 /// `width` and `length` are those of the finished article; hems, side hems, seams between `panels` and
 /// fringes at each end come on top. Shrinkages are from off the loom to finished, `draw_in` is from
 /// the reed to off the loom, `take_up` on the yarn; they are compounded, never added. Give `sett` in
-/// the reed, or `reed` with `ends_per_dent`; `picks` are counted off the loom. `thrums`, `header` and
+/// the reed, `reed` with `ends_per_dent` or `finished_ends`; `picks` off the loom or `finished_picks`. `thrums`, `header` and
 /// `sample` are for each warp, `gap` between two pieces on it. What the loom or the beam cannot take
 /// is refused, with what to change.
 ///
@@ -73,8 +73,8 @@ fn read(given: Option<&Bound<'_, PyDict>>, of: &str) -> PyResult<Article> {
 #[pyfunction]
 #[pyo3(
     signature = (**given),
-    text_signature = "(*, width, length, picks, warp, weft=None, sett=None, reed=None, \
-        ends_per_dent=None, pieces=1, width_shrinkage=0, length_shrinkage=0, draw_in=0, take_up=0, \
+    text_signature = "(*, width, length, warp, weft=None, sett=None, reed=None, \
+        finished_ends=None, ends_per_dent=None, picks=None, finished_picks=None, pieces=1, width_shrinkage=0, length_shrinkage=0, draw_in=0, take_up=0, \
         fringe=None, hem=None, side_hem=None, panels=None, seam=None, selvedge_ends=None, \
         selvedge_per_dent=None, pieces_per_warp=None, gap=None, thrums=None, header=None, \
         sample=None, turn=None, warp_waste=None, weft_waste=0, spare=None, size=0, loss=0, \

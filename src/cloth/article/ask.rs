@@ -47,10 +47,12 @@ macro_rules! asks {
 asks! {
     Width "width" "b" Length (0.05, 4.0), Needed("\"1.40 m\""), "finished width of the article";
     Length "length" "L" Length (0.2, 200.0), Needed("\"1.80 m\""), "finished length of the woven part, without fringes and hems";
-    Picks "picks" "x" Sett (1.0, 60.0), Needed("\"4.6 picks/cm\""), "picks off the loom";
+    Picks "picks" "x" Sett (1.0, 60.0), Leave, "picks off the loom";
+    FinishedPicks "finished_picks" "x_f" Sett (1.0, 60.0), Leave, "picks in the finished cloth";
     Warp "warp" "T₁" LinearDensity (5.0, 2000.0), Needed("\"8 Nm\""), "count of the warp";
     Weft "weft" "T₂" LinearDensity (5.0, 2000.0), Leave, "count of the weft; as the warp where it is not given";
     Sett "sett" "n" Sett (1.0, 60.0), Leave, "sett in the reed";
+    FinishedEnds "finished_ends" "n_f" Sett (1.0, 60.0), Leave, "ends in the finished cloth";
     Reed "reed" "r" ReedCount (0.5, 30.0), Leave, "reed";
     EndsPerDent "ends_per_dent" "e" Count (1.0, 6.0), Leave, "ends in a dent";
     Pieces "pieces" "n" Count (1.0, 500.0), Take(1.0), "pieces wanted";
@@ -226,21 +228,17 @@ impl Article {
                 )));
             }
         }
-        match (self.has(Key::Sett), self.has(Key::Reed)) {
-            (false, false) => {
-                return Err(Error::notation(
-                    "how close the ends stand is missing; write sett=\"4.8 ends/cm\", or \
-                     reed=\"24 dents/10 cm\" and ends_per_dent=2",
-                ));
-            }
-            (true, true) => {
-                return Err(Error::notation(
-                    "sett and reed were both given; the reed with its ends in a dent settles the \
-                     sett: leave one out",
-                ));
-            }
-            _ => {}
-        }
+        self.one_of(
+            &[Key::Sett, Key::Reed, Key::FinishedEnds],
+            "how close the ends stand",
+            "sett=\"4.8 ends/cm\" in the reed, reed=\"24 dents/10 cm\" with ends_per_dent=2, or \
+             finished_ends=\"6 ends/cm\"",
+        )?;
+        self.one_of(
+            &[Key::Picks, Key::FinishedPicks],
+            "how close the picks lie",
+            "picks=\"4.6 picks/cm\" off the loom, or finished_picks=\"5 picks/cm\"",
+        )?;
         if self.has(Key::Seam) && !self.has(Key::Panels) {
             return Err(Error::notation("a seam joins panels; write panels=2 too"));
         }
@@ -268,6 +266,20 @@ impl Article {
             })
         };
         Ok(ASKED.iter().zip(&self.given).filter_map(outside).collect())
+    }
+
+    /// One way to say a thing is asked for, and not two.
+    fn one_of(&self, keys: &[Key], what: &str, write: &str) -> Result<()> {
+        let given: Vec<&str> =
+            keys.iter().filter(|key| self.has(**key)).map(|key| key.asked().name).collect();
+        match given[..] {
+            [_] => Ok(()),
+            [] => Err(Error::notation(format!("{what} is missing; write {write}"))),
+            _ => Err(Error::notation(format!(
+                "{} were given, and each settles {what}: leave all but one out",
+                given.join(" and ")
+            ))),
+        }
     }
 
     /// What matters and was not said: it is taken as none.

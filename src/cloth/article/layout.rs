@@ -152,7 +152,7 @@ impl<N: Number> Setting<N> {
         let woven = names.figure("woven_mass", "mass of the woven part", woven);
         let fringe = cloth::fringe_mass(at.ends, self.fringe, warp);
         let fringe = names.figure("fringe_mass", "mass of the fringes", fringe);
-        Finished { width, woven, fringe }
+        Finished { width, ends, woven, fringe }
     }
 }
 
@@ -160,6 +160,8 @@ impl<N: Number> Setting<N> {
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Finished<N> {
     pub(crate) width: Length<N>,
+    /// Off the loom.
+    pub(crate) ends: Sett<N>,
     pub(crate) woven: Mass<N>,
     pub(crate) fringe: Mass<N>,
 }

@@ -24,6 +24,7 @@ const BLOCKS: [(&str, &[&str]); 4] = [
             "ends",
             "sett",
             "set_width",
+            "picks_off_loom",
             "picks",
         ],
     ),
@@ -62,7 +63,17 @@ const BLOCKS: [(&str, &[&str]); 4] = [
     ),
     (
         "Off the loom and finished",
-        &["off_loom_width", "grey_mass", "loom_mass", "width", "mass_per_area", "piece_mass"],
+        &[
+            "off_loom_width",
+            "ends_off_loom",
+            "grey_mass",
+            "loom_mass",
+            "width",
+            "ends_finished",
+            "picks_finished",
+            "mass_per_area",
+            "piece_mass",
+        ],
     ),
 ];
 /// Figures across the cloth, said in the unit of its width.
@@ -89,7 +100,12 @@ impl Article {
             Kind::Length => named("m", "yd"),
             Kind::Mass => named("kg", "lb"),
             Kind::MassPerArea => named("g/m²", "oz/yd²"),
-            Kind::Sett => self.unit(Key::Sett).or_else(|| named("threads/cm", "threads/in")),
+            Kind::Sett => {
+                let own = [Key::Sett, Key::FinishedEnds, Key::Picks, Key::FinishedPicks];
+                own.into_iter()
+                    .find_map(|key| self.unit(key))
+                    .or_else(|| named("threads/cm", "threads/in"))
+            }
             _ => None,
         }
     }

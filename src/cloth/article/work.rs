@@ -5,7 +5,7 @@ use super::given::Given;
 use super::layout::{Finished, Layout, Names, Setting};
 use crate::cloth;
 use crate::number::{Number, V};
-use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass, Shrinkage};
+use crate::quantity::{Count, DrawIn, Fraction, Length, LinearDensity, Mass, Sett, Shrinkage};
 use crate::yarn;
 
 /// An article worked out.
@@ -48,11 +48,26 @@ fn setting<N: Number>(given: &impl Given<N>, names: &impl Names<N>) -> Setting<N
         let words = "finished length of the woven part, hems in";
         length = names.figure("woven_length", words, Length::from(sum));
     }
+    let width_shrinkage: Shrinkage<N> = given.get(Key::WidthShrinkage);
+    let length_shrinkage: Shrinkage<N> = given.get(Key::LengthShrinkage);
+    let draw_in: DrawIn<N> = given.get(Key::DrawIn);
     let ends_per_dent: Count<N> = given.get(Key::EndsPerDent);
     let reed = if given.has(Key::Reed) {
         given.get(Key::Reed)
-    } else {
+    } else if given.has(Key::Sett) {
         cloth::reed_for_sett(given.get(Key::Sett), ends_per_dent)
+    } else {
+        // Threads close up as the cloth narrows.
+        let finished: Sett<N> = given.get(Key::FinishedEnds);
+        let sett = finished.v() * (1.0 - width_shrinkage.v()) * (1.0 - draw_in.v());
+        cloth::reed_for_sett(Sett::from(sett), ends_per_dent)
+    };
+    let picks = if given.has(Key::Picks) {
+        given.get(Key::Picks)
+    } else {
+        let finished: Sett<N> = given.get(Key::FinishedPicks);
+        let picks = Sett::from(finished.v() * (1.0 - length_shrinkage.v()));
+        names.figure("picks_off_loom", "picks off the loom", picks)
     };
     let selvedge = given
         .has(Key::SelvedgeEnds)
@@ -61,14 +76,14 @@ fn setting<N: Number>(given: &impl Given<N>, names: &impl Names<N>) -> Setting<N
         width,
         length,
         fringe: given.get(Key::Fringe),
-        width_shrinkage: given.get(Key::WidthShrinkage),
-        length_shrinkage: given.get(Key::LengthShrinkage),
-        draw_in: given.get(Key::DrawIn),
+        width_shrinkage,
+        length_shrinkage,
+        draw_in,
         take_up: given.get(Key::TakeUp),
         reed,
         ends_per_dent,
         selvedge,
-        picks: given.get(Key::Picks),
+        picks,
         turn: given.get(Key::Turn),
         weft_waste: given.get(Key::WeftWaste),
     }
@@ -187,6 +202,10 @@ pub(super) fn work<N: Number>(given: &impl Given<N>, names: &impl Names<N>) -> W
         cloth::grey_mass(in_piece, given.get(Key::Size), yarn::mass_of_length(weft, at.weft_each));
     names.figure("grey_mass", "mass of a length off the loom, with its size", grey);
     let finished = set.finished(&at, warp, weft, given.get(Key::Loss), names);
+    let ends = cloth::sett_after_shrinkage(finished.ends, set.width_shrinkage);
+    names.figure("ends_finished", "ends in the finished cloth", ends);
+    let picks = cloth::sett_after_shrinkage(set.picks, set.length_shrinkage);
+    names.figure("picks_finished", "picks in the finished cloth", picks);
     let piece = finished.woven.v() + finished.fringe.v();
     let piece = panels.map_or(piece, |panels| panels.v() * piece);
     names.figure("piece_mass", "mass of a finished piece, fringes and hems in", Mass::from(piece));
