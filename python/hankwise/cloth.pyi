@@ -4,6 +4,9 @@
 
 from typing import Literal, final
 
+from hankwise._cloth_more import colour_order as colour_order
+from hankwise._cloth_more import piece as piece
+from hankwise._cloth_more import pieces_from_yarn as pieces_from_yarn
 from hankwise._cloth_more import plain_cloth as plain_cloth
 from hankwise._hankwise import (
     Formula,
@@ -73,6 +76,35 @@ class _CountAfterFinishing(Formula):
     ) -> list[Quantity]: ...
 
 count_after_finishing: _CountAfterFinishing
+
+@final
+class _CountWithAdded(Formula):
+    """Count of a yarn with size or oil on it.
+
+    T₂ = T₁ × (1 + z)
+
+    count: count without it
+    added: size or oil, on the yarn without it
+    """
+
+    def __call__(self, count: _Measure, added: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        added: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "added"],
+        *,
+        count_with_added: _Measure,
+        count: _Measure = ...,
+        added: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_with_added: _CountWithAdded
 
 @final
 class _CrimpAngle(Formula):
@@ -327,14 +359,15 @@ diameters_side_by_side: _DiametersSideBySide
 class _EndsAfterStretch(Formula):
     """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
-    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); p₁ = 10 / n₁; h₂ = D − h₁; l₂
-    = D × 2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ /
-    (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D
-    − h₂))))); p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′
-    = (l₁ − D × θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′ = root of (l₂ − D × θ₂′)
-    × sin(θ₂′) + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) × cos(θ₂′) + D × sin(θ₂′); n₁′ =
-    (no answer if D < h₁, else (no answer if D < h₁′, else 10 / p₁′))
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ − s₁) × (p₂ + s₁) / (D + √(D × D − (p₂ − s₁) × (p₂ + s₁))); p₁ =
+    10 / n₁; h₂ = D − h₁; l₂ = D × 2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ −
+    D × sin(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ +
+    √(p₁ × p₁ − h₂ × (2 × D − h₂))))); p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) +
+    D × sin(θ₁′) − p₂′; h₁′ = (l₁ − D × θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′
+    = root of (l₂ − D × θ₂′) × sin(θ₂′) + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) ×
+    cos(θ₂′) + D × sin(θ₂′); n₁′ = (no answer if D < h₁, else (no answer if D < h₁′, else 10 /
+    p₁′))
 
     ends: ends
     picks: picks
@@ -411,6 +444,47 @@ class _EndsInWidth(Formula):
 ends_in_width: _EndsInWidth
 
 @final
+class _EndsWithSelvedges(Formula):
+    """Ends of a cloth whose selvedges are set closer than its ground.
+
+    N = 100 × n × (W + k × S)
+
+    sett: sett of the ground
+    width: width of the ground
+    selvedges: width of both selvedges together
+    closer: ends in a dent of the selvedge over those of the ground
+    """
+
+    def __call__(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        selvedges: _Measure,
+        closer: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        selvedges: _Measure,
+        closer: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "width", "selvedges", "closer"],
+        *,
+        ends_with_selvedges: _Plain,
+        sett: _Measure = ...,
+        width: _Measure = ...,
+        selvedges: _Measure = ...,
+        closer: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ends_with_selvedges: _EndsWithSelvedges
+
+@final
 class _FinishedMassPerArea(Formula):
     """Mass per area after finishing.
 
@@ -476,6 +550,38 @@ class _FringeMass(Formula):
     ) -> list[Quantity]: ...
 
 fringe_mass: _FringeMass
+
+@final
+class _GreyMass(Formula):
+    """Mass of a piece as it leaves the loom: warp with its size, and weft.
+
+    m = m₁ × (1 + z) + m₂
+
+    warp: mass of the warp without size
+    size: size, on the warp without it
+    weft: mass of the weft
+    """
+
+    def __call__(self, warp: _Measure, size: _Plain, weft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        size: _Plain,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "size", "weft"],
+        *,
+        grey_mass: _Measure,
+        warp: _Measure = ...,
+        size: _Plain = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+grey_mass: _GreyMass
 
 @final
 class _HanksOfWarp(Formula):
@@ -844,6 +950,38 @@ class _MassOfPiece(Formula):
 mass_of_piece: _MassOfPiece
 
 @final
+class _MassOfThreads(Formula):
+    """Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
+
+    w = n × T × (1 + c) / 10
+
+    sett: sett of these threads
+    count: their count
+    crimp: their crimp
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count", "crimp"],
+        *,
+        mass_of_threads: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_of_threads: _MassOfThreads
+
+@final
 class _MassPerArea(Formula):
     """Mass of a square metre of cloth from its threads.
 
@@ -891,6 +1029,61 @@ class _MassPerArea(Formula):
     ) -> list[Quantity]: ...
 
 mass_per_area: _MassPerArea
+
+@final
+class _MassPerAreaByMultiplier(Formula):
+    """Mass per area as the trade's pages have it: threads in an inch over the cotton count, times a
+    rounded multiplier.
+
+    t₁ = n₁ × T₁ × 0.00430113902 × (1 + c₁); t₂ = n₂ × T₂ × 0.00430113902 × (1 + c₂); w = k × (t₁
+    + t₂)
+
+    multiplier: multiplier, for threads in an inch, cotton counts and g/m²
+    ends: ends
+    warp: count of the warp
+    warp_crimp: crimp of the warp
+    picks: picks
+    weft: count of the weft
+    weft_crimp: crimp of the weft
+    """
+
+    def __call__(
+        self,
+        multiplier: _Plain,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        multiplier: _Plain,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["multiplier", "ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"],
+        *,
+        mass_per_area_by_multiplier: _Measure,
+        multiplier: _Plain = ...,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        picks: _Measure = ...,
+        weft: _Measure = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area_by_multiplier: _MassPerAreaByMultiplier
 
 @final
 class _MassPerAreaOfCloth(Formula):
@@ -1012,6 +1205,35 @@ class _OffLoomWidth(Formula):
 off_loom_width: _OffLoomWidth
 
 @final
+class _PackagesForLength(Formula):
+    """Packages for a length of yarn: bobbins, pirns, cones.
+
+    z = round up(Y / l − 0.000001)
+
+    length: length of yarn
+    package: length on a package
+    """
+
+    def __call__(self, length: _Measure, package: _Measure) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        package: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "package"],
+        *,
+        packages_for_length: _Plain,
+        length: _Measure = ...,
+        package: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+packages_for_length: _PackagesForLength
+
+@final
 class _PicksInPiece(Formula):
     """Picks in a piece.
 
@@ -1047,9 +1269,9 @@ picks_in_piece: _PicksInPiece
 class _PlainThickness(Formula):
     """Thickness of plain cloth: the higher of the two crowns.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
-    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); h₂ = D − h₁; H = (no answer
-    if D < h₁, else greater of (h₁ + d₁, h₂ + d₂))
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ − s₁) × (p₂ + s₁) / (D + √(D × D − (p₂ − s₁) × (p₂ + s₁))); h₂ = D
+    − h₁; H = (no answer if D < h₁, else greater of (h₁ + d₁, h₂ + d₂))
 
     picks: picks
     warp_crimp: crimp of the warp
@@ -1435,6 +1657,35 @@ class _SizeBeforeShrinkage(Formula):
 size_before_shrinkage: _SizeBeforeShrinkage
 
 @final
+class _SizeMass(Formula):
+    """Mass of the size on a warp.
+
+    m_z = m₁ × z
+
+    warp: mass of the warp without size
+    size: size, on the warp without it
+    """
+
+    def __call__(self, warp: _Measure, size: _Plain) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        size: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "size"],
+        *,
+        size_mass: _Measure,
+        warp: _Measure = ...,
+        size: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+size_mass: _SizeMass
+
+@final
 class _ThicknessByRule(Formula):
     """Thickness of plain cloth, its waves by the rule of the root.
 
@@ -1575,6 +1826,67 @@ class _WarpLength(Formula):
 warp_length: _WarpLength
 
 @final
+class _WarpMass(Formula):
+    """Mass of the yarn in a warp.
+
+    m₁ = N × W × T × 0.000001
+
+    ends: ends
+    length: length of the warp
+    count: count of the warp
+    """
+
+    def __call__(self, ends: _Plain, length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "length", "count"],
+        *,
+        warp_mass: _Measure,
+        ends: _Plain = ...,
+        length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_mass: _WarpMass
+
+@final
+class _WarpSections(Formula):
+    """Sections in which a mill warp is made.
+
+    S = round up(N / b − 0.000001)
+
+    ends: ends of the warp
+    section: ends in a section: the bobbins in the creel
+    """
+
+    def __call__(self, ends: _Plain, section: _Plain) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        section: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "section"],
+        *,
+        warp_sections: _Plain,
+        ends: _Plain = ...,
+        section: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+warp_sections: _WarpSections
+
+@final
 class _WarpYarn(Formula):
     """Yarn in a warp.
 
@@ -1607,10 +1919,10 @@ warp_yarn: _WarpYarn
 class _WeftCrimp(Formula):
     """Crimp of the weft in plain cloth, from that of the warp.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
-    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); h₂ = D − h₁; p₁ = 10 / n₁; θ₂
-    = 2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))); l₂ = D × θ₂ + (p₁ − D × sin(θ₂)) /
-    cos(θ₂); c₂ = (no answer if D < h₁, else l₂ / p₁ − 1)
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ − s₁) × (p₂ + s₁) / (D + √(D × D − (p₂ − s₁) × (p₂ + s₁))); h₂ = D
+    − h₁; p₁ = 10 / n₁; s₂ = √(p₁ × p₁ − h₂ × (2 × D − h₂)); θ₂ = 2 × arctan(h₂ / (p₁ + s₂)); l₂
+    = D × θ₂ + s₂; c₂ = (no answer if D < h₁, else l₂ / p₁ − 1)
 
     ends: ends
     picks: picks
@@ -1734,6 +2046,47 @@ class _WeftForPiece(Formula):
 weft_for_piece: _WeftForPiece
 
 @final
+class _WeftMass(Formula):
+    """Mass of the weft in a length of cloth.
+
+    m₂ = 100 × p × L × B × T × 0.000001
+
+    width: width in the reed
+    length: length of the cloth
+    picks: picks in the cloth
+    count: count of the weft
+    """
+
+    def __call__(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["width", "length", "picks", "count"],
+        *,
+        weft_mass: _Measure,
+        width: _Measure = ...,
+        length: _Measure = ...,
+        picks: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+weft_mass: _WeftMass
+
+@final
 class _WeftYarn(Formula):
     """Weft for a number of pieces, with waste.
 
@@ -1796,3 +2149,73 @@ class _WholeEnds(Formula):
     ) -> list[Quantity]: ...
 
 whole_ends: _WholeEnds
+
+@final
+class _YarnInCloth(Formula):
+    """Yarn in a length of cloth, from the crimp.
+
+    l = L × (1 + c)
+
+    cloth: length of the cloth
+    crimp: crimp
+    """
+
+    def __call__(self, cloth: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cloth: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cloth", "crimp"],
+        *,
+        yarn_in_cloth: _Measure,
+        cloth: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+yarn_in_cloth: _YarnInCloth
+
+@final
+class _YarnInPiece(Formula):
+    """Yarn in a warp and its weft together.
+
+    Y = N × W + p × B
+
+    ends: ends
+    warp: length of the warp
+    picks: picks
+    width: width in the reed
+    """
+
+    def __call__(
+        self,
+        ends: _Plain,
+        warp: _Measure,
+        picks: _Plain,
+        width: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        warp: _Measure,
+        picks: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "picks", "width"],
+        *,
+        yarn_in_piece: _Measure,
+        ends: _Plain = ...,
+        warp: _Measure = ...,
+        picks: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+yarn_in_piece: _YarnInPiece

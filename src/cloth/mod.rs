@@ -1,5 +1,7 @@
 //! The cloth: sett and reed, the piece, its mass, knitting, finishing.
 
+pub(crate) mod article;
+mod colours;
 mod finishing;
 mod geometry;
 mod knit;
@@ -7,6 +9,8 @@ mod mass;
 mod piece;
 mod sett;
 
+pub use article::{ASKED, Article, Asked};
+pub use colours::{ColourOrder, Edge, Laid, Stripe};
 pub use finishing::*;
 pub use geometry::*;
 pub use knit::*;
