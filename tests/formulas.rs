@@ -11,8 +11,18 @@ use hankwise::worked::{Arg, Op, Recording};
 use proptest::prelude::*;
 
 /// Narrower than usual, where usual figures have no answer together: formula, input, range.
-const TOGETHER: &[(&str, &str, (f64, f64))] =
-    &[("added_irregularity", "before", (0.0, 0.1)), ("added_irregularity", "after", (0.15, 0.5))];
+const TOGETHER: &[(&str, &str, (f64, f64))] = &[
+    ("added_irregularity", "before", (0.0, 0.1)),
+    ("added_irregularity", "after", (0.15, 0.5)),
+    // Ends stand closer than both diameters, or nothing jams; and not closer than their own.
+    ("jam_picks", "ends", (20.0, 30.0)),
+    ("jam_picks", "warp", (0.3, 0.5)),
+    ("jam_picks", "weft", (0.3, 0.5)),
+    ("jam_picks_of_weave", "ends", (20.0, 24.0)),
+    ("jam_picks_of_weave", "warp", (0.4, 0.45)),
+    ("jam_picks_of_weave", "weft", (0.4, 0.45)),
+    ("jam_picks_of_weave", "weft_float", (1.0, 1.5)),
+];
 
 /// A row of inputs in their usual range; `at` says where between its ends each stands.
 fn row(formula: &Formula, at: &[f64], list: usize) -> Vec<f64> {

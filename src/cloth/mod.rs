@@ -4,16 +4,34 @@ mod finishing;
 mod knit;
 mod mass;
 mod piece;
+mod reed;
 mod sett;
+mod setting;
+mod sleying;
+mod tables;
 
 pub use finishing::*;
 pub use knit::*;
 pub use mass::*;
 pub use piece::*;
+pub use reed::*;
 pub use sett::*;
+pub use setting::*;
+pub use sleying::*;
+
+pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] =
-    &[finishing::FORMULAS, knit::FORMULAS, mass::FORMULAS, piece::FORMULAS, sett::FORMULAS];
+pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    finishing::FORMULAS,
+    knit::FORMULAS,
+    mass::FORMULAS,
+    piece::FORMULAS,
+    reed::FORMULAS,
+    sett::FORMULAS,
+    setting::change::FORMULAS,
+    setting::diameters::FORMULAS,
+    setting::limits::FORMULAS,
+];

@@ -208,6 +208,20 @@ static GENERAL: &[Unit] = &[
         Times(exact(100, INCH)),
         "threads in an inch",
     ),
+    plain(
+        "threads/quarter-inch",
+        &["ends/quarter-inch", "picks/quarter-inch"],
+        Kind::Sett,
+        Times(exact(400, INCH)),
+        "threads in a quarter of an inch, as under the glass",
+    ),
+    plain(
+        "threads/yd",
+        &["ends/yd", "picks/yd"],
+        Kind::Sett,
+        Times(exact(100, 36 * INCH)),
+        "threads in a yard",
+    ),
     // mass per area
     plain(
         "g/m²",

@@ -77,6 +77,13 @@ BOTH_SIDES = {
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
     "added_irregularity": {"before": (0.0, 0.1), "after": (0.15, 0.5)},
+    "jam_picks": {"ends": (20.0, 30.0), "warp": (0.3, 0.5), "weft": (0.3, 0.5)},
+    "jam_picks_of_weave": {
+        "ends": (20.0, 24.0),
+        "warp": (0.4, 0.45),
+        "weft": (0.4, 0.45),
+        "weft_float": (1.0, 1.5),
+    },
     "after_loss": {"held_up": (0.0, 0.08)},
     "contraction_found": {"nominal": (40.0, 60.0), "resultant": (60.0, 80.0)},
     "realisation": {"made": (1.0, 4.0), "taken": (5.0, 9.0)},

@@ -1,0 +1,9 @@
+//! The setting of a cloth: how close threads can stand, by every theory, and what changes with them.
+
+pub(super) mod change;
+pub(super) mod diameters;
+pub(super) mod limits;
+
+pub use change::*;
+pub use diameters::*;
+pub use limits::*;
