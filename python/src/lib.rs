@@ -20,8 +20,10 @@ mod out;
 mod particulars;
 mod plan;
 mod quantity;
+mod reed;
 mod result;
 mod rounding;
+mod settings;
 mod wheels;
 mod working;
 mod wraps;
@@ -50,6 +52,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<particulars::Particulars>()?;
+    m.add_class::<reed::ReedChoice>()?;
+    m.add_class::<settings::Settings>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -117,6 +121,9 @@ fn room_functions<'py>(
             wrap_pyfunction!(rounding::round_tex, m)?,
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
+        "cloth" => {
+            vec![wrap_pyfunction!(settings::settings, m)?, wrap_pyfunction!(reed::choose_reed, m)?]
+        }
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],
     })
