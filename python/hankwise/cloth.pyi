@@ -4,6 +4,8 @@
 
 from typing import Literal, final
 
+from hankwise._cloth_more import choose_reed as choose_reed
+from hankwise._cloth_more import settings as settings
 from hankwise._hankwise import (
     Formula,
     Quantity,
@@ -11,8 +13,6 @@ from hankwise._hankwise import (
     _Measure,
     _Plain,
 )
-from hankwise._cloth_more import choose_reed as choose_reed
-from hankwise._cloth_more import settings as settings
 
 @final
 class _BrierleyPicks(Formula):

@@ -125,6 +125,11 @@ impl Settings {
         row.set_item("apart", spread.apart())?;
         Ok(row)
     }
+    /// The unit in which the setts are given.
+    #[getter]
+    fn unit(&self) -> &'static str {
+        self.all.unit.symbol
+    }
     /// What is unusual.
     #[getter]
     fn warnings(&self) -> Vec<String> {
