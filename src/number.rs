@@ -12,7 +12,7 @@
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
 use crate::formula::Formula;
-use crate::worked::Label;
+use crate::worked::{Label, Tape};
 
 /// What a formula can be computed with.
 pub trait Number:
@@ -39,6 +39,10 @@ pub trait Number:
     fn exp(self) -> Self;
     /// Natural logarithm.
     fn ln(self) -> Self;
+    /// Sine of an angle in radians.
+    fn sin(self) -> Self;
+    /// Cosine of an angle in radians.
+    fn cos(self) -> Self;
     /// Tangent of an angle in radians.
     fn tan(self) -> Self;
     /// The angle in radians with a tangent.
@@ -53,6 +57,19 @@ pub trait Number:
     fn max(self, other: Self) -> Self;
     /// `then` where the number is less than `than`, else `otherwise`.
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self;
+
+    /// The root of an equation at known figures, under a symbol (none where the root is the result
+    /// itself); no number where it has no root.
+    ///
+    /// Unless a type has something better, it takes one step of Newton's from the plain root, over
+    /// its own arithmetic: a number that carries a derivative then has the right one.
+    #[inline(always)]
+    fn solved<E: Equation<K>, const K: usize>(known: [Self; K], _symbol: &'static str) -> Self {
+        let figures = known.map(|k| k.value());
+        let root = E::root(figures);
+        let residual = E::residual(V(Self::constant(root)), known.map(V));
+        -residual.0 / slopes::<E, K>(root, figures).0 + root
+    }
 
     /// The part in use where a part of this size would be best: a wheel out of those owned. What was
     /// wanted decides which part is taken, but the figure goes on with the part.
@@ -81,6 +98,29 @@ pub trait Number:
     }
 }
 
+/// An equation in one unknown that only iteration solves.
+pub trait Equation<const K: usize>: 'static {
+    /// What is zero at the root.
+    fn residual<N: Number>(unknown: V<N>, known: [V<N>; K]) -> V<N>;
+    /// The root, to the last figure that double precision gives; NaN where there is none.
+    fn root(known: [f64; K]) -> f64;
+}
+
+/// The slope of the residual in the unknown, and in each of the known figures.
+pub(crate) fn slopes<E: Equation<K>, const K: usize>(
+    root: f64,
+    known: [f64; K],
+) -> (f64, [f64; K]) {
+    let tape = Tape::new();
+    let arg = {
+        let unknown = V(tape.input(root, Label::default()));
+        let known = known.map(|k| V(tape.input(k, Label::default())));
+        E::residual(unknown, known).0.arg()
+    };
+    let slopes = tape.finish().slopes(arg);
+    (slopes[0], std::array::from_fn(|k| slopes[k + 1]))
+}
+
 impl Number for f64 {
     #[inline(always)]
     fn constant(value: f64) -> Self {
@@ -105,6 +145,14 @@ impl Number for f64 {
     #[inline(always)]
     fn ln(self) -> Self {
         f64::ln(self)
+    }
+    #[inline(always)]
+    fn sin(self) -> Self {
+        f64::sin(self)
+    }
+    #[inline(always)]
+    fn cos(self) -> Self {
+        f64::cos(self)
     }
     #[inline(always)]
     fn tan(self) -> Self {
@@ -136,6 +184,10 @@ impl Number for f64 {
         let one = if self > other { self } else { other };
         let two = if other > self { other } else { self };
         f64::from_bits(one.to_bits() | two.to_bits())
+    }
+    #[inline(always)]
+    fn solved<E: Equation<K>, const K: usize>(known: [f64; K], _symbol: &'static str) -> f64 {
+        E::root(known)
     }
     #[inline(always)]
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self {
@@ -211,6 +263,10 @@ impl<N: Number> V<N> {
         exp,
         /// Natural logarithm.
         ln,
+        /// Sine of an angle in radians.
+        sin,
+        /// Cosine of an angle in radians.
+        cos,
         /// Tangent of an angle in radians.
         tan,
         /// The angle in radians with a tangent.
@@ -264,6 +320,11 @@ impl<N: Number> V<N> {
     #[inline(always)]
     pub fn first(mut all: impl Iterator<Item = V<N>>) -> Self {
         all.next().unwrap_or_else(|| V::constant(f64::NAN))
+    }
+    /// The root of an equation at known figures, under a symbol.
+    #[inline(always)]
+    pub fn solved<E: Equation<K>, const K: usize>(known: [V<N>; K], symbol: &'static str) -> Self {
+        V(N::solved::<E, K>(known.map(|k| k.0), symbol))
     }
     /// Gives an intermediate result its symbol: it gets a line of its own in the working.
     #[inline(always)]

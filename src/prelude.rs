@@ -16,7 +16,7 @@ pub use crate::quantity::{
     Angle, Contraction, CostPerMass, Count, Crimp, Density, Diameter, DrawIn, Duration, Fineness,
     Force, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money,
     Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp, Tenacity,
-    Twist, TwistFactor, TwistedContraction, Typed, Volume, convert, parse, parse_as,
+    Thickness, Twist, TwistFactor, TwistedContraction, Typed, Volume, convert, parse, parse_as,
 };
 pub use crate::worked::{Tape, Worked, Working};
 pub use crate::{cloth, fibre, formula, mill, yarn};

@@ -55,6 +55,12 @@ impl Number for Dual {
     fn ln(self) -> Self {
         Dual(self.0.ln())
     }
+    fn sin(self) -> Self {
+        Dual(self.0.sin())
+    }
+    fn cos(self) -> Self {
+        Dual(self.0.cos())
+    }
     fn tan(self) -> Self {
         Dual(self.0.tan())
     }

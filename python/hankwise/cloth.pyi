@@ -4,8 +4,6 @@
 
 from typing import Literal, final
 
-from hankwise._cloth_more import choose_reed as choose_reed
-from hankwise._cloth_more import settings as settings
 from hankwise._hankwise import (
     Formula,
     Quantity,
@@ -13,6 +11,9 @@ from hankwise._hankwise import (
     _Measure,
     _Plain,
 )
+from hankwise._cloth_more import choose_reed as choose_reed
+from hankwise._cloth_more import plain_cloth as plain_cloth
+from hankwise._cloth_more import settings as settings
 
 @final
 class _BrierleyPicks(Formula):
@@ -127,6 +128,35 @@ class _BrierleySett(Formula):
 brierley_sett: _BrierleySett
 
 @final
+class _ClothSpecificVolume(Formula):
+    """Specific volume of a cloth, the air in it counted.
+
+    v = 1000 × H / w
+
+    thickness: thickness
+    area: mass per area
+    """
+
+    def __call__(self, thickness: _Measure, area: _Measure) -> Quantity: ...
+    def working(
+        self,
+        thickness: _Measure,
+        area: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["thickness", "area"],
+        *,
+        cloth_specific_volume: _Measure,
+        thickness: _Measure = ...,
+        area: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cloth_specific_volume: _ClothSpecificVolume
+
+@final
 class _CountAfterFinishing(Formula):
     """Count of the yarn in the cloth after finishing.
 
@@ -233,6 +263,39 @@ class _CountForWeight(Formula):
 count_for_weight: _CountForWeight
 
 @final
+class _CrimpAngle(Formula):
+    """Angle at which a thread crosses the plane of the cloth.
+
+    θ in radians = root of (l − D × θ in radians) × cos(θ in radians) + D × sin(θ in radians) −
+    p; θ = θ in radians × 57.2957795
+
+    length: length between threads crossed
+    spacing: spacing of the threads crossed
+    diameters: sum of the diameters
+    """
+
+    def __call__(self, length: _Measure, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        spacing: _Measure,
+        diameters: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "spacing", "diameters"],
+        *,
+        crimp_angle: _Measure,
+        length: _Measure = ...,
+        spacing: _Measure = ...,
+        diameters: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+crimp_angle: _CrimpAngle
+
+@final
 class _CrimpFound(Formula):
     """Crimp: how much longer the yarn is than the cloth that it lies in.
 
@@ -281,6 +344,100 @@ class _CrimpFromTakeUp(Formula):
     ) -> list[Quantity]: ...
 
 crimp_from_take_up: _CrimpFromTakeUp
+
+@final
+class _CrimpHeight(Formula):
+    """Height of the wave of a thread, from the middle of its trough to that of its crest.
+
+    θ = root of (l − D × θ) × cos(θ) + D × sin(θ) − p; h = (l − D × θ) × sin(θ) + D × (1 −
+    cos(θ))
+
+    length: length between threads crossed
+    spacing: spacing of the threads crossed
+    diameters: sum of the diameters
+    """
+
+    def __call__(self, length: _Measure, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        spacing: _Measure,
+        diameters: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "spacing", "diameters"],
+        *,
+        crimp_height: _Measure,
+        length: _Measure = ...,
+        spacing: _Measure = ...,
+        diameters: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+crimp_height: _CrimpHeight
+
+@final
+class _CrimpHeightByRule(Formula):
+    """Height of the wave of a thread by the rule of the root.
+
+    h = k × p × √c
+
+    spacing: spacing of the threads crossed
+    crimp: crimp
+    factor: factor
+    """
+
+    def __call__(self, spacing: _Measure, crimp: _Plain, factor: _Plain) -> Quantity: ...
+    def working(
+        self,
+        spacing: _Measure,
+        crimp: _Plain,
+        factor: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spacing", "crimp", "factor"],
+        *,
+        crimp_height_by_rule: _Measure,
+        spacing: _Measure = ...,
+        crimp: _Plain = ...,
+        factor: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+crimp_height_by_rule: _CrimpHeightByRule
+
+@final
+class _CrownHeight(Formula):
+    """Height of a crown: of the wave of a thread and the thread itself.
+
+    H = h + d
+
+    height: height of the wave
+    diameter: diameter
+    """
+
+    def __call__(self, height: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        height: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["height", "diameter"],
+        *,
+        crown_height: _Measure,
+        height: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+crown_height: _CrownHeight
 
 @final
 class _CurvatureSett(Formula):
@@ -386,6 +543,49 @@ class _DentsInWidth(Formula):
 dents_in_width: _DentsInWidth
 
 @final
+class _DiametersInCloth(Formula):
+    """Sum of the diameters that the threads of a plain cloth behave as having, from measured
+    crimps.
+
+    p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); p₁ = 10 / n₁; l₂ = p₁ × (1 + c₂); D = root of (l₁ − D × θ₁)
+    × sin(θ₁) + D × (1 − cos(θ₁)) + ((l₂ − D × θ₂) × sin(θ₂) + D × (1 − cos(θ₂))) − D
+
+    ends: ends
+    picks: picks
+    warp_crimp: crimp of the warp
+    weft_crimp: crimp of the weft
+    """
+
+    def __call__(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "picks", "warp_crimp", "weft_crimp"],
+        *,
+        diameters_in_cloth: _Measure,
+        ends: _Measure = ...,
+        picks: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+diameters_in_cloth: _DiametersInCloth
+
+@final
 class _DiametersSideBySide(Formula):
     """Diameters of a yarn that lie side by side in a centimetre.
 
@@ -413,6 +613,62 @@ class _DiametersSideBySide(Formula):
     ) -> list[Quantity]: ...
 
 diameters_side_by_side: _DiametersSideBySide
+
+@final
+class _EndsAfterStretch(Formula):
+    """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
+
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
+    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); p₁ = 10 / n₁; h₂ = D − h₁; l₂
+    = D × 2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ /
+    (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D
+    − h₂))))); p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′
+    = (l₁ − D × θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′ = root of (l₂ − D × θ₂′)
+    × sin(θ₂′) + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) × cos(θ₂′) + D × sin(θ₂′); n₁′ =
+    (no answer if D < h₁, else (no answer if D < h₁′, else 10 / p₁′))
+
+    ends: ends
+    picks: picks
+    warp_crimp: crimp of the warp
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
+    picks_after: picks after
+    """
+
+    def __call__(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        picks_after: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        picks_after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "picks_after"],
+        *,
+        ends_after_stretch: _Measure,
+        ends: _Measure = ...,
+        picks: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        warp_diameter: _Measure = ...,
+        weft_diameter: _Measure = ...,
+        picks_after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+ends_after_stretch: _EndsAfterStretch
 
 @final
 class _EndsFromRepeats(Formula):
@@ -735,10 +991,69 @@ class _IntersectionsInLength(Formula):
 intersections_in_length: _IntersectionsInLength
 
 @final
+class _JamAngle(Formula):
+    """Angle of a thread that is jammed: it lies round those it crosses without a straight part.
+
+    p/D = p / D; θ = arctan(p/D / √(1 − p/D × p/D)) × 57.2957795
+
+    spacing: spacing of the threads crossed
+    diameters: sum of the diameters
+    """
+
+    def __call__(self, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spacing: _Measure,
+        diameters: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spacing", "diameters"],
+        *,
+        jam_angle: _Measure,
+        spacing: _Measure = ...,
+        diameters: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_angle: _JamAngle
+
+@final
+class _JamCrimp(Formula):
+    """The most crimp that a thread can have between threads at a spacing: it is then jammed.
+
+    p/D = p / D; θ = arctan(p/D / √(1 − p/D × p/D)); c = θ / p/D − 1
+
+    spacing: spacing of the threads crossed
+    diameters: sum of the diameters
+    """
+
+    def __call__(self, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spacing: _Measure,
+        diameters: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spacing", "diameters"],
+        *,
+        jam_crimp: _Plain,
+        spacing: _Measure = ...,
+        diameters: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_crimp: _JamCrimp
+
+@final
 class _JamPicks(Formula):
     """The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
 
-    D = d₁ + d₂; p₁ = 10 / n₁; c = 1 − √(1 − p₁ / D × p₁ / D); n₂ = 10 / (D × √(1 − c × c))
+    D = d₁ + d₂; p₁ = 10 / n₁; cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1
+    − cos θ₁ × cos θ₁); n₂ = 10 / p₂
 
     ends: ends
     warp: diameter of the warp
@@ -770,8 +1085,8 @@ jam_picks: _JamPicks
 class _JamPicksOfWeave(Formula):
     """The most picks of any weave at a number of ends: both systems jammed, after Love.
 
-    D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; c = 1 − √(1 − p₁′ / D × p₁′ / D); p₂′ = D ×
-    √(1 − c × c); n₂ = 10 × F₁ / (p₂′ + (F₁ − 1) × d₂)
+    D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1
+    − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁); n₂ = 10 × F₁ / (p₂ + (F₁ − 1) × d₂)
 
     ends: ends
     warp: diameter of the warp
@@ -811,6 +1126,35 @@ class _JamPicksOfWeave(Formula):
     ) -> list[Quantity]: ...
 
 jam_picks_of_weave: _JamPicksOfWeave
+
+@final
+class _JamSpacing(Formula):
+    """Spacing of the one system where both are jammed, from that of the other.
+
+    cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁)
+
+    spacing: spacing of the other system
+    diameters: sum of the diameters
+    """
+
+    def __call__(self, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spacing: _Measure,
+        diameters: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spacing", "diameters"],
+        *,
+        jam_spacing: _Measure,
+        spacing: _Measure = ...,
+        diameters: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_spacing: _JamSpacing
 
 @final
 class _KnitMass(Formula):
@@ -886,6 +1230,35 @@ class _KnitTakeUp(Formula):
     ) -> list[Quantity]: ...
 
 knit_take_up: _KnitTakeUp
+
+@final
+class _LengthOverDiameters(Formula):
+    """Length of a thread between those it crosses, over the sum of the diameters.
+
+    l/D = l / D
+
+    length: length between threads crossed
+    diameters: sum of the diameters
+    """
+
+    def __call__(self, length: _Measure, diameters: _Measure) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        diameters: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "diameters"],
+        *,
+        length_over_diameters: _Plain,
+        length: _Measure = ...,
+        diameters: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+length_over_diameters: _LengthOverDiameters
 
 @final
 class _LinearDensityOfCloth(Formula):
@@ -1237,6 +1610,35 @@ class _MilasiusFirmness(Formula):
 milasius_firmness: _MilasiusFirmness
 
 @final
+class _ModularLength(Formula):
+    """Length of a thread from one thread that it crosses to the next.
+
+    l = p × (1 + c)
+
+    spacing: spacing of the threads crossed
+    crimp: crimp
+    """
+
+    def __call__(self, spacing: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        spacing: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spacing", "crimp"],
+        *,
+        modular_length: _Measure,
+        spacing: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+modular_length: _ModularLength
+
+@final
 class _OffLoomWidth(Formula):
     """Width off the loom.
 
@@ -1296,6 +1698,183 @@ class _PicksInPiece(Formula):
     ) -> list[Quantity]: ...
 
 picks_in_piece: _PicksInPiece
+
+@final
+class _PlainThickness(Formula):
+    """Thickness of plain cloth: the higher of the two crowns.
+
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
+    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); h₂ = D − h₁; H = (no answer
+    if D < h₁, else greater of (h₁ + d₁, h₂ + d₂))
+
+    picks: picks
+    warp_crimp: crimp of the warp
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
+    """
+
+    def __call__(
+        self,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["picks", "warp_crimp", "warp_diameter", "weft_diameter"],
+        *,
+        plain_thickness: _Measure,
+        picks: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        warp_diameter: _Measure = ...,
+        weft_diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+plain_thickness: _PlainThickness
+
+@final
+class _RacetrackHeightByRule(Formula):
+    """Height of the wave of a thread over flattened threads, by the rule of the root.
+
+    h = k × √(c × p × (p − (a − b)))
+
+    spacing: spacing of the threads crossed
+    crimp: crimp
+    width: width of the threads crossed
+    thickness: their thickness
+    factor: factor
+    """
+
+    def __call__(
+        self,
+        spacing: _Measure,
+        crimp: _Plain,
+        width: _Measure,
+        thickness: _Measure,
+        factor: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        spacing: _Measure,
+        crimp: _Plain,
+        width: _Measure,
+        thickness: _Measure,
+        factor: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spacing", "crimp", "width", "thickness", "factor"],
+        *,
+        racetrack_height_by_rule: _Measure,
+        spacing: _Measure = ...,
+        crimp: _Plain = ...,
+        width: _Measure = ...,
+        thickness: _Measure = ...,
+        factor: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+racetrack_height_by_rule: _RacetrackHeightByRule
+
+@final
+class _RacetrackSpacing(Formula):
+    """Spacing of flattened threads without the straight part of their section.
+
+    p′ = p − (a − b)
+
+    spacing: spacing of the threads crossed
+    width: their width
+    thickness: their thickness
+    """
+
+    def __call__(self, spacing: _Measure, width: _Measure, thickness: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spacing: _Measure,
+        width: _Measure,
+        thickness: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spacing", "width", "thickness"],
+        *,
+        racetrack_spacing: _Measure,
+        spacing: _Measure = ...,
+        width: _Measure = ...,
+        thickness: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+racetrack_spacing: _RacetrackSpacing
+
+@final
+class _RacetrackWeftCrimp(Formula):
+    """Crimp of the weft in plain cloth of flattened threads, from that of the warp.
+
+    D = b₁ + b₂; f₂ = a₂ − b₂; p₂ = 10 / n₂; p₂′ = p₂ − f₂; l₁′ = p₂ × (1 + c₁) − f₂; θ₁ = root
+    of (l₁′ − D × θ₁) × cos(θ₁) + D × sin(θ₁) − p₂′; h₁ = (l₁′ − D × θ₁) × sin(θ₁) + D × (1 −
+    cos(θ₁)); f₁ = a₁ − b₁; p₁ = 10 / n₁; p₁′ = p₁ − f₁; θ₂ = 2 × arctan((D − h₁) / (p₁′ + √(p₁′
+    × p₁′ − (D − h₁) × (2 × D − (D − h₁))))); l₂ = D × θ₂ + (p₁′ − D × sin(θ₂)) / cos(θ₂) + f₁;
+    c₂ = (no answer if D < h₁, else l₂ / p₁ − 1)
+
+    ends: ends
+    picks: picks
+    warp_crimp: crimp of the warp
+    warp_width: width of the warp thread
+    warp_thickness: thickness of the warp thread
+    weft_width: width of the weft thread
+    weft_thickness: thickness of the weft thread
+    """
+
+    def __call__(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_width: _Measure,
+        warp_thickness: _Measure,
+        weft_width: _Measure,
+        weft_thickness: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_width: _Measure,
+        warp_thickness: _Measure,
+        weft_width: _Measure,
+        weft_thickness: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "picks", "warp_crimp", "warp_width", "warp_thickness", "weft_width", "weft_thickness"],
+        *,
+        racetrack_weft_crimp: _Plain,
+        ends: _Measure = ...,
+        picks: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        warp_width: _Measure = ...,
+        warp_thickness: _Measure = ...,
+        weft_width: _Measure = ...,
+        weft_thickness: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+racetrack_weft_crimp: _RacetrackWeftCrimp
 
 @final
 class _ReedForSett(Formula):
@@ -1731,6 +2310,73 @@ class _TaylorTakeUp(Formula):
 taylor_take_up: _TaylorTakeUp
 
 @final
+class _ThicknessByRule(Formula):
+    """Thickness of plain cloth, its waves by the rule of the root.
+
+    h₁ = k × 10 / n₂ × √c₁; h₂ = d₁ + d₂ − h₁; H = (no answer if h₂ < 0, else greater of (h₁ +
+    d₁, h₂ + d₂))
+
+    picks: picks
+    warp_crimp: crimp of the warp
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
+    factor: factor
+    """
+
+    def __call__(
+        self,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        factor: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        factor: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["picks", "warp_crimp", "warp_diameter", "weft_diameter", "factor"],
+        *,
+        thickness_by_rule: _Measure,
+        picks: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        warp_diameter: _Measure = ...,
+        weft_diameter: _Measure = ...,
+        factor: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+thickness_by_rule: _ThicknessByRule
+
+@final
+class _ThreadSpacing(Formula):
+    """Spacing of threads from their sett.
+
+    p = 10 / n
+
+    sett: sett
+    """
+
+    def __call__(self, sett: _Measure) -> Quantity: ...
+    def working(self, sett: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett"],
+        *,
+        thread_spacing: _Measure,
+        sett: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+thread_spacing: _ThreadSpacing
+
+@final
 class _WarpForPiece(Formula):
     """Warp for a piece, its fringes included.
 
@@ -1831,6 +2477,104 @@ class _WarpYarn(Formula):
     ) -> list[Quantity]: ...
 
 warp_yarn: _WarpYarn
+
+@final
+class _WeftCrimp(Formula):
+    """Crimp of the weft in plain cloth, from that of the warp.
+
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
+    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); h₂ = D − h₁; p₁ = 10 / n₁; θ₂
+    = 2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))); l₂ = D × θ₂ + (p₁ − D × sin(θ₂)) /
+    cos(θ₂); c₂ = (no answer if D < h₁, else l₂ / p₁ − 1)
+
+    ends: ends
+    picks: picks
+    warp_crimp: crimp of the warp
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
+    """
+
+    def __call__(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter"],
+        *,
+        weft_crimp: _Plain,
+        ends: _Measure = ...,
+        picks: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        warp_diameter: _Measure = ...,
+        weft_diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+weft_crimp: _WeftCrimp
+
+@final
+class _WeftCrimpByRule(Formula):
+    """Crimp of the weft in plain cloth from that of the warp, by the rule of the root.
+
+    h₁ = k × 10 / n₂ × √c₁; h₂ = d₁ + d₂ − h₁; √c₂ = h₂ × n₁ / (10 × k); c₂ = (no answer if h₂ <
+    0, else √c₂ × √c₂)
+
+    ends: ends
+    picks: picks
+    warp_crimp: crimp of the warp
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
+    factor: factor
+    """
+
+    def __call__(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        factor: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        picks: _Measure,
+        warp_crimp: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        factor: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "factor"],
+        *,
+        weft_crimp_by_rule: _Plain,
+        ends: _Measure = ...,
+        picks: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        warp_diameter: _Measure = ...,
+        weft_diameter: _Measure = ...,
+        factor: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+weft_crimp_by_rule: _WeftCrimpByRule
 
 @final
 class _WeftForPiece(Formula):

@@ -661,6 +661,36 @@ class _CountOf(Formula):
 count_of: _CountOf
 
 @final
+class _DiameterByFibreDensity(Formula):
+    """Diameter of a yarn from its count and the density of its fibre, packed as spun yarns commonly
+    are.
+
+    d = 0.0444 × √(T / ρ_f)
+
+    count: yarn count
+    density: density of the fibre
+    """
+
+    def __call__(self, count: _Measure, density: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        density: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "density"],
+        *,
+        diameter_by_fibre_density: _Measure,
+        count: _Measure = ...,
+        density: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+diameter_by_fibre_density: _DiameterByFibreDensity
+
+@final
 class _DiameterRescaled(Formula):
     """Diameter of a yarn from that of a yarn like it of another count.
 

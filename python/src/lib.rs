@@ -1,6 +1,7 @@
 //! The Python face of the crate `hankwise`: every function here hands over to the crate.
 #![deny(unsafe_code)]
 #![allow(clippy::needless_pass_by_value, reason = "PyO3 hands arguments over by value")]
+#![allow(clippy::doc_link_with_quotes, reason = "examples in Python index with texts")]
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
@@ -12,6 +13,7 @@ mod convert;
 mod counts;
 mod errors;
 mod formula;
+mod geometry;
 mod handbook;
 mod help;
 mod inputs;
@@ -121,9 +123,11 @@ fn room_functions<'py>(
             wrap_pyfunction!(rounding::round_tex, m)?,
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
-        "cloth" => {
-            vec![wrap_pyfunction!(settings::settings, m)?, wrap_pyfunction!(reed::choose_reed, m)?]
-        }
+        "cloth" => vec![
+            wrap_pyfunction!(geometry::plain_cloth, m)?,
+            wrap_pyfunction!(settings::settings, m)?,
+            wrap_pyfunction!(reed::choose_reed, m)?,
+        ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],
     })

@@ -1,6 +1,7 @@
 //! The cloth: sett and reed, the piece, its mass, knitting, finishing.
 
 mod finishing;
+mod geometry;
 mod knit;
 mod mass;
 mod piece;
@@ -11,6 +12,7 @@ mod sleying;
 mod tables;
 
 pub use finishing::*;
+pub use geometry::*;
 pub use knit::*;
 pub use mass::*;
 pub use piece::*;
@@ -26,6 +28,9 @@ use crate::formula::Formula;
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
     finishing::FORMULAS,
+    geometry::KEMP,
+    geometry::PEIRCE,
+    geometry::RULES,
     knit::FORMULAS,
     mass::FORMULAS,
     piece::FORMULAS,

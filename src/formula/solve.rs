@@ -72,8 +72,8 @@ impl Formula {
     }
 }
 
-/// Halves a bracket until its ends are neighbours.
-fn bisect(miss: &mut impl FnMut(f64) -> f64, mut left: f64, mut right: f64) -> f64 {
+/// Halves a bracket until its ends are neighbours; returns the better of the two.
+pub(crate) fn bisect(miss: &mut impl FnMut(f64) -> f64, mut left: f64, mut right: f64) -> f64 {
     let rising = miss(right) > 0.0;
     loop {
         let middle = f64::midpoint(left, right);

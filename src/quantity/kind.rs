@@ -134,6 +134,9 @@ kinds! {
     Volume, "volume", "L", Volume, 0.0, ANY, "1.6 L";
     /// Diameter of a yarn, in millimetres.
     Diameter, "yarn diameter", "mm", Diameter, f64::MIN_POSITIVE, ANY, "0.35 mm";
+    /// Thickness of cloth, and what else is measured across or along a thread: height of a wave,
+    /// spacing, sum of diameters. In millimetres.
+    Thickness, "thickness", "mm", Diameter, 0.0, ANY, "1.2 mm";
     /// Volume that a mass of yarn or fibre fills, in cubic centimetres for a gram.
     SpecificVolume, "specific volume", "cm³/g", SpecificVolume, f64::MIN_POSITIVE, ANY, "1.1 cm³/g";
     /// Slope of a line to an axis, in degrees. Formulas turn it into radians where they need them,

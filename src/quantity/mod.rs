@@ -19,7 +19,7 @@ pub use kind::{
     Amount, Angle, Contraction, CostPerMass, Count, Crimp, Density, Diameter, DrawIn, Duration,
     Fineness, Force, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate,
     Money, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp,
-    Tenacity, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
+    Tenacity, Thickness, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
 };
 pub(crate) use lookup::refuse_knitting_word;
 pub use lookup::{convert, pair, unit};

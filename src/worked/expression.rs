@@ -1,5 +1,6 @@
 //! How a step is written out: in symbols or figures, as plain text, LaTeX or a cell of a sheet.
 
+use super::latex::in_dialect;
 use super::tape::{Arg, Op, Recording};
 use crate::quantity::print::{constant, figure};
 
@@ -38,6 +39,11 @@ pub(super) struct Writer<'a, F: Fn(usize) -> Leaf> {
 }
 
 impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
+    /// An operand written over its own operands.
+    pub(super) fn arg(&self, arg: Arg) -> String {
+        self.bare(arg)
+    }
+
     /// The operation of a step written over its operands; the step itself is never a leaf.
     pub(super) fn step(&self, step: usize) -> String {
         self.operation(step).0
@@ -51,12 +57,32 @@ impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
                 Leaf::Expand if self.recording.steps[i].args.is_empty() => {
                     (figure(self.recording.steps[i].value), Binding::Atom)
                 }
+                // A root found on the way has no closed form to write out.
+                Leaf::Expand if matches!(self.recording.steps[i].op, Op::Solved(_)) => {
+                    (self.root(i), Binding::Atom)
+                }
                 Leaf::Expand => self.operation(i),
             },
         }
     }
 
+    fn root(&self, step: usize) -> String {
+        let symbol = self.recording.labels.get(&step).map(|label| label.symbol.as_str());
+        match self.dialect {
+            Dialect::Sheet => format!("{}", self.recording.steps[step].value),
+            dialect => in_dialect(symbol.unwrap_or("x"), dialect),
+        }
+    }
+
     fn constant(&self, x: f64) -> (String, Binding) {
+        if x.is_nan() {
+            let none = match self.dialect {
+                Dialect::Text => "no answer",
+                Dialect::Latex => r"\text{no answer}",
+                Dialect::Sheet => "NA()",
+            };
+            return (none.to_owned(), Binding::Atom);
+        }
         let text = match self.dialect {
             // A sheet computes with the constant: every digit counts.
             Dialect::Sheet => format!("{x}"),
@@ -145,6 +171,8 @@ impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
             }
             Op::Exp => self.function("exp", r"\exp", "EXP", args),
             Op::Ln => self.function("ln", r"\ln", "LN", args),
+            Op::Sin => self.function("sin", r"\sin", "SIN", args),
+            Op::Cos => self.function("cos", r"\cos", "COS", args),
             Op::Tan => self.function("tan", r"\tan", "TAN", args),
             Op::Atan => self.function("arctan", r"\arctan", "ATAN", args),
             Op::Floor => self.function("round down", r"\operatorname{round\,down}", "INT", args),
@@ -162,6 +190,16 @@ impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
                 "",
                 args,
             ),
+            Op::Solved(_) => {
+                let residual = self.recording.roots.get(&step).map(|root| self.bare(root.residual));
+                let zero = residual.unwrap_or_default();
+                let of = match dialect {
+                    Dialect::Latex => r"\text{root of }",
+                    // A sheet holds the root as a value: see `sheet.rs`.
+                    Dialect::Text | Dialect::Sheet => "root of ",
+                };
+                (format!("{of}{zero}"), Sum)
+            }
             Op::IfLess => {
                 let [a, b, then, otherwise] = [0, 1, 2, 3].map(|k| self.bare(args[k]));
                 let written = match dialect {

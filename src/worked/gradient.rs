@@ -62,10 +62,17 @@ impl Recording {
                 Op::Power => give(0, x(1) * x(0).powf(x(1) - 1.0)),
                 Op::Exp => give(0, step.value),
                 Op::Ln => give(0, 1.0 / x(0)),
+                Op::Sin => give(0, x(0).cos()),
+                Op::Cos => give(0, -x(0).sin()),
                 Op::Tan => give(0, 1.0 + step.value * step.value),
                 Op::Atan => give(0, 1.0 / (1.0 + x(0) * x(0))),
                 Op::Min => give(usize::from(x(1) < x(0)), 1.0),
                 Op::Max => give(usize::from(x(1) > x(0)), 1.0),
+                Op::Solved(_) => {
+                    if let Some(root) = self.roots.get(&i) {
+                        root.slopes.iter().enumerate().for_each(|(k, slope)| give(k, *slope));
+                    }
+                }
                 Op::IfLess => give(if x(0) < x(1) { 2 } else { 3 }, 1.0),
             }
         }

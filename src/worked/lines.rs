@@ -116,6 +116,7 @@ impl<'a> Lines<'a> {
             formula: call.map(|c| c.formula.name),
             given: self.given(step),
             origin: label.origin,
+            residual: recording.roots.get(&step).map(|root| recording.value(root.residual)),
         }
     }
 
@@ -156,6 +157,10 @@ impl<'a> Lines<'a> {
             },
         }
         .step(step);
+        if matches!(recording.steps[step].op, Op::Solved(_)) {
+            // In figures an equation says nothing more.
+            return (symbols, String::new());
+        }
         let same = symbols == figures;
         (if same { String::new() } else { symbols }, figures)
     }

@@ -18,5 +18,5 @@ pub use gradient::Sensitivity;
 pub(crate) use lines::subscript;
 #[cfg(feature = "sheet")]
 pub use sheet::{Section, StaticTable, write_sheet};
-pub use tape::{Arg, Call, Label, Op, Recording, Step, Tape, Worked};
+pub use tape::{Arg, Call, Label, Op, Recording, Root, Step, Tape, Worked};
 pub use working::{Line, Working};

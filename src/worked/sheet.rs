@@ -33,6 +33,9 @@ pub struct StaticTable {
 }
 
 const VALUE: u16 = 2;
+/// What an equation leaves of zero.
+const RESIDUAL: u16 = 6;
+const SOLVED: &str = "found by iteration: a value, to be found again when this is no longer zero";
 const HEAD: [&str; 6] = ["figure", "symbol", "value", "unit", "how", "what it is"];
 
 impl Working {
@@ -125,15 +128,25 @@ fn build(
             names.entry(defined_name(&line.name)).or_insert(*row);
             let how = if how.is_empty() { "given" } else { &how };
             sheet.write_string(*row, 4, how)?;
+            continue;
+        }
+        let cells = Writer {
+            recording,
+            dialect: Dialect::Sheet,
+            leaf: |i: usize| match rows.get(&i) {
+                Some(row) => Leaf::Word(cell(*row)),
+                None => Leaf::Expand,
+            },
+        };
+        if let Some(root) = recording.roots.get(step) {
+            // A value, for a cell cannot iterate; beside it a formula that tells when it is stale.
+            sheet.write_number(*row, VALUE, line.value)?;
+            sheet.write_string(*row, 4, &how)?;
+            let left = recording.value(root.residual).to_string();
+            let residual = Formula::new(format!("={}", cells.arg(root.residual)));
+            sheet.write_formula(*row, RESIDUAL, residual.set_result(left))?;
+            sheet.write_string_with_format(1, RESIDUAL, SOLVED, &bold)?;
         } else {
-            let cells = Writer {
-                recording,
-                dialect: Dialect::Sheet,
-                leaf: |i: usize| match rows.get(&i) {
-                    Some(row) => Leaf::Word(cell(*row)),
-                    None => Leaf::Expand,
-                },
-            };
             let formula = Formula::new(format!("={}", cells.step(*step)));
             sheet.write_formula(*row, VALUE, formula.set_result(line.value.to_string()))?;
             sheet.write_string(*row, 4, &how)?;

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, HashMap};
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
 use crate::formula::Formula;
-use crate::number::Number;
+use crate::number::{Equation, Number, V, slopes};
 
 /// What a step does to its operands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -33,6 +33,10 @@ pub enum Op {
     Exp,
     /// ln a
     Ln,
+    /// sin a, a in radians
+    Sin,
+    /// cos a, a in radians
+    Cos,
     /// tan a, a in radians
     Tan,
     /// arctan a, in radians
@@ -49,6 +53,8 @@ pub enum Op {
     IfLess,
     /// the part in use where a would be best
     Chosen,
+    /// the root of an equation at known figures: see [`Root`]; which equation, by its name
+    Solved(&'static str),
 }
 
 /// An operand: an earlier step or a constant.
@@ -104,6 +110,15 @@ pub struct Call {
     pub inputs: Vec<Arg>,
 }
 
+/// What belongs to a step that was found by iteration.
+#[derive(Clone, Debug)]
+pub struct Root {
+    /// What is zero at the root, as a step.
+    pub residual: Arg,
+    /// How the root moves with each operand, by the theorem of implicit functions.
+    pub slopes: Vec<f64>,
+}
+
 /// A finished recording: it owns all it needs and can be kept, sent and read at leisure.
 #[derive(Clone, Debug, Default)]
 pub struct Recording {
@@ -113,6 +128,8 @@ pub struct Recording {
     pub labels: BTreeMap<usize, Label>,
     /// Which steps are results of formulas.
     pub calls: BTreeMap<usize, Call>,
+    /// Which steps were found by iteration.
+    pub roots: BTreeMap<usize, Root>,
 }
 
 impl Recording {
@@ -272,7 +289,7 @@ impl Number for Worked<'_> {
     fn value(&self) -> f64 {
         self.value
     }
-    function!(sqrt Sqrt, exp Exp, ln Ln, tan Tan, atan Atan, floor Floor, ceil Ceil);
+    function!(sqrt Sqrt, exp Exp, ln Ln, sin Sin, cos Cos, tan Tan, atan Atan, floor Floor, ceil Ceil);
     fn powf(self, exponent: f64) -> Self {
         Worked::record(
             Op::Power,
@@ -289,6 +306,20 @@ impl Number for Worked<'_> {
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self {
         let value = self.value.if_less(than.value, then.value, otherwise.value);
         Worked::record(Op::IfLess, &[self, than, then, otherwise], value)
+    }
+    fn solved<E: Equation<K>, const K: usize>(known: [Self; K], symbol: &'static str) -> Self {
+        let figures = known.map(|k| k.value);
+        let value = E::root(figures);
+        let Some(tape) = Worked::tape_of(&known) else { return Worked::constant(value) };
+        let args = known.map(Worked::arg);
+        let root = tape.once(Op::Solved(std::any::type_name::<E>()), &args, value);
+        let root = if symbol.is_empty() { root } else { root.named(symbol) };
+        // The equation goes on the tape too: it is shown, and a workbook sees whether it still holds.
+        let residual = E::residual(V(root), known.map(V)).0.arg();
+        let (in_root, in_known) = slopes::<E, K>(value, figures);
+        let slopes = in_known.map(|s| -s / in_root).to_vec();
+        tape.recording.borrow_mut().roots.insert(root.step, Root { residual, slopes });
+        root
     }
     fn chosen(self, part: f64) -> Self {
         Worked::record(Op::Chosen, &[self], part)

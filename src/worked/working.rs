@@ -35,6 +35,8 @@ pub struct Line {
     pub given: Vec<(String, String)>,
     /// Where an input came from.
     pub origin: String,
+    /// What the equation leaves of zero, where the figure was found by iteration.
+    pub residual: Option<f64>,
 }
 
 /// The working of one answer.
@@ -184,6 +186,11 @@ impl Line {
         }
         if !self.origin.is_empty() {
             parts.push(self.origin.clone());
+        }
+        if let Some(residual) = self.residual {
+            let off =
+                if residual == 0.0 { "nothing".to_owned() } else { format!("{residual:.0e}") };
+            parts.push(format!("found by iteration; the equation is off by {off}"));
         }
         parts.join("; ")
     }

@@ -16,6 +16,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &PACKING_FRACTION,
     &YARN_DIAMETER,
     &PEIRCE_DIAMETER,
+    &DIAMETER_BY_FIBRE_DENSITY,
     &DIAMETER_RESCALED,
     &HELIX_ANGLE,
     &HELIX_ANGLE_FROM_FACTOR,
@@ -110,6 +111,24 @@ pub fn peirce_diameter<N: Number>(
     // Of 840 yd/lb.
     let number = (ENGLISH_COTTON / count).named("N");
     25.4 / (28.0 * number.sqrt())
+}
+
+/// Diameter of a yarn from its count and the density of its fibre, packed as spun yarns commonly are.
+#[formula(
+    result = "d",
+    sources = ["GATE solutions"],
+    limits = ["fibre fills about 0.65 of the yarn; a woollen yarn packs less and is thicker: yarn_diameter with its own specific volume", "printed for cotton"],
+    slips = ["the density of the yarn for that of the fibre", "centimetres: 4.44 × 10⁻³"]
+)]
+pub fn diameter_by_fibre_density<N: Number>(
+    /// yarn count
+    #[q("T", 2.0..=500.0)]
+    count: LinearDensity<N>,
+    /// density of the fibre
+    #[q("ρ_f", 0.9..=1.6)]
+    density: Density<N>,
+) -> Diameter<N> {
+    0.0444 * (count / density).sqrt()
 }
 
 /// Diameter of a yarn from that of a yarn like it of another count.

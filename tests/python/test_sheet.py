@@ -76,17 +76,113 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
-    "added_irregularity": {"before": (0.0, 0.1), "after": (0.15, 0.5)},
-    "jam_picks": {"ends": (20.0, 30.0), "warp": (0.3, 0.5), "weft": (0.3, 0.5)},
+    "jam_picks": {
+        "ends": (20.0, 30.0),
+        "warp": (0.3, 0.5),
+        "weft": (0.3, 0.5),
+    },
     "jam_picks_of_weave": {
         "ends": (20.0, 24.0),
         "warp": (0.4, 0.45),
         "weft": (0.4, 0.45),
         "weft_float": (1.0, 1.5),
     },
-    "after_loss": {"held_up": (0.0, 0.08)},
-    "contraction_found": {"nominal": (40.0, 60.0), "resultant": (60.0, 80.0)},
-    "realisation": {"made": (1.0, 4.0), "taken": (5.0, 9.0)},
+    "added_irregularity": {
+        "before": (0.0, 0.1),
+        "after": (0.15, 0.5),
+    },
+    "after_loss": {
+        "held_up": (0.0, 0.08),
+    },
+    "contraction_found": {
+        "nominal": (40.0, 60.0),
+        "resultant": (60.0, 80.0),
+    },
+    "crimp_angle": {
+        "length": (1.1, 1.2),
+        "spacing": (0.9, 1.05),
+        "diameters": (0.3, 0.8),
+    },
+    "crimp_height": {
+        "length": (1.1, 1.2),
+        "spacing": (0.9, 1.05),
+        "diameters": (0.3, 0.8),
+    },
+    "diameters_in_cloth": {
+        "ends": (8.0, 12.0),
+        "picks": (8.0, 12.0),
+        "warp_crimp": (0.03, 0.1),
+        "weft_crimp": (0.03, 0.1),
+    },
+    "ends_after_stretch": {
+        "ends": (8.0, 10.0),
+        "picks": (9.5, 10.0),
+        "warp_crimp": (0.02, 0.05),
+        "warp_diameter": (0.3, 0.38),
+        "weft_diameter": (0.3, 0.38),
+        "picks_after": (10.0, 10.5),
+    },
+    "jam_angle": {
+        "spacing": (0.5, 0.7),
+        "diameters": (0.8, 1.0),
+    },
+    "jam_crimp": {
+        "spacing": (0.5, 0.7),
+        "diameters": (0.8, 1.0),
+    },
+    "jam_spacing": {
+        "spacing": (0.5, 0.7),
+        "diameters": (0.8, 1.0),
+    },
+    "plain_thickness": {
+        "picks": (8.0, 12.0),
+        "warp_crimp": (0.01, 0.06),
+        "warp_diameter": (0.3, 0.38),
+        "weft_diameter": (0.3, 0.38),
+    },
+    "racetrack_height_by_rule": {
+        "spacing": (0.8, 1.2),
+        "width": (0.3, 0.5),
+        "thickness": (0.2, 0.3),
+    },
+    "racetrack_spacing": {
+        "spacing": (0.8, 1.2),
+        "width": (0.3, 0.5),
+        "thickness": (0.2, 0.3),
+    },
+    "racetrack_weft_crimp": {
+        "ends": (8.0, 12.0),
+        "picks": (8.0, 12.0),
+        "warp_crimp": (0.01, 0.05),
+        "warp_width": (0.35, 0.45),
+        "warp_thickness": (0.28, 0.32),
+        "weft_width": (0.35, 0.45),
+        "weft_thickness": (0.28, 0.32),
+    },
+    "realisation": {
+        "made": (1.0, 4.0),
+        "taken": (5.0, 9.0),
+    },
+    "thickness_by_rule": {
+        "picks": (8.0, 12.0),
+        "warp_crimp": (0.01, 0.06),
+        "warp_diameter": (0.3, 0.38),
+        "weft_diameter": (0.3, 0.38),
+    },
+    "weft_crimp": {
+        "ends": (8.0, 12.0),
+        "picks": (8.0, 12.0),
+        "warp_crimp": (0.01, 0.06),
+        "warp_diameter": (0.3, 0.38),
+        "weft_diameter": (0.3, 0.38),
+    },
+    "weft_crimp_by_rule": {
+        "ends": (8.0, 12.0),
+        "picks": (8.0, 12.0),
+        "warp_crimp": (0.01, 0.06),
+        "warp_diameter": (0.3, 0.38),
+        "weft_diameter": (0.3, 0.38),
+    },
 }
 
 

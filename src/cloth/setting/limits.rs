@@ -2,9 +2,10 @@
 
 use std::f64::consts::PI;
 
+use crate::cloth::jam_spacing;
 use crate::formula::{Formula, formula};
-use crate::number::{Number, V};
-use crate::quantity::{Density, Diameter, LinearDensity, Ratio, Sett};
+use crate::number::Number;
+use crate::quantity::{Density, Diameter, LinearDensity, Ratio, Sett, Thickness};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -127,15 +128,6 @@ pub fn brierley_picks_unlike<N: Number>(
     square * (power * (square / ends).ln()).exp()
 }
 
-/// The spacing at which one system is jammed when the other stands at a spacing, both at intersections.
-///
-/// √(1 − (p₁/D)²) + √(1 − (p₂/D)²) = 1, with D the sum of both diameters.
-#[inline(always)]
-fn jam_spacing<N: Number>(spacing: V<N>, both: V<N>) -> V<N> {
-    let rest = (1.0 - (1.0 - (spacing / both).squared()).sqrt()).named("c");
-    both * (1.0 - rest.squared()).sqrt()
-}
-
 /// The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
 ///
 /// √(1 − (p₁/D)²) + √(1 − (p₂/D)²) = 1, with the spacings p and the sum of both diameters D.
@@ -156,8 +148,9 @@ pub fn jam_picks<N: Number>(
     #[q("d₂", 0.08..=2.0)]
     weft: Diameter<N>,
 ) -> Sett<N> {
-    let both = (warp + weft).named("D");
-    10.0 / jam_spacing((10.0 / ends).named("p₁"), both)
+    let both = Thickness::from((warp + weft).named("D"));
+    let spacing = Thickness::from((10.0 / ends).named("p₁"));
+    10.0 / jam_spacing(spacing, both).v()
 }
 
 /// The most picks of any weave at a number of ends: both systems jammed, after Love.
@@ -187,9 +180,9 @@ pub fn jam_picks_of_weave<N: Number>(
     #[q("F₁", 1.0..=8.0)]
     warp_float: Ratio<N>,
 ) -> Sett<N> {
-    let both = (warp + weft).named("D");
+    let both = Thickness::from((warp + weft).named("D"));
     let spacing = (weft_float * 10.0 / ends - (weft_float - 1.0) * warp).named("p₁′");
-    let picks = jam_spacing(spacing, both).named("p₂′");
+    let picks = jam_spacing(Thickness::from(spacing), both).v();
     10.0 * warp_float / (picks + (warp_float - 1.0) * weft)
 }
 

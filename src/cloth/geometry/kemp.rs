@@ -1,0 +1,107 @@
+//! Plain cloth of flattened threads, after Kemp: the section of a thread is a race-track.
+//!
+//! A section a wide and b thick is a straight part a − b with a half circle at either end. The thread
+//! that crosses it runs flat over the straight part; the rest is Peirce's cloth of round threads b thick.
+
+use super::peirce::if_it_fits;
+use super::thread::{FromSpacing, angle, height, length};
+use crate::formula::{Formula, formula};
+use crate::number::{Number, V};
+use crate::quantity::{Crimp, Diameter, Ratio, Sett, Thickness};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] =
+    &[&RACETRACK_SPACING, &RACETRACK_HEIGHT_BY_RULE, &RACETRACK_WEFT_CRIMP];
+
+/// Spacing of flattened threads without the straight part of their section.
+#[formula(
+    result = "p′",
+    sources = ["memory"],
+    limits = ["the spacing is more than the straight part"],
+    slips = ["taking off the whole width"]
+)]
+pub fn racetrack_spacing<N: Number>(
+    /// spacing of the threads crossed
+    #[q("p", 0.1..=10.0)]
+    spacing: Thickness<N>,
+    /// their width
+    #[q("a", 0.05..=4.0)]
+    width: Diameter<N>,
+    /// their thickness
+    #[q("b", 0.05..=3.0)]
+    thickness: Diameter<N>,
+) -> Thickness<N> {
+    spacing - (width - thickness)
+}
+
+/// Height of the wave of a thread over flattened threads, by the rule of the root.
+#[formula(
+    result = "h",
+    sources = ["memory"],
+    limits = ["a rule, with Peirce's factor 4/3"],
+    slips = ["the spacing without its straight part in both places"]
+)]
+pub fn racetrack_height_by_rule<N: Number>(
+    /// spacing of the threads crossed
+    #[q("p", 0.1..=10.0)]
+    spacing: Thickness<N>,
+    /// crimp
+    #[q("c", 0.0..=0.3)]
+    crimp: Crimp<N>,
+    /// width of the threads crossed
+    #[q("a", 0.05..=4.0)]
+    width: Diameter<N>,
+    /// their thickness
+    #[q("b", 0.05..=3.0)]
+    thickness: Diameter<N>,
+    /// factor
+    #[q("k", 1.3..=1.45)]
+    factor: Ratio<N>,
+) -> Thickness<N> {
+    factor * (crimp * spacing * (spacing - (width - thickness))).sqrt()
+}
+
+/// Crimp of the weft in plain cloth of flattened threads, from that of the warp.
+#[formula(
+    result = "c₂",
+    sources = ["memory", "Balasubramanian"],
+    limits = ["sections as they are in the cloth, from a cut through it; plain weave", "width and thickness alike: round threads, weft_crimp"],
+    slips = ["the diameter of the loose yarn for the width in the cloth"]
+)]
+pub fn racetrack_weft_crimp<N: Number>(
+    /// ends
+    #[q("n₁", 1.0..=60.0)]
+    ends: Sett<N>,
+    /// picks
+    #[q("n₂", 1.0..=60.0)]
+    picks: Sett<N>,
+    /// crimp of the warp
+    #[q("c₁", 0.0..=0.3)]
+    warp_crimp: Crimp<N>,
+    /// width of the warp thread
+    #[q("a₁", 0.05..=4.0)]
+    warp_width: Diameter<N>,
+    /// thickness of the warp thread
+    #[q("b₁", 0.05..=3.0)]
+    warp_thickness: Diameter<N>,
+    /// width of the weft thread
+    #[q("a₂", 0.05..=4.0)]
+    weft_width: Diameter<N>,
+    /// thickness of the weft thread
+    #[q("b₂", 0.05..=3.0)]
+    weft_thickness: Diameter<N>,
+) -> Crimp<N> {
+    let thicknesses = (warp_thickness + weft_thickness).named("D");
+    let flat2 = (weft_width - weft_thickness).named("f₂");
+    let p2 = (10.0 / picks).named("p₂");
+    let round2 = (p2 - flat2).named("p₂′");
+    let l1 = (p2 * (1.0 + warp_crimp) - flat2).named("l₁′");
+    let theta1 = V::solved::<FromSpacing, 3>([l1, round2, thicknesses], "θ₁");
+    let h1 = height(theta1, l1, thicknesses).named("h₁");
+    let flat1 = (warp_width - warp_thickness).named("f₁");
+    let p1 = (10.0 / ends).named("p₁");
+    let round1 = (p1 - flat1).named("p₁′");
+    let theta2 = angle(thicknesses - h1, round1, thicknesses).named("θ₂");
+    let l2 = (length(theta2, round1, thicknesses) + flat1).named("l₂");
+    if_it_fits(h1, thicknesses, l2 / p1 - 1.0)
+}
