@@ -61,7 +61,7 @@ pub(crate) fn settings(
         value.map(|value| single(value, NAME, input, kind)).transpose()
     };
     let weave = weave.str()?.to_string();
-    let weave = cloth::Interlacing::read(&weave).map_err(|e| raise(&e.at(NAME)))?;
+    let weave = cloth::Interlacing::parse(&weave).map_err(|e| raise(&e.at(NAME)))?;
     let warp = single(warp, NAME, "warp", Kind::LinearDensity)?;
     let weft = given(weft, "weft", Kind::LinearDensity)?.unwrap_or(warp);
     let unit = unit.map(|u| quantity::unit(u, Some(Kind::Sett))).transpose();

@@ -1,4 +1,4 @@
-//! The cloth: sett and reed, the piece, its mass, knitting, finishing.
+//! The cloth: weave, sett and reed, the piece, its mass, knitting, finishing.
 
 mod finishing;
 mod geometry;
@@ -10,6 +10,7 @@ mod sett;
 mod setting;
 mod sleying;
 mod tables;
+mod weave;
 
 pub use finishing::*;
 pub use geometry::*;
@@ -20,6 +21,7 @@ pub use reed::*;
 pub use sett::*;
 pub use setting::*;
 pub use sleying::*;
+pub use weave::*;
 
 pub(crate) use tables::TABLES;
 

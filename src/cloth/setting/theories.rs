@@ -3,6 +3,7 @@
 use super::bench::{Bench, plain};
 use crate::cloth;
 use crate::cloth::tables::setting::GALCERAN;
+use crate::cloth::{System, Weave};
 use crate::error::{Error, Result, did_you_mean};
 use crate::particulars::Particulars;
 use crate::quantity::print::{constant, figure, with_unit};
@@ -38,48 +39,53 @@ pub struct Interlacing {
 }
 
 impl Interlacing {
-    /// A weave by its name in the trade: `plain`, `2/2 twill`, `5-end satin`, `2x2 hopsack`.
-    pub fn read(text: &str) -> Result<Interlacing> {
-        let name = text.trim();
-        let lower = name.to_lowercase();
-        let unknown = || {
-            Error::notation(format!(
-                "'{name}' is no weave known by name; write one such as 'plain', '2/2 twill', \
-                 '5-end satin' or '2x2 hopsack'"
-            ))
+    /// That of a weave; `name` is how it is called in what is shown.
+    pub fn of(weave: &Weave, name: &str) -> Interlacing {
+        Interlacing {
+            name: name.to_owned(),
+            class: WeaveClass::of(weave),
+            warp_float: weave.average_float(System::Warp),
+            weft_float: weave.average_float(System::Weft),
+        }
+    }
+    /// That of a weave as people write it, see [`Weave::parse`].
+    pub fn parse(text: &str) -> Result<Interlacing> {
+        Ok(Interlacing::of(&Weave::parse(text)?, text.trim()))
+    }
+}
+
+impl WeaveClass {
+    /// The class of a weave: known by its build, not by its name.
+    pub fn of(weave: &Weave) -> WeaveClass {
+        let (ends, picks) = (weave.ends(), weave.picks());
+        if ends != picks {
+            return WeaveClass::Other;
+        }
+        if ends == 2 {
+            return WeaveClass::Plain;
+        }
+        // Each end is the one before, so many picks on.
+        let shifted = |by: usize| {
+            (1..ends).all(|e| {
+                (0..picks).all(|p| weave.is_up(e, (p + by) % picks) == weave.is_up(e - 1, p))
+            })
         };
-        let words: Vec<&str> = lower.split_whitespace().collect();
-        let figures = |separator: char| -> Option<Vec<f64>> {
-            let all = words.first()?.split(separator).map(|n| n.parse::<u32>().ok());
-            all.map(|n| n.filter(|n| (1..=99).contains(n)).map(f64::from)).collect()
-        };
-        let (class, float) = match words[..] {
-            ["plain" | "tabby"] | ["plain", "weave"] => (WeaveClass::Plain, 1.0),
-            [_, "twill"] => {
-                // Ups and downs in turn: an intersection at the end of each.
-                let lifts = figures('/').filter(|l| l.len() >= 2 && l.len() % 2 == 0);
-                let lifts = lifts.ok_or_else(unknown)?;
-                (WeaveClass::Twill, lifts.iter().sum::<f64>() / lifts.len() as f64)
-            }
-            [ends, "satin" | "sateen"] => {
-                let ends = ends.trim_end_matches("-end").parse::<u32>().map_err(|_| unknown())?;
-                if ends < 5 || ends == 6 || ends > 99 {
-                    return Err(Error::notation(format!(
-                        "there is no regular satin of {ends} ends; those of 5, 7, 8 and more are"
-                    )));
-                }
-                (WeaveClass::Satin, f64::from(ends) / 2.0)
-            }
-            [_, "hopsack" | "mat" | "matt"] => {
-                let sides = figures('x').or_else(|| figures('/')).ok_or_else(unknown)?;
-                match sides[..] {
-                    [a, b] if a.total_cmp(&b).is_eq() && a > 1.0 => (WeaveClass::Hopsack, a),
-                    _ => return Err(unknown()),
-                }
-            }
-            _ => return Err(unknown()),
-        };
-        Ok(Interlacing { name: name.to_owned(), class, warp_float: float, weft_float: float })
+        if shifted(1) || shifted(picks - 1) {
+            return WeaveClass::Twill;
+        }
+        let ups = (0..picks).filter(|p| weave.is_up(0, *p)).count();
+        if (ups == 1 || ups == picks - 1) && (2..picks - 1).any(shifted) {
+            return WeaveClass::Satin;
+        }
+        // Blocks of plain: every end is the first or its reverse, half of it up in one float.
+        let alike =
+            |e: usize| (0..picks).filter(|p| weave.is_up(e, *p) == weave.is_up(0, *p)).count();
+        let blocks = (0..ends).all(|e| alike(e) == picks || alike(e) == 0);
+        let one_float = |system| weave.interlacings(system).iter().all(|i| *i == 2);
+        if blocks && 2 * ups == picks && one_float(System::Warp) && one_float(System::Weft) {
+            return WeaveClass::Hopsack;
+        }
+        WeaveClass::Other
     }
 }
 
@@ -197,14 +203,11 @@ fn check(weave: &Interlacing, warp: &Amount, weft: &Amount, ask: &SettingAsk) ->
 /// The closest setts of a weave in warp and weft, by every theory.
 ///
 /// ```
-/// use hankwise::cloth::{Interlacing, SettingAsk, WeaveClass, settings};
+/// use hankwise::cloth::{Interlacing, SettingAsk, settings};
 /// use hankwise::quantity::parse;
 ///
-/// let plain = Interlacing {
-///     name: "plain".to_owned(), class: WeaveClass::Plain, warp_float: 1.0, weft_float: 1.0,
-/// };
 /// let yarn = parse("100 tex")?;
-/// let all = settings(plain, &yarn, &yarn, SettingAsk::default())?;
+/// let all = settings(Interlacing::parse("plain")?, &yarn, &yarn, SettingAsk::default())?;
 /// let ashenhurst = all.find("ashenhurst_woollen")?;
 /// assert!((ashenhurst.ends.unwrap() - 11.65).abs() < 0.005);
 /// # Ok::<(), hankwise::Error>(())
