@@ -34,6 +34,9 @@ fn the_comparison_of_the_theories() {
         assert!((ends(&twill, key) - in_twill).abs() < 0.006, "{key}: {}", ends(&twill, key));
     }
     assert!((ends(&plain, "jam") - 15.47).abs() < 0.006);
+    // 0.95 √4960.5465 / 2.54 = 26.342; half of it and 5 %.
+    assert!((ends(&plain, "taylor") - 13.83).abs() < 0.006);
+    assert!(twill.find("taylor").unwrap().why_not.contains("plain"));
     let spread = plain.spread();
     assert!((spread.apart() - 0.57).abs() < 0.005, "{spread:?}");
     assert!((spread.low - 11.65).abs() < 0.005 && (spread.high - 18.28).abs() < 0.005);
@@ -96,6 +99,7 @@ fn classes_of_weaves() {
     for (name, class) in expected {
         assert_eq!(Interlacing::parse(name).unwrap().class, class, "{name}");
     }
+    assert!(Interlacing::parse("double plain").unwrap_err().to_string().contains("each layer"));
     // As a matrix, begun anywhere, it is the same weave.
     let hopsack = Weave::from_rows(&["1001", "0110", "0110", "1001"]).unwrap();
     assert_eq!(WeaveClass::of(&hopsack), Hopsack);

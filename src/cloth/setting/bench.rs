@@ -56,7 +56,8 @@ impl<'t> Bench<'_, 't> {
     fn keep(&mut self, mut row: Theory, setts: std::result::Result<Pair<'t>, String>) {
         match setts {
             Ok((ends, picks)) => {
-                let words = |of: &str| format!("closest {of} by {}, {}", row.name, row.with);
+                let with = if row.with.is_empty() { "" } else { ", " };
+                let words = |of: &str| format!("closest {of} by {}{with}{}", row.name, row.with);
                 let ends = self.figures(&format!("{}_ends", row.key), &words("ends"), ends);
                 let picks = self.figures(&format!("{}_picks", row.key), &words("picks"), picks);
                 (row.ends, row.picks) = (Some(ends.value()), Some(picks.value()));
@@ -79,11 +80,11 @@ impl<'t> Bench<'_, 't> {
         Ok((ends, picks))
     }
 
-    /// Ashenhurst's two theories with a factor, and Taylor's rule.
+    /// Ashenhurst's two theories with a factor.
     pub(super) fn ashenhurst(
         &mut self,
         factor: f64,
-        keys: [&'static str; 3],
+        keys: [&'static str; 2],
         yarn: &str,
     ) -> Result<()> {
         let name = if yarn.is_empty() { "factor".to_owned() } else { format!("factor_{yarn}") };
@@ -128,28 +129,41 @@ impl<'t> Bench<'_, 't> {
             grade,
         };
         let source = "Ashenhurst page 1999";
-        let [first, second, third] = keys;
+        let [first, second] = keys;
         let diameters = "Ashenhurst, diameters and intersections";
         self.keep(row(first, diameters, PLAIN_RULE, source, unlike("published")), straight);
         let curvature = "Ashenhurst, curvature";
         self.keep(row(second, curvature, BENT, "memory", unlike("memory, computed")), bent);
-        let taylor = if self.weave.class == WeaveClass::Plain && self.square {
-            let more: Ratio<_> = self.desk.given(
-                &format!("{third}_allowance"),
-                "a",
-                "Taylor's allowance",
-                &plain(0.05)?,
-                None,
-            );
+        Ok(())
+    }
+
+    /// Taylor's rule: with his own factor of cotton, or that of the yarn.
+    pub(super) fn taylor(&mut self) -> Result<()> {
+        let factor = self.ask.factor.unwrap_or(0.95);
+        let says = "factor of the yarn for Taylor's rule";
+        let f: Ratio<_> = self.desk.given("taylor_factor", "k", says, &plain(factor)?, None);
+        let says = "Taylor's allowance";
+        let more: Ratio<_> = self.desk.given("taylor_allowance", "a", says, &plain(0.05)?, None);
+        let setts = if self.weave.class == WeaveClass::Plain && self.square {
             let half = cloth::taylor_plain_sett(diameters_side_by_side(f, self.warp), more);
             Ok((half, half))
         } else {
             Err("for plain cloth of like yarns only".to_owned())
         };
-        self.keep(
-            row(third, "Taylor, half and 5 %", TAYLOR_SAYS, "Taylor 1909", "published"),
-            taylor,
-        );
+        let of = if self.ask.factor.is_some() { "" } else { ", cotton" };
+        let row = Theory {
+            key: "taylor",
+            name: "Taylor, half and 5 %",
+            with: format!("factor {}{of}", constant(factor)),
+            ends: None,
+            picks: None,
+            picks_at_ends: None,
+            why_not: String::new(),
+            assumes: TAYLOR_SAYS,
+            source: "Taylor 1909",
+            grade: "published",
+        };
+        self.keep(row, setts);
         Ok(())
     }
 

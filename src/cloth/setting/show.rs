@@ -2,7 +2,7 @@
 
 use super::theories::{SettingAsk, Settings, Theory};
 use crate::quantity::Amount;
-use crate::quantity::print::{figure, fixed, with_unit};
+use crate::quantity::print::{fixed, with_unit};
 use crate::source::source;
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
@@ -38,7 +38,7 @@ pub(super) fn beyond(rows: &[Theory], ask: &SettingAsk) -> Vec<String> {
 impl Settings {
     /// The theories side by side.
     pub fn report(&self) -> Report {
-        let say = |x: Option<f64>| x.map_or_else(String::new, |x| figure(self.unit.from_base(x)));
+        let say = |x: Option<f64>| x.map_or_else(String::new, |x| fixed(self.unit.from_base(x), 2));
         let percent = |share: Option<f64>| {
             share.map_or_else(String::new, |s| format!("{} %", fixed(s * 100.0, 0)))
         };

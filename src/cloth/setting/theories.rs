@@ -50,6 +50,13 @@ impl Interlacing {
     }
     /// That of a weave as people write it, see [`Weave::parse`].
     pub fn parse(text: &str) -> Result<Interlacing> {
+        if text.to_lowercase().split_whitespace().any(|word| word == "double") {
+            return Err(Error::notation(format!(
+                "'{}' is two cloths, one over the other, and no theory is for both at once; ask for \
+                 each layer with its own ends and picks, such as 'plain'",
+                text.trim()
+            )));
+        }
         Ok(Interlacing::of(&Weave::parse(text)?, text.trim()))
     }
 }
@@ -202,6 +209,9 @@ fn check(weave: &Interlacing, warp: &Amount, weft: &Amount, ask: &SettingAsk) ->
 
 /// The closest setts of a weave in warp and weft, by every theory.
 ///
+/// The theories take threads to interlace alike: where they do not, as in a crepe, the average float
+/// hides the tightest thread. A double cloth is asked for layer by layer.
+///
 /// ```
 /// use hankwise::cloth::{Interlacing, SettingAsk, settings};
 /// use hankwise::quantity::parse;
@@ -261,13 +271,14 @@ pub fn settings(
                     constant(factor)
                 ));
             }
-            bench.ashenhurst(factor, ["ashenhurst", "curvature", "taylor"], "")?;
+            bench.ashenhurst(factor, ["ashenhurst", "curvature"], "")?;
         } else {
-            let woollen = ["ashenhurst_woollen", "curvature_woollen", "taylor_woollen"];
+            let woollen = ["ashenhurst_woollen", "curvature_woollen"];
             bench.ashenhurst(0.84, woollen, "woollen")?;
-            let worsted = ["ashenhurst_worsted", "curvature_worsted", "taylor_worsted"];
+            let worsted = ["ashenhurst_worsted", "curvature_worsted"];
             bench.ashenhurst(0.90, worsted, "worsted")?;
         }
+        bench.taylor()?;
         bench.brierley()?;
         bench.jam();
         bench.galceran("galceran_low", GALCERAN.0)?;
