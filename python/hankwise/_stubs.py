@@ -52,6 +52,17 @@ def _method(name: str, parameters: list[str], result: str) -> str:
     return f"    def {name}(\n{rows}    ) -> {result}: ..."
 
 
+def _literal(texts: list[str]) -> str:
+    """Write a choice of texts on one line, on one of its own, or each on one, as they fit."""
+    line = ", ".join(texts)
+    if len(line) <= 100 - len("        unknown: Literal[],"):
+        return f"Literal[{line}]"
+    if len(line) <= 100 - 12:
+        return f"Literal[\n            {line}\n        ]"
+    rows = "".join(f"            {text},\n" for text in texts)
+    return f"Literal[\n{rows}        ]"
+
+
 def _formula(formula: hw.Formula) -> str:
     name, inputs = formula.name, formula.inputs
     title = "_" + name.title().replace("_", "")
@@ -67,13 +78,13 @@ def _formula(formula: hw.Formula) -> str:
         _method("__call__", given, "Quantity"),
         _method("working", given + at, "Working"),
     ]
-    unknown = ", ".join(f'"{i["name"]}"' for i in inputs if not i["many"])
+    unknown = [f'"{i["name"]}"' for i in inputs if not i["many"]]
     if unknown:
         wanted = f"{name}: {_type(formula.output['unit'], False)}"
         known = [f"{one} = ..." for one in given]
         lines += [
             _method(
-                "solve", [f"unknown: Literal[{unknown}]", "*", wanted, *known], "list[Quantity]"
+                "solve", [f"unknown: {_literal(unknown)}", "*", wanted, *known], "list[Quantity]"
             )
         ]
     lines += ["", f"{name}: {title}", ""]
@@ -85,8 +96,12 @@ def stub(room: ModuleType) -> str:
     formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
     body = "".join(map(_formula, formulas))
     head = _HEAD.format(about=room.__doc__)
-    used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
-    return "".join(used) + _functions(room) + body
+    used = "".join(line for line in head.splitlines(keepends=True) if _used(line, body))
+    # Imports stand in the order of their modules: _cloth_more before _hankwise.
+    before, own, after = used.partition("from hankwise._hankwise import")
+    more = _functions(room)
+    first = more < own
+    return before + (more if first else "") + own + after + ("" if first else more) + body
 
 
 def _functions(room: ModuleType) -> str:
