@@ -1,4 +1,4 @@
-//! The cloth: sett and reed, the piece, its mass, knitting, finishing.
+//! The cloth: weave, sett and reed, the piece, its mass, knitting, finishing.
 
 pub(crate) mod article;
 mod colours;
@@ -7,7 +7,12 @@ mod geometry;
 mod knit;
 mod mass;
 mod piece;
+mod reed;
 mod sett;
+mod setting;
+mod sleying;
+mod tables;
+mod weave;
 
 pub use article::{ASKED, Article, Asked};
 pub use colours::{ColourOrder, Edge, Laid, Stripe};
@@ -16,7 +21,13 @@ pub use geometry::*;
 pub use knit::*;
 pub use mass::*;
 pub use piece::*;
+pub use reed::*;
 pub use sett::*;
+pub use setting::*;
+pub use sleying::*;
+pub use weave::*;
+
+pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
 
@@ -29,5 +40,9 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     knit::FORMULAS,
     mass::FORMULAS,
     piece::FORMULAS,
+    reed::FORMULAS,
     sett::FORMULAS,
+    setting::change::FORMULAS,
+    setting::diameters::FORMULAS,
+    setting::limits::FORMULAS,
 ];

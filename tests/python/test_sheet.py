@@ -1,8 +1,8 @@
 """Live workbooks against the library: change the inputs, recalculate in LibreOffice, compare.
 
 Every formula of the catalogue and the plan are written as workbooks; their inputs are changed by
-their defined names, all of them are recalculated in LibreOffice, and what comes out must be what the
-library says for the changed inputs.
+their defined names, all of them are recalculated in LibreOffice, and what comes out must be what
+the library says for the changed inputs.
 """
 
 import math
@@ -114,6 +114,17 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
+    "jam_picks": {
+        "ends": (20.0, 30.0),
+        "warp": (0.3, 0.5),
+        "weft": (0.3, 0.5),
+    },
+    "jam_picks_of_weave": {
+        "ends": (20.0, 24.0),
+        "warp": (0.4, 0.45),
+        "weft": (0.4, 0.45),
+        "weft_float": (1.0, 1.5),
+    },
     "added_irregularity": {
         "before": (0.0, 0.1),
         "after": (0.15, 0.5),
