@@ -7,7 +7,8 @@
 use std::f64::consts::PI;
 
 use super::thread::{
-    FromHeight, FromSpacing, angle, height, height_by_triangle, length, spacing, straight_part,
+    FromHeight, FromSpacing, angle, angle_by_straight_part, height, height_by_half_angle, length,
+    spacing, straight_part,
 };
 use crate::formula::{Formula, formula};
 use crate::number::{Equation, Number, V};
@@ -138,7 +139,7 @@ fn warp_height<N: Number>(p2: V<N>, crimp: V<N>, d: V<N>) -> V<N> {
     let l1 = (p2 * (1.0 + crimp)).named("l₁");
     let theta1 = V::solved::<FromSpacing, 3>([l1, p2, d], "θ₁");
     let straight = (l1 - d * theta1).named("s₁");
-    height_by_triangle(straight, p2, d).named("h₁")
+    height_by_half_angle(theta1, straight, p2).named("h₁")
 }
 
 /// A figure of the cloth, if the warp's wave leaves any height to the weft's.
@@ -181,7 +182,7 @@ pub fn weft_crimp<N: Number>(
     let h2 = (diameters - h1).named("h₂");
     let p1 = (10.0 / ends).named("p₁");
     let straight = straight_part(h2, p1, diameters).named("s₂");
-    let theta2 = (2.0 * (h2 / (p1 + straight)).atan()).named("θ₂");
+    let theta2 = angle_by_straight_part(h2, p1, straight).named("θ₂");
     let l2 = (diameters * theta2 + straight).named("l₂");
     if_it_fits(h1, diameters, l2 / p1 - 1.0)
 }

@@ -34,17 +34,15 @@ pub(super) fn height<N: Number>(angle: V<N>, length: V<N>, d: V<N>) -> V<N> {
     (length - d * angle) * angle.sin() + d * (1.0 - angle.cos())
 }
 
-/// Height of the wave from the straight part and the spacing.
-///
-/// Two right-angled triangles stand on the line between the threads crossed: p² + (D − h)² = s² + D².
+/// Height of the wave from the angle, the straight part and the spacing.
 #[inline(always)]
-pub(super) fn height_by_triangle<N: Number>(straight: V<N>, spacing: V<N>, d: V<N>) -> V<N> {
-    // D − √(D² − x), written so that a low wave keeps its figures.
-    let x = (spacing - straight) * (spacing + straight);
-    x / (d + (d * d - x).sqrt())
+pub(super) fn height_by_half_angle<N: Number>(angle: V<N>, straight: V<N>, spacing: V<N>) -> V<N> {
+    (spacing + straight) * (angle / 2.0).tan()
 }
 
-/// Straight part from the height and the spacing, by the same triangles.
+/// Straight part from the height and the spacing.
+///
+/// Two right-angled triangles stand on the line between the threads crossed: p² + (D − h)² = s² + D².
 #[inline(always)]
 pub(super) fn straight_part<N: Number>(height: V<N>, spacing: V<N>, d: V<N>) -> V<N> {
     (spacing.squared() - height * (2.0 * d - height)).sqrt()
@@ -53,7 +51,17 @@ pub(super) fn straight_part<N: Number>(height: V<N>, spacing: V<N>, d: V<N>) -> 
 /// Angle from the height and the spacing.
 #[inline(always)]
 pub(super) fn angle<N: Number>(height: V<N>, spacing: V<N>, d: V<N>) -> V<N> {
-    2.0 * (height / (spacing + straight_part(height, spacing, d))).atan()
+    angle_by_straight_part(height, spacing, straight_part(height, spacing, d))
+}
+
+/// Angle from the height, the spacing and the straight part.
+#[inline(always)]
+pub(super) fn angle_by_straight_part<N: Number>(
+    height: V<N>,
+    spacing: V<N>,
+    straight: V<N>,
+) -> V<N> {
+    2.0 * (height / (spacing + straight)).atan()
 }
 
 /// Length from the angle and the spacing.
