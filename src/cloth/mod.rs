@@ -6,6 +6,7 @@ mod knit;
 mod mass;
 mod piece;
 mod sett;
+mod tables;
 
 pub use finishing::*;
 pub use geometry::*;
@@ -14,11 +15,16 @@ pub use mass::*;
 pub use piece::*;
 pub use sett::*;
 
+pub(crate) use tables::TABLES;
+
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
-    finishing::FORMULAS,
+    finishing::change::FORMULAS,
+    finishing::mass::FORMULAS,
+    finishing::size::FORMULAS,
+    finishing::yarn::FORMULAS,
     geometry::KEMP,
     geometry::PEIRCE,
     geometry::RULES,
