@@ -1,4 +1,4 @@
-//! The cloth: sett and reed, the piece, its mass, knitting, finishing.
+//! The cloth: weave, sett and reed, the piece, its mass, knitting, finishing.
 
 mod finishing;
 mod geometry;
@@ -7,6 +7,7 @@ mod mass;
 mod piece;
 mod sett;
 mod tables;
+mod weave;
 
 pub use finishing::*;
 pub use geometry::*;
@@ -14,6 +15,7 @@ pub use knit::*;
 pub use mass::*;
 pub use piece::*;
 pub use sett::*;
+pub use weave::*;
 
 pub(crate) use tables::TABLES;
 
