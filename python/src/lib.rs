@@ -11,6 +11,7 @@ mod columns;
 mod convert;
 mod counts;
 mod errors;
+mod finish;
 mod formula;
 mod geometry;
 mod handbook;
@@ -51,6 +52,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<particulars::Particulars>()?;
+    m.add_class::<finish::Process>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -118,7 +120,13 @@ fn room_functions<'py>(
             wrap_pyfunction!(rounding::round_tex, m)?,
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
-        "cloth" => vec![wrap_pyfunction!(geometry::plain_cloth, m)?],
+        "cloth" => vec![
+            wrap_pyfunction!(geometry::plain_cloth, m)?,
+            wrap_pyfunction!(finish::process, m)?,
+            wrap_pyfunction!(finish::finished_sample, m)?,
+            wrap_pyfunction!(finish::finishing, m)?,
+            wrap_pyfunction!(finish::to_weave, m)?,
+        ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],
     })

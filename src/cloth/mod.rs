@@ -1,5 +1,6 @@
 //! The cloth: weave, sett and reed, the piece, its mass, knitting, finishing.
 
+mod finish;
 mod finishing;
 mod geometry;
 mod knit;
@@ -9,6 +10,7 @@ mod sett;
 mod tables;
 mod weave;
 
+pub use finish::*;
 pub use finishing::*;
 pub use geometry::*;
 pub use knit::*;
@@ -17,6 +19,7 @@ pub use piece::*;
 pub use sett::*;
 pub use weave::*;
 
+pub(crate) use finish::CAUTION as FINISHING_CAUTION;
 pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;

@@ -13,6 +13,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &MASS_LOSS_FOUND,
     &MASS_LOSS_OF_AREAS,
     &MASS_AFTER_FINISHING,
+    &MASS_BEFORE_FINISHING,
     &RUNNING_MASS_AFTER,
 ];
 
@@ -158,6 +159,24 @@ pub fn mass_after_finishing<N: Number>(
     loss: MassLoss<N>,
 ) -> Mass<N> {
     mass * (1.0 - loss)
+}
+
+/// Mass before a process, from what is to be left after it.
+#[formula(
+    result = "m₁",
+    sources = ["definition"],
+    limits = ["in one state of moisture"],
+    slips = ["adding the loss to the mass wanted instead of dividing by what is left"]
+)]
+pub fn mass_before_finishing<N: Number>(
+    /// mass after
+    #[q("m₂", 0.05..=500.0)]
+    mass: Mass<N>,
+    /// mass lost; negative where the cloth gains
+    #[q("m", -0.1..=0.25)]
+    loss: MassLoss<N>,
+) -> Mass<N> {
+    mass / (1.0 - loss)
 }
 
 /// Mass of a running length after finishing.

@@ -25,7 +25,7 @@ const fn by(figure: Figure, source: (&'static str, &'static str)) -> Figure {
 
 pub(super) static FINISHING_SHRINKAGES: Table = Table {
     name: "finishing_shrinkages",
-    title: "What finishing took off cloths in print",
+    title: "What finishing did to cloths in print",
     about: "Sizes as measured, most of single pieces by hand, and the shrinkages that the sources \
             print. A shrinkage is on the size before; an over-width is on the finished size. Use \
             them to see what is possible; for a cloth of your own finish a sample of it.",
