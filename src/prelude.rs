@@ -13,10 +13,11 @@
 pub use crate::error::{Error, ErrorKind, Result};
 pub use crate::number::{Number, V};
 pub use crate::quantity::{
-    Angle, Contraction, CostPerMass, Count, Crimp, Density, Diameter, DrawIn, Duration, Fineness,
-    Force, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate, Money,
-    Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp, Tenacity,
-    Thickness, Twist, TwistFactor, TwistedContraction, Typed, Volume, convert, parse, parse_as,
+    Angle, Contraction, CostPerMass, Count, CoverFactor, Crimp, Density, Diameter, DrawIn,
+    Duration, Fineness, Force, Fraction, Frequency, Kind, Length, LinearDensity, LoopDensity, Mass,
+    MassPerArea, MassRate, Money, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed,
+    Stress, TakeUp, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction,
+    Typed, Volume, convert, parse, parse_as,
 };
 pub use crate::worked::{Tape, Worked, Working};
 pub use crate::{cloth, fibre, formula, mill, yarn};

@@ -220,7 +220,7 @@ pub static SOURCES: &[Source] = &[
     s("pint 0.25.3", "pint 0.25.3, default definitions", "PyPI package pint"),
     s(
         "Textile handbook 2023",
-        "Texcoms, Textile Technical Handbook, 17 May 2023, page 141",
+        "Texcoms, Textile Technical Handbook, 17 May 2023, pages 141 and 147",
         "fliphtml5.com/iczwi/zyvh",
     ),
     s(
@@ -331,5 +331,15 @@ pub static SOURCES: &[Source] = &[
         "Wolle-Strick-Shop",
         "Welche Wolle passt für meine Anleitung",
         "www.wolle-strick-shop.at/wissenswertes",
+    ),
+    s(
+        "Woven fabric handout",
+        "Woven fabric calculation, teaching handout of four pages",
+        "www.scribd.com/document/455076497",
+    ),
+    s(
+        "Fibres2Fabrics 2013",
+        "Fibres2Fabrics, Cover factor of fibre, yarn and fabric, 2013",
+        "fibres2fabrics.blogspot.com",
     ),
 ];

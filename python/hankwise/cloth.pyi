@@ -14,6 +14,38 @@ from hankwise._hankwise import (
 from hankwise._cloth_more import plain_cloth as plain_cloth
 
 @final
+class _ClothCoverFactor(Formula):
+    """Cover factor of the cloth from those of warp and weft.
+
+    K = K₁ + K₂ − K₁ × K₂ / K_l
+
+    warp: cover factor of the warp
+    weft: cover factor of the weft
+    limit: cover factor at which threads touch
+    """
+
+    def __call__(self, warp: _Measure, weft: _Measure, limit: _Measure) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        weft: _Measure,
+        limit: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "weft", "limit"],
+        *,
+        cloth_cover_factor: _Measure,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+        limit: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cloth_cover_factor: _ClothCoverFactor
+
+@final
 class _ClothSpecificVolume(Formula):
     """Specific volume of a cloth, the air in it counted.
 
@@ -73,6 +105,114 @@ class _CountAfterFinishing(Formula):
     ) -> list[Quantity]: ...
 
 count_after_finishing: _CountAfterFinishing
+
+@final
+class _CountForCoverFactor(Formula):
+    """The count that gives a cover factor at a sett.
+
+    T = 10 × K / n × 10 × K / n
+
+    factor: cover factor
+    sett: sett
+    """
+
+    def __call__(self, factor: _Measure, sett: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        sett: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "sett"],
+        *,
+        count_for_cover_factor: _Measure,
+        factor: _Measure = ...,
+        sett: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+count_for_cover_factor: _CountForCoverFactor
+
+@final
+class _CoursesForLoop(Formula):
+    """The courses, or the wales, that a loop length leads to.
+
+    n = K_c / (100 × l)
+
+    constant: constant of the direction
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, constant: _Plain, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "loop_length"],
+        *,
+        courses_for_loop: _Measure,
+        constant: _Plain = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+courses_for_loop: _CoursesForLoop
+
+@final
+class _CoverFactor(Formula):
+    """How closely the threads of one direction lie for their count.
+
+    K = n × √T / 10
+
+    sett: sett
+    count: yarn count
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count"],
+        *,
+        cover_factor: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor: _CoverFactor
+
+@final
+class _CoverFactorLimit(Formula):
+    """Cover factor at which round threads lie side by side and touch.
+
+    K_l = √(785.398163 / v)
+
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, volume: _Measure) -> Quantity: ...
+    def working(self, volume: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["volume"],
+        *,
+        cover_factor_limit: _Measure,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor_limit: _CoverFactorLimit
 
 @final
 class _CrimpAngle(Formula):
@@ -444,6 +584,65 @@ class _FinishedMassPerArea(Formula):
 finished_mass_per_area: _FinishedMassPerArea
 
 @final
+class _FractionalCover(Formula):
+    """Share of the surface that the threads of one direction cover.
+
+    n·d = n × d / 10; e = smaller of (n·d, 1)
+
+    sett: sett
+    diameter: diameter of the yarn
+    """
+
+    def __call__(self, sett: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "diameter"],
+        *,
+        fractional_cover: _Plain,
+        sett: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fractional_cover: _FractionalCover
+
+@final
+class _FractionalCoverOfFactor(Formula):
+    """Share of the surface that threads cover, from their cover factor and what a gram of yarn
+    fills.
+
+    K/K_l = K × √(0.00127323954 × v); e = smaller of (K/K_l, 1)
+
+    factor: cover factor
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, factor: _Measure, volume: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        volume: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "volume"],
+        *,
+        fractional_cover_of_factor: _Plain,
+        factor: _Measure = ...,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fractional_cover_of_factor: _FractionalCoverOfFactor
+
+@final
 class _FringeMass(Formula):
     """Mass of the fringes of a piece.
 
@@ -578,6 +777,27 @@ class _JamAngle(Formula):
 jam_angle: _JamAngle
 
 @final
+class _JamCoverFactor(Formula):
+    """Cover factor at which a square plain cloth jams: threads √3 diameters apart both ways.
+
+    K = K_l / 1.73205081
+
+    limit: cover factor at which threads touch
+    """
+
+    def __call__(self, limit: _Measure) -> Quantity: ...
+    def working(self, limit: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["limit"],
+        *,
+        jam_cover_factor: _Measure,
+        limit: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_cover_factor: _JamCoverFactor
+
+@final
 class _JamCrimp(Formula):
     """The most crimp that a thread can have between threads at a spacing: it is then jammed.
 
@@ -680,6 +900,71 @@ class _KnitMass(Formula):
     ) -> list[Quantity]: ...
 
 knit_mass: _KnitMass
+
+@final
+class _KnitMassByConstant(Formula):
+    """Mass of a square metre of knitting from the constant of its loops: heavier with the count,
+    lighter with a longer loop.
+
+    w = K_s × T / (1000 × l)
+
+    constant: constant of the loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(self, constant: _Plain, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "loop_length", "count"],
+        *,
+        knit_mass_by_constant: _Measure,
+        constant: _Plain = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_by_constant: _KnitMassByConstant
+
+@final
+class _KnitMassPerArea(Formula):
+    """Mass of a square metre of knitting: loops, the yarn in each, and its count.
+
+    w = 10 × S × l × T
+
+    loops: loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(self, loops: _Measure, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        loops: _Measure,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loops", "loop_length", "count"],
+        *,
+        knit_mass_per_area: _Measure,
+        loops: _Measure = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_per_area: _KnitMassPerArea
 
 @final
 class _KnitTakeUp(Formula):
@@ -808,6 +1093,154 @@ class _LoomMassPerArea(Formula):
     ) -> list[Quantity]: ...
 
 loom_mass_per_area: _LoomMassPerArea
+
+@final
+class _LoopConstant(Formula):
+    """Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
+
+    K_c = 100 × n × l
+
+    courses: courses, or wales
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, courses: _Measure, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "loop_length"],
+        *,
+        loop_constant: _Plain,
+        courses: _Measure = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_constant: _LoopConstant
+
+@final
+class _LoopDensity(Formula):
+    """Loops on an area from the length of yarn in one.
+
+    S = K_c × K_w / (100 × l × 100 × l)
+
+    courses: constant of the courses
+    wales: constant of the wales
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, courses: _Plain, wales: _Plain, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Plain,
+        wales: _Plain,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales", "loop_length"],
+        *,
+        loop_density: _Measure,
+        courses: _Plain = ...,
+        wales: _Plain = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_density: _LoopDensity
+
+@final
+class _LoopForTightness(Formula):
+    """The length of yarn in a loop that gives a tightness.
+
+    l = √T / (100 × K)
+
+    count: count
+    tightness: tightness factor
+    """
+
+    def __call__(self, count: _Measure, tightness: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        tightness: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "tightness"],
+        *,
+        loop_for_tightness: _Measure,
+        count: _Measure = ...,
+        tightness: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_for_tightness: _LoopForTightness
+
+@final
+class _LoopShape(Formula):
+    """Shape of the loop: courses over wales.
+
+    R = c / w
+
+    courses: courses
+    wales: wales
+    """
+
+    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        wales: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        loop_shape: _Plain,
+        courses: _Measure = ...,
+        wales: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_shape: _LoopShape
+
+@final
+class _LoopsOnArea(Formula):
+    """Loops on an area from courses and wales.
+
+    S = c × w
+
+    courses: courses
+    wales: wales
+    """
+
+    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        wales: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        loops_on_area: _Measure,
+        courses: _Measure = ...,
+        wales: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loops_on_area: _LoopsOnArea
 
 @final
 class _MassOfPiece(Formula):
@@ -1309,6 +1742,35 @@ class _SettAfterShrinkage(Formula):
 sett_after_shrinkage: _SettAfterShrinkage
 
 @final
+class _SettForCoverFactor(Formula):
+    """The sett that gives a cover factor.
+
+    n = 10 × K / √T
+
+    factor: cover factor
+    count: yarn count
+    """
+
+    def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        sett_for_cover_factor: _Measure,
+        factor: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_cover_factor: _SettForCoverFactor
+
+@final
 class _SettInReed(Formula):
     """Ends across the reed.
 
@@ -1425,6 +1887,35 @@ class _SizeBeforeShrinkage(Formula):
 size_before_shrinkage: _SizeBeforeShrinkage
 
 @final
+class _StitchConstant(Formula):
+    """Constant of the loops on an area, from those of courses and wales.
+
+    K_s = K_c × K_w
+
+    courses: constant of the courses
+    wales: constant of the wales
+    """
+
+    def __call__(self, courses: _Plain, wales: _Plain) -> Quantity: ...
+    def working(
+        self,
+        courses: _Plain,
+        wales: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        stitch_constant: _Plain,
+        courses: _Plain = ...,
+        wales: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+stitch_constant: _StitchConstant
+
+@final
 class _ThicknessByRule(Formula):
     """Thickness of plain cloth, its waves by the rule of the root.
 
@@ -1490,6 +1981,64 @@ class _ThreadSpacing(Formula):
     ) -> list[Quantity]: ...
 
 thread_spacing: _ThreadSpacing
+
+@final
+class _TightnessFactor(Formula):
+    """How tightly a yarn is knitted for its count; the knitter's cover factor.
+
+    K = √T / (100 × l)
+
+    count: count
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, count: _Measure, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "loop_length"],
+        *,
+        tightness_factor: _Measure,
+        count: _Measure = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+tightness_factor: _TightnessFactor
+
+@final
+class _TotalCover(Formula):
+    """Share of the surface that warp and weft cover together.
+
+    e = e₁ + e₂ − e₁ × e₂
+
+    warp: fractional cover of the warp
+    weft: fractional cover of the weft
+    """
+
+    def __call__(self, warp: _Plain, weft: _Plain) -> Quantity: ...
+    def working(
+        self,
+        warp: _Plain,
+        weft: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "weft"],
+        *,
+        total_cover: _Plain,
+        warp: _Plain = ...,
+        weft: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+total_cover: _TotalCover
 
 @final
 class _WarpForPiece(Formula):

@@ -1,5 +1,6 @@
 //! The cloth: sett and reed, the piece, its mass, knitting, finishing.
 
+mod cover;
 mod finishing;
 mod geometry;
 mod knit;
@@ -7,6 +8,7 @@ mod mass;
 mod piece;
 mod sett;
 
+pub use cover::*;
 pub use finishing::*;
 pub use geometry::*;
 pub use knit::*;
@@ -18,6 +20,7 @@ use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    cover::FORMULAS,
     finishing::FORMULAS,
     geometry::KEMP,
     geometry::PEIRCE,
