@@ -7,6 +7,11 @@
 //! A row may ask for an input instead of the result: that input is `"?"` and the result is given under
 //! the name `"="`. `{"mass": "?", "regain": "17 %", "=": "100 kg"}` asks for the mass of which 100 kg
 //! come out; `expected` is then that input, in `unit`, and the formula is solved for it.
+//!
+//! What is no formula is asked under one of the names in `published/others.rs`.
+
+#[path = "published/others.rs"]
+mod others;
 
 use hankwise::formula;
 use hankwise::quantity::{Amount, Kind, parse, parse_as, unit};
@@ -98,6 +103,13 @@ fn answer(row: &Row) -> Result<f64, String> {
         let Amount { number, unit: from } = parse(value).map_err(words)?;
         let to = unit(&row.unit, Some(from.kind)).map_err(words)?;
         return Ok(to.from_base(from.to_base(number)));
+    }
+    if let Some(other) = others::find(&row.formula) {
+        let Amount { number, unit: from } = other(&row.inputs)?;
+        return match row.unit.as_str() {
+            "" => Ok(number),
+            name => Ok(unit(name, Some(from.kind)).map_err(words)?.from_base(from.to_base(number))),
+        };
     }
     let formula = formula::find(&row.formula).map_err(words)?;
     let mut base = Vec::new();

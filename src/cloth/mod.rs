@@ -1,4 +1,4 @@
-//! The cloth: sett and reed, the piece, its mass, knitting, finishing.
+//! The cloth: weave, sett and reed, the piece, its mass, knitting, finishing.
 
 mod cover;
 mod finishing;
@@ -7,6 +7,7 @@ mod knit;
 mod mass;
 mod piece;
 mod sett;
+mod weave;
 
 pub use cover::*;
 pub use finishing::*;
@@ -15,6 +16,7 @@ pub use knit::*;
 pub use mass::*;
 pub use piece::*;
 pub use sett::*;
+pub use weave::*;
 
 use crate::formula::Formula;
 

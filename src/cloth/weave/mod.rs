@@ -1,0 +1,195 @@
+//! The weave: how ends and picks interlace.
+//!
+//! Ends are numbered from the left and picks from the bottom, as the weaver sees them; a square is
+//! filled where the warp is up.
+
+mod analysis;
+mod grid;
+mod iso;
+mod layers;
+mod make;
+mod read;
+mod satin;
+
+pub use analysis::{Balance, Float, System};
+pub use make::Hand;
+pub use satin::satin_moves;
+
+use std::fmt;
+use std::sync::Arc;
+
+use crate::error::{Error, Result};
+use grid::Grid;
+
+/// Most squares of a repeat: far above what any loom repeats.
+const SQUARES: usize = 100_000_000;
+
+/// A weave, reduced to its smallest repeat.
+///
+/// ```
+/// use hankwise::cloth::{System, Weave};
+///
+/// let twill = Weave::from_rows(&["1001", "1100", "0110", "0011"])?;
+/// assert_eq!((twill.ends(), twill.picks()), (4, 4));
+/// assert!(twill.is_up(0, 0) && !twill.is_up(1, 0));
+/// assert_eq!(twill.average_float(System::Warp), 2.0);
+/// # Ok::<(), hankwise::Error>(())
+/// ```
+#[derive(Clone, PartialEq, Eq, Hash)]
+pub struct Weave(Arc<Sides>);
+
+/// The same squares by pick and by end.
+#[derive(PartialEq, Eq, Hash)]
+struct Sides {
+    by_pick: Grid,
+    by_end: Grid,
+}
+
+impl Weave {
+    /// From the picks, the first woven first; in each a mark an end, the first on the left: `1`, `x`,
+    /// `#`, `■` where the warp is up, `0`, `.`, `-`, `□` where it is down.
+    pub fn from_rows<S: AsRef<str>>(rows: &[S]) -> Result<Weave> {
+        let mut cells = Vec::new();
+        let mut ends = 0;
+        for (pick, row) in rows.iter().enumerate() {
+            let before = cells.len();
+            for mark in row.as_ref().trim().chars() {
+                cells.push(match mark {
+                    '1' | 'x' | 'X' | '#' | '■' => true,
+                    '0' | '.' | '-' | '□' => false,
+                    _ => {
+                        return Err(Error::notation(format!(
+                            "pick {}: '{mark}' is no mark; write 1 where the warp is up, 0 where it \
+                             is down",
+                            pick + 1
+                        )));
+                    }
+                });
+            }
+            let here = cells.len() - before;
+            if pick == 0 {
+                ends = here;
+            } else if here != ends {
+                return Err(Error::notation(format!(
+                    "pick {} has {here} ends and pick 1 has {ends}; give every pick the same number",
+                    pick + 1
+                )));
+            }
+        }
+        Weave::from_cells(&cells, ends)
+    }
+
+    /// From all squares, pick after pick, the first woven first: true where the warp is up.
+    pub fn from_cells(cells: &[bool], ends: usize) -> Result<Weave> {
+        if cells.is_empty() || ends == 0 {
+            return Err(Error::notation(
+                "a weave has ends and picks; write its rows, such as [\"10\", \"01\"] for plain",
+            ));
+        }
+        if !cells.len().is_multiple_of(ends) {
+            return Err(Error::notation(format!(
+                "{} squares are no whole number of picks of {ends} ends",
+                cells.len()
+            )));
+        }
+        if cells.len() > SQUARES {
+            return Err(Error::range(format!(
+                "{} × {} is more than any loom repeats; give the repeat alone",
+                ends,
+                cells.len() / ends
+            )));
+        }
+        Weave::of(Grid::pack(cells, ends))
+    }
+
+    /// From a rule: true where an end is up on a pick.
+    pub(crate) fn from_fn(
+        ends: usize,
+        picks: usize,
+        up: impl Fn(usize, usize) -> bool,
+    ) -> Result<Weave> {
+        if ends.saturating_mul(picks) > SQUARES {
+            return Err(Error::range(format!(
+                "a repeat of {ends} × {picks} is more than any loom repeats"
+            )));
+        }
+        Weave::of(Grid::from_fn(picks, ends, |pick, end| up(end, pick)))
+    }
+
+    fn of(by_pick: Grid) -> Result<Weave> {
+        let picks = by_pick.period();
+        let by_end = by_pick.first(picks).transposed();
+        let ends = by_end.period();
+        let by_end = by_end.first(ends);
+        let by_pick = by_end.transposed();
+        let weave = Weave(Arc::new(Sides { by_pick, by_end }));
+        weave.check()?;
+        Ok(weave)
+    }
+
+    /// A thread that never changes face is not woven in.
+    fn check(&self) -> Result<()> {
+        let loose = |system: System| {
+            let grid = self.by(system);
+            (0..grid.lines())
+                .find(|thread| grid.changes(*thread).all(|w| w == 0))
+                .map(|thread| (thread, grid.get(thread, 0)))
+        };
+        if let Some((end, up)) = loose(System::Warp) {
+            let (is, wants) = if up { ("lowered", "raised") } else { ("raised", "lowered") };
+            return Err(Error::range(format!(
+                "end {} is never {is}: it floats out of the repeat and is not woven in; have it {is} \
+                 on one pick at least (now it is {wants} on all {})",
+                end + 1,
+                self.picks()
+            )));
+        }
+        if let Some((pick, up)) = loose(System::Weft) {
+            let (is, change) = if up { ("under", "lower") } else { ("over", "raise") };
+            return Err(Error::range(format!(
+                "pick {} lies {is} all {} ends: it floats out of the repeat and is not woven in; \
+                 {change} one end at least on it",
+                pick + 1,
+                self.ends()
+            )));
+        }
+        Ok(())
+    }
+
+    /// Ends of the repeat.
+    pub fn ends(&self) -> usize {
+        self.0.by_end.lines()
+    }
+    /// Picks of the repeat.
+    pub fn picks(&self) -> usize {
+        self.0.by_pick.lines()
+    }
+    /// True where the warp is up. Both count from 0, the end from the left, the pick from the first
+    /// woven, drawn at the bottom; past the repeat it begins anew.
+    pub fn is_up(&self, end: usize, pick: usize) -> bool {
+        self.0.by_pick.get(pick % self.picks(), end % self.ends())
+    }
+    /// The picks, the first woven first, with `1` where the warp is up.
+    pub fn rows(&self) -> Vec<String> {
+        let mark = |end, pick| if self.is_up(end, pick) { '1' } else { '0' };
+        (0..self.picks())
+            .map(|pick| (0..self.ends()).map(|end| mark(end, pick)).collect())
+            .collect()
+    }
+    fn by(&self, system: System) -> &Grid {
+        match system {
+            System::Warp => &self.0.by_end,
+            System::Weft => &self.0.by_pick,
+        }
+    }
+}
+
+impl fmt::Debug for Weave {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if self.ends() * self.picks() <= 1024 {
+            write!(f, "Weave({})", self.rows().join(" "))
+        } else {
+            write!(f, "Weave({} × {})", self.ends(), self.picks())
+        }
+    }
+}
