@@ -31,6 +31,26 @@ pub static SOURCES: &[Source] = &[
         "www.thewefthandedweaver.com/blog-1/anditoldmyteachersididntneedmath",
     ),
     s(
+        "All Fiber Arts",
+        "All Fiber Arts, Beginner weaving: yarn quantities",
+        "www.allfiberarts.com/tag/calculate-yarn",
+    ),
+    s(
+        "GSM pages",
+        "Pages on grams per square metre of woven cloth: Learn Textile 2013, Garments Merchandising",
+        "learn-textile.blogspot.com/2013/10; garmentsmerchandising.com",
+    ),
+    s(
+        "Textile Calculations",
+        "Textile Calculations, total quantity of materials in a piece of cloth",
+        "www.textilecalculations.com",
+    ),
+    s(
+        "Wikipedia textile units",
+        "Wikipedia, article Units of textile measurement, as of August 2019",
+        "en.wikipedia.org/wiki/Units_of_textile_measurement",
+    ),
+    s(
         "ASTM D2260",
         "ASTM D2260, Conversion factors and equivalent yarn numbers",
         "www.astm.org/Standards/D2260.htm",

@@ -59,6 +59,8 @@ const GNU: &[(&str, &str, &str, &str)] = &[
     ("tpi", "turns/m", "1/inch", "1/meter"),
     ("yd/min", "m/min", "yard/minute", "meter/minute"),
     ("lb/h", "kg/h", "pound/hour", "kg/hour"),
+    ("momme", "g/m²", "lb/(45 inch 100 yard)", "g/m^2"),
+    ("picks/yd", "picks/cm", "1/yard", "1/cm"),
     // strength and diameter; its 'gf' is no gram-force
     ("rad", "°", "radian", "degree"),
     ("gf", "N", "gram force", "newton"),

@@ -20,6 +20,7 @@ from hankwise._catalogue import formulas
 from hankwise._hankwise import (
     BallBand,
     ChangeWheel,
+    ColourOrder,
     Formula,
     HandbookFigure,
     HandbookTable,
@@ -55,6 +56,7 @@ from hankwise._hankwise import (
 __all__ = [
     "BallBand",
     "ChangeWheel",
+    "ColourOrder",
     "Formula",
     "HandbookFigure",
     "HandbookTable",

@@ -4,6 +4,7 @@
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
+mod article;
 mod ball;
 mod call;
 mod check_weights;
@@ -51,6 +52,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<particulars::Particulars>()?;
+    m.add_class::<article::ColourOrder>()?;
+    m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -118,7 +121,12 @@ fn room_functions<'py>(
             wrap_pyfunction!(rounding::round_tex, m)?,
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
-        "cloth" => vec![wrap_pyfunction!(geometry::plain_cloth, m)?],
+        "cloth" => vec![
+            wrap_pyfunction!(geometry::plain_cloth, m)?,
+            wrap_pyfunction!(article::piece, m)?,
+            wrap_pyfunction!(article::pieces_from_yarn, m)?,
+            wrap_pyfunction!(article::colour_order, m)?,
+        ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],
     })

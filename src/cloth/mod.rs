@@ -1,5 +1,7 @@
 //! The cloth: weave, sett and reed, the piece, its mass, knitting, finishing.
 
+pub(crate) mod article;
+mod colours;
 mod cover;
 mod finishing;
 mod geometry;
@@ -9,6 +11,8 @@ mod piece;
 mod sett;
 mod weave;
 
+pub use article::{ASKED, Article, Asked};
+pub use colours::{ColourOrder, Edge, Laid, Stripe};
 pub use cover::*;
 pub use finishing::*;
 pub use geometry::*;

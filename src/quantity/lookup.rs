@@ -255,6 +255,17 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
             name.trim()
         ));
     }
+    if let Some(unit) = other
+        && unit.kind == Kind::LinearDensity
+        && wanted == Some(Kind::MassPerArea)
+    {
+        return Error::unit(format!(
+            "'{name}' is the mass of a running length, which says nothing of an area without the \
+             width of the cloth: 56, 58 and 60 in are all in use; mass_per_area_of_cloth('13 oz/yd', \
+             '58 in') gives it, or write it like '{}'",
+            Kind::MassPerArea.example()
+        ));
+    }
     if let Some(unit) = other {
         let what = unit.kind.words();
         return Error::unit(format!(

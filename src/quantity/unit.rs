@@ -221,6 +221,13 @@ static GENERAL: &[Unit] = &[
         Times(exact(100 * 100, INCH * INCH)),
         "loops on a square inch",
     ),
+    plain(
+        "threads/yd",
+        &["ends/yd", "picks/yd"],
+        Kind::Sett,
+        Times(exact(100, 36 * INCH)),
+        "threads in a yard",
+    ),
     // mass per area
     plain(
         "g/m²",
@@ -236,6 +243,17 @@ static GENERAL: &[Unit] = &[
         Times(exact(POUND * 10_000 * 10_000 * 1000, 1_600_000_000 * 9144 * 9144)),
         "ounces on a square yard",
     ),
+    Unit {
+        source: "Wikipedia textile units",
+        grade: Grade::Published,
+        ..plain(
+            "momme",
+            &["mommes"],
+            Kind::MassPerArea,
+            Times(exact(POUND * 1000, 11_430 * 914_400)),
+            "a pound on 100 yd of a width of 45 in",
+        )
+    },
     // fibre diameter
     plain(
         "µm",

@@ -52,6 +52,11 @@ BOTH_SIDES = {
         ({"mass": "0.9 kg", "net": "0.3 kg"}, 3.0),
         ({"mass": "0.901 kg", "net": "0.3 kg"}, 4.0),
     ],
+    "packages_for_length": [
+        # Three pirns hold just 900 m; for a metre more a fourth is wound.
+        ({"length": "900 m", "package": "300 m"}, 3.0),
+        ({"length": "901 m", "package": "300 m"}, 4.0),
+    ],
     "pieces_from_yarn": [
         ({"yarn": "10 kg", "fixed": "2 kg", "each": "0.5 kg"}, 16.0),
         ({"yarn": "1 kg", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
@@ -70,6 +75,11 @@ BOTH_SIDES = {
         # No thrums where nothing is woven.
         ({"pieces": "0", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
         ({"pieces": "3", "fixed": "2 kg", "each": "0.5 kg"}, 3.5),
+    ],
+    "warp_sections": [
+        # Four sections of 150 ends are 600; for an end more a fifth is made.
+        ({"ends": "600", "section": "150"}, 4.0),
+        ({"ends": "601", "section": "150"}, 5.0),
     ],
     "whole_ends": [
         # Just full and just not: 12 dents/cm × 50 cm = 600 dents, 12 × 49.9 = 598.8 dents.
