@@ -362,4 +362,24 @@ pub static SOURCES: &[Source] = &[
         "Fibres2Fabrics, Cover factor of fibre, yarn and fabric, 2013",
         "fibres2fabrics.blogspot.com",
     ),
+    s(
+        "Galceran",
+        "V. Galceran Escobet, Observaciones sobre la fabricación de tejidos con la máxima densidad",
+        "fr.scribd.com/doc/52979876, p. 37",
+    ),
+    s(
+        "Osterkamp",
+        "P. Osterkamp, weaving tips of 2004 and 2011",
+        "www.weaving.cc/leasesticks/jan04tip.html; peggyosterkamp.com/2011/06",
+    ),
+    s(
+        "Lucerne workshop",
+        "Lucerne school of art, workshop note: Ermitteln der Fadendichte",
+        "sites.hslu.ch/werkstatt/?p=2669",
+    ),
+    s(
+        "Yarn and weight 2026",
+        "Yarn count and cloth weight, after Ashenhurst, teaching notes of May 2026",
+        "mytextilenotes.blogspot.com/2026/05",
+    ),
 ];

@@ -245,7 +245,7 @@ fn definitions_hold_to_fifteen_digits() {
 #[test]
 fn reeds_hold_to_fifteen_digits() {
     // dents for each number, in so many quarter inches
-    let systems: [(&str, i128, i128); 19] = [
+    let systems: [(&str, i128, i128); 20] = [
         ("stockport-reed", 1, 8),
         ("dents/in", 1, 4),
         ("american-reed", 1, 4),
@@ -262,6 +262,7 @@ fn reeds_hold_to_fifteen_digits() {
         ("scotch-reed", 1, 148),
         ("scotch-tweed-reed", 20, 148),
         ("irish-reed", 1, 160),
+        ("irish-hundreds", 100, 160),
         ("silk-reed", 1, 144),
         ("macclesfield-reed", 100, 144),
         ("huddersfield-reed", 1, 4),

@@ -1,6 +1,15 @@
 """What hankwise.cloth has besides its formulas."""
 
-from hankwise._hankwise import ColourOrder, Particulars, _Measure, _Plain
+from hankwise._hankwise import (
+    ColourOrder,
+    Particulars,
+    ReedChoice,
+    Settings,
+    _Measure,
+    _Measures,
+    _Plain,
+    _Plains,
+)
 
 def piece(
     *,
@@ -95,6 +104,28 @@ def pieces_from_yarn(
     selvedge_colour: str | None = None,
 ) -> Particulars: ...
 def colour_order(order: str, ends: int | None = None, *, even: bool = True) -> ColourOrder: ...
+def settings(
+    weave: str,
+    warp: _Measure,
+    weft: _Measure | None = None,
+    factor: _Plain | None = None,
+    *,
+    volume: _Measure | None = None,
+    ends: _Measure | None = None,
+    picks: _Measure | None = None,
+    unit: str | None = None,
+) -> Settings: ...
+def choose_reed(
+    sett: _Measure,
+    reeds: _Measure | _Measures,
+    ends_per_dent: _Plain | _Plains | None = None,
+    width: _Measure | None = None,
+    *,
+    period: int = 4,
+    selvedge_ends_per_dent: _Plain | None = None,
+    selvedge_dents: _Plain | None = None,
+    selvedge_width: _Measure | None = None,
+) -> ReedChoice: ...
 def plain_cloth(
     *,
     warp_diameter: _Measure = ...,

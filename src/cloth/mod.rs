@@ -8,7 +8,11 @@ mod geometry;
 mod knit;
 mod mass;
 mod piece;
+mod reed;
 mod sett;
+mod setting;
+mod sleying;
+mod tables;
 mod weave;
 
 pub use article::{ASKED, Article, Asked};
@@ -19,8 +23,13 @@ pub use geometry::*;
 pub use knit::*;
 pub use mass::*;
 pub use piece::*;
+pub use reed::*;
 pub use sett::*;
+pub use setting::*;
+pub use sleying::*;
 pub use weave::*;
+
+pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
 
@@ -34,5 +43,9 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     knit::FORMULAS,
     mass::FORMULAS,
     piece::FORMULAS,
+    reed::FORMULAS,
     sett::FORMULAS,
+    setting::change::FORMULAS,
+    setting::diameters::FORMULAS,
+    setting::limits::FORMULAS,
 ];

@@ -222,6 +222,13 @@ static GENERAL: &[Unit] = &[
         "loops on a square inch",
     ),
     plain(
+        "threads/quarter-inch",
+        &["ends/quarter-inch", "picks/quarter-inch"],
+        Kind::Sett,
+        Times(exact(400, INCH)),
+        "threads in a quarter of an inch, as under the glass",
+    ),
+    plain(
         "threads/yd",
         &["ends/yd", "picks/yd"],
         Kind::Sett,

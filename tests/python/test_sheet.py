@@ -96,6 +96,17 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
+    "jam_picks": {
+        "ends": (20.0, 30.0),
+        "warp": (0.3, 0.5),
+        "weft": (0.3, 0.5),
+    },
+    "jam_picks_of_weave": {
+        "ends": (20.0, 24.0),
+        "warp": (0.4, 0.45),
+        "weft": (0.4, 0.45),
+        "weft_float": (1.0, 1.5),
+    },
     "added_irregularity": {
         "before": (0.0, 0.1),
         "after": (0.15, 0.5),
