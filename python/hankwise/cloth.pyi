@@ -4,6 +4,12 @@
 
 from typing import Literal, final
 
+from hankwise._cloth_more import choose_reed as choose_reed
+from hankwise._cloth_more import colour_order as colour_order
+from hankwise._cloth_more import piece as piece
+from hankwise._cloth_more import pieces_from_yarn as pieces_from_yarn
+from hankwise._cloth_more import plain_cloth as plain_cloth
+from hankwise._cloth_more import settings as settings
 from hankwise._hankwise import (
     Formula,
     Quantity,
@@ -11,9 +17,6 @@ from hankwise._hankwise import (
     _Measure,
     _Plain,
 )
-from hankwise._cloth_more import choose_reed as choose_reed
-from hankwise._cloth_more import plain_cloth as plain_cloth
-from hankwise._cloth_more import settings as settings
 
 @final
 class _BrierleyPicks(Formula):
@@ -128,6 +131,38 @@ class _BrierleySett(Formula):
 brierley_sett: _BrierleySett
 
 @final
+class _ClothCoverFactor(Formula):
+    """Cover factor of the cloth from those of warp and weft.
+
+    K = K₁ + K₂ − K₁ × K₂ / K_l
+
+    warp: cover factor of the warp
+    weft: cover factor of the weft
+    limit: cover factor at which threads touch
+    """
+
+    def __call__(self, warp: _Measure, weft: _Measure, limit: _Measure) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        weft: _Measure,
+        limit: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "weft", "limit"],
+        *,
+        cloth_cover_factor: _Measure,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+        limit: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cloth_cover_factor: _ClothCoverFactor
+
+@final
 class _ClothSpecificVolume(Formula):
     """Specific volume of a cloth, the air in it counted.
 
@@ -187,6 +222,35 @@ class _CountAfterFinishing(Formula):
     ) -> list[Quantity]: ...
 
 count_after_finishing: _CountAfterFinishing
+
+@final
+class _CountForCoverFactor(Formula):
+    """The count that gives a cover factor at a sett.
+
+    T = 10 × K / n × 10 × K / n
+
+    factor: cover factor
+    sett: sett
+    """
+
+    def __call__(self, factor: _Measure, sett: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        sett: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "sett"],
+        *,
+        count_for_cover_factor: _Measure,
+        factor: _Measure = ...,
+        sett: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+count_for_cover_factor: _CountForCoverFactor
 
 @final
 class _CountForSett(Formula):
@@ -261,6 +325,114 @@ class _CountForWeight(Formula):
     ) -> list[Quantity]: ...
 
 count_for_weight: _CountForWeight
+
+@final
+class _CountWithAdded(Formula):
+    """Count of a yarn with size or oil on it.
+
+    T₂ = T₁ × (1 + z)
+
+    count: count without it
+    added: size or oil, on the yarn without it
+    """
+
+    def __call__(self, count: _Measure, added: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        added: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "added"],
+        *,
+        count_with_added: _Measure,
+        count: _Measure = ...,
+        added: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_with_added: _CountWithAdded
+
+@final
+class _CoursesForLoop(Formula):
+    """The courses, or the wales, that a loop length leads to.
+
+    n = K_c / (100 × l)
+
+    constant: constant of the direction
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, constant: _Plain, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "loop_length"],
+        *,
+        courses_for_loop: _Measure,
+        constant: _Plain = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+courses_for_loop: _CoursesForLoop
+
+@final
+class _CoverFactor(Formula):
+    """How closely the threads of one direction lie for their count.
+
+    K = n × √T / 10
+
+    sett: sett
+    count: yarn count
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count"],
+        *,
+        cover_factor: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor: _CoverFactor
+
+@final
+class _CoverFactorLimit(Formula):
+    """Cover factor at which round threads lie side by side and touch.
+
+    K_l = √(785.398163 / v)
+
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, volume: _Measure) -> Quantity: ...
+    def working(self, volume: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["volume"],
+        *,
+        cover_factor_limit: _Measure,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor_limit: _CoverFactorLimit
 
 @final
 class _CrimpAngle(Formula):
@@ -657,7 +829,9 @@ class _EndsAfterStretch(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "picks_after"],
+        unknown: Literal[
+            "ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "picks_after"
+        ],
         *,
         ends_after_stretch: _Measure,
         ends: _Measure = ...,
@@ -729,6 +903,47 @@ class _EndsInWidth(Formula):
 ends_in_width: _EndsInWidth
 
 @final
+class _EndsWithSelvedges(Formula):
+    """Ends of a cloth whose selvedges are set closer than its ground.
+
+    N = 100 × n × (W + k × S)
+
+    sett: sett of the ground
+    width: width of the ground
+    selvedges: width of both selvedges together
+    closer: ends in a dent of the selvedge over those of the ground
+    """
+
+    def __call__(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        selvedges: _Measure,
+        closer: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        selvedges: _Measure,
+        closer: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "width", "selvedges", "closer"],
+        *,
+        ends_with_selvedges: _Plain,
+        sett: _Measure = ...,
+        width: _Measure = ...,
+        selvedges: _Measure = ...,
+        closer: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ends_with_selvedges: _EndsWithSelvedges
+
+@final
 class _FinishedMassPerArea(Formula):
     """Mass per area after finishing.
 
@@ -762,6 +977,65 @@ class _FinishedMassPerArea(Formula):
     ) -> list[Quantity]: ...
 
 finished_mass_per_area: _FinishedMassPerArea
+
+@final
+class _FractionalCover(Formula):
+    """Share of the surface that the threads of one direction cover.
+
+    n·d = n × d / 10; e = smaller of (n·d, 1)
+
+    sett: sett
+    diameter: diameter of the yarn
+    """
+
+    def __call__(self, sett: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "diameter"],
+        *,
+        fractional_cover: _Plain,
+        sett: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fractional_cover: _FractionalCover
+
+@final
+class _FractionalCoverOfFactor(Formula):
+    """Share of the surface that threads cover, from their cover factor and what a gram of yarn
+    fills.
+
+    K/K_l = K × √(0.00127323954 × v); e = smaller of (K/K_l, 1)
+
+    factor: cover factor
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, factor: _Measure, volume: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        volume: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "volume"],
+        *,
+        fractional_cover_of_factor: _Plain,
+        factor: _Measure = ...,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fractional_cover_of_factor: _FractionalCoverOfFactor
 
 @final
 class _FringeMass(Formula):
@@ -852,6 +1126,38 @@ class _GalceranSett(Formula):
     ) -> list[Quantity]: ...
 
 galceran_sett: _GalceranSett
+
+@final
+class _GreyMass(Formula):
+    """Mass of a piece as it leaves the loom: warp with its size, and weft.
+
+    m = m₁ × (1 + z) + m₂
+
+    warp: mass of the warp without size
+    size: size, on the warp without it
+    weft: mass of the weft
+    """
+
+    def __call__(self, warp: _Measure, size: _Plain, weft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        size: _Plain,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "size", "weft"],
+        *,
+        grey_mass: _Measure,
+        warp: _Measure = ...,
+        size: _Plain = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+grey_mass: _GreyMass
 
 @final
 class _HanksOfWarp(Formula):
@@ -1018,6 +1324,27 @@ class _JamAngle(Formula):
     ) -> list[Quantity]: ...
 
 jam_angle: _JamAngle
+
+@final
+class _JamCoverFactor(Formula):
+    """Cover factor at which a square plain cloth jams: threads √3 diameters apart both ways.
+
+    K = K_l / 1.73205081
+
+    limit: cover factor at which threads touch
+    """
+
+    def __call__(self, limit: _Measure) -> Quantity: ...
+    def working(self, limit: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["limit"],
+        *,
+        jam_cover_factor: _Measure,
+        limit: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_cover_factor: _JamCoverFactor
 
 @final
 class _JamCrimp(Formula):
@@ -1203,6 +1530,71 @@ class _KnitMass(Formula):
 knit_mass: _KnitMass
 
 @final
+class _KnitMassByConstant(Formula):
+    """Mass of a square metre of knitting from the constant of its loops: heavier with the count,
+    lighter with a longer loop.
+
+    w = K_s × T / (1000 × l)
+
+    constant: constant of the loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(self, constant: _Plain, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "loop_length", "count"],
+        *,
+        knit_mass_by_constant: _Measure,
+        constant: _Plain = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_by_constant: _KnitMassByConstant
+
+@final
+class _KnitMassPerArea(Formula):
+    """Mass of a square metre of knitting: loops, the yarn in each, and its count.
+
+    w = 10 × S × l × T
+
+    loops: loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(self, loops: _Measure, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        loops: _Measure,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loops", "loop_length", "count"],
+        *,
+        knit_mass_per_area: _Measure,
+        loops: _Measure = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_per_area: _KnitMassPerArea
+
+@final
 class _KnitTakeUp(Formula):
     """Take-up of a knitted course: yarn in a stitch, and the stitches in a width.
 
@@ -1331,6 +1723,154 @@ class _LoomMassPerArea(Formula):
 loom_mass_per_area: _LoomMassPerArea
 
 @final
+class _LoopConstant(Formula):
+    """Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
+
+    K_c = 100 × n × l
+
+    courses: courses, or wales
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, courses: _Measure, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "loop_length"],
+        *,
+        loop_constant: _Plain,
+        courses: _Measure = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_constant: _LoopConstant
+
+@final
+class _LoopDensity(Formula):
+    """Loops on an area from the length of yarn in one.
+
+    S = K_c × K_w / (100 × l × 100 × l)
+
+    courses: constant of the courses
+    wales: constant of the wales
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, courses: _Plain, wales: _Plain, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Plain,
+        wales: _Plain,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales", "loop_length"],
+        *,
+        loop_density: _Measure,
+        courses: _Plain = ...,
+        wales: _Plain = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_density: _LoopDensity
+
+@final
+class _LoopForTightness(Formula):
+    """The length of yarn in a loop that gives a tightness.
+
+    l = √T / (100 × K)
+
+    count: count
+    tightness: tightness factor
+    """
+
+    def __call__(self, count: _Measure, tightness: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        tightness: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "tightness"],
+        *,
+        loop_for_tightness: _Measure,
+        count: _Measure = ...,
+        tightness: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_for_tightness: _LoopForTightness
+
+@final
+class _LoopShape(Formula):
+    """Shape of the loop: courses over wales.
+
+    R = c / w
+
+    courses: courses
+    wales: wales
+    """
+
+    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        wales: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        loop_shape: _Plain,
+        courses: _Measure = ...,
+        wales: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_shape: _LoopShape
+
+@final
+class _LoopsOnArea(Formula):
+    """Loops on an area from courses and wales.
+
+    S = c × w
+
+    courses: courses
+    wales: wales
+    """
+
+    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        wales: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        loops_on_area: _Measure,
+        courses: _Measure = ...,
+        wales: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loops_on_area: _LoopsOnArea
+
+@final
 class _MassOfPiece(Formula):
     """Mass of a piece from its mass per area.
 
@@ -1361,6 +1901,38 @@ class _MassOfPiece(Formula):
     ) -> list[Quantity]: ...
 
 mass_of_piece: _MassOfPiece
+
+@final
+class _MassOfThreads(Formula):
+    """Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
+
+    w = n × T × (1 + c) / 10
+
+    sett: sett of these threads
+    count: their count
+    crimp: their crimp
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count", "crimp"],
+        *,
+        mass_of_threads: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_of_threads: _MassOfThreads
 
 @final
 class _MassPerArea(Formula):
@@ -1410,6 +1982,61 @@ class _MassPerArea(Formula):
     ) -> list[Quantity]: ...
 
 mass_per_area: _MassPerArea
+
+@final
+class _MassPerAreaByMultiplier(Formula):
+    """Mass per area as the trade's pages have it: threads in an inch over the cotton count, times a
+    rounded multiplier.
+
+    t₁ = n₁ × T₁ × 0.00430113902 × (1 + c₁); t₂ = n₂ × T₂ × 0.00430113902 × (1 + c₂); w = k × (t₁
+    + t₂)
+
+    multiplier: multiplier, for threads in an inch, cotton counts and g/m²
+    ends: ends
+    warp: count of the warp
+    warp_crimp: crimp of the warp
+    picks: picks
+    weft: count of the weft
+    weft_crimp: crimp of the weft
+    """
+
+    def __call__(
+        self,
+        multiplier: _Plain,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        multiplier: _Plain,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["multiplier", "ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"],
+        *,
+        mass_per_area_by_multiplier: _Measure,
+        multiplier: _Plain = ...,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        picks: _Measure = ...,
+        weft: _Measure = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area_by_multiplier: _MassPerAreaByMultiplier
 
 @final
 class _MassPerAreaOfCloth(Formula):
@@ -1668,6 +2295,35 @@ class _OffLoomWidth(Formula):
 off_loom_width: _OffLoomWidth
 
 @final
+class _PackagesForLength(Formula):
+    """Packages for a length of yarn: bobbins, pirns, cones.
+
+    z = round up(Y / l − 0.000001)
+
+    length: length of yarn
+    package: length on a package
+    """
+
+    def __call__(self, length: _Measure, package: _Measure) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        package: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "package"],
+        *,
+        packages_for_length: _Plain,
+        length: _Measure = ...,
+        package: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+packages_for_length: _PackagesForLength
+
+@final
 class _PicksInPiece(Formula):
     """Picks in a piece.
 
@@ -1862,7 +2518,15 @@ class _RacetrackWeftCrimp(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "warp_width", "warp_thickness", "weft_width", "weft_thickness"],
+        unknown: Literal[
+            "ends",
+            "picks",
+            "warp_crimp",
+            "warp_width",
+            "warp_thickness",
+            "weft_width",
+            "weft_thickness",
+        ],
         *,
         racetrack_weft_crimp: _Plain,
         ends: _Measure = ...,
@@ -1997,6 +2661,35 @@ class _SettForCount(Formula):
     ) -> list[Quantity]: ...
 
 sett_for_count: _SettForCount
+
+@final
+class _SettForCoverFactor(Formula):
+    """The sett that gives a cover factor.
+
+    n = 10 × K / √T
+
+    factor: cover factor
+    count: yarn count
+    """
+
+    def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        sett_for_cover_factor: _Measure,
+        factor: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_cover_factor: _SettForCoverFactor
 
 @final
 class _SettForWeave(Formula):
@@ -2248,6 +2941,64 @@ class _SizeBeforeShrinkage(Formula):
 size_before_shrinkage: _SizeBeforeShrinkage
 
 @final
+class _SizeMass(Formula):
+    """Mass of the size on a warp.
+
+    m_z = m₁ × z
+
+    warp: mass of the warp without size
+    size: size, on the warp without it
+    """
+
+    def __call__(self, warp: _Measure, size: _Plain) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        size: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "size"],
+        *,
+        size_mass: _Measure,
+        warp: _Measure = ...,
+        size: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+size_mass: _SizeMass
+
+@final
+class _StitchConstant(Formula):
+    """Constant of the loops on an area, from those of courses and wales.
+
+    K_s = K_c × K_w
+
+    courses: constant of the courses
+    wales: constant of the wales
+    """
+
+    def __call__(self, courses: _Plain, wales: _Plain) -> Quantity: ...
+    def working(
+        self,
+        courses: _Plain,
+        wales: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        stitch_constant: _Plain,
+        courses: _Plain = ...,
+        wales: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+stitch_constant: _StitchConstant
+
+@final
 class _TaylorPlainSett(Formula):
     """The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little
     more.
@@ -2377,6 +3128,64 @@ class _ThreadSpacing(Formula):
 thread_spacing: _ThreadSpacing
 
 @final
+class _TightnessFactor(Formula):
+    """How tightly a yarn is knitted for its count; the knitter's cover factor.
+
+    K = √T / (100 × l)
+
+    count: count
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, count: _Measure, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "loop_length"],
+        *,
+        tightness_factor: _Measure,
+        count: _Measure = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+tightness_factor: _TightnessFactor
+
+@final
+class _TotalCover(Formula):
+    """Share of the surface that warp and weft cover together.
+
+    e = e₁ + e₂ − e₁ × e₂
+
+    warp: fractional cover of the warp
+    weft: fractional cover of the weft
+    """
+
+    def __call__(self, warp: _Plain, weft: _Plain) -> Quantity: ...
+    def working(
+        self,
+        warp: _Plain,
+        weft: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "weft"],
+        *,
+        total_cover: _Plain,
+        warp: _Plain = ...,
+        weft: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+total_cover: _TotalCover
+
+@final
 class _WarpForPiece(Formula):
     """Warp for a piece, its fringes included.
 
@@ -2448,6 +3257,67 @@ class _WarpLength(Formula):
     ) -> list[Quantity]: ...
 
 warp_length: _WarpLength
+
+@final
+class _WarpMass(Formula):
+    """Mass of the yarn in a warp.
+
+    m₁ = N × W × T × 0.000001
+
+    ends: ends
+    length: length of the warp
+    count: count of the warp
+    """
+
+    def __call__(self, ends: _Plain, length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "length", "count"],
+        *,
+        warp_mass: _Measure,
+        ends: _Plain = ...,
+        length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_mass: _WarpMass
+
+@final
+class _WarpSections(Formula):
+    """Sections in which a mill warp is made.
+
+    S = round up(N / b − 0.000001)
+
+    ends: ends of the warp
+    section: ends in a section: the bobbins in the creel
+    """
+
+    def __call__(self, ends: _Plain, section: _Plain) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        section: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "section"],
+        *,
+        warp_sections: _Plain,
+        ends: _Plain = ...,
+        section: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+warp_sections: _WarpSections
 
 @final
 class _WarpYarn(Formula):
@@ -2609,6 +3479,47 @@ class _WeftForPiece(Formula):
 weft_for_piece: _WeftForPiece
 
 @final
+class _WeftMass(Formula):
+    """Mass of the weft in a length of cloth.
+
+    m₂ = 100 × p × L × B × T × 0.000001
+
+    width: width in the reed
+    length: length of the cloth
+    picks: picks in the cloth
+    count: count of the weft
+    """
+
+    def __call__(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["width", "length", "picks", "count"],
+        *,
+        weft_mass: _Measure,
+        width: _Measure = ...,
+        length: _Measure = ...,
+        picks: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+weft_mass: _WeftMass
+
+@final
 class _WeftYarn(Formula):
     """Weft for a number of pieces, with waste.
 
@@ -2700,3 +3611,73 @@ class _WorkingSett(Formula):
     ) -> list[Quantity]: ...
 
 working_sett: _WorkingSett
+
+@final
+class _YarnInCloth(Formula):
+    """Yarn in a length of cloth, from the crimp.
+
+    l = L × (1 + c)
+
+    cloth: length of the cloth
+    crimp: crimp
+    """
+
+    def __call__(self, cloth: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cloth: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cloth", "crimp"],
+        *,
+        yarn_in_cloth: _Measure,
+        cloth: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+yarn_in_cloth: _YarnInCloth
+
+@final
+class _YarnInPiece(Formula):
+    """Yarn in a warp and its weft together.
+
+    Y = N × W + p × B
+
+    ends: ends
+    warp: length of the warp
+    picks: picks
+    width: width in the reed
+    """
+
+    def __call__(
+        self,
+        ends: _Plain,
+        warp: _Measure,
+        picks: _Plain,
+        width: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        warp: _Measure,
+        picks: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "picks", "width"],
+        *,
+        yarn_in_piece: _Measure,
+        ends: _Plain = ...,
+        warp: _Measure = ...,
+        picks: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+yarn_in_piece: _YarnInPiece

@@ -1,5 +1,7 @@
 //! Handbook tables of the cloth.
 
+mod cover;
+mod knit;
 mod reeds;
 pub(super) mod setting;
 
@@ -7,6 +9,9 @@ use crate::handbook::Table;
 
 /// The tables of this room.
 pub(crate) const TABLES: &[&Table] = &[
+    &cover::WEAVABILITY,
+    &knit::KNIT_MASS_CONSTANTS,
+    &knit::MUNDEN_CONSTANTS,
     &reeds::REED_SYSTEMS,
     &setting::BRIERLEY_CONSTANTS,
     &setting::BRIERLEY_EXPONENTS,
