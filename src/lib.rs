@@ -43,6 +43,7 @@ pub mod mill;
 pub mod normal;
 pub mod number;
 pub mod particulars;
+mod parts;
 #[cfg(feature = "plan-file")]
 pub mod plan;
 pub mod prelude;

@@ -71,6 +71,7 @@ fn words_with_several_readings() {
     refused("40 lea", Kind::LinearDensity, Unit, &["several ways", "linen-lea", "300 yd"]);
     refused("5 alloa", Kind::LinearDensity, Unit, &["alloa-480", "alloa-240"]);
     refused("5 hanks", Kind::LinearDensity, Unit, &["hank", "Ne"]);
+    refused("13 oz/yd", Kind::MassPerArea, Unit, &["width", "mass_per_area_of_cloth"]);
     refused("12 oz", Kind::MassPerArea, Unit, &["oz/yd²", "width"]);
     refused("9 turns", Kind::Twist, Unit, &["turns/m", "tpi"]);
     refused("24 dents", Kind::ReedCount, Unit, &["dents/10 cm", "dents/in"]);

@@ -4,6 +4,12 @@
 
 from typing import Literal, final
 
+from hankwise._cloth_more import choose_reed as choose_reed
+from hankwise._cloth_more import colour_order as colour_order
+from hankwise._cloth_more import piece as piece
+from hankwise._cloth_more import pieces_from_yarn as pieces_from_yarn
+from hankwise._cloth_more import plain_cloth as plain_cloth
+from hankwise._cloth_more import settings as settings
 from hankwise._hankwise import (
     Formula,
     Quantity,
@@ -11,7 +17,150 @@ from hankwise._hankwise import (
     _Measure,
     _Plain,
 )
-from hankwise._cloth_more import plain_cloth as plain_cloth
+
+@final
+class _BrierleyPicks(Formula):
+    """The most picks at a number of ends, by Brierley: the ends to the power ⅔ times the picks
+    stay.
+
+    n₂ = n^1.66666667 × n₁^(−0.666666667)
+
+    square: closest sett of the square cloth
+    ends: ends
+    """
+
+    def __call__(self, square: _Measure, ends: _Measure) -> Quantity: ...
+    def working(
+        self,
+        square: _Measure,
+        ends: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["square", "ends"],
+        *,
+        brierley_picks: _Measure,
+        square: _Measure = ...,
+        ends: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+brierley_picks: _BrierleyPicks
+
+@final
+class _BrierleyPicksUnlike(Formula):
+    """The most picks at a number of ends, by Brierley, where warp and weft are of unlike count.
+
+    a = 0.666666667 × √(T₁ / T₂); n₂ = n × exp(a × ln(n / n₁))
+
+    square: closest sett of the square cloth
+    ends: ends
+    warp: count of the warp
+    weft: count of the weft
+    """
+
+    def __call__(
+        self,
+        square: _Measure,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        square: _Measure,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["square", "ends", "warp", "weft"],
+        *,
+        brierley_picks_unlike: _Measure,
+        square: _Measure = ...,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+brierley_picks_unlike: _BrierleyPicksUnlike
+
+@final
+class _BrierleySett(Formula):
+    """The closest sett of a square cloth by Brierley.
+
+    Fᵐ = exp(m × ln(F)); Y = 496,054.648 / T; n = Fᵐ × √k × √Y / 2.54
+
+    float: average float, threads for each intersection
+    exponent: exponent of the class of weave
+    constant: constant on the yards in a pound
+    count: yarn count
+    """
+
+    def __call__(
+        self,
+        float: _Plain,
+        exponent: _Plain,
+        constant: _Plain,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        float: _Plain,
+        exponent: _Plain,
+        constant: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["float", "exponent", "constant", "count"],
+        *,
+        brierley_sett: _Measure,
+        float: _Plain = ...,
+        exponent: _Plain = ...,
+        constant: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+brierley_sett: _BrierleySett
+
+@final
+class _ClothCoverFactor(Formula):
+    """Cover factor of the cloth from those of warp and weft.
+
+    K = K₁ + K₂ − K₁ × K₂ / K_l
+
+    warp: cover factor of the warp
+    weft: cover factor of the weft
+    limit: cover factor at which threads touch
+    """
+
+    def __call__(self, warp: _Measure, weft: _Measure, limit: _Measure) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        weft: _Measure,
+        limit: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "weft", "limit"],
+        *,
+        cloth_cover_factor: _Measure,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+        limit: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cloth_cover_factor: _ClothCoverFactor
 
 @final
 class _ClothSpecificVolume(Formula):
@@ -73,6 +222,217 @@ class _CountAfterFinishing(Formula):
     ) -> list[Quantity]: ...
 
 count_after_finishing: _CountAfterFinishing
+
+@final
+class _CountForCoverFactor(Formula):
+    """The count that gives a cover factor at a sett.
+
+    T = 10 × K / n × 10 × K / n
+
+    factor: cover factor
+    sett: sett
+    """
+
+    def __call__(self, factor: _Measure, sett: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        sett: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "sett"],
+        *,
+        count_for_cover_factor: _Measure,
+        factor: _Measure = ...,
+        sett: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+count_for_cover_factor: _CountForCoverFactor
+
+@final
+class _CountForSett(Formula):
+    """The count of yarn that suits a sett wanted, by diameters and intersections.
+
+    D = n / s × (R + I) / R; Y = 2.54 × D / k × 2.54 × D / k; T = 496,054.648 / Y
+
+    factor: factor of the yarn
+    sett: sett wanted
+    share: share of the maximum
+    repeat: threads in the repeat
+    intersections: intersections in the repeat
+    """
+
+    def __call__(
+        self,
+        factor: _Plain,
+        sett: _Measure,
+        share: _Plain,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        factor: _Plain,
+        sett: _Measure,
+        share: _Plain,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "sett", "share", "repeat", "intersections"],
+        *,
+        count_for_sett: _Measure,
+        factor: _Plain = ...,
+        sett: _Measure = ...,
+        share: _Plain = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_for_sett: _CountForSett
+
+@final
+class _CountForWeight(Formula):
+    """The count for a heavier or lighter cloth of the same weave and firmness.
+
+    T₂ = T₁ × w × w
+
+    count: count of the yarn at hand
+    ratio: new weight over the old
+    """
+
+    def __call__(self, count: _Measure, ratio: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        ratio: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "ratio"],
+        *,
+        count_for_weight: _Measure,
+        count: _Measure = ...,
+        ratio: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_for_weight: _CountForWeight
+
+@final
+class _CountWithAdded(Formula):
+    """Count of a yarn with size or oil on it.
+
+    T₂ = T₁ × (1 + z)
+
+    count: count without it
+    added: size or oil, on the yarn without it
+    """
+
+    def __call__(self, count: _Measure, added: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        added: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "added"],
+        *,
+        count_with_added: _Measure,
+        count: _Measure = ...,
+        added: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_with_added: _CountWithAdded
+
+@final
+class _CoursesForLoop(Formula):
+    """The courses, or the wales, that a loop length leads to.
+
+    n = K_c / (100 × l)
+
+    constant: constant of the direction
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, constant: _Plain, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "loop_length"],
+        *,
+        courses_for_loop: _Measure,
+        constant: _Plain = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+courses_for_loop: _CoursesForLoop
+
+@final
+class _CoverFactor(Formula):
+    """How closely the threads of one direction lie for their count.
+
+    K = n × √T / 10
+
+    sett: sett
+    count: yarn count
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count"],
+        *,
+        cover_factor: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor: _CoverFactor
+
+@final
+class _CoverFactorLimit(Formula):
+    """Cover factor at which round threads lie side by side and touch.
+
+    K_l = √(785.398163 / v)
+
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, volume: _Measure) -> Quantity: ...
+    def working(self, volume: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["volume"],
+        *,
+        cover_factor_limit: _Measure,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor_limit: _CoverFactorLimit
 
 @final
 class _CrimpAngle(Formula):
@@ -252,6 +612,109 @@ class _CrownHeight(Formula):
 crown_height: _CrownHeight
 
 @final
+class _CurvatureSett(Formula):
+    """The closest sett of a weave by the curvature of the threads, for a square cloth of like
+    yarns.
+
+    n = D × R / (R + 0.732050808 × I)
+
+    diameters: diameters side by side
+    repeat: threads in the repeat
+    intersections: intersections in the repeat
+    """
+
+    def __call__(self, diameters: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
+    def working(
+        self,
+        diameters: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameters", "repeat", "intersections"],
+        *,
+        curvature_sett: _Measure,
+        diameters: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+curvature_sett: _CurvatureSett
+
+@final
+class _CurvatureSettUnlike(Formula):
+    """The closest sett of one system by curvature, where the other is of another yarn.
+
+    p = 0.866025404 × (1 / D₁ + 1 / D₂); n = R / ((R − I) / D₁ + I × p)
+
+    own: diameters of the yarn that is set, side by side
+    crossing: diameters of the yarn that crosses it, side by side
+    repeat: threads in the repeat
+    intersections: intersections of a crossing thread in the repeat
+    """
+
+    def __call__(
+        self,
+        own: _Measure,
+        crossing: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        own: _Measure,
+        crossing: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["own", "crossing", "repeat", "intersections"],
+        *,
+        curvature_sett_unlike: _Measure,
+        own: _Measure = ...,
+        crossing: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+curvature_sett_unlike: _CurvatureSettUnlike
+
+@final
+class _DentsInWidth(Formula):
+    """Dents in a width of the reed.
+
+    N = 100 × r × W
+
+    reed: reed
+    width: width in the reed
+    """
+
+    def __call__(self, reed: _Measure, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        reed: _Measure,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "width"],
+        *,
+        dents_in_width: _Plain,
+        reed: _Measure = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+dents_in_width: _DentsInWidth
+
+@final
 class _DiametersInCloth(Formula):
     """Sum of the diameters that the threads of a plain cloth behave as having, from measured
     crimps.
@@ -366,7 +829,9 @@ class _EndsAfterStretch(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "picks_after"],
+        unknown: Literal[
+            "ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "picks_after"
+        ],
         *,
         ends_after_stretch: _Measure,
         ends: _Measure = ...,
@@ -378,6 +843,35 @@ class _EndsAfterStretch(Formula):
     ) -> list[Quantity]: ...
 
 ends_after_stretch: _EndsAfterStretch
+
+@final
+class _EndsFromRepeats(Formula):
+    """The sett from the repeats of the weave counted in a width.
+
+    n = r × R
+
+    repeats: repeats
+    ends: ends in a repeat
+    """
+
+    def __call__(self, repeats: _Measure, ends: _Plain) -> Quantity: ...
+    def working(
+        self,
+        repeats: _Measure,
+        ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["repeats", "ends"],
+        *,
+        ends_from_repeats: _Measure,
+        repeats: _Measure = ...,
+        ends: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ends_from_repeats: _EndsFromRepeats
 
 @final
 class _EndsInWidth(Formula):
@@ -407,6 +901,47 @@ class _EndsInWidth(Formula):
     ) -> list[Quantity]: ...
 
 ends_in_width: _EndsInWidth
+
+@final
+class _EndsWithSelvedges(Formula):
+    """Ends of a cloth whose selvedges are set closer than its ground.
+
+    N = 100 × n × (W + k × S)
+
+    sett: sett of the ground
+    width: width of the ground
+    selvedges: width of both selvedges together
+    closer: ends in a dent of the selvedge over those of the ground
+    """
+
+    def __call__(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        selvedges: _Measure,
+        closer: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        selvedges: _Measure,
+        closer: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "width", "selvedges", "closer"],
+        *,
+        ends_with_selvedges: _Plain,
+        sett: _Measure = ...,
+        width: _Measure = ...,
+        selvedges: _Measure = ...,
+        closer: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ends_with_selvedges: _EndsWithSelvedges
 
 @final
 class _FinishedMassPerArea(Formula):
@@ -444,6 +979,65 @@ class _FinishedMassPerArea(Formula):
 finished_mass_per_area: _FinishedMassPerArea
 
 @final
+class _FractionalCover(Formula):
+    """Share of the surface that the threads of one direction cover.
+
+    n·d = n × d / 10; e = smaller of (n·d, 1)
+
+    sett: sett
+    diameter: diameter of the yarn
+    """
+
+    def __call__(self, sett: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "diameter"],
+        *,
+        fractional_cover: _Plain,
+        sett: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fractional_cover: _FractionalCover
+
+@final
+class _FractionalCoverOfFactor(Formula):
+    """Share of the surface that threads cover, from their cover factor and what a gram of yarn
+    fills.
+
+    K/K_l = K × √(0.00127323954 × v); e = smaller of (K/K_l, 1)
+
+    factor: cover factor
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, factor: _Measure, volume: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        volume: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "volume"],
+        *,
+        fractional_cover_of_factor: _Plain,
+        factor: _Measure = ...,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fractional_cover_of_factor: _FractionalCoverOfFactor
+
+@final
 class _FringeMass(Formula):
     """Mass of the fringes of a piece.
 
@@ -474,6 +1068,96 @@ class _FringeMass(Formula):
     ) -> list[Quantity]: ...
 
 fringe_mass: _FringeMass
+
+@final
+class _GalceranCoefficient(Formula):
+    """Galceran's greatest coefficient of density.
+
+    K = Q / (1 + 0.73 × l)
+
+    material: coefficient of the material
+    crossings: intersections for each thread of the other system
+    """
+
+    def __call__(self, material: _Plain, crossings: _Plain) -> Quantity: ...
+    def working(
+        self,
+        material: _Plain,
+        crossings: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["material", "crossings"],
+        *,
+        galceran_coefficient: _Plain,
+        material: _Plain = ...,
+        crossings: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+galceran_coefficient: _GalceranCoefficient
+
+@final
+class _GalceranSett(Formula):
+    """Sett by Galceran's coefficient of density.
+
+    Nm = 1000 / T; n = K × √Nm
+
+    coefficient: coefficient of density
+    count: yarn count
+    """
+
+    def __call__(self, coefficient: _Plain, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        coefficient: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["coefficient", "count"],
+        *,
+        galceran_sett: _Measure,
+        coefficient: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+galceran_sett: _GalceranSett
+
+@final
+class _GreyMass(Formula):
+    """Mass of a piece as it leaves the loom: warp with its size, and weft.
+
+    m = m₁ × (1 + z) + m₂
+
+    warp: mass of the warp without size
+    size: size, on the warp without it
+    weft: mass of the weft
+    """
+
+    def __call__(self, warp: _Measure, size: _Plain, weft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        size: _Plain,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "size", "weft"],
+        *,
+        grey_mass: _Measure,
+        warp: _Measure = ...,
+        size: _Plain = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+grey_mass: _GreyMass
 
 @final
 class _HanksOfWarp(Formula):
@@ -549,6 +1233,70 @@ class _HanksOfWeft(Formula):
 hanks_of_weft: _HanksOfWeft
 
 @final
+class _HealdDensity(Formula):
+    """How close the heddles stand on a shaft.
+
+    h = n × k / R
+
+    sett: sett in the reed
+    on_shaft: ends of the repeat of the draft on the shaft
+    repeat: ends in the repeat of the draft
+    """
+
+    def __call__(self, sett: _Measure, on_shaft: _Plain, repeat: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        on_shaft: _Plain,
+        repeat: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "on_shaft", "repeat"],
+        *,
+        heald_density: _Measure,
+        sett: _Measure = ...,
+        on_shaft: _Plain = ...,
+        repeat: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+heald_density: _HealdDensity
+
+@final
+class _IntersectionsInLength(Formula):
+    """Intersections that an end makes in a length of cloth.
+
+    i = n × I / R
+
+    picks: picks
+    repeat: picks in the repeat
+    intersections: intersections of an end in the repeat
+    """
+
+    def __call__(self, picks: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
+    def working(
+        self,
+        picks: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["picks", "repeat", "intersections"],
+        *,
+        intersections_in_length: _Measure,
+        picks: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+intersections_in_length: _IntersectionsInLength
+
+@final
 class _JamAngle(Formula):
     """Angle of a thread that is jammed: it lies round those it crosses without a straight part.
 
@@ -578,6 +1326,27 @@ class _JamAngle(Formula):
 jam_angle: _JamAngle
 
 @final
+class _JamCoverFactor(Formula):
+    """Cover factor at which a square plain cloth jams: threads √3 diameters apart both ways.
+
+    K = K_l / 1.73205081
+
+    limit: cover factor at which threads touch
+    """
+
+    def __call__(self, limit: _Measure) -> Quantity: ...
+    def working(self, limit: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["limit"],
+        *,
+        jam_cover_factor: _Measure,
+        limit: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_cover_factor: _JamCoverFactor
+
+@final
 class _JamCrimp(Formula):
     """The most crimp that a thread can have between threads at a spacing: it is then jammed.
 
@@ -605,6 +1374,85 @@ class _JamCrimp(Formula):
     ) -> list[Quantity]: ...
 
 jam_crimp: _JamCrimp
+
+@final
+class _JamPicks(Formula):
+    """The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
+
+    D = d₁ + d₂; p₁ = 10 / n₁; cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1
+    − cos θ₁ × cos θ₁); n₂ = 10 / p₂
+
+    ends: ends
+    warp: diameter of the warp
+    weft: diameter of the weft
+    """
+
+    def __call__(self, ends: _Measure, warp: _Measure, weft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "weft"],
+        *,
+        jam_picks: _Measure,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_picks: _JamPicks
+
+@final
+class _JamPicksOfWeave(Formula):
+    """The most picks of any weave at a number of ends: both systems jammed, after Love.
+
+    D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1
+    − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁); n₂ = 10 × F₁ / (p₂ + (F₁ − 1) × d₂)
+
+    ends: ends
+    warp: diameter of the warp
+    weft: diameter of the weft
+    weft_float: average float of the picks
+    warp_float: average float of the ends
+    """
+
+    def __call__(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        weft_float: _Plain,
+        warp_float: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        weft_float: _Plain,
+        warp_float: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "weft", "weft_float", "warp_float"],
+        *,
+        jam_picks_of_weave: _Measure,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+        weft_float: _Plain = ...,
+        warp_float: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+jam_picks_of_weave: _JamPicksOfWeave
 
 @final
 class _JamSpacing(Formula):
@@ -680,6 +1528,71 @@ class _KnitMass(Formula):
     ) -> list[Quantity]: ...
 
 knit_mass: _KnitMass
+
+@final
+class _KnitMassByConstant(Formula):
+    """Mass of a square metre of knitting from the constant of its loops: heavier with the count,
+    lighter with a longer loop.
+
+    w = K_s × T / (1000 × l)
+
+    constant: constant of the loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(self, constant: _Plain, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "loop_length", "count"],
+        *,
+        knit_mass_by_constant: _Measure,
+        constant: _Plain = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_by_constant: _KnitMassByConstant
+
+@final
+class _KnitMassPerArea(Formula):
+    """Mass of a square metre of knitting: loops, the yarn in each, and its count.
+
+    w = 10 × S × l × T
+
+    loops: loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(self, loops: _Measure, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        loops: _Measure,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loops", "loop_length", "count"],
+        *,
+        knit_mass_per_area: _Measure,
+        loops: _Measure = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_per_area: _KnitMassPerArea
 
 @final
 class _KnitTakeUp(Formula):
@@ -810,6 +1723,154 @@ class _LoomMassPerArea(Formula):
 loom_mass_per_area: _LoomMassPerArea
 
 @final
+class _LoopConstant(Formula):
+    """Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
+
+    K_c = 100 × n × l
+
+    courses: courses, or wales
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, courses: _Measure, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "loop_length"],
+        *,
+        loop_constant: _Plain,
+        courses: _Measure = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_constant: _LoopConstant
+
+@final
+class _LoopDensity(Formula):
+    """Loops on an area from the length of yarn in one.
+
+    S = K_c × K_w / (100 × l × 100 × l)
+
+    courses: constant of the courses
+    wales: constant of the wales
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, courses: _Plain, wales: _Plain, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Plain,
+        wales: _Plain,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales", "loop_length"],
+        *,
+        loop_density: _Measure,
+        courses: _Plain = ...,
+        wales: _Plain = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_density: _LoopDensity
+
+@final
+class _LoopForTightness(Formula):
+    """The length of yarn in a loop that gives a tightness.
+
+    l = √T / (100 × K)
+
+    count: count
+    tightness: tightness factor
+    """
+
+    def __call__(self, count: _Measure, tightness: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        tightness: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "tightness"],
+        *,
+        loop_for_tightness: _Measure,
+        count: _Measure = ...,
+        tightness: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_for_tightness: _LoopForTightness
+
+@final
+class _LoopShape(Formula):
+    """Shape of the loop: courses over wales.
+
+    R = c / w
+
+    courses: courses
+    wales: wales
+    """
+
+    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        wales: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        loop_shape: _Plain,
+        courses: _Measure = ...,
+        wales: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_shape: _LoopShape
+
+@final
+class _LoopsOnArea(Formula):
+    """Loops on an area from courses and wales.
+
+    S = c × w
+
+    courses: courses
+    wales: wales
+    """
+
+    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        wales: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        loops_on_area: _Measure,
+        courses: _Measure = ...,
+        wales: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loops_on_area: _LoopsOnArea
+
+@final
 class _MassOfPiece(Formula):
     """Mass of a piece from its mass per area.
 
@@ -840,6 +1901,38 @@ class _MassOfPiece(Formula):
     ) -> list[Quantity]: ...
 
 mass_of_piece: _MassOfPiece
+
+@final
+class _MassOfThreads(Formula):
+    """Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
+
+    w = n × T × (1 + c) / 10
+
+    sett: sett of these threads
+    count: their count
+    crimp: their crimp
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count", "crimp"],
+        *,
+        mass_of_threads: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_of_threads: _MassOfThreads
 
 @final
 class _MassPerArea(Formula):
@@ -889,6 +1982,61 @@ class _MassPerArea(Formula):
     ) -> list[Quantity]: ...
 
 mass_per_area: _MassPerArea
+
+@final
+class _MassPerAreaByMultiplier(Formula):
+    """Mass per area as the trade's pages have it: threads in an inch over the cotton count, times a
+    rounded multiplier.
+
+    t₁ = n₁ × T₁ × 0.00430113902 × (1 + c₁); t₂ = n₂ × T₂ × 0.00430113902 × (1 + c₂); w = k × (t₁
+    + t₂)
+
+    multiplier: multiplier, for threads in an inch, cotton counts and g/m²
+    ends: ends
+    warp: count of the warp
+    warp_crimp: crimp of the warp
+    picks: picks
+    weft: count of the weft
+    weft_crimp: crimp of the weft
+    """
+
+    def __call__(
+        self,
+        multiplier: _Plain,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        multiplier: _Plain,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["multiplier", "ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"],
+        *,
+        mass_per_area_by_multiplier: _Measure,
+        multiplier: _Plain = ...,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        picks: _Measure = ...,
+        weft: _Measure = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area_by_multiplier: _MassPerAreaByMultiplier
 
 @final
 class _MassPerAreaOfCloth(Formula):
@@ -952,6 +2100,143 @@ class _MaximumSett(Formula):
 maximum_sett: _MaximumSett
 
 @final
+class _MaximumSettFromWraps(Formula):
+    """The closest sett from wraps: these are fewer than diameters.
+
+    n = w / c × R / (R + I)
+
+    wraps: wraps
+    reach: wraps for a diameter
+    repeat: threads in the repeat
+    intersections: intersections in the repeat
+    """
+
+    def __call__(
+        self,
+        wraps: _Measure,
+        reach: _Plain,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        wraps: _Measure,
+        reach: _Plain,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wraps", "reach", "repeat", "intersections"],
+        *,
+        maximum_sett_from_wraps: _Measure,
+        wraps: _Measure = ...,
+        reach: _Plain = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+maximum_sett_from_wraps: _MaximumSettFromWraps
+
+@final
+class _MaximumSettUnlike(Formula):
+    """The closest sett of one system by diameters and intersections, where the other is of another
+    yarn.
+
+    n = R / (R / D₁ + I / D₂)
+
+    own: diameters of the yarn that is set, side by side
+    crossing: diameters of the yarn that crosses it, side by side
+    repeat: threads in the repeat
+    intersections: intersections of a crossing thread in the repeat
+    """
+
+    def __call__(
+        self,
+        own: _Measure,
+        crossing: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        own: _Measure,
+        crossing: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["own", "crossing", "repeat", "intersections"],
+        *,
+        maximum_sett_unlike: _Measure,
+        own: _Measure = ...,
+        crossing: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+maximum_sett_unlike: _MaximumSettUnlike
+
+@final
+class _MilasiusFirmness(Formula):
+    """Firmness of a cloth by Milašius: 1 would be the closest that round threads allow.
+
+    a = 0.666666667 × √(T₁ / T₂); S = exp((ln(S₂) + a × ln(S₁)) / (1 + a)); φ = 0.00618038723 / P
+    × √(T / ρ) × S
+
+    weave: weave factor
+    count: average count
+    density: density of the fibre
+    warp: count of the warp
+    weft: count of the weft
+    ends: ends
+    picks: picks
+    """
+
+    def __call__(
+        self,
+        weave: _Plain,
+        count: _Measure,
+        density: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        ends: _Measure,
+        picks: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        weave: _Plain,
+        count: _Measure,
+        density: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        ends: _Measure,
+        picks: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["weave", "count", "density", "warp", "weft", "ends", "picks"],
+        *,
+        milasius_firmness: _Plain,
+        weave: _Plain = ...,
+        count: _Measure = ...,
+        density: _Measure = ...,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+        ends: _Measure = ...,
+        picks: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+milasius_firmness: _MilasiusFirmness
+
+@final
 class _ModularLength(Formula):
     """Length of a thread from one thread that it crosses to the next.
 
@@ -1008,6 +2293,35 @@ class _OffLoomWidth(Formula):
     ) -> list[Quantity]: ...
 
 off_loom_width: _OffLoomWidth
+
+@final
+class _PackagesForLength(Formula):
+    """Packages for a length of yarn: bobbins, pirns, cones.
+
+    z = round up(Y / l − 0.000001)
+
+    length: length of yarn
+    package: length on a package
+    """
+
+    def __call__(self, length: _Measure, package: _Measure) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        package: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "package"],
+        *,
+        packages_for_length: _Plain,
+        length: _Measure = ...,
+        package: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+packages_for_length: _PackagesForLength
 
 @final
 class _PicksInPiece(Formula):
@@ -1204,7 +2518,15 @@ class _RacetrackWeftCrimp(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "warp_width", "warp_thickness", "weft_width", "weft_thickness"],
+        unknown: Literal[
+            "ends",
+            "picks",
+            "warp_crimp",
+            "warp_width",
+            "warp_thickness",
+            "weft_width",
+            "weft_thickness",
+        ],
         *,
         racetrack_weft_crimp: _Plain,
         ends: _Measure = ...,
@@ -1309,6 +2631,171 @@ class _SettAfterShrinkage(Formula):
 sett_after_shrinkage: _SettAfterShrinkage
 
 @final
+class _SettForCount(Formula):
+    """The sett for another count of yarn at the same firmness, in the same weave.
+
+    n₂ = n₁ × √(T₁ / T₂)
+
+    sett: sett of the cloth at hand
+    count: count of its yarn
+    new_count: count of the new yarn
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure, new_count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        new_count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count", "new_count"],
+        *,
+        sett_for_count: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+        new_count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_count: _SettForCount
+
+@final
+class _SettForCoverFactor(Formula):
+    """The sett that gives a cover factor.
+
+    n = 10 × K / √T
+
+    factor: cover factor
+    count: yarn count
+    """
+
+    def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        sett_for_cover_factor: _Measure,
+        factor: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_cover_factor: _SettForCoverFactor
+
+@final
+class _SettForWeave(Formula):
+    """The sett for another weave of the same yarn at the same firmness.
+
+    n₂ = n₁ × (R₁ + I₁) / R₁ / ((R₂ + I₂) / R₂)
+
+    sett: sett of the cloth at hand
+    repeat: threads in its repeat
+    intersections: intersections in its repeat
+    new_repeat: threads in the new repeat
+    new_intersections: intersections in the new repeat
+    """
+
+    def __call__(
+        self,
+        sett: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        new_repeat: _Plain,
+        new_intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        new_repeat: _Plain,
+        new_intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "repeat", "intersections", "new_repeat", "new_intersections"],
+        *,
+        sett_for_weave: _Measure,
+        sett: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+        new_repeat: _Plain = ...,
+        new_intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_weave: _SettForWeave
+
+@final
+class _SettForWeight(Formula):
+    """The sett for a heavier or lighter cloth of the same weave and firmness, in the yarn that
+    suits it.
+
+    n₂ = n₁ / w
+
+    sett: sett of the cloth at hand
+    ratio: new weight over the old
+    """
+
+    def __call__(self, sett: _Measure, ratio: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        ratio: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "ratio"],
+        *,
+        sett_for_weight: _Measure,
+        sett: _Measure = ...,
+        ratio: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_weight: _SettForWeight
+
+@final
+class _SettFromWraps(Formula):
+    """A sett by a rule of wraps.
+
+    n = w × s
+
+    wraps: wraps
+    share: share of the wraps
+    """
+
+    def __call__(self, wraps: _Measure, share: _Plain) -> Quantity: ...
+    def working(
+        self,
+        wraps: _Measure,
+        share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wraps", "share"],
+        *,
+        sett_from_wraps: _Measure,
+        wraps: _Measure = ...,
+        share: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_from_wraps: _SettFromWraps
+
+@final
 class _SettInReed(Formula):
     """Ends across the reed.
 
@@ -1336,6 +2823,35 @@ class _SettInReed(Formula):
     ) -> list[Quantity]: ...
 
 sett_in_reed: _SettInReed
+
+@final
+class _ShareOfMaximum(Formula):
+    """How much of the closest sett a sett is.
+
+    s = n / n₀
+
+    sett: sett
+    maximum: closest sett by a theory
+    """
+
+    def __call__(self, sett: _Measure, maximum: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        maximum: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "maximum"],
+        *,
+        share_of_maximum: _Plain,
+        sett: _Measure = ...,
+        maximum: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+share_of_maximum: _ShareOfMaximum
 
 @final
 class _ShrinkageFound(Formula):
@@ -1425,6 +2941,126 @@ class _SizeBeforeShrinkage(Formula):
 size_before_shrinkage: _SizeBeforeShrinkage
 
 @final
+class _SizeMass(Formula):
+    """Mass of the size on a warp.
+
+    m_z = m₁ × z
+
+    warp: mass of the warp without size
+    size: size, on the warp without it
+    """
+
+    def __call__(self, warp: _Measure, size: _Plain) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        size: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "size"],
+        *,
+        size_mass: _Measure,
+        warp: _Measure = ...,
+        size: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+size_mass: _SizeMass
+
+@final
+class _StitchConstant(Formula):
+    """Constant of the loops on an area, from those of courses and wales.
+
+    K_s = K_c × K_w
+
+    courses: constant of the courses
+    wales: constant of the wales
+    """
+
+    def __call__(self, courses: _Plain, wales: _Plain) -> Quantity: ...
+    def working(
+        self,
+        courses: _Plain,
+        wales: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        stitch_constant: _Plain,
+        courses: _Plain = ...,
+        wales: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+stitch_constant: _StitchConstant
+
+@final
+class _TaylorPlainSett(Formula):
+    """The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little
+    more.
+
+    n = D / 2 × (1 + a)
+
+    diameters: diameters side by side
+    allowance: allowance
+    """
+
+    def __call__(self, diameters: _Measure, allowance: _Plain) -> Quantity: ...
+    def working(
+        self,
+        diameters: _Measure,
+        allowance: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameters", "allowance"],
+        *,
+        taylor_plain_sett: _Measure,
+        diameters: _Measure = ...,
+        allowance: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+taylor_plain_sett: _TaylorPlainSett
+
+@final
+class _TaylorTakeUp(Formula):
+    """What the warp must be longer than the cloth, by Taylor's rule for cotton.
+
+    N = 590.541247 / T; c = 2.54 × i × m / N / 100
+
+    intersections: intersections of an end
+    multiplier: multiplier
+    weft: count of the weft
+    """
+
+    def __call__(self, intersections: _Measure, multiplier: _Plain, weft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        intersections: _Measure,
+        multiplier: _Plain,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["intersections", "multiplier", "weft"],
+        *,
+        taylor_take_up: _Plain,
+        intersections: _Measure = ...,
+        multiplier: _Plain = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+taylor_take_up: _TaylorTakeUp
+
+@final
 class _ThicknessByRule(Formula):
     """Thickness of plain cloth, its waves by the rule of the root.
 
@@ -1490,6 +3126,64 @@ class _ThreadSpacing(Formula):
     ) -> list[Quantity]: ...
 
 thread_spacing: _ThreadSpacing
+
+@final
+class _TightnessFactor(Formula):
+    """How tightly a yarn is knitted for its count; the knitter's cover factor.
+
+    K = √T / (100 × l)
+
+    count: count
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, count: _Measure, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "loop_length"],
+        *,
+        tightness_factor: _Measure,
+        count: _Measure = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+tightness_factor: _TightnessFactor
+
+@final
+class _TotalCover(Formula):
+    """Share of the surface that warp and weft cover together.
+
+    e = e₁ + e₂ − e₁ × e₂
+
+    warp: fractional cover of the warp
+    weft: fractional cover of the weft
+    """
+
+    def __call__(self, warp: _Plain, weft: _Plain) -> Quantity: ...
+    def working(
+        self,
+        warp: _Plain,
+        weft: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "weft"],
+        *,
+        total_cover: _Plain,
+        warp: _Plain = ...,
+        weft: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+total_cover: _TotalCover
 
 @final
 class _WarpForPiece(Formula):
@@ -1563,6 +3257,67 @@ class _WarpLength(Formula):
     ) -> list[Quantity]: ...
 
 warp_length: _WarpLength
+
+@final
+class _WarpMass(Formula):
+    """Mass of the yarn in a warp.
+
+    m₁ = N × W × T × 0.000001
+
+    ends: ends
+    length: length of the warp
+    count: count of the warp
+    """
+
+    def __call__(self, ends: _Plain, length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "length", "count"],
+        *,
+        warp_mass: _Measure,
+        ends: _Plain = ...,
+        length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_mass: _WarpMass
+
+@final
+class _WarpSections(Formula):
+    """Sections in which a mill warp is made.
+
+    S = round up(N / b − 0.000001)
+
+    ends: ends of the warp
+    section: ends in a section: the bobbins in the creel
+    """
+
+    def __call__(self, ends: _Plain, section: _Plain) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        section: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "section"],
+        *,
+        warp_sections: _Plain,
+        ends: _Plain = ...,
+        section: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+warp_sections: _WarpSections
 
 @final
 class _WarpYarn(Formula):
@@ -1724,6 +3479,47 @@ class _WeftForPiece(Formula):
 weft_for_piece: _WeftForPiece
 
 @final
+class _WeftMass(Formula):
+    """Mass of the weft in a length of cloth.
+
+    m₂ = 100 × p × L × B × T × 0.000001
+
+    width: width in the reed
+    length: length of the cloth
+    picks: picks in the cloth
+    count: count of the weft
+    """
+
+    def __call__(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["width", "length", "picks", "count"],
+        *,
+        weft_mass: _Measure,
+        width: _Measure = ...,
+        length: _Measure = ...,
+        picks: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+weft_mass: _WeftMass
+
+@final
 class _WeftYarn(Formula):
     """Weft for a number of pieces, with waste.
 
@@ -1786,3 +3582,102 @@ class _WholeEnds(Formula):
     ) -> list[Quantity]: ...
 
 whole_ends: _WholeEnds
+
+@final
+class _WorkingSett(Formula):
+    """The sett to weave, as a share of the closest.
+
+    n = n₀ × s
+
+    maximum: closest sett
+    share: share of it
+    """
+
+    def __call__(self, maximum: _Measure, share: _Plain) -> Quantity: ...
+    def working(
+        self,
+        maximum: _Measure,
+        share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["maximum", "share"],
+        *,
+        working_sett: _Measure,
+        maximum: _Measure = ...,
+        share: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+working_sett: _WorkingSett
+
+@final
+class _YarnInCloth(Formula):
+    """Yarn in a length of cloth, from the crimp.
+
+    l = L × (1 + c)
+
+    cloth: length of the cloth
+    crimp: crimp
+    """
+
+    def __call__(self, cloth: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cloth: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cloth", "crimp"],
+        *,
+        yarn_in_cloth: _Measure,
+        cloth: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+yarn_in_cloth: _YarnInCloth
+
+@final
+class _YarnInPiece(Formula):
+    """Yarn in a warp and its weft together.
+
+    Y = N × W + p × B
+
+    ends: ends
+    warp: length of the warp
+    picks: picks
+    width: width in the reed
+    """
+
+    def __call__(
+        self,
+        ends: _Plain,
+        warp: _Measure,
+        picks: _Plain,
+        width: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        warp: _Measure,
+        picks: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "picks", "width"],
+        *,
+        yarn_in_piece: _Measure,
+        ends: _Plain = ...,
+        warp: _Measure = ...,
+        picks: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+yarn_in_piece: _YarnInPiece

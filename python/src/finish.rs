@@ -13,7 +13,7 @@ use crate::particulars::Particulars;
 use crate::quantity::Quantity;
 
 /// A process of finishing. Made by `hankwise.cloth.process` and `hankwise.cloth.finished_sample`.
-#[pyclass(frozen, module = "hankwise", eq, weakref)]
+#[pyclass(name = "FinishingProcess", frozen, module = "hankwise", eq, weakref)]
 #[derive(PartialEq)]
 pub(crate) struct Process {
     pub(crate) process: cloth::Process,

@@ -189,6 +189,20 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
     }
 }
 
+/// A single figure of a kind, for an input of a function.
+pub(crate) fn single(
+    value: &Bound<'_, PyAny>,
+    function: &str,
+    input: &str,
+    kind: Kind,
+) -> PyResult<Amount> {
+    let read = one(value, kind).and_then(|given| match given {
+        Given::One(amount, _) => Ok(amount),
+        Given::Many(..) => Err(PyTypeError::new_err("one figure is wanted, not an array")),
+    });
+    read.map_err(|e| locate(value.py(), function, input, e))
+}
+
 /// The first Series or table of figures given, whose labels the answer bears; others must have the
 /// same, or figures of different things would be put together.
 pub(crate) fn labelled<'a, 'py>(call: &'a Call<'py>) -> PyResult<Option<&'a Bound<'py, PyAny>>> {

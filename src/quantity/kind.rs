@@ -88,8 +88,14 @@ kinds! {
     TwistFactor, "twist factor", "turns/cm √tex", TwistFactor, 0.0, ANY, "25 turns/cm √tex";
     /// Threads in a width or length of cloth, per centimetre.
     Sett, "sett", "threads/cm", Sett, 0.0, ANY, "4.6 picks/cm";
+    /// How closely threads lie for their thickness, in threads/cm × √tex ÷ 10.
+    CoverFactor, "cover factor", "K_SI", CoverFactor, 0.0, ANY, "12.5 K_SI";
     /// The fineness of a reed, in dents per centimetre.
     ReedCount, "reed count", "dents/cm", ReedCount, f64::MIN_POSITIVE, ANY, "24 dents/10 cm";
+    /// How tightly a yarn is knitted, in √tex by the centimetre of a loop.
+    TightnessFactor, "tightness factor", "√tex/cm", TightnessFactor, 0.0, ANY, "14 √tex/cm";
+    /// Loops on a square centimetre of knitted cloth.
+    LoopDensity, "loop density", "loops/cm²", LoopDensity, 0.0, ANY, "92 loops/cm²";
     /// Mass of a square metre of cloth, in grams.
     MassPerArea, "mass per area", "g/m²", MassPerArea, 0.0, ANY, "390 g/m²";
     /// Mass, in kilograms.

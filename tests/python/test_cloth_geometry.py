@@ -54,7 +54,11 @@ def by_brent(ends: float, picks: float, crimp: float, d1: float, d2: float) -> f
     h2 = d - ((l1 - d * t1) * math.sin(t1) + d * (1 - math.cos(t1)))
     # The weft: the angle at which a straight line to the next thread has this height.
     t2 = brentq(
-        lambda t: p1 * math.sin(t) + (d - h2) * math.cos(t) - d, 0, math.pi / 2, xtol=1e-15, rtol=1e-15
+        lambda t: p1 * math.sin(t) + (d - h2) * math.cos(t) - d,
+        0,
+        math.pi / 2,
+        xtol=1e-15,
+        rtol=1e-15,
     )
     return (d * t2 + (p1 - d * math.sin(t2)) / math.cos(t2)) / p1 - 1
 

@@ -32,6 +32,16 @@ BOTH_SIDES = {
         # 60 % of 20 % alone is 12 %; 15 % of 60 % is 9 %.
         ({"content": "60 %", "vegetable": "20 %"}, 0.51),
     ],
+    "fractional_cover": [
+        # 12 × 0.5 mm fill 6 mm of a centimetre; 25 would fill 12.5 mm, and there are 10.
+        ({"sett": "12 threads/cm", "diameter": "0.5 mm"}, 0.6),
+        ({"sett": "25 threads/cm", "diameter": "0.5 mm"}, 1.0),
+    ],
+    "fractional_cover_of_factor": [
+        # A gram that fills π/4 × 1 cm³ lies in threads that touch at √1000 of the SI form.
+        ({"factor": "15.8113883 K_SI", "volume": "0.785398163397448 cm³/g"}, 0.5),
+        ({"factor": "29 K_SI", "volume": "1.2 cm³/g"}, 1.0),
+    ],
     "knots_in_package": [
         # Less than a bobbin has no knot; eight bobbins have seven.
         ({"package": "0.1 kg", "bobbin": "0.15 kg"}, 0.0),
@@ -41,6 +51,11 @@ BOTH_SIDES = {
         # Three are just filled; a gram more begins a fourth.
         ({"mass": "0.9 kg", "net": "0.3 kg"}, 3.0),
         ({"mass": "0.901 kg", "net": "0.3 kg"}, 4.0),
+    ],
+    "packages_for_length": [
+        # Three pirns hold just 900 m; for a metre more a fourth is wound.
+        ({"length": "900 m", "package": "300 m"}, 3.0),
+        ({"length": "901 m", "package": "300 m"}, 4.0),
     ],
     "pieces_from_yarn": [
         ({"yarn": "10 kg", "fixed": "2 kg", "each": "0.5 kg"}, 16.0),
@@ -61,6 +76,11 @@ BOTH_SIDES = {
         ({"pieces": "0", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
         ({"pieces": "3", "fixed": "2 kg", "each": "0.5 kg"}, 3.5),
     ],
+    "warp_sections": [
+        # Four sections of 150 ends are 600; for an end more a fifth is made.
+        ({"ends": "600", "section": "150"}, 4.0),
+        ({"ends": "601", "section": "150"}, 5.0),
+    ],
     "whole_ends": [
         # Just full and just not: 12 dents/cm × 50 cm = 600 dents, 12 × 49.9 = 598.8 dents.
         ({"reed": "12 dents/cm", "ends_per_dent": "2", "width": "50 cm"}, 1200.0),
@@ -76,6 +96,17 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
+    "jam_picks": {
+        "ends": (20.0, 30.0),
+        "warp": (0.3, 0.5),
+        "weft": (0.3, 0.5),
+    },
+    "jam_picks_of_weave": {
+        "ends": (20.0, 24.0),
+        "warp": (0.4, 0.45),
+        "weft": (0.4, 0.45),
+        "weft_float": (1.0, 1.5),
+    },
     "added_irregularity": {
         "before": (0.0, 0.1),
         "after": (0.15, 0.5),

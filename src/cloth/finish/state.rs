@@ -2,7 +2,9 @@
 
 use crate::cloth;
 use crate::number::Number;
-use crate::quantity::{Crimp, Length, LinearDensity, Mass, MassLoss, MassPerArea, Sett, Shrinkage};
+use crate::quantity::{
+    CoverFactor, Crimp, Length, LinearDensity, Mass, MassLoss, MassPerArea, Sett, Shrinkage,
+};
 
 /// What is known of a cloth at one time.
 #[derive(Clone, Copy, Debug)]
@@ -123,6 +125,16 @@ impl<N: Number> State<N> {
             self.weft?,
             self.weft_crimp?,
         ))
+    }
+
+    /// Cover factor of the warp.
+    pub(super) fn warp_cover(&self) -> Option<CoverFactor<N>> {
+        Some(cloth::cover_factor(self.ends?, self.warp?))
+    }
+
+    /// Cover factor of the weft.
+    pub(super) fn weft_cover(&self) -> Option<CoverFactor<N>> {
+        Some(cloth::cover_factor(self.picks?, self.weft?))
     }
 
     /// Mass of a running length.

@@ -9,8 +9,8 @@ use crate::number::{Number, V};
 use crate::particulars::Desk;
 use crate::quantity::print::{figure, of_kind};
 use crate::quantity::{
-    AreaShrinkage, Crimp, Kind, Length, LinearDensity, Mass, MassLoss, MassPerArea, OverWidth,
-    Ratio, Sett, Shrinkage, Typed, Unit, unit,
+    AreaShrinkage, CoverFactor, Crimp, Kind, Length, LinearDensity, Mass, MassLoss, MassPerArea,
+    OverWidth, Ratio, Sett, Shrinkage, Typed, Unit, unit,
 };
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
@@ -48,7 +48,7 @@ const fn column(
     Column { name, head, words, kind, unit }
 }
 
-const COLUMNS: [Column; 11] = [
+const COLUMNS: [Column; 13] = [
     column("width", "width", "width", Kind::Length, "m"),
     column("length", "length", "length", Kind::Length, "m"),
     column("ends", "ends", "ends", Kind::Sett, "threads/cm"),
@@ -57,6 +57,8 @@ const COLUMNS: [Column; 11] = [
     column("weft", "weft", "count of the weft", Kind::LinearDensity, "tex"),
     column("warp_crimp", "warp crimp", "crimp of the warp", Kind::Crimp, "%"),
     column("weft_crimp", "weft crimp", "crimp of the weft", Kind::Crimp, "%"),
+    column("warp_cover", "warp cover", "cover factor of the warp", Kind::CoverFactor, "K_SI"),
+    column("weft_cover", "weft cover", "cover factor of the weft", Kind::CoverFactor, "K_SI"),
     column("mass_per_area", "mass", "mass per area", Kind::MassPerArea, "g/m²"),
     column("running_mass", "running", "mass of a running length", Kind::LinearDensity, "g/m"),
     column("mass", "piece", "mass of the piece", Kind::Mass, "kg"),
@@ -74,6 +76,8 @@ impl Column {
             "weft" => state.weft.map(Typed::v),
             "warp_crimp" => state.warp_crimp.map(Typed::v),
             "weft_crimp" => state.weft_crimp.map(Typed::v),
+            "warp_cover" => state.warp_cover().map(Typed::v),
+            "weft_cover" => state.weft_cover().map(Typed::v),
             "mass_per_area" => state.area.map(Typed::v),
             "running_mass" => state.running().map(Typed::v),
             _ => state.piece().map(Typed::v),
@@ -87,6 +91,7 @@ impl Column {
             Kind::Sett => drop(desk.figure(&name, &words, Sett::from(x))),
             Kind::LinearDensity => drop(desk.figure(&name, &words, LinearDensity::from(x))),
             Kind::Crimp => drop(desk.figure(&name, &words, Crimp::from(x))),
+            Kind::CoverFactor => drop(desk.figure(&name, &words, CoverFactor::from(x))),
             Kind::MassPerArea => drop(desk.figure(&name, &words, MassPerArea::from(x))),
             _ => drop(desk.figure(&name, &words, Mass::from(x))),
         }

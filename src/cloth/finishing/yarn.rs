@@ -2,7 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::{Crimp, LinearDensity, MassLoss, Shrinkage};
+use crate::quantity::{CoverFactor, Crimp, LinearDensity, MassLoss, Shrinkage};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -11,6 +11,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &YARN_SHRINKAGE_IN_CLOTH,
     &CRIMP_AFTER_FINISHING,
     &CRIMP_BEFORE_FINISHING,
+    &COVER_FACTOR_AFTER_FINISHING,
 ];
 
 /// Count of the yarn in the cloth after finishing.
@@ -116,4 +117,28 @@ pub fn crimp_before_finishing<N: Number>(
     yarn: Shrinkage<N>,
 ) -> Crimp<N> {
     (1.0 + crimp) * (1.0 - shrinkage) / (1.0 - yarn) - 1.0
+}
+
+/// Cover factor after finishing of the threads of one direction.
+#[formula(
+    result = "K₂",
+    sources = ["definition"],
+    limits = ["the crimp unchanged, so that the yarn shortens with the cloth", "milled cloth is covered by its felt, of which the cover factor knows nothing"],
+    slips = ["the two shrinkages exchanged: threads close up with the side across them", "leaving out that the yarn grows coarser as it shortens"]
+)]
+pub fn cover_factor_after_finishing<N: Number>(
+    /// cover factor before
+    #[q("K₁", 2.0..=30.0)]
+    factor: CoverFactor<N>,
+    /// mass lost; negative where the cloth gains
+    #[q("m", -0.1..=0.25)]
+    loss: MassLoss<N>,
+    /// shrinkage across the threads
+    #[q("s_a", -0.05..=0.45)]
+    across: Shrinkage<N>,
+    /// shrinkage along the yarn
+    #[q("s", -0.05..=0.45)]
+    along: Shrinkage<N>,
+) -> CoverFactor<N> {
+    factor * ((1.0 - loss) / (1.0 - along)).sqrt() / (1.0 - across)
 }
