@@ -72,6 +72,50 @@ pub static SOURCES: &[Source] = &[
         "ISO",
     ),
     s(
+        "ISO 5077 preview",
+        "ISO 5077:2007, opening clauses",
+        "standards.mealir.com/iso-5077-2007-pdf-download.html",
+    ),
+    s(
+        "ISO 5077 summary",
+        "Summary of UNE-EN ISO 5077:2008",
+        "texfire.net/en/content/iso-5077-estabilidad-dimensional-",
+    ),
+    s("Wikipedia Broadcloth", "Wikipedia, article Broadcloth", "en.wikipedia.org/wiki/Broadcloth"),
+    s(
+        "VCH Burford",
+        "Victoria County History Explore, Fulling and finishing (Burford)",
+        "ihr-archive.github.io/vch-explore/node/12714.html",
+    ),
+    s("Austria-Forum Loden", "Austria-Forum, article Loden", "austria-forum.org/af/Thema/Loden"),
+    s("Sesli Sözlük", "Sesli Sözlük, dictionary, entry on fulled cloth", "www.seslisozluk.net"),
+    s(
+        "Fibernet blanket",
+        "Handspinners' mailing list, message on a shrunken blanket",
+        "www.mail-archive.com/fibernet@yahoogroups.com/msg09153.html",
+    ),
+    s(
+        "Oh La La Laine 2015",
+        "Handweaver's page, bouclé blanket, 2 April 2015",
+        "ohlalalaine.blogspot.com/2015/04/spring-refuse-to-sprung.html",
+    ),
+    s(
+        "Fiber Enthusiast 2008",
+        "Handweaver's page, handspun shawl, 22 September 2008",
+        "confessionsofafiberenthusiast.blogspot.com/2008/09/washed-blocked-pressed.html",
+    ),
+    s("Weaving update 2007", "Weaving update, 24 May 2007", "helwen.dreamwidth.org/84696.html"),
+    s(
+        "Doodledog felting",
+        "Felting wool: shrinkage",
+        "doodledogprimitives.com/felting-wool-shrinkage",
+    ),
+    s(
+        "Rogue Weaver 2025",
+        "The Rogue Weaver, Warp length, take-up and waste, 2025",
+        "www.therogueweaver.com/blog/2025/8/22/warp-length-take-up-and-waste",
+    ),
+    s(
         "ISO 139",
         "ISO 139:2005, Textiles: Standard atmospheres for conditioning and testing",
         "ISO",
@@ -240,7 +284,7 @@ pub static SOURCES: &[Source] = &[
     s("pint 0.25.3", "pint 0.25.3, default definitions", "PyPI package pint"),
     s(
         "Textile handbook 2023",
-        "Texcoms, Textile Technical Handbook, 17 May 2023, page 141",
+        "Texcoms, Textile Technical Handbook, 17 May 2023, pages 141 and 147",
         "fliphtml5.com/iczwi/zyvh",
     ),
     s(
@@ -351,6 +395,16 @@ pub static SOURCES: &[Source] = &[
         "Wolle-Strick-Shop",
         "Welche Wolle passt für meine Anleitung",
         "www.wolle-strick-shop.at/wissenswertes",
+    ),
+    s(
+        "Woven fabric handout",
+        "Woven fabric calculation, teaching handout of four pages",
+        "www.scribd.com/document/455076497",
+    ),
+    s(
+        "Fibres2Fabrics 2013",
+        "Fibres2Fabrics, Cover factor of fibre, yarn and fabric, 2013",
+        "fibres2fabrics.blogspot.com",
     ),
     s(
         "Galceran",

@@ -1,7 +1,11 @@
 """What hankwise.cloth has besides its formulas."""
 
+from collections.abc import Iterable, Sequence
+from typing import Any
+
 from hankwise._hankwise import (
     ColourOrder,
+    FinishingProcess,
     Particulars,
     ReedChoice,
     Settings,
@@ -140,4 +144,64 @@ def plain_cloth(
     weft_length: _Measure = ...,
     weft_height: _Measure = ...,
     weft_angle: _Measure = ...,
+) -> Particulars: ...
+
+_Process = FinishingProcess | str | tuple[str, dict[str, Any]] | dict[str, Any]
+_Specimens = tuple[_Measure, _Measure] | Sequence[tuple[_Measure, _Measure]]
+
+def process(
+    name: str,
+    /,
+    *,
+    width: _Plain | None = None,
+    length: _Plain | None = None,
+    loss: _Plain | None = None,
+    gain: _Plain | None = None,
+    over_width: _Plain | None = None,
+    over_length: _Plain | None = None,
+    width_change: _Plain | None = None,
+    length_change: _Plain | None = None,
+    warp_yarn: _Plain | None = None,
+    weft_yarn: _Plain | None = None,
+) -> FinishingProcess: ...
+def finished_sample(
+    name: str,
+    /,
+    *,
+    width: _Specimens | None = None,
+    length: _Specimens | None = None,
+    mass: _Specimens | None = None,
+    reading: _Measure | None = None,
+    scale: _Measure | None = None,
+) -> FinishingProcess: ...
+def finishing(
+    processes: Iterable[_Process],
+    /,
+    *,
+    width: _Measure | None = None,
+    length: _Measure | None = None,
+    ends: _Measure | None = None,
+    picks: _Measure | None = None,
+    warp: _Measure | None = None,
+    weft: _Measure | None = None,
+    warp_crimp: _Plain | None = None,
+    weft_crimp: _Plain | None = None,
+    mass_per_area: _Measure | None = None,
+    mass: _Measure | None = None,
+) -> Particulars: ...
+def to_weave(
+    processes: Iterable[_Process],
+    /,
+    *,
+    widest: _Measure | None = None,
+    width: _Measure | None = None,
+    length: _Measure | None = None,
+    ends: _Measure | None = None,
+    picks: _Measure | None = None,
+    warp: _Measure | None = None,
+    weft: _Measure | None = None,
+    warp_crimp: _Plain | None = None,
+    weft_crimp: _Plain | None = None,
+    mass_per_area: _Measure | None = None,
+    mass: _Measure | None = None,
 ) -> Particulars: ...

@@ -13,6 +13,7 @@ mod columns;
 mod convert;
 mod counts;
 mod errors;
+mod finish;
 mod formula;
 mod geometry;
 mod handbook;
@@ -55,6 +56,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<particulars::Particulars>()?;
+    m.add_class::<finish::Process>()?;
     m.add_class::<article::ColourOrder>()?;
     m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
     m.add_class::<reed::ReedChoice>()?;
@@ -128,6 +130,10 @@ fn room_functions<'py>(
         ],
         "cloth" => vec![
             wrap_pyfunction!(geometry::plain_cloth, m)?,
+            wrap_pyfunction!(finish::process, m)?,
+            wrap_pyfunction!(finish::finished_sample, m)?,
+            wrap_pyfunction!(finish::finishing, m)?,
+            wrap_pyfunction!(finish::to_weave, m)?,
             wrap_pyfunction!(article::piece, m)?,
             wrap_pyfunction!(article::pieces_from_yarn, m)?,
             wrap_pyfunction!(article::colour_order, m)?,

@@ -2,6 +2,8 @@
 
 pub(crate) mod article;
 mod colours;
+mod cover;
+mod finish;
 mod finishing;
 mod geometry;
 mod knit;
@@ -16,6 +18,8 @@ mod weave;
 
 pub use article::{ASKED, Article, Asked};
 pub use colours::{ColourOrder, Edge, Laid, Stripe};
+pub use cover::*;
+pub use finish::*;
 pub use finishing::*;
 pub use geometry::*;
 pub use knit::*;
@@ -27,13 +31,18 @@ pub use setting::*;
 pub use sleying::*;
 pub use weave::*;
 
+pub(crate) use finish::CAUTION as FINISHING_CAUTION;
 pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
-    finishing::FORMULAS,
+    cover::FORMULAS,
+    finishing::change::FORMULAS,
+    finishing::mass::FORMULAS,
+    finishing::size::FORMULAS,
+    finishing::yarn::FORMULAS,
     geometry::KEMP,
     geometry::PEIRCE,
     geometry::RULES,

@@ -15,7 +15,12 @@ from pathlib import Path
 import hankwise as hw
 import pytest
 
-FILES = sorted((Path(__file__).parents[1] / "published").glob("*.csv"))
+FILES = [
+    path
+    for path in sorted((Path(__file__).parents[1] / "published").glob("*.csv"))
+    # What was measured of cloths stands beside the rows and is no table of answers.
+    if path.stem != "fabrics-finishing"
+]
 ROUNDING = 1e-13
 
 

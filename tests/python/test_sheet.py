@@ -36,6 +36,16 @@ BOTH_SIDES = {
         # 60 % of 20 % alone is 12 %; 15 % of 60 % is 9 %.
         ({"content": "60 %", "vegetable": "20 %"}, 0.51),
     ],
+    "fractional_cover": [
+        # 12 × 0.5 mm fill 6 mm of a centimetre; 25 would fill 12.5 mm, and there are 10.
+        ({"sett": "12 threads/cm", "diameter": "0.5 mm"}, 0.6),
+        ({"sett": "25 threads/cm", "diameter": "0.5 mm"}, 1.0),
+    ],
+    "fractional_cover_of_factor": [
+        # A gram that fills π/4 × 1 cm³ lies in threads that touch at √1000 of the SI form.
+        ({"factor": "15.8113883 K_SI", "volume": "0.785398163397448 cm³/g"}, 0.5),
+        ({"factor": "29 K_SI", "volume": "1.2 cm³/g"}, 1.0),
+    ],
     "knots_in_package": [
         # Less than a bobbin has no knot; eight bobbins have seven.
         ({"package": "0.1 kg", "bobbin": "0.15 kg"}, 0.0),

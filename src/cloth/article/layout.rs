@@ -4,7 +4,8 @@ use crate::cloth;
 use crate::number::Number;
 use crate::particulars::Desk;
 use crate::quantity::{
-    Count, DrawIn, Fraction, Length, LinearDensity, Mass, ReedCount, Sett, Shrinkage, TakeUp, Typed,
+    Count, DrawIn, Fraction, Length, LinearDensity, Mass, MassLoss, ReedCount, Sett, Shrinkage,
+    TakeUp, Typed,
 };
 use crate::worked::Worked;
 
@@ -146,7 +147,8 @@ impl<N: Number> Setting<N> {
             cloth::crimp_found(pick, off_loom),
         );
         let loom_mass = names.figure("loom_mass", "mass per area off the loom", mass);
-        let mass = cloth::finished_mass_per_area(loom_mass, loss, s_w, s_l);
+        let lost = MassLoss::from(loss.v());
+        let mass = cloth::finished_mass_per_area(loom_mass, lost, s_w, s_l);
         let mass_per_area = names.figure("mass_per_area", "finished mass per area", mass);
         let woven = cloth::mass_of_piece(mass_per_area, width, self.length);
         let woven = names.figure("woven_mass", "mass of the woven part", woven);
