@@ -39,10 +39,12 @@ mod error;
 pub mod fibre;
 pub mod formula;
 pub mod handbook;
+pub(crate) mod lanes;
 pub mod mill;
 pub mod normal;
 pub mod number;
 pub mod particulars;
+mod parts;
 #[cfg(feature = "plan-file")]
 pub mod plan;
 pub mod prelude;

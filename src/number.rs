@@ -58,7 +58,8 @@ pub trait Number:
     /// `then` where the number is less than `than`, else `otherwise`.
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self;
 
-    /// The root of an equation at known figures, under a symbol; no number where it has no root.
+    /// The root of an equation at known figures, under a symbol (none where the root is the result
+    /// itself); no number where it has no root.
     ///
     /// Unless a type has something better, it takes one step of Newton's from the plain root, over
     /// its own arithmetic: a number that carries a derivative then has the right one.
@@ -103,6 +104,11 @@ pub trait Equation<const K: usize>: 'static {
     fn residual<N: Number>(unknown: V<N>, known: [V<N>; K]) -> V<N>;
     /// The root, to the last figure that double precision gives; NaN where there is none.
     fn root(known: [f64; K]) -> f64;
+    /// The roots of several equations, bit for bit those of [`Equation::root`].
+    #[inline(always)]
+    fn roots<const L: usize>(known: [[f64; L]; K]) -> [f64; L] {
+        std::array::from_fn(|lane| Self::root(known.map(|k| k[lane])))
+    }
 }
 
 /// The slope of the residual in the unknown, and in each of the known figures.

@@ -71,6 +71,11 @@ impl<'t> Desk<'t> {
         });
         Q::from(V(figure))
     }
+    /// What a figure is in words, its value in the base unit and its kind, once it is named.
+    pub fn found(&self, name: &str) -> Option<(String, f64, Kind)> {
+        let figures = self.figures.borrow();
+        figures.iter().find(|f| f.name == name).map(|f| (f.words.clone(), f.value, f.kind))
+    }
     /// Says what is unusual.
     pub fn warn(&self, warning: impl Into<String>) {
         self.warnings.borrow_mut().push(warning.into());

@@ -31,6 +31,26 @@ pub static SOURCES: &[Source] = &[
         "www.thewefthandedweaver.com/blog-1/anditoldmyteachersididntneedmath",
     ),
     s(
+        "All Fiber Arts",
+        "All Fiber Arts, Beginner weaving: yarn quantities",
+        "www.allfiberarts.com/tag/calculate-yarn",
+    ),
+    s(
+        "GSM pages",
+        "Pages on grams per square metre of woven cloth: Learn Textile 2013, Garments Merchandising",
+        "learn-textile.blogspot.com/2013/10; garmentsmerchandising.com",
+    ),
+    s(
+        "Textile Calculations",
+        "Textile Calculations, total quantity of materials in a piece of cloth",
+        "www.textilecalculations.com",
+    ),
+    s(
+        "Wikipedia textile units",
+        "Wikipedia, article Units of textile measurement, as of August 2019",
+        "en.wikipedia.org/wiki/Units_of_textile_measurement",
+    ),
+    s(
         "ASTM D2260",
         "ASTM D2260, Conversion factors and equivalent yarn numbers",
         "www.astm.org/Standards/D2260.htm",
@@ -50,6 +70,50 @@ pub static SOURCES: &[Source] = &[
         "ISO 5077",
         "ISO 5077:2007, Textiles: Determination of dimensional change in washing and drying",
         "ISO",
+    ),
+    s(
+        "ISO 5077 preview",
+        "ISO 5077:2007, opening clauses",
+        "standards.mealir.com/iso-5077-2007-pdf-download.html",
+    ),
+    s(
+        "ISO 5077 summary",
+        "Summary of UNE-EN ISO 5077:2008",
+        "texfire.net/en/content/iso-5077-estabilidad-dimensional-",
+    ),
+    s("Wikipedia Broadcloth", "Wikipedia, article Broadcloth", "en.wikipedia.org/wiki/Broadcloth"),
+    s(
+        "VCH Burford",
+        "Victoria County History Explore, Fulling and finishing (Burford)",
+        "ihr-archive.github.io/vch-explore/node/12714.html",
+    ),
+    s("Austria-Forum Loden", "Austria-Forum, article Loden", "austria-forum.org/af/Thema/Loden"),
+    s("Sesli Sözlük", "Sesli Sözlük, dictionary, entry on fulled cloth", "www.seslisozluk.net"),
+    s(
+        "Fibernet blanket",
+        "Handspinners' mailing list, message on a shrunken blanket",
+        "www.mail-archive.com/fibernet@yahoogroups.com/msg09153.html",
+    ),
+    s(
+        "Oh La La Laine 2015",
+        "Handweaver's page, bouclé blanket, 2 April 2015",
+        "ohlalalaine.blogspot.com/2015/04/spring-refuse-to-sprung.html",
+    ),
+    s(
+        "Fiber Enthusiast 2008",
+        "Handweaver's page, handspun shawl, 22 September 2008",
+        "confessionsofafiberenthusiast.blogspot.com/2008/09/washed-blocked-pressed.html",
+    ),
+    s("Weaving update 2007", "Weaving update, 24 May 2007", "helwen.dreamwidth.org/84696.html"),
+    s(
+        "Doodledog felting",
+        "Felting wool: shrinkage",
+        "doodledogprimitives.com/felting-wool-shrinkage",
+    ),
+    s(
+        "Rogue Weaver 2025",
+        "The Rogue Weaver, Warp length, take-up and waste, 2025",
+        "www.therogueweaver.com/blog/2025/8/22/warp-length-take-up-and-waste",
     ),
     s(
         "ISO 139",
@@ -220,7 +284,7 @@ pub static SOURCES: &[Source] = &[
     s("pint 0.25.3", "pint 0.25.3, default definitions", "PyPI package pint"),
     s(
         "Textile handbook 2023",
-        "Texcoms, Textile Technical Handbook, 17 May 2023, page 141",
+        "Texcoms, Textile Technical Handbook, 17 May 2023, pages 141 and 147",
         "fliphtml5.com/iczwi/zyvh",
     ),
     s(
@@ -331,5 +395,35 @@ pub static SOURCES: &[Source] = &[
         "Wolle-Strick-Shop",
         "Welche Wolle passt für meine Anleitung",
         "www.wolle-strick-shop.at/wissenswertes",
+    ),
+    s(
+        "Woven fabric handout",
+        "Woven fabric calculation, teaching handout of four pages",
+        "www.scribd.com/document/455076497",
+    ),
+    s(
+        "Fibres2Fabrics 2013",
+        "Fibres2Fabrics, Cover factor of fibre, yarn and fabric, 2013",
+        "fibres2fabrics.blogspot.com",
+    ),
+    s(
+        "Galceran",
+        "V. Galceran Escobet, Observaciones sobre la fabricación de tejidos con la máxima densidad",
+        "fr.scribd.com/doc/52979876, p. 37",
+    ),
+    s(
+        "Osterkamp",
+        "P. Osterkamp, weaving tips of 2004 and 2011",
+        "www.weaving.cc/leasesticks/jan04tip.html; peggyosterkamp.com/2011/06",
+    ),
+    s(
+        "Lucerne workshop",
+        "Lucerne school of art, workshop note: Ermitteln der Fadendichte",
+        "sites.hslu.ch/werkstatt/?p=2669",
+    ),
+    s(
+        "Yarn and weight 2026",
+        "Yarn count and cloth weight, after Ashenhurst, teaching notes of May 2026",
+        "mytextilenotes.blogspot.com/2026/05",
     ),
 ];

@@ -14,6 +14,14 @@ use proptest::prelude::*;
 const TOGETHER: &[(&str, &str, (f64, f64))] = &[
     ("added_irregularity", "before", (0.0, 0.1)),
     ("added_irregularity", "after", (0.15, 0.5)),
+    // Ends stand closer than both diameters, or nothing jams; and not closer than their own.
+    ("jam_picks", "ends", (20.0, 30.0)),
+    ("jam_picks", "warp", (0.3, 0.5)),
+    ("jam_picks", "weft", (0.3, 0.5)),
+    ("jam_picks_of_weave", "ends", (20.0, 24.0)),
+    ("jam_picks_of_weave", "warp", (0.4, 0.45)),
+    ("jam_picks_of_weave", "weft", (0.4, 0.45)),
+    ("jam_picks_of_weave", "weft_float", (1.0, 1.5)),
     ("crimp_angle", "length", (1.1, 1.2)),
     ("crimp_angle", "spacing", (0.9, 1.05)),
     ("crimp_angle", "diameters", (0.3, 0.8)),

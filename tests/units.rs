@@ -59,6 +59,8 @@ const GNU: &[(&str, &str, &str, &str)] = &[
     ("tpi", "turns/m", "1/inch", "1/meter"),
     ("yd/min", "m/min", "yard/minute", "meter/minute"),
     ("lb/h", "kg/h", "pound/hour", "kg/hour"),
+    ("momme", "g/m²", "lb/(45 inch 100 yard)", "g/m^2"),
+    ("picks/yd", "picks/cm", "1/yard", "1/cm"),
     // strength and diameter; its 'gf' is no gram-force
     ("rad", "°", "radian", "degree"),
     ("gf", "N", "gram force", "newton"),
@@ -243,7 +245,7 @@ fn definitions_hold_to_fifteen_digits() {
 #[test]
 fn reeds_hold_to_fifteen_digits() {
     // dents for each number, in so many quarter inches
-    let systems: [(&str, i128, i128); 19] = [
+    let systems: [(&str, i128, i128); 20] = [
         ("stockport-reed", 1, 8),
         ("dents/in", 1, 4),
         ("american-reed", 1, 4),
@@ -260,6 +262,7 @@ fn reeds_hold_to_fifteen_digits() {
         ("scotch-reed", 1, 148),
         ("scotch-tweed-reed", 20, 148),
         ("irish-reed", 1, 160),
+        ("irish-hundreds", 100, 160),
         ("silk-reed", 1, 144),
         ("macclesfield-reed", 100, 144),
         ("huddersfield-reed", 1, 4),

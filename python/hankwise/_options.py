@@ -110,11 +110,26 @@ def _parser() -> argparse.ArgumentParser:
     weave.add_argument(
         "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
     )
-    weave.add_argument(
-        "--draft", action="store_true", help="threading, tie-up and treadling as well"
-    )
+    weave.add_argument("--draft", action="store_true", help="show threading, tie-up, treadling too")
     weave.add_argument("--ends", type=_whole, help="with --draft: healds a shaft for so many ends")
     weave.add_argument("--json", action="store_true", help="print JSON for other programs")
+
+    settings = commands.add_parser(
+        "settings", parents=[own], help="closest setts of a weave in its yarns, by every theory"
+    )
+    settings.add_argument("words", nargs="+", metavar="WEAVE", help="the weave, such as: 2/2 twill")
+    settings.add_argument("--warp", required=True, metavar="COUNT", help="count of the warp")
+    settings.add_argument("--weft", metavar="COUNT", help="count of the weft, where it is another")
+    settings.add_argument("--factor", metavar="K", help="Ashenhurst's factor of the yarn")
+    settings.add_argument(
+        "--volume", metavar="V", help="specific volume of the yarn, such as '1.6 cm³/g'"
+    )
+    settings.add_argument("--ends", metavar="SETT", help="ends wanted: what share they are")
+    settings.add_argument("--picks", metavar="SETT", help="picks wanted: what share they are")
+    settings.add_argument("--in", dest="unit", metavar="UNIT", help="unit of the setts")
+    settings.add_argument("--working", metavar="THEORY", help="show how a theory's ends come about")
+    settings.add_argument("--json", action="store_true", help="print JSON for other programs")
+    settings.add_argument("--sheet", metavar="F.xlsx", help="write all as a live workbook")
 
     formula = commands.add_parser(
         "formula", parents=[own], help="the answer of a formula with its working, or its card"

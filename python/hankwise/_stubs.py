@@ -48,8 +48,21 @@ def _method(name: str, parameters: list[str], result: str) -> str:
     line = f"    def {name}({', '.join(['self', *parameters])}) -> {result}: ..."
     if len(line) <= 100:
         return line
-    rows = "".join(f"        {one},\n" for one in ["self", *parameters])
+    rows = "".join(_parameter(one) for one in ["self", *parameters])
     return f"    def {name}(\n{rows}    ) -> {result}: ..."
+
+
+def _parameter(one: str) -> str:
+    """Write a parameter on a line of its own, the words of a long list below it."""
+    line = f"        {one},\n"
+    head, bracket, words = one.partition("Literal[")
+    if len(line) <= 101 or not bracket:
+        return line
+    words = words.removesuffix("]")
+    within = f"            {words}\n"
+    if len(within) > 101:
+        within = "".join(f"            {word},\n" for word in words.split(", "))
+    return f"        {head}Literal[\n{within}        ],\n"
 
 
 def _formula(formula: hw.Formula) -> str:
@@ -86,7 +99,11 @@ def stub(room: ModuleType) -> str:
     body = "".join(map(_formula, formulas))
     head = _HEAD.format(about=room.__doc__)
     used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
-    return "".join(used) + _functions(room) + body
+    before, ours, after = "".join(used).partition("from hankwise._hankwise import")
+    # Imports stand in the order of their modules.
+    more = _functions(room)
+    first, last = (more, "") if more < ours else ("", more)
+    return before + first + ours + after + last + body
 
 
 def _functions(room: ModuleType) -> str:

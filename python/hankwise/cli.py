@@ -188,6 +188,30 @@ def _weave(args: argparse.Namespace) -> None:
     print(json.dumps(parts, ensure_ascii=False, indent=1))
 
 
+def _settings(args: argparse.Namespace) -> None:
+    given = {name: getattr(args, name) for name in ("weft", "factor", "volume", "ends", "picks")}
+    found = hw.cloth.settings(" ".join(args.words), args.warp, **given, unit=args.unit)
+    if args.sheet is not None:
+        found.to_sheet(args.sheet)
+        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.working:
+        print(found.working(args.working))
+    elif args.json:
+        rows = [_row_as_numbers(row) for row in found.rows]
+        parts = {"hankwise": hw.__version__, "unit": found.unit, "theories": rows}
+        print(json.dumps(parts, ensure_ascii=False, indent=1))
+    else:
+        print(found)
+
+
+def _row_as_numbers(row: dict[str, object]) -> dict[str, object]:
+    """Give the quantities of a row as numbers in the unit that is said beside them."""
+    return {
+        key: float(value.number(value.unit)) if isinstance(value, hw.Quantity) else value
+        for key, value in row.items()
+    }
+
+
 def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
     """Find where the quantity ends and the unit begins: units may have spaces in them."""
     # `convert 16 Nm to YSW` is what people say.
@@ -334,6 +358,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         "convert": _convert,
         "yarn": _yarn,
         "weave": _weave,
+        "settings": _settings,
         "formula": _formula,
         "formulas": _formulas,
         "handbook": _handbook,

@@ -4,16 +4,221 @@
 
 from typing import Literal, final
 
+from hankwise._cloth_more import choose_reed as choose_reed
+from hankwise._cloth_more import colour_order as colour_order
+from hankwise._cloth_more import draft as draft
+from hankwise._cloth_more import finished_sample as finished_sample
+from hankwise._cloth_more import finishing as finishing
+from hankwise._cloth_more import piece as piece
+from hankwise._cloth_more import pieces_from_yarn as pieces_from_yarn
+from hankwise._cloth_more import plain_cloth as plain_cloth
+from hankwise._cloth_more import process as process
+from hankwise._cloth_more import satin_moves as satin_moves
+from hankwise._cloth_more import settings as settings
+from hankwise._cloth_more import to_weave as to_weave
+from hankwise._cloth_more import weave as weave
 from hankwise._hankwise import (
     Formula,
     Quantity,
     Working,
     _Measure,
     _Plain,
+    _Plains,
 )
-from hankwise._cloth_more import draft as draft
-from hankwise._cloth_more import satin_moves as satin_moves
-from hankwise._cloth_more import weave as weave
+
+@final
+class _AreaShrinkage(Formula):
+    """Area lost from the shrinkages in width and length.
+
+    s_A = 1 − (1 − s_w) × (1 − s_l)
+
+    width: shrinkage in width
+    length: shrinkage in length
+    """
+
+    def __call__(self, width: _Plain, length: _Plain) -> Quantity: ...
+    def working(
+        self,
+        width: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["width", "length"],
+        *,
+        area_shrinkage: _Plain,
+        width: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+area_shrinkage: _AreaShrinkage
+
+@final
+class _BrierleyPicks(Formula):
+    """The most picks at a number of ends, by Brierley: the ends to the power ⅔ times the picks
+    stay.
+
+    n₂ = n^1.66666667 × n₁^(−0.666666667)
+
+    square: closest sett of the square cloth
+    ends: ends
+    """
+
+    def __call__(self, square: _Measure, ends: _Measure) -> Quantity: ...
+    def working(
+        self,
+        square: _Measure,
+        ends: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["square", "ends"],
+        *,
+        brierley_picks: _Measure,
+        square: _Measure = ...,
+        ends: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+brierley_picks: _BrierleyPicks
+
+@final
+class _BrierleyPicksUnlike(Formula):
+    """The most picks at a number of ends, by Brierley, where warp and weft are of unlike count.
+
+    a = 0.666666667 × √(T₁ / T₂); n₂ = n × exp(a × ln(n / n₁))
+
+    square: closest sett of the square cloth
+    ends: ends
+    warp: count of the warp
+    weft: count of the weft
+    """
+
+    def __call__(
+        self,
+        square: _Measure,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        square: _Measure,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["square", "ends", "warp", "weft"],
+        *,
+        brierley_picks_unlike: _Measure,
+        square: _Measure = ...,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+brierley_picks_unlike: _BrierleyPicksUnlike
+
+@final
+class _BrierleySett(Formula):
+    """The closest sett of a square cloth by Brierley.
+
+    Fᵐ = exp(m × ln(F)); Y = 496,054.648 / T; n = Fᵐ × √k × √Y / 2.54
+
+    float: average float, threads for each intersection
+    exponent: exponent of the class of weave
+    constant: constant on the yards in a pound
+    count: yarn count
+    """
+
+    def __call__(
+        self,
+        float: _Plain,
+        exponent: _Plain,
+        constant: _Plain,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        float: _Plain,
+        exponent: _Plain,
+        constant: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["float", "exponent", "constant", "count"],
+        *,
+        brierley_sett: _Measure,
+        float: _Plain = ...,
+        exponent: _Plain = ...,
+        constant: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+brierley_sett: _BrierleySett
+
+@final
+class _ChangeOfShrinkage(Formula):
+    """Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
+
+    D = 0 − s
+
+    shrinkage: shrinkage
+    """
+
+    def __call__(self, shrinkage: _Plain) -> Quantity: ...
+    def working(self, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["shrinkage"],
+        *,
+        change_of_shrinkage: _Plain,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+change_of_shrinkage: _ChangeOfShrinkage
+
+@final
+class _ClothCoverFactor(Formula):
+    """Cover factor of the cloth from those of warp and weft.
+
+    K = K₁ + K₂ − K₁ × K₂ / K_l
+
+    warp: cover factor of the warp
+    weft: cover factor of the weft
+    limit: cover factor at which threads touch
+    """
+
+    def __call__(self, warp: _Measure, weft: _Measure, limit: _Measure) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        weft: _Measure,
+        limit: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "weft", "limit"],
+        *,
+        cloth_cover_factor: _Measure,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+        limit: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cloth_cover_factor: _ClothCoverFactor
 
 @final
 class _ClothSpecificVolume(Formula):
@@ -45,13 +250,32 @@ class _ClothSpecificVolume(Formula):
 cloth_specific_volume: _ClothSpecificVolume
 
 @final
+class _CompoundedShrinkage(Formula):
+    """Shrinkage of several processes in their order, each on the size that it found.
+
+    S = 1 − (1 − s₁) × (1 − s₂)
+
+    shrinkages: shrinkage of each process
+    """
+
+    def __call__(self, shrinkages: _Plains) -> Quantity: ...
+    def working(
+        self,
+        shrinkages: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+compounded_shrinkage: _CompoundedShrinkage
+
+@final
 class _CountAfterFinishing(Formula):
     """Count of the yarn in the cloth after finishing.
 
     T₂ = T₁ × (1 − m) / (1 − s)
 
     count: count before
-    loss: mass lost
+    loss: mass lost; negative where the cloth gains
     shrinkage: shrinkage along the yarn
     """
 
@@ -77,11 +301,327 @@ class _CountAfterFinishing(Formula):
 count_after_finishing: _CountAfterFinishing
 
 @final
+class _CountBeforeFinishing(Formula):
+    """Count to weave with for a count wanted in the finished cloth.
+
+    T₁ = T₂ × (1 − s) / (1 − m)
+
+    count: count in the finished cloth
+    loss: mass lost; negative where the cloth gains
+    shrinkage: shrinkage along the yarn
+    """
+
+    def __call__(self, count: _Measure, loss: _Plain, shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        loss: _Plain,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "loss", "shrinkage"],
+        *,
+        count_before_finishing: _Measure,
+        count: _Measure = ...,
+        loss: _Plain = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_before_finishing: _CountBeforeFinishing
+
+@final
+class _CountForCoverFactor(Formula):
+    """The count that gives a cover factor at a sett.
+
+    T = 10 × K / n × 10 × K / n
+
+    factor: cover factor
+    sett: sett
+    """
+
+    def __call__(self, factor: _Measure, sett: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        sett: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "sett"],
+        *,
+        count_for_cover_factor: _Measure,
+        factor: _Measure = ...,
+        sett: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+count_for_cover_factor: _CountForCoverFactor
+
+@final
+class _CountForSett(Formula):
+    """The count of yarn that suits a sett wanted, by diameters and intersections.
+
+    D = n / s × (R + I) / R; Y = 2.54 × D / k × 2.54 × D / k; T = 496,054.648 / Y
+
+    factor: factor of the yarn
+    sett: sett wanted
+    share: share of the maximum
+    repeat: threads in the repeat
+    intersections: intersections in the repeat
+    """
+
+    def __call__(
+        self,
+        factor: _Plain,
+        sett: _Measure,
+        share: _Plain,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        factor: _Plain,
+        sett: _Measure,
+        share: _Plain,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "sett", "share", "repeat", "intersections"],
+        *,
+        count_for_sett: _Measure,
+        factor: _Plain = ...,
+        sett: _Measure = ...,
+        share: _Plain = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_for_sett: _CountForSett
+
+@final
+class _CountForWeight(Formula):
+    """The count for a heavier or lighter cloth of the same weave and firmness.
+
+    T₂ = T₁ × w × w
+
+    count: count of the yarn at hand
+    ratio: new weight over the old
+    """
+
+    def __call__(self, count: _Measure, ratio: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        ratio: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "ratio"],
+        *,
+        count_for_weight: _Measure,
+        count: _Measure = ...,
+        ratio: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_for_weight: _CountForWeight
+
+@final
+class _CountWithAdded(Formula):
+    """Count of a yarn with size or oil on it.
+
+    T₂ = T₁ × (1 + z)
+
+    count: count without it
+    added: size or oil, on the yarn without it
+    """
+
+    def __call__(self, count: _Measure, added: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        added: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "added"],
+        *,
+        count_with_added: _Measure,
+        count: _Measure = ...,
+        added: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_with_added: _CountWithAdded
+
+@final
+class _CoursesForLoop(Formula):
+    """The courses, or the wales, that a loop length leads to.
+
+    n = K_c / (100 × l)
+
+    constant: constant of the direction
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, constant: _Plain, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "loop_length"],
+        *,
+        courses_for_loop: _Measure,
+        constant: _Plain = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+courses_for_loop: _CoursesForLoop
+
+@final
+class _CoverFactor(Formula):
+    """How closely the threads of one direction lie for their count.
+
+    K = n × √T / 10
+
+    sett: sett
+    count: yarn count
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count"],
+        *,
+        cover_factor: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor: _CoverFactor
+
+@final
+class _CoverFactorAfterFinishing(Formula):
+    """Cover factor after finishing of the threads of one direction.
+
+    K₂ = K₁ × √((1 − m) / (1 − s)) / (1 − s_a)
+
+    factor: cover factor before
+    loss: mass lost; negative where the cloth gains
+    across: shrinkage across the threads
+    along: shrinkage along the yarn
+    """
+
+    def __call__(
+        self,
+        factor: _Measure,
+        loss: _Plain,
+        across: _Plain,
+        along: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        loss: _Plain,
+        across: _Plain,
+        along: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "loss", "across", "along"],
+        *,
+        cover_factor_after_finishing: _Measure,
+        factor: _Measure = ...,
+        loss: _Plain = ...,
+        across: _Plain = ...,
+        along: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor_after_finishing: _CoverFactorAfterFinishing
+
+@final
+class _CoverFactorLimit(Formula):
+    """Cover factor at which round threads lie side by side and touch.
+
+    K_l = √(785.398163 / v)
+
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, volume: _Measure) -> Quantity: ...
+    def working(self, volume: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["volume"],
+        *,
+        cover_factor_limit: _Measure,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor_limit: _CoverFactorLimit
+
+@final
+class _CrimpAfterFinishing(Formula):
+    """Crimp after the cloth has shrunk more or less than its yarn.
+
+    c₂ = (1 + c₁) × (1 − s_y) / (1 − s) − 1
+
+    crimp: crimp before
+    shrinkage: shrinkage of the cloth along the yarn
+    yarn: shrinkage of the yarn itself
+    """
+
+    def __call__(self, crimp: _Plain, shrinkage: _Plain, yarn: _Plain) -> Quantity: ...
+    def working(
+        self,
+        crimp: _Plain,
+        shrinkage: _Plain,
+        yarn: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["crimp", "shrinkage", "yarn"],
+        *,
+        crimp_after_finishing: _Plain,
+        crimp: _Plain = ...,
+        shrinkage: _Plain = ...,
+        yarn: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+crimp_after_finishing: _CrimpAfterFinishing
+
+@final
 class _CrimpAngle(Formula):
     """Angle at which a thread crosses the plane of the cloth.
 
-    p/D = p / D; l/D = l / D; θ in radians = root of (l/D − θ in radians) × cos(θ in radians) +
-    sin(θ in radians) − p/D; θ = θ in radians × 57.2957795
+    θ in radians = root of (l − D × θ in radians) × cos(θ in radians) + D × sin(θ in radians) −
+    p; θ = θ in radians × 57.2957795
 
     length: length between threads crossed
     spacing: spacing of the threads crossed
@@ -108,6 +648,38 @@ class _CrimpAngle(Formula):
     ) -> list[Quantity]: ...
 
 crimp_angle: _CrimpAngle
+
+@final
+class _CrimpBeforeFinishing(Formula):
+    """Crimp before finishing from that in the finished cloth.
+
+    c₁ = (1 + c₂) × (1 − s) / (1 − s_y) − 1
+
+    crimp: crimp after
+    shrinkage: shrinkage of the cloth along the yarn
+    yarn: shrinkage of the yarn itself
+    """
+
+    def __call__(self, crimp: _Plain, shrinkage: _Plain, yarn: _Plain) -> Quantity: ...
+    def working(
+        self,
+        crimp: _Plain,
+        shrinkage: _Plain,
+        yarn: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["crimp", "shrinkage", "yarn"],
+        *,
+        crimp_before_finishing: _Plain,
+        crimp: _Plain = ...,
+        shrinkage: _Plain = ...,
+        yarn: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+crimp_before_finishing: _CrimpBeforeFinishing
 
 @final
 class _CrimpFound(Formula):
@@ -163,8 +735,8 @@ crimp_from_take_up: _CrimpFromTakeUp
 class _CrimpHeight(Formula):
     """Height of the wave of a thread, from the middle of its trough to that of its crest.
 
-    p/D = p / D; l/D = l / D; θ = root of (l/D − θ) × cos(θ) + sin(θ) − p/D; h = D × ((l/D − θ) ×
-    sin(θ) + 1 − cos(θ))
+    θ = root of (l − D × θ) × cos(θ) + D × sin(θ) − p; h = (l − D × θ) × sin(θ) + D × (1 −
+    cos(θ))
 
     length: length between threads crossed
     spacing: spacing of the threads crossed
@@ -254,12 +826,115 @@ class _CrownHeight(Formula):
 crown_height: _CrownHeight
 
 @final
+class _CurvatureSett(Formula):
+    """The closest sett of a weave by the curvature of the threads, for a square cloth of like
+    yarns.
+
+    n = D × R / (R + 0.732050808 × I)
+
+    diameters: diameters side by side
+    repeat: threads in the repeat
+    intersections: intersections in the repeat
+    """
+
+    def __call__(self, diameters: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
+    def working(
+        self,
+        diameters: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameters", "repeat", "intersections"],
+        *,
+        curvature_sett: _Measure,
+        diameters: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+curvature_sett: _CurvatureSett
+
+@final
+class _CurvatureSettUnlike(Formula):
+    """The closest sett of one system by curvature, where the other is of another yarn.
+
+    p = 0.866025404 × (1 / D₁ + 1 / D₂); n = R / ((R − I) / D₁ + I × p)
+
+    own: diameters of the yarn that is set, side by side
+    crossing: diameters of the yarn that crosses it, side by side
+    repeat: threads in the repeat
+    intersections: intersections of a crossing thread in the repeat
+    """
+
+    def __call__(
+        self,
+        own: _Measure,
+        crossing: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        own: _Measure,
+        crossing: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["own", "crossing", "repeat", "intersections"],
+        *,
+        curvature_sett_unlike: _Measure,
+        own: _Measure = ...,
+        crossing: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+curvature_sett_unlike: _CurvatureSettUnlike
+
+@final
+class _DentsInWidth(Formula):
+    """Dents in a width of the reed.
+
+    N = 100 × r × W
+
+    reed: reed
+    width: width in the reed
+    """
+
+    def __call__(self, reed: _Measure, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        reed: _Measure,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "width"],
+        *,
+        dents_in_width: _Plain,
+        reed: _Measure = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+dents_in_width: _DentsInWidth
+
+@final
 class _DiametersInCloth(Formula):
     """Sum of the diameters that the threads of a plain cloth behave as having, from measured
     crimps.
 
-    p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); p₁ = 10 / n₁; l₂ = p₁ × (1 + c₂); D = root of ((l₁ / D −
-    θ₁) × sin(θ₁) + 1 − cos(θ₁)) × D + ((l₂ / D − θ₂) × sin(θ₂) + 1 − cos(θ₂)) × D − D
+    p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); p₁ = 10 / n₁; l₂ = p₁ × (1 + c₂); D = root of (l₁ − D × θ₁)
+    × sin(θ₁) + D × (1 − cos(θ₁)) + ((l₂ − D × θ₂) × sin(θ₂) + D × (1 − cos(θ₂))) − D
 
     ends: ends
     picks: picks
@@ -326,18 +1001,75 @@ class _DiametersSideBySide(Formula):
 diameters_side_by_side: _DiametersSideBySide
 
 @final
+class _DimensionalChange(Formula):
+    """Dimensional change as ISO 5077 reports it.
+
+    D = (x_t − x₀) / x₀
+
+    before: measure before
+    after: measure after
+    """
+
+    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        dimensional_change: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+dimensional_change: _DimensionalChange
+
+@final
+class _DrawInFound(Formula):
+    """Draw-in from the width in the reed and off the loom.
+
+    d = 1 − b₁ / B
+
+    reed: width in the reed
+    off_loom: width off the loom
+    """
+
+    def __call__(self, reed: _Measure, off_loom: _Measure) -> Quantity: ...
+    def working(
+        self,
+        reed: _Measure,
+        off_loom: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "off_loom"],
+        *,
+        draw_in_found: _Plain,
+        reed: _Measure = ...,
+        off_loom: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+draw_in_found: _DrawInFound
+
+@final
 class _EndsAfterStretch(Formula):
     """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
 
-    D = d₁ + d₂; p₂/D = 10 / n₂ / D; l₁/D = p₂/D × (1 + c₁); θ₁ = root of (l₁/D − θ₁) × cos(θ₁) +
-    sin(θ₁) − p₂/D; h₁/D = (l₁/D − θ₁) × sin(θ₁) + 1 − cos(θ₁); p₁/D = 10 / n₁ / D; l₂/D = 2 ×
-    arctan((1 − h₁/D) / (p₁/D + √(p₁/D × p₁/D − (1 − h₁/D) × (2 − (1 − h₁/D))))) + (p₁/D − sin(2
-    × arctan((1 − h₁/D) / (p₁/D + √(p₁/D × p₁/D − (1 − h₁/D) × (2 − (1 − h₁/D))))))) / cos(2 ×
-    arctan((1 − h₁/D) / (p₁/D + √(p₁/D × p₁/D − (1 − h₁/D) × (2 − (1 − h₁/D)))))); p₂′/D = 10 /
-    n₂′ / D; θ₁′ = root of (l₁/D − θ₁′) × cos(θ₁′) + sin(θ₁′) − p₂′/D; h₂′/D = 1 − ((l₁/D − θ₁′)
-    × sin(θ₁′) + 1 − cos(θ₁′)); θ₂′ = root of (l₂/D − θ₂′) × sin(θ₂′) + 1 − cos(θ₂′) − h₂′/D;
-    p₁′/D = (l₂/D − θ₂′) × cos(θ₂′) + sin(θ₂′); n₁′ = (no answer if 1 < h₁/D, else 10 / (p₁′/D ×
-    D))
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); p₁ = 10 / n₁; h₂ = D − h₁; l₂ = D × 2 ×
+    arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ / (p₁ + √(p₁
+    × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))));
+    p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′ = (l₁ − D ×
+    θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′ = root of (l₂ − D × θ₂′) × sin(θ₂′)
+    + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) × cos(θ₂′) + D × sin(θ₂′); n₁′ = (no answer
+    if D < h₁, else (no answer if D < h₁′, else 10 / p₁′))
 
     ends: ends
     picks: picks
@@ -385,6 +1117,35 @@ class _EndsAfterStretch(Formula):
 ends_after_stretch: _EndsAfterStretch
 
 @final
+class _EndsFromRepeats(Formula):
+    """The sett from the repeats of the weave counted in a width.
+
+    n = r × R
+
+    repeats: repeats
+    ends: ends in a repeat
+    """
+
+    def __call__(self, repeats: _Measure, ends: _Plain) -> Quantity: ...
+    def working(
+        self,
+        repeats: _Measure,
+        ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["repeats", "ends"],
+        *,
+        ends_from_repeats: _Measure,
+        repeats: _Measure = ...,
+        ends: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ends_from_repeats: _EndsFromRepeats
+
+@final
 class _EndsInWidth(Formula):
     """Threads in a width.
 
@@ -414,13 +1175,75 @@ class _EndsInWidth(Formula):
 ends_in_width: _EndsInWidth
 
 @final
+class _EndsWithSelvedges(Formula):
+    """Ends of a cloth whose selvedges are set closer than its ground.
+
+    N = 100 × n × (W + k × S)
+
+    sett: sett of the ground
+    width: width of the ground
+    selvedges: width of both selvedges together
+    closer: ends in a dent of the selvedge over those of the ground
+    """
+
+    def __call__(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        selvedges: _Measure,
+        closer: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        width: _Measure,
+        selvedges: _Measure,
+        closer: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "width", "selvedges", "closer"],
+        *,
+        ends_with_selvedges: _Plain,
+        sett: _Measure = ...,
+        width: _Measure = ...,
+        selvedges: _Measure = ...,
+        closer: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ends_with_selvedges: _EndsWithSelvedges
+
+@final
+class _EvenShrinkage(Formula):
+    """Shrinkage of each side of a cloth that shrinks alike both ways, from the area lost.
+
+    s = 1 − √(1 − s_A)
+
+    area: area lost
+    """
+
+    def __call__(self, area: _Plain) -> Quantity: ...
+    def working(self, area: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["area"],
+        *,
+        even_shrinkage: _Plain,
+        area: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+even_shrinkage: _EvenShrinkage
+
+@final
 class _FinishedMassPerArea(Formula):
     """Mass per area after finishing.
 
     w₂ = w₁ × (1 − m) / ((1 − s_w) × (1 − s_l))
 
     loom: mass per area off the loom
-    loss: mass lost
+    loss: mass lost; negative where the cloth gains
     width: shrinkage in width
     length: shrinkage in length
     """
@@ -447,6 +1270,65 @@ class _FinishedMassPerArea(Formula):
     ) -> list[Quantity]: ...
 
 finished_mass_per_area: _FinishedMassPerArea
+
+@final
+class _FractionalCover(Formula):
+    """Share of the surface that the threads of one direction cover.
+
+    n·d = n × d / 10; e = smaller of (n·d, 1)
+
+    sett: sett
+    diameter: diameter of the yarn
+    """
+
+    def __call__(self, sett: _Measure, diameter: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "diameter"],
+        *,
+        fractional_cover: _Plain,
+        sett: _Measure = ...,
+        diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fractional_cover: _FractionalCover
+
+@final
+class _FractionalCoverOfFactor(Formula):
+    """Share of the surface that threads cover, from their cover factor and what a gram of yarn
+    fills.
+
+    K/K_l = K × √(0.00127323954 × v); e = smaller of (K/K_l, 1)
+
+    factor: cover factor
+    volume: specific volume of the yarn
+    """
+
+    def __call__(self, factor: _Measure, volume: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        volume: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "volume"],
+        *,
+        fractional_cover_of_factor: _Plain,
+        factor: _Measure = ...,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+fractional_cover_of_factor: _FractionalCoverOfFactor
 
 @final
 class _FringeMass(Formula):
@@ -479,6 +1361,96 @@ class _FringeMass(Formula):
     ) -> list[Quantity]: ...
 
 fringe_mass: _FringeMass
+
+@final
+class _GalceranCoefficient(Formula):
+    """Galceran's greatest coefficient of density.
+
+    K = Q / (1 + 0.73 × l)
+
+    material: coefficient of the material
+    crossings: intersections for each thread of the other system
+    """
+
+    def __call__(self, material: _Plain, crossings: _Plain) -> Quantity: ...
+    def working(
+        self,
+        material: _Plain,
+        crossings: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["material", "crossings"],
+        *,
+        galceran_coefficient: _Plain,
+        material: _Plain = ...,
+        crossings: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+galceran_coefficient: _GalceranCoefficient
+
+@final
+class _GalceranSett(Formula):
+    """Sett by Galceran's coefficient of density.
+
+    Nm = 1000 / T; n = K × √Nm
+
+    coefficient: coefficient of density
+    count: yarn count
+    """
+
+    def __call__(self, coefficient: _Plain, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        coefficient: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["coefficient", "count"],
+        *,
+        galceran_sett: _Measure,
+        coefficient: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+galceran_sett: _GalceranSett
+
+@final
+class _GreyMass(Formula):
+    """Mass of a piece as it leaves the loom: warp with its size, and weft.
+
+    m = m₁ × (1 + z) + m₂
+
+    warp: mass of the warp without size
+    size: size, on the warp without it
+    weft: mass of the weft
+    """
+
+    def __call__(self, warp: _Measure, size: _Plain, weft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        size: _Plain,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "size", "weft"],
+        *,
+        grey_mass: _Measure,
+        warp: _Measure = ...,
+        size: _Plain = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+grey_mass: _GreyMass
 
 @final
 class _HanksOfWarp(Formula):
@@ -554,6 +1526,70 @@ class _HanksOfWeft(Formula):
 hanks_of_weft: _HanksOfWeft
 
 @final
+class _HealdDensity(Formula):
+    """How close the heddles stand on a shaft.
+
+    h = n × k / R
+
+    sett: sett in the reed
+    on_shaft: ends of the repeat of the draft on the shaft
+    repeat: ends in the repeat of the draft
+    """
+
+    def __call__(self, sett: _Measure, on_shaft: _Plain, repeat: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        on_shaft: _Plain,
+        repeat: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "on_shaft", "repeat"],
+        *,
+        heald_density: _Measure,
+        sett: _Measure = ...,
+        on_shaft: _Plain = ...,
+        repeat: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+heald_density: _HealdDensity
+
+@final
+class _IntersectionsInLength(Formula):
+    """Intersections that an end makes in a length of cloth.
+
+    i = n × I / R
+
+    picks: picks
+    repeat: picks in the repeat
+    intersections: intersections of an end in the repeat
+    """
+
+    def __call__(self, picks: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
+    def working(
+        self,
+        picks: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["picks", "repeat", "intersections"],
+        *,
+        intersections_in_length: _Measure,
+        picks: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+intersections_in_length: _IntersectionsInLength
+
+@final
 class _JamAngle(Formula):
     """Angle of a thread that is jammed: it lies round those it crosses without a straight part.
 
@@ -583,6 +1619,27 @@ class _JamAngle(Formula):
 jam_angle: _JamAngle
 
 @final
+class _JamCoverFactor(Formula):
+    """Cover factor at which a square plain cloth jams: threads √3 diameters apart both ways.
+
+    K = K_l / 1.73205081
+
+    limit: cover factor at which threads touch
+    """
+
+    def __call__(self, limit: _Measure) -> Quantity: ...
+    def working(self, limit: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["limit"],
+        *,
+        jam_cover_factor: _Measure,
+        limit: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_cover_factor: _JamCoverFactor
+
+@final
 class _JamCrimp(Formula):
     """The most crimp that a thread can have between threads at a spacing: it is then jammed.
 
@@ -610,6 +1667,85 @@ class _JamCrimp(Formula):
     ) -> list[Quantity]: ...
 
 jam_crimp: _JamCrimp
+
+@final
+class _JamPicks(Formula):
+    """The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
+
+    D = d₁ + d₂; p₁ = 10 / n₁; cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1
+    − cos θ₁ × cos θ₁); n₂ = 10 / p₂
+
+    ends: ends
+    warp: diameter of the warp
+    weft: diameter of the weft
+    """
+
+    def __call__(self, ends: _Measure, warp: _Measure, weft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "weft"],
+        *,
+        jam_picks: _Measure,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_picks: _JamPicks
+
+@final
+class _JamPicksOfWeave(Formula):
+    """The most picks of any weave at a number of ends: both systems jammed, after Love.
+
+    D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1
+    − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁); n₂ = 10 × F₁ / (p₂ + (F₁ − 1) × d₂)
+
+    ends: ends
+    warp: diameter of the warp
+    weft: diameter of the weft
+    weft_float: average float of the picks
+    warp_float: average float of the ends
+    """
+
+    def __call__(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        weft_float: _Plain,
+        warp_float: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        weft_float: _Plain,
+        warp_float: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "weft", "weft_float", "warp_float"],
+        *,
+        jam_picks_of_weave: _Measure,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+        weft_float: _Plain = ...,
+        warp_float: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+jam_picks_of_weave: _JamPicksOfWeave
 
 @final
 class _JamSpacing(Formula):
@@ -685,6 +1821,71 @@ class _KnitMass(Formula):
     ) -> list[Quantity]: ...
 
 knit_mass: _KnitMass
+
+@final
+class _KnitMassByConstant(Formula):
+    """Mass of a square metre of knitting from the constant of its loops: heavier with the count,
+    lighter with a longer loop.
+
+    w = K_s × T / (1000 × l)
+
+    constant: constant of the loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(self, constant: _Plain, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        constant: _Plain,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["constant", "loop_length", "count"],
+        *,
+        knit_mass_by_constant: _Measure,
+        constant: _Plain = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_by_constant: _KnitMassByConstant
+
+@final
+class _KnitMassPerArea(Formula):
+    """Mass of a square metre of knitting: loops, the yarn in each, and its count.
+
+    w = 10 × S × l × T
+
+    loops: loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(self, loops: _Measure, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        loops: _Measure,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loops", "loop_length", "count"],
+        *,
+        knit_mass_per_area: _Measure,
+        loops: _Measure = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_per_area: _KnitMassPerArea
 
 @final
 class _KnitTakeUp(Formula):
@@ -780,7 +1981,7 @@ class _LoomMassPerArea(Formula):
     w₁ = w₂ × (1 − s_w) × (1 − s_l) / (1 − m)
 
     finished: mass per area wanted
-    loss: mass lost
+    loss: mass lost; negative where the cloth gains
     width: shrinkage in width
     length: shrinkage in length
     """
@@ -815,6 +2016,324 @@ class _LoomMassPerArea(Formula):
 loom_mass_per_area: _LoomMassPerArea
 
 @final
+class _LoomStretch(Formula):
+    """How far the warp was stretched on the loom: its parts as they lay under tension against its
+    length before.
+
+    ε = (a + w + r) / L − 1
+
+    warp: warp before it was put on the loom
+    tied: tied on at the front
+    woven: woven, as measured under tension
+    left: left at the back
+    """
+
+    def __call__(
+        self,
+        warp: _Measure,
+        tied: _Measure,
+        woven: _Measure,
+        left: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        tied: _Measure,
+        woven: _Measure,
+        left: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "tied", "woven", "left"],
+        *,
+        loom_stretch: _Plain,
+        warp: _Measure = ...,
+        tied: _Measure = ...,
+        woven: _Measure = ...,
+        left: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loom_stretch: _LoomStretch
+
+@final
+class _LoopConstant(Formula):
+    """Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
+
+    K_c = 100 × n × l
+
+    courses: courses, or wales
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, courses: _Measure, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "loop_length"],
+        *,
+        loop_constant: _Plain,
+        courses: _Measure = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_constant: _LoopConstant
+
+@final
+class _LoopDensity(Formula):
+    """Loops on an area from the length of yarn in one.
+
+    S = K_c × K_w / (100 × l × 100 × l)
+
+    courses: constant of the courses
+    wales: constant of the wales
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, courses: _Plain, wales: _Plain, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Plain,
+        wales: _Plain,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales", "loop_length"],
+        *,
+        loop_density: _Measure,
+        courses: _Plain = ...,
+        wales: _Plain = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_density: _LoopDensity
+
+@final
+class _LoopForTightness(Formula):
+    """The length of yarn in a loop that gives a tightness.
+
+    l = √T / (100 × K)
+
+    count: count
+    tightness: tightness factor
+    """
+
+    def __call__(self, count: _Measure, tightness: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        tightness: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "tightness"],
+        *,
+        loop_for_tightness: _Measure,
+        count: _Measure = ...,
+        tightness: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_for_tightness: _LoopForTightness
+
+@final
+class _LoopShape(Formula):
+    """Shape of the loop: courses over wales.
+
+    R = c / w
+
+    courses: courses
+    wales: wales
+    """
+
+    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        wales: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        loop_shape: _Plain,
+        courses: _Measure = ...,
+        wales: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loop_shape: _LoopShape
+
+@final
+class _LoopsOnArea(Formula):
+    """Loops on an area from courses and wales.
+
+    S = c × w
+
+    courses: courses
+    wales: wales
+    """
+
+    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
+    def working(
+        self,
+        courses: _Measure,
+        wales: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        loops_on_area: _Measure,
+        courses: _Measure = ...,
+        wales: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loops_on_area: _LoopsOnArea
+
+@final
+class _MassAfterFinishing(Formula):
+    """Mass after a process that loses or gains.
+
+    m₂ = m₁ × (1 − m)
+
+    mass: mass before
+    loss: mass lost; negative where the cloth gains
+    """
+
+    def __call__(self, mass: _Measure, loss: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        loss: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "loss"],
+        *,
+        mass_after_finishing: _Measure,
+        mass: _Measure = ...,
+        loss: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_after_finishing: _MassAfterFinishing
+
+@final
+class _MassBeforeFinishing(Formula):
+    """Mass before a process, from what is to be left after it.
+
+    m₁ = m₂ / (1 − m)
+
+    mass: mass after
+    loss: mass lost; negative where the cloth gains
+    """
+
+    def __call__(self, mass: _Measure, loss: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        loss: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "loss"],
+        *,
+        mass_before_finishing: _Measure,
+        mass: _Measure = ...,
+        loss: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_before_finishing: _MassBeforeFinishing
+
+@final
+class _MassLossFound(Formula):
+    """Mass lost, from the mass before and after.
+
+    m = 1 − m₂ / m₁
+
+    before: mass before
+    after: mass after
+    """
+
+    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        mass_loss_found: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_loss_found: _MassLossFound
+
+@final
+class _MassLossOfAreas(Formula):
+    """Mass lost, from the mass per area before and after and what the cloth shrank.
+
+    m = 1 − w₂ × (1 − s_w) × (1 − s_l) / w₁
+
+    before: mass per area before
+    after: mass per area after
+    width: shrinkage in width
+    length: shrinkage in length
+    """
+
+    def __call__(
+        self,
+        before: _Measure,
+        after: _Measure,
+        width: _Plain,
+        length: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        width: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after", "width", "length"],
+        *,
+        mass_loss_of_areas: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+        width: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_loss_of_areas: _MassLossOfAreas
+
+@final
 class _MassOfPiece(Formula):
     """Mass of a piece from its mass per area.
 
@@ -845,6 +2364,38 @@ class _MassOfPiece(Formula):
     ) -> list[Quantity]: ...
 
 mass_of_piece: _MassOfPiece
+
+@final
+class _MassOfThreads(Formula):
+    """Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
+
+    w = n × T × (1 + c) / 10
+
+    sett: sett of these threads
+    count: their count
+    crimp: their crimp
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count", "crimp"],
+        *,
+        mass_of_threads: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_of_threads: _MassOfThreads
 
 @final
 class _MassPerArea(Formula):
@@ -894,6 +2445,61 @@ class _MassPerArea(Formula):
     ) -> list[Quantity]: ...
 
 mass_per_area: _MassPerArea
+
+@final
+class _MassPerAreaByMultiplier(Formula):
+    """Mass per area as the trade's pages have it: threads in an inch over the cotton count, times a
+    rounded multiplier.
+
+    t₁ = n₁ × T₁ × 0.00430113902 × (1 + c₁); t₂ = n₂ × T₂ × 0.00430113902 × (1 + c₂); w = k × (t₁
+    + t₂)
+
+    multiplier: multiplier, for threads in an inch, cotton counts and g/m²
+    ends: ends
+    warp: count of the warp
+    warp_crimp: crimp of the warp
+    picks: picks
+    weft: count of the weft
+    weft_crimp: crimp of the weft
+    """
+
+    def __call__(
+        self,
+        multiplier: _Plain,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        multiplier: _Plain,
+        ends: _Measure,
+        warp: _Measure,
+        warp_crimp: _Plain,
+        picks: _Measure,
+        weft: _Measure,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["multiplier", "ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"],
+        *,
+        mass_per_area_by_multiplier: _Measure,
+        multiplier: _Plain = ...,
+        ends: _Measure = ...,
+        warp: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        picks: _Measure = ...,
+        weft: _Measure = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area_by_multiplier: _MassPerAreaByMultiplier
 
 @final
 class _MassPerAreaOfCloth(Formula):
@@ -957,6 +2563,143 @@ class _MaximumSett(Formula):
 maximum_sett: _MaximumSett
 
 @final
+class _MaximumSettFromWraps(Formula):
+    """The closest sett from wraps: these are fewer than diameters.
+
+    n = w / c × R / (R + I)
+
+    wraps: wraps
+    reach: wraps for a diameter
+    repeat: threads in the repeat
+    intersections: intersections in the repeat
+    """
+
+    def __call__(
+        self,
+        wraps: _Measure,
+        reach: _Plain,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        wraps: _Measure,
+        reach: _Plain,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wraps", "reach", "repeat", "intersections"],
+        *,
+        maximum_sett_from_wraps: _Measure,
+        wraps: _Measure = ...,
+        reach: _Plain = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+maximum_sett_from_wraps: _MaximumSettFromWraps
+
+@final
+class _MaximumSettUnlike(Formula):
+    """The closest sett of one system by diameters and intersections, where the other is of another
+    yarn.
+
+    n = R / (R / D₁ + I / D₂)
+
+    own: diameters of the yarn that is set, side by side
+    crossing: diameters of the yarn that crosses it, side by side
+    repeat: threads in the repeat
+    intersections: intersections of a crossing thread in the repeat
+    """
+
+    def __call__(
+        self,
+        own: _Measure,
+        crossing: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        own: _Measure,
+        crossing: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["own", "crossing", "repeat", "intersections"],
+        *,
+        maximum_sett_unlike: _Measure,
+        own: _Measure = ...,
+        crossing: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+maximum_sett_unlike: _MaximumSettUnlike
+
+@final
+class _MilasiusFirmness(Formula):
+    """Firmness of a cloth by Milašius: 1 would be the closest that round threads allow.
+
+    a = 0.666666667 × √(T₁ / T₂); S = exp((ln(S₂) + a × ln(S₁)) / (1 + a)); φ = 0.00618038723 / P
+    × √(T / ρ) × S
+
+    weave: weave factor
+    count: average count
+    density: density of the fibre
+    warp: count of the warp
+    weft: count of the weft
+    ends: ends
+    picks: picks
+    """
+
+    def __call__(
+        self,
+        weave: _Plain,
+        count: _Measure,
+        density: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        ends: _Measure,
+        picks: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        weave: _Plain,
+        count: _Measure,
+        density: _Measure,
+        warp: _Measure,
+        weft: _Measure,
+        ends: _Measure,
+        picks: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["weave", "count", "density", "warp", "weft", "ends", "picks"],
+        *,
+        milasius_firmness: _Plain,
+        weave: _Plain = ...,
+        count: _Measure = ...,
+        density: _Measure = ...,
+        warp: _Measure = ...,
+        weft: _Measure = ...,
+        ends: _Measure = ...,
+        picks: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+milasius_firmness: _MilasiusFirmness
+
+@final
 class _ModularLength(Formula):
     """Length of a thread from one thread that it crosses to the next.
 
@@ -1015,6 +2758,85 @@ class _OffLoomWidth(Formula):
 off_loom_width: _OffLoomWidth
 
 @final
+class _OverWidthForShrinkage(Formula):
+    """How much wider to weave, on the finished size, for a shrinkage.
+
+    x = s / (1 − s)
+
+    shrinkage: shrinkage
+    """
+
+    def __call__(self, shrinkage: _Plain) -> Quantity: ...
+    def working(self, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["shrinkage"],
+        *,
+        over_width_for_shrinkage: _Plain,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+over_width_for_shrinkage: _OverWidthForShrinkage
+
+@final
+class _OverWidthFound(Formula):
+    """How much wider it is woven than it is finished.
+
+    x = x₁ / x₂ − 1
+
+    before: size before
+    after: size finished
+    """
+
+    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        over_width_found: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+over_width_found: _OverWidthFound
+
+@final
+class _PackagesForLength(Formula):
+    """Packages for a length of yarn: bobbins, pirns, cones.
+
+    z = round up(Y / l − 0.000001)
+
+    length: length of yarn
+    package: length on a package
+    """
+
+    def __call__(self, length: _Measure, package: _Measure) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        package: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "package"],
+        *,
+        packages_for_length: _Plain,
+        length: _Measure = ...,
+        package: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+packages_for_length: _PackagesForLength
+
+@final
 class _PicksInPiece(Formula):
     """Picks in a piece.
 
@@ -1050,9 +2872,9 @@ picks_in_piece: _PicksInPiece
 class _PlainThickness(Formula):
     """Thickness of plain cloth: the higher of the two crowns.
 
-    D = d₁ + d₂; p₂/D = 10 / n₂ / D; l₁/D = p₂/D × (1 + c₁); θ₁ = root of (l₁/D − θ₁) × cos(θ₁) +
-    sin(θ₁) − p₂/D; h₁/D = (l₁/D − θ₁) × sin(θ₁) + 1 − cos(θ₁); H = (no answer if 1 < h₁/D, else
-    greater of (D × h₁/D + d₁, D × (1 − h₁/D) + d₂))
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; H = (no answer if D < h₁, else
+    greater of (h₁ + d₁, h₂ + d₂))
 
     picks: picks
     warp_crimp: crimp of the warp
@@ -1170,12 +2992,11 @@ racetrack_spacing: _RacetrackSpacing
 class _RacetrackWeftCrimp(Formula):
     """Crimp of the weft in plain cloth of flattened threads, from that of the warp.
 
-    D = b₁ + b₂; a₂ − b₂ = a₂ − b₂; p₂ = 10 / n₂; p₂′/D = (p₂ − a₂ − b₂) / D; l₁′/D = (p₂ × (1 +
-    c₁) − a₂ − b₂) / D; θ₁ = root of (l₁′/D − θ₁) × cos(θ₁) + sin(θ₁) − p₂′/D; h₁/D = (l₁′/D −
-    θ₁) × sin(θ₁) + 1 − cos(θ₁); a₁ − b₁ = a₁ − b₁; p₁ = 10 / n₁; p₁′/D = (p₁ − a₁ − b₁) / D; θ₂
-    = 2 × arctan((1 − h₁/D) / (p₁′/D + √(p₁′/D × p₁′/D − (1 − h₁/D) × (2 − (1 − h₁/D))))); l₂ =
-    (θ₂ + (p₁′/D − sin(θ₂)) / cos(θ₂)) × D + a₁ − b₁; c₂ = (no answer if 1 < h₁/D, else l₂ / p₁ −
-    1)
+    D = b₁ + b₂; f₂ = a₂ − b₂; p₂ = 10 / n₂; p₂′ = p₂ − f₂; l₁′ = p₂ × (1 + c₁) − f₂; θ₁ = root
+    of (l₁′ − D × θ₁) × cos(θ₁) + D × sin(θ₁) − p₂′; h₁ = (l₁′ − D × θ₁) × sin(θ₁) + D × (1 −
+    cos(θ₁)); f₁ = a₁ − b₁; p₁ = 10 / n₁; p₁′ = p₁ − f₁; θ₂ = 2 × arctan((D − h₁) / (p₁′ + √(p₁′
+    × p₁′ − (D − h₁) × (2 × D − (D − h₁))))); l₂ = D × θ₂ + (p₁′ − D × sin(θ₂)) / cos(θ₂) + f₁;
+    c₂ = (no answer if D < h₁, else l₂ / p₁ − 1)
 
     ends: ends
     picks: picks
@@ -1294,6 +3115,38 @@ class _ReedWidth(Formula):
 reed_width: _ReedWidth
 
 @final
+class _RunningMassAfter(Formula):
+    """Mass of a running length after finishing.
+
+    T₂ = T₁ × (1 − m) / (1 − s_l)
+
+    running: mass of a running length before
+    loss: mass lost; negative where the cloth gains
+    length: shrinkage in length
+    """
+
+    def __call__(self, running: _Measure, loss: _Plain, length: _Plain) -> Quantity: ...
+    def working(
+        self,
+        running: _Measure,
+        loss: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["running", "loss", "length"],
+        *,
+        running_mass_after: _Measure,
+        running: _Measure = ...,
+        loss: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+running_mass_after: _RunningMassAfter
+
+@final
 class _SettAfterShrinkage(Formula):
     """Sett after the cloth has shrunk across those threads.
 
@@ -1321,6 +3174,200 @@ class _SettAfterShrinkage(Formula):
     ) -> list[Quantity]: ...
 
 sett_after_shrinkage: _SettAfterShrinkage
+
+@final
+class _SettBeforeShrinkage(Formula):
+    """Sett before the cloth shrinks across those threads.
+
+    n₁ = n₂ × (1 − s)
+
+    sett: sett after
+    shrinkage: shrinkage across the threads
+    """
+
+    def __call__(self, sett: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "shrinkage"],
+        *,
+        sett_before_shrinkage: _Measure,
+        sett: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_before_shrinkage: _SettBeforeShrinkage
+
+@final
+class _SettForCount(Formula):
+    """The sett for another count of yarn at the same firmness, in the same weave.
+
+    n₂ = n₁ × √(T₁ / T₂)
+
+    sett: sett of the cloth at hand
+    count: count of its yarn
+    new_count: count of the new yarn
+    """
+
+    def __call__(self, sett: _Measure, count: _Measure, new_count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        count: _Measure,
+        new_count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "count", "new_count"],
+        *,
+        sett_for_count: _Measure,
+        sett: _Measure = ...,
+        count: _Measure = ...,
+        new_count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_count: _SettForCount
+
+@final
+class _SettForCoverFactor(Formula):
+    """The sett that gives a cover factor.
+
+    n = 10 × K / √T
+
+    factor: cover factor
+    count: yarn count
+    """
+
+    def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "count"],
+        *,
+        sett_for_cover_factor: _Measure,
+        factor: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_cover_factor: _SettForCoverFactor
+
+@final
+class _SettForWeave(Formula):
+    """The sett for another weave of the same yarn at the same firmness.
+
+    n₂ = n₁ × (R₁ + I₁) / R₁ / ((R₂ + I₂) / R₂)
+
+    sett: sett of the cloth at hand
+    repeat: threads in its repeat
+    intersections: intersections in its repeat
+    new_repeat: threads in the new repeat
+    new_intersections: intersections in the new repeat
+    """
+
+    def __call__(
+        self,
+        sett: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        new_repeat: _Plain,
+        new_intersections: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+        new_repeat: _Plain,
+        new_intersections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "repeat", "intersections", "new_repeat", "new_intersections"],
+        *,
+        sett_for_weave: _Measure,
+        sett: _Measure = ...,
+        repeat: _Plain = ...,
+        intersections: _Plain = ...,
+        new_repeat: _Plain = ...,
+        new_intersections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_weave: _SettForWeave
+
+@final
+class _SettForWeight(Formula):
+    """The sett for a heavier or lighter cloth of the same weave and firmness, in the yarn that
+    suits it.
+
+    n₂ = n₁ / w
+
+    sett: sett of the cloth at hand
+    ratio: new weight over the old
+    """
+
+    def __call__(self, sett: _Measure, ratio: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        ratio: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "ratio"],
+        *,
+        sett_for_weight: _Measure,
+        sett: _Measure = ...,
+        ratio: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_for_weight: _SettForWeight
+
+@final
+class _SettFromWraps(Formula):
+    """A sett by a rule of wraps.
+
+    n = w × s
+
+    wraps: wraps
+    share: share of the wraps
+    """
+
+    def __call__(self, wraps: _Measure, share: _Plain) -> Quantity: ...
+    def working(
+        self,
+        wraps: _Measure,
+        share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wraps", "share"],
+        *,
+        sett_from_wraps: _Measure,
+        wraps: _Measure = ...,
+        share: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_from_wraps: _SettFromWraps
 
 @final
 class _SettInReed(Formula):
@@ -1352,6 +3399,35 @@ class _SettInReed(Formula):
 sett_in_reed: _SettInReed
 
 @final
+class _ShareOfMaximum(Formula):
+    """How much of the closest sett a sett is.
+
+    s = n / n₀
+
+    sett: sett
+    maximum: closest sett by a theory
+    """
+
+    def __call__(self, sett: _Measure, maximum: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        maximum: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "maximum"],
+        *,
+        share_of_maximum: _Plain,
+        sett: _Measure = ...,
+        maximum: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+share_of_maximum: _ShareOfMaximum
+
+@final
 class _ShrinkageFound(Formula):
     """Shrinkage from a size before and after.
 
@@ -1379,6 +3455,53 @@ class _ShrinkageFound(Formula):
     ) -> list[Quantity]: ...
 
 shrinkage_found: _ShrinkageFound
+
+@final
+class _ShrinkageOfChange(Formula):
+    """Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
+
+    s = 0 − D
+
+    change: dimensional change
+    """
+
+    def __call__(self, change: _Plain) -> Quantity: ...
+    def working(self, change: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["change"],
+        *,
+        shrinkage_of_change: _Plain,
+        change: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+shrinkage_of_change: _ShrinkageOfChange
+
+@final
+class _ShrinkageOfOverWidth(Formula):
+    """Shrinkage of a cloth that is woven wider than it is finished.
+
+    s = x / (1 + x)
+
+    over_width: over-width
+    """
+
+    def __call__(self, over_width: _Plain) -> Quantity: ...
+    def working(
+        self,
+        over_width: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["over_width"],
+        *,
+        shrinkage_of_over_width: _Plain,
+        over_width: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+shrinkage_of_over_width: _ShrinkageOfOverWidth
 
 @final
 class _SizeAfterShrinkage(Formula):
@@ -1437,6 +3560,184 @@ class _SizeBeforeShrinkage(Formula):
     ) -> list[Quantity]: ...
 
 size_before_shrinkage: _SizeBeforeShrinkage
+
+@final
+class _SizeForOverWidth(Formula):
+    """Size to weave for a finished size and an over-width.
+
+    x₁ = x₂ × (1 + x)
+
+    size: size finished
+    over_width: over-width
+    """
+
+    def __call__(self, size: _Measure, over_width: _Plain) -> Quantity: ...
+    def working(
+        self,
+        size: _Measure,
+        over_width: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["size", "over_width"],
+        *,
+        size_for_over_width: _Measure,
+        size: _Measure = ...,
+        over_width: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+size_for_over_width: _SizeForOverWidth
+
+@final
+class _SizeMass(Formula):
+    """Mass of the size on a warp.
+
+    m_z = m₁ × z
+
+    warp: mass of the warp without size
+    size: size, on the warp without it
+    """
+
+    def __call__(self, warp: _Measure, size: _Plain) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        size: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "size"],
+        *,
+        size_mass: _Measure,
+        warp: _Measure = ...,
+        size: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+size_mass: _SizeMass
+
+@final
+class _StitchConstant(Formula):
+    """Constant of the loops on an area, from those of courses and wales.
+
+    K_s = K_c × K_w
+
+    courses: constant of the courses
+    wales: constant of the wales
+    """
+
+    def __call__(self, courses: _Plain, wales: _Plain) -> Quantity: ...
+    def working(
+        self,
+        courses: _Plain,
+        wales: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["courses", "wales"],
+        *,
+        stitch_constant: _Plain,
+        courses: _Plain = ...,
+        wales: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+stitch_constant: _StitchConstant
+
+@final
+class _TakeUpFound(Formula):
+    """Take-up of the warp from the yarn that was woven and the cloth when it lies relaxed.
+
+    u = 1 − L / l
+
+    yarn: yarn, unstretched
+    cloth: cloth, relaxed
+    """
+
+    def __call__(self, yarn: _Measure, cloth: _Measure) -> Quantity: ...
+    def working(
+        self,
+        yarn: _Measure,
+        cloth: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn", "cloth"],
+        *,
+        take_up_found: _Plain,
+        yarn: _Measure = ...,
+        cloth: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+take_up_found: _TakeUpFound
+
+@final
+class _TaylorPlainSett(Formula):
+    """The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little
+    more.
+
+    n = D / 2 × (1 + a)
+
+    diameters: diameters side by side
+    allowance: allowance
+    """
+
+    def __call__(self, diameters: _Measure, allowance: _Plain) -> Quantity: ...
+    def working(
+        self,
+        diameters: _Measure,
+        allowance: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameters", "allowance"],
+        *,
+        taylor_plain_sett: _Measure,
+        diameters: _Measure = ...,
+        allowance: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+taylor_plain_sett: _TaylorPlainSett
+
+@final
+class _TaylorTakeUp(Formula):
+    """What the warp must be longer than the cloth, by Taylor's rule for cotton.
+
+    N = 590.541247 / T; c = 2.54 × i × m / N / 100
+
+    intersections: intersections of an end
+    multiplier: multiplier
+    weft: count of the weft
+    """
+
+    def __call__(self, intersections: _Measure, multiplier: _Plain, weft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        intersections: _Measure,
+        multiplier: _Plain,
+        weft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["intersections", "multiplier", "weft"],
+        *,
+        taylor_take_up: _Plain,
+        intersections: _Measure = ...,
+        multiplier: _Plain = ...,
+        weft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+taylor_take_up: _TaylorTakeUp
 
 @final
 class _ThicknessByRule(Formula):
@@ -1504,6 +3805,64 @@ class _ThreadSpacing(Formula):
     ) -> list[Quantity]: ...
 
 thread_spacing: _ThreadSpacing
+
+@final
+class _TightnessFactor(Formula):
+    """How tightly a yarn is knitted for its count; the knitter's cover factor.
+
+    K = √T / (100 × l)
+
+    count: count
+    loop_length: length of yarn in a loop
+    """
+
+    def __call__(self, count: _Measure, loop_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        loop_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "loop_length"],
+        *,
+        tightness_factor: _Measure,
+        count: _Measure = ...,
+        loop_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+tightness_factor: _TightnessFactor
+
+@final
+class _TotalCover(Formula):
+    """Share of the surface that warp and weft cover together.
+
+    e = e₁ + e₂ − e₁ × e₂
+
+    warp: fractional cover of the warp
+    weft: fractional cover of the weft
+    """
+
+    def __call__(self, warp: _Plain, weft: _Plain) -> Quantity: ...
+    def working(
+        self,
+        warp: _Plain,
+        weft: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "weft"],
+        *,
+        total_cover: _Plain,
+        warp: _Plain = ...,
+        weft: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+total_cover: _TotalCover
 
 @final
 class _WarpForPiece(Formula):
@@ -1579,6 +3938,67 @@ class _WarpLength(Formula):
 warp_length: _WarpLength
 
 @final
+class _WarpMass(Formula):
+    """Mass of the yarn in a warp.
+
+    m₁ = N × W × T × 0.000001
+
+    ends: ends
+    length: length of the warp
+    count: count of the warp
+    """
+
+    def __call__(self, ends: _Plain, length: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "length", "count"],
+        *,
+        warp_mass: _Measure,
+        ends: _Plain = ...,
+        length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_mass: _WarpMass
+
+@final
+class _WarpSections(Formula):
+    """Sections in which a mill warp is made.
+
+    S = round up(N / b − 0.000001)
+
+    ends: ends of the warp
+    section: ends in a section: the bobbins in the creel
+    """
+
+    def __call__(self, ends: _Plain, section: _Plain) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        section: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "section"],
+        *,
+        warp_sections: _Plain,
+        ends: _Plain = ...,
+        section: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+warp_sections: _WarpSections
+
+@final
 class _WarpYarn(Formula):
     """Yarn in a warp.
 
@@ -1611,10 +4031,10 @@ warp_yarn: _WarpYarn
 class _WeftCrimp(Formula):
     """Crimp of the weft in plain cloth, from that of the warp.
 
-    D = d₁ + d₂; p₂/D = 10 / n₂ / D; l₁/D = p₂/D × (1 + c₁); θ₁ = root of (l₁/D − θ₁) × cos(θ₁) +
-    sin(θ₁) − p₂/D; h₁/D = (l₁/D − θ₁) × sin(θ₁) + 1 − cos(θ₁); h₂/D = 1 − h₁/D; p₁/D = 10 / n₁ /
-    D; θ₂ = 2 × arctan(h₂/D / (p₁/D + √(p₁/D × p₁/D − h₂/D × (2 − h₂/D)))); l₂/D = θ₂ + (p₁/D −
-    sin(θ₂)) / cos(θ₂); c₂ = (no answer if 1 < h₁/D, else l₂/D / p₁/D − 1)
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; p₁ = 10 / n₁; s₂ = √(p₁ × p₁ −
+    h₂ × (2 × D − h₂)); θ₂ = 2 × arctan(h₂ / (p₁ + s₂)); l₂ = D × θ₂ + s₂; c₂ = (no answer if D <
+    h₁, else l₂ / p₁ − 1)
 
     ends: ends
     picks: picks
@@ -1738,6 +4158,47 @@ class _WeftForPiece(Formula):
 weft_for_piece: _WeftForPiece
 
 @final
+class _WeftMass(Formula):
+    """Mass of the weft in a length of cloth.
+
+    m₂ = 100 × p × L × B × T × 0.000001
+
+    width: width in the reed
+    length: length of the cloth
+    picks: picks in the cloth
+    count: count of the weft
+    """
+
+    def __call__(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        width: _Measure,
+        length: _Measure,
+        picks: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["width", "length", "picks", "count"],
+        *,
+        weft_mass: _Measure,
+        width: _Measure = ...,
+        length: _Measure = ...,
+        picks: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+weft_mass: _WeftMass
+
+@final
 class _WeftYarn(Formula):
     """Weft for a number of pieces, with waste.
 
@@ -1800,3 +4261,134 @@ class _WholeEnds(Formula):
     ) -> list[Quantity]: ...
 
 whole_ends: _WholeEnds
+
+@final
+class _WorkingSett(Formula):
+    """The sett to weave, as a share of the closest.
+
+    n = n₀ × s
+
+    maximum: closest sett
+    share: share of it
+    """
+
+    def __call__(self, maximum: _Measure, share: _Plain) -> Quantity: ...
+    def working(
+        self,
+        maximum: _Measure,
+        share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["maximum", "share"],
+        *,
+        working_sett: _Measure,
+        maximum: _Measure = ...,
+        share: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+working_sett: _WorkingSett
+
+@final
+class _YarnInCloth(Formula):
+    """Yarn in a length of cloth, from the crimp.
+
+    l = L × (1 + c)
+
+    cloth: length of the cloth
+    crimp: crimp
+    """
+
+    def __call__(self, cloth: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cloth: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cloth", "crimp"],
+        *,
+        yarn_in_cloth: _Measure,
+        cloth: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+yarn_in_cloth: _YarnInCloth
+
+@final
+class _YarnInPiece(Formula):
+    """Yarn in a warp and its weft together.
+
+    Y = N × W + p × B
+
+    ends: ends
+    warp: length of the warp
+    picks: picks
+    width: width in the reed
+    """
+
+    def __call__(
+        self,
+        ends: _Plain,
+        warp: _Measure,
+        picks: _Plain,
+        width: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        warp: _Measure,
+        picks: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp", "picks", "width"],
+        *,
+        yarn_in_piece: _Measure,
+        ends: _Plain = ...,
+        warp: _Measure = ...,
+        picks: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+yarn_in_piece: _YarnInPiece
+
+@final
+class _YarnShrinkageInCloth(Formula):
+    """How much the yarn itself shrank in a cloth that shrank while its crimp changed.
+
+    s_y = 1 − (1 − s) × (1 + c₂) / (1 + c₁)
+
+    shrinkage: shrinkage of the cloth along the yarn
+    before: crimp before
+    after: crimp after
+    """
+
+    def __call__(self, shrinkage: _Plain, before: _Plain, after: _Plain) -> Quantity: ...
+    def working(
+        self,
+        shrinkage: _Plain,
+        before: _Plain,
+        after: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["shrinkage", "before", "after"],
+        *,
+        yarn_shrinkage_in_cloth: _Plain,
+        shrinkage: _Plain = ...,
+        before: _Plain = ...,
+        after: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+yarn_shrinkage_in_cloth: _YarnShrinkageInCloth

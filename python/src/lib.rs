@@ -1,10 +1,11 @@
 //! The Python face of the crate `hankwise`: every function here hands over to the crate.
 #![deny(unsafe_code)]
 #![allow(clippy::needless_pass_by_value, reason = "PyO3 hands arguments over by value")]
+#![allow(clippy::doc_link_with_quotes, reason = "examples in Python index with texts")]
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
-#![allow(clippy::doc_link_with_quotes, reason = "examples in Python have lists of texts")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
+mod article;
 mod ball;
 mod call;
 mod check_weights;
@@ -13,7 +14,9 @@ mod convert;
 mod counts;
 mod draft;
 mod errors;
+mod finish;
 mod formula;
+mod geometry;
 mod handbook;
 mod help;
 mod inputs;
@@ -22,8 +25,10 @@ mod out;
 mod particulars;
 mod plan;
 mod quantity;
+mod reed;
 mod result;
 mod rounding;
+mod settings;
 mod weave;
 mod wheels;
 mod working;
@@ -56,6 +61,11 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
     m.add_class::<draft::Layers>()?;
+    m.add_class::<finish::Process>()?;
+    m.add_class::<article::ColourOrder>()?;
+    m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
+    m.add_class::<reed::ReedChoice>()?;
+    m.add_class::<settings::Settings>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -127,6 +137,16 @@ fn room_functions<'py>(
             wrap_pyfunction!(weave::weave, m)?,
             wrap_pyfunction!(weave::satin_moves, m)?,
             wrap_pyfunction!(draft::draft, m)?,
+            wrap_pyfunction!(geometry::plain_cloth, m)?,
+            wrap_pyfunction!(finish::process, m)?,
+            wrap_pyfunction!(finish::finished_sample, m)?,
+            wrap_pyfunction!(finish::finishing, m)?,
+            wrap_pyfunction!(finish::to_weave, m)?,
+            wrap_pyfunction!(article::piece, m)?,
+            wrap_pyfunction!(article::pieces_from_yarn, m)?,
+            wrap_pyfunction!(article::colour_order, m)?,
+            wrap_pyfunction!(settings::settings, m)?,
+            wrap_pyfunction!(reed::choose_reed, m)?,
         ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],

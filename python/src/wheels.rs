@@ -2,12 +2,11 @@
 
 use hankwise::mill::{self, Fit, Law};
 use hankwise::quantity::{Amount, Kind, Unit};
-use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
 use crate::errors::{UnitError, raise};
-use crate::inputs::{Given, locate, members, one};
+use crate::inputs::{locate, members, single};
 use crate::quantity::Quantity;
 
 const NAME: &str = "change_wheel";
@@ -19,15 +18,6 @@ type State = (Quantity, Quantity, Vec<u64>, &'static str);
 #[pyclass(frozen, module = "hankwise")]
 pub(crate) struct ChangeWheel {
     wheel: mill::ChangeWheel,
-}
-
-/// A single figure of a kind.
-fn single(value: &Bound<'_, PyAny>, input: &str, kind: Kind) -> PyResult<Amount> {
-    let read = one(value, kind).and_then(|given| match given {
-        Given::One(amount, _) => Ok(amount),
-        Given::Many(..) => Err(PyTypeError::new_err("one figure is wanted, not an array")),
-    });
-    read.map_err(|e| locate(value.py(), NAME, input, e))
 }
 
 /// change_wheel(constant, wanted, wheels, law="inverse")
@@ -64,16 +54,16 @@ pub(crate) fn change_wheel(
 ) -> PyResult<ChangeWheel> {
     // What is wanted says by its unit what it is; a bare number is a draft.
     let kinds = mill::ChangeWheel::KINDS;
-    let read = kinds.map(|kind| single(wanted, "wanted", kind));
+    let read = kinds.map(|kind| single(wanted, NAME, "wanted", kind));
     let fits = read.iter().position(Result::is_ok).unwrap_or(0);
     let asked = wanted;
     let wanted =
-        read.into_iter().nth(fits).unwrap_or_else(|| single(wanted, "wanted", kinds[0]))?;
+        read.into_iter().nth(fits).unwrap_or_else(|| single(wanted, NAME, "wanted", kinds[0]))?;
     let what = kinds[fits].words();
-    let constant = single(constant, "constant", kinds[fits]).map_err(|e| {
+    let constant = single(constant, NAME, "constant", kinds[fits]).map_err(|e| {
         // A figure without a unit is better told of as that.
         let bare = constant.str().is_ok_and(|s| s.to_string().trim().parse::<f64>().is_ok());
-        if !bare && kinds.iter().any(|kind| single(constant, "constant", *kind).is_ok()) {
+        if !bare && kinds.iter().any(|kind| single(constant, NAME, "constant", *kind).is_ok()) {
             let value = |of: &Bound<'_, PyAny>| of.str().map(|s| s.to_string()).unwrap_or_default();
             return UnitError::new_err(format!(
                 "{NAME}: constant and wanted are of one kind; wanted = '{1}' is a {what}, and constant = '{0}' is not",
@@ -86,7 +76,7 @@ pub(crate) fn change_wheel(
     let owned = members(wheels, "wheels", Kind::Count)
         .map_err(|e| locate(wheels.py(), NAME, "wheels", e))?
         .iter()
-        .map(|wheel| Ok(single(wheel, "wheels", Kind::Count)?.base()))
+        .map(|wheel| Ok(single(wheel, NAME, "wheels", Kind::Count)?.base()))
         .collect::<PyResult<Vec<f64>>>()?;
     let law = law.parse::<Law>().and_then(|l| mill::change_wheel(&constant, &wanted, &owned, l));
     Ok(ChangeWheel { wheel: law.map_err(|e| raise(&e.at(NAME)))? })

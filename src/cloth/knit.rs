@@ -1,4 +1,7 @@
-//! Knitted cloth: the yarn in it.
+//! Knitted cloth: the yarn in it, its loops and how tight they are.
+//!
+//! Munden's constants tie the loops to the length of yarn in each: courses × loop length is the same for
+//! tight and slack cloth of one yarn and one state, and so is wales × loop length.
 //!
 //! *Take-up* means something else here than in weaving. Along each course the yarn runs in loops; the
 //! knitter's take-up is how many times longer that yarn is than the course is wide: 1.5 to 3, not
@@ -6,10 +9,25 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::{Length, LinearDensity, Mass, Ratio, Sett};
+use crate::quantity::{
+    Length, LinearDensity, LoopDensity, Mass, MassPerArea, Ratio, Sett, TightnessFactor,
+};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&KNIT_MASS, &KNIT_TAKE_UP];
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &KNIT_MASS,
+    &KNIT_TAKE_UP,
+    &TIGHTNESS_FACTOR,
+    &LOOP_FOR_TIGHTNESS,
+    &LOOP_CONSTANT,
+    &COURSES_FOR_LOOP,
+    &STITCH_CONSTANT,
+    &LOOP_SHAPE,
+    &LOOP_DENSITY,
+    &LOOPS_ON_AREA,
+    &KNIT_MASS_PER_AREA,
+    &KNIT_MASS_BY_CONSTANT,
+];
 
 /// Mass of the yarn in a knitted piece: courses, the width of each, and the take-up of its loops.
 #[formula(
@@ -55,4 +73,196 @@ pub fn knit_take_up<N: Number>(
     stitch: Length<N>,
 ) -> Ratio<N> {
     100.0 * wales * stitch
+}
+
+/// How tightly a yarn is knitted for its count; the knitter's cover factor.
+#[formula(
+    result = "K",
+    sources = ["Textile handbook 2023", "definition"],
+    limits = ["the length of yarn in a loop by unravelling a known number of them", "compares plain knitting in yarns of one make"],
+    slips = ["the loop in millimetres in one figure, in centimetres in the other: a factor of ten", "the count instead of its root"]
+)]
+pub fn tightness_factor<N: Number>(
+    /// count
+    #[q("T", 2.0..=2000.0)]
+    count: LinearDensity<N>,
+    /// length of yarn in a loop
+    #[q("l", 0.001..=0.05)]
+    loop_length: Length<N>,
+) -> TightnessFactor<N> {
+    count.sqrt() / (100.0 * loop_length)
+}
+
+/// The length of yarn in a loop that gives a tightness.
+#[formula(
+    result = "l",
+    sources = ["definition"],
+    limits = ["what the machine draws is measured on the cloth, not read off its dial"],
+    slips = ["the same loop for a thicker yarn: it knits tighter"]
+)]
+pub fn loop_for_tightness<N: Number>(
+    /// count
+    #[q("T", 2.0..=2000.0)]
+    count: LinearDensity<N>,
+    /// tightness factor
+    #[q("K", 5.0..=30.0)]
+    tightness: TightnessFactor<N>,
+) -> Length<N> {
+    count.sqrt() / (100.0 * tightness)
+}
+
+/// Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
+#[formula(
+    result = "K_c",
+    sources = ["GATE solutions", "definition"],
+    limits = ["plain knitting; one state of relaxation: see munden_constants"],
+    slips = ["courses counted before washing with a loop measured after"]
+)]
+pub fn loop_constant<N: Number>(
+    /// courses, or wales
+    #[q("n", 0.5..=40.0)]
+    courses: Sett<N>,
+    /// length of yarn in a loop
+    #[q("l", 0.001..=0.05)]
+    loop_length: Length<N>,
+) -> Ratio<N> {
+    100.0 * courses * loop_length
+}
+
+/// The courses, or the wales, that a loop length leads to.
+#[formula(
+    result = "n",
+    sources = ["GATE solutions"],
+    limits = ["plain knitting in the state that the constant is of"],
+    slips = ["the constant of the courses for the wales", "the loop in millimetres with a constant for centimetres: the constant has no unit, the loop has"]
+)]
+pub fn courses_for_loop<N: Number>(
+    /// constant of the direction
+    #[q("K_c", 3.0..=7.0)]
+    constant: Ratio<N>,
+    /// length of yarn in a loop
+    #[q("l", 0.001..=0.05)]
+    loop_length: Length<N>,
+) -> Sett<N> {
+    constant / (100.0 * loop_length)
+}
+
+/// Constant of the loops on an area, from those of courses and wales.
+#[formula(
+    result = "K_s",
+    sources = ["GATE solutions", "memory"],
+    limits = ["both of one state; Munden's own product figures are from memory and differ from it by a little"],
+    slips = ["the constants of two states"]
+)]
+pub fn stitch_constant<N: Number>(
+    /// constant of the courses
+    #[q("K_c", 3.0..=7.0)]
+    courses: Ratio<N>,
+    /// constant of the wales
+    #[q("K_w", 3.0..=7.0)]
+    wales: Ratio<N>,
+) -> Ratio<N> {
+    courses * wales
+}
+
+/// Shape of the loop: courses over wales.
+#[formula(
+    result = "R",
+    sources = ["GATE solutions", "definition"],
+    limits = ["plain knitting, about 1.3 when relaxed; higher where the cloth was stretched in width, lower where in length"],
+    slips = ["wales over courses"]
+)]
+pub fn loop_shape<N: Number>(
+    /// courses
+    #[q("c", 0.5..=40.0)]
+    courses: Sett<N>,
+    /// wales
+    #[q("w", 0.5..=40.0)]
+    wales: Sett<N>,
+) -> Ratio<N> {
+    courses / wales
+}
+
+/// Loops on an area from the length of yarn in one.
+#[formula(
+    result = "S",
+    sources = ["GATE solutions"],
+    limits = ["plain knitting in the state that the constants are of"],
+    slips = ["dividing by the loop length instead of its square"]
+)]
+pub fn loop_density<N: Number>(
+    /// constant of the courses
+    #[q("K_c", 3.0..=7.0)]
+    courses: Ratio<N>,
+    /// constant of the wales
+    #[q("K_w", 3.0..=7.0)]
+    wales: Ratio<N>,
+    /// length of yarn in a loop
+    #[q("l", 0.001..=0.05)]
+    loop_length: Length<N>,
+) -> LoopDensity<N> {
+    courses * wales / (100.0 * loop_length).squared()
+}
+
+/// Loops on an area from courses and wales.
+#[formula(
+    result = "S",
+    sources = ["definition"],
+    limits = ["a rib or an interlock has loops on both faces: count both"],
+    slips = ["only the face of a double knit"]
+)]
+pub fn loops_on_area<N: Number>(
+    /// courses
+    #[q("c", 0.5..=40.0)]
+    courses: Sett<N>,
+    /// wales
+    #[q("w", 0.5..=40.0)]
+    wales: Sett<N>,
+) -> LoopDensity<N> {
+    courses * wales
+}
+
+/// Mass of a square metre of knitting: loops, the yarn in each, and its count.
+#[formula(
+    result = "w",
+    sources = ["Textile handbook 2023"],
+    limits = ["loops, loop length and count in one state of the cloth"],
+    slips = ["the book calls the product a stitch density: it is the mass", "loops of one face where there are two"]
+)]
+pub fn knit_mass_per_area<N: Number>(
+    /// loops on an area
+    #[q("S", 1.0..=600.0)]
+    loops: LoopDensity<N>,
+    /// length of yarn in a loop
+    #[q("l", 0.001..=0.05)]
+    loop_length: Length<N>,
+    /// count
+    #[q("T", 2.0..=2000.0)]
+    count: LinearDensity<N>,
+) -> MassPerArea<N> {
+    10.0 * loops * loop_length * count
+}
+
+/// Mass of a square metre of knitting from the constant of its loops: heavier with the count, lighter
+/// with a longer loop.
+///
+/// The rule `g/m² = k ÷ (English cotton count × loop in mm)` is the same with k = 590.54 K_s.
+#[formula(
+    result = "w",
+    sources = ["Textile handbook 2023", "Textile Calculation 2015"],
+    limits = ["the constant of that structure and state: see munden_constants; the 20.4 behind a printed rule for single jersey lies between Munden's dry and wet states"],
+    slips = ["the constant of plain knitting for a rib"]
+)]
+pub fn knit_mass_by_constant<N: Number>(
+    /// constant of the loops on an area
+    #[q("K_s", 15.0..=40.0)]
+    constant: Ratio<N>,
+    /// length of yarn in a loop
+    #[q("l", 0.001..=0.05)]
+    loop_length: Length<N>,
+    /// count
+    #[q("T", 2.0..=2000.0)]
+    count: LinearDensity<N>,
+) -> MassPerArea<N> {
+    constant * count / (1000.0 * loop_length)
 }

@@ -17,6 +17,11 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &CRIMP_FROM_TAKE_UP,
     &CRIMP_FOUND,
     &FRINGE_MASS,
+    &YARN_IN_CLOTH,
+    &YARN_IN_PIECE,
+    &ENDS_WITH_SELVEDGES,
+    &WARP_SECTIONS,
+    &PACKAGES_FOR_LENGTH,
 ];
 
 /// Warp for a piece, its fringes included.
@@ -240,4 +245,107 @@ pub fn fringe_mass<N: Number>(
     count: crate::quantity::LinearDensity<N>,
 ) -> Mass<N> {
     2.0 * ends * fringe * count * 1e-6
+}
+
+/// Yarn in a length of cloth, from the crimp.
+#[formula(
+    result = "l",
+    sources = ["Textile School", "Taylor 1909", "All Fiber Arts"],
+    limits = ["the crimp is on the length of the cloth: 10 % of it is 9.09 % of the yarn"],
+    slips = ["cloth from yarn by taking the percentage off: 800 m at 8 % crimp make 740.7 m, not 736 m"]
+)]
+pub fn yarn_in_cloth<N: Number>(
+    /// length of the cloth
+    #[q("L", 0.05..=5000.0)]
+    cloth: Length<N>,
+    /// crimp
+    #[q("c", 0.0..=0.3)]
+    crimp: Crimp<N>,
+) -> Length<N> {
+    cloth * (1.0 + crimp)
+}
+
+/// Yarn in a warp and its weft together.
+#[formula(
+    result = "Y",
+    sources = ["Weft-Handed Weaver 2010", "Taylor 1909"],
+    limits = ["waste of weft is extra"],
+    slips = ["taking as much weft as warp where the cloth is not square"]
+)]
+pub fn yarn_in_piece<N: Number>(
+    /// ends
+    #[q("N", 10.0..=20000.0)]
+    ends: Count<N>,
+    /// length of the warp
+    #[q("W", 0.5..=5000.0)]
+    warp: Length<N>,
+    /// picks
+    #[q("p", 10.0..=1000000.0)]
+    picks: Count<N>,
+    /// width in the reed
+    #[q("B", 0.05..=4.0)]
+    width: Length<N>,
+) -> Length<N> {
+    ends * warp + picks * width
+}
+
+/// Ends of a cloth whose selvedges are set closer than its ground.
+#[formula(
+    result = "N",
+    sources = ["Textile Calculations", "Taylor 1909"],
+    limits = ["widths in the state of the sett"],
+    slips = ["forgetting the closer dents of the selvedges", "one selvedge instead of both"]
+)]
+pub fn ends_with_selvedges<N: Number>(
+    /// sett of the ground
+    #[q("n", 1.0..=60.0)]
+    sett: Sett<N>,
+    /// width of the ground
+    #[q("W", 0.05..=4.0)]
+    width: Length<N>,
+    /// width of both selvedges together
+    #[q("S", 0.0..=0.1)]
+    selvedges: Length<N>,
+    /// ends in a dent of the selvedge over those of the ground
+    #[q("k", 1.0..=4.0)]
+    closer: Ratio<N>,
+) -> Count<N> {
+    100.0 * sett * (width + closer * selvedges)
+}
+
+/// Sections in which a mill warp is made.
+#[formula(
+    result = "S",
+    sources = ["practice"],
+    limits = ["the last section has what is left over"],
+    slips = ["rounding down: the ends left over need a section too"]
+)]
+pub fn warp_sections<N: Number>(
+    /// ends of the warp
+    #[q("N", 10.0..=20000.0)]
+    ends: Count<N>,
+    /// ends in a section: the bobbins in the creel
+    #[q("b", 4.0..=1000.0)]
+    section: Count<N>,
+) -> Count<N> {
+    // A millionth of a section is the rounding of binary figures.
+    (ends / section - 1e-6).ceil()
+}
+
+/// Packages for a length of yarn: bobbins, pirns, cones.
+#[formula(
+    result = "z",
+    sources = ["practice"],
+    limits = ["the last package may be part full"],
+    slips = ["rounding down", "the length of the thread where it is wound twofold"]
+)]
+pub fn packages_for_length<N: Number>(
+    /// length of yarn
+    #[q("Y", 1.0..=10000000.0)]
+    length: Length<N>,
+    /// length on a package
+    #[q("l", 10.0..=1000000.0)]
+    package: Length<N>,
+) -> Count<N> {
+    (length / package - 1e-6).ceil()
 }

@@ -2,6 +2,7 @@
 
 pub mod array;
 mod catalogue;
+mod near;
 mod row;
 mod solve;
 
@@ -9,6 +10,7 @@ pub use array::BLOCK;
 pub(crate) use catalogue::has_words;
 pub use catalogue::{all, find, search};
 pub(crate) use hankwise_macros::formula;
+pub(crate) use near::nearest;
 pub(crate) use solve::bisect;
 
 use crate::error::{Error, Result};
@@ -83,19 +85,18 @@ impl Formula {
     pub fn answer(&self, row: &[f64]) -> Result<f64> {
         self.check(row)?;
         let answer = (self.evaluate)(row);
-        if !answer.is_finite() {
-            let given = self.given(row);
-            return Err(Error::range(format!(
-                "{} has no finite answer ({answer}) for {given}; look for a zero or a loss of the whole",
-                self.name,
-            )));
-        }
-        self.output.kind.check(answer).map_err(|e| {
-            let given = self.given(row);
-            let advice = "each is possible, but not together: look for one too large or too small";
-            Error::range(format!("{}: {e}; it comes from {given}; {advice}", self.name))
-        })?;
-        Ok(answer)
+        let fault = if answer.is_finite() {
+            let Err(e) = self.output.kind.check(answer) else { return Ok(answer) };
+            format!("{}: {e}; it comes from {}", self.name, self.given(row))
+        } else {
+            format!("{} has no answer for {}", self.name, self.given(row))
+        };
+        let advice = match self.changes(row).as_str() {
+            "" => "look for a zero, a loss of the whole, or a figure far too large or too small"
+                .into(),
+            changes => format!("each is possible, but not together; change one: {changes}"),
+        };
+        Err(Error::range(format!("{fault}; {advice}")))
     }
 
     /// The answer with its working, from quantities as the user gave them. `typed` holds the texts,

@@ -20,8 +20,6 @@ pub use machines::*;
 pub use mule::*;
 pub use oil::*;
 pub use pieces::*;
-#[cfg(feature = "plan-file")]
-pub(crate) use wheels::Parts;
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 
 use crate::formula::Formula;

@@ -10,7 +10,7 @@ use super::given::{Ask, Given, Owned};
 pub(super) use super::question::{PRACTICE, Question, ask};
 use super::value::{read, read_value, shown};
 use crate::error::{Error, Result, did_you_mean};
-use crate::mill::Parts;
+use crate::parts::Parts;
 use crate::quantity::{Amount, Kind, print::of_kind};
 
 /// The text of a lot file, parsed.

@@ -3,8 +3,8 @@
 use std::cell::Cell;
 
 use super::chance::{Layer, Spread};
-use crate::mill::Parts;
 use crate::number::{Number, V};
+use crate::parts::Parts;
 use crate::quantity::{Amount, Count, Kind, Typed};
 use crate::worked::{Tape, Worked};
 

@@ -7,10 +7,11 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{LazyLock, PoisonError, RwLock, RwLockReadGuard};
 
 use super::counts::{self, Exact, SYSTEMS, System};
+use super::factors::{FACTORS, cover_form};
 use super::kind::Kind;
 use super::lookup::{refuse_knitting_word, several_readings};
 use super::parse::parse_as;
-use super::unit::{FACTORS, Form, Grade, Unit, without_factors};
+use super::unit::{Form, Grade, Unit, without_factors};
 use crate::error::{Error, Result};
 
 /// A count system that somebody wants to define.
@@ -78,7 +79,7 @@ pub(super) fn own_unit(name: &str) -> Option<&'static Unit> {
     own()?.table.get(name).copied()
 }
 
-/// The units of one's own: the systems and their twist factors.
+/// The units of one's own: the systems and their factors.
 pub(super) fn own_units() -> Vec<&'static Unit> {
     own().map(|own| own.units.clone()).unwrap_or_default()
 }
@@ -90,7 +91,7 @@ pub fn systems() -> impl Iterator<Item = &'static System> {
 }
 
 /// Defines a count system. Its name is then known wherever a count is read, and `tpi/√name` as a twist
-/// factor where the system is indirect. The same definition again is no error; another one under a
+/// factor and `K_name` as a cover factor where the system is indirect. The same definition again is no error; another one under a
 /// name that is taken is refused.
 pub fn define(definition: &Definition) -> Result<&'static System> {
     let all = define_all(std::slice::from_ref(definition));
@@ -121,8 +122,8 @@ pub(crate) fn define_all(all: &[Definition]) -> std::result::Result<Vec<&'static
     }
     for system in made {
         own.systems.push(system);
-        let factor = factor(system);
-        for unit in std::iter::once(&system.unit).chain(factor) {
+        let factors = factors(system);
+        for unit in std::iter::once(&system.unit).chain(factors) {
             own.units.push(unit);
             for name in names(unit) {
                 own.table.insert(name.to_owned(), unit);
@@ -283,20 +284,27 @@ fn kept(text: &str) -> &'static str {
     Box::leak(text.to_owned().into_boxed_str())
 }
 
-/// Turns in an inch by the root of an indirect count.
-fn factor(system: &'static System) -> Option<&'static Unit> {
-    let Form::Over(constant) = system.unit.form else { return None };
-    let mut spelt = names(&system.unit)
-        .flat_map(|name| [format!("tpi/√{name}"), format!("tpi/sqrt({name})")])
-        .map(|name| kept(&name));
-    let symbol = spelt.next()?;
-    Some(Box::leak(Box::new(Unit {
-        symbol,
-        names: Box::leak(spelt.collect()),
-        kind: Kind::TwistFactor,
-        form: Form::Times(constant.sqrt() / 2.54),
-        definition: kept(&format!("turns/in ÷ √({})", system.unit.symbol)),
-        source: system.unit.source,
-        grade: Grade::Own,
-    })))
+/// Turns and threads in an inch by the root of an indirect count: twist factor, cover factor.
+fn factors(system: &'static System) -> Vec<&'static Unit> {
+    let Form::Over(constant) = system.unit.form else { return Vec::new() };
+    let own = |kind, form, spelt: Vec<&'static str>, over: &str| -> &'static Unit {
+        Box::leak(Box::new(Unit {
+            symbol: spelt[0],
+            names: spelt.leak().split_at(1).1,
+            kind,
+            form,
+            definition: kept(&format!("{over} ÷ √({})", system.unit.symbol)),
+            source: system.unit.source,
+            grade: Grade::Own,
+        }))
+    };
+    let spelt = |forms: [&str; 2]| {
+        let of = |name: &str| forms.map(|form| kept(&form.replace('*', name)));
+        names(&system.unit).flat_map(of).collect::<Vec<_>>()
+    };
+    let twist = Form::Times(constant.sqrt() / 2.54);
+    vec![
+        own(Kind::TwistFactor, twist, spelt(["tpi/√*", "tpi/sqrt(*)"]), "turns/in"),
+        own(Kind::CoverFactor, cover_form(constant), spelt(["K_*", "threads/in/√*"]), "threads/in"),
+    ]
 }

@@ -88,8 +88,14 @@ kinds! {
     TwistFactor, "twist factor", "turns/cm √tex", TwistFactor, 0.0, ANY, "25 turns/cm √tex";
     /// Threads in a width or length of cloth, per centimetre.
     Sett, "sett", "threads/cm", Sett, 0.0, ANY, "4.6 picks/cm";
+    /// How closely threads lie for their thickness, in threads/cm × √tex ÷ 10.
+    CoverFactor, "cover factor", "K_SI", CoverFactor, 0.0, ANY, "12.5 K_SI";
     /// The fineness of a reed, in dents per centimetre.
     ReedCount, "reed count", "dents/cm", ReedCount, f64::MIN_POSITIVE, ANY, "24 dents/10 cm";
+    /// How tightly a yarn is knitted, in √tex by the centimetre of a loop.
+    TightnessFactor, "tightness factor", "√tex/cm", TightnessFactor, 0.0, ANY, "14 √tex/cm";
+    /// Loops on a square centimetre of knitted cloth.
+    LoopDensity, "loop density", "loops/cm²", LoopDensity, 0.0, ANY, "92 loops/cm²";
     /// Mass of a square metre of cloth, in grams.
     MassPerArea, "mass per area", "g/m²", MassPerArea, 0.0, ANY, "390 g/m²";
     /// Mass, in kilograms.
@@ -116,6 +122,16 @@ kinds! {
     DrawIn, "draw-in from reed to off-loom", "", Fraction, -0.999_999, 0.999_999, "6 %";
     /// Loss of length or width in scouring or finishing, on the size before; negative where it grows.
     Shrinkage, "shrinkage on the size before", "", Fraction, -0.999_999, 0.999_999, "10 %";
+    /// How much larger it is woven than finished, on the finished size: never a shrinkage.
+    OverWidth, "over-width on the finished size", "", Fraction, -0.5, ANY, "50 %";
+    /// Change of length or width as ISO 5077 has it, on the size before: negative where it shrinks.
+    DimensionalChange, "dimensional change (ISO 5077)", "", Fraction, -0.999_999, ANY, "-4 %";
+    /// Loss of area, on the area before: never that of a side.
+    AreaShrinkage, "shrinkage in area", "", Fraction, -ANY, 0.999_999, "20 %";
+    /// Mass lost, on the mass before; negative where flock, size or a finish goes on.
+    MassLoss, "loss of mass on the mass before", "", Fraction, -ANY, 0.999_999, "8 %";
+    /// Lengthening under tension, on the length without it.
+    Stretch, "stretch on the unstretched length", "", Fraction, -0.5, ANY, "2 %";
     /// One number over another of the same kind, such as a draft.
     Ratio, "ratio", "", Ratio, 0.0, ANY, "1.4";
     /// How many: spindles, ends, teeth, pieces.

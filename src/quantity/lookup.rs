@@ -4,10 +4,11 @@ use std::collections::HashMap;
 use std::sync::LazyLock;
 
 use super::define::own_unit;
+use super::factors::{FACTORS, KINDS};
 use super::kind::Kind;
 use super::mechanics::DIAMETERS;
 use super::plain::plain;
-use super::unit::{FACTORS, Unit, units, without_factors};
+use super::unit::{Unit, units, without_factors};
 use crate::error::{Error, Result, did_you_mean};
 
 type Table = HashMap<&'static str, &'static Unit>;
@@ -143,7 +144,9 @@ pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
         };
         let found = found.or_else(|| TABLE.get(candidate.as_str()).copied());
         // The factors are made from the count systems, so they are looked up after them.
-        let found = found.or_else(|| in_table(&FACTOR_TABLE, Kind::TwistFactor));
+        let may_be = family.is_none_or(|f| KINDS.contains(&f));
+        let factor = || may_be.then(|| FACTOR_TABLE.get(candidate.as_str()).copied()).flatten();
+        let found = found.or_else(factor);
         let found = found.or_else(|| in_table(&DIAMETER_TABLE, Kind::Diameter));
         let found = found.or_else(|| own_unit(&candidate));
         match found {
@@ -250,6 +253,17 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
         return Error::unit(format!(
             "'{}' alone can be read in several ways; write {instead}",
             name.trim()
+        ));
+    }
+    if let Some(unit) = other
+        && unit.kind == Kind::LinearDensity
+        && wanted == Some(Kind::MassPerArea)
+    {
+        return Error::unit(format!(
+            "'{name}' is the mass of a running length, which says nothing of an area without the \
+             width of the cloth: 56, 58 and 60 in are all in use; mass_per_area_of_cloth('13 oz/yd', \
+             '58 in') gives it, or write it like '{}'",
+            Kind::MassPerArea.example()
         ));
     }
     if let Some(unit) = other {

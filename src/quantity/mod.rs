@@ -3,6 +3,7 @@
 
 pub mod counts;
 mod define;
+mod factors;
 mod kind;
 mod lookup;
 mod mechanics;
@@ -16,10 +17,12 @@ mod unit;
 pub(crate) use define::define_all;
 pub use define::{Definition, define, systems};
 pub use kind::{
-    Amount, Angle, Contraction, CostPerMass, Count, Crimp, Density, Diameter, DrawIn, Duration,
-    Fineness, Force, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassPerArea, MassRate,
-    Money, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, TakeUp,
-    Tenacity, Thickness, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
+    Amount, Angle, AreaShrinkage, Contraction, CostPerMass, Count, CoverFactor, Crimp, Density,
+    Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction, Frequency, Kind,
+    Length, LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate, Money, OverWidth,
+    Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, Stretch, TakeUp,
+    Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume,
+    Yield,
 };
 pub(crate) use lookup::refuse_knitting_word;
 pub use lookup::{convert, pair, unit};

@@ -131,6 +131,15 @@ pub static SYSTEMS: &[Unit] = &[
         "Taylor 1909",
         Published,
     ),
+    reed(
+        "irish-hundreds",
+        &[],
+        100,
+        (40, 1),
+        "hundreds of dents in 40 in",
+        "Textile Calculation 2015",
+        Published,
+    ),
     reed("silk-reed", &[], 1, (36, 1), "dents in 36 in", "Textile Terms 2014", Published),
     reed(
         "macclesfield-reed",

@@ -1,10 +1,8 @@
 //! Units: what each is called, what it is worth, who says so.
 
-use std::sync::LazyLock;
-
 use super::define::own_units;
+use super::factors::FACTORS;
 use super::kind::Kind;
-use super::lookup::unit;
 use crate::number::Number;
 
 /// How sure a fact is.
@@ -47,7 +45,7 @@ pub enum Form {
 }
 
 /// A unit of measurement.
-#[derive(Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Unit {
     /// How it is printed.
     pub symbol: &'static str,
@@ -112,7 +110,7 @@ pub(super) const fn plain(
     Unit { symbol, names, kind, form, definition, source: "definition", grade: Grade::Definition }
 }
 
-use Form::{Over, Per, Times};
+use Form::{Per, Times};
 
 pub(super) const INCH: u128 = 254; // in 10⁻⁴ m
 pub(super) const POUND: u128 = 45_359_237; // in 10⁻⁸ kg
@@ -208,6 +206,35 @@ static GENERAL: &[Unit] = &[
         Times(exact(100, INCH)),
         "threads in an inch",
     ),
+    // loop density
+    plain(
+        "loops/cm²",
+        &["loops/cm2", "stitches/cm²", "stitches/cm2"],
+        Kind::LoopDensity,
+        Times(1.0),
+        "loops on a square centimetre",
+    ),
+    plain(
+        "loops/in²",
+        &["loops/in2", "loops/inch²", "stitches/in²", "stitches/in2"],
+        Kind::LoopDensity,
+        Times(exact(100 * 100, INCH * INCH)),
+        "loops on a square inch",
+    ),
+    plain(
+        "threads/quarter-inch",
+        &["ends/quarter-inch", "picks/quarter-inch"],
+        Kind::Sett,
+        Times(exact(400, INCH)),
+        "threads in a quarter of an inch, as under the glass",
+    ),
+    plain(
+        "threads/yd",
+        &["ends/yd", "picks/yd"],
+        Kind::Sett,
+        Times(exact(100, 36 * INCH)),
+        "threads in a yard",
+    ),
     // mass per area
     plain(
         "g/m²",
@@ -223,6 +250,17 @@ static GENERAL: &[Unit] = &[
         Times(exact(POUND * 10_000 * 10_000 * 1000, 1_600_000_000 * 9144 * 9144)),
         "ounces on a square yard",
     ),
+    Unit {
+        source: "Wikipedia textile units",
+        grade: Grade::Published,
+        ..plain(
+            "momme",
+            &["mommes"],
+            Kind::MassPerArea,
+            Times(exact(POUND * 1000, 11_430 * 914_400)),
+            "a pound on 100 yd of a width of 45 in",
+        )
+    },
     // fibre diameter
     plain(
         "µm",
@@ -290,68 +328,6 @@ static GENERAL: &[Unit] = &[
     plain("/kg", &["per kg"], Kind::CostPerMass, Times(1.0), "for a kilogram"),
     plain("/lb", &["per lb"], Kind::CostPerMass, Times(exact(100_000_000, POUND)), "for a pound"),
 ];
-
-/// Twist factors that go with a count system, by its tex·count and the turns' unit.
-pub(super) static FACTORS: LazyLock<Vec<Unit>> = LazyLock::new(|| {
-    let mut all = vec![
-        plain(
-            "turns/cm √tex",
-            &["turns/cm·√tex", "turns/cm sqrt(tex)", "K"],
-            Kind::TwistFactor,
-            Times(1.0),
-            "turns/cm × √tex",
-        ),
-        plain(
-            "turns/m √tex",
-            &["turns/m·√tex", "turns/m sqrt(tex)"],
-            Kind::TwistFactor,
-            Per(100.0),
-            "turns/m × √tex",
-        ),
-        plain(
-            "turns/10 cm √tex",
-            &["turns/10 cm·√tex"],
-            Kind::TwistFactor,
-            Per(10.0),
-            "turns/10 cm × √tex",
-        ),
-    ];
-    let mut add = |symbol, names, system: &str, per_metre: bool, definition| {
-        let count = unit(system, Some(Kind::LinearDensity)).map(|u| u.form);
-        if let Ok(Over(constant)) = count {
-            // turns/length ÷ √count, in turns/cm × √tex: √(tex·count) ÷ the length in cm.
-            let centimetres = if per_metre { 100.0 } else { 2.54 };
-            let factor = constant.sqrt() / centimetres;
-            all.push(plain(symbol, names, Kind::TwistFactor, Times(factor), definition));
-        }
-    };
-    add("α_m", &["alpha_m", "turns/m/√Nm"], "Nm", true, "turns/m ÷ √Nm");
-    add(
-        "tpi/√Ne",
-        &["tpi/sqrt(Ne)", "TM cotton"],
-        "Ne",
-        false,
-        "turns/in ÷ √(English cotton count)",
-    );
-    add(
-        "tpi/√worsted",
-        &["tpi/sqrt(worsted)", "TM worsted"],
-        "worsted",
-        false,
-        "turns/in ÷ √(worsted count)",
-    );
-    add("tpi/√YSW", &["tpi/sqrt(YSW)"], "YSW", false, "turns/in ÷ √(Yorkshire skeins)");
-    add("tpi/√gala", &["tpi/sqrt(gala)"], "galashiels-cut", false, "turns/in ÷ √(Galashiels cuts)");
-    add(
-        "tpi/√NeL",
-        &["tpi/sqrt(NeL)", "tpi/√american-cut"],
-        "NeL",
-        false,
-        "turns/in ÷ √(leas or American cuts of 300 yd/lb)",
-    );
-    add("tpi/√run", &["tpi/sqrt(run)"], "american-run", false, "turns/in ÷ √(American runs)");
-    all
-});
 
 /// Every unit, those of one's own last.
 pub fn units() -> impl Iterator<Item = &'static Unit> {

@@ -312,7 +312,8 @@ impl Number for Worked<'_> {
         let value = E::root(figures);
         let Some(tape) = Worked::tape_of(&known) else { return Worked::constant(value) };
         let args = known.map(Worked::arg);
-        let root = tape.once(Op::Solved(std::any::type_name::<E>()), &args, value).named(symbol);
+        let root = tape.once(Op::Solved(std::any::type_name::<E>()), &args, value);
+        let root = if symbol.is_empty() { root } else { root.named(symbol) };
         // The equation goes on the tape too: it is shown, and a workbook sees whether it still holds.
         let residual = E::residual(V(root), known.map(V)).0.arg();
         let (in_root, in_known) = slopes::<E, K>(value, figures);

@@ -188,7 +188,9 @@ impl Line {
             parts.push(self.origin.clone());
         }
         if let Some(residual) = self.residual {
-            parts.push(format!("found by iteration; the equation is off by {residual:.0e}"));
+            let off =
+                if residual == 0.0 { "nothing".to_owned() } else { format!("{residual:.0e}") };
+            parts.push(format!("found by iteration; the equation is off by {off}"));
         }
         parts.join("; ")
     }

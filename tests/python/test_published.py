@@ -18,7 +18,12 @@ from pathlib import Path
 import hankwise as hw
 import pytest
 
-FILES = sorted((Path(__file__).parents[1] / "published").glob("*.csv"))
+FILES = [
+    path
+    for path in sorted((Path(__file__).parents[1] / "published").glob("*.csv"))
+    # What was measured of cloths stands beside the rows and is no table of answers.
+    if path.stem != "fabrics-finishing"
+]
 ROUNDING = 1e-13
 
 
@@ -29,9 +34,10 @@ def rows(path: Path) -> list[dict[str, str]]:
 
 def handbook_figure(table: str, of: str, end: str) -> tuple[float, str]:
     (figure,) = hw.handbook[table].find(of)
+    low, high = (x if x is None else x.number(figure.unit) for x in (figure.low, figure.high))
     if end == "only":
-        assert figure.low == figure.high
-    return (figure.high if end == "high" else figure.low), figure.unit
+        assert low == high
+    return (high if end == "high" else low), figure.unit
 
 
 def weave_figure(weave: str | list[str], figure: str, **threads: str) -> tuple[float, str]:

@@ -1,8 +1,8 @@
 """Live workbooks against the library: change the inputs, recalculate in LibreOffice, compare.
 
 Every formula of the catalogue and the plan are written as workbooks; their inputs are changed by
-their defined names, all of them are recalculated in one run of LibreOffice, and what comes out must
-be what the library says for the changed inputs.
+their defined names, all of them are recalculated in LibreOffice, and what comes out must be what
+the library says for the changed inputs.
 """
 
 import math
@@ -23,6 +23,10 @@ PLAIN = {"Count", "Money", "Ratio"}  # written without a unit
 UNITS: dict[str, list[str]] = {}
 for _unit in hw.units():
     UNITS.setdefault(_unit["kind"], []).append(_unit["symbol"])
+UNITS["thickness"] = UNITS["yarn diameter"]
+# What only iteration finds is a value in a workbook; beside it a cell tells when it is stale.
+SOLVED = {name for name, f in hw.formulas.items() if "root of" in (f.__doc__ or "")}
+RESIDUAL = 7
 
 # Formulas with a bend in them: inputs on either side of it, and the answer worked by hand.
 BOTH_SIDES = {
@@ -31,6 +35,16 @@ BOTH_SIDES = {
         ({"content": "60 %", "vegetable": "2 %"}, 0.585),
         # 60 % of 20 % alone is 12 %; 15 % of 60 % is 9 %.
         ({"content": "60 %", "vegetable": "20 %"}, 0.51),
+    ],
+    "fractional_cover": [
+        # 12 × 0.5 mm fill 6 mm of a centimetre; 25 would fill 12.5 mm, and there are 10.
+        ({"sett": "12 threads/cm", "diameter": "0.5 mm"}, 0.6),
+        ({"sett": "25 threads/cm", "diameter": "0.5 mm"}, 1.0),
+    ],
+    "fractional_cover_of_factor": [
+        # A gram that fills π/4 × 1 cm³ lies in threads that touch at √1000 of the SI form.
+        ({"factor": "15.8113883 K_SI", "volume": "0.785398163397448 cm³/g"}, 0.5),
+        ({"factor": "29 K_SI", "volume": "1.2 cm³/g"}, 1.0),
     ],
     "knots_in_package": [
         # Less than a bobbin has no knot; eight bobbins have seven.
@@ -41,6 +55,11 @@ BOTH_SIDES = {
         # Three are just filled; a gram more begins a fourth.
         ({"mass": "0.9 kg", "net": "0.3 kg"}, 3.0),
         ({"mass": "0.901 kg", "net": "0.3 kg"}, 4.0),
+    ],
+    "packages_for_length": [
+        # Three pirns hold just 900 m; for a metre more a fourth is wound.
+        ({"length": "900 m", "package": "300 m"}, 3.0),
+        ({"length": "901 m", "package": "300 m"}, 4.0),
     ],
     "pieces_from_yarn": [
         ({"yarn": "10 kg", "fixed": "2 kg", "each": "0.5 kg"}, 16.0),
@@ -61,6 +80,35 @@ BOTH_SIDES = {
         ({"pieces": "0", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
         ({"pieces": "3", "fixed": "2 kg", "each": "0.5 kg"}, 3.5),
     ],
+    "thickness_by_rule": [
+        # Waves of 1.4 × 1 mm × √0.04 = 0.28 mm and 0.7 − 0.28 mm: the crown of the weft is higher.
+        (
+            {
+                "picks": "10 threads/cm",
+                "warp_crimp": "4 %",
+                "warp_diameter": "0.3 mm",
+                "weft_diameter": "0.4 mm",
+                "factor": "1.4",
+            },
+            0.82,
+        ),
+        # 1.4 × √0.16 = 0.56 mm: that of the warp is.
+        (
+            {
+                "picks": "10 threads/cm",
+                "warp_crimp": "16 %",
+                "warp_diameter": "0.3 mm",
+                "weft_diameter": "0.4 mm",
+                "factor": "1.4",
+            },
+            0.86,
+        ),
+    ],
+    "warp_sections": [
+        # Four sections of 150 ends are 600; for an end more a fifth is made.
+        ({"ends": "600", "section": "150"}, 4.0),
+        ({"ends": "601", "section": "150"}, 5.0),
+    ],
     "whole_ends": [
         # Just full and just not: 12 dents/cm × 50 cm = 600 dents, 12 × 49.9 = 598.8 dents.
         ({"reed": "12 dents/cm", "ends_per_dent": "2", "width": "50 cm"}, 1200.0),
@@ -76,6 +124,17 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
+    "jam_picks": {
+        "ends": (20.0, 30.0),
+        "warp": (0.3, 0.5),
+        "weft": (0.3, 0.5),
+    },
+    "jam_picks_of_weave": {
+        "ends": (20.0, 24.0),
+        "warp": (0.4, 0.45),
+        "weft": (0.4, 0.45),
+        "weft_float": (1.0, 1.5),
+    },
     "added_irregularity": {
         "before": (0.0, 0.1),
         "after": (0.15, 0.5),
@@ -263,31 +322,35 @@ def put(path: Path, changed: dict[str, float]) -> None:
 
 
 def recalculate(folder: Path) -> Path:
-    """Recalculate all the workbooks of a folder in one run of LibreOffice."""
+    """Recalculate all the workbooks of a folder in LibreOffice."""
     office = shutil.which("soffice")
     assert office, (
         "LibreOffice is missing and this test needs it: apt-get install libreoffice-calc-nogui"
     )
     out = folder / "recalculated"
     files = sorted(folder.glob("*.xlsx"))
-    done = subprocess.run(
-        [
-            office,
-            f"-env:UserInstallation={(folder / 'profile').as_uri()}",
-            "--headless",
-            "--convert-to",
-            "xlsx",
-            "--outdir",
-            str(out),
-            *map(str, files),
-        ],
-        capture_output=True,
-        text=True,
-        timeout=300,
-    )
+    said = ""
+    # It takes no more than some 250 at a time.
+    for start in range(0, len(files), 200):
+        done = subprocess.run(
+            [
+                office,
+                f"-env:UserInstallation={(folder / 'profile').as_uri()}",
+                "--headless",
+                "--convert-to",
+                "xlsx",
+                "--outdir",
+                str(out),
+                *map(str, files[start : start + 200]),
+            ],
+            capture_output=True,
+            text=True,
+            timeout=300,
+        )
+        said += done.stdout + done.stderr
     written = {path.name for path in out.glob("*.xlsx")}
     missing = [path.name for path in files if path.name not in written]
-    assert not missing, f"LibreOffice did not write {missing}: {done.stdout}{done.stderr}"
+    assert not missing, f"LibreOffice did not write {missing}: {said}"
     return out
 
 
@@ -313,7 +376,7 @@ def assert_live(path: Path, inputs: set[str]) -> None:
             continue
         if cell.coordinate in cells.values():
             assert isinstance(cell.value, int | float), cell.coordinate
-        else:
+        elif not str(row[RESIDUAL - 1].value if len(row) >= RESIDUAL else "").startswith("="):
             assert str(cell.value).startswith("="), (cell.coordinate, cell.value)
 
 
@@ -324,7 +387,7 @@ def cases(tmp_path_factory) -> list[tuple[Case, float]]:
     all_cases: list[Case] = []
     for name, formula in hw.formulas.items():
         first = middling(formula, 0.4)
-        others = [middling(formula, 0.65)]
+        others = [first if name in SOLVED else middling(formula, 0.65)]
         for texts, expected in BOTH_SIDES.get(name, []):
             others.append(given(formula, texts))
             others[-1].expected = expected
@@ -357,7 +420,7 @@ def test_every_formula_recalculates_to_what_the_library_says(cases):
 
 def test_inputs_were_really_changed(cases):
     for case, sheet in cases:
-        if case.expected is None:
+        if case.expected is None and case.formula.name not in SOLVED:
             first = middling(case.formula, 0.4).answer()
             assert sheet != pytest.approx(first, rel=1e-6, abs=0), case.formula.name
 
@@ -366,9 +429,35 @@ def test_both_sides_of_a_bend(cases):
     bent = {
         name
         for name, f in hw.formulas.items()
-        if any(word in f.equation for word in ("smaller", "greater", "round", " if "))
+        # Where there is an answer on one side only, there is no other to go to.
+        if name not in SOLVED
+        and any(
+            word in f.equation.replace("no answer if", "")
+            for word in ("smaller", "greater", "round", " if ")
+        )
     }
     assert bent == set(BOTH_SIDES), "a formula with a bend needs inputs on both sides of it"
     for case, sheet in cases:
         if case.expected is not None:
             assert sheet == pytest.approx(case.expected, rel=NEAR, abs=0), case.inputs()
+
+
+def test_a_stale_root_is_told(tmp_path):
+    formula = hw.formulas["weft_crimp"]
+    first, other = middling(formula, 0.4), middling(formula, 0.65)
+    for place, case in enumerate((first, other)):
+        path = tmp_path / f"{place}.xlsx"
+        formula.working(**first.inputs()).to_sheet(path)
+        put(path, case.cells())
+    out = recalculate(tmp_path)
+    left = []
+    for place in (0, 1):
+        sheet = openpyxl.load_workbook(out / f"{place}.xlsx", data_only=True)["Working"]
+        left += [
+            row[RESIDUAL - 1].value
+            for row in sheet.iter_rows(min_row=3)
+            if row[RESIDUAL - 1].value is not None
+        ]
+    still, stale = left
+    assert abs(still) < 1e-15
+    assert abs(stale) > 1e-4

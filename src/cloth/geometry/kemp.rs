@@ -3,6 +3,7 @@
 //! A section a wide and b thick is a straight part a − b with a half circle at either end. The thread
 //! that crosses it runs flat over the straight part; the rest is Peirce's cloth of round threads b thick.
 
+use super::peirce::if_it_fits;
 use super::thread::{FromSpacing, angle, height, length};
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
@@ -91,16 +92,16 @@ pub fn racetrack_weft_crimp<N: Number>(
     weft_thickness: Diameter<N>,
 ) -> Crimp<N> {
     let thicknesses = (warp_thickness + weft_thickness).named("D");
-    let flat2 = (weft_width - weft_thickness).named("a₂ − b₂");
+    let flat2 = (weft_width - weft_thickness).named("f₂");
     let p2 = (10.0 / picks).named("p₂");
-    let q2 = ((p2 - flat2) / thicknesses).named("p₂′/D");
-    let l1 = ((p2 * (1.0 + warp_crimp) - flat2) / thicknesses).named("l₁′/D");
-    let theta1 = V::solved::<FromSpacing, 2>([l1, q2], "θ₁");
-    let h1 = height(theta1, l1).named("h₁/D");
-    let flat1 = (warp_width - warp_thickness).named("a₁ − b₁");
+    let round2 = (p2 - flat2).named("p₂′");
+    let l1 = (p2 * (1.0 + warp_crimp) - flat2).named("l₁′");
+    let theta1 = V::solved::<FromSpacing, 3>([l1, round2, thicknesses], "θ₁");
+    let h1 = height(theta1, l1, thicknesses).named("h₁");
+    let flat1 = (warp_width - warp_thickness).named("f₁");
     let p1 = (10.0 / ends).named("p₁");
-    let q1 = ((p1 - flat1) / thicknesses).named("p₁′/D");
-    let theta2 = angle(1.0 - h1, q1).named("θ₂");
-    let l2 = (length(theta2, q1) * thicknesses + flat1).named("l₂");
-    V::constant(1.0).if_less(h1, f64::NAN, l2 / p1 - 1.0)
+    let round1 = (p1 - flat1).named("p₁′");
+    let theta2 = angle(thicknesses - h1, round1, thicknesses).named("θ₂");
+    let l2 = (length(theta2, round1, thicknesses) + flat1).named("l₂");
+    if_it_fits(h1, thicknesses, l2 / p1 - 1.0)
 }

@@ -2,11 +2,13 @@
 
 mod kemp;
 mod peirce;
+mod plain;
 mod rules;
 mod thread;
 
 pub use kemp::*;
 pub use peirce::*;
+pub use plain::{KNOWN_OF_PLAIN_CLOTH, KnownOfCloth, plain_cloth};
 pub use rules::*;
 
 pub(crate) use kemp::FORMULAS as KEMP;

@@ -6,7 +6,10 @@
 
 use std::f64::consts::PI;
 
-use super::thread::{FromHeight, FromSpacing, angle, height, length, spacing};
+use super::thread::{
+    FromHeight, FromSpacing, angle, angle_by_straight_part, height, height_by_half_angle, length,
+    spacing, straight_part,
+};
 use crate::formula::{Formula, formula};
 use crate::number::{Equation, Number, V};
 use crate::quantity::{
@@ -105,9 +108,7 @@ pub fn crimp_angle<N: Number>(
     #[q("D", 0.05..=6.0)]
     diameters: Thickness<N>,
 ) -> Angle<N> {
-    let p = (spacing / diameters).named("p/D");
-    let l = (length / diameters).named("l/D");
-    degrees(V::solved::<FromSpacing, 2>([l, p], "θ in radians"))
+    degrees(V::solved::<FromSpacing, 3>([length, spacing, diameters], "θ in radians"))
 }
 
 /// Height of the wave of a thread, from the middle of its trough to that of its crest.
@@ -128,18 +129,23 @@ pub fn crimp_height<N: Number>(
     #[q("D", 0.05..=6.0)]
     diameters: Thickness<N>,
 ) -> Thickness<N> {
-    let p = (spacing / diameters).named("p/D");
-    let l = (length / diameters).named("l/D");
-    let angle = V::solved::<FromSpacing, 2>([l, p], "θ");
-    diameters * height(angle, l)
+    let angle = V::solved::<FromSpacing, 3>([length, spacing, diameters], "θ");
+    height(angle, length, diameters)
 }
 
-/// Height of the warp's wave over D, from the crimp that it has.
+/// Height of the warp's wave from the crimp that it has.
 #[inline(always)]
-fn warp_height<N: Number>(p2: V<N>, crimp: V<N>) -> V<N> {
-    let l1 = (p2 * (1.0 + crimp)).named("l₁/D");
-    let theta1 = V::solved::<FromSpacing, 2>([l1, p2], "θ₁");
-    height(theta1, l1).named("h₁/D")
+fn warp_height<N: Number>(p2: V<N>, crimp: V<N>, d: V<N>) -> V<N> {
+    let l1 = (p2 * (1.0 + crimp)).named("l₁");
+    let theta1 = V::solved::<FromSpacing, 3>([l1, p2, d], "θ₁");
+    let straight = (l1 - d * theta1).named("s₁");
+    height_by_half_angle(theta1, straight, p2).named("h₁")
+}
+
+/// A figure of the cloth, if the warp's wave leaves any height to the weft's.
+#[inline(always)]
+pub(super) fn if_it_fits<N: Number>(h1: V<N>, d: V<N>, figure: V<N>) -> V<N> {
+    d.if_less(h1, f64::NAN, figure)
 }
 
 /// Crimp of the weft in plain cloth, from that of the warp.
@@ -147,6 +153,7 @@ fn warp_height<N: Number>(p2: V<N>, crimp: V<N>) -> V<N> {
 /// The two share the height of the cloth: what the one has more, the other has less. For the warp's
 /// crimp from the weft's change warp and weft about.
 #[formula(
+    lanes = true,
     result = "c₂",
     sources = ["Balasubramanian"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled"],
@@ -170,13 +177,14 @@ pub fn weft_crimp<N: Number>(
     weft_diameter: Diameter<N>,
 ) -> Crimp<N> {
     let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / picks / diameters).named("p₂/D");
-    let h1 = warp_height(p2, warp_crimp);
-    let h2 = (1.0 - h1).named("h₂/D");
-    let p1 = (10.0 / ends / diameters).named("p₁/D");
-    let theta2 = angle(h2, p1).named("θ₂");
-    let l2 = length(theta2, p1).named("l₂/D");
-    V::constant(1.0).if_less(h1, f64::NAN, l2 / p1 - 1.0)
+    let p2 = (10.0 / picks).named("p₂");
+    let h1 = warp_height(p2, warp_crimp, diameters);
+    let h2 = (diameters - h1).named("h₂");
+    let p1 = (10.0 / ends).named("p₁");
+    let straight = straight_part(h2, p1, diameters).named("s₂");
+    let theta2 = angle_by_straight_part(h2, p1, straight).named("θ₂");
+    let l2 = (diameters * theta2 + straight).named("l₂");
+    if_it_fits(h1, diameters, l2 / p1 - 1.0)
 }
 
 /// Height of a crown: of the wave of a thread and the thread itself.
@@ -199,6 +207,7 @@ pub fn crown_height<N: Number>(
 
 /// Thickness of plain cloth: the higher of the two crowns.
 #[formula(
+    lanes = true,
     result = "H",
     sources = ["Balasubramanian", "memory"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled", "without pressure: a gauge presses"],
@@ -219,11 +228,10 @@ pub fn plain_thickness<N: Number>(
     weft_diameter: Diameter<N>,
 ) -> Thickness<N> {
     let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / picks / diameters).named("p₂/D");
-    let h1 = warp_height(p2, warp_crimp);
-    let h2 = 1.0 - h1;
-    let crown = (diameters * h1 + warp_diameter).max(diameters * h2 + weft_diameter);
-    V::constant(1.0).if_less(h1, f64::NAN, crown)
+    let p2 = (10.0 / picks).named("p₂");
+    let h1 = warp_height(p2, warp_crimp, diameters);
+    let h2 = (diameters - h1).named("h₂");
+    if_it_fits(h1, diameters, (h1 + warp_diameter).max(h2 + weft_diameter))
 }
 
 /// Angle of a thread that is jammed: it lies round those it crosses without a straight part.
@@ -316,34 +324,30 @@ pub fn ends_after_stretch<N: Number>(
     picks_after: Sett<N>,
 ) -> Sett<N> {
     let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / picks / diameters).named("p₂/D");
-    let h1 = warp_height(p2, warp_crimp);
-    let p1 = (10.0 / ends / diameters).named("p₁/D");
-    let l2 = length(angle(1.0 - h1, p1), p1).named("l₂/D");
-    let after2 = (10.0 / picks_after / diameters).named("p₂′/D");
+    let p2 = (10.0 / picks).named("p₂");
+    let h1 = warp_height(p2, warp_crimp, diameters);
+    let p1 = (10.0 / ends).named("p₁");
+    let h2 = (diameters - h1).named("h₂");
+    let l2 = length(angle(h2, p1, diameters), p1, diameters).named("l₂");
+    // The same threads at other picks.
+    let after2 = (10.0 / picks_after).named("p₂′");
     let l1 = p2 * (1.0 + warp_crimp);
-    let theta1 = V::solved::<FromSpacing, 2>([l1, after2], "θ₁′");
-    let h2 = (1.0 - height(theta1, l1)).named("h₂′/D");
-    let theta2 = V::solved::<FromHeight, 2>([l2, h2], "θ₂′");
-    let after1 = spacing(theta2, l2).named("p₁′/D");
-    V::constant(1.0).if_less(h1, f64::NAN, 10.0 / (after1 * diameters))
+    let theta1 = V::solved::<FromSpacing, 3>([l1, after2, diameters], "θ₁′");
+    let height1 = height(theta1, l1, diameters).named("h₁′");
+    let height2 = (diameters - height1).named("h₂′");
+    let theta2 = V::solved::<FromHeight, 3>([l2, height2, diameters], "θ₂′");
+    let after1 = spacing(theta2, l2, diameters).named("p₁′");
+    if_it_fits(h1, diameters, if_it_fits(height1, diameters, 10.0 / after1))
 }
 
 /// The sum of the diameters at which two waves fill the height between them.
-struct Filling;
-
-impl Filling {
-    /// Height of a wave for a sum of diameters, all in one unit.
-    #[inline(always)]
-    fn wave<N: Number>(diameters: V<N>, length: V<N>, spacing: V<N>, symbol: &'static str) -> V<N> {
-        let (l, p) = (length / diameters, spacing / diameters);
-        height(V::solved::<FromSpacing, 2>([l, p], symbol), l) * diameters
-    }
-}
+pub(super) struct Filling;
 
 impl Equation<4> for Filling {
     fn residual<N: Number>(diameters: V<N>, [l1, p2, l2, p1]: [V<N>; 4]) -> V<N> {
-        Self::wave(diameters, l1, p2, "θ₁") + Self::wave(diameters, l2, p1, "θ₂") - diameters
+        let theta1 = V::solved::<FromSpacing, 3>([l1, p2, diameters], "θ₁");
+        let theta2 = V::solved::<FromSpacing, 3>([l2, p1, diameters], "θ₂");
+        height(theta1, l1, diameters) + height(theta2, l2, diameters) - diameters
     }
     fn root(known: [f64; 4]) -> f64 {
         let miss = |d: f64| Self::residual(V(d), known.map(V)).value();
@@ -387,7 +391,7 @@ pub fn diameters_in_cloth<N: Number>(
     let l1 = (p2 * (1.0 + warp_crimp)).named("l₁");
     let p1 = (10.0 / ends).named("p₁");
     let l2 = (p1 * (1.0 + weft_crimp)).named("l₂");
-    V::solved::<Filling, 4>([l1, p2, l2, p1], "D")
+    V::solved::<Filling, 4>([l1, p2, l2, p1], "")
 }
 
 /// Specific volume of a cloth, the air in it counted.

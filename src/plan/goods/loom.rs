@@ -32,10 +32,7 @@ pub(in crate::plan) const CAUTIONS: [(&str, &str); 2] = [
         "loom",
         "A flying shuttle and the beat-up injure: guards on, stop the loom before you reach in.",
     ),
-    (
-        "finish",
-        "Hot liquor and wet cloth scald, rollers and raising cards draw hands in: guards on, stop before you reach in; follow the makers of plant and detergent.",
-    ),
+    ("finish", crate::cloth::FINISHING_CAUTION),
 ];
 
 const fn share(

@@ -3,12 +3,13 @@
 use super::super::file::{Draft, PRACTICE, Section, ask};
 use super::super::given::Ask;
 use super::super::stage::{Bench, beside, named};
+use super::finished::finish;
 use super::{Loom, Need, Shop, Used};
+use crate::cloth::article::{Layout, Names, Setting};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{
-    Count, DrawIn, Duration, Fraction, Kind, Length, Mass, ReedCount, Sett, Shrinkage, TakeUp,
-    print,
+    Count, Duration, Fraction, Kind, Length, Mass, ReedCount, Sett, Typed, print,
 };
 use crate::{cloth, mill, yarn};
 
@@ -21,20 +22,25 @@ pub(super) struct Piece {
 }
 
 /// The figures of a piece that its yarn and its settings share.
-pub(super) struct Layout<N> {
-    reed: ReedCount<N>,
+pub(super) struct Laid<N> {
     sett_wanted: Sett<N>,
-    reed_width: Length<N>,
-    pub(super) ends: Count<N>,
-    pub(super) set_width: Length<N>,
-    warp_each: Length<N>,
-    pub(super) picks: Count<N>,
-    pub(super) weft_each: Length<N>,
+    pub(super) setting: Setting<N>,
+    pub(super) at: Layout<N>,
     /// Weft wasted for each piece.
     pub(super) weft_wasted: Length<N>,
     /// Yarn in a piece, waste and all, and in the thrums.
     each: Length<N>,
     pub(super) thrums: Length<N>,
+}
+
+/// The figures of a piece bear the name of the good.
+struct Of<'a>(&'a str);
+
+impl<N: Number> Names<N> for Of<'_> {
+    #[inline(always)]
+    fn figure<Q: Typed<N>>(&self, name: &'static str, words: &'static str, figure: Q) -> Q {
+        named(self.0, name, words, figure)
+    }
 }
 
 impl Piece {
@@ -58,50 +64,36 @@ impl Piece {
         })
     }
 
-    fn layout<N: Number>(&self, name: &str, loom: &Loom, shop: &Shop<'_, '_, N>) -> Layout<N> {
+    fn layout<N: Number>(&self, name: &str, loom: &Loom, shop: &Shop<'_, '_, N>) -> Laid<N> {
         let v = shop.values;
-        let draw_in: DrawIn<N> = v.get(loom.draw_in);
-        let (width_shrinkage, length_shrinkage): (Shrinkage<N>, Shrinkage<N>) =
-            (v.get(loom.width_shrinkage), v.get(loom.length_shrinkage));
-        let per_dent: Count<N> = v.get(loom.ends_per_dent);
+        let ends_per_dent: Count<N> = v.get(loom.ends_per_dent);
         let sett_wanted: Sett<N> = v.get(loom.sett);
-        let reed_wanted = cloth::reed_for_sett(sett_wanted, per_dent);
-        let reed = ReedCount::from(v.part(&loom.reed, reed_wanted.v()));
-        let reed_width = cloth::reed_width(v.get(self.width), width_shrinkage, draw_in);
-        let reed_width = named(name, "reed_width", "width wanted in the reed", reed_width);
-        let ends = cloth::whole_ends(reed, per_dent, reed_width);
-        let ends = named(name, "ends", "ends", ends);
-        let sett = named(name, "sett", "sett in the reed", cloth::sett_in_reed(reed, per_dent));
-        let set_width = Length::from(ends.v() / sett.v() / 100.0);
-        let set_width = named(name, "set_width", "width that the ends fill in the reed", set_width);
-        let take_up: TakeUp<N> = v.get(loom.take_up);
-        let warp_each = cloth::warp_for_piece(
-            v.get(self.length),
-            length_shrinkage,
-            take_up,
-            v.get(self.fringe),
-        );
-        let warp_each = named(name, "warp_each", "warp for a piece, fringes included", warp_each);
-        let picks = cloth::picks_in_piece(v.get(self.length), length_shrinkage, v.get(loom.picks));
-        let picks = named(name, "picks", "picks in a piece", picks);
-        let weft_each = cloth::weft_for_piece(picks, set_width, v.get(loom.turn));
-        let weft_each = named(name, "weft_each", "weft for a piece", weft_each);
-        let one = Count::base(N::constant(1.0));
-        let weft_wound = cloth::weft_yarn(weft_each, one, v.get(loom.weft_waste));
-        let warp_yarn = cloth::warp_yarn(ends, warp_each);
-        let thrums = cloth::warp_yarn(ends, v.get(loom.warp_waste));
-        Layout {
-            reed,
+        let reed_wanted = cloth::reed_for_sett(sett_wanted, ends_per_dent);
+        let setting = Setting {
+            width: v.get(self.width),
+            length: v.get(self.length),
+            fringe: v.get(self.fringe),
+            width_shrinkage: v.get(loom.width_shrinkage),
+            length_shrinkage: v.get(loom.length_shrinkage),
+            draw_in: v.get(loom.draw_in),
+            take_up: v.get(loom.take_up),
+            reed: ReedCount::from(v.part(&loom.reed, reed_wanted.v())),
+            ends_per_dent,
+            selvedge: None,
+            picks: v.get(loom.picks),
+            turn: v.get(loom.turn),
+            weft_waste: v.get(loom.weft_waste),
+        };
+        let at = setting.layout(&Of(name));
+        let warp_yarn = cloth::warp_yarn(at.ends, at.warp_each);
+        let thrums = cloth::warp_yarn(at.ends, v.get(loom.warp_waste));
+        Laid {
             sett_wanted,
-            reed_width,
-            ends,
-            set_width,
-            warp_each,
-            picks,
-            weft_each,
-            weft_wasted: Length::from(weft_wound.v() - weft_each.v()),
-            each: Length::from(warp_yarn.v() + weft_wound.v()),
+            setting,
+            weft_wasted: Length::from(at.weft_wound.v() - at.weft_each.v()),
+            each: Length::from(warp_yarn.v() + at.weft_wound.v()),
             thrums,
+            at,
         }
     }
 
@@ -138,8 +130,9 @@ impl Piece {
     ) -> Vec<Used<N>> {
         let Some(loom) = &shop.machines.loom else { return Vec::new() };
         let v = shop.values;
-        let at = self.layout(name, loom, shop);
-        let reed_wanted = at.sett_wanted.value() / v.get::<Count<N>>(loom.ends_per_dent).value();
+        let laid = self.layout(name, loom, shop);
+        let Laid { at, .. } = &laid;
+        let reed_wanted = laid.sett_wanted.value() / v.get::<Count<N>>(loom.ends_per_dent).value();
         let per_dent = v.get::<Count<N>>(loom.ends_per_dent).value();
         let say = bench.say.clone();
         let length = |metres: f64| say.figure(metres, Kind::Length);
@@ -147,7 +140,7 @@ impl Piece {
         let gives =
             |dents: f64| say.figure(dents * per_dent, Kind::Sett).replace("threads", "ends");
         let note = beside(&loom.reed, reed_wanted, |d| say.number(d, Kind::ReedCount), gives);
-        bench.set("loom", "reed", "reed", at.reed, note);
+        bench.set("loom", "reed", "reed", laid.setting.reed, note);
         let widest: Length<N> = v.get(loom.widest);
         let note = format!("loom takes {}", length(widest.value()));
         bench.set("loom", "reed_width", "width wanted in the reed", at.reed_width, note);
@@ -178,7 +171,7 @@ impl Piece {
         let total = Count::from(made.v() * at.picks.v());
         let time: Duration<N> = mill::loom_time(total, v.get(loom.speed), v.get(loom.efficiency));
         bench.expect("loom", "time", "running time", time, "");
-        self.finish(name, shop, loom, &at, bench);
-        self.account(name, shop, loom, &at, made, used)
+        finish(name, shop, loom, &laid, bench);
+        self.account(name, shop, loom, &laid, made, used)
     }
 }

@@ -1,0 +1,185 @@
+//! Cover: how closely threads lie for their thickness.
+//!
+//! A *fractional cover* comes from a real diameter and is a share of the surface. A *cover factor* comes
+//! from sett and count alone; it is printed in several forms, each of which is a unit of its own here,
+//! so that two forms can be told apart and never be compared by their bare figures.
+
+use std::f64::consts::PI;
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{CoverFactor, Diameter, Fraction, LinearDensity, Sett, SpecificVolume};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &COVER_FACTOR,
+    &SETT_FOR_COVER_FACTOR,
+    &COUNT_FOR_COVER_FACTOR,
+    &CLOTH_COVER_FACTOR,
+    &COVER_FACTOR_LIMIT,
+    &JAM_COVER_FACTOR,
+    &FRACTIONAL_COVER,
+    &FRACTIONAL_COVER_OF_FACTOR,
+    &TOTAL_COVER,
+];
+
+/// How closely the threads of one direction lie for their count.
+#[formula(
+    result = "K",
+    sources = ["Woven fabric handout", "GATE solutions"],
+    limits = ["compares yarns of one make, packed alike; it knows neither density nor twist", "a number alone says nothing: the same cloth has 12.5 in the SI form and 13.1 in Peirce's"],
+    slips = ["the count instead of its root: 'threads/cm × tex × 0.1' is a misprint", "comparing the SI form with Peirce's: 4.5 % apart", "another system's count in Peirce's form"]
+)]
+pub fn cover_factor<N: Number>(
+    /// sett
+    #[q("n", 1.0..=80.0)]
+    sett: Sett<N>,
+    /// yarn count
+    #[q("T", 1.0..=2000.0)]
+    count: LinearDensity<N>,
+) -> CoverFactor<N> {
+    sett * count.sqrt() / 10.0
+}
+
+/// The sett that gives a cover factor.
+#[formula(
+    result = "n",
+    sources = ["GATE solutions", "Woven fabric handout"],
+    limits = ["whether it can be woven is another matter: see weavability and the theories of setting"],
+    slips = ["the same sett for another count", "proportion instead of square root when the count changes"]
+)]
+pub fn sett_for_cover_factor<N: Number>(
+    /// cover factor
+    #[q("K", 2.0..=30.0)]
+    factor: CoverFactor<N>,
+    /// yarn count
+    #[q("T", 1.0..=2000.0)]
+    count: LinearDensity<N>,
+) -> Sett<N> {
+    10.0 * factor / count.sqrt()
+}
+
+/// The count that gives a cover factor at a sett.
+#[formula(
+    result = "T",
+    sources = ["definition"],
+    limits = ["yarn of the make that the factor is known of"],
+    slips = ["forgetting the square: twice the cover asks for four times the count"]
+)]
+pub fn count_for_cover_factor<N: Number>(
+    /// cover factor
+    #[q("K", 2.0..=30.0)]
+    factor: CoverFactor<N>,
+    /// sett
+    #[q("n", 1.0..=80.0)]
+    sett: Sett<N>,
+) -> LinearDensity<N> {
+    (10.0 * factor / sett).squared()
+}
+
+/// Cover factor of the cloth from those of warp and weft.
+#[formula(
+    result = "K",
+    sources = ["memory", "Textile School"],
+    limits = ["the limit is that of the yarn, threads touching: 28 in Peirce's form belongs to cotton; see cover_factor_limit", "the page prints (K₁ − K₂)/28 for K₁K₂/28: a misprint"],
+    slips = ["adding the two: where they cross they cover once", "28 with cover factors of the SI form"]
+)]
+pub fn cloth_cover_factor<N: Number>(
+    /// cover factor of the warp
+    #[q("K₁", 2.0..=28.0)]
+    warp: CoverFactor<N>,
+    /// cover factor of the weft
+    #[q("K₂", 2.0..=28.0)]
+    weft: CoverFactor<N>,
+    /// cover factor at which threads touch
+    #[q("K_l", 10.0..=35.0)]
+    limit: CoverFactor<N>,
+) -> CoverFactor<N> {
+    warp + weft - warp * weft / limit
+}
+
+/// Cover factor at which round threads lie side by side and touch.
+#[formula(
+    result = "K_l",
+    sources = ["Balasubramanian", "definition"],
+    limits = ["round threads in one plane; cotton of 1.1 cm³/g has 27.9 in Peirce's form, called 28"],
+    slips = ["28 for every yarn: wool and woollen yarns are thicker for their count and touch sooner"]
+)]
+pub fn cover_factor_limit<N: Number>(
+    /// specific volume of the yarn
+    #[q("v", 0.7..=6.0)]
+    volume: SpecificVolume<N>,
+) -> CoverFactor<N> {
+    (1000.0 * PI / 4.0 / volume).sqrt()
+}
+
+/// Cover factor at which a square plain cloth jams: threads √3 diameters apart both ways.
+#[formula(
+    result = "K",
+    sources = ["Balasubramanian", "Woven fabric handout"],
+    limits = ["round hard threads alike in warp and weft, sett alike: 16 in Peirce's form for cotton; one system can lie closer where the other lies more open"],
+    slips = ["taking it for the limit of a twill or satin, which go closer"]
+)]
+pub fn jam_cover_factor<N: Number>(
+    /// cover factor at which threads touch
+    #[q("K_l", 10.0..=35.0)]
+    limit: CoverFactor<N>,
+) -> CoverFactor<N> {
+    limit / 3.0_f64.sqrt()
+}
+
+/// Share of the surface that the threads of one direction cover.
+#[formula(
+    result = "e",
+    sources = ["GATE solutions", "Fibres2Fabrics 2013"],
+    limits = ["real diameters as they lie in the cloth: flattened threads cover more", "threads that would overlap (n·d of 1 and more) cover the whole: they are pushed out of the plane or squeezed, and how far above 1 makes no difference"],
+    slips = ["a diameter from the count of another fibre or make", "diameter in one unit, sett in another"]
+)]
+pub fn fractional_cover<N: Number>(
+    /// sett
+    #[q("n", 1.0..=80.0)]
+    sett: Sett<N>,
+    /// diameter of the yarn
+    #[q("d", 0.03..=6.0)]
+    diameter: Diameter<N>,
+) -> Fraction<N> {
+    let close = (sett * diameter / 10.0).named("n·d");
+    close.min(1.0)
+}
+
+/// Share of the surface that threads cover, from their cover factor and what a gram of yarn fills.
+#[formula(
+    result = "e",
+    sources = ["definition", "memory"],
+    limits = ["round threads; wool of 1.31 g/cm³ packed to 0.65 covers 0.0387 a unit of the SI form (from memory), a woollen yarn packs looser: measure it", "threads that would overlap cover the whole"],
+    slips = ["density of the fibre for that of the yarn"]
+)]
+pub fn fractional_cover_of_factor<N: Number>(
+    /// cover factor
+    #[q("K", 0.5..=30.0)]
+    factor: CoverFactor<N>,
+    /// specific volume of the yarn
+    #[q("v", 0.7..=6.0)]
+    volume: SpecificVolume<N>,
+) -> Fraction<N> {
+    let close = (factor * (4.0 / (1000.0 * PI) * volume).sqrt()).named("K/K_l");
+    close.min(1.0)
+}
+
+/// Share of the surface that warp and weft cover together.
+#[formula(
+    result = "e",
+    sources = ["GATE solutions", "Fibres2Fabrics 2013"],
+    limits = ["looking straight down, threads even in thickness and spacing"],
+    slips = ["adding the two: two halves would leave no holes"]
+)]
+pub fn total_cover<N: Number>(
+    /// fractional cover of the warp
+    #[q("e₁", 0.05..=1.0)]
+    warp: Fraction<N>,
+    /// fractional cover of the weft
+    #[q("e₂", 0.05..=1.0)]
+    weft: Fraction<N>,
+) -> Fraction<N> {
+    warp + weft - warp * weft
+}

@@ -1,0 +1,201 @@
+//! Shrinkage, over-width, the dimensional change of ISO 5077, loss of area: which is on what, and
+//! their conversion.
+
+use crate::formula::{Formula, formula};
+use crate::number::{Number, V};
+use crate::quantity::{AreaShrinkage, DimensionalChange, Length, OverWidth, Shrinkage};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &SHRINKAGE_FOUND,
+    &COMPOUNDED_SHRINKAGE,
+    &OVER_WIDTH_FOUND,
+    &SIZE_FOR_OVER_WIDTH,
+    &SHRINKAGE_OF_OVER_WIDTH,
+    &OVER_WIDTH_FOR_SHRINKAGE,
+    &DIMENSIONAL_CHANGE,
+    &SHRINKAGE_OF_CHANGE,
+    &CHANGE_OF_SHRINKAGE,
+    &AREA_SHRINKAGE,
+    &EVEN_SHRINKAGE,
+];
+
+/// Shrinkage from a size before and after.
+#[formula(
+    result = "s",
+    sources = ["ISO 5077", "definition"],
+    limits = ["on the size before; the dimensional change of ISO 5077 is the same with the other sign"],
+    slips = ["dividing by the size after: woven a quarter wider than finished is a shrinkage of a fifth"]
+)]
+pub fn shrinkage_found<N: Number>(
+    /// size before
+    #[q("x₁", 0.05..=500.0)]
+    before: Length<N>,
+    /// size after
+    #[q("x₂", 0.05..=500.0)]
+    after: Length<N>,
+) -> Shrinkage<N> {
+    1.0 - after / before
+}
+
+/// Shrinkage of several processes in their order, each on the size that it found.
+#[formula(
+    result = "S",
+    sources = ["definition"],
+    limits = ["a draw-in comes first in the list where the size is that in the reed; a stretch, such as on the tenter, is negative"],
+    slips = ["adding the percentages: 11 % and 17 % are not 28 % but 26 %"]
+)]
+pub fn compounded_shrinkage<N: Number>(
+    /// shrinkage of each process
+    #[q("s", -0.1..=0.45)]
+    shrinkages: &[Shrinkage<N>],
+) -> Shrinkage<N> {
+    1.0 - V::product(shrinkages.map(|s| 1.0 - s))
+}
+
+/// How much wider it is woven than it is finished.
+#[formula(
+    result = "x",
+    sources = ["definition", "Wikipedia Broadcloth"],
+    limits = ["on the finished size; the shrinkage of the same cloth is on the size before"],
+    slips = ["taking it for the shrinkage: woven half as wide again is a shrinkage of a third"]
+)]
+pub fn over_width_found<N: Number>(
+    /// size before
+    #[q("x₁", 0.05..=500.0)]
+    before: Length<N>,
+    /// size finished
+    #[q("x₂", 0.05..=500.0)]
+    after: Length<N>,
+) -> OverWidth<N> {
+    before / after - 1.0
+}
+
+/// Size to weave for a finished size and an over-width.
+#[formula(
+    result = "x₁",
+    sources = ["definition"],
+    limits = ["over-width on the finished size; for a shrinkage use size_before_shrinkage"],
+    slips = ["a shrinkage put in for the over-width: 30 % wider finishes 23 % narrower"]
+)]
+pub fn size_for_over_width<N: Number>(
+    /// size finished
+    #[q("x₂", 0.05..=500.0)]
+    size: Length<N>,
+    /// over-width
+    #[q("x", -0.05..=0.8)]
+    over_width: OverWidth<N>,
+) -> Length<N> {
+    size * (1.0 + over_width)
+}
+
+/// Shrinkage of a cloth that is woven wider than it is finished.
+#[formula(
+    result = "s",
+    sources = ["definition"],
+    limits = ["over-width on the finished size, shrinkage on the size before"],
+    slips = ["taking the one for the other: 50 to 75 % over-width is 33 to 43 % shrinkage"]
+)]
+pub fn shrinkage_of_over_width<N: Number>(
+    /// over-width
+    #[q("x", -0.05..=0.8)]
+    over_width: OverWidth<N>,
+) -> Shrinkage<N> {
+    over_width / (1.0 + over_width)
+}
+
+/// How much wider to weave, on the finished size, for a shrinkage.
+#[formula(
+    result = "x",
+    sources = ["definition"],
+    limits = ["shrinkage on the size before, over-width on the finished size"],
+    slips = ["weaving wider by the shrinkage: for 30 % it takes 43 %"]
+)]
+pub fn over_width_for_shrinkage<N: Number>(
+    /// shrinkage
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+) -> OverWidth<N> {
+    shrinkage / (1.0 - shrinkage)
+}
+
+/// Dimensional change as ISO 5077 reports it.
+#[formula(
+    result = "D",
+    sources = ["ISO 5077 summary", "ISO 5077"],
+    limits = ["negative where it shrinks: the sign is the reverse of the mill's", "both measures in the conditioned state, between marks at least 35 cm apart; three specimens where possible"],
+    slips = ["the sign", "dividing by the measure after"]
+)]
+pub fn dimensional_change<N: Number>(
+    /// measure before
+    #[q("x₀", 0.1..=2.0)]
+    before: Length<N>,
+    /// measure after
+    #[q("x_t", 0.1..=2.0)]
+    after: Length<N>,
+) -> DimensionalChange<N> {
+    (after - before) / before
+}
+
+/// Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
+#[formula(
+    result = "s",
+    sources = ["definition"],
+    limits = ["both are on the size before"],
+    slips = ["leaving the sign: the cloth is then woven too small"]
+)]
+pub fn shrinkage_of_change<N: Number>(
+    /// dimensional change
+    #[q("D", -0.45..=0.05)]
+    change: DimensionalChange<N>,
+) -> Shrinkage<N> {
+    0.0 - change
+}
+
+/// Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
+#[formula(
+    result = "D",
+    sources = ["definition"],
+    limits = ["both are on the size before"],
+    slips = ["reporting a shrinkage without its minus"]
+)]
+pub fn change_of_shrinkage<N: Number>(
+    /// shrinkage
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+) -> DimensionalChange<N> {
+    0.0 - shrinkage
+}
+
+/// Area lost from the shrinkages in width and length.
+#[formula(
+    result = "s_A",
+    sources = ["definition"],
+    limits = ["on the area before"],
+    slips = ["adding the two percentages", "a loss in area used as an allowance in length"]
+)]
+pub fn area_shrinkage<N: Number>(
+    /// shrinkage in width
+    #[q("s_w", -0.05..=0.45)]
+    width: Shrinkage<N>,
+    /// shrinkage in length
+    #[q("s_l", -0.05..=0.45)]
+    length: Shrinkage<N>,
+) -> AreaShrinkage<N> {
+    1.0 - (1.0 - width) * (1.0 - length)
+}
+
+/// Shrinkage of each side of a cloth that shrinks alike both ways, from the area lost.
+#[formula(
+    result = "s",
+    sources = ["definition"],
+    limits = ["only where both sides shrink alike; cloth seldom does: measure both"],
+    slips = ["the loss in area for that of a side: 36 % of the area is 20 % of a side"]
+)]
+pub fn even_shrinkage<N: Number>(
+    /// area lost
+    #[q("s_A", -0.1..=0.7)]
+    area: AreaShrinkage<N>,
+) -> Shrinkage<N> {
+    1.0 - (1.0 - area).sqrt()
+}

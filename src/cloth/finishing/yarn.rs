@@ -1,0 +1,144 @@
+//! The yarn in the cloth after finishing, and before: its count and crimp.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{CoverFactor, Crimp, LinearDensity, MassLoss, Shrinkage};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &COUNT_AFTER_FINISHING,
+    &COUNT_BEFORE_FINISHING,
+    &YARN_SHRINKAGE_IN_CLOTH,
+    &CRIMP_AFTER_FINISHING,
+    &CRIMP_BEFORE_FINISHING,
+    &COVER_FACTOR_AFTER_FINISHING,
+];
+
+/// Count of the yarn in the cloth after finishing.
+#[formula(
+    result = "T₂",
+    sources = ["definition"],
+    limits = ["as long as the crimp stays the same"],
+    slips = ["taking the count before finishing for that in the finished cloth"]
+)]
+pub fn count_after_finishing<N: Number>(
+    /// count before
+    #[q("T₁", 5.0..=2000.0)]
+    count: LinearDensity<N>,
+    /// mass lost; negative where the cloth gains
+    #[q("m", -0.1..=0.25)]
+    loss: MassLoss<N>,
+    /// shrinkage along the yarn
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+) -> LinearDensity<N> {
+    count * (1.0 - loss) / (1.0 - shrinkage)
+}
+
+/// Count to weave with for a count wanted in the finished cloth.
+#[formula(
+    result = "T₁",
+    sources = ["definition"],
+    limits = ["shrinkage of the yarn itself: that of the cloth as long as the crimp stays the same"],
+    slips = ["weaving with the count that was measured in the finished cloth"]
+)]
+pub fn count_before_finishing<N: Number>(
+    /// count in the finished cloth
+    #[q("T₂", 5.0..=2000.0)]
+    count: LinearDensity<N>,
+    /// mass lost; negative where the cloth gains
+    #[q("m", -0.1..=0.25)]
+    loss: MassLoss<N>,
+    /// shrinkage along the yarn
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+) -> LinearDensity<N> {
+    count * (1.0 - shrinkage) / (1.0 - loss)
+}
+
+/// How much the yarn itself shrank in a cloth that shrank while its crimp changed.
+#[formula(
+    result = "s_y",
+    sources = ["definition"],
+    limits = ["crimps on the cloth, before and after"],
+    slips = ["taking the shrinkage of the cloth for that of the yarn: part of it may be crimp"]
+)]
+pub fn yarn_shrinkage_in_cloth<N: Number>(
+    /// shrinkage of the cloth along the yarn
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+    /// crimp before
+    #[q("c₁", 0.0..=0.3)]
+    before: Crimp<N>,
+    /// crimp after
+    #[q("c₂", 0.0..=0.3)]
+    after: Crimp<N>,
+) -> Shrinkage<N> {
+    1.0 - (1.0 - shrinkage) * (1.0 + after) / (1.0 + before)
+}
+
+/// Crimp after the cloth has shrunk more or less than its yarn.
+#[formula(
+    result = "c₂",
+    sources = ["definition"],
+    limits = ["the crimp stays the same where cloth and yarn shrink alike; yarn that keeps its length takes all the shrinkage as crimp"],
+    slips = ["adding the shrinkage to the crimp"]
+)]
+pub fn crimp_after_finishing<N: Number>(
+    /// crimp before
+    #[q("c₁", 0.0..=0.3)]
+    crimp: Crimp<N>,
+    /// shrinkage of the cloth along the yarn
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+    /// shrinkage of the yarn itself
+    #[q("s_y", -0.05..=0.45)]
+    yarn: Shrinkage<N>,
+) -> Crimp<N> {
+    (1.0 + crimp) * (1.0 - yarn) / (1.0 - shrinkage) - 1.0
+}
+
+/// Crimp before finishing from that in the finished cloth.
+#[formula(
+    result = "c₁",
+    sources = ["definition"],
+    limits = ["crimps on the cloth; negative where there was none: then the shrinkages do not go together"],
+    slips = ["taking the crimp of the finished cloth for that on the loom"]
+)]
+pub fn crimp_before_finishing<N: Number>(
+    /// crimp after
+    #[q("c₂", 0.0..=0.3)]
+    crimp: Crimp<N>,
+    /// shrinkage of the cloth along the yarn
+    #[q("s", -0.05..=0.45)]
+    shrinkage: Shrinkage<N>,
+    /// shrinkage of the yarn itself
+    #[q("s_y", -0.05..=0.45)]
+    yarn: Shrinkage<N>,
+) -> Crimp<N> {
+    (1.0 + crimp) * (1.0 - shrinkage) / (1.0 - yarn) - 1.0
+}
+
+/// Cover factor after finishing of the threads of one direction.
+#[formula(
+    result = "K₂",
+    sources = ["definition"],
+    limits = ["the crimp unchanged, so that the yarn shortens with the cloth", "milled cloth is covered by its felt, of which the cover factor knows nothing"],
+    slips = ["the two shrinkages exchanged: threads close up with the side across them", "leaving out that the yarn grows coarser as it shortens"]
+)]
+pub fn cover_factor_after_finishing<N: Number>(
+    /// cover factor before
+    #[q("K₁", 2.0..=30.0)]
+    factor: CoverFactor<N>,
+    /// mass lost; negative where the cloth gains
+    #[q("m", -0.1..=0.25)]
+    loss: MassLoss<N>,
+    /// shrinkage across the threads
+    #[q("s_a", -0.05..=0.45)]
+    across: Shrinkage<N>,
+    /// shrinkage along the yarn
+    #[q("s", -0.05..=0.45)]
+    along: Shrinkage<N>,
+) -> CoverFactor<N> {
+    factor * ((1.0 - loss) / (1.0 - along)).sqrt() / (1.0 - across)
+}

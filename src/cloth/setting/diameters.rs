@@ -1,0 +1,222 @@
+//! Setting by the diameters of the yarn, after Ashenhurst, and by its wraps.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::counts::YARD_PER_POUND;
+use crate::quantity::{Count, LinearDensity, Ratio, Sett};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &MAXIMUM_SETT_UNLIKE,
+    &CURVATURE_SETT,
+    &CURVATURE_SETT_UNLIKE,
+    &TAYLOR_PLAIN_SETT,
+    &COUNT_FOR_SETT,
+    &WORKING_SETT,
+    &SHARE_OF_MAXIMUM,
+    &SETT_FROM_WRAPS,
+    &MAXIMUM_SETT_FROM_WRAPS,
+];
+
+/// The closest sett of one system by diameters and intersections, where the other is of another yarn.
+///
+/// Each intersection lets one thread of the other system through: for ends, count those of a pick.
+#[formula(
+    result = "n",
+    sources = ["Ashenhurst page 1999", "definition"],
+    limits = ["the printed rule is for like yarns; here the room at an intersection is a diameter of the other yarn", "round hard threads in one plane"],
+    slips = ["the intersections of the ends for the sett of the ends: it is the picks that pass between ends"]
+)]
+pub fn maximum_sett_unlike<N: Number>(
+    /// diameters of the yarn that is set, side by side
+    #[q("D₁", 1.0..=60.0)]
+    own: Sett<N>,
+    /// diameters of the yarn that crosses it, side by side
+    #[q("D₂", 1.0..=60.0)]
+    crossing: Sett<N>,
+    /// threads in the repeat
+    #[q("R", 2.0..=32.0)]
+    repeat: Count<N>,
+    /// intersections of a crossing thread in the repeat
+    #[q("I", 2.0..=32.0)]
+    intersections: Count<N>,
+) -> Sett<N> {
+    repeat / (repeat / own + intersections / crossing)
+}
+
+/// The closest sett of a weave by the curvature of the threads, for a square cloth of like yarns.
+///
+/// At an intersection two neighbours are √3 diameters apart, elsewhere one: the crossing thread bends
+/// round them instead of passing straight between.
+#[formula(
+    result = "n",
+    sources = ["memory", "definition"],
+    limits = ["the name is Ashenhurst's and is remembered; the geometry was worked out: it is Peirce's jam of a square cloth, and Love's for other weaves", "round incompressible threads"],
+    slips = ["taking the maximum for the sett to weave", "comparing it with one by diameters and intersections: it is 15 % closer in plain"]
+)]
+pub fn curvature_sett<N: Number>(
+    /// diameters side by side
+    #[q("D", 1.0..=60.0)]
+    diameters: Sett<N>,
+    /// threads in the repeat
+    #[q("R", 2.0..=32.0)]
+    repeat: Count<N>,
+    /// intersections in the repeat
+    #[q("I", 2.0..=32.0)]
+    intersections: Count<N>,
+) -> Sett<N> {
+    diameters * repeat / (repeat + (3.0_f64.sqrt() - 1.0) * intersections)
+}
+
+/// The closest sett of one system by curvature, where the other is of another yarn.
+///
+/// Both systems take an equal part of the bend, so that neighbours at an intersection stand √3/2 times
+/// the sum of both diameters apart.
+#[formula(
+    result = "n",
+    sources = ["definition"],
+    limits = ["worked out from the jam with warp and weft bent alike; other shares of the bend give other setts", "round incompressible threads"],
+    slips = ["the intersections of the ends for the sett of the ends: it is the picks that pass between ends"]
+)]
+pub fn curvature_sett_unlike<N: Number>(
+    /// diameters of the yarn that is set, side by side
+    #[q("D₁", 1.0..=60.0)]
+    own: Sett<N>,
+    /// diameters of the yarn that crosses it, side by side
+    #[q("D₂", 1.0..=60.0)]
+    crossing: Sett<N>,
+    /// threads in the repeat
+    #[q("R", 2.0..=32.0)]
+    repeat: Count<N>,
+    /// intersections of a crossing thread in the repeat
+    #[q("I", 2.0..=32.0)]
+    intersections: Count<N>,
+) -> Sett<N> {
+    let at_crossing = (3.0_f64.sqrt() / 2.0 * (1.0 / own + 1.0 / crossing)).named("p");
+    repeat / ((repeat - intersections) / own + intersections * at_crossing)
+}
+
+/// The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little more.
+#[formula(
+    result = "n",
+    sources = ["Taylor 1909"],
+    limits = ["plain cloth, cotton, ends and picks alike; he says about 5 per cent, as threads leave the plane"],
+    slips = ["the 5 per cent once more, where the diameters were taken with 0.95"]
+)]
+pub fn taylor_plain_sett<N: Number>(
+    /// diameters side by side
+    #[q("D", 1.0..=160.0)]
+    diameters: Sett<N>,
+    /// allowance
+    #[q("a", 0.0..=0.1)]
+    allowance: Ratio<N>,
+) -> Sett<N> {
+    diameters / 2.0 * (1.0 + allowance)
+}
+
+/// The count of yarn that suits a sett wanted, by diameters and intersections.
+#[formula(
+    result = "T",
+    sources = ["Ashenhurst page 1999", "Ground Weave"],
+    limits = ["a square cloth of like yarns", "the share of the maximum is the mill's own; see the table working_setts"],
+    slips = ["leaving out the share: the yarn would suit the closest cloth that can be woven", "forgetting the square: a tenth more ends want a fifth finer yarn"]
+)]
+pub fn count_for_sett<N: Number>(
+    /// factor of the yarn
+    #[q("k", 0.8..=1.0)]
+    factor: Ratio<N>,
+    /// sett wanted
+    #[q("n", 1.0..=60.0)]
+    sett: Sett<N>,
+    /// share of the maximum
+    #[q("s", 0.4..=1.0)]
+    share: Ratio<N>,
+    /// threads in the repeat
+    #[q("R", 2.0..=32.0)]
+    repeat: Count<N>,
+    /// intersections in the repeat
+    #[q("I", 2.0..=32.0)]
+    intersections: Count<N>,
+) -> LinearDensity<N> {
+    let diameters = (sett / share * (repeat + intersections) / repeat).named("D");
+    let yards_per_pound = (2.54 * diameters / factor).squared().named("Y");
+    YARD_PER_POUND / yards_per_pound
+}
+
+/// The sett to weave, as a share of the closest.
+#[formula(
+    result = "n",
+    sources = ["Ashenhurst page 1999", "Osterkamp"],
+    limits = ["the share goes by use, finish and fibre and is the mill's to give; handweavers' rules run from three quarters to four fifths"],
+    slips = ["a share of wraps for a share of the maximum: wraps are not diameters"]
+)]
+pub fn working_sett<N: Number>(
+    /// closest sett
+    #[q("n₀", 1.0..=80.0)]
+    maximum: Sett<N>,
+    /// share of it
+    #[q("s", 0.4..=1.0)]
+    share: Ratio<N>,
+) -> Sett<N> {
+    maximum * share
+}
+
+/// How much of the closest sett a sett is.
+#[formula(
+    result = "s",
+    sources = ["definition"],
+    limits = ["only as good as the theory that gave the closest sett: say which"],
+    slips = ["comparing shares by different theories", "a square maximum for a cloth with many more ends than picks"]
+)]
+pub fn share_of_maximum<N: Number>(
+    /// sett
+    #[q("n", 1.0..=80.0)]
+    sett: Sett<N>,
+    /// closest sett by a theory
+    #[q("n₀", 1.0..=80.0)]
+    maximum: Sett<N>,
+) -> Ratio<N> {
+    sett / maximum
+}
+
+/// A sett by a rule of wraps.
+#[formula(
+    result = "n",
+    sources = ["Lucerne workshop", "Yield table"],
+    limits = ["a rule of thumb for a first sample, already a sett to weave; wraps go by the hand", "see the table wraps_rules"],
+    slips = ["wraps in a centimetre with a sett in an inch", "taking a share off it once more, as of a maximum"]
+)]
+pub fn sett_from_wraps<N: Number>(
+    /// wraps
+    #[q("w", 1.0..=60.0)]
+    wraps: Sett<N>,
+    /// share of the wraps
+    #[q("s", 0.3..=1.6)]
+    share: Ratio<N>,
+) -> Sett<N> {
+    wraps * share
+}
+
+/// The closest sett from wraps: these are fewer than diameters.
+#[formula(
+    result = "n",
+    sources = ["Osterkamp"],
+    limits = ["one weaver's rule: wraps over 0.7 stand for diameters", "wraps go by the hand, the tension and the twist"],
+    slips = ["half of the wraps taken for the maximum of plain: that is a sett to weave, and the maximum is closer by 1/0.7"]
+)]
+pub fn maximum_sett_from_wraps<N: Number>(
+    /// wraps
+    #[q("w", 1.0..=60.0)]
+    wraps: Sett<N>,
+    /// wraps for a diameter
+    #[q("c", 0.5..=1.0)]
+    reach: Ratio<N>,
+    /// threads in the repeat
+    #[q("R", 2.0..=32.0)]
+    repeat: Count<N>,
+    /// intersections in the repeat
+    #[q("I", 2.0..=32.0)]
+    intersections: Count<N>,
+) -> Sett<N> {
+    wraps / reach * repeat / (repeat + intersections)
+}

@@ -1,0 +1,50 @@
+//! Where inputs are not possible together: which one to change, and by how much.
+
+use super::Formula;
+use crate::quantity::print::of_kind;
+
+/// Steps into which the way from what was given to an end of the usual range is cut.
+const STEPS: usize = 200;
+
+/// The nearest figure that works, between one that does not (`from`) and an end.
+///
+/// `works` is asked in steps that grow with the distance, so that a small change is found first.
+pub(crate) fn nearest(from: f64, end: f64, works: impl Fn(f64) -> bool) -> Option<f64> {
+    let at = |k: usize| from + (end - from) * (k as f64 / STEPS as f64).powi(2);
+    let first = (1..=STEPS).find(|k| works(at(*k)))?;
+    let (mut bad, mut good) = (at(first - 1), at(first));
+    for _ in 0..60 {
+        let middle = f64::midpoint(bad, good);
+        if works(middle) { good = middle } else { bad = middle }
+    }
+    // To four figures, on the side that works: what is printed can be typed.
+    let step = 10.0_f64.powf(good.abs().log10().floor() - 3.0);
+    let round = if end < from { f64::floor } else { f64::ceil };
+    let rounded = round(good / step) * step;
+    Some(if works(rounded) { rounded } else { good })
+}
+
+impl Formula {
+    /// The single changes that give an answer where there is none, in words: `picks at most 26.3
+    /// picks/cm`. Empty where no single change within the usual ranges does.
+    pub(super) fn changes(&self, row: &[f64]) -> String {
+        let works = |place: usize, x: f64| {
+            let mut row = row.to_vec();
+            row[place] = x;
+            let answer = (self.evaluate)(&row);
+            answer.is_finite() && self.output.kind.check(answer).is_ok()
+        };
+        let scalars = self.inputs.len() - self.lists;
+        let mut found = Vec::new();
+        for (place, given) in row.iter().enumerate().take(scalars) {
+            let input = &self.inputs[place];
+            let (low, high) = input.usual;
+            for (end, bound) in [(low.min(*given), "at most"), (high.max(*given), "at least")] {
+                if let Some(edge) = nearest(*given, end, |x| works(place, x)) {
+                    found.push(format!("{} {bound} {}", input.name, of_kind(edge, input.kind)));
+                }
+            }
+        }
+        found.join("; or ")
+    }
+}
