@@ -6,17 +6,51 @@ from typing import Literal, final
 
 from hankwise._cloth_more import choose_reed as choose_reed
 from hankwise._cloth_more import colour_order as colour_order
+from hankwise._cloth_more import finished_sample as finished_sample
+from hankwise._cloth_more import finishing as finishing
 from hankwise._cloth_more import piece as piece
 from hankwise._cloth_more import pieces_from_yarn as pieces_from_yarn
 from hankwise._cloth_more import plain_cloth as plain_cloth
+from hankwise._cloth_more import process as process
 from hankwise._cloth_more import settings as settings
+from hankwise._cloth_more import to_weave as to_weave
 from hankwise._hankwise import (
     Formula,
     Quantity,
     Working,
     _Measure,
     _Plain,
+    _Plains,
 )
+
+@final
+class _AreaShrinkage(Formula):
+    """Area lost from the shrinkages in width and length.
+
+    s_A = 1 − (1 − s_w) × (1 − s_l)
+
+    width: shrinkage in width
+    length: shrinkage in length
+    """
+
+    def __call__(self, width: _Plain, length: _Plain) -> Quantity: ...
+    def working(
+        self,
+        width: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["width", "length"],
+        *,
+        area_shrinkage: _Plain,
+        width: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+area_shrinkage: _AreaShrinkage
 
 @final
 class _BrierleyPicks(Formula):
@@ -131,6 +165,27 @@ class _BrierleySett(Formula):
 brierley_sett: _BrierleySett
 
 @final
+class _ChangeOfShrinkage(Formula):
+    """Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
+
+    D = 0 − s
+
+    shrinkage: shrinkage
+    """
+
+    def __call__(self, shrinkage: _Plain) -> Quantity: ...
+    def working(self, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["shrinkage"],
+        *,
+        change_of_shrinkage: _Plain,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+change_of_shrinkage: _ChangeOfShrinkage
+
+@final
 class _ClothCoverFactor(Formula):
     """Cover factor of the cloth from those of warp and weft.
 
@@ -192,13 +247,32 @@ class _ClothSpecificVolume(Formula):
 cloth_specific_volume: _ClothSpecificVolume
 
 @final
+class _CompoundedShrinkage(Formula):
+    """Shrinkage of several processes in their order, each on the size that it found.
+
+    S = 1 − (1 − s₁) × (1 − s₂)
+
+    shrinkages: shrinkage of each process
+    """
+
+    def __call__(self, shrinkages: _Plains) -> Quantity: ...
+    def working(
+        self,
+        shrinkages: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+compounded_shrinkage: _CompoundedShrinkage
+
+@final
 class _CountAfterFinishing(Formula):
     """Count of the yarn in the cloth after finishing.
 
     T₂ = T₁ × (1 − m) / (1 − s)
 
     count: count before
-    loss: mass lost
+    loss: mass lost; negative where the cloth gains
     shrinkage: shrinkage along the yarn
     """
 
@@ -222,6 +296,38 @@ class _CountAfterFinishing(Formula):
     ) -> list[Quantity]: ...
 
 count_after_finishing: _CountAfterFinishing
+
+@final
+class _CountBeforeFinishing(Formula):
+    """Count to weave with for a count wanted in the finished cloth.
+
+    T₁ = T₂ × (1 − s) / (1 − m)
+
+    count: count in the finished cloth
+    loss: mass lost; negative where the cloth gains
+    shrinkage: shrinkage along the yarn
+    """
+
+    def __call__(self, count: _Measure, loss: _Plain, shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        loss: _Plain,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "loss", "shrinkage"],
+        *,
+        count_before_finishing: _Measure,
+        count: _Measure = ...,
+        loss: _Plain = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_before_finishing: _CountBeforeFinishing
 
 @final
 class _CountForCoverFactor(Formula):
@@ -414,6 +520,47 @@ class _CoverFactor(Formula):
 cover_factor: _CoverFactor
 
 @final
+class _CoverFactorAfterFinishing(Formula):
+    """Cover factor after finishing of the threads of one direction.
+
+    K₂ = K₁ × √((1 − m) / (1 − s)) / (1 − s_a)
+
+    factor: cover factor before
+    loss: mass lost; negative where the cloth gains
+    across: shrinkage across the threads
+    along: shrinkage along the yarn
+    """
+
+    def __call__(
+        self,
+        factor: _Measure,
+        loss: _Plain,
+        across: _Plain,
+        along: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        factor: _Measure,
+        loss: _Plain,
+        across: _Plain,
+        along: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["factor", "loss", "across", "along"],
+        *,
+        cover_factor_after_finishing: _Measure,
+        factor: _Measure = ...,
+        loss: _Plain = ...,
+        across: _Plain = ...,
+        along: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+cover_factor_after_finishing: _CoverFactorAfterFinishing
+
+@final
 class _CoverFactorLimit(Formula):
     """Cover factor at which round threads lie side by side and touch.
 
@@ -433,6 +580,38 @@ class _CoverFactorLimit(Formula):
     ) -> list[Quantity]: ...
 
 cover_factor_limit: _CoverFactorLimit
+
+@final
+class _CrimpAfterFinishing(Formula):
+    """Crimp after the cloth has shrunk more or less than its yarn.
+
+    c₂ = (1 + c₁) × (1 − s_y) / (1 − s) − 1
+
+    crimp: crimp before
+    shrinkage: shrinkage of the cloth along the yarn
+    yarn: shrinkage of the yarn itself
+    """
+
+    def __call__(self, crimp: _Plain, shrinkage: _Plain, yarn: _Plain) -> Quantity: ...
+    def working(
+        self,
+        crimp: _Plain,
+        shrinkage: _Plain,
+        yarn: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["crimp", "shrinkage", "yarn"],
+        *,
+        crimp_after_finishing: _Plain,
+        crimp: _Plain = ...,
+        shrinkage: _Plain = ...,
+        yarn: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+crimp_after_finishing: _CrimpAfterFinishing
 
 @final
 class _CrimpAngle(Formula):
@@ -466,6 +645,38 @@ class _CrimpAngle(Formula):
     ) -> list[Quantity]: ...
 
 crimp_angle: _CrimpAngle
+
+@final
+class _CrimpBeforeFinishing(Formula):
+    """Crimp before finishing from that in the finished cloth.
+
+    c₁ = (1 + c₂) × (1 − s) / (1 − s_y) − 1
+
+    crimp: crimp after
+    shrinkage: shrinkage of the cloth along the yarn
+    yarn: shrinkage of the yarn itself
+    """
+
+    def __call__(self, crimp: _Plain, shrinkage: _Plain, yarn: _Plain) -> Quantity: ...
+    def working(
+        self,
+        crimp: _Plain,
+        shrinkage: _Plain,
+        yarn: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["crimp", "shrinkage", "yarn"],
+        *,
+        crimp_before_finishing: _Plain,
+        crimp: _Plain = ...,
+        shrinkage: _Plain = ...,
+        yarn: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+crimp_before_finishing: _CrimpBeforeFinishing
 
 @final
 class _CrimpFound(Formula):
@@ -787,6 +998,64 @@ class _DiametersSideBySide(Formula):
 diameters_side_by_side: _DiametersSideBySide
 
 @final
+class _DimensionalChange(Formula):
+    """Dimensional change as ISO 5077 reports it.
+
+    D = (x_t − x₀) / x₀
+
+    before: measure before
+    after: measure after
+    """
+
+    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        dimensional_change: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+dimensional_change: _DimensionalChange
+
+@final
+class _DrawInFound(Formula):
+    """Draw-in from the width in the reed and off the loom.
+
+    d = 1 − b₁ / B
+
+    reed: width in the reed
+    off_loom: width off the loom
+    """
+
+    def __call__(self, reed: _Measure, off_loom: _Measure) -> Quantity: ...
+    def working(
+        self,
+        reed: _Measure,
+        off_loom: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed", "off_loom"],
+        *,
+        draw_in_found: _Plain,
+        reed: _Measure = ...,
+        off_loom: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+draw_in_found: _DrawInFound
+
+@final
 class _EndsAfterStretch(Formula):
     """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
 
@@ -944,13 +1213,34 @@ class _EndsWithSelvedges(Formula):
 ends_with_selvedges: _EndsWithSelvedges
 
 @final
+class _EvenShrinkage(Formula):
+    """Shrinkage of each side of a cloth that shrinks alike both ways, from the area lost.
+
+    s = 1 − √(1 − s_A)
+
+    area: area lost
+    """
+
+    def __call__(self, area: _Plain) -> Quantity: ...
+    def working(self, area: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["area"],
+        *,
+        even_shrinkage: _Plain,
+        area: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+even_shrinkage: _EvenShrinkage
+
+@final
 class _FinishedMassPerArea(Formula):
     """Mass per area after finishing.
 
     w₂ = w₁ × (1 − m) / ((1 − s_w) × (1 − s_l))
 
     loom: mass per area off the loom
-    loss: mass lost
+    loss: mass lost; negative where the cloth gains
     width: shrinkage in width
     length: shrinkage in length
     """
@@ -1688,7 +1978,7 @@ class _LoomMassPerArea(Formula):
     w₁ = w₂ × (1 − s_w) × (1 − s_l) / (1 − m)
 
     finished: mass per area wanted
-    loss: mass lost
+    loss: mass lost; negative where the cloth gains
     width: shrinkage in width
     length: shrinkage in length
     """
@@ -1721,6 +2011,48 @@ class _LoomMassPerArea(Formula):
     ) -> list[Quantity]: ...
 
 loom_mass_per_area: _LoomMassPerArea
+
+@final
+class _LoomStretch(Formula):
+    """How far the warp was stretched on the loom: its parts as they lay under tension against its
+    length before.
+
+    ε = (a + w + r) / L − 1
+
+    warp: warp before it was put on the loom
+    tied: tied on at the front
+    woven: woven, as measured under tension
+    left: left at the back
+    """
+
+    def __call__(
+        self,
+        warp: _Measure,
+        tied: _Measure,
+        woven: _Measure,
+        left: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        warp: _Measure,
+        tied: _Measure,
+        woven: _Measure,
+        left: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp", "tied", "woven", "left"],
+        *,
+        loom_stretch: _Plain,
+        warp: _Measure = ...,
+        tied: _Measure = ...,
+        woven: _Measure = ...,
+        left: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loom_stretch: _LoomStretch
 
 @final
 class _LoopConstant(Formula):
@@ -1869,6 +2201,134 @@ class _LoopsOnArea(Formula):
     ) -> list[Quantity]: ...
 
 loops_on_area: _LoopsOnArea
+
+@final
+class _MassAfterFinishing(Formula):
+    """Mass after a process that loses or gains.
+
+    m₂ = m₁ × (1 − m)
+
+    mass: mass before
+    loss: mass lost; negative where the cloth gains
+    """
+
+    def __call__(self, mass: _Measure, loss: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        loss: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "loss"],
+        *,
+        mass_after_finishing: _Measure,
+        mass: _Measure = ...,
+        loss: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_after_finishing: _MassAfterFinishing
+
+@final
+class _MassBeforeFinishing(Formula):
+    """Mass before a process, from what is to be left after it.
+
+    m₁ = m₂ / (1 − m)
+
+    mass: mass after
+    loss: mass lost; negative where the cloth gains
+    """
+
+    def __call__(self, mass: _Measure, loss: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        loss: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "loss"],
+        *,
+        mass_before_finishing: _Measure,
+        mass: _Measure = ...,
+        loss: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_before_finishing: _MassBeforeFinishing
+
+@final
+class _MassLossFound(Formula):
+    """Mass lost, from the mass before and after.
+
+    m = 1 − m₂ / m₁
+
+    before: mass before
+    after: mass after
+    """
+
+    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        mass_loss_found: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_loss_found: _MassLossFound
+
+@final
+class _MassLossOfAreas(Formula):
+    """Mass lost, from the mass per area before and after and what the cloth shrank.
+
+    m = 1 − w₂ × (1 − s_w) × (1 − s_l) / w₁
+
+    before: mass per area before
+    after: mass per area after
+    width: shrinkage in width
+    length: shrinkage in length
+    """
+
+    def __call__(
+        self,
+        before: _Measure,
+        after: _Measure,
+        width: _Plain,
+        length: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        width: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after", "width", "length"],
+        *,
+        mass_loss_of_areas: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+        width: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_loss_of_areas: _MassLossOfAreas
 
 @final
 class _MassOfPiece(Formula):
@@ -2295,6 +2755,56 @@ class _OffLoomWidth(Formula):
 off_loom_width: _OffLoomWidth
 
 @final
+class _OverWidthForShrinkage(Formula):
+    """How much wider to weave, on the finished size, for a shrinkage.
+
+    x = s / (1 − s)
+
+    shrinkage: shrinkage
+    """
+
+    def __call__(self, shrinkage: _Plain) -> Quantity: ...
+    def working(self, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["shrinkage"],
+        *,
+        over_width_for_shrinkage: _Plain,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+over_width_for_shrinkage: _OverWidthForShrinkage
+
+@final
+class _OverWidthFound(Formula):
+    """How much wider it is woven than it is finished.
+
+    x = x₁ / x₂ − 1
+
+    before: size before
+    after: size finished
+    """
+
+    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["before", "after"],
+        *,
+        over_width_found: _Plain,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+over_width_found: _OverWidthFound
+
+@final
 class _PackagesForLength(Formula):
     """Packages for a length of yarn: bobbins, pirns, cones.
 
@@ -2602,6 +3112,38 @@ class _ReedWidth(Formula):
 reed_width: _ReedWidth
 
 @final
+class _RunningMassAfter(Formula):
+    """Mass of a running length after finishing.
+
+    T₂ = T₁ × (1 − m) / (1 − s_l)
+
+    running: mass of a running length before
+    loss: mass lost; negative where the cloth gains
+    length: shrinkage in length
+    """
+
+    def __call__(self, running: _Measure, loss: _Plain, length: _Plain) -> Quantity: ...
+    def working(
+        self,
+        running: _Measure,
+        loss: _Plain,
+        length: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["running", "loss", "length"],
+        *,
+        running_mass_after: _Measure,
+        running: _Measure = ...,
+        loss: _Plain = ...,
+        length: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+running_mass_after: _RunningMassAfter
+
+@final
 class _SettAfterShrinkage(Formula):
     """Sett after the cloth has shrunk across those threads.
 
@@ -2629,6 +3171,35 @@ class _SettAfterShrinkage(Formula):
     ) -> list[Quantity]: ...
 
 sett_after_shrinkage: _SettAfterShrinkage
+
+@final
+class _SettBeforeShrinkage(Formula):
+    """Sett before the cloth shrinks across those threads.
+
+    n₁ = n₂ × (1 − s)
+
+    sett: sett after
+    shrinkage: shrinkage across the threads
+    """
+
+    def __call__(self, sett: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett: _Measure,
+        shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett", "shrinkage"],
+        *,
+        sett_before_shrinkage: _Measure,
+        sett: _Measure = ...,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_before_shrinkage: _SettBeforeShrinkage
 
 @final
 class _SettForCount(Formula):
@@ -2883,6 +3454,53 @@ class _ShrinkageFound(Formula):
 shrinkage_found: _ShrinkageFound
 
 @final
+class _ShrinkageOfChange(Formula):
+    """Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
+
+    s = 0 − D
+
+    change: dimensional change
+    """
+
+    def __call__(self, change: _Plain) -> Quantity: ...
+    def working(self, change: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["change"],
+        *,
+        shrinkage_of_change: _Plain,
+        change: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+shrinkage_of_change: _ShrinkageOfChange
+
+@final
+class _ShrinkageOfOverWidth(Formula):
+    """Shrinkage of a cloth that is woven wider than it is finished.
+
+    s = x / (1 + x)
+
+    over_width: over-width
+    """
+
+    def __call__(self, over_width: _Plain) -> Quantity: ...
+    def working(
+        self,
+        over_width: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["over_width"],
+        *,
+        shrinkage_of_over_width: _Plain,
+        over_width: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+shrinkage_of_over_width: _ShrinkageOfOverWidth
+
+@final
 class _SizeAfterShrinkage(Formula):
     """A length or width after it has shrunk.
 
@@ -2941,6 +3559,35 @@ class _SizeBeforeShrinkage(Formula):
 size_before_shrinkage: _SizeBeforeShrinkage
 
 @final
+class _SizeForOverWidth(Formula):
+    """Size to weave for a finished size and an over-width.
+
+    x₁ = x₂ × (1 + x)
+
+    size: size finished
+    over_width: over-width
+    """
+
+    def __call__(self, size: _Measure, over_width: _Plain) -> Quantity: ...
+    def working(
+        self,
+        size: _Measure,
+        over_width: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["size", "over_width"],
+        *,
+        size_for_over_width: _Measure,
+        size: _Measure = ...,
+        over_width: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+size_for_over_width: _SizeForOverWidth
+
+@final
 class _SizeMass(Formula):
     """Mass of the size on a warp.
 
@@ -2997,6 +3644,35 @@ class _StitchConstant(Formula):
     ) -> list[Quantity]: ...
 
 stitch_constant: _StitchConstant
+
+@final
+class _TakeUpFound(Formula):
+    """Take-up of the warp from the yarn that was woven and the cloth when it lies relaxed.
+
+    u = 1 − L / l
+
+    yarn: yarn, unstretched
+    cloth: cloth, relaxed
+    """
+
+    def __call__(self, yarn: _Measure, cloth: _Measure) -> Quantity: ...
+    def working(
+        self,
+        yarn: _Measure,
+        cloth: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn", "cloth"],
+        *,
+        take_up_found: _Plain,
+        yarn: _Measure = ...,
+        cloth: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+take_up_found: _TakeUpFound
 
 @final
 class _TaylorPlainSett(Formula):
@@ -3681,3 +4357,35 @@ class _YarnInPiece(Formula):
     ) -> list[Quantity]: ...
 
 yarn_in_piece: _YarnInPiece
+
+@final
+class _YarnShrinkageInCloth(Formula):
+    """How much the yarn itself shrank in a cloth that shrank while its crimp changed.
+
+    s_y = 1 − (1 − s) × (1 + c₂) / (1 + c₁)
+
+    shrinkage: shrinkage of the cloth along the yarn
+    before: crimp before
+    after: crimp after
+    """
+
+    def __call__(self, shrinkage: _Plain, before: _Plain, after: _Plain) -> Quantity: ...
+    def working(
+        self,
+        shrinkage: _Plain,
+        before: _Plain,
+        after: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["shrinkage", "before", "after"],
+        *,
+        yarn_shrinkage_in_cloth: _Plain,
+        shrinkage: _Plain = ...,
+        before: _Plain = ...,
+        after: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+yarn_shrinkage_in_cloth: _YarnShrinkageInCloth
