@@ -5,14 +5,18 @@ from typing import Any
 
 from hankwise._hankwise import (
     ColourOrder,
+    Draft,
     FinishingProcess,
     Particulars,
     ReedChoice,
     Settings,
+    Weave,
     _Measure,
     _Measures,
     _Plain,
     _Plains,
+    _Threads,
+    _Woven,
 )
 
 def piece(
@@ -205,3 +209,12 @@ def to_weave(
     mass_per_area: _Measure | None = None,
     mass: _Measure | None = None,
 ) -> Particulars: ...
+def weave(weave: _Woven, /) -> Weave: ...
+def satin_moves(ends: int, /) -> list[int]: ...
+def draft(
+    threading: _Threads,
+    tie_up: Sequence[_Threads] | None = None,
+    treadling: _Threads | None = None,
+    *,
+    lifts: Sequence[_Threads] | None = None,
+) -> Draft: ...

@@ -121,6 +121,18 @@ def _parser() -> argparse.ArgumentParser:
     settings.add_argument("--json", action="store_true", help="print JSON for other programs")
     settings.add_argument("--sheet", metavar="F.xlsx", help="write all as a live workbook")
 
+    weave = commands.add_parser(
+        "weave", help="what there is to say of a weave: weave 2/2 twill, weave '3/2(4+2)'"
+    )
+    weave.add_argument(
+        "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
+    )
+    weave.add_argument(
+        "--draft", action="store_true", help="threading, tie-up and treadling as well"
+    )
+    weave.add_argument("--ends", type=_whole, help="with --draft: healds a shaft for so many ends")
+    weave.add_argument("--json", action="store_true", help="print JSON for other programs")
+
     formula = commands.add_parser(
         "formula", parents=[own], help="the answer of a formula with its working, or its card"
     )

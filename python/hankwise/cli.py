@@ -175,6 +175,43 @@ def _row_as_numbers(row: dict[str, object]) -> dict[str, object]:
     }
 
 
+def _weave(args: argparse.Namespace) -> None:
+    if args.ends is not None and not args.draft:
+        raise hw.NotationError("--ends counts the healds of a draft; write --draft with it")
+    weave = hw.cloth.weave(" ".join(args.words))
+    draft = weave.draft() if args.draft else None
+    if not args.json:
+        print(weave.report().rstrip())
+        if draft is not None:
+            print(f"\n{draft.report(args.ends)}".rstrip())
+        return
+    keys = (
+        "name",
+        "repeat",
+        "rows",
+        "interlacings",
+        "average_float",
+        "longest_float",
+        "ashenhurst_ratio",
+        "warp_up",
+        "balance",
+        "interlacement_ratio",
+        "crossing_firmness",
+        "floating_factor",
+    )
+    parts: dict[str, object] = {"hankwise": hw.__version__}
+    parts |= {key: getattr(weave, key) for key in keys}
+    if draft is not None:
+        parts["draft"] = {
+            "threading": draft.threading,
+            "tie_up": draft.tie_up,
+            "treadling": draft.treadling,
+        }
+        if args.ends is not None:
+            parts["healds"] = draft.ends_on_shafts(args.ends)
+    print(json.dumps(parts, ensure_ascii=False, indent=1))
+
+
 def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
     """Find where the quantity ends and the unit begins: units may have spaces in them."""
     # `convert 16 Nm to YSW` is what people say.
@@ -321,6 +358,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         "convert": _convert,
         "yarn": _yarn,
         "settings": _settings,
+        "weave": _weave,
         "formula": _formula,
         "formulas": _formulas,
         "handbook": _handbook,

@@ -1,8 +1,8 @@
 //! The Python face of the crate `hankwise`: every function here hands over to the crate.
 #![deny(unsafe_code)]
 #![allow(clippy::needless_pass_by_value, reason = "PyO3 hands arguments over by value")]
-#![allow(clippy::doc_link_with_quotes, reason = "examples in Python index with texts")]
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
+#![allow(clippy::doc_link_with_quotes, reason = "examples in Python have lists of texts")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod article;
@@ -12,6 +12,7 @@ mod check_weights;
 mod columns;
 mod convert;
 mod counts;
+mod draft;
 mod errors;
 mod finish;
 mod formula;
@@ -28,6 +29,7 @@ mod reed;
 mod result;
 mod rounding;
 mod settings;
+mod weave;
 mod wheels;
 mod working;
 mod wraps;
@@ -61,6 +63,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
     m.add_class::<reed::ReedChoice>()?;
     m.add_class::<settings::Settings>()?;
+    m.add_class::<weave::Weave>()?;
+    m.add_class::<draft::Draft>()?;
+    m.add_class::<draft::Layers>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -88,7 +93,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             "yarn",
             "Designation, count, folding, twist, hanks and winding, diameter, strength, evenness.",
         ),
-        ("cloth", "Sett and reed, the piece, its mass, knitting, finishing."),
+        ("cloth", "Weave, sett and reed, the piece, its mass, knitting, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, gearing, time and money."),
     ] {
         let name = format!("hankwise.{room}");
@@ -139,6 +144,9 @@ fn room_functions<'py>(
             wrap_pyfunction!(article::colour_order, m)?,
             wrap_pyfunction!(settings::settings, m)?,
             wrap_pyfunction!(reed::choose_reed, m)?,
+            wrap_pyfunction!(weave::weave, m)?,
+            wrap_pyfunction!(weave::satin_moves, m)?,
+            wrap_pyfunction!(draft::draft, m)?,
         ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         _ => vec![],
