@@ -131,6 +131,12 @@ def _parser() -> argparse.ArgumentParser:
         "--draft", action="store_true", help="threading, tie-up and treadling as well"
     )
     weave.add_argument("--ends", type=_whole, help="with --draft: healds a shaft for so many ends")
+    weave.add_argument("--picture", metavar="F.svg", help="draw it")
+    weave.add_argument(
+        "--kind", choices=["point paper", "draft", "face"], help="what --picture draws"
+    )
+    weave.add_argument("--warp", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
+    weave.add_argument("--weft", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
     weave.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     formula = commands.add_parser(

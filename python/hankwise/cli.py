@@ -18,6 +18,7 @@ from hankwise._options import read
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
+    from typing import Literal
 
 
 def _progress() -> Callable[[int, int], None] | None:
@@ -178,7 +179,19 @@ def _row_as_numbers(row: dict[str, object]) -> dict[str, object]:
 def _weave(args: argparse.Namespace) -> None:
     if args.ends is not None and not args.draft:
         raise hw.NotationError("--ends counts the healds of a draft; write --draft with it")
+    colours = {name: getattr(args, name) for name in ("warp", "weft")}
+    if args.picture is None and (args.kind or any(colours.values())):
+        raise hw.NotationError(
+            "--kind, --warp and --weft say how a picture is drawn; write --picture F.svg with them"
+        )
     weave = hw.cloth.weave(" ".join(args.words))
+    if args.picture is not None:
+        # Colours alone say that a face is meant.
+        kind: Literal["point paper", "draft", "face"] = args.kind or (
+            "face" if any(colours.values()) else "point paper"
+        )
+        weave.picture(kind, **colours).save(args.picture)
+        print(f"picture: {args.picture}", file=sys.stderr)
     draft = weave.draft() if args.draft else None
     if not args.json:
         print(weave.report().rstrip())

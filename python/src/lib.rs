@@ -23,6 +23,7 @@ mod inputs;
 mod make;
 mod out;
 mod particulars;
+mod picture;
 mod plan;
 mod quantity;
 mod reed;
@@ -58,6 +59,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<particulars::Particulars>()?;
+    m.add_class::<picture::Picture>()?;
     m.add_class::<finish::Process>()?;
     m.add_class::<article::ColourOrder>()?;
     m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
