@@ -36,7 +36,8 @@ def handbook_figure(table: str, of: str, end: str) -> tuple[float, str]:
     (figure,) = hw.handbook[table].find(of)
     if end == "only":
         assert figure.low == figure.high
-    return (figure.high if end == "high" else figure.low), figure.unit
+    given = figure.high if end == "high" else figure.low
+    return given.number(given.unit), given.unit
 
 
 def weave_figure(weave: str | list[str], figure: str, **threads: str) -> tuple[float, str]:
