@@ -39,6 +39,7 @@ mod error;
 pub mod fibre;
 pub mod formula;
 pub mod handbook;
+pub(crate) mod lanes;
 pub mod mill;
 pub mod normal;
 pub mod number;

@@ -104,6 +104,11 @@ pub trait Equation<const K: usize>: 'static {
     fn residual<N: Number>(unknown: V<N>, known: [V<N>; K]) -> V<N>;
     /// The root, to the last figure that double precision gives; NaN where there is none.
     fn root(known: [f64; K]) -> f64;
+    /// The roots of several equations, bit for bit those of [`Equation::root`].
+    #[inline(always)]
+    fn roots<const L: usize>(known: [[f64; L]; K]) -> [f64; L] {
+        std::array::from_fn(|lane| Self::root(known.map(|k| k[lane])))
+    }
 }
 
 /// The slope of the residual in the unknown, and in each of the known figures.

@@ -17,17 +17,23 @@ struct Card {
     sources: Vec<Expr>,
     limits: Vec<Expr>,
     slips: Vec<Expr>,
+    /// Blocks of rows are computed several lanes at a time.
+    lanes: bool,
 }
 
 impl Parse for Card {
     fn parse(input: ParseStream<'_>) -> syn::Result<Self> {
         let span = input.span();
-        let (mut result, mut lists) = (None, [Vec::new(), Vec::new(), Vec::new()]);
+        let (mut result, mut lanes) = (None, false);
+        let mut lists = [Vec::new(), Vec::new(), Vec::new()];
         for item in Punctuated::<syn::MetaNameValue, Token![,]>::parse_terminated(input)? {
             let name = item.path.require_ident()?.to_string();
             let place = ["sources", "limits", "slips"].iter().position(|l| *l == name);
             match (name.as_str(), place, item.value) {
                 ("result", _, value) => result = Some(value),
+                ("lanes", _, Expr::Lit(syn::ExprLit { lit: Lit::Bool(flag), .. })) => {
+                    lanes = flag.value;
+                }
                 (_, Some(place), Expr::Array(array)) => {
                     lists[place] = array.elems.into_iter().collect();
                 }
@@ -37,7 +43,7 @@ impl Parse for Card {
                 (_, None, value) => {
                     return Err(Error::new_spanned(
                         value,
-                        "expected result = \"symbol\", sources = […], limits = […] or slips = […]",
+                        "expected result = \"symbol\", sources = […], limits = […], slips = […] or lanes = true",
                     ));
                 }
             }
@@ -45,7 +51,7 @@ impl Parse for Card {
         let [sources, limits, slips] = lists;
         let result =
             result.ok_or_else(|| Error::new(span, "the symbol is missing: result = \"K\""))?;
-        Ok(Card { result, sources, limits, slips })
+        Ok(Card { result, sources, limits, slips, lanes })
     }
 }
 
@@ -87,7 +93,7 @@ fn expand(card: &Card, function: &ItemFn) -> syn::Result<Tokens> {
     let typed = typed_function(function, &inputs, &output, &entry);
     let entry_of_catalogue =
         catalogue_entry(card, function, &inputs, &output, &entry, [&summary, &details]);
-    let runs = ways_to_run(function, &inputs, &entry);
+    let runs = ways_to_run(card, function, &inputs, &entry);
     Ok(quote!(#typed #entry_of_catalogue #runs))
 }
 
@@ -156,7 +162,7 @@ fn catalogue_entry(
     entry: &syn::Ident,
     [summary, details]: [&String; 2],
 ) -> Tokens {
-    let Card { result, sources, limits, slips } = card;
+    let Card { result, sources, limits, slips, .. } = card;
     let name = &function.sig.ident;
     let text = name.to_string();
     let lists = inputs.iter().filter(|i| i.many).count();
@@ -189,7 +195,7 @@ fn catalogue_entry(
 }
 
 /// The body over bare numbers, and what runs it: over a row, over a block of rows, recorded.
-fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Tokens {
+fn ways_to_run(card: &Card, function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Tokens {
     let (name, block) = (&function.sig.ident, &function.block);
     let parameters = inputs.iter().map(|Input { name, many, .. }| {
         if *many {
@@ -231,6 +237,21 @@ fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Token
             quote!(crate::number::V(columns[#place][at]))
         }
     });
+    let rows = if card.lanes && lists == 0 {
+        let places = 0..inputs.len();
+        quote!(
+            for at in (0..crate::formula::BLOCK).step_by(crate::lanes::LANES) {
+                let lanes = body(#(crate::lanes::Lanes::of(columns[#places], at)),*);
+                lanes.0.put(out, at);
+            }
+        )
+    } else {
+        quote!(
+            for (at, out) in out.iter_mut().enumerate() {
+                *out = body(#(#from_columns),*).0;
+            }
+        )
+    };
     quote! {
         #[allow(non_snake_case, clippy::pedantic, unused_imports)]
         mod #name {
@@ -247,9 +268,7 @@ fn ways_to_run(function: &ItemFn, inputs: &[Input], entry: &syn::Ident) -> Token
                 out: &mut [f64; crate::formula::BLOCK],
             ) {
                 #length_of_columns
-                for (at, out) in out.iter_mut().enumerate() {
-                    *out = body(#(#from_columns),*).0;
-                }
+                #rows
             }
             pub(super) fn record<'t>(
                 row: &[crate::worked::Worked<'t>],

@@ -1059,14 +1059,14 @@ draw_in_found: _DrawInFound
 class _EndsAfterStretch(Formula):
     """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
-    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); p₁ = 10 / n₁; h₂ = D − h₁; l₂
-    = D × 2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ /
-    (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D
-    − h₂))))); p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′
-    = (l₁ − D × θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′ = root of (l₂ − D × θ₂′)
-    × sin(θ₂′) + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) × cos(θ₂′) + D × sin(θ₂′); n₁′ =
-    (no answer if D < h₁, else (no answer if D < h₁′, else 10 / p₁′))
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); p₁ = 10 / n₁; h₂ = D − h₁; l₂ = D × 2 ×
+    arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ / (p₁ + √(p₁
+    × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))));
+    p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′ = (l₁ − D ×
+    θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′ = root of (l₂ − D × θ₂′) × sin(θ₂′)
+    + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) × cos(θ₂′) + D × sin(θ₂′); n₁′ = (no answer
+    if D < h₁, else (no answer if D < h₁′, else 10 / p₁′))
 
     ends: ends
     picks: picks
@@ -2869,9 +2869,9 @@ picks_in_piece: _PicksInPiece
 class _PlainThickness(Formula):
     """Thickness of plain cloth: the higher of the two crowns.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
-    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); h₂ = D − h₁; H = (no answer
-    if D < h₁, else greater of (h₁ + d₁, h₂ + d₂))
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; H = (no answer if D < h₁, else
+    greater of (h₁ + d₁, h₂ + d₂))
 
     picks: picks
     warp_crimp: crimp of the warp
@@ -4028,10 +4028,10 @@ warp_yarn: _WarpYarn
 class _WeftCrimp(Formula):
     """Crimp of the weft in plain cloth, from that of the warp.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
-    sin(θ₁) − p₂; h₁ = (l₁ − D × θ₁) × sin(θ₁) + D × (1 − cos(θ₁)); h₂ = D − h₁; p₁ = 10 / n₁; θ₂
-    = 2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))); l₂ = D × θ₂ + (p₁ − D × sin(θ₂)) /
-    cos(θ₂); c₂ = (no answer if D < h₁, else l₂ / p₁ − 1)
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; p₁ = 10 / n₁; s₂ = √(p₁ × p₁ −
+    h₂ × (2 × D − h₂)); θ₂ = 2 × arctan(h₂ / (p₁ + s₂)); l₂ = D × θ₂ + s₂; c₂ = (no answer if D <
+    h₁, else l₂ / p₁ − 1)
 
     ends: ends
     picks: picks

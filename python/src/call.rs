@@ -10,8 +10,9 @@ use crate::columns::{in_kind, rows};
 use crate::errors::{NotationError, RangeWarning, raise};
 use crate::formula::Formula;
 use crate::inputs::{
-    Call, Given, base_unit, check_column, labelled, locate, members, one, one_shape,
+    Call, Given, base_unit, check_column, extent, labelled, locate, members, one, one_shape,
 };
+use crate::out::in_parts;
 use crate::quantity::Quantity;
 
 /// Tells what is unusual; whoever wants it as an error turns the warning into one.
@@ -125,8 +126,17 @@ impl Formula {
     }
 
     /// A sentence for a column with figures outside the usual range: the first, and how many.
-    pub(crate) fn unusual_in(&self, place: usize, of: usize, column: &[f64]) -> Option<String> {
+    pub(crate) fn unusual_in(
+        &self,
+        place: usize,
+        of: usize,
+        column: &[f64],
+        (least, most): (f64, f64),
+    ) -> Option<String> {
         let (low, high) = self.card.input(place, of).usual;
+        if least >= low && most <= high {
+            return None;
+        }
         let odd = |x: &&f64| **x < low || **x > high;
         let message = self.card.unusual_at(place, of, *column.iter().find(odd)?)?;
         let count = column.iter().filter(odd).count();
@@ -153,8 +163,9 @@ impl Formula {
                 }
                 Given::Many(..) => {
                     let column: &[f64] = many.next().map_or(&[], |c| c);
-                    check_column(column, input, self.card.name)?;
-                    unusual.extend(self.unusual_in(place, of, column));
+                    let extent = extent(column);
+                    check_column(column, extent, input, self.card.name)?;
+                    unusual.extend(self.unusual_in(place, of, column, extent));
                     Column::Each(column)
                 }
             });
@@ -162,7 +173,17 @@ impl Formula {
         self.card.check_whole_columns(&given).map_err(|e| raise(&e))?;
         let length = columns.first().map_or(0, |c| c.len());
         let mut out = vec![0.0; length];
-        py.detach(|| self.card.evaluate_columns(&given, &mut out));
+        py.detach(|| {
+            in_parts(
+                length,
+                |size| out.chunks_mut(size).enumerate().map(move |(at, out)| (at * size, out)),
+                |(start, out): (usize, &mut [f64])| {
+                    let part: Vec<Column<'_>> =
+                        given.iter().map(|column| column.part(start, out.len())).collect();
+                    self.card.evaluate_columns(&part, out);
+                },
+            );
+        });
         warn(py, unusual)?;
         let shape: Vec<usize> = arrays.first().map(|a| a.shape().to_vec()).unwrap_or_default();
         let array = numpy::PyArray1::from_vec(py, out).reshape(shape)?;

@@ -143,7 +143,7 @@ fn across(change: Change, given: &Array<'_>, out: &Array<'_>) -> bool {
 
 /// Does the parts of so many figures; whichever core is free takes the next. The figures do not depend
 /// on who computes them.
-fn in_parts<P: Send, I: Iterator<Item = P> + Send>(
+pub(crate) fn in_parts<P: Send, I: Iterator<Item = P> + Send>(
     figures: usize,
     parts: impl FnOnce(usize) -> I,
     work: impl Fn(P) + Sync,

@@ -14,6 +14,19 @@ pub enum Column<'a> {
     Each(&'a [f64]),
 }
 
+impl Column<'_> {
+    /// The rows from `start`, as many as `length`.
+    ///
+    /// # Panics
+    /// Where the column has not so many.
+    pub fn part(&self, start: usize, length: usize) -> Column<'_> {
+        match self {
+            Column::One(x) => Column::One(*x),
+            Column::Each(rows) => Column::Each(&rows[start..start + length]),
+        }
+    }
+}
+
 impl Formula {
     /// Runs the formula over columns in base units; each full column is as long as `out`.
     ///

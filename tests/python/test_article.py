@@ -84,6 +84,16 @@ def test_the_sensitivity_of_the_yarn_to_the_shrinkage_is_that_of_two_runs():
     assert slope == pytest.approx((mass(10.01) - mass(9.99)) / 0.02, rel=1e-4)
 
 
+def test_the_setts_wanted_are_those_of_the_finished_cloth():
+    loom = {k: v for k, v in THROW.items() if k not in ("reed", "ends_per_dent", "picks")}
+    piece = hw.cloth.piece(**loom, finished_ends="5.8 ends/cm", finished_picks="5 picks/cm")
+    found = [piece[f"{threads}_finished"].number("threads/cm") for threads in ("ends", "picks")]
+    assert found == pytest.approx([5.8, 5], rel=1e-12)
+    assert piece["sett"].number("ends/cm") == pytest.approx(5.8 * 0.88 * 0.94)
+    assert "picks in the finished cloth" in str(piece)
+    assert "5 picks/cm" in str(piece)
+
+
 def test_a_yarn_is_given_for_its_count():
     yarn = hw.yarn.parse("2/16 Nm")
     assert str(hw.cloth.piece(**{**THROW, "warp": yarn})) == str(hw.cloth.piece(**THROW))

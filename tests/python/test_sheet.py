@@ -1,8 +1,8 @@
 """Live workbooks against the library: change the inputs, recalculate in LibreOffice, compare.
 
 Every formula of the catalogue and the plan are written as workbooks; their inputs are changed by
-their defined names, all of them are recalculated in one run of LibreOffice, and what comes out must
-be what the library says for the changed inputs.
+their defined names, all of them are recalculated in LibreOffice, and what comes out must be what
+the library says for the changed inputs.
 """
 
 import math
@@ -23,6 +23,10 @@ PLAIN = {"Count", "Money", "Ratio"}  # written without a unit
 UNITS: dict[str, list[str]] = {}
 for _unit in hw.units():
     UNITS.setdefault(_unit["kind"], []).append(_unit["symbol"])
+UNITS["thickness"] = UNITS["yarn diameter"]
+# What only iteration finds is a value in a workbook; beside it a cell tells when it is stale.
+SOLVED = {name for name, f in hw.formulas.items() if "root of" in (f.__doc__ or "")}
+RESIDUAL = 7
 
 # Formulas with a bend in them: inputs on either side of it, and the answer worked by hand.
 BOTH_SIDES = {
@@ -75,6 +79,30 @@ BOTH_SIDES = {
         # No thrums where nothing is woven.
         ({"pieces": "0", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
         ({"pieces": "3", "fixed": "2 kg", "each": "0.5 kg"}, 3.5),
+    ],
+    "thickness_by_rule": [
+        # Waves of 1.4 × 1 mm × √0.04 = 0.28 mm and 0.7 − 0.28 mm: the crown of the weft is higher.
+        (
+            {
+                "picks": "10 threads/cm",
+                "warp_crimp": "4 %",
+                "warp_diameter": "0.3 mm",
+                "weft_diameter": "0.4 mm",
+                "factor": "1.4",
+            },
+            0.82,
+        ),
+        # 1.4 × √0.16 = 0.56 mm: that of the warp is.
+        (
+            {
+                "picks": "10 threads/cm",
+                "warp_crimp": "16 %",
+                "warp_diameter": "0.3 mm",
+                "weft_diameter": "0.4 mm",
+                "factor": "1.4",
+            },
+            0.86,
+        ),
     ],
     "warp_sections": [
         # Four sections of 150 ends are 600; for an end more a fifth is made.
@@ -294,31 +322,35 @@ def put(path: Path, changed: dict[str, float]) -> None:
 
 
 def recalculate(folder: Path) -> Path:
-    """Recalculate all the workbooks of a folder in one run of LibreOffice."""
+    """Recalculate all the workbooks of a folder in LibreOffice."""
     office = shutil.which("soffice")
     assert office, (
         "LibreOffice is missing and this test needs it: apt-get install libreoffice-calc-nogui"
     )
     out = folder / "recalculated"
     files = sorted(folder.glob("*.xlsx"))
-    done = subprocess.run(
-        [
-            office,
-            f"-env:UserInstallation={(folder / 'profile').as_uri()}",
-            "--headless",
-            "--convert-to",
-            "xlsx",
-            "--outdir",
-            str(out),
-            *map(str, files),
-        ],
-        capture_output=True,
-        text=True,
-        timeout=300,
-    )
+    said = ""
+    # It takes no more than some 250 at a time.
+    for start in range(0, len(files), 200):
+        done = subprocess.run(
+            [
+                office,
+                f"-env:UserInstallation={(folder / 'profile').as_uri()}",
+                "--headless",
+                "--convert-to",
+                "xlsx",
+                "--outdir",
+                str(out),
+                *map(str, files[start : start + 200]),
+            ],
+            capture_output=True,
+            text=True,
+            timeout=300,
+        )
+        said += done.stdout + done.stderr
     written = {path.name for path in out.glob("*.xlsx")}
     missing = [path.name for path in files if path.name not in written]
-    assert not missing, f"LibreOffice did not write {missing}: {done.stdout}{done.stderr}"
+    assert not missing, f"LibreOffice did not write {missing}: {said}"
     return out
 
 
@@ -344,7 +376,7 @@ def assert_live(path: Path, inputs: set[str]) -> None:
             continue
         if cell.coordinate in cells.values():
             assert isinstance(cell.value, int | float), cell.coordinate
-        else:
+        elif not str(row[RESIDUAL - 1].value if len(row) >= RESIDUAL else "").startswith("="):
             assert str(cell.value).startswith("="), (cell.coordinate, cell.value)
 
 
@@ -355,7 +387,7 @@ def cases(tmp_path_factory) -> list[tuple[Case, float]]:
     all_cases: list[Case] = []
     for name, formula in hw.formulas.items():
         first = middling(formula, 0.4)
-        others = [middling(formula, 0.65)]
+        others = [first if name in SOLVED else middling(formula, 0.65)]
         for texts, expected in BOTH_SIDES.get(name, []):
             others.append(given(formula, texts))
             others[-1].expected = expected
@@ -388,7 +420,7 @@ def test_every_formula_recalculates_to_what_the_library_says(cases):
 
 def test_inputs_were_really_changed(cases):
     for case, sheet in cases:
-        if case.expected is None:
+        if case.expected is None and case.formula.name not in SOLVED:
             first = middling(case.formula, 0.4).answer()
             assert sheet != pytest.approx(first, rel=1e-6, abs=0), case.formula.name
 
@@ -397,9 +429,35 @@ def test_both_sides_of_a_bend(cases):
     bent = {
         name
         for name, f in hw.formulas.items()
-        if any(word in f.equation for word in ("smaller", "greater", "round", " if "))
+        # Where there is an answer on one side only, there is no other to go to.
+        if name not in SOLVED
+        and any(
+            word in f.equation.replace("no answer if", "")
+            for word in ("smaller", "greater", "round", " if ")
+        )
     }
     assert bent == set(BOTH_SIDES), "a formula with a bend needs inputs on both sides of it"
     for case, sheet in cases:
         if case.expected is not None:
             assert sheet == pytest.approx(case.expected, rel=NEAR, abs=0), case.inputs()
+
+
+def test_a_stale_root_is_told(tmp_path):
+    formula = hw.formulas["weft_crimp"]
+    first, other = middling(formula, 0.4), middling(formula, 0.65)
+    for place, case in enumerate((first, other)):
+        path = tmp_path / f"{place}.xlsx"
+        formula.working(**first.inputs()).to_sheet(path)
+        put(path, case.cells())
+    out = recalculate(tmp_path)
+    left = []
+    for place in (0, 1):
+        sheet = openpyxl.load_workbook(out / f"{place}.xlsx", data_only=True)["Working"]
+        left += [
+            row[RESIDUAL - 1].value
+            for row in sheet.iter_rows(min_row=3)
+            if row[RESIDUAL - 1].value is not None
+        ]
+    still, stale = left
+    assert abs(still) < 1e-15
+    assert abs(stale) > 1e-4

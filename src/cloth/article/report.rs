@@ -111,7 +111,10 @@ impl Article {
     }
     fn say(&self, name: &str, value: f64, kind: Kind) -> String {
         match self.said_in(name, kind) {
-            Some(unit) => with_unit(unit.from_base(value), &unit.symbol.replace("threads", "ends")),
+            Some(unit) => {
+                let threads = if name.starts_with("picks") { "picks" } else { "ends" };
+                with_unit(unit.from_base(value), &unit.symbol.replace("threads", threads))
+            }
             None if kind == Kind::Count => figure(value),
             None => crate::quantity::print::of_kind(value, kind),
         }

@@ -6,7 +6,10 @@
 
 use std::f64::consts::PI;
 
-use super::thread::{FromHeight, FromSpacing, angle, height, length, spacing};
+use super::thread::{
+    FromHeight, FromSpacing, angle, angle_by_straight_part, height, height_by_half_angle, length,
+    spacing, straight_part,
+};
 use crate::formula::{Formula, formula};
 use crate::number::{Equation, Number, V};
 use crate::quantity::{
@@ -135,7 +138,8 @@ pub fn crimp_height<N: Number>(
 fn warp_height<N: Number>(p2: V<N>, crimp: V<N>, d: V<N>) -> V<N> {
     let l1 = (p2 * (1.0 + crimp)).named("l₁");
     let theta1 = V::solved::<FromSpacing, 3>([l1, p2, d], "θ₁");
-    height(theta1, l1, d).named("h₁")
+    let straight = (l1 - d * theta1).named("s₁");
+    height_by_half_angle(theta1, straight, p2).named("h₁")
 }
 
 /// A figure of the cloth, if the warp's wave leaves any height to the weft's.
@@ -149,6 +153,7 @@ pub(super) fn if_it_fits<N: Number>(h1: V<N>, d: V<N>, figure: V<N>) -> V<N> {
 /// The two share the height of the cloth: what the one has more, the other has less. For the warp's
 /// crimp from the weft's change warp and weft about.
 #[formula(
+    lanes = true,
     result = "c₂",
     sources = ["Balasubramanian"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled"],
@@ -176,8 +181,9 @@ pub fn weft_crimp<N: Number>(
     let h1 = warp_height(p2, warp_crimp, diameters);
     let h2 = (diameters - h1).named("h₂");
     let p1 = (10.0 / ends).named("p₁");
-    let theta2 = angle(h2, p1, diameters).named("θ₂");
-    let l2 = length(theta2, p1, diameters).named("l₂");
+    let straight = straight_part(h2, p1, diameters).named("s₂");
+    let theta2 = angle_by_straight_part(h2, p1, straight).named("θ₂");
+    let l2 = (diameters * theta2 + straight).named("l₂");
     if_it_fits(h1, diameters, l2 / p1 - 1.0)
 }
 
@@ -201,6 +207,7 @@ pub fn crown_height<N: Number>(
 
 /// Thickness of plain cloth: the higher of the two crowns.
 #[formula(
+    lanes = true,
     result = "H",
     sources = ["Balasubramanian", "memory"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled", "without pressure: a gauge presses"],

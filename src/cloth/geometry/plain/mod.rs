@@ -165,14 +165,14 @@ fn changes(known: &[KnownFigure]) -> String {
 ///
 /// ```
 /// use hankwise::cloth::plain_cloth;
-/// use hankwise::quantity::parse;
+/// use hankwise::quantity::{Kind, parse, parse_as};
 ///
 /// let cloth = plain_cloth(&[
 ///     ("ends", parse("9 ends/cm")?, None),
 ///     ("picks", parse("10 picks/cm")?, None),
 ///     ("warp_crimp", parse("4.5 %")?, None),
-///     ("warp_diameter", parse("0.36 mm")?, None),
-///     ("weft_diameter", parse("0.34 mm")?, None),
+///     ("warp_diameter", parse_as("0.36 mm", Kind::Diameter)?, None),
+///     ("weft_diameter", parse_as("0.34 mm", Kind::Diameter)?, None),
 /// ])?;
 /// assert_eq!(format!("{:.4}", cloth.find("weft_crimp")?.value), "0.0706");
 /// # Ok::<(), hankwise::Error>(())
@@ -190,7 +190,16 @@ pub fn plain_cloth(known: &[(&str, Amount, Option<String>)]) -> Result<Particula
                     names.join(", ")
                 ))
             })?;
-            KNOWN[place].kind.check(amount.base()).map_err(|e| e.at(name))?;
+            let kind = KNOWN[place].kind;
+            if amount.unit.kind != kind.family() {
+                return Err(Error::unit(format!(
+                    "{name}: {} is a {}, a {} is wanted; read it with parse_as",
+                    amount.unit.symbol,
+                    amount.unit.kind.words(),
+                    kind.words()
+                )));
+            }
+            kind.check(amount.base()).map_err(|e| e.at(name))?;
             Ok((place, *amount, typed.clone()))
         })
         .collect::<Result<_>>()?;
