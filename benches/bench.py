@@ -13,6 +13,7 @@ from pathlib import Path
 import by_regex
 import hankwise as hw
 import numpy as np
+import weaves
 from hankwise import _hankwise
 
 LOT = Path(__file__).parent.parent / "examples" / "first-lot.toml"
@@ -71,6 +72,36 @@ def columns(figures: int = 10_000_000, repeats: int = 41) -> None:
             print(f"convert of 1e7, {name} / NumPy's {peer}: {ratio:.2f} × (aim: {aim})")
 
 
+def weave(threads: int = 1000) -> None:
+    """All figures of a weave of random squares, from the array on, against NumPy, in turn."""
+    squares = np.random.default_rng(1).integers(0, 2, (threads, threads)).astype(bool)
+
+    def ours() -> dict[str, object]:
+        woven = hw.cloth.weave(squares)
+        each, float_, longest = woven.interlacings, woven.average_float, woven.longest_float
+        return {
+            "warp_up": woven.warp_up,
+            "crossing_firmness": woven.crossing_firmness,
+            "floating_factor": woven.floating_factor,
+        } | {system: (each[system], float_[system], longest[system]) for system in each}
+
+    found, peer = ours(), weaves.figures(squares)
+    for system in ("warp", "weft"):
+        each, float_, longest = peer[system]
+        assert found[system] == (each.tolist(), float_, longest)
+    times: tuple[list[float], list[float]] = ([], [])
+    for _ in range(61):
+        for way, all_of in zip((ours, lambda: weaves.figures(squares)), times, strict=True):
+            begin = time.perf_counter()
+            way()
+            all_of.append(time.perf_counter() - begin)
+    mine, numpy = map(statistics.median, times)
+    print(
+        f"a weave of {threads} × {threads} by NumPy / ours: {1e3 * numpy:.2f} ms / "
+        f"{1e3 * mine:.2f} ms: {numpy / mine:.1f} × (aim: 10)"
+    )
+
+
 def main() -> None:
     """Measure and print."""
     best = float("inf")
@@ -93,6 +124,7 @@ def main() -> None:
     convert = call("hw.convert(16.0, 'Nm', 'YSW')")
     print(f"convert / empty call: {convert:.0f} ns / {empty:.0f} ns: {convert / empty:.2f} × (2.3)")
     columns()
+    weave()
     given = "R 69.3 tex Z 400/2 S 600; 34 tex"
     assert by_regex.parse(given).build.ends == hw.yarn.parse(given).singles
     nothing = call(f"empty_text({given!r})")

@@ -5,16 +5,29 @@ from typing import Any
 
 from hankwise._hankwise import (
     ColourOrder,
+    Draft,
     FinishingProcess,
     Particulars,
     ReedChoice,
     Settings,
+    Weave,
     _Measure,
     _Measures,
     _Plain,
     _Plains,
+    _Threads,
+    _Woven,
 )
 
+def weave(weave: _Woven, /) -> Weave: ...
+def satin_moves(ends: int, /) -> list[int]: ...
+def draft(
+    threading: _Threads,
+    tie_up: Sequence[_Threads] | None = None,
+    treadling: _Threads | None = None,
+    *,
+    lifts: Sequence[_Threads] | None = None,
+) -> Draft: ...
 def piece(
     *,
     width: _Measure,
@@ -109,7 +122,7 @@ def pieces_from_yarn(
 ) -> Particulars: ...
 def colour_order(order: str, ends: int | None = None, *, even: bool = True) -> ColourOrder: ...
 def settings(
-    weave: str,
+    weave: _Woven,
     warp: _Measure,
     weft: _Measure | None = None,
     factor: _Plain | None = None,

@@ -104,6 +104,16 @@ def _parser() -> argparse.ArgumentParser:
     yarn.add_argument("--working", metavar="NAME", help="show how a figure comes about")
     yarn.add_argument("--json", action="store_true", help="print JSON for other programs")
 
+    weave = commands.add_parser(
+        "weave", help="what there is to say of a weave: weave 2/2 twill, weave '3/2(4+2)'"
+    )
+    weave.add_argument(
+        "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
+    )
+    weave.add_argument("--draft", action="store_true", help="show threading, tie-up, treadling too")
+    weave.add_argument("--ends", type=_whole, help="with --draft: healds a shaft for so many ends")
+    weave.add_argument("--json", action="store_true", help="print JSON for other programs")
+
     settings = commands.add_parser(
         "settings", parents=[own], help="closest setts of a weave in its yarns, by every theory"
     )

@@ -151,6 +151,43 @@ def _described(yarn: hw.Yarn) -> dict[str, object]:
     }
 
 
+def _weave(args: argparse.Namespace) -> None:
+    if args.ends is not None and not args.draft:
+        raise hw.NotationError("--ends counts the healds of a draft; write --draft with it")
+    weave = hw.cloth.weave(" ".join(args.words))
+    draft = weave.draft() if args.draft else None
+    if not args.json:
+        print(weave.report().rstrip())
+        if draft is not None:
+            print(f"\n{draft.report(args.ends)}".rstrip())
+        return
+    keys = (
+        "name",
+        "repeat",
+        "rows",
+        "interlacings",
+        "average_float",
+        "longest_float",
+        "ashenhurst_ratio",
+        "warp_up",
+        "balance",
+        "interlacement_ratio",
+        "crossing_firmness",
+        "floating_factor",
+    )
+    parts: dict[str, object] = {"hankwise": hw.__version__}
+    parts |= {key: getattr(weave, key) for key in keys}
+    if draft is not None:
+        parts["draft"] = {
+            "threading": draft.threading,
+            "tie_up": draft.tie_up,
+            "treadling": draft.treadling,
+        }
+        if args.ends is not None:
+            parts["healds"] = draft.ends_on_shafts(args.ends)
+    print(json.dumps(parts, ensure_ascii=False, indent=1))
+
+
 def _settings(args: argparse.Namespace) -> None:
     given = {name: getattr(args, name) for name in ("weft", "factor", "volume", "ends", "picks")}
     found = hw.cloth.settings(" ".join(args.words), args.warp, **given, unit=args.unit)
@@ -320,6 +357,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         "plan": _plan,
         "convert": _convert,
         "yarn": _yarn,
+        "weave": _weave,
         "settings": _settings,
         "formula": _formula,
         "formulas": _formulas,

@@ -1,4 +1,4 @@
-"""Sett and reed, the piece, its mass, knitting, finishing."""
+"""Weave, sett and reed, the piece, its mass, knitting, finishing."""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
@@ -6,14 +6,17 @@ from typing import Literal, final
 
 from hankwise._cloth_more import choose_reed as choose_reed
 from hankwise._cloth_more import colour_order as colour_order
+from hankwise._cloth_more import draft as draft
 from hankwise._cloth_more import finished_sample as finished_sample
 from hankwise._cloth_more import finishing as finishing
 from hankwise._cloth_more import piece as piece
 from hankwise._cloth_more import pieces_from_yarn as pieces_from_yarn
 from hankwise._cloth_more import plain_cloth as plain_cloth
 from hankwise._cloth_more import process as process
+from hankwise._cloth_more import satin_moves as satin_moves
 from hankwise._cloth_more import settings as settings
 from hankwise._cloth_more import to_weave as to_weave
+from hankwise._cloth_more import weave as weave
 from hankwise._hankwise import (
     Formula,
     Quantity,

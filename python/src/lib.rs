@@ -12,6 +12,7 @@ mod check_weights;
 mod columns;
 mod convert;
 mod counts;
+mod draft;
 mod errors;
 mod finish;
 mod formula;
@@ -28,6 +29,7 @@ mod reed;
 mod result;
 mod rounding;
 mod settings;
+mod weave;
 mod wheels;
 mod working;
 mod wraps;
@@ -56,6 +58,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<particulars::Particulars>()?;
+    m.add_class::<weave::Weave>()?;
+    m.add_class::<draft::Draft>()?;
+    m.add_class::<draft::Layers>()?;
     m.add_class::<finish::Process>()?;
     m.add_class::<article::ColourOrder>()?;
     m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
@@ -88,7 +93,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             "yarn",
             "Designation, count, folding, twist, hanks and winding, diameter, strength, evenness.",
         ),
-        ("cloth", "Sett and reed, the piece, its mass, knitting, finishing."),
+        ("cloth", "Weave, sett and reed, the piece, its mass, knitting, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, gearing, time and money."),
     ] {
         let name = format!("hankwise.{room}");
@@ -129,6 +134,9 @@ fn room_functions<'py>(
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
         "cloth" => vec![
+            wrap_pyfunction!(weave::weave, m)?,
+            wrap_pyfunction!(weave::satin_moves, m)?,
+            wrap_pyfunction!(draft::draft, m)?,
             wrap_pyfunction!(geometry::plain_cloth, m)?,
             wrap_pyfunction!(finish::process, m)?,
             wrap_pyfunction!(finish::finished_sample, m)?,

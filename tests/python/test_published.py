@@ -6,6 +6,9 @@ of the binary arithmetic itself is forgiven on top, as in the tests of the crate
 A row may ask for an input instead of the result: that input is "?" and the result is given under
 the name "=". `{"mass": "?", "regain": "17 %", "=": "100 kg"}` asks for the mass of which 100 kg
 come out; `expected` is then that input, in `unit`, and the formula is solved for it.
+
+Rows about what is no formula (a figure of the handbook, of a weave, of a satin) are described in
+`tests/published/others.rs`.
 """
 
 import csv
@@ -29,6 +32,40 @@ def rows(path: Path) -> list[dict[str, str]]:
         return list(csv.DictReader(file))
 
 
+def handbook_figure(table: str, of: str, end: str) -> tuple[float, str]:
+    (figure,) = hw.handbook[table].find(of)
+    low, high = (x if x is None else x.number(figure.unit) for x in (figure.low, figure.high))
+    if end == "only":
+        assert low == high
+    return (high if end == "high" else low), figure.unit
+
+
+def weave_figure(weave: str | list[str], figure: str, **threads: str) -> tuple[float, str]:
+    woven = hw.cloth.weave(weave)
+    if figure == "interlacings_in":
+        ((of, number),) = threads.items()
+        return woven.interlacings_in(**{of: int(number)}), ""
+    system = "warp" if figure.endswith(("warp", "end")) else "weft"
+    if figure.startswith("interlacings_of"):
+        return sum(woven.interlacings[system]) / len(woven.interlacings[system]), ""
+    if figure.startswith("average_float"):
+        return woven.average_float[system], ""
+    return getattr(woven, figure), ""
+
+
+def satin_figure(ends: str, figure: str, **at: str) -> tuple[float, str]:
+    if figure == "riser":
+        row = hw.cloth.weave(f"{ends}-end sateen move {at['move']}").rows[int(at["pick"]) - 1]
+        return row.index("1") + 1, ""
+    try:
+        return sum(2 * move <= int(ends) for move in hw.cloth.satin_moves(int(ends))), ""
+    except hw.RangeError:
+        return 0, ""
+
+
+OTHERS = {"handbook": handbook_figure, "weave": weave_figure, "satin": satin_figure}
+
+
 def answers(row: dict[str, str]) -> list[float]:
     """What the library says, by each of its ways, in the row's unit."""
     inputs, unit = json.loads(row["inputs"]), row["unit"]
@@ -42,6 +79,9 @@ def answers(row: dict[str, str]) -> list[float]:
             hw.convert(number, given.unit, unit),
             hw.convert([number], given.unit, unit)[0],
         ]
+    if row["formula"] in OTHERS:
+        number, of = OTHERS[row["formula"]](**inputs)
+        return [hw.convert(number, of, unit) if unit and of != unit else number]
     formula = hw.formulas[row["formula"]]
     if "=" in inputs:
         wanted = inputs.pop("=")

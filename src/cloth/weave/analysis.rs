@@ -14,6 +14,16 @@ pub enum System {
     Weft,
 }
 
+impl System {
+    /// Weft for warp, warp for weft.
+    pub const fn other(self) -> System {
+        match self {
+            System::Warp => System::Weft,
+            System::Weft => System::Warp,
+        }
+    }
+}
+
 /// Which threads show on the face.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Balance {
@@ -70,20 +80,18 @@ impl Weave {
     /// How often each thread of a system passes from one face to the other in the repeat, going
     /// round: the first thread joins the last.
     pub fn interlacings(&self, system: System) -> Vec<usize> {
-        let grid = self.by(system);
-        (0..grid.lines()).map(|thread| changes(grid, thread)).collect()
+        self.passages(system).to_vec()
     }
     /// All passages of a system in the repeat.
-    fn passages(&self, system: System) -> usize {
-        let grid = self.by(system);
-        (0..grid.lines()).map(|thread| changes(grid, thread)).sum()
+    fn all_passages(&self, system: System) -> usize {
+        self.passages(system).iter().sum()
     }
     fn squares(&self) -> usize {
         self.ends() * self.picks()
     }
     /// Threads to an interlacing, over all threads of a system: F.
     pub fn average_float(&self, system: System) -> f64 {
-        self.squares() as f64 / self.passages(system) as f64
+        self.squares() as f64 / self.all_passages(system) as f64
     }
     /// Threads to an interlacing, thread by thread.
     pub fn average_floats(&self, system: System) -> Vec<f64> {
@@ -100,23 +108,21 @@ impl Weave {
     }
     /// The crossing-over firmness factor: passages of warp and weft to a crossing of threads.
     pub fn crossing_firmness(&self) -> f64 {
-        let passages = self.passages(System::Warp) + self.passages(System::Weft);
+        let passages = self.all_passages(System::Warp) + self.all_passages(System::Weft);
         passages as f64 / self.squares() as f64
     }
     /// The floating-yarn factor: by how many threads the floats of both systems exceed one, to a
     /// crossing of threads.
     pub fn floating_factor(&self) -> f64 {
-        let excess: usize = [System::Warp, System::Weft]
-            .into_iter()
-            .flat_map(|system| self.floats(system))
-            .map(|float| float.length - 1)
-            .sum();
-        excess as f64 / self.squares() as f64
+        // The floats of a thread fill it and each begins at a passage: what they exceed one by is what
+        // the passages leave.
+        let passages = self.all_passages(System::Warp) + self.all_passages(System::Weft);
+        (2 * self.squares() - passages) as f64 / self.squares() as f64
     }
-    /// Ashenhurst's ratio R/(R + I) of a system: how much of the room threads take, and their
-    /// interlacings the rest.
+    /// Ashenhurst's ratio R/(R + I) for the sett of a system: which part of the room its threads take,
+    /// while the interlacings of the other system take the rest.
     pub fn ashenhurst_ratio(&self, system: System) -> f64 {
-        let float = self.average_float(system);
+        let float = self.average_float(system.other());
         float / (float + 1.0)
     }
     /// Share of the crossings where the warp is up.
@@ -133,32 +139,34 @@ impl Weave {
     }
     /// The floats of a system, face and back, thread by thread.
     pub fn floats(&self, system: System) -> impl Iterator<Item = Float> + '_ {
+        (0..self.by(system).lines()).flat_map(move |thread| self.floats_of(system, thread))
+    }
+    fn floats_of(&self, system: System, thread: usize) -> impl Iterator<Item = Float> + use<'_> {
         let grid = self.by(system);
-        (0..grid.lines()).flat_map(move |thread| {
-            let starts: Vec<usize> = starts(grid, thread).collect();
-            (0..starts.len()).map(move |k| {
-                let from = starts[k];
-                let to = starts.get(k + 1).copied().unwrap_or(starts[0] + grid.len());
-                Float {
-                    system,
-                    thread,
-                    from,
-                    length: to - from,
-                    on_face: grid.get(thread, from) == (system == System::Warp),
-                }
-            })
+        let starts: Vec<usize> = starts(grid, thread).collect();
+        (0..starts.len()).map(move |k| {
+            let from = starts[k];
+            let to = starts.get(k + 1).copied().unwrap_or(starts[0] + grid.len());
+            Float {
+                system,
+                thread,
+                from,
+                length: to - from,
+                on_face: grid.get(thread, from) == (system == System::Warp),
+            }
         })
     }
     /// The longest float of a system, the first of equals.
     pub fn longest_float(&self, system: System) -> Float {
-        // Every thread of a weave floats somewhere.
-        let first = Float { system, thread: 0, from: 0, length: 0, on_face: true };
-        self.floats(system).fold(first, |best, f| if f.length > best.length { f } else { best })
+        // Many threads at a time: along an end its floats lie across the picks.
+        let across = match system {
+            System::Warp => &self.0.by_pick,
+            System::Weft => &self.0.by_end,
+        };
+        let (thread, from, length) = across.longest_across();
+        let on_face = self.by(system).get(thread, from) == (system == System::Warp);
+        Float { system, thread, from, length, on_face }
     }
-}
-
-fn changes(grid: &Grid, thread: usize) -> usize {
-    grid.changes(thread).map(|w| w.count_ones() as usize).sum()
 }
 
 /// Where the floats of a thread begin.

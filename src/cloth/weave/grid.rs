@@ -24,24 +24,18 @@ impl Grid {
         }
         grid
     }
-    /// Lines of `len` squares that follow each other.
-    pub(super) fn pack(cells: &[bool], len: usize) -> Grid {
+    /// Lines of `len` squares that follow each other, a byte each, 0 where empty.
+    pub(super) fn pack(cells: &[u8], len: usize) -> Grid {
         let mut grid = Grid::new(cells.len() / len, len);
         for (line, words) in cells.chunks_exact(len).zip(grid.words.chunks_exact_mut(grid.stride)) {
-            for (part, word) in line.chunks(64).zip(words) {
-                let mut eights = part.chunks_exact(8);
-                let mut at = 0;
-                for eight in &mut eights {
-                    // Eight bytes of 0 or 1 gathered into one byte by a multiplication.
-                    let bytes: [u8; 8] = std::array::from_fn(|k| u8::from(eight[k]));
-                    let gathered =
-                        u64::from_le_bytes(bytes).wrapping_mul(0x0102_0408_1020_4080) >> 56;
-                    *word |= gathered << at;
-                    at += 8;
-                }
-                for (k, filled) in eights.remainder().iter().enumerate() {
-                    *word |= u64::from(*filled) << (at + k);
-                }
+            let (blocks, rest) = line.as_chunks::<64>();
+            for (block, word) in blocks.iter().zip(words.iter_mut()) {
+                *word = gathered(block);
+            }
+            if let Some(last) = words.get_mut(blocks.len()) {
+                let mut block = [0; 64];
+                block[..rest.len()].copy_from_slice(rest);
+                *last = gathered(&block);
             }
         }
         grid
@@ -111,6 +105,112 @@ impl Grid {
             Some((word ^ before) & used)
         })
     }
+
+    /// How often each line changes.
+    pub(super) fn passages(&self) -> Vec<usize> {
+        let spare = self.stride * 64 - self.len;
+        let count = |line| {
+            let words = self.line(line);
+            // All but the ends in a plain loop over neighbours, which is fast.
+            let inner = words.windows(2).map(|two| two[1] ^ (two[1] << 1 | two[0] >> 63));
+            let inner: u32 = inner.map(u64::count_ones).sum();
+            let tail = words[self.stride - 1];
+            let first = words[0] ^ (words[0] << 1 | (tail >> (63 - spare) & 1));
+            // The square past the last is empty: it is a change where the last is filled.
+            let past = if spare > 0 { tail >> (63 - spare) & 1 } else { 0 };
+            (inner + first.count_ones()) as usize - past as usize
+        };
+        (0..self.lines).map(count).collect()
+    }
+
+    /// The longest row of squares alike across the lines, going round: the square at which it stands,
+    /// the line where it begins, how long it is. Of equals the first square, then the first line.
+    pub(super) fn longest_across(&self) -> (usize, usize, usize) {
+        let (lines, stride) = (self.lines, self.stride);
+        // Marks where a square is like the one on the line before; marks of so many lines are laid on
+        // top of each other, twice as many each round, until none would be left.
+        let mut marks = self.alike_before();
+        let mut count = 1;
+        while 2 * count < lines && meet(&marks, count * stride) {
+            lay(&mut marks, count * stride);
+            count *= 2;
+        }
+        // Few are left: each is followed from where it begins.
+        let mut best = (0, 0, 1);
+        for line in 0..lines {
+            let before = (line + lines - 1) % lines;
+            if marks[line * stride..][..stride].iter().all(|word| *word == 0) {
+                continue;
+            }
+            for k in 0..stride {
+                let mut begin = marks[line * stride + k] & !marks[before * stride + k];
+                while begin != 0 {
+                    let square = k * 64 + begin.trailing_zeros() as usize;
+                    begin &= begin - 1;
+                    let side = self.get(line, square);
+                    let further = (count..lines)
+                        .take_while(|more| self.get((line + more) % lines, square) == side)
+                        .count();
+                    let found = (square, before, 1 + count + further);
+                    let earlier = (found.0, found.1) < (best.0, best.1);
+                    if found.2 > best.2 || found.2 == best.2 && earlier {
+                        best = found;
+                    }
+                }
+            }
+        }
+        best
+    }
+    /// Marks where a square is like the one on the line before, the first line after the last.
+    fn alike_before(&self) -> Vec<u64> {
+        let before = self.words.len() - self.stride;
+        let line_before = self.words[before..].iter().chain(&self.words[..before]);
+        let mut marks: Vec<u64> =
+            self.words.iter().zip(line_before).map(|(word, other)| !(word ^ other)).collect();
+        let used = u64::MAX >> (self.stride * 64 - self.len);
+        marks.iter_mut().skip(self.stride - 1).step_by(self.stride).for_each(|word| *word &= used);
+        marks
+    }
+}
+
+/// True where some mark stands on another one so many words later, going round.
+fn meet(marks: &[u64], by: usize) -> bool {
+    let (head, tail) = marks.split_at(by);
+    marks.iter().zip(tail.iter().chain(head)).any(|(mark, later)| mark & later != 0)
+}
+
+/// Leaves the marks that stand on another one so many words later, going round.
+fn lay(marks: &mut [u64], by: usize) {
+    let head = marks[..by].to_vec();
+    let whole = marks.len() - by;
+    for start in (0..whole).step_by(by) {
+        let (here, later) = marks.split_at_mut(start + by);
+        here[start..].iter_mut().zip(later).for_each(|(mark, later)| *mark &= *later);
+    }
+    // What is left over at the end of the last step, and then the beginning.
+    for (mark, later) in marks[whole..].iter_mut().zip(&head) {
+        *mark &= later;
+    }
+}
+
+/// A bit for each of 64 bytes that is not 0.
+fn gathered(block: &[u8; 64]) -> u64 {
+    const LOW: u64 = 0x7F7F_7F7F_7F7F_7F7F;
+    let (eights, _) = block.as_chunks::<8>();
+    // The byte j of the k-th eight becomes bit k of byte j, and then rows and columns are exchanged.
+    let mut bits = 0;
+    for (k, eight) in eights.iter().enumerate() {
+        let bytes = u64::from_le_bytes(*eight);
+        let filled = (((bytes & LOW) + LOW) | bytes) & !LOW;
+        bits |= filled >> (7 - k);
+    }
+    for (by, mask) in
+        [(7, 0x00AA_00AA_00AA_00AA), (14, 0x0000_CCCC_0000_CCCC), (28, 0x0000_0000_F0F0_F0F0)]
+    {
+        let swapped = (bits ^ (bits >> by)) & mask;
+        bits ^= swapped ^ (swapped << by);
+    }
+    bits
 }
 
 /// Exchanges rows and columns of a block, halving the squares it moves each time.
@@ -141,8 +241,8 @@ mod tests {
                 (seed ^ (line * 1031 + at * 37) as u64).wrapping_mul(0x9E37_79B9_7F4A_7C15) >> 63 == 1
             };
             let grid = Grid::from_fn(lines, len, filled);
-            let cells: Vec<bool> =
-                (0..lines * len).map(|k| filled(k / len, k % len)).collect();
+            let cells: Vec<u8> =
+                (0..lines * len).map(|k| 7 * u8::from(filled(k / len, k % len))).collect();
             prop_assert!(grid == Grid::pack(&cells, len));
             let turned = grid.transposed();
             prop_assert!(turned == Grid::from_fn(len, lines, |at, line| filled(line, at)));

@@ -4,14 +4,19 @@
 //! filled where the warp is up.
 
 mod analysis;
+mod draft;
 mod grid;
 mod iso;
 mod layers;
 mod make;
+mod name;
 mod read;
+mod report;
 mod satin;
 
 pub use analysis::{Balance, Float, System};
+pub use draft::{Draft, Drawing};
+pub use layers::{Layers, Stitch, layer_order};
 pub use make::Hand;
 pub use satin::satin_moves;
 
@@ -38,11 +43,13 @@ const SQUARES: usize = 100_000_000;
 #[derive(Clone, PartialEq, Eq, Hash)]
 pub struct Weave(Arc<Sides>);
 
-/// The same squares by pick and by end.
+/// The same squares by pick and by end, and what is counted along each.
 #[derive(PartialEq, Eq, Hash)]
 struct Sides {
     by_pick: Grid,
     by_end: Grid,
+    of_picks: Vec<usize>,
+    of_ends: Vec<usize>,
 }
 
 impl Weave {
@@ -81,6 +88,12 @@ impl Weave {
 
     /// From all squares, pick after pick, the first woven first: true where the warp is up.
     pub fn from_cells(cells: &[bool], ends: usize) -> Result<Weave> {
+        let bytes: Vec<u8> = cells.iter().map(|up| u8::from(*up)).collect();
+        Weave::from_bytes(&bytes, ends)
+    }
+
+    /// From all squares as bytes, pick after pick, the first woven first: 0 where the warp is down.
+    pub fn from_bytes(cells: &[u8], ends: usize) -> Result<Weave> {
         if cells.is_empty() || ends == 0 {
             return Err(Error::notation(
                 "a weave has ends and picks; write its rows, such as [\"10\", \"01\"] for plain",
@@ -117,12 +130,14 @@ impl Weave {
     }
 
     fn of(by_pick: Grid) -> Result<Weave> {
-        let picks = by_pick.period();
-        let by_end = by_pick.first(picks).transposed();
+        let (picks, across) = (by_pick.period(), by_pick.len());
+        let by_pick = by_pick.first(picks);
+        let by_end = by_pick.transposed();
         let ends = by_end.period();
         let by_end = by_end.first(ends);
-        let by_pick = by_end.transposed();
-        let weave = Weave(Arc::new(Sides { by_pick, by_end }));
+        let by_pick = if by_end.lines() == across { by_pick } else { by_end.transposed() };
+        let (of_ends, of_picks) = (by_end.passages(), by_pick.passages());
+        let weave = Weave(Arc::new(Sides { by_pick, by_end, of_picks, of_ends }));
         weave.check()?;
         Ok(weave)
     }
@@ -130,27 +145,23 @@ impl Weave {
     /// A thread that never changes face is not woven in.
     fn check(&self) -> Result<()> {
         let loose = |system: System| {
-            let grid = self.by(system);
-            (0..grid.lines())
-                .find(|thread| grid.changes(*thread).all(|w| w == 0))
-                .map(|thread| (thread, grid.get(thread, 0)))
+            let thread = self.passages(system).iter().position(|n| *n == 0)?;
+            Some((thread, self.by(system).get(thread, 0)))
         };
         if let Some((end, up)) = loose(System::Warp) {
-            let (is, wants) = if up { ("lowered", "raised") } else { ("raised", "lowered") };
+            let (never, now) = if up { ("lowered", "raised") } else { ("raised", "lowered") };
             return Err(Error::range(format!(
-                "end {} is never {is}: it floats out of the repeat and is not woven in; have it {is} \
-                 on one pick at least (now it is {wants} on all {})",
-                end + 1,
-                self.picks()
+                "end {} is never {never}: it is {now} on every pick, floats out of the repeat and is \
+                 not woven in; have it {never} on one pick at least",
+                end + 1
             )));
         }
         if let Some((pick, up)) = loose(System::Weft) {
             let (is, change) = if up { ("under", "lower") } else { ("over", "raise") };
             return Err(Error::range(format!(
-                "pick {} lies {is} all {} ends: it floats out of the repeat and is not woven in; \
-                 {change} one end at least on it",
-                pick + 1,
-                self.ends()
+                "pick {} lies {is} every end: it floats out of the repeat and is not woven in; {change} \
+                 one end at least on it",
+                pick + 1
             )));
         }
         Ok(())
@@ -180,6 +191,13 @@ impl Weave {
         match system {
             System::Warp => &self.0.by_end,
             System::Weft => &self.0.by_pick,
+        }
+    }
+    /// How often each thread of a system passes from one face to the other.
+    fn passages(&self, system: System) -> &[usize] {
+        match system {
+            System::Warp => &self.0.of_ends,
+            System::Weft => &self.0.of_picks,
         }
     }
 }

@@ -10,6 +10,9 @@ const HELP: &str = "write a name such as 'plain', '2/2 twill', '5/2/1/2 twill S'
                     plain', a mat such as '3/2(4+2)', an ISO 9354 code such as '20-02 02-01-01', or \
                     the picks from the first woven, such as '10 01'";
 
+/// Longest text that is taken for a name or a code.
+const LONG: usize = 400;
+
 /// What kind of weave a name is of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Sort {
@@ -103,17 +106,17 @@ impl Weave {
             return Err(Error::notation("a text of more than four million letters is no weave"));
         }
         let text = text.trim();
+        if text.len() <= LONG && super::iso::looks_like(text) {
+            return super::iso::expand(text);
+        }
         if let Some(rows) = rows(text) {
             return Weave::from_rows(&rows);
         }
-        if text.len() > 400 {
+        if text.len() > LONG {
             let begin: String = text.chars().take(40).collect();
             return Err(Error::notation(format!("'{begin}…' is too long for a name; {HELP}")));
         }
         let lower = text.to_lowercase().replace('ê', "e");
-        if super::iso::looks_like(&lower) {
-            return super::iso::expand(&lower);
-        }
         if let Some(mat) = mat(&lower) {
             return mat;
         }
@@ -153,11 +156,12 @@ fn rows(text: &str) -> Option<Vec<&str>> {
     let marks = "10xX#.-■□";
     let mut rows: Vec<&str> = text.split(split).filter(|row| !row.is_empty()).collect();
     let drawn = rows.iter().all(|row| row.chars().all(|c| marks.contains(c)));
+    let lines = text.contains('\n');
     // One word of dashes, dots or a number is no drawing.
-    if !drawn || rows.len() < 2 {
+    if rows.len() < 2 || !(drawn || lines) {
         return None;
     }
-    if text.contains('\n') {
+    if lines {
         rows.reverse();
     }
     Some(rows)
@@ -189,7 +193,7 @@ fn name(text: &str, words: &[&str]) -> Result<Name> {
     let mut rest = words.iter().copied().peekable();
     let once = |there: bool, what: &str| {
         if there {
-            Err(Error::notation(format!("'{text}' has two {what}s; leave one")))
+            Err(Error::notation(format!("'{text}' has two {what}; leave one")))
         } else {
             Ok(())
         }
@@ -199,21 +203,21 @@ fn name(text: &str, words: &[&str]) -> Result<Name> {
         // 2x2 is said of hopsacks alone.
         let square = numbers(&word.replace('×', "x"), 'x').filter(|f| f.len() == 2);
         if let Some(formula) = formula.or(square) {
-            once(name.formula.is_some(), "formula")?;
+            once(name.formula.is_some(), "formulas")?;
             name.formula = Some(formula);
         } else if let Some((_, sort)) = SORTS.iter().find(|(w, _)| *w == word) {
             name.sorts.push(*sort);
         } else if let Some(ends) = word.strip_suffix("-end").or(word.strip_suffix("-ends")) {
-            once(name.ends.is_some(), "number of end")?;
+            once(name.ends.is_some(), "numbers of ends")?;
             name.ends = Some(count(ends, text)?);
         } else if let Some(ends) = whole(word) {
-            once(name.ends.is_some(), "number of end")?;
+            once(name.ends.is_some(), "numbers of ends")?;
             name.ends = Some(ends);
         } else {
             match word {
                 "weave" | "cloth" | "over" | "end" | "ends" | "picks" | "hand" => {}
                 "move" | "step" => {
-                    once(name.step.is_some(), "move")?;
+                    once(name.step.is_some(), "moves")?;
                     name.step = Some(count(rest.next().unwrap_or_default(), text)?);
                 }
                 "s" | "left" | "left-hand" => name.hand = Some(Hand::Left),
@@ -223,23 +227,32 @@ fn name(text: &str, words: &[&str]) -> Result<Name> {
                 "weft-way" => name.weft_way = true,
                 _ => {
                     let known = SORTS.iter().map(|(w, _)| *w).chain(WORDS);
-                    return Err(Error::notation(match did_you_mean(word, known) {
-                        Some(near) => format!(
-                            "'{text}' is no weave that is known here: '{word}' is not a word of it; did \
-                             you mean '{}'?",
-                            words
-                                .iter()
-                                .map(|w| if *w == word { near } else { w })
-                                .collect::<Vec<_>>()
-                                .join(" ")
-                        ),
-                        None => format!("'{text}' is no weave that is known here; {HELP}"),
-                    }));
+                    // A word may be known and stand where it has no meaning.
+                    let near = did_you_mean(word, known).filter(|near| *near != word);
+                    let near = near.map(str::to_owned).or_else(|| slashed(word));
+                    let mended = near.map(|near| {
+                        let mend =
+                            |w: &&str| if *w == word { near.clone() } else { (*w).to_owned() };
+                        words.iter().map(mend).collect::<Vec<_>>().join(" ")
+                    });
+                    let tail = match mended.filter(|mended| Weave::parse(mended).is_ok()) {
+                        Some(mended) => format!("did you mean '{mended}'?"),
+                        None => HELP.to_owned(),
+                    };
+                    return Err(Error::notation(format!(
+                        "'{text}' is no weave that is known here, for '{word}'; {tail}"
+                    )));
                 }
             }
         }
     }
     Ok(name)
+}
+
+/// A formula with other signs between its numbers, such as 2-2.
+fn slashed(word: &str) -> Option<String> {
+    let mended = word.replace(['-', ':', '.', '_'], "/");
+    numbers(&mended, '/').filter(|f| f.len() > 1).map(|_| mended)
 }
 
 fn count(word: &str, text: &str) -> Result<usize> {

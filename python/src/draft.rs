@@ -1,0 +1,179 @@
+//! How a weave is put on the loom, and the layers of a double cloth.
+
+use hankwise::cloth;
+use pyo3::prelude::*;
+use pyo3::types::PyString;
+
+use crate::errors::{NotationError, raise};
+use crate::weave::Weave;
+
+/// What a pickle keeps: threading, tie-up, treadling.
+type State = (Vec<usize>, Vec<Vec<usize>>, Vec<usize>);
+
+/// The draft of a weave: threading, tie-up, treadling. Make one with `hankwise.cloth.draft`.
+///
+/// Shafts and treadles are numbered from 1; a treadle raises the shafts that it ties.
+#[pyclass(frozen, eq, module = "hankwise")]
+#[derive(Clone, PartialEq, Eq)]
+pub(crate) struct Draft {
+    pub(crate) draft: cloth::Draft,
+}
+
+/// The layers of a double cloth.
+#[pyclass(frozen, module = "hankwise")]
+pub(crate) struct Layers {
+    pub(crate) layers: cloth::Layers,
+}
+
+/// Numbers from 1, as a list or as a text such as `1 2 3 4` or `1-2-3-4`.
+fn numbers(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<usize>> {
+    let amiss = || {
+        NotationError::new_err(format!(
+            "draft, {name}: whole numbers from 1 are wanted; write a list or a text such as '1 2 3 4'"
+        ))
+    };
+    if let Ok(text) = value.cast::<PyString>() {
+        let text = text.to_cow()?;
+        let split = text.split(|c: char| c.is_whitespace() || c == ',' || c == '-');
+        let words = split.filter(|w| !w.is_empty());
+        return words.map(|w| w.parse().map_err(|_| amiss())).collect();
+    }
+    value.extract().or_else(|_| value.extract::<usize>().map(|n| vec![n])).map_err(|_| amiss())
+}
+
+fn lists(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<Vec<usize>>> {
+    if value.is_instance_of::<PyString>() {
+        return Err(NotationError::new_err(format!(
+            "draft, {name}: a list is wanted, such as ['1 2', '2 3', '3 4', '4 1']"
+        )));
+    }
+    value.try_iter()?.map(|one| numbers(&one?, name)).collect()
+}
+
+/// draft(threading, tie_up=None, treadling=None, *, lifts=None)
+/// --
+///
+/// A draft, from threading, tie-up and treadling, or from threading and the shafts that each pick lifts.
+///
+/// >>> import hankwise as hw
+/// >>> draft = hw.cloth.draft("1 2 3 4 2 1 4 3", ["1 2", "2 3", "3 4", "4 1"], "1 2 3 4")
+/// >>> draft.weave
+/// <weave: 2/2 herringbone, 8 × 4>
+/// >>> draft.ends_on_shafts(810)
+/// [203, 203, 202, 202]
+#[pyfunction]
+#[pyo3(
+    signature = (threading, tie_up=None, treadling=None, *, lifts=None),
+    text_signature = "(threading, tie_up=None, treadling=None, *, lifts=None)"
+)]
+pub(crate) fn draft(
+    threading: &Bound<'_, PyAny>,
+    tie_up: Option<&Bound<'_, PyAny>>,
+    treadling: Option<&Bound<'_, PyAny>>,
+    lifts: Option<&Bound<'_, PyAny>>,
+) -> PyResult<Draft> {
+    let threading = numbers(threading, "threading")?;
+    let draft = match (tie_up, treadling, lifts) {
+        (Some(tie_up), Some(treadling), None) => {
+            cloth::Draft::new(threading, lists(tie_up, "tie_up")?, numbers(treadling, "treadling")?)
+        }
+        (None, None, Some(lifts)) => cloth::Draft::lifted(threading, &lists(lifts, "lifts")?),
+        _ => {
+            return Err(NotationError::new_err(
+                "draft: tie_up and treadling are wanted together, or lifts in place of both",
+            ));
+        }
+    };
+    draft.map(|draft| Draft { draft }).map_err(|e| raise(&e.at("draft")))
+}
+
+#[pymethods]
+impl Draft {
+    /// The shaft of each end.
+    #[getter]
+    fn threading(&self) -> Vec<usize> {
+        self.draft.threading().to_vec()
+    }
+    /// The shafts that each treadle raises.
+    #[getter]
+    fn tie_up(&self) -> Vec<Vec<usize>> {
+        self.draft.tie_up().to_vec()
+    }
+    /// The treadle of each pick.
+    #[getter]
+    fn treadling(&self) -> Vec<usize> {
+        self.draft.treadling().to_vec()
+    }
+    /// The shafts that each pick raises.
+    #[getter]
+    fn lifts(&self) -> Vec<Vec<usize>> {
+        self.draft.lifts()
+    }
+    /// How many shafts.
+    #[getter]
+    fn shafts(&self) -> usize {
+        self.draft.shafts()
+    }
+    /// How many treadles.
+    #[getter]
+    fn treadles(&self) -> usize {
+        self.draft.treadles()
+    }
+    /// In what order ends are drawn: 'straight', 'pointed', 'broken' or 'mixed'.
+    #[getter]
+    fn drawing(&self) -> String {
+        self.draft.drawing().to_string()
+    }
+    /// Ends, and so healds, on each shaft for a number of ends; the last repeat may be incomplete.
+    fn ends_on_shafts(&self, ends: usize) -> Vec<usize> {
+        self.draft.ends_on_shafts(ends)
+    }
+    /// The weave that it gives.
+    #[getter]
+    fn weave(&self) -> PyResult<Weave> {
+        Ok(Weave { weave: self.draft.weave().map_err(|e| raise(&e))? })
+    }
+    /// The draft as text; with a number of ends, also the healds on each shaft.
+    #[pyo3(signature = (ends=None))]
+    fn report(&self, ends: Option<usize>) -> String {
+        self.draft.report(ends).text()
+    }
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
+        let make = py.import("hankwise.cloth")?.getattr("draft")?;
+        Ok((make, (self.threading(), self.tie_up(), self.treadling())))
+    }
+    fn __repr__(&self) -> String {
+        self.draft.report(None).text().trim_end().to_owned()
+    }
+    fn _repr_html_(&self) -> String {
+        self.draft.report(None).html()
+    }
+}
+
+#[pymethods]
+impl Layers {
+    /// Face ends with face picks.
+    #[getter]
+    fn face(&self) -> Weave {
+        Weave { weave: self.layers.face.clone() }
+    }
+    /// Back ends with back picks, seen from the face.
+    #[getter]
+    fn back(&self) -> Weave {
+        Weave { weave: self.layers.back.clone() }
+    }
+    /// Crossings that keep the layers apart.
+    #[getter]
+    fn separators(&self) -> usize {
+        self.layers.separators
+    }
+    /// Crossings that join the layers, in words.
+    #[getter]
+    fn stitches(&self) -> Vec<String> {
+        self.layers.stitches.iter().map(ToString::to_string).collect()
+    }
+    fn __repr__(&self) -> String {
+        let cloth::Layers { face, back, stitches, .. } = &self.layers;
+        format!("<layers: face {face}, back {back}, stitches: {}>", stitches.len())
+    }
+}

@@ -1,0 +1,287 @@
+//! The weave and its draft.
+
+use hankwise::cloth::{self, System};
+use numpy::{PyArray1, PyArray2, PyArrayMethods};
+use pyo3::exceptions::PyTypeError;
+use pyo3::prelude::*;
+use pyo3::types::{PyDict, PyList, PyString, PyTuple};
+
+use crate::draft::{Draft, Layers};
+use crate::errors::{NotationError, raise};
+
+/// How warp and weft interlace, reduced to its smallest repeat. Make one with `hankwise.cloth.weave`.
+///
+/// Ends are numbered from the left and picks from the bottom, as the weaver sees them.
+#[pyclass(frozen, eq, hash, module = "hankwise")]
+#[derive(Clone, PartialEq, Eq, Hash)]
+pub(crate) struct Weave {
+    pub(crate) weave: cloth::Weave,
+}
+
+/// What holds for the warp and what for the weft.
+fn both<'py, T: IntoPyObject<'py>>(
+    py: Python<'py>,
+    of: impl Fn(System) -> T,
+) -> PyResult<Bound<'py, PyDict>> {
+    let both = PyDict::new(py);
+    both.set_item("warp", of(System::Warp))?;
+    both.set_item("weft", of(System::Weft))?;
+    Ok(both)
+}
+
+fn float<'py>(py: Python<'py>, float: &cloth::Float) -> PyResult<Bound<'py, PyDict>> {
+    let one = PyDict::new(py);
+    one.set_item("thread", float.thread + 1)?;
+    one.set_item("from", float.from + 1)?;
+    one.set_item("length", float.length)?;
+    one.set_item("on", if float.on_face { "face" } else { "back" })?;
+    Ok(one)
+}
+
+/// Whatever a weave may be given as.
+pub(crate) fn read(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
+    if let Ok(weave) = value.cast::<Weave>() {
+        return Ok(weave.get().weave.clone());
+    }
+    if let Ok(draft) = value.cast::<Draft>() {
+        return draft.get().draft.weave().map_err(|e| raise(&e));
+    }
+    if let Ok(text) = value.cast::<PyString>() {
+        return cloth::Weave::parse(&text.to_cow()?).map_err(|e| raise(&e));
+    }
+    let list = value.is_instance_of::<PyList>() || value.is_instance_of::<PyTuple>();
+    if list && let Ok(rows) = value.extract::<Vec<String>>() {
+        return cloth::Weave::from_rows(&rows).map_err(|e| raise(&e));
+    }
+    squares(value)
+}
+
+/// An array, or a list of lists: a row is a pick, the first woven first.
+fn squares(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
+    let py = value.py();
+    let wanted = || {
+        let what = value.get_type().name().map_or_else(|_| "that".to_owned(), |n| n.to_string());
+        PyTypeError::new_err(format!(
+            "a weave is a name such as '2/2 twill', a list of picks such as ['10', '01'], or an array \
+             of them with 1 where the warp is up, not {what}"
+        ))
+    };
+    let numpy = py.import("numpy")?;
+    let array = numpy.call_method1("asarray", (value,)).map_err(|_| wanted())?;
+    if array.getattr("ndim")?.extract::<usize>()? != 2 {
+        return Err(wanted());
+    }
+    let kind: String = array.getattr("dtype")?.getattr("kind")?.extract()?;
+    let bytes = match kind.as_str() {
+        "b" => {
+            numpy.call_method1("ascontiguousarray", (&array,))?.call_method1("view", ("uint8",))?
+        }
+        "i" | "u" | "f" => {
+            let up = array.call_method1("__eq__", (1,))?;
+            let known = array.call_method1("__eq__", (0,))?.call_method1("__or__", (&up,))?;
+            if !known.call_method0("all")?.is_truthy()? {
+                return Err(NotationError::new_err(
+                    "the squares of a weave are 1 where the warp is up and 0 where it is down; there \
+                     are other figures among them",
+                ));
+            }
+            numpy.call_method1("ascontiguousarray", (up,))?.call_method1("view", ("uint8",))?
+        }
+        _ => return Err(wanted()),
+    };
+    let bytes = bytes.cast_into::<PyArray2<u8>>().map_err(|_| wanted())?;
+    let ends = bytes.getattr("shape")?.get_item(1)?.extract::<usize>()?;
+    let bytes = bytes.try_readonly()?;
+    let cells = bytes.as_slice()?;
+    py.detach(|| cloth::Weave::from_bytes(cells, ends)).map_err(|e| raise(&e))
+}
+
+/// weave(weave, /)
+/// --
+///
+/// A weave: from a name of the trade, a mat or twill formula, an ISO 9354 code, its picks or a draft.
+///
+/// A satin is warp-faced and a sateen weft-faced. Twills rise to the right (Z) unless 'S' or
+/// 'left-hand' stands with them. A list of picks begins with the first woven; a drawing of several
+/// lines has it at the bottom.
+///
+/// >>> import hankwise as hw
+/// >>> twill = hw.cloth.weave("2/2 twill")
+/// >>> twill.repeat, twill.average_float
+/// ((4, 4), {'warp': 2.0, 'weft': 2.0})
+/// >>> twill == hw.cloth.weave(["1001", "1100", "0110", "0011"])
+/// True
+#[pyfunction]
+#[pyo3(signature = (weave, /), text_signature = "(weave, /)")]
+pub(crate) fn weave(weave: &Bound<'_, PyAny>) -> PyResult<Weave> {
+    Ok(Weave { weave: read(weave)? })
+}
+
+/// satin_moves(ends, /)
+/// --
+///
+/// The moves that make a regular satin of a number of ends.
+///
+/// >>> import hankwise as hw
+/// >>> hw.cloth.satin_moves(8)
+/// [3, 5]
+#[pyfunction]
+#[pyo3(signature = (ends, /), text_signature = "(ends, /)")]
+pub(crate) fn satin_moves(ends: usize) -> PyResult<Vec<usize>> {
+    cloth::satin_moves(ends).map_err(|e| raise(&e))
+}
+
+fn system(name: &str) -> PyResult<System> {
+    match name {
+        "warp" => Ok(System::Warp),
+        "weft" => Ok(System::Weft),
+        _ => Err(NotationError::new_err(format!("'{name}' is no system; write 'warp' or 'weft'"))),
+    }
+}
+
+#[pymethods]
+impl Weave {
+    /// Ends and picks of the repeat.
+    #[getter]
+    fn repeat(&self) -> (usize, usize) {
+        (self.weave.ends(), self.weave.picks())
+    }
+    /// Ends of the repeat.
+    #[getter]
+    fn ends(&self) -> usize {
+        self.weave.ends()
+    }
+    /// Picks of the repeat.
+    #[getter]
+    fn picks(&self) -> usize {
+        self.weave.picks()
+    }
+    /// Its name, or None where it has none here.
+    #[getter]
+    fn name(&self, py: Python<'_>) -> Option<String> {
+        py.detach(|| self.weave.name())
+    }
+    /// How often each end (warp) and each pick (weft) passes from one face to the other in the repeat,
+    /// going round.
+    #[getter]
+    fn interlacings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        both(py, |system| self.weave.interlacings(system))
+    }
+    /// Interlacings of a pick in so many ends, or of an end in so many picks, on average.
+    #[pyo3(signature = (*, ends=None, picks=None))]
+    fn interlacings_in(&self, ends: Option<usize>, picks: Option<usize>) -> PyResult<f64> {
+        match (ends, picks) {
+            (Some(ends), None) => Ok(self.weave.interlacings_in(System::Weft, ends)),
+            (None, Some(picks)) => Ok(self.weave.interlacings_in(System::Warp, picks)),
+            _ => Err(PyTypeError::new_err("one of ends and picks is wanted: write ends=40")),
+        }
+    }
+    /// Threads to an interlacing, F, over all ends (warp) and over all picks (weft).
+    #[getter]
+    fn average_float<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        both(py, |system| self.weave.average_float(system))
+    }
+    /// Threads to an interlacing, end by end (warp) and pick by pick (weft).
+    #[getter]
+    fn average_floats<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        both(py, |system| self.weave.average_floats(system))
+    }
+    /// How many threads the longest float passes, of warp and weft.
+    #[getter]
+    fn longest_float<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        both(py, |system| self.weave.longest_float(system).length)
+    }
+    /// The floats of 'warp' or 'weft', face and back: thread, from, length, on. All count from 1.
+    fn floats<'py>(
+        &self,
+        py: Python<'py>,
+        warp_or_weft: &str,
+    ) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        self.weave.floats(system(warp_or_weft)?).map(|f| float(py, &f)).collect()
+    }
+    /// Share of the crossings where the warp is up.
+    #[getter]
+    fn warp_up(&self) -> f64 {
+        self.weave.warp_up()
+    }
+    /// 'warp-faced', 'weft-faced' or 'even'.
+    #[getter]
+    fn balance(&self) -> String {
+        self.weave.balance().to_string()
+    }
+    /// Interlacings over the most that there could be: 1 for plain.
+    #[getter]
+    fn interlacement_ratio(&self) -> f64 {
+        self.weave.interlacement_ratio()
+    }
+    /// Crossing-over firmness factor (from memory): passages of warp and weft to a crossing.
+    #[getter]
+    fn crossing_firmness(&self) -> f64 {
+        self.weave.crossing_firmness()
+    }
+    /// Floating-yarn factor (from memory): what floats of both systems are longer than 1, to a crossing.
+    #[getter]
+    fn floating_factor(&self) -> f64 {
+        self.weave.floating_factor()
+    }
+    /// Ashenhurst's R/(R + I) for the sett of the warp, by the interlacings of the picks, and of the
+    /// weft, by those of the ends.
+    #[getter]
+    fn ashenhurst_ratio<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        both(py, |system| self.weave.ashenhurst_ratio(system))
+    }
+    /// The squares as an array, a row a pick, the first woven first: True where the warp is up.
+    #[getter]
+    fn matrix<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyArray2<bool>>> {
+        let (ends, picks) = self.repeat();
+        let at = |k: usize| self.weave.is_up(k % ends, k / ends);
+        let cells: Vec<bool> = (0..ends * picks).map(at).collect();
+        PyArray1::from_vec(py, cells).reshape([picks, ends])
+    }
+    /// The picks as texts, the first woven first, with 1 where the warp is up.
+    #[getter]
+    fn rows(&self) -> Vec<String> {
+        self.weave.rows()
+    }
+    /// True where the other differs only in where the repeat begins.
+    fn alike(&self, py: Python<'_>, other: &Bound<'_, PyAny>) -> PyResult<bool> {
+        let other = read(other)?;
+        Ok(py.detach(|| self.weave.alike(&other)))
+    }
+    /// The same interlacing with warp and weft exchanged.
+    fn turned(&self) -> PyResult<Weave> {
+        Ok(Weave { weave: self.weave.turned().map_err(|e| raise(&e))? })
+    }
+    /// The draft with the fewest shafts and treadles.
+    fn draft(&self) -> Draft {
+        Draft { draft: cloth::Draft::of(&self.weave) }
+    }
+    /// Face and back of a double cloth; the order of ends is that of picks too, unless picks are given.
+    #[pyo3(signature = (ends="1 face 1 back", picks=None))]
+    fn layers(&self, ends: &str, picks: Option<&str>) -> PyResult<Layers> {
+        let order = |text: &str| cloth::layer_order(text).map_err(|e| raise(&e));
+        let split = self.weave.split(&order(ends)?, &order(picks.unwrap_or(ends))?);
+        Ok(Layers { layers: split.map_err(|e| raise(&e))? })
+    }
+    /// What there is to say of the weave, as text.
+    fn report(&self) -> String {
+        self.weave.report().text()
+    }
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Vec<String>,))> {
+        Ok((py.import("hankwise.cloth")?.getattr("weave")?, (self.rows(),)))
+    }
+    fn __str__(&self) -> String {
+        self.weave.to_string()
+    }
+    fn __repr__(&self) -> String {
+        match self.weave.name() {
+            Some(name) => {
+                format!("<weave: {name}, {} × {}>", self.weave.ends(), self.weave.picks())
+            }
+            None => format!("<{}>", self.weave),
+        }
+    }
+    fn _repr_html_(&self) -> String {
+        self.weave.report().html()
+    }
+}
