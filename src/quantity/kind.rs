@@ -123,7 +123,7 @@ kinds! {
     /// Loss of length or width in scouring or finishing, on the size before; negative where it grows.
     Shrinkage, "shrinkage on the size before", "", Fraction, -0.999_999, 0.999_999, "10 %";
     /// How much larger it is woven than finished, on the finished size: never a shrinkage.
-    OverWidth, "over-width on the finished size", "", Fraction, -0.5, ANY, "50 %";
+    OverWidth, "over-width on the finished size", "", Fraction, -0.999_999, ANY, "50 %";
     /// Change of length or width as ISO 5077 has it, on the size before: negative where it shrinks.
     DimensionalChange, "dimensional change (ISO 5077)", "", Fraction, -0.999_999, ANY, "-4 %";
     /// Loss of area, on the area before: never that of a side.
@@ -131,7 +131,7 @@ kinds! {
     /// Mass lost, on the mass before; negative where flock, size or a finish goes on.
     MassLoss, "loss of mass on the mass before", "", Fraction, -ANY, 0.999_999, "8 %";
     /// Lengthening under tension, on the length without it.
-    Stretch, "stretch on the unstretched length", "", Fraction, -0.5, ANY, "2 %";
+    Stretch, "stretch on the unstretched length", "", Fraction, -0.999_999, ANY, "2 %";
     /// One number over another of the same kind, such as a draft.
     Ratio, "ratio", "", Ratio, 0.0, ANY, "1.4";
     /// How many: spindles, ends, teeth, pieces.
