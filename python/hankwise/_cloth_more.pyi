@@ -19,6 +19,15 @@ from hankwise._hankwise import (
     _Woven,
 )
 
+def weave(weave: _Woven, /) -> Weave: ...
+def satin_moves(ends: int, /) -> list[int]: ...
+def draft(
+    threading: _Threads,
+    tie_up: Sequence[_Threads] | None = None,
+    treadling: _Threads | None = None,
+    *,
+    lifts: Sequence[_Threads] | None = None,
+) -> Draft: ...
 def piece(
     *,
     width: _Measure,
@@ -113,7 +122,7 @@ def pieces_from_yarn(
 ) -> Particulars: ...
 def colour_order(order: str, ends: int | None = None, *, even: bool = True) -> ColourOrder: ...
 def settings(
-    weave: str,
+    weave: _Woven,
     warp: _Measure,
     weft: _Measure | None = None,
     factor: _Plain | None = None,
@@ -209,12 +218,3 @@ def to_weave(
     mass_per_area: _Measure | None = None,
     mass: _Measure | None = None,
 ) -> Particulars: ...
-def weave(weave: _Woven, /) -> Weave: ...
-def satin_moves(ends: int, /) -> list[int]: ...
-def draft(
-    threading: _Threads,
-    tie_up: Sequence[_Threads] | None = None,
-    treadling: _Threads | None = None,
-    *,
-    lifts: Sequence[_Threads] | None = None,
-) -> Draft: ...

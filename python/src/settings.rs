@@ -6,7 +6,7 @@ use hankwise::cloth::{self, SettingAsk, Theory};
 use hankwise::quantity::{self, Kind};
 use pyo3::exceptions::PyKeyError;
 use pyo3::prelude::*;
-use pyo3::types::PyDict;
+use pyo3::types::{PyDict, PyString};
 
 use crate::call::warn;
 use crate::errors::raise;
@@ -60,8 +60,17 @@ pub(crate) fn settings(
     let given = |value: Option<&Bound<'_, PyAny>>, input: &str, kind: Kind| {
         value.map(|value| single(value, NAME, input, kind)).transpose()
     };
-    let weave = weave.str()?.to_string();
-    let weave = cloth::Interlacing::parse(&weave).map_err(|e| raise(&e.at(NAME)))?;
+    let woven = crate::weave::read(weave)?;
+    // What is named is refused by its name where no theory is for it.
+    let text = if weave.is_instance_of::<PyString>() {
+        Some(weave.str()?.to_string())
+    } else {
+        woven.name()
+    };
+    let weave = match text {
+        Some(text) => cloth::Interlacing::parse(&text).map_err(|e| raise(&e.at(NAME)))?,
+        None => cloth::Interlacing::of(&woven, &woven.to_string()),
+    };
     let warp = single(warp, NAME, "warp", Kind::LinearDensity)?;
     let weft = given(weft, "weft", Kind::LinearDensity)?.unwrap_or(warp);
     let unit = unit.map(|u| quantity::unit(u, Some(Kind::Sett))).transpose();

@@ -34,10 +34,10 @@ def rows(path: Path) -> list[dict[str, str]]:
 
 def handbook_figure(table: str, of: str, end: str) -> tuple[float, str]:
     (figure,) = hw.handbook[table].find(of)
+    low, high = (x if x is None else x.number(figure.unit) for x in (figure.low, figure.high))
     if end == "only":
-        assert figure.low == figure.high
-    given = figure.high if end == "high" else figure.low
-    return given.number(given.unit), given.unit
+        assert low == high
+    return (high if end == "high" else low), figure.unit
 
 
 def weave_figure(weave: str | list[str], figure: str, **threads: str) -> tuple[float, str]:
