@@ -127,9 +127,7 @@ def _parser() -> argparse.ArgumentParser:
     weave.add_argument(
         "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
     )
-    weave.add_argument(
-        "--draft", action="store_true", help="threading, tie-up and treadling as well"
-    )
+    weave.add_argument("--draft", action="store_true", help="show threading, tie-up, treadling too")
     weave.add_argument("--ends", type=_whole, help="with --draft: healds a shaft for so many ends")
     weave.add_argument("--picture", metavar="F.svg", help="draw it")
     weave.add_argument(
