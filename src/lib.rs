@@ -57,7 +57,6 @@ pub mod yarn;
 pub use error::{Error, ErrorKind, Result};
 
 /// Writes a file so that it appears whole or not at all.
-#[cfg(feature = "sheet")]
 pub(crate) fn write_whole(path: &std::path::Path, bytes: &[u8]) -> Result<()> {
     let refuse =
         |e: std::io::Error| Error::plan(format!("{} cannot be written: {e}", path.display()));

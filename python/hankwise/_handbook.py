@@ -27,8 +27,8 @@ class Handbook(_Fixed, dict[str, HandbookTable]):
         """Give the tables that have figures with all the words, with those figures.
 
         >>> import hankwise as hw
-        >>> list(hw.handbook.search("woollen"))
-        ['diameter_factors', 'reels', 'twist_multipliers']
+        >>> list(hw.handbook.search("mule"))
+        ['lea_strength', 'twist_multipliers']
         """
         return Handbook({table.name: table for table in search_tables(words)})
 

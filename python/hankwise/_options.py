@@ -104,16 +104,6 @@ def _parser() -> argparse.ArgumentParser:
     yarn.add_argument("--working", metavar="NAME", help="show how a figure comes about")
     yarn.add_argument("--json", action="store_true", help="print JSON for other programs")
 
-    weave = commands.add_parser(
-        "weave", help="what there is to say of a weave: weave 2/2 twill, weave '3/2(4+2)'"
-    )
-    weave.add_argument(
-        "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
-    )
-    weave.add_argument("--draft", action="store_true", help="show threading, tie-up, treadling too")
-    weave.add_argument("--ends", type=_whole, help="with --draft: healds a shaft for so many ends")
-    weave.add_argument("--json", action="store_true", help="print JSON for other programs")
-
     settings = commands.add_parser(
         "settings", parents=[own], help="closest setts of a weave in its yarns, by every theory"
     )
@@ -130,6 +120,24 @@ def _parser() -> argparse.ArgumentParser:
     settings.add_argument("--working", metavar="THEORY", help="show how a theory's ends come about")
     settings.add_argument("--json", action="store_true", help="print JSON for other programs")
     settings.add_argument("--sheet", metavar="F.xlsx", help="write all as a live workbook")
+
+    weave = commands.add_parser(
+        "weave", help="what there is to say of a weave: weave 2/2 twill, weave '3/2(4+2)'"
+    )
+    weave.add_argument(
+        "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
+    )
+    weave.add_argument(
+        "--draft", action="store_true", help="threading, tie-up and treadling as well"
+    )
+    weave.add_argument("--ends", type=_whole, help="with --draft: healds a shaft for so many ends")
+    weave.add_argument("--picture", metavar="F.svg", help="draw it")
+    weave.add_argument(
+        "--kind", choices=["point paper", "draft", "face"], help="what --picture draws"
+    )
+    weave.add_argument("--warp", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
+    weave.add_argument("--weft", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
+    weave.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     formula = commands.add_parser(
         "formula", parents=[own], help="the answer of a formula with its working, or its card"

@@ -18,6 +18,7 @@ from hankwise._options import read
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
+    from typing import Literal
 
 
 def _progress() -> Callable[[int, int], None] | None:
@@ -151,10 +152,46 @@ def _described(yarn: hw.Yarn) -> dict[str, object]:
     }
 
 
+def _settings(args: argparse.Namespace) -> None:
+    given = {name: getattr(args, name) for name in ("weft", "factor", "volume", "ends", "picks")}
+    found = hw.cloth.settings(" ".join(args.words), args.warp, **given, unit=args.unit)
+    if args.sheet is not None:
+        found.to_sheet(args.sheet)
+        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.working:
+        print(found.working(args.working))
+    elif args.json:
+        rows = [_row_as_numbers(row) for row in found.rows]
+        parts = {"hankwise": hw.__version__, "unit": found.unit, "theories": rows}
+        print(json.dumps(parts, ensure_ascii=False, indent=1))
+    else:
+        print(found)
+
+
+def _row_as_numbers(row: dict[str, object]) -> dict[str, object]:
+    """Give the quantities of a row as numbers in the unit that is said beside them."""
+    return {
+        key: float(value.number(value.unit)) if isinstance(value, hw.Quantity) else value
+        for key, value in row.items()
+    }
+
+
 def _weave(args: argparse.Namespace) -> None:
     if args.ends is not None and not args.draft:
         raise hw.NotationError("--ends counts the healds of a draft; write --draft with it")
+    colours = {name: getattr(args, name) for name in ("warp", "weft")}
+    if args.picture is None and (args.kind or any(colours.values())):
+        raise hw.NotationError(
+            "--kind, --warp and --weft say how a picture is drawn; write --picture F.svg with them"
+        )
     weave = hw.cloth.weave(" ".join(args.words))
+    if args.picture is not None:
+        # Colours alone say that a face is meant.
+        kind: Literal["point paper", "draft", "face"] = args.kind or (
+            "face" if any(colours.values()) else "point paper"
+        )
+        weave.picture(kind, **colours).save(args.picture)
+        print(f"picture: {args.picture}", file=sys.stderr)
     draft = weave.draft() if args.draft else None
     if not args.json:
         print(weave.report().rstrip())
@@ -186,30 +223,6 @@ def _weave(args: argparse.Namespace) -> None:
         if args.ends is not None:
             parts["healds"] = draft.ends_on_shafts(args.ends)
     print(json.dumps(parts, ensure_ascii=False, indent=1))
-
-
-def _settings(args: argparse.Namespace) -> None:
-    given = {name: getattr(args, name) for name in ("weft", "factor", "volume", "ends", "picks")}
-    found = hw.cloth.settings(" ".join(args.words), args.warp, **given, unit=args.unit)
-    if args.sheet is not None:
-        found.to_sheet(args.sheet)
-        print(f"workbook: {args.sheet}", file=sys.stderr)
-    if args.working:
-        print(found.working(args.working))
-    elif args.json:
-        rows = [_row_as_numbers(row) for row in found.rows]
-        parts = {"hankwise": hw.__version__, "unit": found.unit, "theories": rows}
-        print(json.dumps(parts, ensure_ascii=False, indent=1))
-    else:
-        print(found)
-
-
-def _row_as_numbers(row: dict[str, object]) -> dict[str, object]:
-    """Give the quantities of a row as numbers in the unit that is said beside them."""
-    return {
-        key: float(value.number(value.unit)) if isinstance(value, hw.Quantity) else value
-        for key, value in row.items()
-    }
 
 
 def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
@@ -357,8 +370,8 @@ def main(argv: Sequence[str] | None = None) -> int:
         "plan": _plan,
         "convert": _convert,
         "yarn": _yarn,
-        "weave": _weave,
         "settings": _settings,
+        "weave": _weave,
         "formula": _formula,
         "formulas": _formulas,
         "handbook": _handbook,

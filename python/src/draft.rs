@@ -5,6 +5,7 @@ use pyo3::prelude::*;
 use pyo3::types::PyString;
 
 use crate::errors::{NotationError, raise};
+use crate::picture::Picture;
 use crate::weave::Weave;
 
 /// What a pickle keeps: threading, tie-up, treadling.
@@ -132,6 +133,14 @@ impl Draft {
     #[getter]
     fn weave(&self) -> PyResult<Weave> {
         Ok(Weave { weave: self.draft.weave().map_err(|e| raise(&e))? })
+    }
+    /// A picture of the draft and what it weaves; `repeats` across and up.
+    #[pyo3(
+        signature = (*, repeats=None, title=None),
+        text_signature = "($self, *, repeats=None, title=None)"
+    )]
+    fn picture(&self, repeats: Option<(usize, usize)>, title: Option<&str>) -> PyResult<Picture> {
+        Picture::hand_over(self.draft.picture(repeats, title))
     }
     /// The draft as text; with a number of ends, also the healds on each shaft.
     #[pyo3(signature = (ends=None))]

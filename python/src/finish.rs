@@ -283,7 +283,7 @@ pub(crate) fn finished_sample(
 /// >>> cloth["finished_width"], cloth["finished_mass_per_area"]
 /// (<length: 1.467 m>, <mass per area: 400.7 g/m²>)
 /// >>> cloth["width_shrinkage"]
-/// <shrinkage on the size before: 18.5 %>
+/// <shrinkage on the size before: 18.50 %>
 #[pyfunction]
 #[pyo3(
     signature = (processes, /, **loom),
@@ -315,7 +315,7 @@ pub(crate) fn finishing(
 /// >>> [round(loom[name].number("in"), 2) for name in ("loom_width", "loom_length")]
 /// [46.15, 73.17]
 /// >>> loom["loom_ends"].to("ends/in")
-/// <sett: 6.24 ends/in>
+/// <sett: 6.24 threads/in>
 #[pyfunction]
 #[pyo3(
     signature = (processes, /, *, widest=None, **finished),

@@ -23,6 +23,7 @@ mod inputs;
 mod make;
 mod out;
 mod particulars;
+mod picture;
 mod plan;
 mod quantity;
 mod reed;
@@ -61,6 +62,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
     m.add_class::<draft::Layers>()?;
+    m.add_class::<picture::Picture>()?;
     m.add_class::<finish::Process>()?;
     m.add_class::<article::ColourOrder>()?;
     m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;

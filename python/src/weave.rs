@@ -8,6 +8,7 @@ use pyo3::types::{PyDict, PyList, PyString, PyTuple};
 
 use crate::draft::{Draft, Layers};
 use crate::errors::{NotationError, raise};
+use crate::picture::Picture;
 
 /// How warp and weft interlace, reduced to its smallest repeat. Make one with `hankwise.cloth.weave`.
 ///
@@ -262,6 +263,26 @@ impl Weave {
         let order = |text: &str| cloth::layer_order(text).map_err(|e| raise(&e));
         let split = self.weave.split(&order(ends)?, &order(picks.unwrap_or(ends))?);
         Ok(Layers { layers: split.map_err(|e| raise(&e))? })
+    }
+    /// A picture of the weave: 'point paper', 'draft' or 'face'.
+    ///
+    /// `repeats` across and up. A face takes the colours of `warp` and `weft`, a count and a colour in
+    /// turn ("6 black 6 white"; the colour names of CSS, or hex figures), and to be true to scale the setts
+    /// `ends` and `picks`, with `warp_diameter` and `weft_diameter` or the counts `warp_count` and
+    /// `weft_count` (with `volume`, what a gram of the yarn fills, unless it is wool).
+    #[pyo3(
+        signature = (kind="point paper", *, repeats=None, title=None, **face),
+        text_signature = "($self, kind=\"point paper\", *, repeats=None, title=None, **face)"
+    )]
+    fn picture(
+        &self,
+        py: Python<'_>,
+        kind: &str,
+        repeats: Option<(usize, usize)>,
+        title: Option<String>,
+        face: Option<&Bound<'_, PyDict>>,
+    ) -> PyResult<Picture> {
+        crate::picture::draw(&self.weave, kind, repeats, title, face, py)
     }
     /// What there is to say of the weave, as text.
     fn report(&self) -> String {

@@ -96,6 +96,18 @@ impl Column {
             _ => drop(desk.figure(&name, &words, Mass::from(x))),
         }
     }
+    /// True of what is looked at in the yarn, not in the cloth.
+    fn is_of_yarn(&self) -> bool {
+        matches!(self.kind, Kind::Crimp | Kind::CoverFactor)
+            || ["warp", "weft"].contains(&self.name)
+    }
+    /// Its heading with the unit: of setts the unit alone, as in ends/cm.
+    fn heading(&self, symbol: &str) -> String {
+        match symbol.split_once('/') {
+            Some((_, per)) if self.kind == Kind::Sett => format!("{}/{per}", self.head),
+            _ => format!("{}, {symbol}", self.head),
+        }
+    }
     /// The unit in which it is shown, and its name: that in which it was given.
     fn shown(&self, cloth: &Cloth<'_, '_>) -> Option<(&'static Unit, &'static str)> {
         let given = cloth.unit(self.name).map(|unit| (unit, unit.symbol));
@@ -105,38 +117,38 @@ impl Column {
 
 /// Names the figures of the chain and says how they are shown.
 pub(super) fn tell<'t>(desk: &Desk<'t>, told: &Told<'_, '_, 't>) -> Report {
-    let mut columns = vec![("stage".to_owned(), Left)];
-    let mut rows: Vec<Vec<String>> = std::iter::once("off the loom")
-        .chain(told.processes.iter().map(Process::name))
-        .map(|name| vec![name.to_owned()])
+    let stages: Vec<(&str, &str)> = std::iter::once(("loom", "off the loom"))
+        .chain(told.keys.iter().map(String::as_str).zip(told.processes.iter().map(Process::name)))
         .collect();
-    let stages = || std::iter::once("loom").chain(told.keys.iter().map(String::as_str));
-    for column in &COLUMNS {
-        let figures: Option<Vec<_>> = told.states.iter().map(|s| column.of(s)).collect();
-        let (Some(figures), Some((unit, symbol))) = (figures, column.shown(told.cloth)) else {
-            continue;
-        };
-        columns.push((format!("{}, {}", column.head, symbol), Right));
-        for ((key, x), row) in stages().zip(&figures).zip(&mut rows) {
-            let when = match key {
-                "loom" => "off the loom".to_owned(),
-                _ => format!("after {}", row[0]),
-            };
-            column.name(desk, key, &when, *x);
-            row.push(figure(unit.from_base(x.value())));
+    let block = |title: &str, of_yarn: bool| {
+        let mut columns = vec![("stage".to_owned(), Left)];
+        let mut rows: Vec<_> = stages.iter().map(|(_, name)| vec![(*name).to_owned()]).collect();
+        for column in COLUMNS.iter().filter(|column| column.is_of_yarn() == of_yarn) {
+            let figures: Option<Vec<_>> = told.states.iter().map(|s| column.of(s)).collect();
+            let Some((figures, shown)) = figures.zip(column.shown(told.cloth)) else { continue };
+            columns.push((column.heading(shown.1), Right));
+            for (((key, stage), x), row) in stages.iter().zip(&figures).zip(&mut rows) {
+                let when =
+                    if *key == "loom" { (*stage).to_owned() } else { format!("after {stage}") };
+                column.name(desk, key, &when, *x);
+                row.push(figure(shown.0.from_base(x.value())));
+            }
+            column.name(desk, "finished", "when finished", figures[figures.len() - 1]);
         }
-        column.name(desk, "finished", "when finished", figures[figures.len() - 1]);
-    }
+        Block { title: title.to_owned(), columns, rows, ..Block::default() }
+    };
+    let blocks = [block("the cloth, stage by stage", false), block("the yarn in it", true)];
+    let mut blocks: Vec<Block> = blocks.into_iter().filter(|b| b.columns.len() > 1).collect();
     let title = match told.from {
         From::Loom => "From the loom to the finished cloth",
         From::Finished => "What to weave for the finished cloth",
     };
-    let mut foot = bands(told);
-    foot.extend(assumed(told));
-    foot.push(CAUTION.to_owned());
-    let stages = "the cloth, stage by stage".to_owned();
-    let cloth = Block { title: stages, columns, rows, foot, ..Block::default() };
-    Report { title: title.to_owned(), blocks: vec![changes(desk, told), cloth] }
+    if let Some(last) = blocks.last_mut() {
+        last.foot = bands(told).into_iter().chain(assumed(told)).collect();
+        last.foot.push(CAUTION.to_owned());
+    }
+    blocks.insert(0, changes(desk, told));
+    Report { title: title.to_owned(), blocks }
 }
 
 /// What each process does, and all together.

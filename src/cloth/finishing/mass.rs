@@ -110,10 +110,10 @@ pub fn loom_mass_per_area<N: Number>(
 )]
 pub fn mass_loss_found<N: Number>(
     /// mass before
-    #[q("m₁", 0.05..=50.0)]
+    #[q("m₁", 0.01..=50.0)]
     before: Mass<N>,
     /// mass after
-    #[q("m₂", 0.05..=50.0)]
+    #[q("m₂", 0.01..=50.0)]
     after: Mass<N>,
 ) -> MassLoss<N> {
     1.0 - after / before
@@ -128,10 +128,10 @@ pub fn mass_loss_found<N: Number>(
 )]
 pub fn mass_loss_of_areas<N: Number>(
     /// mass per area before
-    #[q("w₁", 100.0..=1000.0)]
+    #[q("w₁", 20.0..=2000.0)]
     before: MassPerArea<N>,
     /// mass per area after
-    #[q("w₂", 100.0..=1000.0)]
+    #[q("w₂", 20.0..=2000.0)]
     after: MassPerArea<N>,
     /// shrinkage in width
     #[q("s_w", -0.05..=0.45)]

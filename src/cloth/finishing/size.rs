@@ -63,10 +63,10 @@ pub fn off_loom_width<N: Number>(
 )]
 pub fn draw_in_found<N: Number>(
     /// width in the reed
-    #[q("B", 1.0..=4.0)]
+    #[q("B", 0.05..=4.0)]
     reed: Length<N>,
     /// width off the loom
-    #[q("b₁", 0.8..=1.0)]
+    #[q("b₁", 0.05..=4.0)]
     off_loom: Length<N>,
 ) -> DrawIn<N> {
     1.0 - off_loom / reed
@@ -141,10 +141,10 @@ pub fn loom_stretch<N: Number>(
 )]
 pub fn take_up_found<N: Number>(
     /// yarn, unstretched
-    #[q("l", 1.0..=100.0)]
+    #[q("l", 0.05..=500.0)]
     yarn: Length<N>,
     /// cloth, relaxed
-    #[q("L", 0.85..=1.0)]
+    #[q("L", 0.05..=500.0)]
     cloth: Length<N>,
 ) -> TakeUp<N> {
     1.0 - cloth / yarn

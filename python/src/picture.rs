@@ -1,0 +1,142 @@
+//! Pictures of a weave.
+
+use std::path::PathBuf;
+
+use hankwise::cloth::{self, Face, Threads};
+use hankwise::quantity::{Amount, Kind};
+use pyo3::exceptions::PyTypeError;
+use pyo3::prelude::*;
+use pyo3::types::{PyDict, PyString};
+
+use crate::article::ColourOrder;
+use crate::errors::{NotationError, raise};
+use crate::inputs::{Given, locate, one};
+
+/// A picture as SVG; shows itself in a notebook. Made by `Weave.picture`.
+#[pyclass(frozen, eq, module = "hankwise")]
+#[derive(PartialEq)]
+pub(crate) struct Picture {
+    picture: cloth::Picture,
+}
+
+#[pymethods]
+impl Picture {
+    /// The text of the SVG.
+    #[getter]
+    fn svg(&self) -> &str {
+        self.picture.svg()
+    }
+    /// Writes the SVG to a file, whole or not at all.
+    #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
+    fn save(&self, path: PathBuf) -> PyResult<()> {
+        self.picture.save(&path).map_err(|e| raise(&e))
+    }
+    fn _repr_svg_(&self) -> &str {
+        self.picture.svg()
+    }
+    fn __repr__(&self) -> String {
+        format!("<picture: SVG, {} bytes>", self.picture.svg().len())
+    }
+}
+
+impl Picture {
+    pub(crate) fn hand_over(drawn: hankwise::Result<cloth::Picture>) -> PyResult<Picture> {
+        Ok(Picture { picture: drawn.map_err(|e| raise(&e.at(NAME)))? })
+    }
+}
+
+const KINDS: &str = "'point paper', 'draft' or 'face'";
+const NAME: &str = "picture";
+
+/// What only a face is drawn from.
+const OF_A_FACE: [&str; 9] = [
+    "warp",
+    "weft",
+    "ends",
+    "picks",
+    "warp_count",
+    "weft_count",
+    "warp_diameter",
+    "weft_diameter",
+    "volume",
+];
+
+fn figure(value: &Bound<'_, PyAny>, name: &str, kind: Kind) -> PyResult<f64> {
+    let read = one(value, kind).and_then(|given| match given {
+        Given::One(amount, _) => Ok(Amount::base(&amount)),
+        Given::Many(..) => Err(PyTypeError::new_err("one figure is wanted, not an array")),
+    });
+    read.map_err(|e| locate(value.py(), NAME, name, e))
+}
+
+fn order(value: &Bound<'_, PyAny>, name: &str) -> PyResult<cloth::ColourOrder> {
+    if let Ok(order) = value.cast::<ColourOrder>() {
+        return Ok(order.get().order.clone());
+    }
+    let text = value.cast::<PyString>().map_err(|_| {
+        PyTypeError::new_err(format!("{NAME}, {name}: a text such as '6 black 6 white' is wanted"))
+    })?;
+    let text = text.to_cow()?;
+    // A colour alone is a cloth of it.
+    let whole = if text.contains(|c: char| c.is_ascii_digit()) && !text.trim().starts_with('#') {
+        text.to_string()
+    } else {
+        format!("1 {text}")
+    };
+    whole.parse().map_err(|e: hankwise::Error| raise(&e.at(format_args!("{NAME}, {name}"))))
+}
+
+fn threads(given: &Bound<'_, PyDict>, names: [&str; 4]) -> PyResult<Threads> {
+    let find = |name: &str| given.get_item(name).map(|v| v.filter(|v| !v.is_none()));
+    let number = |name: &str, kind: Kind| find(name)?.map(|v| figure(&v, name, kind)).transpose();
+    let [colours, sett, count, diameter] = names;
+    Ok(Threads {
+        colours: find(colours)?.map(|v| order(&v, colours)).transpose()?,
+        sett: number(sett, Kind::Sett)?.map(hankwise::quantity::Sett::base),
+        count: number(count, Kind::LinearDensity)?.map(hankwise::quantity::LinearDensity::base),
+        diameter: number(diameter, Kind::Diameter)?.map(hankwise::quantity::Diameter::base),
+        volume: number("volume", Kind::SpecificVolume)?
+            .map(hankwise::quantity::SpecificVolume::base),
+    })
+}
+
+/// Draws a weave as `Weave.picture` is asked to.
+pub(crate) fn draw(
+    weave: &cloth::Weave,
+    kind: &str,
+    repeats: Option<(usize, usize)>,
+    title: Option<String>,
+    given: Option<&Bound<'_, PyDict>>,
+    py: Python<'_>,
+) -> PyResult<Picture> {
+    let given = given.map_or_else(|| PyDict::new(py), Clone::clone);
+    for (name, value) in &given {
+        let name: String = name.extract()?;
+        if !OF_A_FACE.contains(&name.as_str()) {
+            return Err(PyTypeError::new_err(format!(
+                "{NAME} has no '{name}'; it has kind, repeats, title, and for a face {}",
+                OF_A_FACE.join(", ")
+            )));
+        }
+        if kind != "face" && !value.is_none() {
+            return Err(NotationError::new_err(format!(
+                "{NAME}: {name} belongs to the face of the cloth; write kind='face', or leave it out"
+            )));
+        }
+    }
+    let drawn = match kind {
+        "point paper" => weave.point_paper(repeats, title.as_deref()),
+        "draft" => weave.draft_picture(repeats, title.as_deref()),
+        "face" => {
+            let warp = threads(&given, ["warp", "ends", "warp_count", "warp_diameter"])?;
+            let weft = threads(&given, ["weft", "picks", "weft_count", "weft_diameter"])?;
+            py.detach(|| weave.face(&Face { warp, weft, repeats, title }))
+        }
+        _ => {
+            return Err(NotationError::new_err(format!(
+                "'{kind}' is no kind of picture; write {KINDS}"
+            )));
+        }
+    };
+    Picture::hand_over(drawn)
+}
