@@ -40,7 +40,7 @@ const NAME: &str = "plain_cloth";
 ///   sum of the diameters 0.7 mm
 ///   thickness 0.7477 mm
 ///   by the rule h = 4/3 p √c the weft's crimp would be 7.929 % (+12.3 %)
-///   the equations are off by 1e-12 mm at most
+///   the equations are off by no more than 1e-15 mm
 ///   round threads that neither stretch nor flatten; cloth that is not milled
 #[pyfunction]
 #[pyo3(signature = (**known), text_signature = "(**known)")]

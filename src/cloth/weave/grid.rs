@@ -195,14 +195,18 @@ fn lay(marks: &mut [u64], by: usize) {
 
 /// A bit for each of 64 bytes that is not 0.
 fn gathered(block: &[u8; 64]) -> u64 {
-    const LOW: u64 = 0x7F7F_7F7F_7F7F_7F7F;
+    const ONES: u64 = 0x0101_0101_0101_0101;
     let (eights, _) = block.as_chunks::<8>();
     // The byte j of the k-th eight becomes bit k of byte j, and then rows and columns are exchanged.
-    let mut bits = 0;
+    let (mut bits, mut any) = (0, 0);
     for (k, eight) in eights.iter().enumerate() {
         let bytes = u64::from_le_bytes(*eight);
-        let filled = (((bytes & LOW) + LOW) | bytes) & !LOW;
-        bits |= filled >> (7 - k);
+        any |= bytes;
+        bits |= bytes << k;
+    }
+    if any & !ONES != 0 {
+        // Bytes other than 0 and 1 run into their neighbours; they are few.
+        return gathered(&block.map(|byte| u8::from(byte != 0)));
     }
     for (by, mask) in
         [(7, 0x00AA_00AA_00AA_00AA), (14, 0x0000_CCCC_0000_CCCC), (28, 0x0000_0000_F0F0_F0F0)]

@@ -76,9 +76,9 @@ pub(super) fn tell<'t>(
         foot.push(format!("thickness {}", of_kind(thickness.value(), Kind::Thickness)));
         foot.extend(by_rule(&both, d1.value(), d2.value()));
     }
-    // What rounding leaves differs from machine to machine and says nothing of the cloth.
-    let off = if residual < 1e-12 { 1e-12 } else { residual };
-    foot.push(format!("the equations are off by {off:.0e} mm at most"));
+    // To a power of ten: the last figure of rounding is no news.
+    let off = 10_f64.powf(residual.max(1e-16).log10().ceil());
+    foot.push(format!("the equations are off by no more than {off:.0e} mm"));
     foot.push(
         "round threads that neither stretch nor flatten; cloth that is not milled".to_owned(),
     );
