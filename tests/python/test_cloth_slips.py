@@ -5,6 +5,7 @@ import numpy as np
 import pytest
 
 cloth = hw.cloth
+TWILL = cloth.weave("2/2 twill")
 REED = "24 dents/10 cm"
 PIECE = {
     "width": "1.4 m", "length": "1.8 m", "warp": "150 tex", "sett": "5 ends/cm",
@@ -61,6 +62,18 @@ PLAIN = {
             TypeError,
             "order: a text such as '24 grey 4 white'",
         ),
+        (lambda: cloth.satin_moves(-1), hw.RangeError, "satin_moves, ends: .*whole number"),
+        # What is no weave, and why.
+        (lambda: cloth.weave([[1, 0], [1]]), TypeError, "not all of one length"),
+        (lambda: cloth.weave(np.zeros((2, 2, 2))), TypeError, "3 dimensions"),
+        (lambda: cloth.weave([1, 0]), TypeError, "1 dimensions"),
+        (lambda: cloth.weave([["1", "0"], ["0", "1"]]), TypeError, "no figures; write 1 and 0"),
+        (lambda: cloth.weave(2), TypeError, "a name such as '2/2 twill'.*not 2$"),
+        (lambda: TWILL.picture(repeats=3), TypeError, r"such as \(2, 3\), not 3"),
+        (lambda: TWILL.picture(repeats=(0, 1)), TypeError, r"not \(0, 1\)"),
+        (lambda: TWILL.picture("face", warp="4 bleu"), hw.NotationError, "mean 'blue'.; write"),
+        (lambda: TWILL.picture().save("twill.png"), hw.NotationError, r"ends in \.svg"),
+        (lambda: TWILL.picture().save(""), hw.NotationError, r"ends in \.svg"),
         # Figures that are none.
         (
             lambda: cloth.process("scour", width=float("inf")),
