@@ -78,7 +78,11 @@ impl<'t> Desk<'t> {
     }
     /// Says what is unusual.
     pub fn warn(&self, warning: impl Into<String>) {
-        self.warnings.borrow_mut().push(warning.into());
+        let warning = warning.into();
+        let mut all = self.warnings.borrow_mut();
+        if !all.contains(&warning) {
+            all.push(warning);
+        }
     }
 }
 

@@ -214,7 +214,31 @@ fn what_cannot_be_is_refused_with_what_to_change() {
     refused(&[("reed", "24 dents/10 cm")], "", &["sett and reed", "leave all but one out"]);
     refused(&[], "picks", &["picks=", "finished_picks="]);
     refused(&[("widht", "1 m")], "", &["did you mean 'width'"]);
-    refused(&[("panels", "0")], "", &["panels", "1 or more"]);
+    refused(&[("panels", "0")], "", &["panels", "whole number", "write 1 or 2"]);
+    refused(&[("pieces", "2.5")], "", &["2.5 is no whole number", "write 2 or 3"]);
+    // None of a size is told by its name, whatever it would have done to the figures.
+    for (size, none) in
+        [("width", "0 m"), ("length", "0 m"), ("picks", "0 picks/cm"), ("sett", "0 ends/cm")]
+    {
+        refused(&[(size, none)], size, &[size, "is 0", "write more"]);
+    }
+    for size in ["bobbin", "pirn", "beam", "loom_width"] {
+        refused(&[(size, "0 m")], "", &[size, "is 0", "leave it out"]);
+    }
+    let edge = [("selvedge_ends", "8")];
+    for colour in ["", " ", "4 red"] {
+        refused(
+            &[&edge[..], &[("selvedge_colour", colour)]].concat(),
+            "",
+            &["is no colour", "'grey'"],
+        );
+    }
+    // A thousand panels are no advice.
+    let error = Article::read(&[&base[..], &[("loom_width", "1 mm")]].concat())
+        .and_then(|a| a.piece())
+        .unwrap_err()
+        .to_string();
+    assert!(error.contains("too narrow") && !error.contains("panels"), "{error}");
     refused(&[("seam", "1 cm")], "", &["panels=2"]);
     refused(&[("selvedge_colour", "red")], "", &["selvedge_ends"]);
     refused(&[("warp_colours", "grey 8")], "", &["warp_colours", "24 grey 4 white"]);
@@ -414,4 +438,33 @@ proptest! {
             prop_assert!((dyed - all).abs() < 1e-12 * all);
         }
     }
+}
+
+#[test]
+fn what_will_hardly_weave_is_warned_of() {
+    let base = [("width", "1.40 m"), ("length", "1.80 m"), ("ends_per_dent", "2")];
+    let warned = |more: &[(&str, &str)]| {
+        article(&[&base[..], more].concat()).piece().unwrap().warnings().join("; ")
+    };
+    let open = [("warp", "8 Nm"), ("sett", "4.8 ends/cm"), ("picks", "4.6 picks/cm")];
+    assert_eq!(warned(&open), "");
+    // By Peirce's diameter, 25.4/28 mm at 590.5 tex, 1000 tex is 1.18 mm thick.
+    let thick = [("warp", "1000 tex"), ("sett", "50 ends/cm"), ("picks", "4 picks/cm")];
+    let said = warned(&thick);
+    assert!(said.contains("ends of 1.18") && said.contains("at about 8.47"), "{said}");
+    assert!(!said.contains("picks of"), "{said}");
+    let thick = [("warp", "1000 tex"), ("sett", "4 ends/cm"), ("finished_picks", "50 picks/cm")];
+    assert!(warned(&thick).contains("picks of 1.18"), "{}", warned(&thick));
+    // A dent is full or empty.
+    for (ends, per_dent, words) in
+        [("7", "2", "write 6 or 8"), ("8", "3", "write 6 or 9"), ("2", "3", "write 3")]
+    {
+        let edge = [("selvedge_ends", ends), ("selvedge_per_dent", per_dent)];
+        let said = warned(&[&open[..], &edge].concat());
+        assert!(said.contains(words), "{said}");
+    }
+    assert_eq!(
+        warned(&[&open[..], &[("selvedge_ends", "9"), ("selvedge_per_dent", "3")]].concat()),
+        ""
+    );
 }

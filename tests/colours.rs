@@ -17,6 +17,7 @@ fn an_order_is_read_as_it_is_written() {
         ("(2 black 2 white) x3 8 grey", "2 black 2 white 2 black 2 white 2 black 2 white 8 grey"),
         ("(2 black 2 white)×2 (1 red)", "2 black 2 white 2 black 2 white 1 red"),
         ("4 grey 4 grey", "8 grey"),
+        ("4 black/white 2 sand and stone", "4 black/white 2 sand and stone"),
     ] {
         assert_eq!(order(text).to_string(), same, "{text}");
         assert_eq!(order(same), order(text));
@@ -38,6 +39,16 @@ fn a_slip_of_the_pen_is_told_with_what_to_write() {
         ("99999999999 grey", "more threads"),
         ("(9999 a 1 b) x9999", "more than 10000"),
         ("(((((((((1 a", "too deep"),
+        ("3 (4 blue 4 white)", "'(…) x3'"),
+        ("3 x (4 blue 4 white)", "'(…) x3'"),
+        ("4×blue 4×white", "leave the × out"),
+        ("4 x blue 4 white", "'x' is no colour"),
+        ("1.5 blue 4 white", "threads are whole"),
+        ("4 blue/4 white", "not by '/'"),
+        ("4 blue + 4 white", "not by '+'"),
+        ("4 blue and 4 white", "leave 'and' out"),
+        ("4 ends blue 4 ends white", "leave 'ends' out"),
+        ("4 blue\u{0} 4 white", "no letter"),
     ] {
         let error = text.parse::<ColourOrder>().unwrap_err().to_string();
         assert!(error.contains(why) && error.contains("24 grey 4 white"), "{text}: {error}");
@@ -59,6 +70,14 @@ fn a_stripe_begins_and_ends_with_its_ground() {
     let round = order("8 red 4 blue 2 white").balanced(14 * 10 + 6).unwrap();
     assert_eq!((round.mirrored, round.odd, round.over), (false, 0, 6));
     assert_eq!(round.edges[0].to_string(), "1 of 4 blue");
+}
+
+#[test]
+fn a_colour_that_gets_no_thread_is_named() {
+    let few = order("1000 blue 4 white").from_start(700).unwrap();
+    assert!(few.words("ends").contains("no white in so few ends"), "{}", few.words("ends"));
+    let all = order("10 blue 4 white").from_start(700).unwrap();
+    assert!(!all.words("ends").contains("so few"));
 }
 
 fn orders() -> impl Strategy<Value = ColourOrder> {

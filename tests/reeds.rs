@@ -150,3 +150,17 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_width_or_a_sett_that_no_reed_serves_is_told() {
+    let (sett, reed) = (parse("4.8 ends/cm").unwrap(), [parse("24 dents/10 cm").unwrap()]);
+    let ask = |width: &str| ReedAsk { width: Some(parse(width).unwrap()), ..ReedAsk::default() };
+    let error = choose_reed(&sett, &reed, &ask("1e30 cm")).unwrap_err().to_string();
+    assert!(error.contains("more than any loom takes"), "{error}");
+    let choice = choose_reed(&sett, &reed, &ask("170 cm")).unwrap();
+    assert_eq!((choice.rows[0].dents, choice.warnings.len()), (Some(408), 0));
+    let far = choose_reed(&parse("48 ends/cm").unwrap(), &reed, &ReedAsk::default()).unwrap();
+    assert!(far.warnings[0].contains("80 % too few"), "{:?}", far.warnings);
+    let far = choose_reed(&parse("1 ends/cm").unwrap(), &reed, &ReedAsk::default()).unwrap();
+    assert!(far.warnings[0].contains("140 % too many"), "{:?}", far.warnings);
+}

@@ -5,8 +5,9 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyString};
 
-use crate::errors::raise;
-use crate::inputs::{Given, locate, one};
+use crate::columns::shown;
+use crate::errors::{NotationError, raise};
+use crate::inputs::{locate, one_figure, whole};
 use crate::particulars::Particulars;
 
 /// What was given by name: figures, and orders of colour.
@@ -22,7 +23,15 @@ fn read(given: Option<&Bound<'_, PyDict>>, of: &str) -> PyResult<Article> {
         match kind {
             None => {
                 let text = match value.cast::<ColourOrder>() {
-                    Ok(order) => order.get().order.to_string(),
+                    Ok(order) if order.get().even => order.get().order.to_string(),
+                    // A piece lays its colours even; another way would be lost without a word.
+                    Ok(order) => {
+                        return Err(NotationError::new_err(format!(
+                            "{of}, {name}: the order was made with even=False, and a piece is laid with \
+                             both edges alike; write '{}'",
+                            order.get().order
+                        )));
+                    }
                     Err(_) => value.cast::<PyString>().map(|s| s.to_string()).map_err(|_| {
                         PyTypeError::new_err(format!(
                             "{of}, {name}: a text such as '24 grey 4 white' is wanted"
@@ -32,12 +41,8 @@ fn read(given: Option<&Bound<'_, PyDict>>, of: &str) -> PyResult<Article> {
                 article.colour(&name, &text).map_err(located)?;
             }
             Some(kind) => {
-                let read = one(&value, kind).map_err(|e| locate(value.py(), of, &name, e))?;
-                let Given::One(amount, typed) = read else {
-                    return Err(PyTypeError::new_err(format!(
-                        "{of}, {name}: one figure is wanted, not an array"
-                    )));
-                };
+                let (amount, typed) =
+                    one_figure(&value, kind).map_err(|e| locate(value.py(), of, &name, e))?;
                 article.set(&name, amount, typed).map_err(located)?;
             }
         }
@@ -142,7 +147,28 @@ pub(crate) struct ColourOrder {
     signature = (order, ends=None, *, even=true),
     text_signature = "(order, ends=None, *, even=True)"
 )]
-pub(crate) fn colour_order(order: &str, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
+pub(crate) fn colour_order(
+    order: &Bound<'_, PyAny>,
+    ends: Option<&Bound<'_, PyAny>>,
+    even: bool,
+) -> PyResult<ColourOrder> {
+    let Ok(text) = order.cast::<PyString>() else {
+        return Err(PyTypeError::new_err(format!(
+            "colour_order, order: a text such as '24 grey 4 white' is wanted, not {}",
+            shown(order)
+        )));
+    };
+    let ends = ends.map(|ends| whole(ends, "colour_order", "ends")).transpose()?;
+    laid_out(&text.to_string_lossy(), ends, even)
+}
+
+/// For pickles.
+#[pyfunction]
+pub(crate) fn _colour_order(order: &str, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
+    laid_out(order, ends, even)
+}
+
+fn laid_out(order: &str, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
     let located = |e: hankwise::Error| raise(&e.at("colour_order"));
     let order: hankwise::cloth::ColourOrder = order.parse().map_err(located)?;
     let laid = match ends {
@@ -151,12 +177,6 @@ pub(crate) fn colour_order(order: &str, ends: Option<u32>, even: bool) -> PyResu
         Some(n) => Some(order.from_start(n).map_err(located)?),
     };
     Ok(ColourOrder { order, laid, even })
-}
-
-/// For pickles.
-#[pyfunction]
-pub(crate) fn _colour_order(order: &str, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
-    colour_order(order, ends, even)
 }
 
 #[pymethods]

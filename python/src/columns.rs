@@ -43,14 +43,20 @@ pub(crate) fn is_numeric(value: &Bound<'_, PyAny>) -> bool {
 
 /// What is said where numbers are wanted and something else is given.
 pub(crate) fn no_numbers(value: &Bound<'_, PyAny>) -> PyErr {
+    PyTypeError::new_err(format!(
+        "numbers are wanted, not {}; a quantity is written like hankwise.q('9 tpi'), several like hankwise.q([9, 10], 'tpi')",
+        shown(value)
+    ))
+}
+
+/// What was given, as Python shows it, cut short.
+pub(crate) fn shown(value: &Bound<'_, PyAny>) -> String {
     let mut shown = value.repr().map_or_else(|_| String::new(), |r| r.to_string());
     if let Some((end, _)) = shown.char_indices().nth(60) {
         shown.truncate(end);
         shown.push('…');
     }
-    PyTypeError::new_err(format!(
-        "numbers are wanted, not {shown}; a quantity is written like hankwise.q('9 tpi'), several like hankwise.q([9, 10], 'tpi')"
-    ))
+    shown
 }
 
 impl<'py> Figures<'py> {

@@ -139,7 +139,12 @@ impl Draft {
         signature = (*, repeats=None, title=None),
         text_signature = "($self, *, repeats=None, title=None)"
     )]
-    fn picture(&self, repeats: Option<(usize, usize)>, title: Option<&str>) -> PyResult<Picture> {
+    fn picture(
+        &self,
+        repeats: Option<&Bound<'_, PyAny>>,
+        title: Option<&str>,
+    ) -> PyResult<Picture> {
+        let repeats = repeats.map(crate::picture::across_and_up).transpose()?;
         Picture::hand_over(self.draft.picture(repeats, title))
     }
     /// The draft as text; with a number of ends, also the healds on each shaft.

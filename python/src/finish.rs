@@ -2,13 +2,12 @@
 
 use hankwise::cloth::{self, Measured};
 use hankwise::quantity::{Amount, Kind};
-use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyString, PyTuple};
 
 use crate::call::warn;
 use crate::errors::{NotationError, UnitError, raise};
-use crate::inputs::{Given, base_unit, is_row, locate, members, one};
+use crate::inputs::{base_unit, is_row, locate, members, one_figure};
 use crate::particulars::Particulars;
 use crate::quantity::Quantity;
 
@@ -24,10 +23,7 @@ type Figure = (Amount, Option<String>);
 
 /// A single figure of a kind.
 fn figure(value: &Bound<'_, PyAny>, kind: Kind) -> PyResult<Figure> {
-    match one(value, kind)? {
-        Given::One(amount, typed) => Ok((amount, typed)),
-        Given::Many(..) => Err(PyTypeError::new_err("one figure is wanted, not an array")),
-    }
+    one_figure(value, kind)
 }
 
 /// Under which name a quantity is to be taken: one that knows that it is an over-width or a change with

@@ -57,6 +57,9 @@ pub(crate) fn plain_cloth(
                 "{NAME} has no input '{name}'; its inputs are {names}"
             )));
         };
+        if value.is_none() {
+            continue;
+        }
         match one(&value, known.kind).map_err(|e| locate(py, NAME, &name, e))? {
             Given::One(amount, typed) => read.push((known.name, amount, typed)),
             Given::Many(..) => {
@@ -66,5 +69,5 @@ pub(crate) fn plain_cloth(
             }
         }
     }
-    Particulars::hand_over(py, cloth::plain_cloth(&read))
+    Particulars::hand_over(py, cloth::plain_cloth(&read).map_err(|e| e.at(NAME)))
 }

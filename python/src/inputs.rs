@@ -9,7 +9,7 @@ use pyo3::types::{
     PyByteArray, PyBytes, PyIterator, PyList, PyMapping, PySequence, PyString, PyTuple,
 };
 
-use crate::columns::{Figures, rows};
+use crate::columns::{Figures, rows, shown};
 use crate::errors::{NotationError, RangeError, UnitError, raise};
 use crate::quantity::Quantity;
 use crate::yarn::Yarn;
@@ -192,7 +192,10 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
         let amount = quantity::parse_as(&text, kind).map_err(|e| raise(&e))?;
         return Ok(Given::One(amount, Some(text.trim().to_owned())));
     }
-    match Figures::of(value)? {
+    let figures = Figures::of(value).map_err(|e| {
+        if e.is_instance_of::<PyTypeError>(value.py()) { no_numbers_of(value, kind) } else { e }
+    })?;
+    match figures {
         Figures::One(x) => {
             if x.is_nan() {
                 return Err(RangeError::new_err("a single figure cannot be missing (NaN)"));
@@ -211,6 +214,60 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
     }
 }
 
+/// What is said where numbers of a kind are wanted and something else is given.
+fn no_numbers_of(value: &Bound<'_, PyAny>, kind: Kind) -> PyErr {
+    let unit = if kind.family() == Kind::Fraction { "%" } else { kind.base() };
+    let several = if unit.is_empty() {
+        "[9, 10]".to_owned()
+    } else {
+        format!("hankwise.q([9, 10], '{unit}')")
+    };
+    PyTypeError::new_err(format!(
+        "numbers are wanted, not {}; one {} is written like '{}', several like {several}",
+        shown(value),
+        kind.words(),
+        kind.example()
+    ))
+}
+
+/// One figure of a kind, and its text where there was one.
+pub(crate) fn one_figure(
+    value: &Bound<'_, PyAny>,
+    kind: Kind,
+) -> PyResult<(Amount, Option<String>)> {
+    let several = || {
+        PyTypeError::new_err(format!(
+            "one figure is wanted, not an array or a list: {}; write it like '{}'",
+            shown(value),
+            kind.example()
+        ))
+    };
+    if is_row(value) {
+        return Err(several());
+    }
+    match one(value, kind)? {
+        Given::One(amount, typed) => Ok((amount, typed)),
+        Given::Many(..) => Err(several()),
+    }
+}
+
+/// True of what has several figures: a list, an array, a quantity that holds one.
+pub(crate) fn has_several(value: &Bound<'_, PyAny>) -> bool {
+    let quantity = value.cast::<Quantity>();
+    is_row(value) || quantity.is_ok_and(|q| q.get().one(value.py()).is_none())
+}
+
+/// A whole number from 1 up, for an input of a function.
+pub(crate) fn whole(value: &Bound<'_, PyAny>, function: &str, input: &str) -> PyResult<u32> {
+    let number = single(value, function, input, Kind::Count)?.base();
+    if number < 1.0 || number.fract() != 0.0 || number > f64::from(u32::MAX) {
+        return Err(RangeError::new_err(format!(
+            "{function}, {input}: {number} is not possible; write a whole number from 1 up, such as 4"
+        )));
+    }
+    Ok(number as u32)
+}
+
 /// A single figure of a kind, for an input of a function.
 pub(crate) fn single(
     value: &Bound<'_, PyAny>,
@@ -218,11 +275,8 @@ pub(crate) fn single(
     input: &str,
     kind: Kind,
 ) -> PyResult<Amount> {
-    let read = one(value, kind).and_then(|given| match given {
-        Given::One(amount, _) => Ok(amount),
-        Given::Many(..) => Err(PyTypeError::new_err("one figure is wanted, not an array")),
-    });
-    read.map_err(|e| locate(value.py(), function, input, e))
+    let read = one_figure(value, kind).map_err(|e| locate(value.py(), function, input, e))?;
+    Ok(read.0)
 }
 
 /// The first Series or table of figures given, whose labels the answer bears; others must have the

@@ -3,14 +3,15 @@
 use std::path::PathBuf;
 
 use hankwise::cloth::{self, Face, Threads};
-use hankwise::quantity::{Amount, Kind};
+use hankwise::quantity::Kind;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyString};
 
 use crate::article::ColourOrder;
+use crate::columns::shown;
 use crate::errors::{NotationError, raise};
-use crate::inputs::{Given, locate, one};
+use crate::inputs::single;
 
 /// A picture as SVG; shows itself in a notebook. Made by `Weave.picture`.
 #[pyclass(frozen, eq, module = "hankwise")]
@@ -62,11 +63,7 @@ const OF_A_FACE: [&str; 9] = [
 ];
 
 fn figure(value: &Bound<'_, PyAny>, name: &str, kind: Kind) -> PyResult<f64> {
-    let read = one(value, kind).and_then(|given| match given {
-        Given::One(amount, _) => Ok(Amount::base(&amount)),
-        Given::Many(..) => Err(PyTypeError::new_err("one figure is wanted, not an array")),
-    });
-    read.map_err(|e| locate(value.py(), NAME, name, e))
+    Ok(single(value, NAME, name, kind)?.base())
 }
 
 fn order(value: &Bound<'_, PyAny>, name: &str) -> PyResult<cloth::ColourOrder> {
@@ -100,11 +97,23 @@ fn threads(given: &Bound<'_, PyDict>, names: [&str; 4]) -> PyResult<Threads> {
     })
 }
 
+/// How often the repeat is shown each way.
+pub(crate) fn across_and_up(repeats: &Bound<'_, PyAny>) -> PyResult<(usize, usize)> {
+    let two = repeats.extract::<(u32, u32)>().ok().filter(|(a, b)| *a > 0 && *b > 0);
+    let (across, up) = two.ok_or_else(|| {
+        PyTypeError::new_err(format!(
+            "{NAME}, repeats: whole repeats across and up are wanted, such as (2, 3), not {}",
+            shown(repeats)
+        ))
+    })?;
+    Ok((across as usize, up as usize))
+}
+
 /// Draws a weave as `Weave.picture` is asked to.
 pub(crate) fn draw(
     weave: &cloth::Weave,
     kind: &str,
-    repeats: Option<(usize, usize)>,
+    repeats: Option<&Bound<'_, PyAny>>,
     title: Option<String>,
     given: Option<&Bound<'_, PyDict>>,
     py: Python<'_>,
@@ -124,6 +133,7 @@ pub(crate) fn draw(
             )));
         }
     }
+    let repeats = repeats.map(across_and_up).transpose()?;
     let drawn = match kind {
         "point paper" => weave.point_paper(repeats, title.as_deref()),
         "draft" => weave.draft_picture(repeats, title.as_deref()),

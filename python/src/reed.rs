@@ -8,7 +8,7 @@ use pyo3::types::PyDict;
 
 use crate::call::warn;
 use crate::errors::{NotationError, raise};
-use crate::inputs::{is_row, members, single};
+use crate::inputs::{has_several, members, single, whole};
 use crate::quantity::Quantity;
 
 const NAME: &str = "choose_reed";
@@ -21,7 +21,8 @@ pub(crate) struct ReedChoice {
 
 /// One figure, or several in a row.
 fn numbers(value: &Bound<'_, PyAny>, input: &str) -> PyResult<Vec<f64>> {
-    let all = if is_row(value) { members(value, input, Kind::Count)? } else { vec![value.clone()] };
+    let all =
+        if has_several(value) { members(value, input, Kind::Count)? } else { vec![value.clone()] };
     all.iter().map(|one| Ok(single(one, NAME, input, Kind::Count)?.base())).collect()
 }
 
@@ -40,7 +41,7 @@ fn numbers(value: &Bound<'_, PyAny>, input: &str) -> PyResult<Vec<f64>> {
 /// (<reed count: 8 dents/in>, [3, 2], 480)
 #[pyfunction]
 #[pyo3(
-    signature = (sett, reeds, ends_per_dent=None, width=None, *, period=4, selvedge_ends_per_dent=None, selvedge_dents=None, selvedge_width=None),
+    signature = (sett, reeds, ends_per_dent=None, width=None, *, period=None, selvedge_ends_per_dent=None, selvedge_dents=None, selvedge_width=None),
     text_signature = "(sett, reeds, ends_per_dent=None, width=None, *, period=4, selvedge_ends_per_dent=None, selvedge_dents=None, selvedge_width=None)"
 )]
 #[allow(clippy::too_many_arguments, reason = "each is a word of the call")]
@@ -50,20 +51,26 @@ pub(crate) fn choose_reed(
     reeds: &Bound<'_, PyAny>,
     ends_per_dent: Option<&Bound<'_, PyAny>>,
     width: Option<&Bound<'_, PyAny>>,
-    period: usize,
+    period: Option<&Bound<'_, PyAny>>,
     selvedge_ends_per_dent: Option<&Bound<'_, PyAny>>,
     selvedge_dents: Option<&Bound<'_, PyAny>>,
     selvedge_width: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<ReedChoice> {
     let sett = single(sett, NAME, "sett", Kind::Sett)?;
     // A mill with one reed may name it alone.
-    let all =
-        if is_row(reeds) { members(reeds, "reeds", Kind::ReedCount)? } else { vec![reeds.clone()] };
+    let all = if has_several(reeds) {
+        members(reeds, "reeds", Kind::ReedCount)?
+    } else {
+        vec![reeds.clone()]
+    };
     let reeds = all
         .iter()
         .map(|reed| single(reed, NAME, "reeds", Kind::ReedCount))
         .collect::<PyResult<Vec<Amount>>>()?;
-    let mut ask = ReedAsk { period, ..ReedAsk::default() };
+    let mut ask = ReedAsk::default();
+    if let Some(period) = period {
+        ask.period = whole(period, NAME, "period")? as usize;
+    }
     if let Some(ends) = ends_per_dent {
         ask.ends_per_dent = numbers(ends, "ends_per_dent")?;
     }

@@ -6,6 +6,7 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList, PyString, PyTuple};
 
+use crate::columns::shown;
 use crate::draft::{Draft, Layers};
 use crate::errors::{NotationError, raise};
 use crate::picture::Picture;
@@ -60,17 +61,25 @@ pub(crate) fn read(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
 /// An array, or a list of lists: a row is a pick, the first woven first.
 fn squares(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
     let py = value.py();
-    let wanted = || {
-        let what = value.get_type().name().map_or_else(|_| "that".to_owned(), |n| n.to_string());
+    let wanted = |why: &str| {
         PyTypeError::new_err(format!(
             "a weave is a name such as '2/2 twill', a list of picks such as ['10', '01'], or an array \
-             of them with 1 where the warp is up, not {what}"
+             of them with 1 where the warp is up, not {}{why}",
+            shown(value)
         ))
     };
     let numpy = py.import("numpy")?;
-    let array = numpy.call_method1("asarray", (value,)).map_err(|_| wanted())?;
-    if array.getattr("ndim")?.extract::<usize>()? != 2 {
-        return Err(wanted());
+    let array = numpy
+        .call_method1("asarray", (value,))
+        .map_err(|_| wanted(": its picks are not all of one length"))?;
+    let dimensions = array.getattr("ndim")?.extract::<usize>()?;
+    if dimensions != 2 {
+        let why = if dimensions == 0 {
+            String::new()
+        } else {
+            format!(": it has {dimensions} dimensions, and picks and ends are two")
+        };
+        return Err(wanted(&why));
     }
     let kind: String = array.getattr("dtype")?.getattr("kind")?.extract()?;
     let bytes = match kind.as_str() {
@@ -88,9 +97,9 @@ fn squares(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
             }
             numpy.call_method1("ascontiguousarray", (up,))?.call_method1("view", ("uint8",))?
         }
-        _ => return Err(wanted()),
+        _ => return Err(wanted(": its squares are no figures; write 1 and 0")),
     };
-    let bytes = bytes.cast_into::<PyArray2<u8>>().map_err(|_| wanted())?;
+    let bytes = bytes.cast_into::<PyArray2<u8>>().map_err(|_| wanted(""))?;
     let ends = bytes.getattr("shape")?.get_item(1)?.extract::<usize>()?;
     let bytes = bytes.try_readonly()?;
     let cells = bytes.as_slice()?;
@@ -128,7 +137,8 @@ pub(crate) fn weave(weave: &Bound<'_, PyAny>) -> PyResult<Weave> {
 /// [3, 5]
 #[pyfunction]
 #[pyo3(signature = (ends, /), text_signature = "(ends, /)")]
-pub(crate) fn satin_moves(ends: usize) -> PyResult<Vec<usize>> {
+pub(crate) fn satin_moves(ends: &Bound<'_, PyAny>) -> PyResult<Vec<usize>> {
+    let ends = crate::inputs::whole(ends, "satin_moves", "ends")? as usize;
     cloth::satin_moves(ends).map_err(|e| raise(&e))
 }
 
@@ -278,7 +288,7 @@ impl Weave {
         &self,
         py: Python<'_>,
         kind: &str,
-        repeats: Option<(usize, usize)>,
+        repeats: Option<&Bound<'_, PyAny>>,
         title: Option<String>,
         face: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<Picture> {

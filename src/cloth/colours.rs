@@ -42,6 +42,9 @@ impl FromStr for ColourOrder {
     type Err = Error;
     fn from_str(text: &str) -> Result<Self> {
         let mut reader = Reader { text, words: words(text), at: 0 };
+        if let Some(odd) = text.chars().find(|c| c.is_control() && !c.is_whitespace()) {
+            return Err(reader.fault(format!("{odd:?} is no letter of a colour")));
+        }
         let mut stripes = Vec::new();
         reader.stripes(&mut stripes, 0)?;
         if stripes.is_empty() {
@@ -91,6 +94,32 @@ struct Reader<'a> {
 impl Reader<'_> {
     fn peek(&self) -> Option<&str> {
         self.words.get(self.at).map(String::as_str)
+    }
+    /// Refuses what is no colour but a slip in writing it, which would be woven as one.
+    fn is_colour(&self, count: &str, colour: &str) -> Result<()> {
+        let first = colour.split(' ').next().unwrap_or_default();
+        let joined = |c: char| matches!(c, '/' | '+' | '|' | '&' | ':' | '*' | '=');
+        let what = if matches!(first, "x" | "X" | "×" | "*") {
+            format!("'{first}' is no colour; a bracket is taken {count} times by '(…) x{count}'")
+        } else if first.starts_with('×') {
+            format!("'{colour}' is no colour; leave the × out")
+        } else if first.starts_with('.') {
+            format!("'{count}{first}' is no number of threads: threads are whole")
+        } else if matches!(first, "end" | "ends" | "pick" | "picks" | "thread" | "threads" | "of") {
+            format!("'{colour}' is no colour; leave '{first}' out")
+        } else if let Some(place) = colour.find(joined)
+            && !colour[place + 1..].trim_start().starts_with(char::is_alphabetic)
+        {
+            let sign = &colour[place..=place];
+            format!("'{colour}' is no colour; set stripes apart by commas, not by '{sign}'")
+        } else if let Some(word) =
+            ["and", "then"].into_iter().find(|w| colour.ends_with(&format!(" {w}")))
+        {
+            format!("'{colour}' is no colour; leave '{word}' out")
+        } else {
+            return Ok(());
+        };
+        Err(self.fault(what))
     }
     fn fault(&self, what: impl fmt::Display) -> Error {
         Error::notation(format!("'{}': {what}; {LIKE}", self.text))
@@ -142,9 +171,16 @@ impl Reader<'_> {
             self.at += 1;
         }
         if start == self.at {
-            return Err(self.fault(format!("the colour of {count} threads is missing")));
+            let bracket = if self.peek() == Some("(") {
+                format!("; a bracket is taken {count} times by '(…) x{count}'")
+            } else {
+                String::new()
+            };
+            return Err(self.fault(format!("the colour of {count} threads is missing{bracket}")));
         }
-        Ok(self.words[start..self.at].join(" "))
+        let colour = self.words[start..self.at].join(" ");
+        self.is_colour(count, &colour)?;
+        Ok(colour)
     }
     /// What stands after a bracket; once where nothing does.
     fn often(&mut self) -> Result<u32> {
@@ -375,6 +411,12 @@ impl Laid {
             1 => "1 whole repeat".to_owned(),
             n => format!("{n} whole repeats"),
         };
-        format!("{repeats} of {}{over}; {edges}.", self.order.threads())
+        let none: Vec<&str> =
+            self.counts().into_iter().filter(|(_, n)| *n == 0).map(|(colour, _)| colour).collect();
+        let lost = match none[..] {
+            [] => String::new(),
+            _ => format!("; there is no {} in so few {threads}", none.join(", no ")),
+        };
+        format!("{repeats} of {}{over}; {edges}{lost}.", self.order.threads())
     }
 }

@@ -11,6 +11,10 @@ use crate::table::{Block, Report};
 const MADE: (f64, f64) = (0.2, 60.0);
 /// Usual, as on the cards of the formulas.
 const USUAL: (f64, f64) = (0.5, 30.0);
+/// Dents across thirty metres of the finest reed: wider looms are not made.
+const MOST_DENTS: f64 = 200_000.0;
+/// A sett that is off by more than this is another cloth: common practice.
+const FAR: f64 = 0.25;
 /// Rows that are shown; the rest can be asked for.
 const SHOWN: usize = 10;
 
@@ -201,10 +205,10 @@ impl Selvedge {
     fn in_reed(&self, dents_per_cm: f64) -> Result<(u64, u64)> {
         let ends = whole_ends_per_dent(&[self.ends_per_dent]).map_err(|e| e.at("selvedge"))?;
         let dents = match self.breadth {
-            Breadth::Dents(n) if n >= 1.0 && n.fract() == 0.0 && n <= 1e6 => n,
+            Breadth::Dents(n) if n >= 1.0 && n.fract() == 0.0 && n <= 1e4 => n,
             Breadth::Dents(n) => {
                 return Err(Error::range(format!(
-                    "selvedge: {} dents are not possible; write a whole number from 1 up",
+                    "selvedge: {} dents are not possible; write a whole number from 1 to 10000",
                     constant(n)
                 )));
             }
@@ -259,6 +263,11 @@ pub fn choose_reed(sett: &Amount, reeds: &[Amount], ask: &ReedAsk) -> Result<Ree
         check_reed(reed).map_err(|e| e.at("reeds"))?;
     }
     let bases = reeds.iter().map(Amount::base).collect();
+    if reeds.is_empty() {
+        return Err(Error::notation(format!(
+            "reeds: no reed is owned; write those of the mill, such as {OWNED}"
+        )));
+    }
     let owned = Parts::new(bases, Kind::ReedCount, OWNED).map_err(|e| e.at("reeds"))?;
     let mut rows = Vec::new();
     let mut warnings = Vec::new();
@@ -290,6 +299,18 @@ pub fn choose_reed(sett: &Amount, reeds: &[Amount], ask: &ReedAsk) -> Result<Ree
         (off, s.order.len() as f64, (f64::from(s.order[0]) - 2.0).abs())
     };
     rows.sort_by(|a, b| rank(a).partial_cmp(&rank(b)).unwrap_or(std::cmp::Ordering::Equal));
+    if let Some(first) = rows.first().filter(|first| first.off.abs() > FAR) {
+        warnings.push(format!(
+            "choose_reed: no reed given comes near {}: the nearest, {} with {} in a dent, gives {}, {} % \
+             {}; look for another reed, or allow other ends_per_dent",
+            with_unit(sett.number, sett.unit.symbol),
+            with_unit(first.reed.number, first.reed.unit.symbol),
+            first.words(),
+            with_unit(sett.unit.from_base(first.sett), sett.unit.symbol),
+            fixed(100.0 * first.off.abs(), 0),
+            if first.off > 0.0 { "too many" } else { "too few" }
+        ));
+    }
     Ok(ReedChoice { wanted: *sett, ask: ask.clone(), rows, warnings })
 }
 
@@ -304,7 +325,16 @@ impl Sleying {
         };
         Kind::Length.check(width.base()).map_err(|e| e.at("width"))?;
         // A millionth of a dent: 29 dents must not become 28.999… by the rounding of binary figures.
-        let dents = (100.0 * per_cm * width.base() + 1e-6).floor() as u64;
+        let dents = (100.0 * per_cm * width.base() + 1e-6).floor();
+        if dents > MOST_DENTS {
+            return Err(Error::range(format!(
+                "width: {} has {} dents of {}, more than any loom takes; is its unit right?",
+                with_unit(width.number, width.unit.symbol),
+                figure(dents),
+                with_unit(self.reed.number, self.reed.unit.symbol)
+            )));
+        }
+        let dents = dents as u64;
         let (edge, edge_ends) = selvedge.unwrap_or_default();
         if dents <= 2 * edge {
             return Err(Error::range(format!(

@@ -197,6 +197,7 @@ impl Kind {
             (l, h) if value < l && h.is_infinite() => {
                 format!("{} or more", limit(l))
             }
+            (l, h) if l.is_infinite() => format!("{} or less", limit(h)),
             (l, h) => format!("between {} and {}", limit(l), limit(h)),
         };
         Err(Error::range(format!(

@@ -266,6 +266,14 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
             Kind::MassPerArea.example()
         ));
     }
+    if let (Some(unit), Some(wanted)) = (other, wanted)
+        && wanted.family() == Kind::Ratio
+        && unit.kind == Kind::Fraction
+    {
+        return Error::unit(format!(
+            "'{name}' is a unit of fraction and was given{for_kind}; write a plain number, 0.9 for 90 %"
+        ));
+    }
     if let Some(unit) = other {
         let what = unit.kind.words();
         return Error::unit(format!(

@@ -25,6 +25,11 @@ pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
     let amount = |name| unit(name, Some(kind)).map(|unit| Amount { number, unit });
     match kind.family() {
         Kind::Ratio => amount(""),
+        _ if !number.is_finite() => Err(Error::range(format!(
+            "{number} is not possible for a {}; write a finite figure like '{}'",
+            kind.words(),
+            kind.example()
+        ))),
         Kind::Fraction if number.abs() < 1.0 => amount("fraction"),
         Kind::Fraction if number == 1.0 => Err(Error::unit(format!(
             "a bare 1 was given for a {}; write '100 %' for the whole, '1 %' for 1 percent, or a fraction below 1 such as 0.01",
@@ -222,6 +227,13 @@ fn leading_number(text: &str, wanted: Option<Kind>) -> Result<(f64, &str)> {
     match value {
         Some(v) if v.is_finite() => Ok((sign * v, rest)),
         Some(_) => Err(Error::notation(format!("'{text}' is not a finite number"))),
+        None if wanted == Some(Kind::LinearDensity) && is_whole_yarn(text) => {
+            Err(Error::notation(format!(
+                "'{text}' tells how a yarn is made, and a count is wanted; read the whole yarn with \
+                 hankwise.yarn.parse('{text}'), or write its count alone, like '{}'",
+                count_of_yarn(text)
+            )))
+        }
         None => Err(Error::notation(match wanted {
             Some(kind) => format!(
                 "'{text}' does not begin with a number; write a {} like '{}'",
@@ -231,6 +243,18 @@ fn leading_number(text: &str, wanted: Option<Kind>) -> Result<(f64, &str)> {
             None => format!("'{text}' does not begin with a number; write it like '16 YSW'"),
         })),
     }
+}
+
+/// `R 74 tex/2`: the resultant count of a yarn in the notation of ISO 1139, and what follows it.
+fn is_whole_yarn(text: &str) -> bool {
+    let rest = text.strip_prefix('R').unwrap_or("");
+    rest.trim_start().starts_with(|c: char| c.is_ascii_digit())
+}
+
+/// The count that an `R 74 tex/2` begins with.
+fn count_of_yarn(text: &str) -> &str {
+    let rest = text.strip_prefix('R').unwrap_or(text).trim();
+    rest.split(['/', ';']).next().unwrap_or(rest).trim()
 }
 
 /// ` 1/2` of `13 1/2 YSW`.

@@ -114,7 +114,7 @@ def test_what_a_reed_says_no_to():
         cloth.choose_reed("20 ends/in", ["60 Ne"])
     with pytest.raises(hw.UnitError, match="choose_reed, reeds"):
         cloth.choose_reed("20 ends/in", [60])
-    with pytest.raises(hw.NotationError, match="no part is owned"):
+    with pytest.raises(hw.NotationError, match="no reed is owned; write"):
         cloth.choose_reed("20 ends/in", [])
     with pytest.raises(hw.NotationError, match="selvedge_ends_per_dent"):
         cloth.choose_reed("20 ends/in", ["10 dents/in"], selvedge_dents=4)

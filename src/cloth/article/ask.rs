@@ -27,7 +27,7 @@ pub struct Asked {
     pub words: &'static str,
     /// Its kind.
     pub kind: Kind,
-    usual: (f64, f64),
+    pub(super) usual: (f64, f64),
     pub(super) missing: Missing,
 }
 
@@ -91,6 +91,8 @@ asks! {
 
 /// The figures that only the way from the yarn asks for.
 pub(super) const AT_HAND: [Key; 3] = [Key::HaveWarp, Key::HaveWeft, Key::Have];
+/// Sizes that leave nothing to weave, or nothing to weave on, where they are none.
+const SIZES: [&str; 7] = ["width", "length", "loom_width", "beam", "bobbin", "pirn", "cone"];
 /// The orders of colour and the colour of the selvedges.
 const COLOURS: [&str; 3] = ["warp_colours", "weft_colours", "selvedge_colour"];
 
@@ -162,9 +164,23 @@ impl Article {
         };
         asked.kind.check(amount.base()).map_err(|e| e.at(name))?;
         if asked.kind == Kind::Count && (amount.base() < 1.0 || amount.base().fract() != 0.0) {
+            let near = amount.base().floor().max(1.0);
             return Err(Error::range(format!(
-                "{name}: {} of a thing that is whole; write 1 or more",
-                of_kind(amount.base(), asked.kind)
+                "{name}: {} is no whole number from 1 up; write {near} or {}",
+                of_kind(amount.base(), asked.kind),
+                near + 1.0
+            )));
+        }
+        let size = matches!(asked.kind, Kind::Sett) || SIZES.contains(&asked.name);
+        if size && amount.base() == 0.0 {
+            return Err(Error::range(format!(
+                "{name} ({}) is 0, of which no piece is made; write more{}",
+                asked.words,
+                if let Needed(example) = asked.missing {
+                    format!(", such as {example}")
+                } else {
+                    ", or leave it out".to_owned()
+                }
             )));
         }
         self.given[place] = Some((amount, typed));
@@ -176,7 +192,16 @@ impl Article {
         match name {
             "warp_colours" => self.warp_colours = Some(order()?),
             "weft_colours" => self.weft_colours = Some(order()?),
-            "selvedge_colour" => self.selvedge_colour = Some(text.trim().to_owned()),
+            "selvedge_colour" => {
+                let colour = text.trim();
+                if !colour.starts_with(|c: char| c.is_alphabetic() || c == '#') {
+                    return Err(Error::notation(format!(
+                        "{name}: '{colour}' is no colour; write one such as 'grey' (the ends are \
+                         selvedge_ends)"
+                    )));
+                }
+                self.selvedge_colour = Some(colour.to_owned());
+            }
             _ => {
                 let kind = Article::kind(name)?.map_or("", Kind::words);
                 return Err(Error::notation(format!("{name} is a {kind}, not a colour")));

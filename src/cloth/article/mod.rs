@@ -13,7 +13,8 @@ pub(crate) use layout::{Layout, Names, Setting};
 
 use crate::error::{Error, Result};
 use crate::particulars::{Desk, Particulars};
-use crate::quantity::print::{figure, with_unit};
+use crate::quantity::print::{figure, of_kind, with_unit};
+use crate::quantity::{Kind, LinearDensity};
 use crate::worked::Worked;
 use ask::{AT_HAND, Key};
 use given::{Entered, Plain};
@@ -59,7 +60,44 @@ impl Article {
                 figure(work.at.ends.value())
             ));
         }
+        self.doubts(&work).into_iter().for_each(|doubt| desk.warn(doubt));
         Ok(work)
+    }
+
+    /// What a loom would hardly weave.
+    fn doubts(&self, work: &Work<Worked<'_>>) -> Vec<String> {
+        let mut out = Vec::new();
+        if let Some(each) = self.base(Key::SelvedgeEnds) {
+            let per_dent = self.amount(Key::SelvedgePerDent).0.base();
+            let full = (each / per_dent).floor() * per_dent;
+            if full < each {
+                let less = if full > 0.0 { format!("{} or ", figure(full)) } else { String::new() };
+                out.push(format!(
+                    "selvedge_ends={} do not fill whole dents of {}; write {less}{}",
+                    figure(each),
+                    figure(per_dent),
+                    figure(full + per_dent)
+                ));
+            }
+        }
+        let ends = 0.01 * work.at.ends.value() / work.at.set_width.value();
+        let picks = self.base(Key::Picks).or(self.base(Key::FinishedPicks)).unwrap_or(0.0);
+        for (threads, key, sett) in [("ends", Key::Warp, ends), ("picks", Key::Weft, picks)] {
+            let count = self.amount(key).0.base();
+            let thick = crate::yarn::peirce_diameter(LinearDensity::base(count)).value();
+            // Common practice: in two layers, the most of a double cloth, threads are beside each other.
+            if sett * thick > 2.0 * 10.0 {
+                out.push(format!(
+                    "{} in a centimetre are far too many {threads} of {} mm (Peirce's diameter of {}): side \
+                     by side they fill the cloth at about {}; look at sett and count",
+                    figure(sett),
+                    figure(thick),
+                    of_kind(count, Kind::LinearDensity),
+                    figure(10.0 / thick)
+                ));
+            }
+        }
+        out
     }
 
     /// What the loom or the beam cannot take, and what to change.
@@ -88,13 +126,16 @@ impl Article {
             let more = (panels * wide / most - 1e-9).ceil();
             return Err(Error::range(format!(
                 "the loom is too narrow: the warp is {} wide in the reed and the loom takes {}, {} \
-                 less; the widest that it weaves so is about {} finished: write that for width, or \
-                 weave it in panels={} sewn side by side",
+                 less; the widest that it weaves so is about {} finished: write that for width{}",
                 say(Key::LoomWidth, wide),
                 say(Key::LoomWidth, most),
                 say(Key::LoomWidth, wide - most),
                 say(Key::Width, widest.max(0.0)),
-                figure(more),
+                if more <= Key::Panels.asked().usual.1 {
+                    format!(", or weave it in panels={} sewn side by side", figure(more))
+                } else {
+                    String::new()
+                },
             )));
         }
         if let Some(most) = self.base(Key::Beam)

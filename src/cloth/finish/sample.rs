@@ -33,6 +33,12 @@ impl Measured {
         let off = reading.map_or(0.0, |r| r.base());
         for (amount, _) in pairs.iter().flatten() {
             kind.check(amount.base())?;
+            if amount.base() <= 0.0 {
+                return Err(Error::range(format!(
+                    "a specimen that measures {} is none; measure it again, or leave it out",
+                    with_unit(amount.number, amount.unit.symbol)
+                )));
+            }
             // A reading that may be off by all there is says nothing.
             if amount.base() <= 2.0 * off {
                 return Err(Error::range(format!(

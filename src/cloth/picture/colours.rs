@@ -25,9 +25,9 @@ impl Colour {
         let found = NAMES.binary_search_by(|(name, _)| name.cmp(&key.as_str()));
         found.map(|at| Colour::of(NAMES[at].1)).map_err(|_| {
             let near = did_you_mean(&key, NAMES.iter().map(|(name, _)| *name));
-            let near = near.map_or(String::new(), |name| format!("; did you mean '{name}'?"));
+            let near = near.map_or(String::new(), |name| format!(": did you mean '{name}'?"));
             Error::notation(format!(
-                "a picture knows no colour '{text}'{near} Write a colour name of CSS such as \
+                "a picture knows no colour '{text}'{near}; write a colour name of CSS such as \
                  'firebrick', or hex figures such as '#8a3324'"
             ))
         })

@@ -35,6 +35,12 @@ impl Picture {
     }
     /// Writes it to a file, whole or not at all.
     pub fn save(&self, path: &Path) -> Result<()> {
+        if path.extension().is_none_or(|end| !end.eq_ignore_ascii_case("svg")) {
+            return Err(Error::notation(format!(
+                "'{}' is no name of an SVG picture; write one that ends in .svg",
+                path.display()
+            )));
+        }
         crate::write_whole(path, self.svg.as_bytes())
     }
 }

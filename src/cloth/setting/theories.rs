@@ -167,6 +167,9 @@ impl Spread {
     }
 }
 
+/// Usual counts in tex, as for a piece.
+const USUAL: (f64, f64) = (5.0, 2000.0);
+
 fn check(weave: &Interlacing, warp: &Amount, weft: &Amount, ask: &SettingAsk) -> Result<()> {
     for (name, float) in [("warp_float", weave.warp_float), ("weft_float", weave.weft_float)] {
         if !(float.is_finite() && float >= 1.0) {
@@ -263,6 +266,16 @@ pub fn settings(
             square,
             rows: Vec::new(),
         };
+        for (name, count) in [("warp", warp), ("weft", weft)] {
+            if !(USUAL.0..=USUAL.1).contains(&count.base()) && (name == "warp" || !like_yarns) {
+                desk.warn(format!(
+                    "settings: {name} = {} is unusual; the usual range is {} to {} tex (common practice)",
+                    with_unit(count.number, count.unit.symbol),
+                    constant(USUAL.0),
+                    constant(USUAL.1)
+                ));
+            }
+        }
         if let Some(factor) = ask.factor {
             if !(0.8..=1.0).contains(&factor) {
                 desk.warn(format!(

@@ -84,7 +84,7 @@ fn check_set(known: &[KnownFigure]) -> Result<()> {
     let given = if given.is_empty() { "nothing".to_owned() } else { given };
     let refuse = |advice: &str| {
         Err(Error::notation(format!(
-            "{given} is given, which does not settle a plain cloth: {advice}"
+            "what is given, {given}, does not settle a plain cloth: {advice}"
         )))
     };
     let example = "warp_diameter, weft_diameter, ends, picks and one crimp";
@@ -146,9 +146,16 @@ fn changes(known: &[KnownFigure]) -> String {
     let mut found = Vec::new();
     for (place, amount, _) in known {
         let KnownOfCloth { name, kind, range: (low, high), .. } = KNOWN[*place];
-        for (end, bound) in [(low, "at most"), (high, "at least")] {
-            if let Some(edge) = nearest(amount.base(), end, |x| possible(*place, x)) {
-                found.push(format!("{name} {bound} {}", of_kind(edge, kind)));
+        let given = amount.base();
+        for end in [low, high] {
+            if let Some(edge) = nearest(given, end, |x| possible(*place, x)) {
+                // What the rounding of binary figures leaves of zero is none.
+                let edge = if edge.abs() < 1e-9 * high { 0.0 } else { edge };
+                let bound = if edge < given { "at most" } else { "at least" };
+                let change = format!("{name} {bound} {}", of_kind(edge, kind));
+                if !found.contains(&change) {
+                    found.push(change);
+                }
             }
         }
     }
@@ -222,6 +229,17 @@ pub fn plain_cloth(known: &[(&str, Amount, Option<String>)]) -> Result<Particula
         let mut given: Given<Worked<'_>> = [None; KNOWN.len()];
         for (place, amount, typed) in &known {
             given[*place] = Some(enter(desk, *place, amount, typed.clone()));
+        }
+        for (place, amount, _) in &known {
+            let KnownOfCloth { name, kind, range: (low, high), .. } = KNOWN[*place];
+            if !(low..=high).contains(&amount.base()) {
+                desk.warn(format!(
+                    "{name} = {} is unusual; the usual range is {} to {} (common practice)",
+                    of_kind(amount.base(), kind),
+                    of_kind(low, kind),
+                    of_kind(high, kind)
+                ));
+            }
         }
         let cloth = settle(&given).ok_or_else(unsettled)?;
         let mut report = tell::tell(desk, &given, &cloth, residual);

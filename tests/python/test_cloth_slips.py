@@ -1,0 +1,142 @@
+"""What people type wrong in the cloth room: what is told, and that it helps."""
+
+import hankwise as hw
+import numpy as np
+import pytest
+
+cloth = hw.cloth
+TWILL = cloth.weave("2/2 twill")
+REED = "24 dents/10 cm"
+PIECE = {
+    "width": "1.4 m", "length": "1.8 m", "warp": "150 tex", "sett": "5 ends/cm",
+    "picks": "5 picks/cm",
+}  # fmt: skip
+PLAIN = {
+    "warp_diameter": "0.3 mm", "weft_diameter": "0.3 mm", "ends": "15 ends/cm",
+    "picks": "12 picks/cm",
+}  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("call", "error", "words"),
+    [
+        # A list for one figure: what is wanted, in the kind that is wanted.
+        (
+            lambda: cloth.settings("plain", ["74 tex"]),
+            TypeError,
+            "settings, warp: one figure.*'16 YSW'",
+        ),
+        (
+            lambda: cloth.piece(**{**PIECE, "width": ["1 m", "2 m"]}),
+            TypeError,
+            "piece, width: one figure",
+        ),
+        (
+            lambda: cloth.piece(**{**PIECE, "width": hw.q([1, 2], "m")}),
+            TypeError,
+            "piece, width: one figure",
+        ),
+        (lambda: cloth.process("scour", width=["5 %"]), TypeError, "width: one figure.*'10 %'"),
+        (lambda: cloth.choose_reed("5 ends/cm", None), TypeError, f"reeds: .*not None; .*'{REED}'"),
+        (lambda: cloth.choose_reed("5 ends/cm", {REED}), TypeError, f"reeds: numbers.*'{REED}'"),
+        # Whole numbers.
+        (
+            lambda: cloth.choose_reed("5 ends/cm", REED, period=-1),
+            hw.RangeError,
+            "period: .*whole number",
+        ),
+        (lambda: cloth.choose_reed("5 ends/cm", REED, period=1.5), hw.RangeError, "period: 1.5"),
+        (
+            lambda: cloth.choose_reed("5 ends/cm", REED, period=10**30),
+            hw.RangeError,
+            "choose_reed, period",
+        ),
+        (
+            lambda: cloth.colour_order("4 blue", -1),
+            hw.RangeError,
+            "colour_order, ends: .*whole number",
+        ),
+        (lambda: cloth.colour_order("4 blue", 10**30), hw.RangeError, "colour_order, ends"),
+        (
+            lambda: cloth.colour_order(["4 blue"]),
+            TypeError,
+            "order: a text such as '24 grey 4 white'",
+        ),
+        (lambda: cloth.satin_moves(-1), hw.RangeError, "satin_moves, ends: .*whole number"),
+        # What is no weave, and why.
+        (lambda: cloth.weave([[1, 0], [1]]), TypeError, "not all of one length"),
+        (lambda: cloth.weave(np.zeros((2, 2, 2))), TypeError, "3 dimensions"),
+        (lambda: cloth.weave([1, 0]), TypeError, "1 dimensions"),
+        (lambda: cloth.weave([["1", "0"], ["0", "1"]]), TypeError, "no figures; write 1 and 0"),
+        (lambda: cloth.weave(2), TypeError, "a name such as '2/2 twill'.*not 2$"),
+        (lambda: TWILL.picture(repeats=3), TypeError, r"such as \(2, 3\), not 3"),
+        (lambda: TWILL.picture(repeats=(0, 1)), TypeError, r"not \(0, 1\)"),
+        (lambda: TWILL.picture("face", warp="4 bleu"), hw.NotationError, "mean 'blue'.; write"),
+        (lambda: TWILL.picture().save("twill.png"), hw.NotationError, r"ends in \.svg"),
+        (lambda: TWILL.picture().save(""), hw.NotationError, r"ends in \.svg"),
+        # Figures that are none.
+        (
+            lambda: cloth.process("scour", width=float("inf")),
+            hw.RangeError,
+            "finite figure like '10 %'",
+        ),
+        (
+            lambda: cloth.process("scour", loss="100 %"),
+            hw.RangeError,
+            r"must be 99\.9999 % or less",
+        ),
+        (
+            lambda: cloth.finished_sample("scour", width=("10 cm", "0 cm")),
+            hw.RangeError,
+            "measures 0 cm is none",
+        ),
+        (lambda: cloth.settings("plain", "74 tex", factor="90 %"), hw.UnitError, "0.9 for 90 %"),
+        # A yarn for a count, and what is proposed is read.
+        (
+            lambda: cloth.settings("plain", "R 74 tex/2"),
+            hw.NotationError,
+            r"yarn.parse\('R 74 tex/2'\).*'74 tex'",
+        ),
+        (lambda: cloth.plain_cloth(**PLAIN), hw.NotationError, "plain_cloth: .*1 more wanted"),
+        (
+            lambda: cloth.plain_cloth(**PLAIN, warp_crimp="-3 %"),
+            hw.RangeError,
+            "change one: warp_crimp at least 0 %$",
+        ),
+        (
+            lambda: cloth.piece(
+                **PIECE, warp_colours=cloth.colour_order("4 blue 4 white", even=False)
+            ),
+            hw.NotationError,
+            "even=False.*write '4 blue 4 white'",
+        ),
+    ],
+)
+def test_a_slip_is_told_with_what_to_type(call, error, words) -> None:
+    with pytest.raises(error, match=words):
+        call()
+
+
+def test_reeds_and_numbers_of_ends_may_stand_in_one_quantity() -> None:
+    reeds = hw.q([24.0, 30.0], "dents/10 cm")
+    said = str(cloth.choose_reed("4.8 ends/cm", reeds, np.array([1, 2])))
+    assert said == str(cloth.choose_reed("4.8 ends/cm", [REED, "30 dents/10 cm"], [1, 2]))
+
+
+def test_what_is_unusual_is_warned_of_once() -> None:
+    with pytest.warns(hw.RangeWarning, match="warp = 1.000e300 tex is unusual"):
+        cloth.settings("plain", "1e300 tex")
+    with pytest.warns(hw.RangeWarning, match="no reed given comes near"):
+        cloth.choose_reed("48 ends/cm", REED)
+    with pytest.warns(hw.RangeWarning, match="ends = .* is unusual"):
+        cloth.plain_cloth(**{**PLAIN, "ends": "1e-9 ends/cm"}, warp_crimp="8 %")
+    with pytest.warns(hw.RangeWarning, match="shrinkage in width"):
+        process = cloth.process("scour", width="-5 %")
+    with pytest.warns(hw.RangeWarning) as told:
+        cloth.finishing([process] * 3, width="1 m")
+    assert len(told) == 1
+
+
+def test_what_is_none_is_left_out_of_a_plain_cloth() -> None:
+    known = {**PLAIN, "warp_crimp": "8 %"}
+    assert str(cloth.plain_cloth(**known, weft_crimp=None)) == str(cloth.plain_cloth(**known))
