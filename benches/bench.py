@@ -11,6 +11,7 @@ import timeit
 from pathlib import Path
 
 import by_regex
+import geometry
 import hankwise as hw
 import numpy as np
 import weaves
@@ -124,6 +125,7 @@ def main() -> None:
     convert = call("hw.convert(16.0, 'Nm', 'YSW')")
     print(f"convert / empty call: {convert:.0f} ns / {empty:.0f} ns: {convert / empty:.2f} × (2.3)")
     columns()
+    geometry.compare()
     weave()
     given = "R 69.3 tex Z 400/2 S 600; 34 tex"
     assert by_regex.parse(given).build.ends == hw.yarn.parse(given).singles

@@ -1,4 +1,4 @@
-"""The cloth room against SciPy and NumPy on the same figures."""
+"""Crimp from crimp in plain cloth: against SciPy and NumPy on the same figures."""
 
 from __future__ import annotations
 
@@ -83,8 +83,9 @@ def best(way: Callable[[], object], repeats: int) -> float:
     return min(times)
 
 
-def geometry(n: int = 1_000_000, looped: int = 20_000) -> None:
+def compare(n: int = 1_000_000, looped: int = 20_000) -> None:
     """Crimp from crimp: how far the ways are apart, and how long each takes."""
+    warnings.simplefilter("ignore", hw.RangeWarning)
     c = fabrics(n)
     q = quantities(c)
     found, newton = ours(q), by_newton(c)
@@ -97,14 +98,3 @@ def geometry(n: int = 1_000_000, looped: int = 20_000) -> None:
     loop = best(lambda: [by_brentq(*row) for row in few], 3) * n / looped
     print(f"plain cloth: NumPy's Newton / ours: {theirs / mine:.1f} × (aim: 5 or more)")
     print(f"plain cloth: scipy's brentq in a loop / ours: {loop / mine:.0f} × (aim: 50 or more)")
-
-
-def main() -> None:
-    """Measure and print."""
-    with warnings.catch_warnings():
-        warnings.simplefilter("ignore", hw.RangeWarning)
-        geometry()
-
-
-if __name__ == "__main__":
-    main()
