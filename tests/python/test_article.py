@@ -216,3 +216,12 @@ def test_a_reed_in_dents_an_inch():
     assert "8 dents/in" in str(inch)
     choice = hw.cloth.choose_reed("16 epi", ["8 dpi", "10 dpi"])
     assert "16 ends/in wanted in the reed" in str(choice)
+
+
+def test_a_stock_of_several_colours_is_not_one_yarn():
+    check = THROW | {"warp_colours": "8 brown 8 cream"}
+    assert "All colours of a yarn are taken together" in str(
+        hw.cloth.pieces_from_yarn(**check, yarn="20 kg")
+    )
+    plain = hw.cloth.pieces_from_yarn(**THROW, yarn="20 kg")
+    assert "All colours" not in str(plain)

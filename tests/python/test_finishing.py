@@ -250,3 +250,10 @@ def test_a_wash_may_take_the_grease_of_handspun():
     with warnings.catch_warnings():
         warnings.simplefilter("error")
         hw.cloth.process("wash", width="15 %", length="12 %", loss="20 %")
+
+
+def test_the_trade_names_a_process_in_more_than_one_way():
+    # The warning of the usual range shows that the name was understood.
+    for name in ("decatising", "decatize", "blowing"):
+        with pytest.warns(hw.RangeWarning, match="outside the usual"):
+            hw.cloth.process(name, width="20 %")
