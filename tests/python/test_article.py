@@ -225,3 +225,9 @@ def test_a_stock_of_several_colours_is_not_one_yarn():
     )
     plain = hw.cloth.pieces_from_yarn(**THROW, yarn="20 kg")
     assert "All colours" not in str(plain)
+
+
+def test_what_was_not_said_of_finishing_is_named():
+    silent = {k: v for k, v in THROW.items() if k != "loss"}
+    assert "taken as none: mass lost in finishing" in str(hw.cloth.piece(**silent))
+    assert "taken as none" not in str(hw.cloth.piece(**THROW))
