@@ -163,10 +163,12 @@ impl Grid {
     }
     /// Marks where a square is like the one on the line before, the first line after the last.
     fn alike_before(&self) -> Vec<u64> {
-        let before = self.words.len() - self.stride;
-        let line_before = self.words[before..].iter().chain(&self.words[..before]);
-        let mut marks: Vec<u64> =
-            self.words.iter().zip(line_before).map(|(word, other)| !(word ^ other)).collect();
+        let like = |(word, other): (&u64, &u64)| !(word ^ other);
+        let (first, others) = self.words.split_at(self.stride);
+        let last = &self.words[self.words.len() - self.stride..];
+        let mut marks = Vec::with_capacity(self.words.len());
+        marks.extend(first.iter().zip(last).map(like));
+        marks.extend(others.iter().zip(&self.words).map(like));
         let used = u64::MAX >> (self.stride * 64 - self.len);
         marks.iter_mut().skip(self.stride - 1).step_by(self.stride).for_each(|word| *word &= used);
         marks
@@ -176,7 +178,13 @@ impl Grid {
 /// True where some mark stands on another one so many words later, going round.
 fn meet(marks: &[u64], by: usize) -> bool {
     let (head, tail) = marks.split_at(by);
-    marks.iter().zip(tail.iter().chain(head)).any(|(mark, later)| mark & later != 0)
+    // A stretch at a time: within one nothing is asked, which is fast.
+    let some = |marks: &[u64], later: &[u64]| {
+        marks.chunks(64).zip(later.chunks(64)).any(|(marks, later)| {
+            marks.iter().zip(later).fold(0, |any, (mark, later)| any | mark & later) != 0
+        })
+    };
+    some(&marks[..tail.len()], tail) || some(&marks[tail.len()..], head)
 }
 
 /// Leaves the marks that stand on another one so many words later, going round.
@@ -194,20 +202,28 @@ fn lay(marks: &mut [u64], by: usize) {
 }
 
 /// A bit for each of 64 bytes that is not 0.
+#[inline(always)]
 fn gathered(block: &[u8; 64]) -> u64 {
     const ONES: u64 = 0x0101_0101_0101_0101;
     let (eights, _) = block.as_chunks::<8>();
+    let any = eights.iter().fold(0, |any, eight| any | u64::from_le_bytes(*eight));
+    if any & !ONES == 0 { gathered_ones(block) } else { gathered_others(block) }
+}
+
+#[cold]
+#[inline(never)]
+fn gathered_others(block: &[u8; 64]) -> u64 {
+    gathered_ones(&block.map(|byte| u8::from(byte != 0)))
+}
+
+/// A bit for each of 64 bytes that are 0 or 1.
+#[inline(always)]
+fn gathered_ones(block: &[u8; 64]) -> u64 {
+    let (eights, _) = block.as_chunks::<8>();
+    let eight = |k: usize| u64::from_le_bytes(eights[k]);
     // The byte j of the k-th eight becomes bit k of byte j, and then rows and columns are exchanged.
-    let (mut bits, mut any) = (0, 0);
-    for (k, eight) in eights.iter().enumerate() {
-        let bytes = u64::from_le_bytes(*eight);
-        any |= bytes;
-        bits |= bytes << k;
-    }
-    if any & !ONES != 0 {
-        // Bytes other than 0 and 1 run into their neighbours; they are few.
-        return gathered(&block.map(|byte| u8::from(byte != 0)));
-    }
+    let pair = |k: usize| eight(k) | eight(k + 1) << 1;
+    let mut bits = pair(0) | pair(2) << 2 | (pair(4) | pair(6) << 2) << 4;
     for (by, mask) in
         [(7, 0x00AA_00AA_00AA_00AA), (14, 0x0000_CCCC_0000_CCCC), (28, 0x0000_0000_F0F0_F0F0)]
     {
@@ -219,17 +235,24 @@ fn gathered(block: &[u8; 64]) -> u64 {
 
 /// Exchanges rows and columns of a block, halving the squares it moves each time.
 fn turn(block: &mut [u64; 64]) {
-    let (mut by, mut mask) = (32, u64::from(u32::MAX));
-    while by != 0 {
-        let mut k = 0;
-        while k < 64 {
-            let swapped = (block[k] >> by ^ block[k | by]) & mask;
-            block[k | by] ^= swapped;
-            block[k] ^= swapped << by;
-            k = ((k | by) + 1) & !by;
+    exchange::<32>(block, 0x0000_0000_FFFF_FFFF);
+    exchange::<16>(block, 0x0000_FFFF_0000_FFFF);
+    exchange::<8>(block, 0x00FF_00FF_00FF_00FF);
+    exchange::<4>(block, 0x0F0F_0F0F_0F0F_0F0F);
+    exchange::<2>(block, 0x3333_3333_3333_3333);
+    exchange::<1>(block, 0x5555_5555_5555_5555);
+}
+
+/// Exchanges the squares off the diagonal, each `BY` × `BY`, along it.
+#[inline(always)]
+fn exchange<const BY: usize>(block: &mut [u64; 64], mask: u64) {
+    for pair in block.chunks_exact_mut(2 * BY) {
+        let (upper, lower) = pair.split_at_mut(BY);
+        for (one, other) in upper.iter_mut().zip(lower) {
+            let swapped = (*one >> BY ^ *other) & mask;
+            *other ^= swapped;
+            *one ^= swapped << BY;
         }
-        by >>= 1;
-        mask ^= mask << by;
     }
 }
 
