@@ -28,7 +28,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 #[formula(
     result = "l",
     sources = ["practice"],
-    limits = ["take-up on the length of the yarn; fringes neither woven nor shrunk"],
+    limits = ["take-up on the length of the yarn", "fringes as they stand on the loom, neither woven nor shrunk: twisting, knots and the wash shorten them"],
     slips = ["adding shrinkage and take-up to the length instead of dividing", "crimp on cloth used as take-up on yarn"]
 )]
 pub fn warp_for_piece<N: Number>(

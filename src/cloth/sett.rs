@@ -114,7 +114,7 @@ pub fn diameters_side_by_side<N: Number>(
 #[formula(
     result = "n",
     sources = ["Ashenhurst page 1999", "Ground Weave"],
-    limits = ["round hard threads in one plane: too open for long floats, too close for soft loose yarn", "warp and weft alike", "working setts are commonly about three quarters to four fifths of it"],
+    limits = ["round hard threads in one plane: too open for long floats, too close for soft loose yarn", "warp and weft alike", "handweavers set about three quarters to four fifths of it; cloth that is to be milled or raised is commonly set more open, as it closes up in finishing"],
     slips = ["taking the maximum for the sett to weave"]
 )]
 pub fn maximum_sett<N: Number>(

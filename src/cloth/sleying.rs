@@ -361,7 +361,8 @@ impl ReedChoice {
     /// The nearest sleyings, as a table.
     pub fn report(&self) -> Report {
         let unit = self.wanted.unit;
-        let say = |base: f64| with_unit(unit.from_base(base), unit.symbol);
+        let symbol = unit.symbol.replace("threads", "ends");
+        let say = |base: f64| with_unit(unit.from_base(base), &symbol);
         let row = |s: &Sleying| {
             let sign = if s.off > 0.0 { "+" } else { "" };
             let mut cells = vec![

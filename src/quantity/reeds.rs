@@ -54,7 +54,7 @@ pub static SYSTEMS: &[Unit] = &[
     ),
     reed(
         "dents/in",
-        &["dents/inch", "radcliffe-reed", "huddersfield-reed"],
+        &["dents/inch", "dpi", "radcliffe-reed", "huddersfield-reed"],
         1,
         (1, 1),
         "dents in 1 in",

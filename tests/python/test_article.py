@@ -182,3 +182,52 @@ def test_an_order_of_colours_is_kept():
         hw.cloth.colour_order("24 grey 4 white", ends=0)
     with pytest.raises(hw.NotationError, match="colour_order"):
         hw.cloth.colour_order("grey")
+
+
+def test_the_loom_is_told_its_reed_and_whole_dents():
+    said = {k: v for k, v in THROW.items() if k != "ends_per_dent"}
+    throw = hw.cloth.piece(**said)
+    # Two ends in a dent were taken, so the report says so.
+    assert "ends in a dent" in str(throw)
+    assert throw["dents"].number("") == throw["ends"].number("") / 2
+    edged = hw.cloth.piece(**THROW, selvedge_ends=6, selvedge_per_dent=4)
+    # Six ends at four in a dent begin a second dent at each side.
+    assert edged["dents"].number("") == edged["ground_ends"].number("") / 2 + 4
+    wanted = {k: v for k, v in THROW.items() if k != "reed"} | {"finished_ends": "6 ends/cm"}
+    reed = hw.cloth.piece(**wanted)["reed_wanted"].number("dents/10 cm")
+    assert reed == pytest.approx(10 * 6 * 0.88 * 0.94 / 2)
+    # Without ends in a dent a sett says nothing of a reed.
+    bare = {k: v for k, v in said.items() if k != "reed"} | {"sett": "5 ends/cm"}
+    assert "dents" not in hw.cloth.piece(**bare).keys()  # noqa: SIM118
+
+
+def test_picks_are_told_whole_and_size_only_where_there_is_some():
+    odd = THROW | {"length": "53 cm", "picks": "4.7 picks/cm"}
+    text = str(hw.cloth.piece(**odd))
+    picks = next(line for line in text.splitlines() if "picks in a piece" in line)
+    assert picks.split()[-1] == str(round(53 / 0.9 * 4.7))
+    assert "with its size" not in text
+    assert "off the loom, with its size" in str(hw.cloth.piece(**odd, size="8 %"))
+
+
+def test_a_reed_in_dents_an_inch():
+    inch = hw.cloth.piece(width="36 in", length="2 yd", warp="8 YSW", reed="8 dpi", picks="15 ppi")
+    assert inch["ends"].number("") == 36 * 8 * 2
+    assert "8 dents/in" in str(inch)
+    choice = hw.cloth.choose_reed("16 epi", ["8 dpi", "10 dpi"])
+    assert "16 ends/in wanted in the reed" in str(choice)
+
+
+def test_a_stock_of_several_colours_is_not_one_yarn():
+    check = THROW | {"warp_colours": "8 brown 8 cream"}
+    assert "All colours of a yarn are taken together" in str(
+        hw.cloth.pieces_from_yarn(**check, yarn="20 kg")
+    )
+    plain = hw.cloth.pieces_from_yarn(**THROW, yarn="20 kg")
+    assert "All colours" not in str(plain)
+
+
+def test_what_was_not_said_of_finishing_is_named():
+    silent = {k: v for k, v in THROW.items() if k != "loss"}
+    assert "taken as none: mass lost in finishing" in str(hw.cloth.piece(**silent))
+    assert "taken as none" not in str(hw.cloth.piece(**THROW))

@@ -143,3 +143,13 @@ def test_particulars_are_a_mapping() -> None:
     assert "<table" in cloth._repr_html_()
     assert cloth.warnings == []
     assert "weft_crimp" in str(cloth.working("weft_crimp"))
+
+
+def test_a_cloth_is_told_in_the_units_it_was_given_in():
+    inch = {"warp_diameter": "16 mil", "weft_diameter": "16 mil"}
+    text = str(hw.cloth.plain_cloth(**inch, ends="22 epi", picks="20 ppi", warp_crimp="8 %"))
+    assert "22 threads/in  20 threads/in" in text
+    assert "sum of the diameters 32 mil" in text
+    with pytest.raises(hw.RangeError, match=r"ends at most [0-9.]+ threads/in"):
+        hw.cloth.plain_cloth(**inch, ends="40 epi", picks="40 ppi", warp_crimp="8 %")
+    assert "threads/cm" in str(hw.cloth.plain_cloth(**CLOTH))

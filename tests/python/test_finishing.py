@@ -222,3 +222,38 @@ def test_cloths_that_weavers_measured():
         assert back["loom_width"].number("in") == pytest.approx(float(before), rel=1e-12)
         checked += 1
     assert checked == 7
+
+
+def test_who_measures_in_inches_is_told_ounces():
+    cloth = {"warp": "20 YSW", "weft": "20 YSW", "warp_crimp": "6 %", "weft_crimp": "8 %"}
+    inch = hw.cloth.finishing(
+        [("scour", {"width": "5 %"})],
+        width="90 in",
+        length="70 yd",
+        ends="27 epi",
+        picks="27 ppi",
+        **cloth,
+    )
+    heads = "mass, oz/yd²  running, oz/yd  piece, lb"
+    assert heads in str(inch)
+    # Ends in an inch over the yards in a pound: 36 × 16 × 36 / 36 ounces in a square yard.
+    ounces = 36 * 16 * 27 * (1.06 + 1.08) / (20 * 256)
+    assert inch["loom_mass_per_area"].number("oz/yd²") == pytest.approx(ounces)
+    assert f"{ounces:.3f}" in str(inch)
+    metric = hw.cloth.finishing(
+        [("scour", {"width": "5 %"})], width="2 m", length="70 m", mass_per_area="9 oz/yd²"
+    )
+    assert "mass, oz/yd²  running, g/m  piece, kg" in str(metric)
+
+
+def test_a_wash_may_take_the_grease_of_handspun():
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        hw.cloth.process("wash", width="15 %", length="12 %", loss="20 %")
+
+
+def test_the_trade_names_a_process_in_more_than_one_way():
+    # The warning of the usual range shows that the name was understood.
+    for name in ("decatising", "decatize", "blowing"):
+        with pytest.warns(hw.RangeWarning, match="outside the usual"):
+            hw.cloth.process(name, width="20 %")

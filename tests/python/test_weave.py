@@ -151,3 +151,10 @@ def test_the_command_line_tells_of_a_weave():
     refused = command("2/2", "twil")
     assert refused.returncode == 1
     assert "did you mean '2/2 twill'?" in refused.stderr
+
+
+def test_the_report_counts_intersections_as_the_formulas_do():
+    text = hw.cloth.weave("2/2 herringbone").report()
+    line = next(line for line in text.splitlines() if line.strip().startswith("intersections"))
+    # Of clean-cut herringbone: ends 2, picks 4 or 6.
+    assert line.split()[-4:] == ["2", "4", "to", "6"]

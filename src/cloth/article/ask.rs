@@ -317,6 +317,7 @@ impl Article {
             (Key::TakeUp, "take-up of the warp"),
             (Key::Thrums, "thrums"),
             (Key::WeftWaste, "waste of weft"),
+            (Key::Loss, "mass lost in finishing"),
         ];
         all.into_iter().filter(|(key, _)| said(key)).map(|(_, words)| words).collect()
     }

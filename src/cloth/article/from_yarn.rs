@@ -111,6 +111,13 @@ impl Article {
                     }
                 ));
             }
+            if self.warp_colours.is_some() || self.weft_colours.is_some() {
+                lines.push(
+                    "All colours of a yarn are taken together here: see below what each needs, and whether \
+                     there is that much of it."
+                        .to_owned(),
+                );
+            }
             let mut report = self.report(&work, desk)?;
             let first: Vec<&str> = hands
                 .iter()

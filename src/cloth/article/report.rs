@@ -22,6 +22,8 @@ const BLOCKS: [(&str, &[&str]); 4] = [
             "selvedge_width",
             "ground_ends",
             "ends",
+            "reed_wanted",
+            "dents",
             "sett",
             "set_width",
             "picks_off_loom",
@@ -100,6 +102,7 @@ impl Article {
             Kind::Length => named("m", "yd"),
             Kind::Mass => named("kg", "lb"),
             Kind::MassPerArea => named("g/m²", "oz/yd²"),
+            Kind::ReedCount => self.unit(Key::Reed).or_else(|| named("dents/10 cm", "dents/in")),
             Kind::Sett => {
                 let own = [Key::Sett, Key::FinishedEnds, Key::Picks, Key::FinishedPicks];
                 own.into_iter()
@@ -115,9 +118,19 @@ impl Article {
                 let threads = if name.starts_with("picks") { "picks" } else { "ends" };
                 with_unit(unit.from_base(value), &unit.symbol.replace("threads", threads))
             }
-            None if kind == Kind::Count => figure(value),
+            // Nobody weaves part of a pick: what the sum leaves over goes by the nearest whole one.
+            None if kind == Kind::Count => figure(value.round()),
             None => crate::quantity::print::of_kind(value, kind),
         }
+    }
+
+    /// The reed and how it is filled: two ends in a dent is taken where nothing else was said, so it
+    /// is shown.
+    fn reed(&self) -> Vec<Vec<String>> {
+        let row = |words: &str, figure| vec![words.to_owned(), figure];
+        let reed = self.base(Key::Reed).map(|r| row("reed", self.say("reed", r, Kind::ReedCount)));
+        let each = figure(self.amount(Key::EndsPerDent).0.base());
+        reed.into_iter().chain([row("ends in a dent", each)]).collect()
     }
 
     /// The particulars as tables.
@@ -144,6 +157,9 @@ impl Article {
                 }
                 if *name == "last_section_ends" && same(desk, name, "section_ends") {
                     continue;
+                }
+                if *name == "dents" {
+                    block.rows.extend(self.reed());
                 }
                 block.rows.push(vec![words, self.say(name, value, kind)]);
             }

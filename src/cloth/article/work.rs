@@ -54,13 +54,20 @@ fn setting<N: Number>(given: &impl Given<N>, names: &impl Names<N>) -> Setting<N
     let ends_per_dent: Count<N> = given.get(Key::EndsPerDent);
     let reed = if given.has(Key::Reed) {
         given.get(Key::Reed)
-    } else if given.has(Key::Sett) {
-        cloth::reed_for_sett(given.get(Key::Sett), ends_per_dent)
     } else {
-        // Threads close up as the cloth narrows.
-        let finished: Sett<N> = given.get(Key::FinishedEnds);
-        let sett = finished.v() * (1.0 - width_shrinkage.v()) * (1.0 - draw_in.v());
-        cloth::reed_for_sett(Sett::from(sett), ends_per_dent)
+        let sett = if given.has(Key::Sett) {
+            given.get(Key::Sett)
+        } else {
+            // Threads close up as the cloth narrows.
+            let finished: Sett<N> = given.get(Key::FinishedEnds);
+            Sett::from(finished.v() * (1.0 - width_shrinkage.v()) * (1.0 - draw_in.v()))
+        };
+        let reed = cloth::reed_for_sett(sett, ends_per_dent);
+        if given.has(Key::EndsPerDent) {
+            names.figure("reed_wanted", "reed that this wants", reed)
+        } else {
+            reed
+        }
     };
     let picks = if given.has(Key::Picks) {
         given.get(Key::Picks)
@@ -153,6 +160,14 @@ pub(super) fn work<N: Number>(given: &impl Given<N>, names: &impl Names<N>) -> W
         None => at.ends,
         Some((each, _)) => Count::from(at.ends.v() - 2.0 * each.v()),
     };
+    if given.has(Key::Reed) || given.has(Key::EndsPerDent) {
+        let mut dents = ground_ends.v() / set.ends_per_dent.v();
+        if let Some((each, per_dent)) = set.selvedge {
+            // A selvedge whose last dent is not full takes it all the same.
+            dents = dents + 2.0 * (each.v() / per_dent.v() - 1e-6).ceil();
+        }
+        names.figure("dents", "dents filled", Count::from(dents));
+    }
     let pieces: Count<N> = given.get(Key::Pieces);
     let (mut lengths, mut panels) = (pieces, None);
     if given.has(Key::Panels) {
@@ -200,7 +215,12 @@ pub(super) fn work<N: Number>(given: &impl Given<N>, names: &impl Names<N>) -> W
     let in_piece = cloth::warp_mass(at.ends, at.warp_each, warp);
     let grey =
         cloth::grey_mass(in_piece, given.get(Key::Size), yarn::mass_of_length(weft, at.weft_each));
-    names.figure("grey_mass", "mass of a length off the loom, with its size", grey);
+    let words = if given.has(Key::Size) {
+        "mass of a length off the loom, with its size"
+    } else {
+        "mass of a length off the loom"
+    };
+    names.figure("grey_mass", words, grey);
     let finished = set.finished(&at, warp, weft, given.get(Key::Loss), names);
     let ends = cloth::sett_after_shrinkage(finished.ends, set.width_shrinkage);
     names.figure("ends_finished", "ends in the finished cloth", ends);

@@ -130,7 +130,7 @@ const KNOWN: [(&str, &[&str]); 10] = [
     ("crop", &["cropping", "shear", "shearing"]),
     ("tenter", &["tentering", "stenter", "stentering"]),
     ("dry", &["drying"]),
-    ("steam", &["steaming", "blow", "blowing", "decatise", "decatising"]),
+    ("steam", &["steaming", "blow", "blowing", "decatise", "decatising", "decatize", "decatizing"]),
     ("press", &["pressing", "calender", "calendering"]),
 ];
 

@@ -34,8 +34,8 @@ struct Column {
     head: &'static str,
     words: &'static str,
     kind: Kind,
-    /// In which it is shown where nobody gave it in another.
-    unit: &'static str,
+    /// In which it is shown where nobody gave it in another: metric, and beside inches.
+    units: [&'static str; 2],
 }
 
 const fn column(
@@ -43,25 +43,31 @@ const fn column(
     head: &'static str,
     words: &'static str,
     kind: Kind,
-    unit: &'static str,
+    units: [&'static str; 2],
 ) -> Column {
-    Column { name, head, words, kind, unit }
+    Column { name, head, words, kind, units }
 }
 
 const COLUMNS: [Column; 13] = [
-    column("width", "width", "width", Kind::Length, "m"),
-    column("length", "length", "length", Kind::Length, "m"),
-    column("ends", "ends", "ends", Kind::Sett, "threads/cm"),
-    column("picks", "picks", "picks", Kind::Sett, "threads/cm"),
-    column("warp", "warp", "count of the warp", Kind::LinearDensity, "tex"),
-    column("weft", "weft", "count of the weft", Kind::LinearDensity, "tex"),
-    column("warp_crimp", "warp crimp", "crimp of the warp", Kind::Crimp, "%"),
-    column("weft_crimp", "weft crimp", "crimp of the weft", Kind::Crimp, "%"),
-    column("warp_cover", "warp cover", "cover factor of the warp", Kind::CoverFactor, "K_SI"),
-    column("weft_cover", "weft cover", "cover factor of the weft", Kind::CoverFactor, "K_SI"),
-    column("mass_per_area", "mass", "mass per area", Kind::MassPerArea, "g/m²"),
-    column("running_mass", "running", "mass of a running length", Kind::LinearDensity, "g/m"),
-    column("mass", "piece", "mass of the piece", Kind::Mass, "kg"),
+    column("width", "width", "width", Kind::Length, ["m", "in"]),
+    column("length", "length", "length", Kind::Length, ["m", "yd"]),
+    column("ends", "ends", "ends", Kind::Sett, ["threads/cm", "threads/in"]),
+    column("picks", "picks", "picks", Kind::Sett, ["threads/cm", "threads/in"]),
+    column("warp", "warp", "count of the warp", Kind::LinearDensity, ["tex"; 2]),
+    column("weft", "weft", "count of the weft", Kind::LinearDensity, ["tex"; 2]),
+    column("warp_crimp", "warp crimp", "crimp of the warp", Kind::Crimp, ["%"; 2]),
+    column("weft_crimp", "weft crimp", "crimp of the weft", Kind::Crimp, ["%"; 2]),
+    column("warp_cover", "warp cover", "cover factor of the warp", Kind::CoverFactor, ["K_SI"; 2]),
+    column("weft_cover", "weft cover", "cover factor of the weft", Kind::CoverFactor, ["K_SI"; 2]),
+    column("mass_per_area", "mass", "mass per area", Kind::MassPerArea, ["g/m²", "oz/yd²"]),
+    column(
+        "running_mass",
+        "running",
+        "mass of a running length",
+        Kind::LinearDensity,
+        ["g/m", "oz/yd"],
+    ),
+    column("mass", "piece", "mass of the piece", Kind::Mass, ["kg", "lb"]),
 ];
 
 impl Column {
@@ -111,7 +117,11 @@ impl Column {
     /// The unit in which it is shown, and its name: that in which it was given.
     fn shown(&self, cloth: &Cloth<'_, '_>) -> Option<(&'static Unit, &'static str)> {
         let given = cloth.unit(self.name).map(|unit| (unit, unit.symbol));
-        given.or_else(|| unit(self.unit, Some(self.kind)).ok().map(|unit| (unit, self.unit)))
+        // Who gives the size of the cloth in inches or yards weighs it in ounces.
+        let size = ["width", "length", "ends", "picks"].into_iter().find_map(|n| cloth.unit(n));
+        let imperial = size.is_some_and(|u| matches!(u.symbol, "in" | "ft" | "yd" | "threads/in"));
+        let other = self.units[usize::from(imperial)];
+        given.or_else(|| unit(other, Some(self.kind)).ok().map(|unit| (unit, other)))
     }
 }
 

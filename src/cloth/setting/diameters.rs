@@ -147,7 +147,7 @@ pub fn count_for_sett<N: Number>(
 #[formula(
     result = "n",
     sources = ["Ashenhurst page 1999", "Osterkamp"],
-    limits = ["the share goes by use, finish and fibre and is the mill's to give; handweavers' rules run from three quarters to four fifths"],
+    limits = ["the share goes by use, finish and fibre and is the mill's to give; handweavers' rules run from three quarters to four fifths, and cloth that is to be milled or raised is commonly set more open"],
     slips = ["a share of wraps for a share of the maximum: wraps are not diameters"]
 )]
 pub fn working_sett<N: Number>(

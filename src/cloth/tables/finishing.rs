@@ -119,7 +119,8 @@ pub(in crate::cloth) static FINISHING_PROCESSES: Table = Table {
         usual(&["mill", "loss"], -10.0, 6.0).note("a gain where flock is fed in"),
         usual(&["wash", "width"], 0.0, 30.0).note("10 to 20 % is an allowance in print"),
         usual(&["wash", "length"], 0.0, 30.0),
-        usual(&["wash", "loss"], 0.0, 10.0),
+        usual(&["wash", "loss"], 0.0, 25.0)
+            .note("the most where it was woven in the oil or in the grease"),
         usual(&["raise", "width"], 0.0, 8.0),
         usual(&["raise", "length"], -4.0, 2.0),
         usual(&["raise", "loss"], 0.0, 6.0),

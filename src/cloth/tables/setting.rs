@@ -75,7 +75,8 @@ pub(super) static WORKING_SETTS: Table = Table {
     title: "Sett to weave, as a share of the closest",
     about: "Handweavers' rules. What share suits a blanket, a suiting or a tweed is the mill's own to \
             know: no printed figure by use has been found. Wide warps are set more open than narrow \
-            ones, shawls more open than clothing, upholstery closest.",
+            ones, shawls more open than clothing, upholstery closest; as common practice, cloth that \
+            is to be milled or raised more open than cloth that is only washed.",
     columns: &["cloth"],
     figures: &[
         Figure::one(&["general cloth"], 0.75, "")

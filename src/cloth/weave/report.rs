@@ -47,7 +47,7 @@ impl Weave {
         let range =
             |low: String, high: String| if low == high { low } else { format!("{low} to {high}") };
         let rows = vec![
-            both("interlacings of a thread in the repeat", &|system| {
+            both("intersections of a thread in the repeat", &|system| {
                 let each = self.interlacings(system);
                 let end = |n: Option<&usize>| n.copied().unwrap_or(0).to_string();
                 range(end(each.iter().min()), end(each.iter().max()))

@@ -7,7 +7,7 @@ use crate::error::{Error, Result, did_you_mean};
 use crate::formula::nearest;
 use crate::number::V;
 use crate::particulars::{Desk, Particulars};
-use crate::quantity::print::of_kind;
+use crate::quantity::print::{of_kind, with_unit};
 use crate::quantity::{Amount, Angle, Crimp, Diameter, Kind, Sett, Thickness};
 use crate::worked::Worked;
 use settle::{Cloth, Given, settle};
@@ -134,6 +134,17 @@ fn check_set(known: &[KnownFigure]) -> Result<()> {
     }
 }
 
+/// A figure in the unit in which the user gave others of its kind.
+fn say(known: &[KnownFigure], x: f64, kind: Kind) -> String {
+    match known.iter().find(|(at, ..)| KNOWN[*at].kind.family() == kind.family()) {
+        // A share is said in percent, however it was given.
+        Some((_, amount, _)) if kind.family() != Kind::Fraction => {
+            with_unit(amount.unit.from_base(x), amount.unit.symbol)
+        }
+        _ => of_kind(x, kind),
+    }
+}
+
 /// Which single figures to change, and by how much, so that there is a cloth.
 fn changes(known: &[KnownFigure]) -> String {
     let possible = |place: usize, x: f64| {
@@ -152,7 +163,7 @@ fn changes(known: &[KnownFigure]) -> String {
                 // What the rounding of binary figures leaves of zero is none.
                 let edge = if edge.abs() < 1e-9 * high { 0.0 } else { edge };
                 let bound = if edge < given { "at most" } else { "at least" };
-                let change = format!("{name} {bound} {}", of_kind(edge, kind));
+                let change = format!("{name} {bound} {}", say(known, edge, kind));
                 if !found.contains(&change) {
                     found.push(change);
                 }
@@ -217,7 +228,7 @@ pub fn plain_cloth(known: &[(&str, Amount, Option<String>)]) -> Result<Particula
     }
     let unsettled = || {
         let given = known.iter().map(|(at, amount, typed)| {
-            let text = typed.clone().unwrap_or_else(|| of_kind(amount.base(), KNOWN[*at].kind));
+            let text = typed.clone().unwrap_or_else(|| say(&known, amount.base(), KNOWN[*at].kind));
             format!("{} = {text}", KNOWN[*at].name)
         });
         let given = given.collect::<Vec<_>>().join(", ");
@@ -242,7 +253,7 @@ pub fn plain_cloth(known: &[(&str, Amount, Option<String>)]) -> Result<Particula
             }
         }
         let cloth = settle(&given).ok_or_else(unsettled)?;
-        let mut report = tell::tell(desk, &given, &cloth, residual);
+        let mut report = tell::tell(desk, &known, &given, &cloth, residual);
         let names: Vec<&str> = known.iter().map(|(at, ..)| KNOWN[*at].name).collect();
         report.blocks[0].title = format!("from {}", names.join(", "));
         Ok(report)

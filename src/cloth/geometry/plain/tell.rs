@@ -3,7 +3,7 @@
 use super::super::peirce::degrees;
 use super::super::weft_crimp_by_rule;
 use super::settle::{Cloth, Given, Wave};
-use super::{KNOWN, KnownOfCloth, OF_A_SYSTEM, SYSTEMS};
+use super::{KNOWN, KnownFigure, KnownOfCloth, OF_A_SYSTEM, SYSTEMS, say};
 use crate::number::V;
 use crate::particulars::Desk;
 use crate::quantity::print::{fixed, of_kind};
@@ -15,6 +15,7 @@ use crate::worked::Worked;
 /// Names the figures of a cloth and says how they are shown.
 pub(super) fn tell<'t>(
     desk: &Desk<'t>,
+    known: &[KnownFigure],
     given: &Given<Worked<'t>>,
     cloth: &Cloth<Worked<'t>>,
     residual: f64,
@@ -33,7 +34,7 @@ pub(super) fn tell<'t>(
         }
     };
     let mut row = |words: &str, kind: Kind, of: [f64; 2]| {
-        let [warp, weft] = of.map(|x| of_kind(x, kind));
+        let [warp, weft] = of.map(|x| say(known, x, kind));
         rows.push(vec![words.to_owned(), warp, weft]);
     };
     let [warp, weft] = cloth.waves;
@@ -66,14 +67,14 @@ pub(super) fn tell<'t>(
     row("straight part (none: jammed)", Kind::Thickness, [warp_straight, weft_straight]);
     let mut foot = Vec::new();
     let sum = desk.figure("diameters", "sum of the diameters", Thickness::from(d));
-    foot.push(format!("sum of the diameters {}", of_kind(sum.value(), Kind::Thickness)));
+    foot.push(format!("sum of the diameters {}", say(known, sum.value(), Kind::Thickness)));
     if let (Some(d1), Some(d2)) = (cloth.warp_diameter, cloth.weft_diameter) {
         let crowns = [warp.height + d1, weft.height + d2];
         row("diameter", Kind::Diameter, [show(0, d1), show(1, d2)]);
         row("crown", Kind::Thickness, crowns.map(V::value));
         let thickness = Thickness::from(crowns[0].max(crowns[1]));
         let thickness = desk.figure("thickness", "thickness: the higher crown", thickness);
-        foot.push(format!("thickness {}", of_kind(thickness.value(), Kind::Thickness)));
+        foot.push(format!("thickness {}", say(known, thickness.value(), Kind::Thickness)));
         foot.extend(by_rule(&both, d1.value(), d2.value()));
     }
     // To a power of ten: the last figure of rounding is no news.
