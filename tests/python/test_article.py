@@ -190,7 +190,8 @@ def test_the_loom_is_told_its_reed_and_whole_dents():
     # Two ends in a dent were taken, so the report says so.
     assert "ends in a dent" in str(throw)
     assert throw["dents"].number("") == throw["ends"].number("") / 2
-    edged = hw.cloth.piece(**THROW, selvedge_ends=6, selvedge_per_dent=4)
+    with pytest.warns(hw.RangeWarning, match="write 4 or 8"):
+        edged = hw.cloth.piece(**THROW, selvedge_ends=6, selvedge_per_dent=4)
     # Six ends at four in a dent begin a second dent at each side.
     assert edged["dents"].number("") == edged["ground_ends"].number("") / 2 + 4
     wanted = {k: v for k, v in THROW.items() if k != "reed"} | {"finished_ends": "6 ends/cm"}
