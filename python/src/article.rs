@@ -13,7 +13,7 @@ use crate::particulars::Particulars;
 /// What was given by name: figures, and orders of colour.
 fn read(given: Option<&Bound<'_, PyDict>>, of: &str) -> PyResult<Article> {
     let mut article = Article::new();
-    for (name, value) in given.into_iter().flat_map(|given| given.iter()) {
+    for (name, value) in given.into_iter().flat_map(pyo3::types::PyDictMethods::iter) {
         let name: String = name.extract()?;
         let located = |e: hankwise::Error| raise(&e.at(of));
         let kind = Article::kind(&name).map_err(located)?;
@@ -32,11 +32,14 @@ fn read(given: Option<&Bound<'_, PyDict>>, of: &str) -> PyResult<Article> {
                             order.get().order
                         )));
                     }
-                    Err(_) => value.cast::<PyString>().map(|s| s.to_string()).map_err(|_| {
-                        PyTypeError::new_err(format!(
-                            "{of}, {name}: a text such as '24 grey 4 white' is wanted"
-                        ))
-                    })?,
+                    Err(_) => value
+                        .cast::<PyString>()
+                        .map(std::string::ToString::to_string)
+                        .map_err(|_| {
+                            PyTypeError::new_err(format!(
+                                "{of}, {name}: a text such as '24 grey 4 white' is wanted"
+                            ))
+                        })?,
                 };
                 article.colour(&name, &text).map_err(located)?;
             }
@@ -117,6 +120,9 @@ pub(crate) fn pieces_from_yarn(
     let article = read(given, "pieces_from_yarn")?;
     Particulars::hand_over(py, article.pieces_from_yarn().map_err(|e| e.at("pieces_from_yarn")))
 }
+
+/// What a pickle keeps: the order, the threads, whether it is evened.
+type State = (String, Option<u32>, bool);
 
 /// An order of colours, and how it lies over a number of threads. Made by `hankwise.cloth.colour_order`.
 #[pyclass(frozen, module = "hankwise", eq, weakref)]
@@ -242,10 +248,7 @@ impl ColourOrder {
     fn edges(&self) -> Option<(String, String)> {
         self.laid.as_ref().map(|laid| (laid.edges[0].to_string(), laid.edges[1].to_string()))
     }
-    fn __reduce__<'py>(
-        &self,
-        py: Python<'py>,
-    ) -> PyResult<(Bound<'py, PyAny>, (String, Option<u32>, bool))> {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise._hankwise")?.getattr("_colour_order")?;
         Ok((make, (self.order.to_string(), self.laid.as_ref().map(Laid::threads), self.even)))
     }

@@ -147,7 +147,17 @@ impl Formula {
         let arrays = one_shape(py, call)?;
         let read: Vec<_> = arrays.iter().map(PyArrayMethods::readonly).collect();
         let columns: Vec<_> = read.iter().map(rows).collect();
-        let mut many = columns.iter();
+        let length = columns.first().map_or(0, |c| c.len());
+        let slices: Vec<&[f64]> = columns.iter().map(|c| &c[..]).collect();
+        let mut extents = vec![(0.0, 0.0); slices.len()];
+        py.detach(|| {
+            in_parts(
+                length,
+                |_| slices.iter().zip(&mut extents),
+                |(column, found)| *found = extent(column),
+            );
+        });
+        let mut many = slices.iter().zip(extents);
         let mut given = Vec::with_capacity(call.given.len());
         let mut unusual = Vec::new();
         let of = call.given.len();
@@ -162,8 +172,8 @@ impl Formula {
                     Column::One(amount.base())
                 }
                 Given::Many(..) => {
-                    let column: &[f64] = many.next().map_or(&[], |c| c);
-                    let extent = extent(column);
+                    let (column, extent): (&[f64], _) =
+                        many.next().map_or((&[], (0.0, 0.0)), |(column, extent)| (column, extent));
                     check_column(column, extent, input, self.card.name)?;
                     unusual.extend(self.unusual_in(place, of, column, extent));
                     Column::Each(column)
@@ -171,7 +181,6 @@ impl Formula {
             });
         }
         self.card.check_whole_columns(&given).map_err(|e| raise(&e))?;
-        let length = columns.first().map_or(0, |c| c.len());
         let mut out = vec![0.0; length];
         py.detach(|| {
             in_parts(

@@ -49,7 +49,7 @@ fn name_for(name: &str, value: &Bound<'_, PyAny>) -> PyResult<String> {
 /// A process with what is said of it.
 fn made(name: &str, said: Option<&Bound<'_, PyDict>>) -> PyResult<cloth::Process> {
     let mut process = cloth::Process::new(name).map_err(|e| raise(&e))?;
-    for (key, value) in said.into_iter().flat_map(|said| said.iter()) {
+    for (key, value) in said.into_iter().flat_map(pyo3::types::PyDictMethods::iter) {
         let key: String = key.extract()?;
         if value.is_none() {
             continue;
@@ -112,7 +112,7 @@ fn known(
     given: Option<&Bound<'_, PyDict>>,
 ) -> PyResult<Vec<(String, Amount, Option<String>)>> {
     let mut known = Vec::new();
-    for (name, value) in given.into_iter().flat_map(|given| given.iter()) {
+    for (name, value) in given.into_iter().flat_map(pyo3::types::PyDictMethods::iter) {
         let name: String = name.extract()?;
         if value.is_none() {
             continue;
