@@ -12,4 +12,5 @@ pub use work::{KNOWN_IN_FINISHING, KnownInFinishing, finishing, known_in_finishi
 
 /// What to beware of in finishing: the one place where it stands.
 pub(crate) const CAUTION: &str = "Hot liquor and wet cloth scald, rollers and raising cards draw \
-    hands in: guards on, stop before you reach in; follow the makers of plant and detergent.";
+    hands in: guards on, stop before you reach in; follow the makers of plant and detergent, and \
+    local rules.";
