@@ -145,11 +145,37 @@ fn namesake(unit: &quantity::Unit, kind: Kind) -> Option<&'static quantity::Unit
     quantity::unit(unit.symbol, Some(kind)).ok().filter(|other| other.symbol == unit.symbol)
 }
 
+/// True of a percentage that says what it is a share of: one number means different lengths in each. A
+/// draw-in is left out: it is on the size before, as a shrinkage is.
+fn has_a_base(kind: Kind) -> bool {
+    matches!(
+        kind,
+        Kind::TakeUp
+            | Kind::Crimp
+            | Kind::Shrinkage
+            | Kind::OverWidth
+            | Kind::DimensionalChange
+            | Kind::AreaShrinkage
+            | Kind::Contraction
+            | Kind::TwistedContraction
+            | Kind::Stretch
+    )
+}
+
 /// Reads one input of a kind.
 pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
     let py = value.py();
     if let Ok(given) = value.cast::<Quantity>() {
         let given = given.get();
+        if given.kind != kind && has_a_base(given.kind) && has_a_base(kind) {
+            return Err(UnitError::new_err(format!(
+                "a {} was given for a {}: the two are shares of different things; turn one into the \
+                 other by a formula, or write the figure that is meant as a text, like '{}'",
+                given.kind.words(),
+                kind.words(),
+                kind.example()
+            )));
+        }
         let unit = if given.unit.kind == kind.family() {
             given.unit
         } else if let Some(unit) = namesake(given.unit, kind) {
