@@ -232,3 +232,11 @@ def test_what_was_not_said_of_finishing_is_named():
     silent = {k: v for k, v in THROW.items() if k != "loss"}
     assert "taken as none: mass lost in finishing" in str(hw.cloth.piece(**silent))
     assert "taken as none" not in str(hw.cloth.piece(**THROW))
+
+
+def test_a_percentage_of_another_base_is_refused():
+    crimp = hw.cloth.crimp_found(yarn="110 cm", cloth="100 cm")
+    with pytest.raises(hw.UnitError, match="crimp on cloth length was given for a take-up"):
+        hw.cloth.crimp_from_take_up(crimp)
+    with pytest.raises(hw.UnitError, match="was given for a take-up"):
+        hw.cloth.piece(**THROW | {"take_up": crimp})
