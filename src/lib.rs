@@ -41,6 +41,7 @@ mod error;
 pub mod fibre;
 pub mod formula;
 pub mod handbook;
+pub mod job;
 pub(crate) mod lanes;
 pub mod mill;
 pub mod normal;

@@ -20,6 +20,8 @@ from typing import Literal, final
 
 from hankwise._hankwise import (
     Formula,
+    Job,
+    Particulars,
     Quantity,
     Working,
     _Measure,
@@ -94,10 +96,35 @@ def _formula(formula: hw.Formula) -> str:
     return "\n".join(lines)
 
 
+def _job(job: hw.Job) -> str:
+    title = "_" + job.name.title().replace("_", "") + "Job"
+    asks = sorted(job.asks, key=lambda ask: not ask["needed"])
+    given = [
+        f"{ask['name']}: {_type(ask['unit'], False)}" + ("" if ask["needed"] else " | None = None")
+        for ask in asks
+    ]
+    meanings = [f"{ask['name']}: {ask['meaning']}" for ask in asks]
+    indent = " " * 4
+    lines = [job.summary, "", *meanings]
+    rows = [fill(line, 97, initial_indent=indent, subsequent_indent=indent) for line in lines]
+    head = [
+        "",
+        "@final",
+        f"class {title}(Job):",
+        f'    """{chr(10).join(rows).strip()}',
+        '    """',
+        "",
+    ]
+    return "\n".join(
+        [*head, _method("__call__", ["*", *given], "Particulars"), "", f"{job.name}: {title}", ""]
+    )
+
+
 def stub(room: ModuleType) -> str:
     """Give the stub of a room."""
     formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
-    body = "".join(map(_formula, formulas))
+    jobs = [job for job in vars(room).values() if isinstance(job, hw.Job)]
+    body = "".join([*map(_formula, formulas), *map(_job, jobs)])
     head = _HEAD.format(about=room.__doc__)
     used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
     before, ours, after = "".join(used).partition("from hankwise._hankwise import")
@@ -110,13 +137,17 @@ def stub(room: ModuleType) -> str:
 def _functions(room: ModuleType) -> str:
     """Import what a room has besides formulas from the stub that is written by hand."""
     short = room.__name__.rpartition(".")[2]
-    names = [n for n, f in vars(room).items() if callable(f) and not isinstance(f, hw.Formula)]
+    names = [
+        n for n, f in vars(room).items() if callable(f) and not isinstance(f, hw.Formula | hw.Job)
+    ]
     return "".join(f"from hankwise._{short}_more import {n} as {n}\n" for n in sorted(names))
 
 
 def _used(line: str, body: str) -> bool:
     """Leave out imports that no formula of the room needs."""
     name = line.strip().rstrip(",")
+    if name in ("Job", "Particulars"):
+        return "(Job)" in body
     return not name.startswith("_") or f": {name}" in body
 
 

@@ -6,6 +6,8 @@ from typing import Literal, final
 
 from hankwise._hankwise import (
     Formula,
+    Job,
+    Particulars,
     Quantity,
     Working,
     _Measure,
@@ -198,14 +200,43 @@ class _CardRate(Formula):
 card_rate: _CardRate
 
 @final
+class _CarriedOver(Formula):
+    """Fibre of the lot before that comes off while a mass of the new lot goes through.
+
+    c = h × (1 − exp(−(m / h)))
+
+    mass: clean dry fibre gone through
+    held_up: clean dry fibre held up
+    """
+
+    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "held_up"],
+        *,
+        carried_over: _Measure,
+        mass: _Measure = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+carried_over: _CarriedOver
+
+@final
 class _CarryOver(Formula):
     """How much of the lot before still comes off a machine after a mass of the new lot has gone
     through it.
 
     x = exp(−(m / h))
 
-    mass: mass of the new lot gone through
-    held_up: mass that the machine holds
+    mass: clean dry fibre gone through
+    held_up: clean dry fibre held up
     """
 
     def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
@@ -226,6 +257,35 @@ class _CarryOver(Formula):
     ) -> list[Quantity]: ...
 
 carry_over: _CarryOver
+
+@final
+class _ClearingFibre(Formula):
+    """Fibre to send through a machine until no more than a share of the lot before comes off.
+
+    m = −h × ln(x)
+
+    held_up: clean dry fibre held up
+    share: share of the lot before that may remain
+    """
+
+    def __call__(self, held_up: _Measure, share: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "share"],
+        *,
+        clearing_fibre: _Measure,
+        held_up: _Measure = ...,
+        share: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+clearing_fibre: _ClearingFibre
 
 @final
 class _CorrectedWeigh(Formula):
@@ -549,6 +609,35 @@ class _Draws(Formula):
 draws: _Draws
 
 @final
+class _EdgeShare(Formula):
+    """Share of the web that goes into the edge ends.
+
+    E = N_e / (N + N_e)
+
+    ends: good ends
+    edge_ends: edge ends, all together
+    """
+
+    def __call__(self, ends: _Plain, edge_ends: _Plain) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        edge_ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "edge_ends"],
+        *,
+        edge_share: _Plain,
+        ends: _Plain = ...,
+        edge_ends: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+edge_share: _EdgeShare
+
+@final
 class _EmulsionMass(Formula):
     """Emulsion that brings a wanted mass of oil.
 
@@ -668,6 +757,35 @@ class _HopperWeigh(Formula):
 hopper_weigh: _HopperWeigh
 
 @final
+class _LeftAtStop(Formula):
+    """Fibre that does not become slubbing of its count once the feed of a machine stops.
+
+    e = h × (1 − x)
+
+    held_up: clean dry fibre held up
+    within: how near to the full count it has to be
+    """
+
+    def __call__(self, held_up: _Measure, within: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        within: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "within"],
+        *,
+        left_at_stop: _Measure,
+        held_up: _Measure = ...,
+        within: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+left_at_stop: _LeftAtStop
+
+@final
 class _LoomOutput(Formula):
     """Cloth that a loom weaves.
 
@@ -730,6 +848,96 @@ class _LoomTime(Formula):
     ) -> list[Quantity]: ...
 
 loom_time: _LoomTime
+
+@final
+class _LossWithReturn(Formula):
+    """Share of a lot that is lost for good where part of each pass is put back on the feed.
+
+    L = w / (1 − e)
+
+    loss: share of a pass that is lost for good
+    returned: share of a pass that is put back
+    """
+
+    def __call__(self, loss: _Plain, returned: _Plain) -> Quantity: ...
+    def working(
+        self,
+        loss: _Plain,
+        returned: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loss", "returned"],
+        *,
+        loss_with_return: _Plain,
+        loss: _Plain = ...,
+        returned: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+loss_with_return: _LossWithReturn
+
+@final
+class _LotLoss(Formula):
+    """What a lot loses in a machine that loses a share and keeps a fixed mass.
+
+    L = w + h / m
+
+    lot: clean dry fibre of the lot
+    loss: share lost, however large the lot
+    held_up: clean dry fibre that the machine keeps
+    """
+
+    def __call__(self, lot: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
+    def working(
+        self,
+        lot: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["lot", "loss", "held_up"],
+        *,
+        lot_loss: _Plain,
+        lot: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+lot_loss: _LotLoss
+
+@final
+class _MeanCarryOver(Formula):
+    """Share of the lot before in all that comes off while a mass of the new lot goes through.
+
+    X = h / m × (1 − exp(−(m / h)))
+
+    mass: clean dry fibre gone through
+    held_up: clean dry fibre held up
+    """
+
+    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "held_up"],
+        *,
+        mean_carry_over: _Plain,
+        mass: _Measure = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mean_carry_over: _MeanCarryOver
 
 @final
 class _MuleDraft(Formula):
@@ -847,6 +1055,64 @@ class _MuleTwist(Formula):
 mule_twist: _MuleTwist
 
 @final
+class _OffCountAtStart(Formula):
+    """Slubbing that is under its count while an empty machine fills.
+
+    u = h × (x − 1 − ln(x))
+
+    held_up: clean dry fibre held up
+    within: how near to the full count it has to be
+    """
+
+    def __call__(self, held_up: _Measure, within: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        within: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "within"],
+        *,
+        off_count_at_start: _Measure,
+        held_up: _Measure = ...,
+        within: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+off_count_at_start: _OffCountAtStart
+
+@final
+class _PassLoss(Formula):
+    """Share of what a card is fed that does not come off as good slubbing, in one pass.
+
+    u = 1 − (1 − w) × (1 − E)
+
+    waste: share that falls out as waste
+    edges: share of the web in the edge ends
+    """
+
+    def __call__(self, waste: _Plain, edges: _Plain) -> Quantity: ...
+    def working(
+        self,
+        waste: _Plain,
+        edges: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["waste", "edges"],
+        *,
+        pass_loss: _Plain,
+        waste: _Plain = ...,
+        edges: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+pass_loss: _PassLoss
+
+@final
 class _PiecesFromYarn(Formula):
     """Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 
@@ -906,6 +1172,38 @@ class _Realisation(Formula):
     ) -> list[Quantity]: ...
 
 realisation: _Realisation
+
+@final
+class _SettlingTime(Formula):
+    """Time until a machine that starts empty delivers to within a share of its full count.
+
+    t = −h / P × ln(x)
+
+    held_up: clean dry fibre held up
+    delivery: clean dry fibre delivered in an hour
+    within: how near to the full count
+    """
+
+    def __call__(self, held_up: _Measure, delivery: _Measure, within: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        delivery: _Measure,
+        within: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "delivery", "within"],
+        *,
+        settling_time: _Measure,
+        held_up: _Measure = ...,
+        delivery: _Measure = ...,
+        within: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+settling_time: _SettlingTime
 
 @final
 class _SingleFromSlubbing(Formula):
@@ -1005,6 +1303,38 @@ class _SlubbingForSingle(Formula):
     ) -> list[Quantity]: ...
 
 slubbing_for_single: _SlubbingForSingle
+
+@final
+class _SmallestLot(Formula):
+    """The smallest lot whose loss stays within what is allowed.
+
+    m = h / (L − w)
+
+    held_up: clean dry fibre that the machine keeps
+    loss: share lost, however large the lot
+    allowed: loss allowed for the lot
+    """
+
+    def __call__(self, held_up: _Measure, loss: _Plain, allowed: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        loss: _Plain,
+        allowed: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "loss", "allowed"],
+        *,
+        smallest_lot: _Measure,
+        held_up: _Measure = ...,
+        loss: _Plain = ...,
+        allowed: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+smallest_lot: _SmallestLot
 
 @final
 class _SpindleOutput(Formula):
@@ -1496,6 +1826,38 @@ class _VolumeOfMass(Formula):
 volume_of_mass: _VolumeOfMass
 
 @final
+class _WebMassPerArea(Formula):
+    """Mass of the web that a condenser divides.
+
+    m_A = T × N / (1000 × b)
+
+    slubbing: slubbing count
+    ends: ends, good ones and edge ends
+    width: width of the web
+    """
+
+    def __call__(self, slubbing: _Measure, ends: _Plain, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        slubbing: _Measure,
+        ends: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["slubbing", "ends", "width"],
+        *,
+        web_mass_per_area: _Measure,
+        slubbing: _Measure = ...,
+        ends: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+web_mass_per_area: _WebMassPerArea
+
+@final
 class _WheelForDraft(Formula):
     """The change wheel that would give a wanted draft, where draft falls as teeth rise.
 
@@ -1776,3 +2138,80 @@ class _YarnForPieces(Formula):
     ) -> list[Quantity]: ...
 
 yarn_for_pieces: _YarnForPieces
+
+@final
+class _CardRunJob(Job):
+    """A lot on the card: what to set and weigh, how long it takes, where each part of it goes.
+
+    lot: clean dry fibre of the lot
+    slubbing: slubbing count, as it leaves the card
+    ends: good ends
+    speed: delivery
+    edge_ends: edge ends, all together
+    put_back: share of the edge ends that is put back on the feed
+    droppings: droppings under the card
+    strips: strips fettled from the clothing
+    fly: fly
+    burr: fibre thrown out with burr and seed
+    loss: loss that is not split by place
+    held_up: clean dry fibre in the running card
+    within: how near to its count slubbing has to be
+    drops: drops of the hopper
+    width: width of the web
+    regain: water on clean dry fibre, at the hopper
+    fat: grease and oil on clean dry fibre, at the hopper
+    regain_out: water on clean dry fibre, in the slubbing
+    fat_out: grease and oil on clean dry fibre, in the slubbing
+    """
+
+    def __call__(
+        self,
+        *,
+        lot: _Measure,
+        slubbing: _Measure,
+        ends: _Plain,
+        speed: _Measure,
+        edge_ends: _Plain | None = None,
+        put_back: _Plain | None = None,
+        droppings: _Plain | None = None,
+        strips: _Plain | None = None,
+        fly: _Plain | None = None,
+        burr: _Plain | None = None,
+        loss: _Plain | None = None,
+        held_up: _Measure | None = None,
+        within: _Plain | None = None,
+        drops: _Measure | None = None,
+        width: _Measure | None = None,
+        regain: _Plain | None = None,
+        fat: _Plain | None = None,
+        regain_out: _Plain | None = None,
+        fat_out: _Plain | None = None,
+    ) -> Particulars: ...
+
+card_run: _CardRunJob
+
+@final
+class _LotsApartJob(Job):
+    """What a lot loses for being small, the smallest lot worth running apart, and whose wool comes
+    off.
+
+    lot: clean dry fibre of the lot, at the card
+    held_up: clean dry fibre that the card keeps
+    loss: share lost, however large the lot
+    allowed: loss allowed
+    own: share of its own fibre wanted over the run, the card not cleared
+    trace: share of the lot before that may still come off
+    """
+
+    def __call__(
+        self,
+        *,
+        lot: _Measure,
+        held_up: _Measure,
+        loss: _Plain | None = None,
+        allowed: _Plain | None = None,
+        own: _Plain | None = None,
+        trace: _Plain | None = None,
+    ) -> Particulars: ...
+
+lots_apart: _LotsApartJob

@@ -20,6 +20,7 @@ mod geometry;
 mod handbook;
 mod help;
 mod inputs;
+mod job;
 mod make;
 mod out;
 mod particulars;
@@ -47,6 +48,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     errors::add(m)?;
     m.add_class::<quantity::Quantity>()?;
     m.add_class::<formula::Formula>()?;
+    m.add_class::<job::Job>()?;
     m.add_class::<working::Working>()?;
     m.add_class::<yarn::Yarn>()?;
     m.add_class::<plan::Plan>()?;
@@ -83,6 +85,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::find_table, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::search_tables, m)?)?;
+    m.add_function(wrap_pyfunction!(job::_job, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 
@@ -108,6 +111,11 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             one.setattr("__module__", &name)?;
             module.add(card.name, &one)?;
             formulas.set_item(card.name, &one)?;
+        }
+        for job in hankwise::job::all().filter(|job| job.room() == room) {
+            let one = Bound::new(py, job::Job::of(job))?;
+            one.setattr("__module__", &name)?;
+            module.add(job.name, one)?;
         }
         for function in room_functions(room, &module)? {
             function.setattr("__module__", &name)?;

@@ -3,12 +3,22 @@
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{
-    Count, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Ratio, Speed,
+    Count, Fraction, Frequency, Length, LinearDensity, Mass, MassPerArea, MassRate, Ratio, Speed,
 };
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&SLUBBING_COUNT, &CARD_RATE, &FEED_RATE, &HOPPER_WEIGH, &CORRECTED_WEIGH, &TAPE_PITCH];
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &SLUBBING_COUNT,
+    &CARD_RATE,
+    &FEED_RATE,
+    &HOPPER_WEIGH,
+    &CORRECTED_WEIGH,
+    &TAPE_PITCH,
+    &WEB_MASS_PER_AREA,
+    &EDGE_SHARE,
+    &PASS_LOSS,
+    &LOSS_WITH_RETURN,
+];
 
 /// Count of the slubbing, or of a card sliver with one end, from what is fed.
 #[formula(
@@ -133,4 +143,79 @@ pub fn tape_pitch<N: Number>(
     ends: Count<N>,
 ) -> Length<N> {
     width / ends
+}
+
+/// Mass of the web that a condenser divides.
+#[formula(
+    result = "m_A",
+    sources = ["definition"],
+    limits = ["an even web over the whole width, edges and all"],
+    slips = ["counting the good ends only: the web holds the edge ends too", "tex are grams in a kilometre"]
+)]
+pub fn web_mass_per_area<N: Number>(
+    /// slubbing count
+    #[q("T", 50.0..=10000.0)]
+    slubbing: LinearDensity<N>,
+    /// ends, good ones and edge ends
+    #[q("N", 1.0..=200.0)]
+    ends: Count<N>,
+    /// width of the web
+    #[q("b", 0.2..=3.0)]
+    width: Length<N>,
+) -> MassPerArea<N> {
+    slubbing * ends / (1000.0 * width)
+}
+
+/// Share of the web that goes into the edge ends.
+#[formula(
+    result = "E",
+    sources = ["definition"],
+    limits = ["an even web; a web that is thin at the edges gives them less"],
+    slips = ["dividing by the good ends"]
+)]
+pub fn edge_share<N: Number>(
+    /// good ends
+    #[q("N", 1.0..=200.0)]
+    ends: Count<N>,
+    /// edge ends, all together
+    #[q("N_e", 0.0..=16.0)]
+    edge_ends: Count<N>,
+) -> Fraction<N> {
+    edge_ends / (ends + edge_ends)
+}
+
+/// Share of what a card is fed that does not come off as good slubbing, in one pass.
+#[formula(
+    result = "u",
+    sources = ["definition"],
+    limits = ["the edge ends are a share of the web, after the waste"],
+    slips = ["adding the two shares"]
+)]
+pub fn pass_loss<N: Number>(
+    /// share that falls out as waste
+    #[q("w", 0.0..=0.15)]
+    waste: Fraction<N>,
+    /// share of the web in the edge ends
+    #[q("E", 0.0..=0.2)]
+    edges: Fraction<N>,
+) -> Fraction<N> {
+    1.0 - (1.0 - waste) * (1.0 - edges)
+}
+
+/// Share of a lot that is lost for good where part of each pass is put back on the feed.
+#[formula(
+    result = "L",
+    sources = ["definition"],
+    limits = ["both are shares of what goes through in one pass, fibre put back counted again", "what is put back last has no lot to come to: it stays for the next"],
+    slips = ["counting what is put back as lost", "leaving it out: fibre that goes round again is wasted from again"]
+)]
+pub fn loss_with_return<N: Number>(
+    /// share of a pass that is lost for good
+    #[q("w", 0.0..=0.15)]
+    loss: Fraction<N>,
+    /// share of a pass that is put back
+    #[q("e", 0.0..=0.3)]
+    returned: Fraction<N>,
+) -> Fraction<N> {
+    loss / (1.0 - returned)
 }

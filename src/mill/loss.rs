@@ -2,11 +2,11 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::{Fraction, Mass, Ratio};
+use crate::quantity::{Fraction, Mass};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] =
-    &[&AFTER_LOSS, &BEFORE_LOSS, &AFTER_CHAIN_OF_LOSSES, &BEFORE_CHAIN_OF_LOSSES, &CARRY_OVER];
+    &[&AFTER_LOSS, &BEFORE_LOSS, &AFTER_CHAIN_OF_LOSSES, &BEFORE_CHAIN_OF_LOSSES];
 
 /// What comes out of a stage that loses a share and keeps a fixed mass.
 #[formula(
@@ -84,23 +84,4 @@ pub fn before_chain_of_losses<N: Number>(
     losses: &[Fraction<N>],
 ) -> Mass<N> {
     losses.fold(mass, |m, w| m / (1.0 - w))
-}
-
-/// How much of the lot before still comes off a machine after a mass of the new lot has gone
-/// through it.
-#[formula(
-    result = "x",
-    sources = ["definition"],
-    limits = ["a bound: the machine taken as well mixed"],
-    slips = ["thinking that one hold-up of new wool clears the machine: 37 % of the old is still there"]
-)]
-pub fn carry_over<N: Number>(
-    /// mass of the new lot gone through
-    #[q("m", 0.0..=100.0)]
-    mass: Mass<N>,
-    /// mass that the machine holds
-    #[q("h", 0.05..=20.0)]
-    held_up: Mass<N>,
-) -> Ratio<N> {
-    (-(mass / held_up)).exp()
 }

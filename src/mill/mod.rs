@@ -4,6 +4,8 @@ mod card;
 mod change;
 mod cost;
 mod gearing;
+mod hold_up;
+mod jobs;
 mod loss;
 mod machines;
 mod mule;
@@ -16,6 +18,8 @@ pub use card::*;
 pub use change::*;
 pub use cost::*;
 pub use gearing::*;
+pub use hold_up::*;
+pub use jobs::*;
 pub use loss::*;
 pub use machines::*;
 pub use mule::*;
@@ -23,6 +27,7 @@ pub use oil::*;
 pub use pieces::*;
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 
+pub(crate) use jobs::JOBS;
 pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
@@ -33,6 +38,7 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     change::FORMULAS,
     cost::FORMULAS,
     gearing::FORMULAS,
+    hold_up::FORMULAS,
     loss::FORMULAS,
     machines::FORMULAS,
     mule::FORMULAS,

@@ -7,7 +7,7 @@ use super::{
 use crate::error::Result;
 use crate::number::Number;
 use crate::plan::given::Ask;
-use crate::quantity::{Count, Frequency, Length, MassRate, Speed, print};
+use crate::quantity::{Count, Fraction, Frequency, Length, MassRate, Speed, print};
 use crate::{mill, yarn};
 
 /// Cards the wool into slubbing.
@@ -120,5 +120,14 @@ impl Stage for Card {
         let dry_feed = named(Self::NAME, "dry_feed", "clean dry fibre fed", dry_feed);
         let time = mill::time_for_mass(station.before.fibre, dry_feed);
         bench.expect(Self::NAME, "time", "running time", time, "");
+        if let Some(held_up) = self.losses.held_up(values) {
+            let within = Fraction::base(N::constant(0.05));
+            let settle = mill::settling_time(held_up, rate, within);
+            let note = "until 5 % of a change of feed is still to come";
+            bench.expect(Self::NAME, "settle", "wait before weighing again", settle, note);
+            let lost = mill::lot_loss(station.before.fibre, self.losses.share(values), held_up);
+            let note = "with what the card keeps: the smaller the lot, the more";
+            bench.expect(Self::NAME, "lot_loss", "lost by a lot of this size", lost, note);
+        }
     }
 }

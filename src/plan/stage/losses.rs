@@ -90,6 +90,11 @@ impl Losses {
         values.get(self.loss)
     }
 
+    /// What the machine keeps, where it keeps something.
+    pub(super) fn held_up<N: Number>(&self, values: &Values<'_, N>) -> Option<Mass<N>> {
+        self.held_up.map(|ask| values.get(ask)).filter(|held_up: &Mass<N>| held_up.value() > 0.0)
+    }
+
     /// Through the stage: a share is lost with all that is on it, a mass is held up, and what
     /// leaves has the state asked for.
     pub(super) fn pass<N: Number>(

@@ -1,0 +1,205 @@
+//! The card: what it holds, against a card simulated parcel by parcel; and where a lot goes.
+#![cfg(test)]
+
+use hankwise::mill::{self, CARD_RUN, LOTS_APART};
+use hankwise::particulars::Particulars;
+use hankwise::quantity::{Fraction, Mass, MassRate};
+use proptest::prelude::*;
+
+fn figure(found: &Particulars, name: &str) -> f64 {
+    found.find(name).unwrap().value
+}
+
+/// A card fed in small parcels. What comes off in a moment is in proportion to what it holds, and of
+/// the mixture that it holds.
+struct Card {
+    /// Clean dry fibre in it: of the lot before, of this lot.
+    holds: [f64; 2],
+    /// What it holds when it runs with a full feed.
+    full: f64,
+    /// Share that falls out of the feed as waste.
+    waste: f64,
+}
+
+impl Card {
+    /// Feeds a parcel of this lot (or nothing) while as much as `parcel` would come off a full card;
+    /// gives what comes off, of the lot before and of this lot.
+    fn step(&mut self, fed: f64, parcel: f64) -> [f64; 2] {
+        self.holds[1] += fed * (1.0 - self.waste);
+        let out = self.holds.map(|held| held * parcel * (1.0 - self.waste) / self.full);
+        for (held, off) in self.holds.iter_mut().zip(out) {
+            *held -= off;
+        }
+        out
+    }
+}
+
+const PARCEL: f64 = 1e-4;
+
+/// Feeds a lot into an empty card, runs it out, and keeps only slubbing within a share of its count.
+fn good_slubbing(lot: f64, full: f64, waste: f64, within: f64) -> f64 {
+    let mut card = Card { holds: [0.0; 2], full, waste };
+    let (mut good, mut fed) = (0.0, 0.0);
+    loop {
+        let parcel = if fed < lot { PARCEL } else { 0.0 };
+        fed += parcel;
+        let out: f64 = card.step(parcel, PARCEL).iter().sum();
+        if out >= (1.0 - within) * PARCEL * (1.0 - waste) {
+            good += out;
+        } else if fed >= lot {
+            return good;
+        }
+    }
+}
+
+#[test]
+fn the_loss_of_a_lot_is_a_share_and_a_fixed_mass() {
+    let (full, waste) = (0.6, 0.05);
+    for within in [0.05, 0.1, 0.2] {
+        let (h, x) = (Mass::base(full), Fraction::base(within));
+        let fixed = mill::off_count_at_start(h, x).value() + mill::left_at_stop(h, x).value();
+        // Together they are what clears the card to the share.
+        assert!((fixed - mill::clearing_fibre(h, x).value()).abs() < 1e-12);
+        for lot in [3.0, 6.0, 12.0] {
+            let simulated = good_slubbing(lot, full, waste, within);
+            let (m, w) = (Mass::base(lot), Fraction::base(waste));
+            let law = mill::after_loss(m, w, Mass::base(fixed)).value();
+            assert!((simulated - law).abs() < 2e-3, "{lot} kg within {within}: {simulated}, {law}");
+            let lost = mill::lot_loss(m, w, Mass::base(fixed)).value();
+            assert!((lost - (1.0 - simulated / lot)).abs() < 1e-3);
+        }
+    }
+}
+
+#[test]
+fn the_lot_before_comes_off_as_the_card_clears() {
+    let full = 0.6;
+    let mut card = Card { holds: [full, 0.0], full, waste: 0.0 };
+    let (mut fed, mut before) = (0.0, 0.0);
+    for kg in 1..=6 {
+        let mut share = 1.0;
+        while fed < f64::from(kg) {
+            fed += PARCEL;
+            let [old, new] = card.step(PARCEL, PARCEL);
+            before += old;
+            share = old / (old + new);
+        }
+        let (m, h) = (Mass::base(fed), Mass::base(full));
+        assert!((share - mill::carry_over(m, h).value()).abs() < 1e-3, "{kg} kg: {share}");
+        assert!((before - mill::carried_over(m, h).value()).abs() < 1e-3, "{kg} kg: {before}");
+        assert!((before / fed - mill::mean_carry_over(m, h).value()).abs() < 1e-3);
+    }
+}
+
+#[test]
+fn an_empty_card_settles_in_the_time_said() {
+    let (full, within, fine) = (0.6, 0.05, PARCEL / 10.0);
+    let mut card = Card { holds: [0.0; 2], full, waste: 0.0 };
+    let mut fed = 0.0;
+    while card.holds[1] < (1.0 - within) * full {
+        fed += fine;
+        card.step(fine, fine);
+    }
+    // At 12 kg an hour.
+    let hours = mill::settling_time(Mass::base(full), MassRate::base(12.0), Fraction::base(within));
+    assert!((fed / 12.0 - hours.value()).abs() < 1e-4);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(200) })]
+
+    /// Every gram of a lot is in the slubbing, in a kind of waste, or in the card; what is fed in an
+    /// hour is delivered, wasted or put back.
+    #[test]
+    fn a_lot_on_the_card_is_conserved(
+        lot in 5.0..200.0_f64, held_up in 0.0..2.0_f64, edges in 0_u32..12, put_back in 0.0..100.0_f64,
+        waste in prop::array::uniform5(0.0..4.0_f64),
+    ) {
+        let percent = |x: f64| format!("{x} %");
+        let texts = [
+            ("lot", format!("{lot} kg")), ("held_up", format!("{held_up} kg")),
+            ("slubbing", "200 tex".into()), ("ends", "120".into()), ("speed", "12 m/min".into()),
+            ("edge_ends", edges.to_string()), ("put_back", percent(put_back)),
+            ("droppings", percent(waste[0])), ("strips", percent(waste[1])), ("fly", percent(waste[2])),
+            ("burr", percent(waste[3])), ("loss", percent(waste[4])), ("regain", "20 %".into()),
+            ("fat", "5 %".into()), ("regain_out", "16 %".into()), ("fat_out", "5 %".into()),
+        ];
+        let given: Vec<_> = texts.iter().map(|(name, text)| (*name, text.as_str())).collect();
+        let found = CARD_RUN.run(&given).unwrap();
+        let parts = ["slubbing_fibre", "droppings_mass", "strips_mass", "fly_mass", "burr_mass", "loss_mass", "edges_mass"];
+        let sum: f64 = parts.iter().filter_map(|name| found.find(name).ok()).map(|f| f.value).sum();
+        prop_assert!((sum + held_up - lot).abs() < 1e-9 * lot, "{sum} and {held_up} of {lot}");
+
+        // By the hour: 120 ends of 200 tex at 12 m/min are 17.28 kg as they leave the card.
+        let made = 0.2 * 120.0 * 12.0 * 60.0 / 1000.0 / 1.21;
+        prop_assert!((figure(&found, "delivery") - made).abs() < 1e-9);
+        let pass = figure(&found, "feed") / 1.25;
+        let wasted: f64 = waste.iter().map(|w| w / 100.0).sum();
+        let in_web = pass * (1.0 - wasted);
+        let good = in_web * 120.0 / (120.0 + f64::from(edges));
+        prop_assert!((good - made).abs() < 1e-9);
+        let fresh = pass - (in_web - good) * put_back / 100.0;
+        prop_assert!((figure(&found, "time") - lot / fresh).abs() < 1e-9);
+    }
+
+    /// The smallest lot loses what is allowed, a smaller one more; the lot for its own fibre has it.
+    #[test]
+    fn the_smallest_lot_is_the_smallest(held_up in 0.05..3.0_f64, loss in 0.0..8.0_f64, more in 0.5..10.0_f64, own in 80.0..99.9_f64) {
+        let allowed = loss + more;
+        let ask = |lot: f64| LOTS_APART.run(&[
+            ("lot", &format!("{lot} kg")), ("held_up", &format!("{held_up} kg")),
+            ("loss", &format!("{loss} %")), ("allowed", &format!("{allowed} %")), ("own", &format!("{own} %")),
+        ]).unwrap();
+        let first = ask(1000.0);
+        let smallest = figure(&first, "smallest_lot");
+        prop_assert!((figure(&ask(smallest), "lot_loss") - allowed / 100.0).abs() < 1e-9);
+        prop_assert!(figure(&ask(smallest * 0.9), "lot_loss") > allowed / 100.0);
+        let wanted = figure(&first, "lot_for_own");
+        // Its own fibre over the run, by summing the run in slices.
+        let slices = 20_000;
+        let step = wanted / f64::from(slices);
+        let before: f64 = (0..slices).map(|k| (-(f64::from(k) + 0.5) * step / held_up).exp() * step).sum();
+        prop_assert!((1.0 - before / wanted - own / 100.0).abs() < 1e-6);
+    }
+}
+
+#[test]
+fn what_cannot_be_run_is_refused() {
+    let says = |given: &[(&str, &str)], words: &[&str]| {
+        let error = LOTS_APART.run(given).unwrap_err().to_string();
+        for word in words {
+            assert!(error.contains(word), "'{word}' is not in: {error}");
+        }
+    };
+    says(&[("lot", "10 kg")], &["held_up is missing", "keeps", "held_up=\"1 lb 12 oz\""]);
+    says(
+        &[("lot", "10 kg"), ("held_up", "1 kg"), ("allowed", "4 %")],
+        &["allowed: 4 %", "5 %", "no lot is large enough"],
+    );
+    says(&[("lot", "1 kg"), ("held_up", "1 kg")], &["1 kg is less than the card keeps"]);
+    says(&[("lot", "-1 kg"), ("held_up", "1 kg")], &["lot: ", "0 kg or more"]);
+    says(&[("lot", "10 kg"), ("held_up", "1 kg"), ("trace", "0 %")], &["trace", "1 %"]);
+    let warned = LOTS_APART.run(&[("lot", "4 kg"), ("held_up", "1 kg")]).unwrap();
+    assert!(
+        warned.warnings()[0].contains("loses 30 %, more than the 10 % allowed; from 20 kg"),
+        "{:?}",
+        warned.warnings()
+    );
+    let error = CARD_RUN.run(&[
+        ("lot", "0.5 kg"),
+        ("held_up", "0.6 kg"),
+        ("slubbing", "200 tex"),
+        ("ends", "120"),
+        ("speed", "12 m/min"),
+    ]);
+    assert!(
+        error.unwrap_err().to_string().contains("no more than the card keeps and loses, 600 g")
+    );
+}
+
+#[test]
+fn jobs_show_their_cautions() {
+    let found = LOTS_APART.run(&[("lot", "10 kg"), ("held_up", "0.6 kg")]).unwrap();
+    assert!(found.report().text().contains("! Machines: "), "{}", found.report().text());
+    assert!(found.report().html().contains("<aside role=\"note\""));
+}
