@@ -7,8 +7,13 @@ mod gearing;
 mod loss;
 mod machines;
 mod mule;
+mod norms;
 mod oil;
 mod pieces;
+mod price;
+mod tables;
+mod tariff;
+mod week;
 mod wheels;
 
 pub use card::*;
@@ -20,7 +25,12 @@ pub use machines::*;
 pub use mule::*;
 pub use oil::*;
 pub use pieces::*;
+pub use price::*;
+pub use tariff::*;
+pub use week::{Lot, Machine, MachineWeek, Order, SHADES, Visit, Week, lightness, week};
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
+
+pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
 
@@ -35,4 +45,6 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     mule::FORMULAS,
     oil::FORMULAS,
     pieces::FORMULAS,
+    price::FORMULAS,
+    tariff::FORMULAS,
 ];

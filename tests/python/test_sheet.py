@@ -124,6 +124,7 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
+    "break_even_lot_with_hold_up": {"cost": (0.0, 10.0), "price": (50.0, 100.0)},
     "jam_picks": {
         "ends": (20.0, 30.0),
         "warp": (0.3, 0.5),
