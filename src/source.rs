@@ -446,4 +446,29 @@ pub static SOURCES: &[Source] = &[
         "Yarn count and cloth weight, after Ashenhurst, teaching notes of May 2026",
         "mytextilenotes.blogspot.com/2026/05",
     ),
+    s(
+        "Beech 1902",
+        "F. Beech, The Dyeing of Woollen Fabrics, 1902",
+        "www.free-books.at/book_19534",
+    ),
+    s(
+        "HSE EH23",
+        "Health and Safety Executive, Guidance Note EH23 on anthrax, 1979",
+        "gulflink.org, an_disea.html",
+    ),
+    s(
+        "ILO wool",
+        "D. A. Hargrave, chapter on wool of the ILO Encyclopaedia of Occupational Health and Safety, as relayed",
+        "alumniagri.in/task/what-are-the-health-hazards-associated-with-the-wool-4722829",
+    ),
+    s(
+        "Organic dye",
+        "How to scour raw wool, technical note of a dye house",
+        "www.organicdye.com/technical-resources/scour-raw-wool",
+    ),
+    s(
+        "WorkSafe Victoria",
+        "WorkSafe Victoria, Preventing Q fever",
+        "www.worksafe.vic.gov.au/preventing-q-fever",
+    ),
 ];

@@ -1,6 +1,7 @@
 //! A week as tables.
 
 use super::{MachineWeek, Order, ROUNDING, Week};
+use crate::caution;
 use crate::quantity::print::{figure, fixed};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
@@ -45,7 +46,10 @@ impl Week {
     pub fn report(&self) -> Report {
         Report {
             title: "A week of lots".to_owned(),
-            blocks: vec![self.lots_in_order(), self.machines_in_order()],
+            blocks: [self.lots_in_order(), self.machines_in_order()]
+                .into_iter()
+                .chain(Block::cautions(caution::of(&["machines"])))
+                .collect(),
         }
     }
 
@@ -105,6 +109,7 @@ impl Week {
                     }
                 ),
             }],
+            ..Block::default()
         }
     }
 
@@ -143,7 +148,6 @@ impl Week {
             rows: self.machines.iter().map(row).collect(),
             foot: vec![
                 "All machines start together, and lots pass them in one order; hours are those given, with no stops beyond them.".to_owned(),
-                "Stop a machine and make sure that it cannot start before you clean it; its maker's instructions and local rules come first.".to_owned(),
             ],
             ..Block::default()
         }
