@@ -9,10 +9,15 @@ from hankwise._hankwise import (
     Quantity,
     Working,
     _Measure,
+    _Measures,
     _Plain,
     _Plains,
 )
+from hankwise._mill_more import balance as balance
 from hankwise._mill_more import change_wheel as change_wheel
+from hankwise._mill_more import compare_tariffs as compare_tariffs
+from hankwise._mill_more import cost_through as cost_through
+from hankwise._mill_more import week as week
 
 @final
 class _AddOn(Formula):
@@ -166,6 +171,80 @@ class _BeforeLoss(Formula):
 before_loss: _BeforeLoss
 
 @final
+class _BreakEvenLot(Formula):
+    """Smallest lot that pays its fixed cost.
+
+    m = (no answer if g < 2.22507386e-308, else F / g)
+
+    fixed: cost once for the lot: clean-down, setting up
+    margin: price less cost of a kilogram
+    """
+
+    def __call__(self, fixed: _Plain, margin: _Measure) -> Quantity: ...
+    def working(
+        self,
+        fixed: _Plain,
+        margin: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fixed", "margin"],
+        *,
+        break_even_lot: _Measure,
+        fixed: _Plain = ...,
+        margin: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+break_even_lot: _BreakEvenLot
+
+@final
+class _BreakEvenLotWithHoldUp(Formula):
+    """Smallest lot that pays its fixed cost and the fibre that the machines keep.
+
+    g = (1 − w) × p − c; m = (no answer if g < 2.22507386e-308, else (F + h × p) / g)
+
+    fixed: cost once for the lot: clean-down, setting up
+    cost: cost of a kilogram taken in, wool and work
+    loss: share lost
+    held_up: mass held up
+    price: price of a kilogram that comes out
+    """
+
+    def __call__(
+        self,
+        fixed: _Plain,
+        cost: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        fixed: _Plain,
+        cost: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fixed", "cost", "loss", "held_up", "price"],
+        *,
+        break_even_lot_with_hold_up: _Measure,
+        fixed: _Plain = ...,
+        cost: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+        price: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+break_even_lot_with_hold_up: _BreakEvenLotWithHoldUp
+
+@final
 class _CardRate(Formula):
     """What the card delivers in an hour.
 
@@ -226,6 +305,79 @@ class _CarryOver(Formula):
     ) -> list[Quantity]: ...
 
 carry_over: _CarryOver
+
+@final
+class _ChargeForMass(Formula):
+    """Charge for a mass by its tariff, no less than the minimum for a lot.
+
+    k = greater of (m × c, k_0)
+
+    mass: mass charged
+    tariff: tariff for a kilogram
+    minimum: least charge for a lot
+    """
+
+    def __call__(self, mass: _Measure, tariff: _Measure, minimum: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        tariff: _Measure,
+        minimum: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "tariff", "minimum"],
+        *,
+        charge_for_mass: _Plain,
+        mass: _Measure = ...,
+        tariff: _Measure = ...,
+        minimum: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+charge_for_mass: _ChargeForMass
+
+@final
+class _ChargeForRejects(Formula):
+    """Charge for putting away sorting rejects beyond the share that is free.
+
+    k = greater of (r − r_0, 0) × m × c
+
+    mass: incoming mass
+    rejects: share rejected in sorting
+    free: share that is free
+    tariff: charge for a kilogram beyond it
+    """
+
+    def __call__(
+        self,
+        mass: _Measure,
+        rejects: _Plain,
+        free: _Plain,
+        tariff: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        rejects: _Plain,
+        free: _Plain,
+        tariff: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "rejects", "free", "tariff"],
+        *,
+        charge_for_rejects: _Plain,
+        mass: _Measure = ...,
+        rejects: _Plain = ...,
+        free: _Plain = ...,
+        tariff: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+charge_for_rejects: _ChargeForRejects
 
 @final
 class _CorrectedWeigh(Formula):
@@ -292,6 +444,109 @@ class _CostAfterStage(Formula):
 cost_after_stage: _CostAfterStage
 
 @final
+class _CostAfterStageLessWaste(Formula):
+    """Cost of a kilogram after a lossy stage whose waste is sold.
+
+    c₂ = (c₁ + k − s × v) / (1 − w)
+
+    cost: cost of a kilogram that goes in
+    stage: cost of the stage for a kilogram that goes in
+    loss: share lost
+    sold: share of what goes in that is sold as waste
+    value: what a kilogram of the waste sells for
+    """
+
+    def __call__(
+        self,
+        cost: _Measure,
+        stage: _Measure,
+        loss: _Plain,
+        sold: _Plain,
+        value: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        cost: _Measure,
+        stage: _Measure,
+        loss: _Plain,
+        sold: _Plain,
+        value: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "stage", "loss", "sold", "value"],
+        *,
+        cost_after_stage_less_waste: _Measure,
+        cost: _Measure = ...,
+        stage: _Measure = ...,
+        loss: _Plain = ...,
+        sold: _Plain = ...,
+        value: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_after_stage_less_waste: _CostAfterStageLessWaste
+
+@final
+class _CostOfAnHour(Formula):
+    """What an hour comes to at a mass in the hour.
+
+    k = P × c
+
+    rate: mass in an hour
+    cost: cost, or value, of a kilogram
+    """
+
+    def __call__(self, rate: _Measure, cost: _Measure) -> Quantity: ...
+    def working(
+        self,
+        rate: _Measure,
+        cost: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["rate", "cost"],
+        *,
+        cost_of_an_hour: _Plain,
+        rate: _Measure = ...,
+        cost: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_of_an_hour: _CostOfAnHour
+
+@final
+class _CostOfMass(Formula):
+    """What a mass comes to at a price.
+
+    k = m × c
+
+    mass: mass
+    price: price of a kilogram
+    """
+
+    def __call__(self, mass: _Measure, price: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        price: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "price"],
+        *,
+        cost_of_mass: _Plain,
+        mass: _Measure = ...,
+        price: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_of_mass: _CostOfMass
+
+@final
 class _CostOfTime(Formula):
     """Cost of running a machine for a time.
 
@@ -351,6 +606,49 @@ class _CostShare(Formula):
     ) -> list[Quantity]: ...
 
 cost_share: _CostShare
+
+@final
+class _CostThroughLosses(Formula):
+    """What a kilogram that comes out has cost to buy, through a chain of losses.
+
+    c₂ = c₁ / (1 − w₁) / (1 − w₂)
+
+    price: price of a kilogram taken in
+    losses: losses of the stages in order
+    """
+
+    def __call__(self, price: _Measure, losses: _Plains) -> Quantity: ...
+    def working(
+        self,
+        price: _Measure,
+        losses: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["price"],
+        *,
+        cost_through_losses: _Measure,
+        price: _Measure = ...,
+        losses: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+cost_through_losses: _CostThroughLosses
+
+@final
+class _CostsOfSales(Formula):
+    """Costs together, as a share of sales.
+
+    K = 0 + k₁ + k₂
+
+    parts: each cost, on sales
+    """
+
+    def __call__(self, parts: _Plains) -> Quantity: ...
+    def working(self, parts: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+
+costs_of_sales: _CostsOfSales
 
 @final
 class _DeliveredLength(Formula):
@@ -732,6 +1030,76 @@ class _LoomTime(Formula):
 loom_time: _LoomTime
 
 @final
+class _LotSurplus(Formula):
+    """What a lot leaves: what comes out of it sold, less what it cost by its mass and once.
+
+    m₂ = greater of (m × (1 − w) − h, 0); s = m₂ × p − m × c − F
+
+    mass: mass taken in
+    cost: cost of a kilogram taken in, wool and work
+    fixed: cost once for the lot: clean-down, setting up
+    loss: share lost
+    held_up: mass held up
+    price: price of a kilogram that comes out
+    """
+
+    def __call__(
+        self,
+        mass: _Measure,
+        cost: _Measure,
+        fixed: _Plain,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        cost: _Measure,
+        fixed: _Plain,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "cost", "fixed", "loss", "held_up", "price"],
+        *,
+        lot_surplus: _Plain,
+        mass: _Measure = ...,
+        cost: _Measure = ...,
+        fixed: _Plain = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+        price: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+lot_surplus: _LotSurplus
+
+@final
+class _MarkUpOfMargin(Formula):
+    """The mark-up on cost that leaves a margin on the price.
+
+    u = g / (1 − g)
+
+    margin: margin, on the price
+    """
+
+    def __call__(self, margin: _Plain) -> Quantity: ...
+    def working(self, margin: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["margin"],
+        *,
+        mark_up_of_margin: _Plain,
+        margin: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mark_up_of_margin: _MarkUpOfMargin
+
+@final
 class _MuleDraft(Formula):
     """Draft of the mule: travel over slubbing delivered.
 
@@ -847,6 +1215,35 @@ class _MuleTwist(Formula):
 mule_twist: _MuleTwist
 
 @final
+class _PersonHours(Formula):
+    """Hours of people at a machine.
+
+    τ_p = τ × p
+
+    time: running time
+    people: people at the machine
+    """
+
+    def __call__(self, time: _Measure, people: _Plain) -> Quantity: ...
+    def working(
+        self,
+        time: _Measure,
+        people: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["time", "people"],
+        *,
+        person_hours: _Measure,
+        time: _Measure = ...,
+        people: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+person_hours: _PersonHours
+
+@final
 class _PiecesFromYarn(Formula):
     """Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 
@@ -877,6 +1274,100 @@ class _PiecesFromYarn(Formula):
     ) -> list[Quantity]: ...
 
 pieces_from_yarn: _PiecesFromYarn
+
+@final
+class _PriceAtMargin(Formula):
+    """Price that leaves a margin, which is a share of the price.
+
+    p = k / (1 − g)
+
+    cost: whole cost
+    margin: margin, on the price
+    """
+
+    def __call__(self, cost: _Plain, margin: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cost: _Plain,
+        margin: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "margin"],
+        *,
+        price_at_margin: _Plain,
+        cost: _Plain = ...,
+        margin: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+price_at_margin: _PriceAtMargin
+
+@final
+class _PriceAtMarkUp(Formula):
+    """Price with a mark-up, which is a share of the cost.
+
+    p = k × (1 + u)
+
+    cost: whole cost
+    mark_up: mark-up, on the cost
+    """
+
+    def __call__(self, cost: _Plain, mark_up: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cost: _Plain,
+        mark_up: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "mark_up"],
+        *,
+        price_at_mark_up: _Plain,
+        cost: _Plain = ...,
+        mark_up: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+price_at_mark_up: _PriceAtMarkUp
+
+@final
+class _ProfitOfSales(Formula):
+    """Profit that costs leave, as a margin on sales.
+
+    g = 1 − k₁ − k₂
+
+    costs: each cost, on sales
+    """
+
+    def __call__(self, costs: _Plains) -> Quantity: ...
+    def working(self, costs: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+
+profit_of_sales: _ProfitOfSales
+
+@final
+class _QualityPremium(Formula):
+    """What better fibre is worth, from steps of quality and the value of a step: a millimetre of
+    hauteur, a micrometre, a newton a kilotex.
+
+    c = 0 + n₁ × v₁ + n₂ × v₂
+
+    steps: steps of each quality
+    values: value of a step of each, for a kilogram
+    """
+
+    def __call__(self, steps: _Plains, values: _Measures) -> Quantity: ...
+    def working(
+        self,
+        steps: _Plains,
+        values: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+quality_premium: _QualityPremium
 
 @final
 class _Realisation(Formula):
@@ -1082,6 +1573,35 @@ class _SpindleSpeed(Formula):
     ) -> list[Quantity]: ...
 
 spindle_speed: _SpindleSpeed
+
+@final
+class _StageCostByHour(Formula):
+    """What a kilogram that goes into a stage costs there, from the cost of an hour.
+
+    k = c / P
+
+    hourly: cost of an hour
+    rate: mass that goes in in an hour
+    """
+
+    def __call__(self, hourly: _Plain, rate: _Measure) -> Quantity: ...
+    def working(
+        self,
+        hourly: _Plain,
+        rate: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["hourly", "rate"],
+        *,
+        stage_cost_by_hour: _Measure,
+        hourly: _Plain = ...,
+        rate: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+stage_cost_by_hour: _StageCostByHour
 
 @final
 class _TapePitch(Formula):
@@ -1717,6 +2237,35 @@ class _WhirlRatio(Formula):
 whirl_ratio: _WhirlRatio
 
 @final
+class _WholePieces(Formula):
+    """Whole pieces out of a mass.
+
+    n = round down(m / e + 1e−9)
+
+    mass: mass at hand
+    each: mass for each piece
+    """
+
+    def __call__(self, mass: _Measure, each: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        each: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "each"],
+        *,
+        whole_pieces: _Plain,
+        mass: _Measure = ...,
+        each: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+whole_pieces: _WholePieces
+
+@final
 class _WoundLength(Formula):
     """Yarn wound on in a draw.
 
@@ -1776,3 +2325,33 @@ class _YarnForPieces(Formula):
     ) -> list[Quantity]: ...
 
 yarn_for_pieces: _YarnForPieces
+
+@final
+class _YieldOfEqualCharge(Formula):
+    """Yield at which a tariff for what is sent in and one for what comes out charge alike; below it
+    the one for what comes out is the cheaper for the owner.
+
+    y = c_1 / c_2
+
+    sent_in: tariff for a kilogram sent in
+    come_out: tariff for a kilogram that comes out
+    """
+
+    def __call__(self, sent_in: _Measure, come_out: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sent_in: _Measure,
+        come_out: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sent_in", "come_out"],
+        *,
+        yield_of_equal_charge: _Plain,
+        sent_in: _Measure = ...,
+        come_out: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+yield_of_equal_charge: _YieldOfEqualCharge

@@ -21,6 +21,7 @@ mod handbook;
 mod help;
 mod inputs;
 mod make;
+mod money;
 mod out;
 mod particulars;
 mod picture;
@@ -31,6 +32,7 @@ mod result;
 mod rounding;
 mod settings;
 mod weave;
+mod week;
 mod wheels;
 mod working;
 mod wraps;
@@ -58,6 +60,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<handbook::HandbookTable>()?;
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
+    m.add_class::<money::Balance>()?;
+    m.add_class::<money::LotCost>()?;
+    m.add_class::<week::Week>()?;
     m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
@@ -151,7 +156,13 @@ fn room_functions<'py>(
             wrap_pyfunction!(settings::settings, m)?,
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
-        "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
+        "mill" => vec![
+            wrap_pyfunction!(wheels::change_wheel, m)?,
+            wrap_pyfunction!(money::cost_through, m)?,
+            wrap_pyfunction!(money::compare_tariffs, m)?,
+            wrap_pyfunction!(money::balance, m)?,
+            wrap_pyfunction!(week::week, m)?,
+        ],
         _ => vec![],
     })
 }

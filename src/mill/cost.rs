@@ -13,6 +13,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &COST_OF_MASS,
     &COST_OF_TIME,
     &COST_OF_AN_HOUR,
+    &STAGE_COST_BY_HOUR,
     &PERSON_HOURS,
     &REALISATION,
 ];
@@ -155,6 +156,24 @@ pub fn cost_of_an_hour<N: Number>(
     cost: CostPerMass<N>,
 ) -> Money<N> {
     rate * cost
+}
+
+/// What a kilogram that goes into a stage costs there, from the cost of an hour.
+#[formula(
+    result = "k",
+    sources = ["definition"],
+    limits = ["while it runs: cleaning, setting and waiting are extra"],
+    slips = ["the rate of what comes out for that of what goes in"]
+)]
+pub fn stage_cost_by_hour<N: Number>(
+    /// cost of an hour
+    #[q("c", 0.0..=500.0)]
+    hourly: Money<N>,
+    /// mass that goes in in an hour
+    #[q("P", 0.1..=5000.0)]
+    rate: MassRate<N>,
+) -> CostPerMass<N> {
+    hourly / rate
 }
 
 /// Hours of people at a machine.

@@ -1,8 +1,10 @@
 //! The mill: losses, oil, card, mule, twister, loom, gearing, time and money.
 
+mod balance;
 mod card;
 mod change;
 mod cost;
+mod costing;
 mod gearing;
 mod loss;
 mod machines;
@@ -11,14 +13,18 @@ mod norms;
 mod oil;
 mod pieces;
 mod price;
+mod said;
 mod tables;
 mod tariff;
+mod tariffs;
 mod week;
 mod wheels;
 
+pub use balance::{Balance, Weighed, balance};
 pub use card::*;
 pub use change::*;
 pub use cost::*;
+pub use costing::{CostedStage, Costing};
 pub use gearing::*;
 pub use loss::*;
 pub use machines::*;
@@ -26,7 +32,9 @@ pub use mule::*;
 pub use oil::*;
 pub use pieces::*;
 pub use price::*;
+pub use said::Said;
 pub use tariff::*;
+pub use tariffs::Tariffs;
 pub use week::{Lot, Machine, MachineWeek, Order, SHADES, Visit, Week, lightness, week};
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 

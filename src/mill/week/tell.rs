@@ -100,6 +100,8 @@ impl Week {
             rows,
             foot: vec![match self.tried {
                 None => "No other order was tried.".to_owned(),
+                Some(1) => "No two lots are as light as each other, so there was one order to try."
+                    .to_owned(),
                 Some(n) => format!(
                     "Of {n} orders, all that keep {}, none runs less beyond the week and, if none does, none ends sooner; \
                      orders that differ from machine to machine were not tried.",
