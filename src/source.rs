@@ -270,6 +270,26 @@ pub static SOURCES: &[Source] = &[
         "Cost control in spinning mills, slides",
         "www.slideshare.net, cost-control-in-spinning-mills",
     ),
+    s(
+        "Robinson slides",
+        "G. Robinson (CSIRO), Fibre breakage in carding, slides, about 1996",
+        "slideplayer.com./amp/4468254",
+    ),
+    s(
+        "Fabric costing slides",
+        "Fabric costing, slides (a stored copy)",
+        "www.scribd.com/presentation/437632010/Fabric-Costing1",
+    ),
+    s(
+        "Yarn costing page",
+        "Textile Learner, Cost calculation and control in spinning industry",
+        "textilelearner.net/cost-calculation-and-control-in-spinning-industry",
+    ),
+    s(
+        "Custom mill leaflet",
+        "A UK custom mill, What happens to my fleece? (leaflet)",
+        "docslib.org/doc/5101219",
+    ),
     s("Beech 1902", "F. Beech, The Dyeing of Woollen Fabrics, 1902", "free-books.at, book 19534"),
     s(
         "Morton and Hearle",

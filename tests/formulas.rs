@@ -14,6 +14,9 @@ use proptest::prelude::*;
 const TOGETHER: &[(&str, &str, (f64, f64))] = &[
     ("added_irregularity", "before", (0.0, 0.1)),
     ("added_irregularity", "after", (0.15, 0.5)),
+    // A kilogram has to leave something, or no lot pays.
+    ("break_even_lot_with_hold_up", "cost", (0.0, 10.0)),
+    ("break_even_lot_with_hold_up", "price", (50.0, 100.0)),
     // Ends stand closer than both diameters, or nothing jams; and not closer than their own.
     ("jam_picks", "ends", (20.0, 30.0)),
     ("jam_picks", "warp", (0.3, 0.5)),

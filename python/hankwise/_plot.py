@@ -11,8 +11,8 @@ if TYPE_CHECKING:
     from hankwise._hankwise import PlanResult
 
 
-def plan_figure(result: PlanResult) -> Any:
-    """Draw a result; gives the Figure. Shades and marks, so that it can be read in grey print."""
+def blank(width: float, height: float) -> Any:
+    """Give an empty figure that a notebook shows by itself, its sides in inches."""
     try:
         from matplotlib.figure import Figure
     except ImportError as error:
@@ -30,7 +30,12 @@ def plan_figure(result: PlanResult) -> Any:
             self.savefig(buffer, format="png")
             return buffer.getvalue()
 
-    figure = Picture(figsize=(10.5, 4.8), layout="constrained")
+    return Picture(figsize=(width, height), layout="constrained")
+
+
+def plan_figure(result: PlanResult) -> Any:
+    """Draw a result; gives the Figure. Shades and marks, so that it can be read in grey print."""
+    figure = blank(10.5, 4.8)
     left, right = figure.subplots(1, 2, width_ratios=(3, 2))
     _stages(left, result)
     _promise(right, result)

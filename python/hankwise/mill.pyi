@@ -6,15 +6,18 @@ from typing import Literal, final
 
 from hankwise._hankwise import (
     Formula,
-    Job,
-    Particulars,
     Quantity,
     Working,
     _Measure,
+    _Measures,
     _Plain,
     _Plains,
 )
+from hankwise._mill_more import balance as balance
 from hankwise._mill_more import change_wheel as change_wheel
+from hankwise._mill_more import compare_tariffs as compare_tariffs
+from hankwise._mill_more import cost_through as cost_through
+from hankwise._mill_more import week as week
 
 @final
 class _AddOn(Formula):
@@ -168,6 +171,80 @@ class _BeforeLoss(Formula):
 before_loss: _BeforeLoss
 
 @final
+class _BreakEvenLot(Formula):
+    """Smallest lot that pays its fixed cost.
+
+    m = (no answer if g < 2.22507386e-308, else F / g)
+
+    fixed: cost once for the lot: clean-down, setting up
+    margin: price less cost of a kilogram
+    """
+
+    def __call__(self, fixed: _Plain, margin: _Measure) -> Quantity: ...
+    def working(
+        self,
+        fixed: _Plain,
+        margin: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fixed", "margin"],
+        *,
+        break_even_lot: _Measure,
+        fixed: _Plain = ...,
+        margin: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+break_even_lot: _BreakEvenLot
+
+@final
+class _BreakEvenLotWithHoldUp(Formula):
+    """Smallest lot that pays its fixed cost and the fibre that the machines keep.
+
+    g = (1 − w) × p − c; m = (no answer if g < 2.22507386e-308, else (F + h × p) / g)
+
+    fixed: cost once for the lot: clean-down, setting up
+    cost: cost of a kilogram taken in, wool and work
+    loss: share lost
+    held_up: mass held up
+    price: price of a kilogram that comes out
+    """
+
+    def __call__(
+        self,
+        fixed: _Plain,
+        cost: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        fixed: _Plain,
+        cost: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fixed", "cost", "loss", "held_up", "price"],
+        *,
+        break_even_lot_with_hold_up: _Measure,
+        fixed: _Plain = ...,
+        cost: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+        price: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+break_even_lot_with_hold_up: _BreakEvenLotWithHoldUp
+
+@final
 class _CardRate(Formula):
     """What the card delivers in an hour.
 
@@ -200,43 +277,14 @@ class _CardRate(Formula):
 card_rate: _CardRate
 
 @final
-class _CarriedOver(Formula):
-    """Fibre of the lot before that comes off while a mass of the new lot goes through.
-
-    c = h × (1 − exp(−(m / h)))
-
-    mass: clean dry fibre gone through
-    held_up: clean dry fibre held up
-    """
-
-    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "held_up"],
-        *,
-        carried_over: _Measure,
-        mass: _Measure = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-carried_over: _CarriedOver
-
-@final
 class _CarryOver(Formula):
     """How much of the lot before still comes off a machine after a mass of the new lot has gone
     through it.
 
     x = exp(−(m / h))
 
-    mass: clean dry fibre gone through
-    held_up: clean dry fibre held up
+    mass: mass of the new lot gone through
+    held_up: mass that the machine holds
     """
 
     def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
@@ -259,33 +307,77 @@ class _CarryOver(Formula):
 carry_over: _CarryOver
 
 @final
-class _ClearingFibre(Formula):
-    """Fibre to send through a machine until no more than a share of the lot before comes off.
+class _ChargeForMass(Formula):
+    """Charge for a mass by its tariff, no less than the minimum for a lot.
 
-    m = −h × ln(x)
+    k = greater of (m × c, k_0)
 
-    held_up: clean dry fibre held up
-    share: share of the lot before that may remain
+    mass: mass charged
+    tariff: tariff for a kilogram
+    minimum: least charge for a lot
     """
 
-    def __call__(self, held_up: _Measure, share: _Plain) -> Quantity: ...
+    def __call__(self, mass: _Measure, tariff: _Measure, minimum: _Plain) -> Quantity: ...
     def working(
         self,
-        held_up: _Measure,
-        share: _Plain,
+        mass: _Measure,
+        tariff: _Measure,
+        minimum: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["held_up", "share"],
+        unknown: Literal["mass", "tariff", "minimum"],
         *,
-        clearing_fibre: _Measure,
-        held_up: _Measure = ...,
-        share: _Plain = ...,
+        charge_for_mass: _Plain,
+        mass: _Measure = ...,
+        tariff: _Measure = ...,
+        minimum: _Plain = ...,
     ) -> list[Quantity]: ...
 
-clearing_fibre: _ClearingFibre
+charge_for_mass: _ChargeForMass
+
+@final
+class _ChargeForRejects(Formula):
+    """Charge for putting away sorting rejects beyond the share that is free.
+
+    k = greater of (r − r_0, 0) × m × c
+
+    mass: incoming mass
+    rejects: share rejected in sorting
+    free: share that is free
+    tariff: charge for a kilogram beyond it
+    """
+
+    def __call__(
+        self,
+        mass: _Measure,
+        rejects: _Plain,
+        free: _Plain,
+        tariff: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        rejects: _Plain,
+        free: _Plain,
+        tariff: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "rejects", "free", "tariff"],
+        *,
+        charge_for_rejects: _Plain,
+        mass: _Measure = ...,
+        rejects: _Plain = ...,
+        free: _Plain = ...,
+        tariff: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+charge_for_rejects: _ChargeForRejects
 
 @final
 class _CorrectedWeigh(Formula):
@@ -352,6 +444,109 @@ class _CostAfterStage(Formula):
 cost_after_stage: _CostAfterStage
 
 @final
+class _CostAfterStageLessWaste(Formula):
+    """Cost of a kilogram after a lossy stage whose waste is sold.
+
+    c₂ = (c₁ + k − s × v) / (1 − w)
+
+    cost: cost of a kilogram that goes in
+    stage: cost of the stage for a kilogram that goes in
+    loss: share lost
+    sold: share of what goes in that is sold as waste
+    value: what a kilogram of the waste sells for
+    """
+
+    def __call__(
+        self,
+        cost: _Measure,
+        stage: _Measure,
+        loss: _Plain,
+        sold: _Plain,
+        value: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        cost: _Measure,
+        stage: _Measure,
+        loss: _Plain,
+        sold: _Plain,
+        value: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "stage", "loss", "sold", "value"],
+        *,
+        cost_after_stage_less_waste: _Measure,
+        cost: _Measure = ...,
+        stage: _Measure = ...,
+        loss: _Plain = ...,
+        sold: _Plain = ...,
+        value: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_after_stage_less_waste: _CostAfterStageLessWaste
+
+@final
+class _CostOfAnHour(Formula):
+    """What an hour comes to at a mass in the hour.
+
+    k = P × c
+
+    rate: mass in an hour
+    cost: cost, or value, of a kilogram
+    """
+
+    def __call__(self, rate: _Measure, cost: _Measure) -> Quantity: ...
+    def working(
+        self,
+        rate: _Measure,
+        cost: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["rate", "cost"],
+        *,
+        cost_of_an_hour: _Plain,
+        rate: _Measure = ...,
+        cost: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_of_an_hour: _CostOfAnHour
+
+@final
+class _CostOfMass(Formula):
+    """What a mass comes to at a price.
+
+    k = m × c
+
+    mass: mass
+    price: price of a kilogram
+    """
+
+    def __call__(self, mass: _Measure, price: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        price: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "price"],
+        *,
+        cost_of_mass: _Plain,
+        mass: _Measure = ...,
+        price: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_of_mass: _CostOfMass
+
+@final
 class _CostOfTime(Formula):
     """Cost of running a machine for a time.
 
@@ -411,6 +606,49 @@ class _CostShare(Formula):
     ) -> list[Quantity]: ...
 
 cost_share: _CostShare
+
+@final
+class _CostThroughLosses(Formula):
+    """What a kilogram that comes out has cost to buy, through a chain of losses.
+
+    c₂ = c₁ / (1 − w₁) / (1 − w₂)
+
+    price: price of a kilogram taken in
+    losses: losses of the stages in order
+    """
+
+    def __call__(self, price: _Measure, losses: _Plains) -> Quantity: ...
+    def working(
+        self,
+        price: _Measure,
+        losses: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["price"],
+        *,
+        cost_through_losses: _Measure,
+        price: _Measure = ...,
+        losses: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+cost_through_losses: _CostThroughLosses
+
+@final
+class _CostsOfSales(Formula):
+    """Costs together, as a share of sales.
+
+    K = 0 + k₁ + k₂
+
+    parts: each cost, on sales
+    """
+
+    def __call__(self, parts: _Plains) -> Quantity: ...
+    def working(self, parts: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+
+costs_of_sales: _CostsOfSales
 
 @final
 class _DeliveredLength(Formula):
@@ -609,35 +847,6 @@ class _Draws(Formula):
 draws: _Draws
 
 @final
-class _EdgeShare(Formula):
-    """Share of the web that goes into the edge ends.
-
-    E = N_e / (N + N_e)
-
-    ends: good ends
-    edge_ends: edge ends, all together
-    """
-
-    def __call__(self, ends: _Plain, edge_ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        edge_ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "edge_ends"],
-        *,
-        edge_share: _Plain,
-        ends: _Plain = ...,
-        edge_ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-edge_share: _EdgeShare
-
-@final
 class _EmulsionMass(Formula):
     """Emulsion that brings a wanted mass of oil.
 
@@ -757,35 +966,6 @@ class _HopperWeigh(Formula):
 hopper_weigh: _HopperWeigh
 
 @final
-class _LeftAtStop(Formula):
-    """Fibre that does not become slubbing of its count once the feed of a machine stops.
-
-    e = h × (1 − x)
-
-    held_up: clean dry fibre held up
-    within: how near to the full count it has to be
-    """
-
-    def __call__(self, held_up: _Measure, within: _Plain) -> Quantity: ...
-    def working(
-        self,
-        held_up: _Measure,
-        within: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["held_up", "within"],
-        *,
-        left_at_stop: _Measure,
-        held_up: _Measure = ...,
-        within: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-left_at_stop: _LeftAtStop
-
-@final
 class _LoomOutput(Formula):
     """Cloth that a loom weaves.
 
@@ -850,94 +1030,74 @@ class _LoomTime(Formula):
 loom_time: _LoomTime
 
 @final
-class _LossWithReturn(Formula):
-    """Share of a lot that is lost for good where part of each pass is put back on the feed.
+class _LotSurplus(Formula):
+    """What a lot leaves: what comes out of it sold, less what it cost by its mass and once.
 
-    L = w / (1 − e)
+    m₂ = greater of (m × (1 − w) − h, 0); s = m₂ × p − m × c − F
 
-    loss: share of a pass that is lost for good
-    returned: share of a pass that is put back
+    mass: mass taken in
+    cost: cost of a kilogram taken in, wool and work
+    fixed: cost once for the lot: clean-down, setting up
+    loss: share lost
+    held_up: mass held up
+    price: price of a kilogram that comes out
     """
 
-    def __call__(self, loss: _Plain, returned: _Plain) -> Quantity: ...
-    def working(
+    def __call__(
         self,
-        loss: _Plain,
-        returned: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["loss", "returned"],
-        *,
-        loss_with_return: _Plain,
-        loss: _Plain = ...,
-        returned: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-loss_with_return: _LossWithReturn
-
-@final
-class _LotLoss(Formula):
-    """What a lot loses in a machine that loses a share and keeps a fixed mass.
-
-    L = w + h / m
-
-    lot: clean dry fibre of the lot
-    loss: share lost, however large the lot
-    held_up: clean dry fibre that the machine keeps
-    """
-
-    def __call__(self, lot: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        lot: _Measure,
+        mass: _Measure,
+        cost: _Measure,
+        fixed: _Plain,
         loss: _Plain,
         held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["lot", "loss", "held_up"],
-        *,
-        lot_loss: _Plain,
-        lot: _Measure = ...,
-        loss: _Plain = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-lot_loss: _LotLoss
-
-@final
-class _MeanCarryOver(Formula):
-    """Share of the lot before in all that comes off while a mass of the new lot goes through.
-
-    X = h / m × (1 − exp(−(m / h)))
-
-    mass: clean dry fibre gone through
-    held_up: clean dry fibre held up
-    """
-
-    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
+        price: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
+        cost: _Measure,
+        fixed: _Plain,
+        loss: _Plain,
         held_up: _Measure,
+        price: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "held_up"],
+        unknown: Literal["mass", "cost", "fixed", "loss", "held_up", "price"],
         *,
-        mean_carry_over: _Plain,
+        lot_surplus: _Plain,
         mass: _Measure = ...,
+        cost: _Measure = ...,
+        fixed: _Plain = ...,
+        loss: _Plain = ...,
         held_up: _Measure = ...,
+        price: _Measure = ...,
     ) -> list[Quantity]: ...
 
-mean_carry_over: _MeanCarryOver
+lot_surplus: _LotSurplus
+
+@final
+class _MarkUpOfMargin(Formula):
+    """The mark-up on cost that leaves a margin on the price.
+
+    u = g / (1 − g)
+
+    margin: margin, on the price
+    """
+
+    def __call__(self, margin: _Plain) -> Quantity: ...
+    def working(self, margin: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["margin"],
+        *,
+        mark_up_of_margin: _Plain,
+        margin: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mark_up_of_margin: _MarkUpOfMargin
 
 @final
 class _MuleDraft(Formula):
@@ -1055,62 +1215,33 @@ class _MuleTwist(Formula):
 mule_twist: _MuleTwist
 
 @final
-class _OffCountAtStart(Formula):
-    """Slubbing that is under its count while an empty machine fills.
+class _PersonHours(Formula):
+    """Hours of people at a machine.
 
-    u = h × (x − 1 − ln(x))
+    τ_p = τ × p
 
-    held_up: clean dry fibre held up
-    within: how near to the full count it has to be
+    time: running time
+    people: people at the machine
     """
 
-    def __call__(self, held_up: _Measure, within: _Plain) -> Quantity: ...
+    def __call__(self, time: _Measure, people: _Plain) -> Quantity: ...
     def working(
         self,
-        held_up: _Measure,
-        within: _Plain,
+        time: _Measure,
+        people: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["held_up", "within"],
+        unknown: Literal["time", "people"],
         *,
-        off_count_at_start: _Measure,
-        held_up: _Measure = ...,
-        within: _Plain = ...,
+        person_hours: _Measure,
+        time: _Measure = ...,
+        people: _Plain = ...,
     ) -> list[Quantity]: ...
 
-off_count_at_start: _OffCountAtStart
-
-@final
-class _PassLoss(Formula):
-    """Share of what a card is fed that does not come off as good slubbing, in one pass.
-
-    u = 1 − (1 − w) × (1 − E)
-
-    waste: share that falls out as waste
-    edges: share of the web in the edge ends
-    """
-
-    def __call__(self, waste: _Plain, edges: _Plain) -> Quantity: ...
-    def working(
-        self,
-        waste: _Plain,
-        edges: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["waste", "edges"],
-        *,
-        pass_loss: _Plain,
-        waste: _Plain = ...,
-        edges: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-pass_loss: _PassLoss
+person_hours: _PersonHours
 
 @final
 class _PiecesFromYarn(Formula):
@@ -1145,6 +1276,100 @@ class _PiecesFromYarn(Formula):
 pieces_from_yarn: _PiecesFromYarn
 
 @final
+class _PriceAtMargin(Formula):
+    """Price that leaves a margin, which is a share of the price.
+
+    p = k / (1 − g)
+
+    cost: whole cost
+    margin: margin, on the price
+    """
+
+    def __call__(self, cost: _Plain, margin: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cost: _Plain,
+        margin: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "margin"],
+        *,
+        price_at_margin: _Plain,
+        cost: _Plain = ...,
+        margin: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+price_at_margin: _PriceAtMargin
+
+@final
+class _PriceAtMarkUp(Formula):
+    """Price with a mark-up, which is a share of the cost.
+
+    p = k × (1 + u)
+
+    cost: whole cost
+    mark_up: mark-up, on the cost
+    """
+
+    def __call__(self, cost: _Plain, mark_up: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cost: _Plain,
+        mark_up: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "mark_up"],
+        *,
+        price_at_mark_up: _Plain,
+        cost: _Plain = ...,
+        mark_up: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+price_at_mark_up: _PriceAtMarkUp
+
+@final
+class _ProfitOfSales(Formula):
+    """Profit that costs leave, as a margin on sales.
+
+    g = 1 − k₁ − k₂
+
+    costs: each cost, on sales
+    """
+
+    def __call__(self, costs: _Plains) -> Quantity: ...
+    def working(self, costs: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+
+profit_of_sales: _ProfitOfSales
+
+@final
+class _QualityPremium(Formula):
+    """What better fibre is worth, from steps of quality and the value of a step: a millimetre of
+    hauteur, a micrometre, a newton a kilotex.
+
+    c = 0 + n₁ × v₁ + n₂ × v₂
+
+    steps: steps of each quality
+    values: value of a step of each, for a kilogram
+    """
+
+    def __call__(self, steps: _Plains, values: _Measures) -> Quantity: ...
+    def working(
+        self,
+        steps: _Plains,
+        values: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+quality_premium: _QualityPremium
+
+@final
 class _Realisation(Formula):
     """Goods made as a share of the material taken in, both on clean dry fibre.
 
@@ -1172,38 +1397,6 @@ class _Realisation(Formula):
     ) -> list[Quantity]: ...
 
 realisation: _Realisation
-
-@final
-class _SettlingTime(Formula):
-    """Time until a machine that starts empty delivers to within a share of its full count.
-
-    t = −h / P × ln(x)
-
-    held_up: clean dry fibre held up
-    delivery: clean dry fibre delivered in an hour
-    within: how near to the full count
-    """
-
-    def __call__(self, held_up: _Measure, delivery: _Measure, within: _Plain) -> Quantity: ...
-    def working(
-        self,
-        held_up: _Measure,
-        delivery: _Measure,
-        within: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["held_up", "delivery", "within"],
-        *,
-        settling_time: _Measure,
-        held_up: _Measure = ...,
-        delivery: _Measure = ...,
-        within: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-settling_time: _SettlingTime
 
 @final
 class _SingleFromSlubbing(Formula):
@@ -1305,38 +1498,6 @@ class _SlubbingForSingle(Formula):
 slubbing_for_single: _SlubbingForSingle
 
 @final
-class _SmallestLot(Formula):
-    """The smallest lot whose loss stays within what is allowed.
-
-    m = h / (L − w)
-
-    held_up: clean dry fibre that the machine keeps
-    loss: share lost, however large the lot
-    allowed: loss allowed for the lot
-    """
-
-    def __call__(self, held_up: _Measure, loss: _Plain, allowed: _Plain) -> Quantity: ...
-    def working(
-        self,
-        held_up: _Measure,
-        loss: _Plain,
-        allowed: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["held_up", "loss", "allowed"],
-        *,
-        smallest_lot: _Measure,
-        held_up: _Measure = ...,
-        loss: _Plain = ...,
-        allowed: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-smallest_lot: _SmallestLot
-
-@final
 class _SpindleOutput(Formula):
     """Mass of yarn that a spindle delivers in a time, from its front roller.
 
@@ -1412,6 +1573,35 @@ class _SpindleSpeed(Formula):
     ) -> list[Quantity]: ...
 
 spindle_speed: _SpindleSpeed
+
+@final
+class _StageCostByHour(Formula):
+    """What a kilogram that goes into a stage costs there, from the cost of an hour.
+
+    k = c / P
+
+    hourly: cost of an hour
+    rate: mass that goes in in an hour
+    """
+
+    def __call__(self, hourly: _Plain, rate: _Measure) -> Quantity: ...
+    def working(
+        self,
+        hourly: _Plain,
+        rate: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["hourly", "rate"],
+        *,
+        stage_cost_by_hour: _Measure,
+        hourly: _Plain = ...,
+        rate: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+stage_cost_by_hour: _StageCostByHour
 
 @final
 class _TapePitch(Formula):
@@ -1826,38 +2016,6 @@ class _VolumeOfMass(Formula):
 volume_of_mass: _VolumeOfMass
 
 @final
-class _WebMassPerArea(Formula):
-    """Mass of the web that a condenser divides.
-
-    m_A = T × N / (1000 × b)
-
-    slubbing: slubbing count
-    ends: ends, good ones and edge ends
-    width: width of the web
-    """
-
-    def __call__(self, slubbing: _Measure, ends: _Plain, width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        slubbing: _Measure,
-        ends: _Plain,
-        width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["slubbing", "ends", "width"],
-        *,
-        web_mass_per_area: _Measure,
-        slubbing: _Measure = ...,
-        ends: _Plain = ...,
-        width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-web_mass_per_area: _WebMassPerArea
-
-@final
 class _WheelForDraft(Formula):
     """The change wheel that would give a wanted draft, where draft falls as teeth rise.
 
@@ -2079,6 +2237,35 @@ class _WhirlRatio(Formula):
 whirl_ratio: _WhirlRatio
 
 @final
+class _WholePieces(Formula):
+    """Whole pieces out of a mass.
+
+    n = round down(m / e + 1e−9)
+
+    mass: mass at hand
+    each: mass for each piece
+    """
+
+    def __call__(self, mass: _Measure, each: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        each: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "each"],
+        *,
+        whole_pieces: _Plain,
+        mass: _Measure = ...,
+        each: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+whole_pieces: _WholePieces
+
+@final
 class _WoundLength(Formula):
     """Yarn wound on in a draw.
 
@@ -2140,78 +2327,31 @@ class _YarnForPieces(Formula):
 yarn_for_pieces: _YarnForPieces
 
 @final
-class _CardRunJob(Job):
-    """A lot on the card: what to set and weigh, how long it takes, where each part of it goes.
+class _YieldOfEqualCharge(Formula):
+    """Yield at which a tariff for what is sent in and one for what comes out charge alike; below it
+    the one for what comes out is the cheaper for the owner.
 
-    lot: clean dry fibre of the lot
-    slubbing: slubbing count, as it leaves the card
-    ends: good ends
-    speed: delivery
-    edge_ends: edge ends, all together
-    put_back: share of the edge ends that is put back on the feed
-    droppings: droppings under the card
-    strips: strips fettled from the clothing
-    fly: fly
-    burr: fibre thrown out with burr and seed
-    loss: loss that is not split by place
-    held_up: clean dry fibre in the running card
-    within: how near to its count slubbing has to be
-    drops: drops of the hopper
-    width: width of the web
-    regain: water on clean dry fibre, at the hopper
-    fat: grease and oil on clean dry fibre, at the hopper
-    regain_out: water on clean dry fibre, in the slubbing
-    fat_out: grease and oil on clean dry fibre, in the slubbing
+    y = c_1 / c_2
+
+    sent_in: tariff for a kilogram sent in
+    come_out: tariff for a kilogram that comes out
     """
 
-    def __call__(
+    def __call__(self, sent_in: _Measure, come_out: _Measure) -> Quantity: ...
+    def working(
         self,
+        sent_in: _Measure,
+        come_out: _Measure,
         *,
-        lot: _Measure,
-        slubbing: _Measure,
-        ends: _Plain,
-        speed: _Measure,
-        edge_ends: _Plain | None = None,
-        put_back: _Plain | None = None,
-        droppings: _Plain | None = None,
-        strips: _Plain | None = None,
-        fly: _Plain | None = None,
-        burr: _Plain | None = None,
-        loss: _Plain | None = None,
-        held_up: _Measure | None = None,
-        within: _Plain | None = None,
-        drops: _Measure | None = None,
-        width: _Measure | None = None,
-        regain: _Plain | None = None,
-        fat: _Plain | None = None,
-        regain_out: _Plain | None = None,
-        fat_out: _Plain | None = None,
-    ) -> Particulars: ...
-
-card_run: _CardRunJob
-
-@final
-class _LotsApartJob(Job):
-    """What a lot loses for being small, the smallest lot worth running apart, and whose wool comes
-    off.
-
-    lot: clean dry fibre of the lot, at the card
-    held_up: clean dry fibre that the card keeps
-    loss: share lost, however large the lot
-    allowed: loss allowed
-    own: share of its own fibre wanted over the run, the card not cleared
-    trace: share of the lot before that may still come off
-    """
-
-    def __call__(
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
         self,
+        unknown: Literal["sent_in", "come_out"],
         *,
-        lot: _Measure,
-        held_up: _Measure,
-        loss: _Plain | None = None,
-        allowed: _Plain | None = None,
-        own: _Plain | None = None,
-        trace: _Plain | None = None,
-    ) -> Particulars: ...
+        yield_of_equal_charge: _Plain,
+        sent_in: _Measure = ...,
+        come_out: _Measure = ...,
+    ) -> list[Quantity]: ...
 
-lots_apart: _LotsApartJob
+yield_of_equal_charge: _YieldOfEqualCharge

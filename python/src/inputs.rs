@@ -159,6 +159,9 @@ fn has_a_base(kind: Kind) -> bool {
             | Kind::Contraction
             | Kind::TwistedContraction
             | Kind::Stretch
+            | Kind::Margin
+            | Kind::MarkUp
+            | Kind::ShareOfSales
     )
 }
 

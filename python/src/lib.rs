@@ -22,6 +22,7 @@ mod help;
 mod inputs;
 mod job;
 mod make;
+mod money;
 mod out;
 mod particulars;
 mod picture;
@@ -32,6 +33,7 @@ mod result;
 mod rounding;
 mod settings;
 mod weave;
+mod week;
 mod wheels;
 mod working;
 mod wraps;
@@ -60,6 +62,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<handbook::HandbookTable>()?;
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
+    m.add_class::<money::Balance>()?;
+    m.add_class::<money::LotCost>()?;
+    m.add_class::<week::Week>()?;
     m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
@@ -159,7 +164,13 @@ fn room_functions<'py>(
             wrap_pyfunction!(settings::settings, m)?,
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
-        "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
+        "mill" => vec![
+            wrap_pyfunction!(wheels::change_wheel, m)?,
+            wrap_pyfunction!(money::cost_through, m)?,
+            wrap_pyfunction!(money::compare_tariffs, m)?,
+            wrap_pyfunction!(money::balance, m)?,
+            wrap_pyfunction!(week::week, m)?,
+        ],
         _ => vec![],
     })
 }

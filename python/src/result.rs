@@ -285,6 +285,21 @@ impl PlanResult {
     fn workings(&self) -> Vec<String> {
         self.result.workings()
     }
+    /// What the lot costs, stage by stage and good by good, with the likely figures.
+    ///
+    /// `wool` is the price of a greasy kilogram. By stage or machine: `hourly` (cost of a machine hour),
+    /// `per_kg` (for a kilogram that goes in), `once` (for the lot), `hours` (beyond the running time, or
+    /// all hours where the plan has none), `people` with a `wage` for an hour. `overhead` is a share of
+    /// those costs, `hourly_overhead` for every machine hour. All costs to the yarn are shared among the
+    /// goods by clean dry fibre; reel, cone, loom and finish are a good's own. A `margin` is on the
+    /// price, a `mark_up` on the cost. Taxes on sales are left out.
+    #[pyo3(
+        signature = (**given),
+        text_signature = "($self, *, wool, hourly=None, per_kg=None, once=None, hours=None, people=None, wage=None, overhead=None, hourly_overhead=None, margin=None, mark_up=None)"
+    )]
+    fn cost(&self, given: Option<&Bound<'_, PyDict>>) -> PyResult<crate::money::LotCost> {
+        crate::money::cost_of(self, given)
+    }
     /// The result as tables of text; `all=True` for all there is.
     #[pyo3(signature = (*, all=false), text_signature = "($self, *, all=False)")]
     fn text(&self, all: bool) -> String {

@@ -2,11 +2,21 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::Number;
-use crate::quantity::{CostPerMass, Duration, Fraction, Mass, Money};
+use crate::quantity::{CostPerMass, Count, Duration, Fraction, Mass, MassRate, Money};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&COST_AFTER_STAGE, &COST_SHARE, &COST_OF_TIME, &REALISATION];
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &COST_AFTER_STAGE,
+    &COST_AFTER_STAGE_LESS_WASTE,
+    &COST_THROUGH_LOSSES,
+    &COST_SHARE,
+    &COST_OF_MASS,
+    &COST_OF_TIME,
+    &COST_OF_AN_HOUR,
+    &STAGE_COST_BY_HOUR,
+    &PERSON_HOURS,
+    &REALISATION,
+];
 
 /// Cost of a kilogram after a lossy stage.
 #[formula(
@@ -27,6 +37,51 @@ pub fn cost_after_stage<N: Number>(
     loss: Fraction<N>,
 ) -> CostPerMass<N> {
     (cost + stage) / (1.0 - loss)
+}
+
+/// Cost of a kilogram after a lossy stage whose waste is sold.
+#[formula(
+    result = "c₂",
+    sources = ["practice"],
+    limits = ["waste that goes back into the lot is no loss of it and is left out"],
+    slips = ["taking the value of the waste off after the division: it was earned on what went in"]
+)]
+pub fn cost_after_stage_less_waste<N: Number>(
+    /// cost of a kilogram that goes in
+    #[q("c₁", 0.0..=200.0)]
+    cost: CostPerMass<N>,
+    /// cost of the stage for a kilogram that goes in
+    #[q("k", 0.0..=50.0)]
+    stage: CostPerMass<N>,
+    /// share lost
+    #[q("w", 0.0..=0.6)]
+    loss: Fraction<N>,
+    /// share of what goes in that is sold as waste
+    #[q("s", 0.0..=0.6)]
+    sold: Fraction<N>,
+    /// what a kilogram of the waste sells for
+    #[q("v", 0.0..=50.0)]
+    value: CostPerMass<N>,
+) -> CostPerMass<N> {
+    (cost + stage - sold * value) / (1.0 - loss)
+}
+
+/// What a kilogram that comes out has cost to buy, through a chain of losses.
+#[formula(
+    result = "c₂",
+    sources = ["definition"],
+    limits = ["what is bought alone, without the cost of the stages; each loss is a share of what enters its stage"],
+    slips = ["adding the losses", "the price of a kilogram taken in for that of one that comes out"]
+)]
+pub fn cost_through_losses<N: Number>(
+    /// price of a kilogram taken in
+    #[q("c₁", 0.0..=200.0)]
+    price: CostPerMass<N>,
+    /// losses of the stages in order
+    #[q("w", 0.0..=0.6)]
+    losses: &[Fraction<N>],
+) -> CostPerMass<N> {
+    losses.fold(price, |c, w| c / (1.0 - w))
 }
 
 /// A product's share of a joint cost, by the clean dry fibre in it.
@@ -50,6 +105,24 @@ pub fn cost_share<N: Number>(
     cost * fibre / total
 }
 
+/// What a mass comes to at a price.
+#[formula(
+    result = "k",
+    sources = ["Fabric costing slides", "Robinson slides"],
+    limits = ["mass and price in one state: a price for greasy wool is paid on greasy wool"],
+    slips = ["a price for a pound on kilograms"]
+)]
+pub fn cost_of_mass<N: Number>(
+    /// mass
+    #[q("m", 0.0..=100000.0)]
+    mass: Mass<N>,
+    /// price of a kilogram
+    #[q("c", 0.0..=200.0)]
+    price: CostPerMass<N>,
+) -> Money<N> {
+    mass * price
+}
+
 /// Cost of running a machine for a time.
 #[formula(
     result = "k",
@@ -65,6 +138,60 @@ pub fn cost_of_time<N: Number>(
     hourly: Money<N>,
 ) -> Money<N> {
     time * hourly
+}
+
+/// What an hour comes to at a mass in the hour.
+#[formula(
+    result = "k",
+    sources = ["Robinson slides"],
+    limits = ["mass and cost in one state"],
+    slips = ["tonnes for kilograms, cents for the whole coin"]
+)]
+pub fn cost_of_an_hour<N: Number>(
+    /// mass in an hour
+    #[q("P", 0.1..=5000.0)]
+    rate: MassRate<N>,
+    /// cost, or value, of a kilogram
+    #[q("c", 0.0..=200.0)]
+    cost: CostPerMass<N>,
+) -> Money<N> {
+    rate * cost
+}
+
+/// What a kilogram that goes into a stage costs there, from the cost of an hour.
+#[formula(
+    result = "k",
+    sources = ["definition"],
+    limits = ["while it runs: cleaning, setting and waiting are extra"],
+    slips = ["the rate of what comes out for that of what goes in"]
+)]
+pub fn stage_cost_by_hour<N: Number>(
+    /// cost of an hour
+    #[q("c", 0.0..=500.0)]
+    hourly: Money<N>,
+    /// mass that goes in in an hour
+    #[q("P", 0.1..=5000.0)]
+    rate: MassRate<N>,
+) -> CostPerMass<N> {
+    hourly / rate
+}
+
+/// Hours of people at a machine.
+#[formula(
+    result = "τ_p",
+    sources = ["definition"],
+    limits = ["one who minds two machines is half a person at each"],
+    slips = ["hours of the machine taken for hours of people"]
+)]
+pub fn person_hours<N: Number>(
+    /// running time
+    #[q("τ", 0.0..=1000.0)]
+    time: Duration<N>,
+    /// people at the machine
+    #[q("p", 0.0..=20.0)]
+    people: Count<N>,
+) -> Duration<N> {
+    time * people
 }
 
 /// Goods made as a share of the material taken in, both on clean dry fibre.

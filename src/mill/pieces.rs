@@ -5,7 +5,7 @@ use crate::number::Number;
 use crate::quantity::{Count, Mass};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&PIECES_FROM_YARN, &YARN_FOR_PIECES];
+pub(crate) const FORMULAS: &[&Formula] = &[&PIECES_FROM_YARN, &YARN_FOR_PIECES, &WHOLE_PIECES];
 
 /// Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 #[formula(
@@ -48,4 +48,25 @@ pub fn yarn_for_pieces<N: Number>(
 ) -> Mass<N> {
     // Less than half a piece is no piece: pieces are whole.
     pieces.if_less(0.5, 0.0, fixed + pieces * each)
+}
+
+/// A billionth of a piece too little is a whole piece: arithmetic rounds.
+const ROUNDING: f64 = 1e-9;
+
+/// Whole pieces out of a mass.
+#[formula(
+    result = "n",
+    sources = ["practice"],
+    limits = ["mass and piece on one basis: greasy for greasy, finished for finished"],
+    slips = ["a part of a piece promised", "rounding to the nearest whole piece, which may be one too many"]
+)]
+pub fn whole_pieces<N: Number>(
+    /// mass at hand
+    #[q("m", 0.1..=10000.0)]
+    mass: Mass<N>,
+    /// mass for each piece
+    #[q("e", 0.01..=50.0)]
+    each: Mass<N>,
+) -> Count<N> {
+    (mass / each + ROUNDING).floor()
 }

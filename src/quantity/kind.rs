@@ -174,6 +174,12 @@ kinds! {
     Money, "money", "", Ratio, -ANY, ANY, "120";
     /// Money for a kilogram.
     CostPerMass, "cost per mass", "/kg", CostPerMass, -ANY, ANY, "4.20 /kg";
+    /// What a price leaves over the cost, on the price: never a mark-up. Negative for a loss.
+    Margin, "margin on the price", "", Fraction, -ANY, 0.999_999, "30 %";
+    /// What a price leaves over the cost, on the cost: never a margin. Negative for a loss.
+    MarkUp, "mark-up on the cost", "", Fraction, -1.0, ANY, "40 %";
+    /// A cost as a share of what was sold.
+    ShareOfSales, "share of sales", "", Fraction, 0.0, ANY, "57 %";
 }
 
 impl Kind {

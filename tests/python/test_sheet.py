@@ -30,6 +30,36 @@ RESIDUAL = 7
 
 # Formulas with a bend in them: inputs on either side of it, and the answer worked by hand.
 BOTH_SIDES = {
+    "charge_for_mass": [
+        # 54 is below the least charge of 90; 60 kg at 18 are above it.
+        ({"mass": "3 kg", "tariff": "18 /kg", "minimum": "90"}, 90.0),
+        ({"mass": "60 kg", "tariff": "18 /kg", "minimum": "90"}, 1080.0),
+    ],
+    "charge_for_rejects": [
+        # 10 % are free; of 25 % in 80 kg, 10 % are charged: 8 kg.
+        ({"mass": "80 kg", "rejects": "10 %", "free": "15 %", "tariff": "2 /kg"}, 0.0),
+        ({"mass": "80 kg", "rejects": "25 %", "free": "15 %", "tariff": "2 /kg"}, 16.0),
+    ],
+    "lot_surplus": [
+        # The machines keep 2 kg: of 3 kg nothing comes out, of 100 kg 48 kg.
+        (
+            {
+                "mass": mass,
+                "cost": "10 /kg",
+                "fixed": "200",
+                "loss": "50 %",
+                "held_up": "2 kg",
+                "price": "30 /kg",
+            },
+            surplus,
+        )
+        for mass, surplus in (("3 kg", -230.0), ("100 kg", 240.0))
+    ],
+    "whole_pieces": [
+        # 33 times 12 is 396; 34 times 12 is 408.
+        ({"mass": "400 kg", "each": "12 kg"}, 33.0),
+        ({"mass": "408 kg", "each": "12 kg"}, 34.0),
+    ],
     "clean_yield_customs": [
         # 0.5 % of 60 % and 60 % of 2 % make 1.5 %; 15 % of 60 % would be 9 %.
         ({"content": "60 %", "vegetable": "2 %"}, 0.585),
@@ -124,6 +154,7 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
+    "break_even_lot_with_hold_up": {"cost": (0.0, 10.0), "price": (50.0, 100.0)},
     "jam_picks": {
         "ends": (20.0, 30.0),
         "warp": (0.3, 0.5),

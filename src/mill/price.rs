@@ -1,0 +1,114 @@
+//! Prices: margin and mark-up, premiums, costs as shares of sales.
+
+use crate::formula::{Formula, formula};
+use crate::number::{Number, V};
+use crate::quantity::{CostPerMass, Margin, MarkUp, Money, Ratio, ShareOfSales};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &PRICE_AT_MARGIN,
+    &PRICE_AT_MARK_UP,
+    &MARK_UP_OF_MARGIN,
+    &QUALITY_PREMIUM,
+    &COSTS_OF_SALES,
+    &PROFIT_OF_SALES,
+];
+
+/// Price that leaves a margin, which is a share of the price.
+#[formula(
+    result = "p",
+    sources = ["definition"],
+    limits = ["before value added tax and other taxes on sales"],
+    slips = ["a margin added to the cost: 30 % on cost is 23 % of the price"]
+)]
+pub fn price_at_margin<N: Number>(
+    /// whole cost
+    #[q("k", 0.0..=1000000.0)]
+    cost: Money<N>,
+    /// margin, on the price
+    #[q("g", 0.0..=0.8)]
+    margin: Margin<N>,
+) -> Money<N> {
+    cost / (1.0 - margin)
+}
+
+/// Price with a mark-up, which is a share of the cost.
+#[formula(
+    result = "p",
+    sources = ["Fabric costing slides"],
+    limits = ["before value added tax and other taxes on sales"],
+    slips = ["a mark-up taken for the margin on the price, which is less"]
+)]
+pub fn price_at_mark_up<N: Number>(
+    /// whole cost
+    #[q("k", 0.0..=1000000.0)]
+    cost: Money<N>,
+    /// mark-up, on the cost
+    #[q("u", 0.0..=3.0)]
+    mark_up: MarkUp<N>,
+) -> Money<N> {
+    cost * (1.0 + mark_up)
+}
+
+/// The mark-up on cost that leaves a margin on the price.
+#[formula(
+    result = "u",
+    sources = ["definition"],
+    slips = ["taking the two for one"]
+)]
+pub fn mark_up_of_margin<N: Number>(
+    /// margin, on the price
+    #[q("g", 0.0..=0.8)]
+    margin: Margin<N>,
+) -> MarkUp<N> {
+    margin / (1.0 - margin)
+}
+
+/// What better fibre is worth, from steps of quality and the value of a step: a millimetre of
+/// hauteur, a micrometre, a newton a kilotex.
+#[formula(
+    result = "c",
+    sources = ["Robinson slides"],
+    limits = ["values of the day; each step taken by itself, as if the others did not change"],
+    slips = ["counting one advantage twice: longer fibre and its own faster spinning"]
+)]
+pub fn quality_premium<N: Number>(
+    /// steps of each quality
+    #[q("n", 0.0..=50.0)]
+    steps: &[Ratio<N>],
+    /// value of a step of each, for a kilogram
+    #[q("v", 0.0..=50.0)]
+    values: &[CostPerMass<N>],
+) -> CostPerMass<N> {
+    steps.zip(values).fold(V::constant(0.0), |sum, (n, v)| sum + n * v)
+}
+
+/// Costs together, as a share of sales.
+#[formula(
+    result = "K",
+    sources = ["Cost slides"],
+    limits = ["every part on the sales of one time"],
+    slips = ["adding shares of cost to shares of sales"]
+)]
+pub fn costs_of_sales<N: Number>(
+    /// each cost, on sales
+    #[q("k", 0.0..=1.0)]
+    parts: &[ShareOfSales<N>],
+) -> ShareOfSales<N> {
+    parts.fold(V::constant(0.0), |sum, k| sum + k)
+}
+
+/// Profit that costs leave, as a margin on sales.
+#[formula(
+    result = "g",
+    sources = ["Cost slides"],
+    limits = ["operating profit without interest and depreciation among the costs, net profit with them; before tax"],
+    slips = ["forgetting interest and depreciation"]
+)]
+pub fn profit_of_sales<N: Number>(
+    /// each cost, on sales
+    #[q("k", 0.0..=1.0)]
+    costs: &[ShareOfSales<N>],
+) -> Margin<N> {
+    costs.fold(V::constant(1.0), |left, k| left - k)
+}

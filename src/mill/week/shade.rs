@@ -1,0 +1,36 @@
+//! How light a colour is.
+
+use crate::error::{Error, Result, did_you_mean};
+
+/// Natural shades from white to black, as a house would stand its bins. Steps between them are even
+/// for want of a measure: a mill that measures its shades gives lightness itself.
+pub const SHADES: [&str; 13] = [
+    "white",
+    "cream",
+    "silver",
+    "fawn",
+    "light grey",
+    "light brown",
+    "grey",
+    "moorit",
+    "brown",
+    "dark grey",
+    "dark brown",
+    "charcoal",
+    "black",
+];
+
+/// How light a shade of the list is, from 100 for white to 0 for black.
+pub fn lightness(shade: &str) -> Result<f64> {
+    let shade = shade.trim().to_lowercase();
+    let place = SHADES.iter().position(|s| *s == shade).ok_or_else(|| {
+        let near = did_you_mean(&shade, SHADES)
+            .map_or_else(String::new, |n| format!("; did you mean '{n}'?"));
+        Error::notation(format!(
+            "how light '{shade}' is, is not known{near}; give its lightness, from 0 for black to 100 \
+             for white, or one of {}",
+            SHADES.join(", ")
+        ))
+    })?;
+    Ok(100.0 * (1.0 - place as f64 / (SHADES.len() - 1) as f64))
+}
