@@ -14,6 +14,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &DRAWS_PER_MINUTE,
     &DELIVERY_FOR_TWIST,
     &SPINDLE_FRAME_OUTPUT,
+    &RATE_OF_YARN,
     &HANKS_OF_SPINDLE,
     &SPINDLE_FROM_TRAVELLERS,
     &TWIST_FROM_TRAVELLERS,
@@ -107,6 +108,24 @@ pub fn spindle_frame_output<N: Number>(
 ) -> MassRate<N> {
     let delivery = (speed / twist).named("v");
     60e-6 * spindles * delivery * count * efficiency
+}
+
+/// Mass of yarn in an hour, from the length delivered in a minute.
+#[formula(
+    result = "P",
+    sources = ["definition"],
+    limits = ["in the state of the count; the speed is that of all spindles, its stops in it"],
+    slips = ["minutes for hours", "an efficiency on top of the one that is in the speed"]
+)]
+pub fn rate_of_yarn<N: Number>(
+    /// yarn delivered
+    #[q("v", 1.0..=100000.0)]
+    speed: Speed<N>,
+    /// count
+    #[q("T", 1.0..=4000.0)]
+    count: LinearDensity<N>,
+) -> MassRate<N> {
+    60e-6 * speed * count
 }
 
 /// Hanks that a spindle delivers in a time.

@@ -14,6 +14,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &HANKS_PER_HOUR_FOUND,
     &TIME_FOR_HANKS,
     &WHOLE_PACKAGES,
+    &REEL_DOFFS,
     &REELING_TIME,
 ];
 
@@ -179,6 +180,24 @@ pub fn whole_packages<N: Number>(
     net: Mass<N>,
 ) -> Count<N> {
     (mass / net + ROUNDING).floor()
+}
+
+/// Doffs of a reel for a number of hanks; the last may not be full.
+#[formula(
+    result = "D",
+    sources = ["definition"],
+    limits = ["hanks side by side on all reels together, where several work in step"],
+    slips = ["rounding down"]
+)]
+pub fn reel_doffs<N: Number>(
+    /// hanks to reel
+    #[q("N", 1.0..=20000.0)]
+    hanks: Count<N>,
+    /// hanks reeled side by side
+    #[q("p", 1.0..=200.0)]
+    positions: Count<N>,
+) -> Count<N> {
+    (hanks / positions - ROUNDING).ceil()
 }
 
 /// Time of a reel for a number of doffs.
