@@ -398,12 +398,9 @@ fn what_cannot_be_is_refused_with_what_to_change() {
 #[test]
 fn every_machine_tells_its_cautions_and_warns_of_the_unusual() {
     for machine in MACHINES {
-        let needed: Vec<(&str, &str)> = EXAMPLES
-            .iter()
-            .find(|(name, _)| *name == machine.name)
-            .map(|(_, given)| given.to_vec())
-            .unwrap_or_else(|| panic!("no example for {}", machine.name));
-        let result = machine.read(&needed).unwrap_or_else(|e| panic!("{}: {e}", machine.name));
+        let example = EXAMPLES.iter().find(|(name, _)| *name == machine.name);
+        let (_, needed) = example.unwrap_or_else(|| panic!("no example for {}", machine.name));
+        let result = machine.read(needed).unwrap_or_else(|e| panic!("{}: {e}", machine.name));
         assert!(!result.cautions().is_empty(), "{}", machine.name);
         assert_eq!(result.warnings(), [""; 0], "{}", machine.name);
         let text = result.report().text();

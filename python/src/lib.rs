@@ -20,6 +20,7 @@ mod geometry;
 mod handbook;
 mod help;
 mod inputs;
+mod machines;
 mod make;
 mod out;
 mod particulars;
@@ -151,7 +152,19 @@ fn room_functions<'py>(
             wrap_pyfunction!(settings::settings, m)?,
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
-        "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
+        "mill" => vec![
+            wrap_pyfunction!(wheels::change_wheel, m)?,
+            wrap_pyfunction!(machines::mule_run, m)?,
+            wrap_pyfunction!(machines::ring_frame_run, m)?,
+            wrap_pyfunction!(machines::twister_run, m)?,
+            wrap_pyfunction!(machines::winder_run, m)?,
+            wrap_pyfunction!(machines::reel_run, m)?,
+            wrap_pyfunction!(machines::warping_run, m)?,
+            wrap_pyfunction!(machines::loom_run, m)?,
+            wrap_pyfunction!(machines::cloth_run, m)?,
+            wrap_pyfunction!(machines::batch_run, m)?,
+            wrap_pyfunction!(machines::dryer_run, m)?,
+        ],
         _ => vec![],
     })
 }

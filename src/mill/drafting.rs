@@ -113,12 +113,12 @@ pub fn count_after_draft_change<N: Number>(
 pub fn component_share<N: Number>(
     /// ends that carry the component, at each machine
     #[q("a", 1.0..=20.0)]
-    with: &[Count<N>],
+    carrying: &[Count<N>],
     /// all ends fed, at each machine
     #[q("N", 20.0..=100.0)]
-    of: &[Count<N>],
+    fed: &[Count<N>],
 ) -> Fraction<N> {
-    V::product(with.zip(of).map(|(a, n)| a / n))
+    V::product(carrying.zip(fed).map(|(a, n)| a / n))
 }
 
 /// Spindles of the next machine that keep up with those before it.

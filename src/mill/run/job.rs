@@ -135,31 +135,34 @@ impl<'a, 't> Job<'a, 't> {
 
     /// A figure in words, in the unit in which it would be told here.
     pub(super) fn say(&self, base: f64, kind: Kind) -> String {
-        match self.told_in(kind) {
+        match self.told_in(base, kind) {
             Some(unit) => with_unit(unit.from_base(base), unit.symbol),
             None => of_kind(base, kind),
         }
     }
-    /// The user's own unit, or one that goes with it.
-    fn told_in(&self, kind: Kind) -> Option<&'static Unit> {
+    /// The user's own unit, or one that goes with it; none for that of the kind.
+    fn told_in(&self, base: f64, kind: Kind) -> Option<&'static Unit> {
         let units = || self.given.iter().flatten().map(|(amount, _)| amount.unit);
-        let inch = units().any(|unit| INCH.contains(&unit.symbol));
-        match kind {
-            Kind::LinearDensity | Kind::Twist | Kind::Sett | Kind::Speed => {
-                let own = units().find(|unit| unit.kind.family() == kind);
-                let other = match kind {
-                    Kind::Twist => "tpi",
-                    Kind::Sett => "threads/in",
-                    Kind::Speed => "yd/min",
-                    _ => return own,
-                };
-                own.or_else(|| if inch { unit(other, Some(kind)).ok() } else { None })
-            }
-            Kind::Length if inch => unit("yd", Some(kind)).ok(),
-            Kind::Mass if inch => unit("lb", Some(kind)).ok(),
-            Kind::MassRate if inch => unit("lb/h", Some(kind)).ok(),
-            _ => None,
-        }
+        let is_inch = |unit: &Unit| INCH.contains(&unit.symbol);
+        let own = |kind: Kind| units().find(|unit| unit.kind.family() == kind);
+        // A mill may weigh in kilograms and measure in yards.
+        let inch = |kind: Kind| own(kind).map_or_else(|| units().any(is_inch), is_inch);
+        let symbol = match kind {
+            Kind::LinearDensity => return own(kind),
+            Kind::Twist | Kind::Sett | Kind::Speed if own(kind).is_some() => return own(kind),
+            Kind::Twist if inch(kind) => "tpi",
+            Kind::Sett if inch(kind) => "threads/in",
+            Kind::Speed if inch(Kind::Length) => "yd/min",
+            Kind::Length if inch(kind) && base < 0.9144 => "in",
+            Kind::Length if inch(kind) => "yd",
+            Kind::Mass if inch(kind) && base < 0.453 => "oz",
+            Kind::Mass if inch(kind) => "lb",
+            Kind::MassRate if inch(Kind::Mass) => "lb/h",
+            // Ends and stops come a few times in an hour.
+            Kind::Frequency if base < 1.0 => "/h",
+            _ => return None,
+        };
+        unit(symbol, Some(kind)).ok()
     }
 
     /// What was found, as tables.

@@ -18,6 +18,9 @@ const TWIST: Asked =
 const PACKAGE: Asked =
     Asked::may("package", "g", "yarn on a full package, net", Kind::Mass, (0.02, 5.0));
 
+const PACKAGE_LENGTH: Asked =
+    Asked::may("package_length", "l_p", "yarn on a full package", Kind::Length, (100.0, 50000.0));
+
 pub(super) static RING_FRAME: Machine = Machine {
     name: "ring_frame_run",
     title: "The ring frame at work",
@@ -41,6 +44,7 @@ pub(super) static RING_FRAME: Machine = Machine {
         MASS,
         WASTE,
         PACKAGE,
+        PACKAGE_LENGTH,
         BREAKS,
         PATROL,
         PIECING,
@@ -87,13 +91,7 @@ pub(super) static TWISTER: Machine = Machine {
         MASS,
         WASTE,
         PACKAGE,
-        Asked::may(
-            "package_length",
-            "l_p",
-            "yarn on a full package",
-            Kind::Length,
-            (100.0, 50000.0),
-        ),
+        PACKAGE_LENGTH,
         BREAKS,
         PATROL,
         PIECING,
