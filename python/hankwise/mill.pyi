@@ -243,15 +243,15 @@ class _ComponentShare(Formula):
 
     b = a₁ / N₁ × a₂ / N₂
 
-    with: ends that carry the component, at each machine
-    of: all ends fed, at each machine
+    carrying: ends that carry the component, at each machine
+    fed: all ends fed, at each machine
     """
 
-    def __call__(self, with: _Plains, of: _Plains) -> Quantity: ...
+    def __call__(self, carrying: _Plains, fed: _Plains) -> Quantity: ...
     def working(
         self,
-        with: _Plains,
-        of: _Plains,
+        carrying: _Plains,
+        fed: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
