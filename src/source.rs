@@ -251,6 +251,56 @@ pub static SOURCES: &[Source] = &[
          www.onlineclothingstudy.com/2013/01",
     ),
     s(
+        "Worsted handbook",
+        "Worsted drawing and spinning handbook, tokenised text, 64s Botany set",
+        "phind.xodi.top, max-long/textiles-ner-3-oct",
+    ),
+    s(
+        "Balasubramanian breaks",
+        "N. Balasubramanian, Ring frame end breakage distribution",
+        "www.scribd.com/document/321807154",
+    ),
+    s(
+        "Winding problems",
+        "Worked problems of winding, tutorial pages",
+        "textiletutorials.com/mathematical-problem-and-solution-of-winding-in-textile-weaving",
+    ),
+    s(
+        "Winding efficiency",
+        "Worked problems of winding efficiency, tutorial pages",
+        "textiletutorials.com/how-to-calculate-winding-efficiency-in-textile-weaving-factory",
+    ),
+    s(
+        "Kelly 2012",
+        "London weaving, pt. 2, 2012",
+        "www.sehkelly.com/words/2012/10/london-weaving-pt-2",
+    ),
+    s(
+        "NPTEL weaving",
+        "NPTEL, multiple-choice questions on weaving, 9",
+        "nptel.ac.in/content/storage2/courses/116102005/download/mcqm9.htm",
+    ),
+    s(
+        "Carding page",
+        "What is the carding process?, questions and answers",
+        "experts123.com/q/what-is-the-carding-process.html",
+    ),
+    s(
+        "Woolmark topmaking",
+        "Woolmark, Topmaking",
+        "www.woolmark.com/knowledge/manufacturing/worsted-system/topmaking",
+    ),
+    s(
+        "Custom Woolen Mills",
+        "A Canadian woollen mill on its mule of 1910",
+        "www.customwoolenmills.com/spinning",
+    ),
+    s(
+        "Spinning mule summary",
+        "Summary of the encyclopaedia article on the spinning mule",
+        "wikisum.wiki/wiki/Crompton%27s_mule",
+    ),
+    s(
         "Winding problems 2014",
         "Worked problems of winding, teaching pages",
         "textilecalculation.blogspot.com/2014/12",

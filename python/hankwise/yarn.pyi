@@ -2706,6 +2706,35 @@ class _TwoForOneTwist(Formula):
 two_for_one_twist: _TwoForOneTwist
 
 @final
+class _UntwistedLength(Formula):
+    """Length of the untwisted strand in a length of twisted yarn.
+
+    L₀ = L × (1 + k)
+
+    length: length of the twisted yarn
+    contraction_on_twisted: contraction, on the twisted length
+    """
+
+    def __call__(self, length: _Measure, contraction_on_twisted: _Plain) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        contraction_on_twisted: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "contraction_on_twisted"],
+        *,
+        untwisted_length: _Measure,
+        length: _Measure = ...,
+        contraction_on_twisted: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+untwisted_length: _UntwistedLength
+
+@final
 class _VariationOfMean(Formula):
     """Variation of the mean of readings, with that from end to end and that along the ends told
     apart.

@@ -5,42 +5,56 @@ mod card;
 mod change;
 mod cost;
 mod costing;
+mod drafting;
 mod gearing;
 mod hold_up;
 mod jobs;
 mod loss;
 mod machines;
+mod minding;
 mod mule;
 mod norms;
 mod oil;
+mod passages;
 mod pieces;
 mod price;
+mod run;
 mod said;
+mod spinning;
 mod tables;
 mod tariff;
 mod tariffs;
+mod weaving;
 mod week;
 mod wheels;
+mod winders;
 
 pub use balance::{Balance, Weighed, balance};
 pub use card::*;
 pub use change::*;
 pub use cost::*;
 pub use costing::{CostedStage, Costing};
+pub use drafting::*;
 pub use gearing::*;
 pub use hold_up::*;
 pub use jobs::*;
 pub use loss::*;
 pub use machines::*;
+pub use minding::*;
 pub use mule::*;
 pub use oil::*;
+pub use passages::*;
 pub use pieces::*;
 pub use price::*;
+pub use run::{Asked, MACHINES, Machine as AtWork};
 pub use said::Said;
+pub use spinning::*;
 pub use tariff::*;
 pub use tariffs::Tariffs;
+pub use weaving::*;
 pub use week::{Lot, Machine, MachineWeek, Order, SHADES, Visit, Week, lightness, week};
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
+pub use winders::*;
 
 pub(crate) use jobs::JOBS;
 pub(crate) use tables::TABLES;
@@ -52,13 +66,19 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     card::FORMULAS,
     change::FORMULAS,
     cost::FORMULAS,
+    drafting::FORMULAS,
     gearing::FORMULAS,
     hold_up::FORMULAS,
     loss::FORMULAS,
     machines::FORMULAS,
+    minding::FORMULAS,
     mule::FORMULAS,
     oil::FORMULAS,
+    passages::FORMULAS,
     pieces::FORMULAS,
     price::FORMULAS,
     tariff::FORMULAS,
+    spinning::FORMULAS,
+    weaving::FORMULAS,
+    winders::FORMULAS,
 ];

@@ -6,7 +6,7 @@ use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
-    Contraction, Diameter, Fraction, Ratio, Twist, TwistFactor, TwistedContraction,
+    Contraction, Diameter, Fraction, Length, Ratio, Twist, TwistFactor, TwistedContraction,
 };
 
 /// The formulas of this file.
@@ -17,6 +17,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &HELIX_CONTRACTION,
     &TWO_FOLD_CONTRACTION,
     &TWIST_LEFT_RATIO,
+    &UNTWISTED_LENGTH,
 ];
 
 /// Contraction on the untwisted length, from that on the twisted.
@@ -107,6 +108,24 @@ pub fn two_fold_contraction<N: Number>(
     let slope = (PI / 1000.0 * diameter * folding).named("tan β");
     let cosine = (1.0 / (1.0 + slope.squared()).sqrt()).named("cos β");
     1.0 - (1.0 - after) / (1.0 - before) * cosine
+}
+
+/// Length of the untwisted strand in a length of twisted yarn.
+#[formula(
+    result = "L₀",
+    sources = ["GATE solutions", "definition"],
+    limits = ["contraction on the twisted length: the factor over 1 by which the strand is longer"],
+    slips = ["dividing by 1 − k: that is for a contraction on the untwisted length"]
+)]
+pub fn untwisted_length<N: Number>(
+    /// length of the twisted yarn
+    #[q("L", 0.5..=1000000000.0)]
+    length: Length<N>,
+    /// contraction, on the twisted length
+    #[q("k", -0.02..=0.18)]
+    contraction_on_twisted: TwistedContraction<N>,
+) -> Length<N> {
+    length * (1.0 + contraction_on_twisted)
 }
 
 /// Share of the singles' twist left after folding the other way, with the slope of the fold.

@@ -1,0 +1,134 @@
+//! The winder at work.
+
+use super::Machine;
+use super::ask::{Asked, EFFICIENCY, MASS, WASTE, each};
+use super::common::{doffs, lot, people};
+use super::job::Job;
+use crate::error::Result;
+use crate::quantity::print::figure;
+use crate::quantity::{Count, Duration, Fraction, Kind, LinearDensity, Mass, Speed};
+use crate::{mill, yarn};
+
+pub(super) static WINDER: Machine = Machine {
+    name: "winder_run",
+    title: "The winder at work",
+    asked: &[
+        Asked::need("drums", "k", "drums at work", Kind::Count, (1.0, 600.0), "12"),
+        Asked::need(
+            "speed",
+            "v",
+            "winding speed of a drum",
+            Kind::Speed,
+            (50.0, 1200.0),
+            "\"300 m/min\"",
+        )
+        .memory(),
+        Asked::need(
+            "count",
+            "T",
+            "count of the yarn",
+            Kind::LinearDensity,
+            (5.0, 3000.0),
+            "\"300 tex\"",
+        ),
+        EFFICIENCY,
+        MASS,
+        WASTE,
+        Asked::may("package", "g", "yarn on a full cone, net", Kind::Mass, (0.05, 10.0)),
+        Asked::may(
+            "package_length",
+            "l_p",
+            "yarn on a full cone",
+            Kind::Length,
+            (100.0, 100_000.0),
+        ),
+        Asked::may(
+            "bobbin",
+            "b",
+            "yarn on a bobbin or cop that is wound off",
+            Kind::Mass,
+            (0.02, 2.0),
+        ),
+        Asked::may("hank", "l", "length of a hank", Kind::Length, (50.0, 20000.0)),
+        Asked::may(
+            "within",
+            "τ_w",
+            "time in which the lot is wanted",
+            Kind::Duration,
+            (0.5, 500.0),
+        ),
+        each("drums that a person minds"),
+    ],
+    cautions: &["machines"],
+    work,
+};
+
+fn work(job: &Job<'_, '_>) -> Result<()> {
+    let (drums, speed): (Count<_>, Speed<_>) = (job.get("drums"), job.get("speed"));
+    let (count, efficiency): (LinearDensity<_>, Fraction<_>) =
+        (job.get("count"), job.get("efficiency"));
+    job.at_most_one(&["package", "package_length"], "what a cone holds")?;
+    job.needs("within", "mass")?;
+    job.block("Output");
+    let output = yarn::winding_output(speed, drums, efficiency, count);
+    let output = job.name("output", "output, all drums", output);
+    if job.has("hank") {
+        let hanks = mill::hanks_per_hour(speed, efficiency, job.get("hank"));
+        job.name("hanks", "hanks of a drum", hanks);
+    }
+    let package: Option<Mass<_>> = if job.has("package_length") {
+        let mass = yarn::mass_of_length(count, job.get("package_length"));
+        Some(job.name("package_mass", "yarn on a full cone", mass))
+    } else {
+        job.has("package").then(|| job.get("package"))
+    };
+    if let Some(package) = package {
+        let length = yarn::length_of_mass(package, count);
+        let time = yarn::winding_time(length, speed, Job::plain(1.0), efficiency);
+        job.name("cone_time", "time of a cone", time);
+        if job.has("bobbin") {
+            let knots = yarn::knots_in_package(package, job.get("bobbin"));
+            job.name("knots", "knots in a cone, of joining", knots);
+        }
+    }
+    let lot = lot(job, output, count)?;
+    if let Some(lot) = &lot {
+        if job.has("bobbin") {
+            let bobbins = yarn::packages_for_mass(lot.fed, job.get("bobbin"));
+            job.name("bobbins", "bobbins to wind off", bobbins);
+        }
+        if job.has("within") {
+            let within: Duration<_> = job.get("within");
+            let each = mill::mass_wound(speed, within, efficiency, count);
+            let each = job.name("drum_mass", "what a drum winds in that time", each);
+            let wanted = mill::drums_needed(lot.mass, each);
+            let wanted = Count::from((wanted.v() - 1e-6).ceil());
+            let wanted = job.name("drums_needed", "drums needed for that", wanted);
+            if wanted.value() > drums.value() + 0.5 {
+                job.warn(format!(
+                    "{} drums do not wind the lot within {}: {} are needed, or a longer time",
+                    figure(drums.value()),
+                    job.say(within.value(), Kind::Duration),
+                    figure(wanted.value())
+                ));
+            }
+        }
+    }
+    if let Some(package) = package {
+        doffs(job, drums, package, lot.as_ref());
+        if let Some(lot) = &lot
+            && lot.mass.value() < package.value() * drums.value() * (1.0 - 1e-9)
+        {
+            job.warn(format!(
+                "the lot does not fill a cone on each of {} drums: wind it on {} of them, or smaller cones",
+                figure(drums.value()),
+                figure((lot.mass.value() / package.value() - 1e-6).ceil().max(1.0))
+            ));
+        }
+    }
+    job.block("People");
+    if job.has("per_person") {
+        people(job, drums, job.get("per_person"), lot.map(|lot| lot.time));
+    }
+    Ok(())
+}

@@ -1,0 +1,297 @@
+//! Spindles: what they deliver, the twist of rubbing surfaces and of travellers, broken ends.
+
+use std::f64::consts::PI;
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{
+    Count, Duration, Fraction, Frequency, Length, LinearDensity, MassRate, Ratio, Speed, Twist,
+};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &DELIVERY_FOR_DRAFT,
+    &DRAWS_PER_MINUTE,
+    &DELIVERY_FOR_TWIST,
+    &SPINDLE_FRAME_OUTPUT,
+    &RATE_OF_YARN,
+    &HANKS_OF_SPINDLE,
+    &SPINDLE_FROM_TRAVELLERS,
+    &TWIST_FROM_TRAVELLERS,
+    &ROLLED_SPEED,
+    &FALSE_TWIST,
+    &END_BREAK_RATE,
+    &SPINDLES_IDLE,
+];
+
+/// Slubbing to deliver in a draw of the mule for a draft.
+#[formula(
+    result = "d",
+    sources = ["definition"],
+    limits = ["draft: travel over delivery"],
+    slips = ["dividing the length wound by the draft: it is the travel that is drafted"],
+    cautions = ["mule"]
+)]
+pub fn delivery_for_draft<N: Number>(
+    /// travel of the carriage
+    #[q("S", 1.2..=2.5)]
+    travel: Length<N>,
+    /// draft
+    #[q("D", 1.05..=2.0)]
+    draft: Ratio<N>,
+) -> Length<N> {
+    travel / draft
+}
+
+/// Draws of the mule in a minute.
+#[formula(
+    result = "r",
+    sources = ["definition"],
+    limits = ["running; stops are extra"],
+    slips = ["the time of the outward run for that of the whole draw"],
+    cautions = ["mule"]
+)]
+pub fn draws_per_minute<N: Number>(
+    /// time of a draw, out and in
+    #[q("τ", 0.003..=0.02)]
+    cycle: Duration<N>,
+) -> Frequency<N> {
+    1.0 / (60.0 * cycle)
+}
+
+/// Delivery of a spindle for a twist.
+#[formula(
+    result = "v",
+    sources = ["definition"],
+    limits = ["one turn of twist a revolution on ring, flyer and uptwister, two on a two-for-one", "without slip; contraction in twisting apart"],
+    slips = ["one turn a revolution on a two-for-one spindle: half the true delivery"],
+    cautions = ["machines"]
+)]
+pub fn delivery_for_twist<N: Number>(
+    /// spindle speed
+    #[q("n", 500.0..=25000.0)]
+    spindle: Frequency<N>,
+    /// turns of twist in a revolution
+    #[q("q", 1.0..=2.0)]
+    turns: Count<N>,
+    /// twist
+    #[q("t", 20.0..=4000.0)]
+    twist: Twist<N>,
+) -> Speed<N> {
+    turns * spindle / twist
+}
+
+/// What a frame of spindles spins in an hour.
+#[formula(
+    result = "P",
+    sources = ["definition", "Spinning cards"],
+    limits = ["one turn of twist a revolution", "in the state of the count; efficiency takes in doffing, piecing and idle spindles"],
+    slips = ["taking idle spindles off again: they are in the efficiency", "multiplying by the twist"],
+    cautions = ["machines"]
+)]
+pub fn spindle_frame_output<N: Number>(
+    /// spindles
+    #[q("k", 1.0..=1200.0)]
+    spindles: Count<N>,
+    /// spindle speed
+    #[q("n", 500.0..=25000.0)]
+    speed: Frequency<N>,
+    /// twist
+    #[q("t", 20.0..=4000.0)]
+    twist: Twist<N>,
+    /// count of the yarn delivered
+    #[q("T", 1.0..=2000.0)]
+    count: LinearDensity<N>,
+    /// efficiency
+    #[q("η", 0.5..=1.0)]
+    efficiency: Fraction<N>,
+) -> MassRate<N> {
+    let delivery = (speed / twist).named("v");
+    60e-6 * spindles * delivery * count * efficiency
+}
+
+/// Mass of yarn in an hour, from the length delivered in a minute.
+#[formula(
+    result = "P",
+    sources = ["definition"],
+    limits = ["in the state of the count; the speed is that of all spindles, its stops in it"],
+    slips = ["minutes for hours", "an efficiency on top of the one that is in the speed"]
+)]
+pub fn rate_of_yarn<N: Number>(
+    /// yarn delivered
+    #[q("v", 1.0..=100000.0)]
+    speed: Speed<N>,
+    /// count
+    #[q("T", 1.0..=4000.0)]
+    count: LinearDensity<N>,
+) -> MassRate<N> {
+    60e-6 * speed * count
+}
+
+/// Hanks that a spindle delivers in a time.
+///
+/// With turns in an inch and the cotton hank of 840 yards the old rule follows: rpm × hours over
+/// 504 × tpi, for 504 is 36 × 840/60.
+#[formula(
+    result = "h",
+    sources = ["Spinning cards"],
+    limits = ["the constant 504 belongs to the cotton hank of 840 yards and to turns in an inch; that of worsted (560 yards) is 336"],
+    slips = ["the constant of cotton for another hank", "efficiency here and again in the hours"],
+    cautions = ["machines"]
+)]
+pub fn hanks_of_spindle<N: Number>(
+    /// spindle speed
+    #[q("n", 500.0..=25000.0)]
+    speed: Frequency<N>,
+    /// twist
+    #[q("t", 20.0..=4000.0)]
+    twist: Twist<N>,
+    /// time
+    #[q("τ", 0.5..=200.0)]
+    time: Duration<N>,
+    /// efficiency
+    #[q("η", 0.5..=1.0)]
+    efficiency: Fraction<N>,
+    /// length of a hank
+    #[q("l", 50.0..=20000.0)]
+    hank: Length<N>,
+) -> Ratio<N> {
+    60.0 * speed * time * efficiency / (twist * hank)
+}
+
+/// Spindle speed from the speed of the traveller at two diameters of winding.
+#[formula(
+    result = "n_s",
+    sources = ["Collegedunia", "definition"],
+    limits = ["the same delivery at both diameters: what is wound is (n_s − n) × π × d at each"],
+    slips = ["taking the mean of the two for the speed of the spindle"],
+    cautions = ["machines"]
+)]
+pub fn spindle_from_travellers<N: Number>(
+    /// traveller speed at the large diameter
+    #[q("n₁", 500.0..=25000.0)]
+    at_large: Frequency<N>,
+    /// large diameter
+    #[q("d₁", 0.03..=0.3)]
+    large: Length<N>,
+    /// traveller speed at the small diameter
+    #[q("n₂", 500.0..=25000.0)]
+    at_small: Frequency<N>,
+    /// small diameter
+    #[q("d₂", 0.01..=0.029)]
+    small: Length<N>,
+) -> Frequency<N> {
+    (at_large * large - at_small * small) / (large - small)
+}
+
+/// Twist of a ring yarn from the speed of the traveller at two diameters of winding.
+#[formula(
+    result = "t",
+    sources = ["Collegedunia", "definition"],
+    limits = ["nominal twist: turns of the spindle over delivery, as the yarn has it after unwinding over the end", "the traveller is slower at the small diameter"],
+    slips = ["dividing by the speed of the traveller less that of the spindle", "metres of delivery with millimetres of diameter"],
+    cautions = ["machines"]
+)]
+pub fn twist_from_travellers<N: Number>(
+    /// traveller speed at the large diameter
+    #[q("n₁", 12000.0..=25000.0)]
+    at_large: Frequency<N>,
+    /// large diameter
+    #[q("d₁", 0.03..=0.3)]
+    large: Length<N>,
+    /// traveller speed at the small diameter
+    #[q("n₂", 500.0..=11999.0)]
+    at_small: Frequency<N>,
+    /// small diameter
+    #[q("d₂", 0.01..=0.029)]
+    small: Length<N>,
+) -> Twist<N> {
+    let spindle = ((at_large * large - at_small * small) / (large - small)).named("n_s");
+    let delivery = (PI * large * (spindle - at_large)).named("v");
+    spindle / delivery
+}
+
+/// Turns in a minute of a yarn that rolls on a drum, a disc or the top of a flyer.
+#[formula(
+    result = "n_y",
+    sources = ["GATE solutions"],
+    limits = ["rolling without slip: what slips is in the efficiency of the twist"],
+    slips = ["the diameters the wrong way round: the thin one turns faster"],
+    cautions = ["machines"]
+)]
+pub fn rolled_speed<N: Number>(
+    /// speed of the drum
+    #[q("n", 100.0..=20000.0)]
+    drum_speed: Frequency<N>,
+    /// diameter of the drum
+    #[q("D", 0.005..=0.3)]
+    drum: Length<N>,
+    /// diameter of the yarn
+    #[q("d", 0.00005..=0.005)]
+    yarn: Length<N>,
+) -> Frequency<N> {
+    drum_speed * drum / yarn
+}
+
+/// Twist that a yarn has while a false twister turns it.
+#[formula(
+    result = "t",
+    sources = ["GATE solutions"],
+    limits = ["before the twister; behind it the yarn has none of it left"],
+    slips = ["looking for it in the yarn that is delivered", "leaving out the slip"],
+    cautions = ["machines"]
+)]
+pub fn false_twist<N: Number>(
+    /// turns of the yarn in a minute
+    #[q("n_y", 100.0..=5000000.0)]
+    turns: Frequency<N>,
+    /// delivery
+    #[q("v", 1.0..=1000.0)]
+    delivery: Speed<N>,
+    /// share of the turns that the yarn takes on
+    #[q("η", 0.1..=1.0)]
+    efficiency: Fraction<N>,
+) -> Twist<N> {
+    turns * efficiency / delivery
+}
+
+/// Ends that break, for a thousand spindles running an hour.
+#[formula(
+    result = "e",
+    sources = ["definition"],
+    limits = ["spindle hours are those run; woollen mules and rings have 50 to 200 (from memory)"],
+    slips = ["a rate for a hundred spindle hours taken for one for a thousand"],
+    cautions = ["machines"]
+)]
+pub fn end_break_rate<N: Number>(
+    /// ends broken
+    #[q("b", 1.0..=5000.0)]
+    breaks: Count<N>,
+    /// spindles
+    #[q("k", 1.0..=1200.0)]
+    spindles: Count<N>,
+    /// time
+    #[q("τ", 0.5..=200.0)]
+    time: Duration<N>,
+) -> Ratio<N> {
+    1000.0 * breaks / (spindles * time)
+}
+
+/// Share of the spindles that stand idle because ends are broken.
+#[formula(
+    result = "i",
+    sources = ["Balasubramanian breaks"],
+    limits = ["ends are pieced on a round; three quarters of the time of a round is lost for each", "a rate for a hundred spindle hours is a tenth of that for a thousand: 10 there is 100 here"],
+    slips = ["a rate for a hundred spindle hours", "taking them off the output again where the efficiency was measured with them"],
+    cautions = ["machines"]
+)]
+pub fn spindles_idle<N: Number>(
+    /// ends broken in a thousand spindle hours
+    #[q("e", 5.0..=500.0)]
+    breaks: Ratio<N>,
+    /// time of a round
+    #[q("τ", 0.02..=1.0)]
+    patrol: Duration<N>,
+) -> Fraction<N> {
+    0.75 * (breaks / 1000.0) * patrol
+}
