@@ -121,10 +121,16 @@ impl Table {
 
 /// Every table, in the order of names.
 pub fn all() -> impl Iterator<Item = &'static Table> {
-    let mut tables: Vec<_> = [crate::cloth::TABLES, crate::fibre::TABLES, crate::yarn::TABLES]
-        .concat()
-        .into_iter()
-        .collect();
+    let mut tables: Vec<_> = [
+        crate::cloth::TABLES,
+        crate::fibre::TABLES,
+        crate::mill::TABLES,
+        crate::quality::TABLES,
+        crate::yarn::TABLES,
+    ]
+    .concat()
+    .into_iter()
+    .collect();
     tables.sort_by_key(|table| table.name);
     tables.into_iter()
 }

@@ -30,10 +30,12 @@
 //!
 //! The rooms: [`number`] and [`worked`] (the idea), [`quantity`] (units, count and reed systems),
 //! [`mod@formula`] (cards and catalogue), [`particulars`] (chains of them), [`handbook`] (figures that no formula gives), [`fibre`],
-//! [`yarn`], [`cloth`] and [`mill`] (the trade), [`plan`] (the main job), [`source`] (who says so),
+//! [`yarn`], [`cloth`], [`mill`] and [`quality`] (the trade), [`plan`] (the main job), [`source`] (who says
+//! so), [`mod@caution`] (what can do harm),
 //! [`mod@normal`] and [`table`] (the normal law, tables as text and HTML).
 #![forbid(unsafe_code)]
 
+pub mod caution;
 pub mod cloth;
 mod error;
 pub mod fibre;
@@ -48,6 +50,7 @@ mod parts;
 #[cfg(feature = "plan-file")]
 pub mod plan;
 pub mod prelude;
+pub mod quality;
 pub mod quantity;
 pub mod source;
 pub mod table;

@@ -3,11 +3,12 @@
 use std::cell::RefCell;
 use std::sync::Arc;
 
+use crate::caution::{self, Caution};
 use crate::error::{Error, Result, did_you_mean};
 use crate::formula::enter;
 use crate::number::{Number, V};
 use crate::quantity::{Amount, Kind, Typed};
-use crate::table::Report;
+use crate::table::{Block, Report};
 use crate::worked::{Arg, Label, Recording, Tape, Worked, Working};
 
 /// A figure among particulars.
@@ -32,6 +33,7 @@ pub struct Particulars {
     figures: Vec<Named>,
     report: Report,
     warnings: Vec<String>,
+    cautions: Vec<&'static Caution>,
 }
 
 /// Where a calculation is done: it hands out what was given and keeps what is named.
@@ -40,6 +42,7 @@ pub struct Desk<'t> {
     tape: &'t Tape,
     figures: RefCell<Vec<Named>>,
     warnings: RefCell<Vec<String>>,
+    cautions: RefCell<Vec<&'static str>>,
 }
 
 impl<'t> Desk<'t> {
@@ -76,6 +79,10 @@ impl<'t> Desk<'t> {
         let figures = self.figures.borrow();
         figures.iter().find(|f| f.name == name).map(|f| (f.words.clone(), f.value, f.kind))
     }
+    /// Adds a caution by its name, beside those of the formulas that run.
+    pub fn beware(&self, caution: &'static str) {
+        self.cautions.borrow_mut().push(caution);
+    }
     /// Says what is unusual.
     pub fn warn(&self, warning: impl Into<String>) {
         let warning = warning.into();
@@ -91,9 +98,14 @@ impl Particulars {
     /// matters and says how it is to be shown.
     pub fn work(body: impl for<'t> FnOnce(&Desk<'t>) -> Result<Report>) -> Result<Particulars> {
         let tape = Tape::new();
-        let desk = Desk { tape: &tape, figures: RefCell::default(), warnings: RefCell::default() };
-        let report = body(&desk)?;
-        let Desk { figures, warnings, .. } = desk;
+        let desk = Desk {
+            tape: &tape,
+            figures: RefCell::default(),
+            warnings: RefCell::default(),
+            cautions: RefCell::default(),
+        };
+        let mut report = body(&desk)?;
+        let Desk { figures, warnings, cautions, .. } = desk;
         let (figures, warnings) = (figures.into_inner(), warnings.into_inner());
         if let Some(none) = figures.iter().find(|f| !f.value.is_finite()) {
             return Err(Error::range(format!(
@@ -105,7 +117,12 @@ impl Particulars {
         for figure in &figures {
             figure.kind.check(figure.value).map_err(|e| e.at(&figure.name))?;
         }
-        Ok(Particulars { recording: Arc::new(tape.finish()), figures, report, warnings })
+        let recording = tape.finish();
+        let mut names = cautions.into_inner();
+        names.extend(recording.calls.values().flat_map(|call| call.formula.cautions));
+        let cautions: Vec<&'static Caution> = caution::of(&names).collect();
+        report.blocks.extend(Block::cautions(cautions.iter().copied()));
+        Ok(Particulars { recording: Arc::new(recording), figures, report, warnings, cautions })
     }
     /// The figures, in the order in which they were found.
     pub fn figures(&self) -> &[Named] {
@@ -128,6 +145,10 @@ impl Particulars {
     /// How the particulars are shown.
     pub fn report(&self) -> &Report {
         &self.report
+    }
+    /// What can do harm where the figures are acted on.
+    pub fn cautions(&self) -> &[&'static Caution] {
+        &self.cautions
     }
     /// What is unusual.
     pub fn warnings(&self) -> &[String] {

@@ -13,15 +13,16 @@
 pub use crate::error::{Error, ErrorKind, Result};
 pub use crate::number::{Number, V};
 pub use crate::quantity::{
-    Angle, AreaShrinkage, Contraction, CostPerMass, Count, CoverFactor, Crimp, Density, Diameter,
-    DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction, Frequency, Kind, Length,
-    LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate, MoistureContent, Money,
-    OverWidth, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress, Stretch,
-    TakeUp, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed,
-    Volume, convert, parse, parse_as,
+    Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor, Crimp,
+    Density, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction, Frequency,
+    Kind, Length, LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate,
+    MoistureContent, Money, OverWidth, Ratio, Reading, ReedCount, Regain, Sett, Shrinkage,
+    SpecificVolume, Speed, Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness,
+    TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume, convert, parse,
+    parse_as,
 };
 pub use crate::worked::{Tape, Worked, Working};
-pub use crate::{cloth, fibre, formula, mill, yarn};
+pub use crate::{cloth, fibre, formula, mill, quality, yarn};
 
 #[cfg(feature = "plan-file")]
 pub use crate::plan::{Plan, PlanResult};

@@ -447,11 +447,6 @@ pub static SOURCES: &[Source] = &[
         "bookrags.com/ebooks/17740/60.html",
     ),
     s(
-        "Organic dye note",
-        "Dye house technical note, How to scour raw wool",
-        "www.organicdye.com/technical-resources/scour-raw-wool",
-    ),
-    s(
         "Wool scouring 2016",
         "Studio page, Wool scouring and temperature, 2016",
         "abundantearthfiber.com/fiber-love/2016/9/20",
@@ -465,5 +460,25 @@ pub static SOURCES: &[Source] = &[
         "Oiling 2016",
         "Hand-spinner's page on oiling a fleece, 2016",
         "readingintrain.blogspot.com/2016/05",
+    ),
+    s(
+        "HSE EH23",
+        "Health and Safety Executive, Guidance Note EH23 on anthrax, 1979",
+        "gulflink.org, an_disea.html",
+    ),
+    s(
+        "ILO wool",
+        "D. A. Hargrave, chapter on wool of the ILO Encyclopaedia of Occupational Health and Safety, as relayed",
+        "alumniagri.in/task/what-are-the-health-hazards-associated-with-the-wool-4722829",
+    ),
+    s(
+        "Organic dye",
+        "How to scour raw wool, technical note of a dye house",
+        "www.organicdye.com/technical-resources/scour-raw-wool",
+    ),
+    s(
+        "WorkSafe Victoria",
+        "WorkSafe Victoria, Preventing Q fever",
+        "www.worksafe.vic.gov.au/preventing-q-fever",
     ),
 ];

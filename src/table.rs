@@ -2,6 +2,7 @@
 
 use std::fmt::Write as _;
 
+use crate::caution::{self, Caution};
 use crate::quantity::print::escape;
 
 /// Where the text of a column stands.
@@ -26,6 +27,8 @@ pub struct Block {
     pub rows: Vec<Vec<String>>,
     /// Sentences after the table.
     pub foot: Vec<String>,
+    /// What can do harm, drawn apart from all the rest: text with the mark `!`, HTML in a box.
+    pub cautions: Vec<String>,
 }
 
 /// Blocks in order.
@@ -46,6 +49,9 @@ impl Report {
             block.lead.iter().for_each(|sentence| wrap(&mut out, sentence));
             block.table(&mut out);
             block.foot.iter().for_each(|sentence| wrap(&mut out, sentence));
+            for caution in &block.cautions {
+                wrap_in(&mut out, caution, ["  ! ", "  !   "]);
+            }
         }
         out
     }
@@ -86,6 +92,7 @@ impl Report {
             for line in &block.foot {
                 let _ = write!(out, "<p><small>{}</small></p>", escape(line));
             }
+            out.push_str(&caution::boxed(&block.cautions));
         }
         out.push_str("</div>");
         out
@@ -104,13 +111,18 @@ const WIDE: usize = 100;
 
 /// A sentence, broken between words where it is long.
 fn wrap(out: &mut String, sentence: &str) {
+    wrap_in(out, sentence, ["  ", "    "]);
+}
+
+/// The same, with what stands before the first line and before those that follow.
+fn wrap_in(out: &mut String, sentence: &str, [first, next]: [&str; 2]) {
     let mut line = String::new();
-    let mut indent = "  ";
+    let mut indent = first;
     for word in sentence.split(' ') {
         if !line.is_empty() && line.chars().count() + word.chars().count() + 3 > WIDE {
             let _ = writeln!(out, "{indent}{line}");
             line.clear();
-            indent = "    ";
+            indent = next;
         }
         if !line.is_empty() {
             line.push(' ');
@@ -130,6 +142,19 @@ impl Align {
 }
 
 impl Block {
+    /// What can do harm, with the head that says what cautions are.
+    pub(crate) fn cautions<'c>(cautions: impl Iterator<Item = &'c Caution>) -> Option<Block> {
+        Block::caution_lines(cautions.map(|caution| caution.line(&[])).collect())
+    }
+    /// The same, from lines.
+    pub(crate) fn caution_lines(lines: Vec<String>) -> Option<Block> {
+        (!lines.is_empty()).then(|| Block {
+            title: "Cautions".to_owned(),
+            lead: vec![caution::HEAD.to_owned()],
+            cautions: lines,
+            ..Block::default()
+        })
+    }
     fn table(&self, out: &mut String) {
         if self.rows.is_empty() {
             return;

@@ -209,7 +209,8 @@ fn an_unknown_word_with_a_suggestion() {
     refused("16 worstd", Kind::LinearDensity, Unit, &["'worstd'", "did you mean 'worsted'?"]);
     refused("16 YSX", Kind::LinearDensity, Unit, &["'YSX'", "did you mean 'YSW'?"]);
     refused("3 kilo", Kind::Mass, Unit, &["'kilo'", "mass", "did you mean 'kilogram'?"]);
-    refused("10 °C", Kind::Mass, Unit, &["'°C'", "not a known unit", "1 lb 12 oz"]);
+    refused("10 °X", Kind::Mass, Unit, &["'°X'", "not a known unit", "1 lb 12 oz"]);
+    refused("10 °C", Kind::Mass, Unit, &["'°C'", "temperature", "1 lb 12 oz"]);
     refused_alone("16 yorkshre", Unit, &["did you mean 'yorkshire'?"]);
     let error = formula::find("twist_factr").unwrap_err();
     says(&error, Notation, &["'twist_factr'", "did you mean 'twist_factor'?"]);

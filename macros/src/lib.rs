@@ -17,6 +17,7 @@ struct Card {
     sources: Vec<Expr>,
     limits: Vec<Expr>,
     slips: Vec<Expr>,
+    cautions: Vec<Expr>,
     /// Blocks of rows are computed several lanes at a time.
     lanes: bool,
 }
@@ -25,10 +26,10 @@ impl Parse for Card {
     fn parse(input: ParseStream<'_>) -> syn::Result<Self> {
         let span = input.span();
         let (mut result, mut lanes) = (None, false);
-        let mut lists = [Vec::new(), Vec::new(), Vec::new()];
+        let mut lists = [const { Vec::new() }; 4];
         for item in Punctuated::<syn::MetaNameValue, Token![,]>::parse_terminated(input)? {
             let name = item.path.require_ident()?.to_string();
-            let place = ["sources", "limits", "slips"].iter().position(|l| *l == name);
+            let place = ["sources", "limits", "slips", "cautions"].iter().position(|l| *l == name);
             match (name.as_str(), place, item.value) {
                 ("result", _, value) => result = Some(value),
                 ("lanes", _, Expr::Lit(syn::ExprLit { lit: Lit::Bool(flag), .. })) => {
@@ -43,15 +44,15 @@ impl Parse for Card {
                 (_, None, value) => {
                     return Err(Error::new_spanned(
                         value,
-                        "expected result = \"symbol\", sources = […], limits = […], slips = […] or lanes = true",
+                        "expected result = \"symbol\", sources = […], limits = […], slips = […], cautions = […] or lanes = true",
                     ));
                 }
             }
         }
-        let [sources, limits, slips] = lists;
+        let [sources, limits, slips, cautions] = lists;
         let result =
             result.ok_or_else(|| Error::new(span, "the symbol is missing: result = \"K\""))?;
-        Ok(Card { result, sources, limits, slips, lanes })
+        Ok(Card { result, sources, limits, slips, cautions, lanes })
     }
 }
 
@@ -162,7 +163,7 @@ fn catalogue_entry(
     entry: &syn::Ident,
     [summary, details]: [&String; 2],
 ) -> Tokens {
-    let Card { result, sources, limits, slips, .. } = card;
+    let Card { result, sources, limits, slips, cautions, .. } = card;
     let name = &function.sig.ident;
     let text = name.to_string();
     let lists = inputs.iter().filter(|i| i.many).count();
@@ -187,6 +188,7 @@ fn catalogue_entry(
             sources: &[#(#sources),*],
             limits: &[#(#limits),*],
             slips: &[#(#slips),*],
+            cautions: &[#(#cautions),*],
             evaluate: self::#name::evaluate,
             block: self::#name::block,
             record: self::#name::record,

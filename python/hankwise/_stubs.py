@@ -1,6 +1,7 @@
 """Type stubs of the rooms, written from the catalogue.
 
-python -m hankwise._stubs            writes fibre.pyi, yarn.pyi, cloth.pyi, mill.pyi
+python -m hankwise._stubs            writes fibre.pyi, yarn.pyi, cloth.pyi, mill.pyi,
+                                     quality.pyi
 python -m hankwise._stubs --check    says which of them are not as the catalogue is
 """
 
@@ -122,7 +123,7 @@ def _used(line: str, body: str) -> bool:
 def main(args: list[str]) -> int:
     """Write the stubs beside this file, or compare them."""
     stale = 0
-    for room in (hw.fibre, hw.yarn, hw.cloth, hw.mill):
+    for room in (hw.fibre, hw.yarn, hw.cloth, hw.mill, hw.quality):
         path = Path(__file__).with_name(room.__name__.rpartition(".")[2] + ".pyi")
         text = stub(room)
         if "--check" not in args:

@@ -282,6 +282,7 @@ def _formula(args: argparse.Namespace) -> None:
                 "output",
                 "limits",
                 "slips",
+                "cautions",
                 "sources",
             )
             print(

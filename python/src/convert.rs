@@ -18,12 +18,16 @@ pub(crate) enum Change {
     Per(f64),
     /// y = k ÷ x, between a direct and an indirect count
     Over(f64),
+    /// y = (x − zero) ÷ degrees, from a scale with a zero of its own
+    Down(f64, f64),
+    /// y = x × degrees + zero, to such a scale
+    Up(f64, f64),
 }
 
 impl Change {
     /// The change from one unit to another of the same kind.
     pub(crate) fn between(from: &Unit, to: &Unit) -> Change {
-        use Change::{Over, Per, Times};
+        use Change::{Down, Over, Per, Times, Up};
         match (from.form, to.form) {
             _ if from == to => Times(1.0),
             (Form::Times(a), Form::Times(b)) => Times(a / b),
@@ -35,6 +39,9 @@ impl Change {
             (Form::Over(k), Form::Times(b)) => Over(k / b),
             (Form::Over(k), Form::Per(b)) => Over(k * b),
             (Form::Over(j), Form::Over(k)) => Times(k / j),
+            // The scales of temperature: Celsius, which is the base, and Fahrenheit.
+            (Form::From { zero, degrees }, _) => Down(zero, degrees),
+            (_, Form::From { zero, degrees }) => Up(zero, degrees),
         }
     }
     #[inline]
@@ -43,6 +50,8 @@ impl Change {
             Change::Times(k) => x * k,
             Change::Per(k) => x / k,
             Change::Over(k) => k / x,
+            Change::Down(zero, degrees) => (x - zero) / degrees,
+            Change::Up(zero, degrees) => x * degrees + zero,
         }
     }
     /// Applied to a column of figures, into another.
@@ -52,6 +61,7 @@ impl Change {
             Change::Times(k) => from.iter().zip(to).for_each(|(x, y)| *y = x * k),
             Change::Per(k) => from.iter().zip(to).for_each(|(x, y)| *y = x / k),
             Change::Over(k) => from.iter().zip(to).for_each(|(x, y)| *y = k / x),
+            scale => from.iter().zip(to).for_each(|(x, y)| *y = scale.of(*x)),
         }
     }
     /// Applied to a column of figures in their place.
@@ -60,6 +70,7 @@ impl Change {
             Change::Times(k) => figures.iter_mut().for_each(|x| *x *= k),
             Change::Per(k) => figures.iter_mut().for_each(|x| *x /= k),
             Change::Over(k) => figures.iter_mut().for_each(|x| *x = k / *x),
+            scale => figures.iter_mut().for_each(|x| *x = scale.of(*x)),
         }
     }
     /// Applied to anything that computes as NumPy does; one pass, no temporaries.
@@ -68,6 +79,8 @@ impl Change {
             Change::Times(k) => values.mul(k),
             Change::Per(k) => values.div(k),
             Change::Over(k) => PyFloat::new(values.py(), k).into_any().div(values),
+            Change::Down(zero, degrees) => values.sub(zero)?.div(degrees),
+            Change::Up(zero, degrees) => values.mul(degrees)?.add(zero),
         }
     }
     /// Applied to figures in any container.

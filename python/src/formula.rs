@@ -1,5 +1,6 @@
 //! A formula of the catalogue as a callable.
 
+use hankwise::caution::boxed;
 use hankwise::formula as catalogue;
 use hankwise::quantity::{Amount, print};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
@@ -250,6 +251,11 @@ impl Formula {
     fn slips(&self) -> Vec<&'static str> {
         self.card.slips.to_vec()
     }
+    /// What can do harm where the figure is acted on.
+    #[getter]
+    fn cautions(&self) -> Vec<String> {
+        self.card.caution_lines()
+    }
     /// Keys of the sources; `hankwise.source(key)` tells more.
     #[getter]
     fn sources(&self) -> Vec<&'static str> {
@@ -298,7 +304,7 @@ impl Formula {
         };
         format!(
             "<div><p><b>{}</b>: {}</p><p>{}<br><small>{}</small></p><table><thead><tr><th>symbol</th><th>input</th>\
-             <th>what it is</th><th>usual</th></tr></thead><tbody>{}</tbody></table>{}{}<p><small>{}</small></p></div>",
+             <th>what it is</th><th>usual</th></tr></thead><tbody>{}</tbody></table>{}{}{}<p><small>{}</small></p></div>",
             escape(self.card.name),
             escape(self.card.summary),
             escape(&self.equation()),
@@ -306,6 +312,7 @@ impl Formula {
             rows.concat(),
             listed("Limits", self.card.limits),
             listed("Slips", self.card.slips),
+            boxed(&self.card.caution_lines()),
             escape(&self.sources_line())
         )
     }

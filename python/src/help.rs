@@ -2,6 +2,7 @@
 
 use std::fmt::Write as _;
 
+use hankwise::caution;
 use hankwise::quantity::print;
 
 use crate::formula::Formula;
@@ -62,6 +63,13 @@ impl Formula {
                 for line in list {
                     let _ = writeln!(out, "    {line}");
                 }
+            }
+        }
+        let cautions: Vec<String> = card.caution_lines();
+        if !cautions.is_empty() {
+            let _ = writeln!(out, "\nCautions: {}", caution::HEAD);
+            for line in &cautions {
+                let _ = writeln!(out, "    ! {line}");
             }
         }
         let _ = write!(out, "\n{}\n", self.sources_line());

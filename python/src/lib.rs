@@ -97,6 +97,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         ),
         ("cloth", "Weave, sett and reed, the piece, its mass, knitting, finishing."),
         ("mill", "Losses, oil, card, mule, twister, loom, gearing, time and money."),
+        ("quality", "How many to test, how sure a mean is, whether a machine has moved."),
     ] {
         let name = format!("hankwise.{room}");
         let module = PyModule::new(py, &name)?;

@@ -6,7 +6,7 @@ use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArray, PyUntypedArrayMethods};
 use pyo3::PyTypeInfo;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::PyDict;
+use pyo3::types::{PyDict, PyFloat};
 
 use crate::columns::Figures;
 use crate::convert::Change;
@@ -51,12 +51,26 @@ pub(crate) fn write<'py>(
     // Figures that lie apart are NumPy's business.
     let kwargs = PyDict::new(values.py());
     kwargs.set_item("out", &out)?;
-    let (name, args) = match change {
-        Change::Times(k) => ("multiply", (given.into_any(), k).into_pyobject(values.py())?),
-        Change::Per(k) => ("divide", (given.into_any(), k).into_pyobject(values.py())?),
-        Change::Over(k) => ("divide", (k, given.into_any()).into_pyobject(values.py())?),
+    let py = values.py();
+    let number = |x: f64| PyFloat::new(py, x).into_any();
+    let given = given.into_any();
+    let steps = match change {
+        Change::Times(k) => vec![("multiply", given, number(k))],
+        Change::Per(k) => vec![("divide", given, number(k))],
+        Change::Over(k) => vec![("divide", number(k), given)],
+        Change::Down(zero, degrees) => vec![
+            ("subtract", given, number(zero)),
+            ("divide", out.clone().into_any(), number(degrees)),
+        ],
+        Change::Up(zero, degrees) => vec![
+            ("multiply", given, number(degrees)),
+            ("add", out.clone().into_any(), number(zero)),
+        ],
     };
-    numpy()?.getattr(name)?.call(args, Some(&kwargs)).map(|_| ())
+    for (name, left, right) in steps {
+        numpy()?.getattr(name)?.call((left, right), Some(&kwargs))?;
+    }
+    Ok(())
 }
 
 /// True where the object is NumPy's own array: a subclass may mean more than its figures, a mask, a unit.

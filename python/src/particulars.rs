@@ -65,6 +65,11 @@ impl Particulars {
     fn warnings(&self) -> Vec<String> {
         self.inner.warnings().to_vec()
     }
+    /// What can do harm where the figures are acted on.
+    #[getter]
+    fn cautions(&self) -> Vec<String> {
+        self.inner.cautions().iter().map(|caution| caution.line(&[])).collect()
+    }
     /// How a figure came about.
     #[pyo3(signature = (name, /), text_signature = "($self, name, /)")]
     fn working(&self, name: &str) -> PyResult<Working> {

@@ -61,8 +61,21 @@ impl Quantity {
             self.unit.symbol
         ))
     }
+    /// Refuses to compute with temperatures: twice 20 °C is no temperature, and what lies between two
+    /// of them is none either.
+    fn is_no_point(&self, what: &str) -> PyResult<()> {
+        if self.unit.kind != Kind::Temperature {
+            return Ok(());
+        }
+        Err(UnitError::new_err(format!(
+            "{what} of temperatures depends on where their scale has its zero; compute with the \
+             numbers, .number('{}')",
+            self.unit.symbol
+        )))
+    }
     /// Refuses an indirect count on either side.
     fn can_be_summed(&self, other: &Bound<'_, PyAny>, what: &str) -> PyResult<()> {
+        self.is_no_point(what)?;
         if self.unit.is_indirect() {
             return Err(self.refuse_sum(what));
         }
@@ -170,6 +183,7 @@ impl Quantity {
         py: Python<'py>,
         other: &Bound<'py, PyAny>,
     ) -> PyResult<Bound<'py, PyAny>> {
+        self.is_no_point("a ratio")?;
         if other.cast::<Quantity>().is_ok() {
             if self.unit.is_indirect() {
                 return Err(UnitError::new_err(format!(
@@ -212,6 +226,7 @@ impl Quantity {
         out: Option<Py<PyAny>>,
     ) -> PyResult<Quantity> {
         of_all([axis, dtype, out])?;
+        self.is_no_point("a sum")?;
         if self.unit.is_indirect() {
             return Err(self.refuse_sum("a sum"));
         }
@@ -354,6 +369,7 @@ impl Quantity {
         by: &Bound<'py, PyAny>,
         times: bool,
     ) -> PyResult<Quantity> {
+        self.is_no_point("a multiple")?;
         if self.unit.is_indirect() {
             return Err(UnitError::new_err(format!(
                 "{} {} can mean {0} as thick or {0} the number; for ends folded together use \

@@ -159,7 +159,7 @@ impl PlanResult {
             for (part, kg) in plan::PARTS.iter().zip(stage.stock.parts()) {
                 row.set_item(part.replace(' ', "_"), kg)?;
             }
-            row.set_item("caution", stage.caution)?;
+            row.set_item("cautions", stage.cautions.to_vec())?;
             rows.push(row);
         }
         table(rows, py, &["name", "makes", "low", "likely", "high", "scale_reads"])

@@ -39,8 +39,12 @@ pub(crate) struct ChangeWheel {
 ///   wheel       teeth      gives  off by
 ///   nearest        54  18.43 tpi  +1.8 %
 ///   next above     58  17.16 tpi  −5.2 %
-///   Stop the machine before you change a wheel or reach in; its maker's instructions and local rules
-///     come first.
+/// <BLANKLINE>
+/// Cautions
+///   What can do harm here. These are reminders and set nothing: the makers of machines and products,
+///     local rules and licensed practice come first.
+///   ! Wheels: Wheels, belts and spindles catch fingers, hair and clothes: a wheel is changed and a wrap
+///   !   cleared only with the machine stopped and locked off; guards stay on while it turns.
 #[pyfunction]
 #[pyo3(
     signature = (constant, wanted, wheels, law="inverse"),

@@ -33,7 +33,6 @@ pub use setting::*;
 pub use sleying::*;
 pub use weave::*;
 
-pub(crate) use finish::CAUTION as FINISHING_CAUTION;
 pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;

@@ -18,7 +18,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 #[formula(
     result = "S",
     sources = ["practice"],
-    limits = ["raw fleece may carry anthrax and Q fever: damp down dust, follow local health rules"],
+    cautions = ["raw fleece", "dust"],
     slips = ["taking the rejects off the clean mass although they went out with their dirt"]
 )]
 pub fn sorted_mass<N: Number>(

@@ -12,6 +12,7 @@ static BY_NAME: LazyLock<BTreeMap<&'static str, &'static Formula>> = LazyLock::n
         crate::yarn::FORMULAS,
         crate::mill::FORMULAS,
         crate::cloth::FORMULAS,
+        crate::quality::FORMULAS,
     ];
     rooms.into_iter().flatten().copied().flatten().map(|f| (f.name, *f)).collect()
 });

@@ -13,6 +13,7 @@ pub(crate) use hankwise_macros::formula;
 pub(crate) use near::nearest;
 pub(crate) use solve::bisect;
 
+use crate::caution;
 use crate::error::{Error, Result};
 use crate::quantity::{Amount, Kind};
 use crate::worked::{Label, Recording, Tape, Worked, Working};
@@ -69,6 +70,8 @@ pub struct Formula {
     pub limits: &'static [&'static str],
     /// What people get wrong with it.
     pub slips: &'static [&'static str],
+    /// Names of the cautions that go with the figure, see [`crate::caution`].
+    pub cautions: &'static [&'static str],
     /// The body over plain numbers in base units.
     pub evaluate: fn(&[f64]) -> f64,
     pub(crate) block: fn(&[&[f64; BLOCK]], &mut [f64; BLOCK]),
@@ -79,6 +82,11 @@ impl Formula {
     /// The room of the house in which it stands: `yarn`, `cloth`, `mill` or `fibre`.
     pub fn room(&self) -> &'static str {
         self.module.split("::").nth(1).unwrap_or(self.module)
+    }
+
+    /// What can do harm where the figure is acted on, each with its name.
+    pub fn caution_lines(&self) -> Vec<String> {
+        caution::of(self.cautions).map(|caution| caution.line(&[])).collect()
     }
 
     /// The answer, in the base unit, with the inputs checked; an answer that cannot be is refused.

@@ -15,6 +15,7 @@ pub(crate) const FORMULAS: &[&Formula] =
     result = "T",
     sources = ["GATE solutions"],
     limits = ["good ends only: waste ends go back and belong in the loss", "feed and count in one state"],
+    cautions = ["machines"],
     slips = ["counting the waste ends", "minutes for hours"]
 )]
 pub fn slubbing_count<N: Number>(
@@ -60,6 +61,7 @@ pub fn card_rate<N: Number>(
     result = "F",
     sources = ["practice"],
     limits = ["running card: what it holds is already in it"],
+    cautions = ["machines"],
     slips = ["weighing the feed in one state and the slubbing in another"]
 )]
 pub fn feed_rate<N: Number>(
@@ -80,7 +82,7 @@ pub fn feed_rate<N: Number>(
 #[formula(
     result = "m",
     sources = ["practice"],
-    limits = ["keep hands out of the hopper and feed rollers while they run"],
+    cautions = ["machines"],
     slips = ["drops in an hour for drops in a minute"]
 )]
 pub fn hopper_weigh<N: Number>(
@@ -99,6 +101,7 @@ pub fn hopper_weigh<N: Number>(
     result = "m₂",
     sources = ["practice"],
     limits = ["both counts at one regain", "wait about three times hold-up over feed rate before weighing again"],
+    cautions = ["machines"],
     slips = ["correcting twice before the card has cleared"]
 )]
 pub fn corrected_weigh<N: Number>(

@@ -1,6 +1,5 @@
 //! The wheel for a change, from the wheel at hand: no constant is asked for.
 
-use super::gearing::STOP;
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{Count, LinearDensity, Ratio, Twist};
@@ -19,7 +18,8 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 #[formula(
     result = "z₂",
     sources = ["Howard and Bullough 1909"],
-    limits = ["for a wheel in the place where twist goes as 1/teeth", "a wheel of the mill's own stands nearest above or below", STOP],
+    limits = ["for a wheel in the place where twist goes as 1/teeth", "a wheel of the mill's own stands nearest above or below"],
+    cautions = ["wheels"],
     slips = ["the proportion the wrong way round: see first which way the wheel works"]
 )]
 pub fn wheel_for_new_twist<N: Number>(
@@ -40,7 +40,8 @@ pub fn wheel_for_new_twist<N: Number>(
 #[formula(
     result = "z₂",
     sources = ["definition"],
-    limits = ["for a wheel in the place where twist goes as the teeth", "a wheel of the mill's own stands nearest above or below", STOP],
+    limits = ["for a wheel in the place where twist goes as the teeth", "a wheel of the mill's own stands nearest above or below"],
+    cautions = ["wheels"],
     slips = ["the proportion the wrong way round: see first which way the wheel works"]
 )]
 pub fn wheel_for_new_twist_direct<N: Number>(
@@ -61,7 +62,8 @@ pub fn wheel_for_new_twist_direct<N: Number>(
 #[formula(
     result = "z₂",
     sources = ["Howard and Bullough 1909"],
-    limits = ["for a wheel in the place where draft goes as 1/teeth", "a wheel of the mill's own stands nearest above or below", STOP],
+    limits = ["for a wheel in the place where draft goes as 1/teeth", "a wheel of the mill's own stands nearest above or below"],
+    cautions = ["wheels"],
     slips = ["the proportion the wrong way round: see first which way the wheel works"]
 )]
 pub fn wheel_for_new_draft<N: Number>(
@@ -82,7 +84,8 @@ pub fn wheel_for_new_draft<N: Number>(
 #[formula(
     result = "z₂",
     sources = ["definition"],
-    limits = ["for a wheel in the place where draft goes as the teeth", "a wheel of the mill's own stands nearest above or below", STOP],
+    limits = ["for a wheel in the place where draft goes as the teeth", "a wheel of the mill's own stands nearest above or below"],
+    cautions = ["wheels"],
     slips = ["the proportion the wrong way round: see first which way the wheel works"]
 )]
 pub fn wheel_for_new_draft_direct<N: Number>(
@@ -103,7 +106,8 @@ pub fn wheel_for_new_draft_direct<N: Number>(
 #[formula(
     result = "z₂",
     sources = ["Howard and Bullough 1909"],
-    limits = ["for a wheel in the place where draft goes as 1/teeth, so that tex goes as the teeth", "what is fed stays the same; the twist wheel wants changing too, see twist_wheel_for_new_count", STOP],
+    limits = ["for a wheel in the place where draft goes as 1/teeth, so that tex goes as the teeth", "what is fed stays the same; the twist wheel wants changing too, see twist_wheel_for_new_count"],
+    cautions = ["wheels"],
     slips = ["the proportion of indirect counts the wrong way round"]
 )]
 pub fn wheel_for_new_count<N: Number>(
@@ -124,7 +128,8 @@ pub fn wheel_for_new_count<N: Number>(
 #[formula(
     result = "z₂",
     sources = ["Howard and Bullough 1909"],
-    limits = ["for a wheel in the place where twist goes as 1/teeth", "same twist factor for both counts", STOP],
+    limits = ["for a wheel in the place where twist goes as 1/teeth", "same twist factor for both counts"],
+    cautions = ["wheels"],
     slips = ["plain proportion: twist goes as the root of the count"]
 )]
 pub fn twist_wheel_for_new_count<N: Number>(

@@ -20,14 +20,12 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &TOTAL_DOUBLINGS,
 ];
 
-/// Wheels are changed at rest.
-pub(super) const STOP: &str = "stop the machine, and follow its maker, before a wheel is changed or a hand goes near a train; guards stay on while it turns";
-
 /// Turns of the last shaft of a train of wheels for one turn of the first.
 #[formula(
     result = "i",
     sources = ["Howard and Bullough 1909", "definition"],
-    limits = ["driver and driven go in pairs; where a place is open for the change wheel write 1: the ratio is then the constant of the train", "carriers between two wheels change the direction and not the ratio: leave them out", STOP],
+    limits = ["driver and driven go in pairs; where a place is open for the change wheel write 1: the ratio is then the constant of the train", "carriers between two wheels change the direction and not the ratio: leave them out"],
+    cautions = ["wheels"],
     slips = ["a driver among the driven", "counting a carrier wheel"]
 )]
 pub fn train_ratio<N: Number>(
@@ -87,7 +85,8 @@ pub fn spindle_speed<N: Number>(
 #[formula(
     result = "C",
     sources = ["Howard and Bullough 1909"],
-    limits = ["counted from the delivery roller to the cylinder, as if the roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "twist is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the twist itself", STOP],
+    limits = ["counted from the delivery roller to the cylinder, as if the roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "twist is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the twist itself"],
+    cautions = ["wheels"],
     slips = ["the diameter of the roller for its circumference", "driver for driven: the way of the power for the way of the count"]
 )]
 pub fn twist_constant<N: Number>(
@@ -113,7 +112,8 @@ pub fn twist_constant<N: Number>(
 #[formula(
     result = "C",
     sources = ["Howard and Bullough 1909", "definition"],
-    limits = ["counted from the back roller to the front roller, as if the back roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "draft is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the draft itself", STOP],
+    limits = ["counted from the back roller to the front roller, as if the back roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "draft is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the draft itself"],
+    cautions = ["wheels"],
     slips = ["leaving out that the rollers differ in diameter", "driver for driven: the way of the power for the way of the count"]
 )]
 pub fn draft_constant<N: Number>(
@@ -156,7 +156,8 @@ pub fn draft_from_wheel<N: Number>(
 #[formula(
     result = "z",
     sources = ["Howard and Bullough 1909"],
-    limits = ["a wheel of the mill's own stands nearest above or below", STOP],
+    limits = ["a wheel of the mill's own stands nearest above or below"],
+    cautions = ["wheels"],
     slips = ["rounding to a wheel that nobody owns"]
 )]
 pub fn wheel_for_draft<N: Number>(

@@ -9,6 +9,7 @@ mod machines;
 mod mule;
 mod oil;
 mod pieces;
+mod tables;
 mod wheels;
 
 pub use card::*;
@@ -21,6 +22,8 @@ pub use mule::*;
 pub use oil::*;
 pub use pieces::*;
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
+
+pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
 

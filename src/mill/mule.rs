@@ -1,6 +1,5 @@
 //! The mule: draft, twist, draws, output.
 
-use super::gearing::STOP;
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{
@@ -65,7 +64,8 @@ pub fn mule_draft<N: Number>(
 #[formula(
     result = "z",
     sources = ["practice"],
-    limits = ["for a wheel in the place where the delivery goes with the teeth", STOP],
+    limits = ["for a wheel in the place where the delivery goes with the teeth"],
+    cautions = ["wheels"],
     slips = ["rounding to a wheel that nobody owns"]
 )]
 pub fn delivery_wheel<N: Number>(
@@ -224,7 +224,8 @@ pub fn head_time<N: Number>(
 #[formula(
     result = "z",
     sources = ["practice"],
-    limits = ["for a wheel in the place where the turns go with the teeth", STOP],
+    limits = ["for a wheel in the place where the turns go with the teeth"],
+    cautions = ["wheels"],
     slips = ["rounding to a wheel that nobody owns"]
 )]
 pub fn twist_wheel<N: Number>(

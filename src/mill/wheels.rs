@@ -2,6 +2,7 @@
 
 use std::str::FromStr;
 
+use crate::caution;
 use crate::error::{Error, Result};
 use crate::parts::Parts;
 use crate::quantity::print::{constant, figure, fixed, with_unit};
@@ -193,11 +194,11 @@ impl ChangeWheel {
                 ),
                 columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
                 rows: vec![row(&self.below, "below"), row(&self.above, "above")],
-                foot: vec![
-                    "Stop the machine before you change a wheel or reach in; its maker's instructions and local rules come first.".to_owned(),
-                ],
                 ..Block::default()
-            }],
+            }]
+            .into_iter()
+            .chain(Block::cautions(caution::of(&["wheels"])))
+            .collect(),
         }
     }
 }

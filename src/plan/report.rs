@@ -2,6 +2,7 @@
 
 use super::result::{Band, PlanResult};
 use super::stock::PARTS;
+use crate::caution;
 use crate::quantity::Kind;
 use crate::quantity::print::{constant, fixed, of_kind};
 use crate::table::Align::{self, Left, Right};
@@ -27,7 +28,7 @@ impl PlanResult {
             vec![self.promise(), self.outcome(extent), self.to_set(extent), self.first()];
         if extent == Extent::All {
             blocks.push(self.every_kilogram());
-            blocks.push(self.cautions());
+            blocks.extend(self.cautions());
         }
         if !self.warnings.is_empty() {
             blocks.push(Block {
@@ -148,6 +149,7 @@ impl PlanResult {
             columns: columns(&names),
             rows,
             foot,
+            ..Block::default()
         }
     }
 
@@ -319,25 +321,17 @@ impl PlanResult {
         }
     }
 
-    fn cautions(&self) -> Block {
-        let rows = self
-            .stages
-            .iter()
-            .map(|s| vec![s.name.clone(), s.caution.to_owned()])
-            .chain(
-                super::goods::CAUTIONS
-                    .iter()
-                    .filter(|_| self.has_loom())
-                    .map(|(place, caution)| vec![(*place).to_owned(), (*caution).to_owned()]),
-            )
-            .collect();
-        Block {
-            title: "Cautions".to_owned(),
-            columns: columns(&[("stage", Left), ("beware", Left)]),
-            rows,
-            foot: vec!["The makers of machines and detergents, local rules and licensed practice come first.".to_owned()],
-            ..Block::default()
-        }
+    /// Each caution once, with the stages that it is for.
+    fn cautions(&self) -> Option<Block> {
+        let stages = self.stages.iter().map(|s| (s.name.as_str(), s.cautions));
+        let after = super::goods::CAUTIONS.iter().copied().filter(|_| self.has_loom());
+        let places: Vec<(&str, &[&str])> = stages.chain(after).collect();
+        let lines = caution::CAUTIONS.iter().filter_map(|caution| {
+            let at = places.iter().filter(|(_, names)| names.contains(&caution.name));
+            let at: Vec<&str> = at.map(|(place, _)| *place).collect();
+            (!at.is_empty()).then(|| caution.line(&at))
+        });
+        Block::caution_lines(lines.collect())
     }
 
     fn has_loom(&self) -> bool {

@@ -44,7 +44,7 @@ pub struct StageResult {
     /// What comes out of it, in words.
     pub makes: String,
     /// What to beware of at the machine.
-    pub caution: &'static str,
+    pub cautions: &'static [&'static str],
     /// What comes out, by its parts, with the likely figures.
     pub stock: Stock,
     /// Fibre that comes out, in kg at the stated regain, with the likely figures.
@@ -189,7 +189,7 @@ impl Plan {
         let stage = |(stage, stock): (&AnyStage, &Stock)| StageResult {
             name: stage.name().to_owned(),
             makes: stage.makes().to_owned(),
-            caution: stage.caution(),
+            cautions: stage.cautions(),
             stock: *stock,
             stated: stock.fibre * (1.0 + label),
             band: None,

@@ -164,6 +164,12 @@ kinds! {
     Tenacity, "tenacity", "cN/tex", Tenacity, 0.0, ANY, "6 cN/tex";
     /// Force on an area, in newtons on a square millimetre.
     Stress, "stress", "MPa", Stress, 0.0, ANY, "80 MPa";
+    /// Temperature, in degrees Celsius.
+    Temperature, "temperature", "°C", Temperature, -273.15, ANY, "60 °C";
+    /// Mass of what is dissolved in a volume of liquor, in grams per litre.
+    Concentration, "concentration", "g/L", Concentration, 0.0, ANY, "10 g/L";
+    /// A figure of a sample, in the unit of the sample: a mean, a limit of a chart.
+    Reading, "figure of the sample, in its unit", "", Ratio, -ANY, ANY, "150";
     /// Money, in the mill's own currency.
     Money, "money", "", Ratio, -ANY, ANY, "120";
     /// Money for a kilogram.

@@ -17,12 +17,12 @@ mod unit;
 pub(crate) use define::define_all;
 pub use define::{Definition, define, systems};
 pub use kind::{
-    Amount, Angle, AreaShrinkage, Contraction, CostPerMass, Count, CoverFactor, Crimp, Density,
-    Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction, Frequency, Kind,
-    Length, LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate, MoistureContent,
-    Money, OverWidth, Ratio, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress,
-    Stretch, TakeUp, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction,
-    Typed, Volume, Yield,
+    Amount, Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor,
+    Crimp, Density, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction,
+    Frequency, Kind, Length, LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate,
+    MoistureContent, Money, OverWidth, Ratio, Reading, ReedCount, Regain, Sett, Shrinkage,
+    SpecificVolume, Speed, Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness,
+    TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
 };
 pub(crate) use lookup::refuse_knitting_word;
 pub use lookup::{convert, pair, unit};

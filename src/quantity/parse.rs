@@ -156,7 +156,7 @@ fn smaller(a: &Unit, b: &Unit) -> bool {
     let size = |u: &Unit| match u.form {
         Form::Times(f) => f,
         Form::Per(d) => 1.0 / d,
-        Form::Over(_) => f64::NAN,
+        Form::Over(_) | Form::From { .. } => f64::NAN,
     };
     size(a) < size(b)
 }

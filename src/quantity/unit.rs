@@ -40,6 +40,13 @@ pub enum Form {
     Times(f64),
     /// base = number ÷ divisor; exact where the factor would not be
     Per(f64),
+    /// base = (number − zero) ÷ degrees: a scale with a zero of its own, of smaller degrees
+    From {
+        /// What the scale reads at the zero of the base unit.
+        zero: f64,
+        /// Its degrees in one of the base unit.
+        degrees: f64,
+    },
     /// base = constant ÷ number: the indirect counts, where a larger number is a finer yarn
     Over(f64),
 }
@@ -71,6 +78,7 @@ impl Unit {
             Form::Times(1.0) => number,
             Form::Times(factor) => number * factor,
             Form::Per(divisor) => number / divisor,
+            Form::From { zero, degrees } => (number - zero) / degrees,
             Form::Over(constant) => N::constant(constant) / number,
         }
     }
@@ -81,6 +89,7 @@ impl Unit {
             Form::Times(1.0) => base,
             Form::Times(factor) => base / factor,
             Form::Per(divisor) => base * divisor,
+            Form::From { zero, degrees } => base * degrees + zero,
             Form::Over(constant) => N::constant(constant) / base,
         }
     }
@@ -324,6 +333,44 @@ static GENERAL: &[Unit] = &[
     ),
     plain("L", &["l", "litre", "litres", "liter"], Kind::Volume, Times(1.0), "10⁻³ m³"),
     plain("mL", &["ml"], Kind::Volume, Per(1000.0), "10⁻³ L"),
+    // temperature
+    plain(
+        "°C",
+        &["degC", "deg C", "ºC", "celsius", "centigrade"],
+        Kind::Temperature,
+        Times(1.0),
+        "degree Celsius",
+    ),
+    plain(
+        "°F",
+        &["degF", "deg F", "ºF", "fahrenheit"],
+        Kind::Temperature,
+        Form::From { zero: 32.0, degrees: 1.8 },
+        "1.8 degrees to one of Celsius, 32 at its zero",
+    ),
+    // concentration
+    plain("g/L", &["g/l", "grams/litre"], Kind::Concentration, Times(1.0), "grams in a litre"),
+    plain(
+        "oz/gal",
+        &["oz/imp gal", "oz/gallon"],
+        Kind::Concentration,
+        Times(exact(POUND * 1000, 16 * 454_609_000)),
+        "ounces in an imperial gallon of 4.546 09 L",
+    ),
+    plain(
+        "lb/gal",
+        &["lb/imp gal", "lb/gallon"],
+        Kind::Concentration,
+        Times(exact(POUND * 1000, 454_609_000)),
+        "pounds in an imperial gallon of 4.546 09 L",
+    ),
+    plain(
+        "gal",
+        &["imp gal", "gallon", "gallons"],
+        Kind::Volume,
+        Times(exact(454_609, 100_000)),
+        "imperial gallon, 4.546 09 L",
+    ),
     // money
     plain("/kg", &["per kg"], Kind::CostPerMass, Times(1.0), "for a kilogram"),
     plain("/lb", &["per lb"], Kind::CostPerMass, Times(exact(100_000_000, POUND)), "for a pound"),

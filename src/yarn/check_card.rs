@@ -330,6 +330,7 @@ impl CheckCard {
                 columns,
                 rows,
                 foot: self.foot(),
+                ..Block::default()
             }],
         }
     }

@@ -23,7 +23,8 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 #[formula(
     result = "t",
     sources = ["Lincoln 1885"],
-    limits = ["a turn of the spindle puts in a turn of twist: flyer, ring (after unwinding over the end) and mule while it drafts", "slip of bands and contraction of the yarn in twisting apart", "count the turns by hand with the machine stopped and locked off; follow its maker"],
+    limits = ["a turn of the spindle puts in a turn of twist: flyer, ring (after unwinding over the end) and mule while it drafts", "slip of bands and contraction of the yarn in twisting apart"],
+    cautions = ["wheels"],
     slips = ["the diameter of the roller for its circumference", "turns of the cylinder for those of the spindle"]
 )]
 pub fn twist_from_roller<N: Number>(

@@ -168,7 +168,8 @@ pub fn twist_from_wheel<N: Number>(
 #[formula(
     result = "z",
     sources = ["Howard and Bullough 1909"],
-    limits = ["a wheel of the mill's own stands nearest above or below", "stop the machine and follow its maker before a wheel is changed"],
+    limits = ["a wheel of the mill's own stands nearest above or below"],
+    cautions = ["wheels"],
     slips = ["rounding to a wheel that nobody owns"]
 )]
 pub fn wheel_for_twist<N: Number>(

@@ -18,7 +18,7 @@ FENCE = re.compile(r"^```(?:python|pycon)\n(.*?)^```", re.MULTILINE | re.DOTALL)
 def names() -> list[str]:
     found = [module.name for module in pkgutil.iter_modules(hw.__path__, "hankwise.")]
     # The rooms are made when the package is imported; they have no file.
-    found += [f"hankwise.{room}" for room in ("fibre", "yarn", "cloth", "mill")]
+    found += [f"hankwise.{room}" for room in ("fibre", "yarn", "cloth", "mill", "quality")]
     return ["hankwise", *sorted(set(found) - {"hankwise.__main__"})]
 
 

@@ -9,8 +9,3 @@ mod work;
 pub use process::{Process, SAID_OF_PROCESS, SaidOfProcess};
 pub use sample::Measured;
 pub use work::{KNOWN_IN_FINISHING, KnownInFinishing, finishing, known_in_finishing, to_weave};
-
-/// What to beware of in finishing: the one place where it stands.
-pub(crate) const CAUTION: &str = "Hot liquor and wet cloth scald, rollers and raising cards draw \
-    hands in: guards on, stop before you reach in; follow the makers of plant and detergent, and \
-    local rules.";

@@ -1,6 +1,5 @@
 //! How the chain is shown: a row for each stage, what the mill looks at across.
 
-use super::CAUTION;
 use super::process::{Of, Process};
 use super::state::{State, Step};
 use super::work::{Cloth, From};
@@ -147,6 +146,9 @@ pub(super) fn tell<'t>(desk: &Desk<'t>, told: &Told<'_, '_, 't>) -> Report {
         }
         Block { title: title.to_owned(), columns, rows, ..Block::default() }
     };
+    for caution in ["hot liquor", "machines"] {
+        desk.beware(caution);
+    }
     let blocks = [block("the cloth, stage by stage", false), block("the yarn in it", true)];
     let mut blocks: Vec<Block> = blocks.into_iter().filter(|b| b.columns.len() > 1).collect();
     let title = match told.from {
@@ -155,7 +157,6 @@ pub(super) fn tell<'t>(desk: &Desk<'t>, told: &Told<'_, '_, 't>) -> Report {
     };
     if let Some(last) = blocks.last_mut() {
         last.foot = bands(told).into_iter().chain(assumed(told)).collect();
-        last.foot.push(CAUTION.to_owned());
     }
     blocks.insert(0, changes(desk, told));
     Report { title: title.to_owned(), blocks }

@@ -26,14 +26,9 @@ pub(in crate::plan) struct Loom {
     pub(super) length_shrinkage: Ask,
 }
 
-/// What to beware of at the loom and after it.
-pub(in crate::plan) const CAUTIONS: [(&str, &str); 2] = [
-    (
-        "loom",
-        "A flying shuttle and the beat-up injure: guards on, stop the loom before you reach in.",
-    ),
-    ("finish", crate::cloth::FINISHING_CAUTION),
-];
+/// What can do harm at the loom and after it.
+pub(in crate::plan) const CAUTIONS: [(&str, &[&str]); 2] =
+    [("loom", &["loom"]), ("finish", &["hot liquor", "machines"])];
 
 const fn share(
     key: &'static str,

@@ -26,8 +26,7 @@ const SINKS: Sinks =
 impl Stage for Card {
     const NAME: &'static str = "card";
     const MAKES: &'static str = "slubbing";
-    const CAUTION: &'static str = "Feed rollers, licker-in and the nip of swift and doffer draw \
-        hands in: guards on, and never clear a running card.";
+    const CAUTIONS: &'static [&'static str] = &["machines", "wheels", "dust"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let figure = |key, symbol, meaning, kind, usual, example| {

@@ -17,7 +17,7 @@ const SINKS: Sinks = Sinks {
 impl Stage for Dust {
     const NAME: &'static str = "dust";
     const MAKES: &'static str = "dusted";
-    const CAUTION: &'static str = "Wait until the blades stand still after the power is off; keep the dust extraction running.";
+    const CAUTIONS: &'static [&'static str] = &["machines", "dust"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let loss = Question { usual: (0.0, 0.06, PRACTICE), ..LOSS };

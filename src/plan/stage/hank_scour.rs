@@ -23,7 +23,7 @@ const SINKS: Sinks =
 impl Stage for HankScour {
     const NAME: &'static str = "hank-scour";
     const MAKES: &'static str = "scoured yarn";
-    const CAUTION: &'static str = "Hot liquor scalds: follow the makers of plant and detergent and the local rules for effluent.";
+    const CAUTIONS: &'static [&'static str] = &["hot liquor"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let shrinkage = ask(

@@ -29,8 +29,8 @@ pub(super) trait Stage: Sized {
     const NAME: &'static str;
     /// What comes out of it, in words.
     const MAKES: &'static str;
-    /// What to beware of at the machine.
-    const CAUTION: &'static str;
+    /// Names of the cautions that belong to it, see [`crate::caution`].
+    const CAUTIONS: &'static [&'static str];
 
     /// Asks for its figures.
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self>;
@@ -92,8 +92,8 @@ macro_rules! stages {
             pub(super) fn makes(&self) -> &'static str {
                 match self { $(AnyStage::$stage(_) => $module::$stage::MAKES),* }
             }
-            pub(super) fn caution(&self) -> &'static str {
-                match self { $(AnyStage::$stage(_) => $module::$stage::CAUTION),* }
+            pub(super) fn cautions(&self) -> &'static [&'static str] {
+                match self { $(AnyStage::$stage(_) => $module::$stage::CAUTIONS),* }
             }
             #[inline(always)]
             pub(super) fn carry<N: Number>(&self, values: &Values<'_, N>, flow: Flow<N>, ledger: &mut impl Ledger) -> Flow<N> {

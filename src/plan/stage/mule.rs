@@ -37,8 +37,7 @@ const SINKS: Sinks =
 impl Stage for Mule {
     const NAME: &'static str = "mule";
     const MAKES: &'static str = "singles";
-    const CAUTION: &'static str = "The carriage traps between itself and the headstock: keep clear \
-        while it runs, stop it before a wheel is changed, follow its maker.";
+    const CAUTIONS: &'static [&'static str] = &["mule", "wheels"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let q = ask;

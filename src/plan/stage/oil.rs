@@ -20,8 +20,7 @@ pub(in crate::plan) struct Oil {
 impl Stage for Oil {
     const NAME: &'static str = "oil";
     const MAKES: &'static str = "oiled";
-    const CAUTION: &'static str =
-        "Oily wool can heat and catch fire by itself: store it as the maker of the oil says.";
+    const CAUTIONS: &'static [&'static str] = &["oil"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let share = |key, symbol, meaning, usual, example| {

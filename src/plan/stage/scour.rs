@@ -17,7 +17,7 @@ const SINKS: Sinks = Sinks {
 impl Stage for Scour {
     const NAME: &'static str = "scour";
     const MAKES: &'static str = "scoured";
-    const CAUTION: &'static str = "Hot alkaline liquor burns and spoils wool: at most 60 °C with alkali; follow the makers of plant and detergent and the local rules for effluent.";
+    const CAUTIONS: &'static [&'static str] = &["raw fleece", "scouring"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let loss = Question { usual: (0.0, 0.05, PRACTICE), ..LOSS };

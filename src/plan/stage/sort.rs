@@ -12,8 +12,7 @@ const SINKS: Sinks = Sinks { fibre: "rejects", water: "air", fat: "rejects", veg
 impl Stage for Sort {
     const NAME: &'static str = "sort";
     const MAKES: &'static str = "sorted";
-    const CAUTION: &'static str = "Raw fleece can carry anthrax and Q fever: keep the dust down, \
-        cover cuts, follow local health rules and your doctor's advice.";
+    const CAUTIONS: &'static [&'static str] = &["raw fleece", "dust"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let loss = ask(

@@ -13,8 +13,7 @@ const SINKS: Sinks =
 impl Stage for Tease {
     const NAME: &'static str = "tease";
     const MAKES: &'static str = "teased";
-    const CAUTION: &'static str =
-        "Never reach into a teaser or willey: wait until it stands still after the power is off.";
+    const CAUTIONS: &'static [&'static str] = &["machines", "dust", "oil"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let loss = Question { usual: (0.0, 0.04, PRACTICE), ..LOSS };

@@ -28,7 +28,7 @@ const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vege
 impl Stage for Twister {
     const NAME: &'static str = "twister";
     const MAKES: &'static str = "folded yarn";
-    const CAUTION: &'static str = "Stop the twister before a wheel is changed or a wrapped spindle is cleared; follow its maker.";
+    const CAUTIONS: &'static [&'static str] = &["wheels"];
 
     fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
         let q = ask;
