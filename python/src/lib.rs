@@ -33,6 +33,7 @@ mod result;
 mod rounding;
 mod settings;
 mod weave;
+mod wet;
 mod wheels;
 mod working;
 mod wraps;
@@ -160,7 +161,12 @@ fn room_functions<'py>(
             wrap_pyfunction!(settings::settings, m)?,
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
-        "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
+        "mill" => vec![
+            wrap_pyfunction!(wheels::change_wheel, m)?,
+            wrap_pyfunction!(wet::emulsion, m)?,
+            wrap_pyfunction!(wet::scour_liquor, m)?,
+            wrap_pyfunction!(wet::dye_bath, m)?,
+        ],
         _ => vec![],
     })
 }

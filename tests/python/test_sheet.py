@@ -124,6 +124,16 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
+    "exhaustion_found": {
+        "concentration": (10.0, 50.0),
+        "before": (1000.0, 2000.0),
+        "left": (0.0, 5.0),
+        "after": (500.0, 1000.0),
+    },
+    "water_to_fill": {
+        "liquor": (50_000.0, 100_000.0),
+        "parts": (0.0, 5000.0),
+    },
     "regain_between_points": {
         "humidity": (0.3, 0.4),
         "humidity_below": (0.0, 0.3),

@@ -9,6 +9,7 @@ use crate::handbook::Table;
 pub(crate) const TABLES: &[&Table] = &[
     &densities::DENSITIES,
     &moisture::ALLOWANCES,
+    &moisture::ATMOSPHERES,
     &moisture::AT_STANDARD,
     &moisture::WOOL_ISOTHERM,
 ];

@@ -195,3 +195,27 @@ pub(super) static WOOL_ISOTHERM: Table = Table {
         Figure::band(&["suint in damp air", ""], 60.0, 67.0, "%").read("Royal Society NZ 1909", ""),
     ],
 };
+
+const fn iso(of: &'static [&'static str], figure: f64, unit: &'static str) -> Figure {
+    Figure::one(of, figure, unit).read("ISO 139", "catalogue page")
+}
+
+pub(super) static ATMOSPHERES: Table = Table {
+    name: "atmospheres",
+    title: "Atmospheres for conditioning and testing",
+    about: "ISO 139:2005. The tolerances hold the uncertainty of measuring too, so the room is held closer. \
+            The alternative atmosphere is for use by agreement.",
+    columns: &["atmosphere", "figure"],
+    figures: &[
+        iso(&["standard", "set temperature"], 20.0, "°C"),
+        iso(&["standard", "tolerance of the temperature, ± °C"], 2.0, ""),
+        iso(&["standard", "set relative humidity"], 65.0, "%"),
+        iso(&["standard", "tolerance of the humidity, ± % r.h."], 4.0, ""),
+        iso(&["alternative", "set temperature"], 23.0, "°C"),
+        iso(&["alternative", "tolerance of the temperature, ± °C"], 2.0, ""),
+        iso(&["alternative", "set relative humidity"], 50.0, "%"),
+        iso(&["alternative", "tolerance of the humidity, ± % r.h."], 4.0, ""),
+        Figure::one(&["tropical, amendment of 2011", "set temperature"], 27.0, "°C"),
+        Figure::one(&["tropical, amendment of 2011", "set relative humidity"], 65.0, "%"),
+    ],
+};
