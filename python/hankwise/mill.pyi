@@ -9,10 +9,14 @@ from hankwise._hankwise import (
     Quantity,
     Working,
     _Measure,
+    _Measures,
     _Plain,
     _Plains,
 )
 from hankwise._mill_more import change_wheel as change_wheel
+from hankwise._mill_more import dye_bath as dye_bath
+from hankwise._mill_more import emulsion as emulsion
+from hankwise._mill_more import scour_liquor as scour_liquor
 
 @final
 class _AddOn(Formula):
@@ -226,6 +230,67 @@ class _CarryOver(Formula):
     ) -> list[Quantity]: ...
 
 carry_over: _CarryOver
+
+@final
+class _ConcentrationAfterChange(Formula):
+    """Concentration after the volume of the bath has changed: filled up, or boiled down.
+
+    c₂ = c₁ × V₁ / V₂
+
+    concentration: concentration before
+    before: volume before
+    after: volume after
+    """
+
+    def __call__(self, concentration: _Measure, before: _Measure, after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        concentration: _Measure,
+        before: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["concentration", "before", "after"],
+        *,
+        concentration_after_change: _Measure,
+        concentration: _Measure = ...,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+concentration_after_change: _ConcentrationAfterChange
+
+@final
+class _ConcentrationFound(Formula):
+    """Concentration of what is dissolved in a volume of liquor.
+
+    c = 1000 × a / V
+
+    mass: mass dissolved
+    volume: liquor
+    """
+
+    def __call__(self, mass: _Measure, volume: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        volume: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "volume"],
+        *,
+        concentration_found: _Measure,
+        mass: _Measure = ...,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+concentration_found: _ConcentrationFound
 
 @final
 class _CorrectedWeigh(Formula):
@@ -549,6 +614,67 @@ class _Draws(Formula):
 draws: _Draws
 
 @final
+class _DyeLeft(Formula):
+    """Dye left in the bath when a share of it is on the goods.
+
+    d_l = d × (1 − E)
+
+    dye: dye put in
+    exhaustion: exhaustion: share of it on the goods
+    """
+
+    def __call__(self, dye: _Measure, exhaustion: _Plain) -> Quantity: ...
+    def working(
+        self,
+        dye: _Measure,
+        exhaustion: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["dye", "exhaustion"],
+        *,
+        dye_left: _Measure,
+        dye: _Measure = ...,
+        exhaustion: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+dye_left: _DyeLeft
+
+@final
+class _DyeMass(Formula):
+    """Dye or auxiliary to weigh out, from its share of the mass of the goods.
+
+    d = m × p / s
+
+    goods: goods, in the state that the recipe means
+    depth: depth: share of the mass of the goods
+    strength: strength of the product, on that of the standard
+    """
+
+    def __call__(self, goods: _Measure, depth: _Plain, strength: _Plain) -> Quantity: ...
+    def working(
+        self,
+        goods: _Measure,
+        depth: _Plain,
+        strength: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["goods", "depth", "strength"],
+        *,
+        dye_mass: _Measure,
+        goods: _Measure = ...,
+        depth: _Plain = ...,
+        strength: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+dye_mass: _DyeMass
+
+@final
 class _EmulsionMass(Formula):
     """Emulsion that brings a wanted mass of oil.
 
@@ -576,6 +702,105 @@ class _EmulsionMass(Formula):
     ) -> list[Quantity]: ...
 
 emulsion_mass: _EmulsionMass
+
+@final
+class _ExhaustionFound(Formula):
+    """Exhaustion, from the bath before and after.
+
+    E = 1 − c₂ × V₂ / (c₁ × V₁)
+
+    concentration: concentration of the dye before
+    before: bath before
+    left: concentration of the dye after
+    after: bath after
+    """
+
+    def __call__(
+        self,
+        concentration: _Measure,
+        before: _Measure,
+        left: _Measure,
+        after: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        concentration: _Measure,
+        before: _Measure,
+        left: _Measure,
+        after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["concentration", "before", "left", "after"],
+        *,
+        exhaustion_found: _Plain,
+        concentration: _Measure = ...,
+        before: _Measure = ...,
+        left: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+exhaustion_found: _ExhaustionFound
+
+@final
+class _FatAfterOiling(Formula):
+    """Grease and oil on clean dry fibre after oiling.
+
+    o₂ = o₁ + o
+
+    fat: grease and oil on it before
+    oil: oil put on, on clean dry fibre
+    """
+
+    def __call__(self, fat: _Plain, oil: _Plain) -> Quantity: ...
+    def working(
+        self,
+        fat: _Plain,
+        oil: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fat", "oil"],
+        *,
+        fat_after_oiling: _Plain,
+        fat: _Plain = ...,
+        oil: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+fat_after_oiling: _FatAfterOiling
+
+@final
+class _FatAfterWashes(Formula):
+    """Grease and oil left on clean dry fibre after washes that each take a share of it away.
+
+    o₂ = o₁ × (1 − g₁) × (1 − g₂)
+
+    fat: grease and oil before
+    removed: share that each wash takes of what it meets
+    """
+
+    def __call__(self, fat: _Plain, removed: _Plains) -> Quantity: ...
+    def working(
+        self,
+        fat: _Plain,
+        removed: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fat"],
+        *,
+        fat_after_washes: _Plain,
+        fat: _Plain = ...,
+        removed: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+fat_after_washes: _FatAfterWashes
 
 @final
 class _FeedRate(Formula):
@@ -668,6 +893,96 @@ class _HopperWeigh(Formula):
 hopper_weigh: _HopperWeigh
 
 @final
+class _LeftAfterRinses(Formula):
+    """Share of what is dissolved in the carried liquor that is left after rinses, each well mixed.
+
+    x = V_c / (V_c + V₁) × V_c / (V_c + V₂)
+
+    carried: liquor that the goods carry into each rinse
+    rinses: clean water of each rinse
+    """
+
+    def __call__(self, carried: _Measure, rinses: _Measures) -> Quantity: ...
+    def working(
+        self,
+        carried: _Measure,
+        rinses: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["carried"],
+        *,
+        left_after_rinses: _Plain,
+        carried: _Measure = ...,
+        rinses: _Measures = ...,
+    ) -> list[Quantity]: ...
+
+left_after_rinses: _LeftAfterRinses
+
+@final
+class _LiquorCarried(Formula):
+    """Liquor that squeezed or drained goods carry to the next bowl.
+
+    V_c = f × p / ρ
+
+    fibre: dry goods
+    pickup: liquor left on them, on the dry mass
+    density: density of the liquor
+    """
+
+    def __call__(self, fibre: _Measure, pickup: _Plain, density: _Measure) -> Quantity: ...
+    def working(
+        self,
+        fibre: _Measure,
+        pickup: _Plain,
+        density: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fibre", "pickup", "density"],
+        *,
+        liquor_carried: _Measure,
+        fibre: _Measure = ...,
+        pickup: _Plain = ...,
+        density: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+liquor_carried: _LiquorCarried
+
+@final
+class _LiquorVolume(Formula):
+    """Liquor for a mass of goods, from the liquor ratio.
+
+    V = m × r
+
+    mass: goods
+    liquor_ratio: litres of liquor for a kilogram of goods
+    """
+
+    def __call__(self, mass: _Measure, liquor_ratio: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        liquor_ratio: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "liquor_ratio"],
+        *,
+        liquor_volume: _Measure,
+        mass: _Measure = ...,
+        liquor_ratio: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+liquor_volume: _LiquorVolume
+
+@final
 class _LoomOutput(Formula):
     """Cloth that a loom weaves.
 
@@ -730,6 +1045,35 @@ class _LoomTime(Formula):
     ) -> list[Quantity]: ...
 
 loom_time: _LoomTime
+
+@final
+class _MassInLiquor(Formula):
+    """Mass of what is dissolved in a volume of liquor.
+
+    a = V × c / 1000
+
+    volume: liquor
+    concentration: mass in a volume
+    """
+
+    def __call__(self, volume: _Measure, concentration: _Measure) -> Quantity: ...
+    def working(
+        self,
+        volume: _Measure,
+        concentration: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["volume", "concentration"],
+        *,
+        mass_in_liquor: _Measure,
+        volume: _Measure = ...,
+        concentration: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_in_liquor: _MassInLiquor
 
 @final
 class _MuleDraft(Formula):
@@ -908,6 +1252,67 @@ class _Realisation(Formula):
 realisation: _Realisation
 
 @final
+class _RegainAfterWetting(Formula):
+    """Water on clean dry fibre after wetting.
+
+    R₂ = R₁ + e
+
+    regain: water on it before
+    water: water put on, on clean dry fibre
+    """
+
+    def __call__(self, regain: _Plain, water: _Plain) -> Quantity: ...
+    def working(
+        self,
+        regain: _Plain,
+        water: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["regain", "water"],
+        *,
+        regain_after_wetting: _Plain,
+        regain: _Plain = ...,
+        water: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+regain_after_wetting: _RegainAfterWetting
+
+@final
+class _ScouringLoss(Formula):
+    """Loss of mass of an oiled yarn or cloth when its oil is scoured out, at equal regain.
+
+    m = (o₁ − o₂) / (1 + R + o₁)
+
+    fat: oil on clean dry fibre before
+    left: oil on clean dry fibre after
+    regain: water on clean dry fibre, before and after
+    """
+
+    def __call__(self, fat: _Plain, left: _Plain, regain: _Plain) -> Quantity: ...
+    def working(
+        self,
+        fat: _Plain,
+        left: _Plain,
+        regain: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fat", "left", "regain"],
+        *,
+        scouring_loss: _Plain,
+        fat: _Plain = ...,
+        left: _Plain = ...,
+        regain: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+scouring_loss: _ScouringLoss
+
+@final
 class _SingleFromSlubbing(Formula):
     """The single that a slubbing makes.
 
@@ -1082,6 +1487,35 @@ class _SpindleSpeed(Formula):
     ) -> list[Quantity]: ...
 
 spindle_speed: _SpindleSpeed
+
+@final
+class _StockVolume(Formula):
+    """Stock solution that holds a mass of dye.
+
+    V = 1000 × d / c
+
+    dye: dye wanted
+    stock: concentration of the stock solution
+    """
+
+    def __call__(self, dye: _Measure, stock: _Measure) -> Quantity: ...
+    def working(
+        self,
+        dye: _Measure,
+        stock: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["dye", "stock"],
+        *,
+        stock_volume: _Measure,
+        dye: _Measure = ...,
+        stock: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+stock_volume: _StockVolume
 
 @final
 class _TapePitch(Formula):
@@ -1494,6 +1928,35 @@ class _VolumeOfMass(Formula):
     ) -> list[Quantity]: ...
 
 volume_of_mass: _VolumeOfMass
+
+@final
+class _WaterToFill(Formula):
+    """Water to fill the bath up, beside what solutions and wet goods bring.
+
+    V_w = V − (V_i₁ + V_i₂)
+
+    liquor: liquor wanted
+    parts: what is in it already: stock solutions, water in the goods
+    """
+
+    def __call__(self, liquor: _Measure, parts: _Measures) -> Quantity: ...
+    def working(
+        self,
+        liquor: _Measure,
+        parts: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["liquor"],
+        *,
+        water_to_fill: _Measure,
+        liquor: _Measure = ...,
+        parts: _Measures = ...,
+    ) -> list[Quantity]: ...
+
+water_to_fill: _WaterToFill
 
 @final
 class _WheelForDraft(Formula):
