@@ -151,7 +151,8 @@ impl Given {
     }
 }
 
-/// A table of what the desk has named, masses in the unit that was given for them.
+/// A table of what the desk has named, masses in the unit that was given for them, small ones of
+/// kilograms in grams.
 pub(crate) fn block(
     desk: &Desk<'_>,
     title: &str,
@@ -161,7 +162,9 @@ pub(crate) fn block(
     let row = |name: &&str| {
         let (words, value, kind) = desk.found(name)?;
         let said = match mass {
-            Some(unit) if kind == Kind::Mass => with_unit(unit.from_base(value), unit.symbol),
+            Some(unit) if kind == Kind::Mass && unit.symbol != "kg" => {
+                with_unit(unit.from_base(value), unit.symbol)
+            }
             _ => of_kind(value, kind),
         };
         Some(vec![words, said])

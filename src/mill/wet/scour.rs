@@ -26,7 +26,7 @@ static ITEMS: [Item; 9] = [
         (10.0, 60.0),
         "litres of water for a kilogram in a rinse",
     ),
-    item("temperature", "t", Kind::Temperature, (15.0, 60.0), "temperature of the liquor"),
+    item("temperature", "t", Kind::Temperature, (15.0, 100.0), "temperature of the liquor"),
 ];
 
 /// The hottest that sources stay at with alkali, °C.
