@@ -118,7 +118,7 @@ pub(crate) fn dye_bath(py: Python<'_>, given: Option<&Bound<'_, PyDict>>) -> PyR
         })?;
         for (name, value) in all.iter() {
             let name: String = name.extract()?;
-            let read = one_figure(&value, Kind::Fraction)
+            let read = one_figure(&value, Kind::OnFibre)
                 .or_else(|share| one_figure(&value, Kind::Concentration).map_err(|_| share));
             let (amount, typed) = read.map_err(|e| {
                 let plain = NotationError::new_err(format!(

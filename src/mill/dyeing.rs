@@ -2,7 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
-use crate::quantity::{Concentration, Fraction, Mass, Volume, Yield};
+use crate::quantity::{Concentration, Fraction, Mass, OnFibre, Volume, Yield};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] =
@@ -22,7 +22,7 @@ pub fn dye_mass<N: Number>(
     goods: Mass<N>,
     /// depth: share of the mass of the goods
     #[q("p", 0.0..=0.5)]
-    depth: Fraction<N>,
+    depth: OnFibre<N>,
     /// strength of the product, on that of the standard
     #[q("s", 0.2..=4.0)]
     strength: Yield<N>,

@@ -2,7 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
-use crate::quantity::{Density, Fraction, Mass, MassLoss, Regain, Volume};
+use crate::quantity::{Density, Fraction, Mass, MassLoss, OnFibre, Regain, Volume};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -81,11 +81,11 @@ pub fn emulsion_mass<N: Number>(
 pub fn fat_after_oiling<N: Number>(
     /// grease and oil on it before
     #[q("o₁", 0.0..=0.2)]
-    fat: Fraction<N>,
+    fat: OnFibre<N>,
     /// oil put on, on clean dry fibre
     #[q("o", 0.0..=0.2)]
-    oil: Fraction<N>,
-) -> Fraction<N> {
+    oil: OnFibre<N>,
+) -> OnFibre<N> {
     fat + oil
 }
 
@@ -118,11 +118,11 @@ pub fn regain_after_wetting<N: Number>(
 pub fn fat_after_washes<N: Number>(
     /// grease and oil before
     #[q("o₁", 0.0..=0.4)]
-    fat: Fraction<N>,
+    fat: OnFibre<N>,
     /// share that each wash takes of what it meets
     #[q("g", 0.0..=1.0)]
     removed: &[Fraction<N>],
-) -> Fraction<N> {
+) -> OnFibre<N> {
     fat * V::product(removed.map(|g| 1.0 - g))
 }
 

@@ -176,6 +176,8 @@ kinds! {
     CostPerMass, "cost per mass", "/kg", CostPerMass, -ANY, ANY, "4.20 /kg";
     /// Water as a share of the mass with its water: never a regain, which is on the dry mass.
     MoistureContent, "moisture content", "", Fraction, 0.0, 1.0, "14 %";
+    /// Oil, grease or dye on the mass of the fibre: may be more than the fibre weighs.
+    OnFibre, "share on the fibre", "", Fraction, 0.0, ANY, "5 %";
 }
 
 impl Kind {

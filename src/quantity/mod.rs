@@ -20,7 +20,7 @@ pub use kind::{
     Amount, Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor,
     Crimp, Density, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction,
     Frequency, Kind, Length, LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate,
-    MoistureContent, Money, OverWidth, Ratio, Reading, ReedCount, Regain, Sett, Shrinkage,
+    MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading, ReedCount, Regain, Sett, Shrinkage,
     SpecificVolume, Speed, Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness,
     TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
 };

@@ -11,8 +11,8 @@ use crate::number::V;
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::of_kind;
 use crate::quantity::{
-    Amount, Concentration, Fraction, Kind, LinearDensity, Mass, Ratio, Regain, Shrinkage, Volume,
-    Yield, unit,
+    Amount, Concentration, Fraction, Kind, LinearDensity, Mass, OnFibre, Ratio, Regain, Shrinkage,
+    Volume, Yield, unit,
 };
 use crate::table::{Block, Report};
 use crate::worked::Worked;
@@ -28,7 +28,7 @@ static ITEMS: [Item; 13] = [
         (0.0, 0.2),
         "regain that the recipe's shares are on",
     ),
-    item("depth", "p", Kind::Fraction, (0.0001, 0.1), "depth: dye on the mass of the goods"),
+    item("depth", "p", Kind::OnFibre, (0.0001, 0.1), "depth: dye on the mass of the goods"),
     item("strength", "s", Kind::Yield, (0.5, 4.0), "strength of the dye, on the standard"),
     item("liquor_ratio", "r", Kind::Ratio, (5.0, 60.0), "litres of liquor for a kilogram"),
     item("stock", "c", Kind::Concentration, (0.5, 100.0), "concentration of the stock solution"),
@@ -116,7 +116,7 @@ pub fn dye_bath(
         let goods = desk.figure("goods", &words, goods);
         let ratio: Ratio<_> = given.need(desk, "liquor_ratio")?;
         let liquor = desk.figure("liquor", "liquor", liquor_volume(goods, ratio));
-        let depth: Fraction<_> = given.need(desk, "depth")?;
+        let depth: OnFibre<_> = given.need(desk, "depth")?;
         let strength: Yield<_> = given.or(desk, "strength", 1.0)?;
         let dye = desk.figure("dye", "dye to weigh out", dye_mass(goods, depth, strength));
         let names = weigh(desk, additions, goods, liquor)?;
@@ -158,7 +158,7 @@ fn weigh<'t>(
             let c: Concentration<_> = desk.given("addition", &symbol, &words, &one.amount, typed);
             mass_in_liquor(liquor, c)
         } else {
-            let share: Fraction<_> = desk.given("addition", &symbol, &words, &one.amount, typed);
+            let share: OnFibre<_> = desk.given("addition", &symbol, &words, &one.amount, typed);
             let words = "strength, as the recipe means it";
             let full: Yield<_> = desk.given("strength", "s_a", words, &standard, None);
             dye_mass(goods, share, full)

@@ -6,7 +6,7 @@ use crate::fibre::{fibre_in_mass, mass_in_state, state_ratio};
 use crate::mill::{add_on, emulsion_mass, fat_after_oiling, regain_after_wetting, volume_of_mass};
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{figure, of_kind};
-use crate::quantity::{Amount, Density, Fraction, Kind, Mass, Regain, Volume, unit};
+use crate::quantity::{Amount, Density, Fraction, Kind, Mass, OnFibre, Regain, Volume, unit};
 use crate::table::Report;
 use crate::worked::Worked;
 
@@ -93,11 +93,12 @@ pub fn emulsion(given: &Given) -> Result<Particulars> {
         let words = "water put on, on clean dry fibre";
         let water_share = Fraction::from(water.v() / fibre.v());
         let water_share = desk.figure("water_share", words, water_share);
-        let fat = fat_after_oiling(fat, share);
+        let on = |share: Fraction<_>| OnFibre::from(share.v());
+        let fat = fat_after_oiling(on(fat), on(share));
         let fat = desk.figure("fat_after", "grease and oil on clean dry fibre, after", fat);
         let regain = regain_after_wetting(regain, water_share);
         let regain = desk.figure("regain_after", "water on clean dry fibre, after", regain);
-        let state = state_ratio(regain, fat, vegetable);
+        let state = state_ratio(regain, Fraction::from(fat.v()), vegetable);
         let words = "mass for each unit of clean dry fibre, after";
         let state = desk.figure("state_after", words, state);
         let mass = mass_in_state(fibre, state);
