@@ -9,20 +9,14 @@ from hankwise._hankwise import (
     Quantity,
     Working,
     _Measure,
+    _Measures,
     _Plain,
     _Plains,
 )
-from hankwise._mill_more import batch_run as batch_run
 from hankwise._mill_more import change_wheel as change_wheel
-from hankwise._mill_more import cloth_run as cloth_run
-from hankwise._mill_more import dryer_run as dryer_run
-from hankwise._mill_more import loom_run as loom_run
-from hankwise._mill_more import mule_run as mule_run
-from hankwise._mill_more import reel_run as reel_run
-from hankwise._mill_more import ring_frame_run as ring_frame_run
-from hankwise._mill_more import twister_run as twister_run
-from hankwise._mill_more import warping_run as warping_run
-from hankwise._mill_more import winder_run as winder_run
+from hankwise._mill_more import dye_bath as dye_bath
+from hankwise._mill_more import emulsion as emulsion
+from hankwise._mill_more import scour_liquor as scour_liquor
 
 @final
 class _AddOn(Formula):
@@ -238,25 +232,65 @@ class _CarryOver(Formula):
 carry_over: _CarryOver
 
 @final
-class _ComponentShare(Formula):
-    """Share of a component after it was fed, machine after machine, beside others.
+class _ConcentrationAfterChange(Formula):
+    """Concentration after the volume of the bath has changed: filled up, or boiled down.
 
-    b = a₁ / N₁ × a₂ / N₂
+    c₂ = c₁ × V₁ / V₂
 
-    carrying: ends that carry the component, at each machine
-    fed: all ends fed, at each machine
+    concentration: concentration before
+    before: volume before
+    after: volume after
     """
 
-    def __call__(self, carrying: _Plains, fed: _Plains) -> Quantity: ...
+    def __call__(self, concentration: _Measure, before: _Measure, after: _Measure) -> Quantity: ...
     def working(
         self,
-        carrying: _Plains,
-        fed: _Plains,
+        concentration: _Measure,
+        before: _Measure,
+        after: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["concentration", "before", "after"],
+        *,
+        concentration_after_change: _Measure,
+        concentration: _Measure = ...,
+        before: _Measure = ...,
+        after: _Measure = ...,
+    ) -> list[Quantity]: ...
 
-component_share: _ComponentShare
+concentration_after_change: _ConcentrationAfterChange
+
+@final
+class _ConcentrationFound(Formula):
+    """Concentration of what is dissolved in a volume of liquor.
+
+    c = 1000 × a / V
+
+    mass: mass dissolved
+    volume: liquor
+    """
+
+    def __call__(self, mass: _Measure, volume: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        volume: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "volume"],
+        *,
+        concentration_found: _Measure,
+        mass: _Measure = ...,
+        volume: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+concentration_found: _ConcentrationFound
 
 @final
 class _CorrectedWeigh(Formula):
@@ -384,120 +418,6 @@ class _CostShare(Formula):
 cost_share: _CostShare
 
 @final
-class _CountAfterDraftChange(Formula):
-    """Count after the draft alone was changed.
-
-    T₂ = T₁ × D₁ / D₂
-
-    count: count before
-    draft: draft before
-    after: draft after
-    """
-
-    def __call__(self, count: _Measure, draft: _Plain, after: _Plain) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        draft: _Plain,
-        after: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "draft", "after"],
-        *,
-        count_after_draft_change: _Measure,
-        count: _Measure = ...,
-        draft: _Plain = ...,
-        after: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_after_draft_change: _CountAfterDraftChange
-
-@final
-class _CountThroughDrafts(Formula):
-    """Count that comes out of drafts, with the ends fed together and what is lost on the way.
-
-    D = d₁ × d₂; T₂ = T₁ × N × (1 − w) / D
-
-    fed: count fed, of one end
-    doublings: doublings of all machines together
-    loss: share lost on the way
-    drafts: draft of each machine or zone
-    """
-
-    def __call__(
-        self,
-        fed: _Measure,
-        doublings: _Plain,
-        loss: _Plain,
-        drafts: _Plains,
-    ) -> Quantity: ...
-    def working(
-        self,
-        fed: _Measure,
-        doublings: _Plain,
-        loss: _Plain,
-        drafts: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fed", "doublings", "loss"],
-        *,
-        count_through_drafts: _Measure,
-        fed: _Measure = ...,
-        doublings: _Plain = ...,
-        loss: _Plain = ...,
-        drafts: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-count_through_drafts: _CountThroughDrafts
-
-@final
-class _CountToFeed(Formula):
-    """Count to feed for a count that is wanted, through a draft.
-
-    T₁ = T₂ × D / (N × (1 − w))
-
-    wanted: count wanted
-    doublings: ends fed together
-    loss: share lost on the way
-    draft: draft
-    """
-
-    def __call__(
-        self,
-        wanted: _Measure,
-        doublings: _Plain,
-        loss: _Plain,
-        draft: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        wanted: _Measure,
-        doublings: _Plain,
-        loss: _Plain,
-        draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wanted", "doublings", "loss", "draft"],
-        *,
-        count_to_feed: _Measure,
-        wanted: _Measure = ...,
-        doublings: _Plain = ...,
-        loss: _Plain = ...,
-        draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_to_feed: _CountToFeed
-
-@final
 class _DeliveredLength(Formula):
     """Slubbing delivered in a draw with a delivery wheel.
 
@@ -525,67 +445,6 @@ class _DeliveredLength(Formula):
     ) -> list[Quantity]: ...
 
 delivered_length: _DeliveredLength
-
-@final
-class _DeliveryForDraft(Formula):
-    """Slubbing to deliver in a draw of the mule for a draft.
-
-    d = S / D
-
-    travel: travel of the carriage
-    draft: draft
-    """
-
-    def __call__(self, travel: _Measure, draft: _Plain) -> Quantity: ...
-    def working(
-        self,
-        travel: _Measure,
-        draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["travel", "draft"],
-        *,
-        delivery_for_draft: _Measure,
-        travel: _Measure = ...,
-        draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-delivery_for_draft: _DeliveryForDraft
-
-@final
-class _DeliveryForTwist(Formula):
-    """Delivery of a spindle for a twist.
-
-    v = q × n / t
-
-    spindle: spindle speed
-    turns: turns of twist in a revolution
-    twist: twist
-    """
-
-    def __call__(self, spindle: _Measure, turns: _Plain, twist: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spindle: _Measure,
-        turns: _Plain,
-        twist: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle", "turns", "twist"],
-        *,
-        delivery_for_twist: _Measure,
-        spindle: _Measure = ...,
-        turns: _Plain = ...,
-        twist: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-delivery_for_twist: _DeliveryForTwist
 
 @final
 class _DeliveryWheel(Formula):
@@ -618,70 +477,6 @@ class _DeliveryWheel(Formula):
     ) -> list[Quantity]: ...
 
 delivery_wheel: _DeliveryWheel
-
-@final
-class _DoffInterval(Formula):
-    """Time from one doff to the next.
-
-    τ = k × g / P
-
-    spindles: spindles
-    package: yarn on a full package
-    output: output, all spindles together
-    """
-
-    def __call__(self, spindles: _Plain, package: _Measure, output: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spindles: _Plain,
-        package: _Measure,
-        output: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindles", "package", "output"],
-        *,
-        doff_interval: _Measure,
-        spindles: _Plain = ...,
-        package: _Measure = ...,
-        output: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-doff_interval: _DoffInterval
-
-@final
-class _Doffs(Formula):
-    """Times that all spindles are doffed for a mass of yarn; the last doff may not be full.
-
-    D = round up(m / (k × g) − 0.000001)
-
-    mass: yarn to make
-    spindles: spindles
-    package: yarn on a full package
-    """
-
-    def __call__(self, mass: _Measure, spindles: _Plain, package: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        spindles: _Plain,
-        package: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "spindles", "package"],
-        *,
-        doffs: _Plain,
-        mass: _Measure = ...,
-        spindles: _Plain = ...,
-        package: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-doffs: _Doffs
 
 @final
 class _DraftConstant(Formula):
@@ -819,144 +614,65 @@ class _Draws(Formula):
 draws: _Draws
 
 @final
-class _DrawsPerMinute(Formula):
-    """Draws of the mule in a minute.
+class _DyeLeft(Formula):
+    """Dye left in the bath when a share of it is on the goods.
 
-    r = 1 / (60 × τ)
+    d_l = d × (1 − E)
 
-    cycle: time of a draw, out and in
+    dye: dye put in
+    exhaustion: exhaustion: share of it on the goods
     """
 
-    def __call__(self, cycle: _Measure) -> Quantity: ...
-    def working(self, cycle: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cycle"],
-        *,
-        draws_per_minute: _Measure,
-        cycle: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-draws_per_minute: _DrawsPerMinute
-
-@final
-class _DrumsNeeded(Formula):
-    """Drums for a mass in a time, not yet rounded up to whole ones.
-
-    k = m / m₁
-
-    mass: mass to wind
-    each: mass that a drum winds in that time
-    """
-
-    def __call__(self, mass: _Measure, each: _Measure) -> Quantity: ...
+    def __call__(self, dye: _Measure, exhaustion: _Plain) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        each: _Measure,
+        dye: _Measure,
+        exhaustion: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "each"],
+        unknown: Literal["dye", "exhaustion"],
         *,
-        drums_needed: _Plain,
-        mass: _Measure = ...,
-        each: _Measure = ...,
+        dye_left: _Measure,
+        dye: _Measure = ...,
+        exhaustion: _Plain = ...,
     ) -> list[Quantity]: ...
 
-drums_needed: _DrumsNeeded
+dye_left: _DyeLeft
 
 @final
-class _EfficiencyFound(Formula):
-    """Efficiency: what was made over what would be made without a stop.
+class _DyeMass(Formula):
+    """Dye or auxiliary to weigh out, from its share of the mass of the goods.
 
-    η = a / c
+    d = m × p / s
 
-    made: made
-    calculated: calculated, without a stop
+    goods: goods, in the state that the recipe means
+    depth: depth: share of the mass of the goods
+    strength: strength of the product, on that of the standard
     """
 
-    def __call__(self, made: _Plain, calculated: _Plain) -> Quantity: ...
+    def __call__(self, goods: _Measure, depth: _Plain, strength: _Plain) -> Quantity: ...
     def working(
         self,
-        made: _Plain,
-        calculated: _Plain,
+        goods: _Measure,
+        depth: _Plain,
+        strength: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["made", "calculated"],
+        unknown: Literal["goods", "depth", "strength"],
         *,
-        efficiency_found: _Plain,
-        made: _Plain = ...,
-        calculated: _Plain = ...,
+        dye_mass: _Measure,
+        goods: _Measure = ...,
+        depth: _Plain = ...,
+        strength: _Plain = ...,
     ) -> list[Quantity]: ...
 
-efficiency_found: _EfficiencyFound
-
-@final
-class _EfficiencyWithStops(Formula):
-    """Efficiency of a machine that stops so often in an hour of running.
-
-    s = 60 × f × τ; η = 1 / (1 + s)
-
-    stops: stops, while it runs
-    stop: time of a stop
-    """
-
-    def __call__(self, stops: _Measure, stop: _Measure) -> Quantity: ...
-    def working(
-        self,
-        stops: _Measure,
-        stop: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["stops", "stop"],
-        *,
-        efficiency_with_stops: _Plain,
-        stops: _Measure = ...,
-        stop: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-efficiency_with_stops: _EfficiencyWithStops
-
-@final
-class _EfficiencyWithStopsOfPicks(Formula):
-    """Efficiency of a loom from its stops in a hundred thousand picks.
-
-    τ_r = 100000 / (60 × r); η = τ_r / (τ_r + s × τ)
-
-    stops: stops in a hundred thousand picks
-    stop: time of a stop
-    speed: picks in a minute, running
-    """
-
-    def __call__(self, stops: _Plain, stop: _Measure, speed: _Measure) -> Quantity: ...
-    def working(
-        self,
-        stops: _Plain,
-        stop: _Measure,
-        speed: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["stops", "stop", "speed"],
-        *,
-        efficiency_with_stops_of_picks: _Plain,
-        stops: _Plain = ...,
-        stop: _Measure = ...,
-        speed: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-efficiency_with_stops_of_picks: _EfficiencyWithStopsOfPicks
+dye_mass: _DyeMass
 
 @final
 class _EmulsionMass(Formula):
@@ -988,126 +704,103 @@ class _EmulsionMass(Formula):
 emulsion_mass: _EmulsionMass
 
 @final
-class _EndBreakRate(Formula):
-    """Ends that break, for a thousand spindles running an hour.
+class _ExhaustionFound(Formula):
+    """Exhaustion, from the bath before and after.
 
-    e = 1000 × b / (k × τ)
+    E = 1 − c₂ × V₂ / (c₁ × V₁)
 
-    breaks: ends broken
-    spindles: spindles
-    time: time
+    concentration: concentration of the dye before
+    before: bath before
+    left: concentration of the dye after
+    after: bath after
     """
 
-    def __call__(self, breaks: _Plain, spindles: _Plain, time: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        concentration: _Measure,
+        before: _Measure,
+        left: _Measure,
+        after: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        breaks: _Plain,
-        spindles: _Plain,
-        time: _Measure,
+        concentration: _Measure,
+        before: _Measure,
+        left: _Measure,
+        after: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["breaks", "spindles", "time"],
+        unknown: Literal["concentration", "before", "left", "after"],
         *,
-        end_break_rate: _Plain,
-        breaks: _Plain = ...,
-        spindles: _Plain = ...,
-        time: _Measure = ...,
+        exhaustion_found: _Plain,
+        concentration: _Measure = ...,
+        before: _Measure = ...,
+        left: _Measure = ...,
+        after: _Measure = ...,
     ) -> list[Quantity]: ...
 
-end_break_rate: _EndBreakRate
+exhaustion_found: _ExhaustionFound
 
 @final
-class _EndsInSections(Formula):
-    """Ends of a warp that is made in full sections.
+class _FatAfterOiling(Formula):
+    """Grease and oil on clean dry fibre after oiling.
 
-    N = b × S
+    o₂ = o₁ + o
 
-    section: ends in a section: the bobbins in the creel
-    sections: sections
+    fat: grease and oil on it before
+    oil: oil put on, on clean dry fibre
     """
 
-    def __call__(self, section: _Plain, sections: _Plain) -> Quantity: ...
+    def __call__(self, fat: _Plain, oil: _Plain) -> Quantity: ...
     def working(
         self,
-        section: _Plain,
-        sections: _Plain,
+        fat: _Plain,
+        oil: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["section", "sections"],
+        unknown: Literal["fat", "oil"],
         *,
-        ends_in_sections: _Plain,
-        section: _Plain = ...,
-        sections: _Plain = ...,
+        fat_after_oiling: _Plain,
+        fat: _Plain = ...,
+        oil: _Plain = ...,
     ) -> list[Quantity]: ...
 
-ends_in_sections: _EndsInSections
+fat_after_oiling: _FatAfterOiling
 
 @final
-class _EndsSpacing(Formula):
-    """How close the ends of a warp stand, from their number and its width.
+class _FatAfterWashes(Formula):
+    """Grease and oil left on clean dry fibre after washes that each take a share of it away.
 
-    n = N / (100 × B)
+    o₂ = o₁ × (1 − g₁) × (1 − g₂)
 
-    ends: ends
-    width: width of the warp
+    fat: grease and oil before
+    removed: share that each wash takes of what it meets
     """
 
-    def __call__(self, ends: _Plain, width: _Measure) -> Quantity: ...
+    def __call__(self, fat: _Plain, removed: _Plains) -> Quantity: ...
     def working(
         self,
-        ends: _Plain,
-        width: _Measure,
+        fat: _Plain,
+        removed: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "width"],
+        unknown: Literal["fat"],
         *,
-        ends_spacing: _Measure,
-        ends: _Plain = ...,
-        width: _Measure = ...,
+        fat_after_washes: _Plain,
+        fat: _Plain = ...,
+        removed: _Plains = ...,
     ) -> list[Quantity]: ...
 
-ends_spacing: _EndsSpacing
-
-@final
-class _FalseTwist(Formula):
-    """Twist that a yarn has while a false twister turns it.
-
-    t = n_y × η / v
-
-    turns: turns of the yarn in a minute
-    delivery: delivery
-    efficiency: share of the turns that the yarn takes on
-    """
-
-    def __call__(self, turns: _Measure, delivery: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(
-        self,
-        turns: _Measure,
-        delivery: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["turns", "delivery", "efficiency"],
-        *,
-        false_twist: _Measure,
-        turns: _Measure = ...,
-        delivery: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-false_twist: _FalseTwist
+fat_after_washes: _FatAfterWashes
 
 @final
 class _FeedRate(Formula):
@@ -1140,128 +833,6 @@ class _FeedRate(Formula):
     ) -> list[Quantity]: ...
 
 feed_rate: _FeedRate
-
-@final
-class _HanksOfSpindle(Formula):
-    """Hanks that a spindle delivers in a time.
-
-    h = 60 × n × τ × η / (t × l)
-
-    speed: spindle speed
-    twist: twist
-    time: time
-    efficiency: efficiency
-    hank: length of a hank
-    """
-
-    def __call__(
-        self,
-        speed: _Measure,
-        twist: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        hank: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        speed: _Measure,
-        twist: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        hank: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed", "twist", "time", "efficiency", "hank"],
-        *,
-        hanks_of_spindle: _Plain,
-        speed: _Measure = ...,
-        twist: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-        hank: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hanks_of_spindle: _HanksOfSpindle
-
-@final
-class _HanksPerHour(Formula):
-    """Hanks that a drum winds in an hour.
-
-    h = v × η / l
-
-    speed: winding speed
-    efficiency: efficiency
-    hank: length of a hank
-    """
-
-    def __call__(self, speed: _Measure, efficiency: _Plain, hank: _Measure) -> Quantity: ...
-    def working(
-        self,
-        speed: _Measure,
-        efficiency: _Plain,
-        hank: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed", "efficiency", "hank"],
-        *,
-        hanks_per_hour: _Measure,
-        speed: _Measure = ...,
-        efficiency: _Plain = ...,
-        hank: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hanks_per_hour: _HanksPerHour
-
-@final
-class _HanksPerHourFound(Formula):
-    """Hanks that a drum has wound in an hour, from what all have wound.
-
-    N = 1000000 × m / (T × l); h = N / (60 × τ × k)
-
-    mass: mass wound
-    count: count
-    hank: length of a hank
-    time: time
-    drums: drums
-    """
-
-    def __call__(
-        self,
-        mass: _Measure,
-        count: _Measure,
-        hank: _Measure,
-        time: _Measure,
-        drums: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        count: _Measure,
-        hank: _Measure,
-        time: _Measure,
-        drums: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "count", "hank", "time", "drums"],
-        *,
-        hanks_per_hour_found: _Measure,
-        mass: _Measure = ...,
-        count: _Measure = ...,
-        hank: _Measure = ...,
-        time: _Measure = ...,
-        drums: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-hanks_per_hour_found: _HanksPerHourFound
 
 @final
 class _HeadTime(Formula):
@@ -1322,97 +893,94 @@ class _HopperWeigh(Formula):
 hopper_weigh: _HopperWeigh
 
 @final
-class _LengthAfterStretches(Formula):
-    """Length of a warp after it was stretched, machine after machine.
+class _LeftAfterRinses(Formula):
+    """Share of what is dissolved in the carried liquor that is left after rinses, each well mixed.
 
-    L = L₀ × (1 + e₁) × (1 + e₂)
+    x = V_c / (V_c + V₁) × V_c / (V_c + V₂)
 
-    length: length before
-    stretches: stretch at each machine
+    carried: liquor that the goods carry into each rinse
+    rinses: clean water of each rinse
     """
 
-    def __call__(self, length: _Measure, stretches: _Plains) -> Quantity: ...
+    def __call__(self, carried: _Measure, rinses: _Measures) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        stretches: _Plains,
+        carried: _Measure,
+        rinses: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length"],
+        unknown: Literal["carried"],
         *,
-        length_after_stretches: _Measure,
-        length: _Measure = ...,
-        stretches: _Plains = ...,
+        left_after_rinses: _Plain,
+        carried: _Measure = ...,
+        rinses: _Measures = ...,
     ) -> list[Quantity]: ...
 
-length_after_stretches: _LengthAfterStretches
+left_after_rinses: _LeftAfterRinses
 
 @final
-class _LengthWound(Formula):
-    """Length that a drum winds in a time.
+class _LiquorCarried(Formula):
+    """Liquor that squeezed or drained goods carry to the next bowl.
 
-    Y = 60 × v × τ × η
+    V_c = f × p / ρ
 
-    speed: winding speed
-    time: time
-    efficiency: efficiency
+    fibre: dry goods
+    pickup: liquor left on them, on the dry mass
+    density: density of the liquor
     """
 
-    def __call__(self, speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
+    def __call__(self, fibre: _Measure, pickup: _Plain, density: _Measure) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
+        fibre: _Measure,
+        pickup: _Plain,
+        density: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "time", "efficiency"],
+        unknown: Literal["fibre", "pickup", "density"],
         *,
-        length_wound: _Measure,
-        speed: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
+        liquor_carried: _Measure,
+        fibre: _Measure = ...,
+        pickup: _Plain = ...,
+        density: _Measure = ...,
     ) -> list[Quantity]: ...
 
-length_wound: _LengthWound
+liquor_carried: _LiquorCarried
 
 @final
-class _LoadTime(Formula):
-    """Time of a machine for a number of loads.
+class _LiquorVolume(Formula):
+    """Liquor for a mass of goods, from the liquor ratio.
 
-    τ = n × (τ_r + τ_c)
+    V = m × r
 
-    loads: loads
-    running: running time of a load
-    change: time to empty and fill
+    mass: goods
+    liquor_ratio: litres of liquor for a kilogram of goods
     """
 
-    def __call__(self, loads: _Plain, running: _Measure, change: _Measure) -> Quantity: ...
+    def __call__(self, mass: _Measure, liquor_ratio: _Plain) -> Quantity: ...
     def working(
         self,
-        loads: _Plain,
-        running: _Measure,
-        change: _Measure,
+        mass: _Measure,
+        liquor_ratio: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["loads", "running", "change"],
+        unknown: Literal["mass", "liquor_ratio"],
         *,
-        load_time: _Measure,
-        loads: _Plain = ...,
-        running: _Measure = ...,
-        change: _Measure = ...,
+        liquor_volume: _Measure,
+        mass: _Measure = ...,
+        liquor_ratio: _Plain = ...,
     ) -> list[Quantity]: ...
 
-load_time: _LoadTime
+liquor_volume: _LiquorVolume
 
 @final
 class _LoomOutput(Formula):
@@ -1479,86 +1047,33 @@ class _LoomTime(Formula):
 loom_time: _LoomTime
 
 @final
-class _LoomsForWeaver(Formula):
-    """Looms that a weaver can mind, not yet rounded down.
+class _MassInLiquor(Formula):
+    """Mass of what is dissolved in a volume of liquor.
 
-    k = u / (60 × f × η × τ)
+    a = V × c / 1000
 
-    stops: stops of a loom, while it runs
-    attention: weaver's time for a stop
-    efficiency: efficiency of the loom
-    load: share of the weaver's time for it
+    volume: liquor
+    concentration: mass in a volume
     """
 
-    def __call__(
-        self,
-        stops: _Measure,
-        attention: _Measure,
-        efficiency: _Plain,
-        load: _Plain,
-    ) -> Quantity: ...
+    def __call__(self, volume: _Measure, concentration: _Measure) -> Quantity: ...
     def working(
         self,
-        stops: _Measure,
-        attention: _Measure,
-        efficiency: _Plain,
-        load: _Plain,
+        volume: _Measure,
+        concentration: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["stops", "attention", "efficiency", "load"],
+        unknown: Literal["volume", "concentration"],
         *,
-        looms_for_weaver: _Plain,
-        stops: _Measure = ...,
-        attention: _Measure = ...,
-        efficiency: _Plain = ...,
-        load: _Plain = ...,
+        mass_in_liquor: _Measure,
+        volume: _Measure = ...,
+        concentration: _Measure = ...,
     ) -> list[Quantity]: ...
 
-looms_for_weaver: _LoomsForWeaver
-
-@final
-class _MassWound(Formula):
-    """Mass that a drum winds in a time.
-
-    Y = 60 × v × τ × η; m = Y × T × 0.000001
-
-    speed: winding speed
-    time: time
-    efficiency: efficiency
-    count: count
-    """
-
-    def __call__(
-        self,
-        speed: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        speed: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed", "time", "efficiency", "count"],
-        *,
-        mass_wound: _Measure,
-        speed: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_wound: _MassWound
+mass_in_liquor: _MassInLiquor
 
 @final
 class _MuleDraft(Formula):
@@ -1676,137 +1191,6 @@ class _MuleTwist(Formula):
 mule_twist: _MuleTwist
 
 @final
-class _NetDraft(Formula):
-    """How many times finer the yarn is than one end of what was fed first: drafts over doublings.
-
-    D = d₁ × d₂ / N
-
-    doublings: doublings of all machines together
-    drafts: draft of each machine or zone
-    """
-
-    def __call__(self, doublings: _Plain, drafts: _Plains) -> Quantity: ...
-    def working(
-        self,
-        doublings: _Plain,
-        drafts: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["doublings"],
-        *,
-        net_draft: _Plain,
-        doublings: _Plain = ...,
-        drafts: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-net_draft: _NetDraft
-
-@final
-class _PassageTime(Formula):
-    """Time of cloth that runs through a machine, several times if need be.
-
-    τ_r = L / (60 × v); τ = n × (τ_r + τ_c)
-
-    length: length of the cloth
-    speed: speed of the cloth
-    passages: passages
-    change: time for a passage beside running: sewing on, threading
-    """
-
-    def __call__(
-        self,
-        length: _Measure,
-        speed: _Measure,
-        passages: _Plain,
-        change: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        length: _Measure,
-        speed: _Measure,
-        passages: _Plain,
-        change: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["length", "speed", "passages", "change"],
-        *,
-        passage_time: _Measure,
-        length: _Measure = ...,
-        speed: _Measure = ...,
-        passages: _Plain = ...,
-        change: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-passage_time: _PassageTime
-
-@final
-class _PeopleNeeded(Formula):
-    """People for a number of machines or spindles.
-
-    p = round up(k / a − 0.000001)
-
-    machines: machines, spindles or drums
-    each: of them for each person
-    """
-
-    def __call__(self, machines: _Plain, each: _Plain) -> Quantity: ...
-    def working(
-        self,
-        machines: _Plain,
-        each: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["machines", "each"],
-        *,
-        people_needed: _Plain,
-        machines: _Plain = ...,
-        each: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-people_needed: _PeopleNeeded
-
-@final
-class _PicksInTime(Formula):
-    """Picks that a loom puts in in a time.
-
-    p = 60 × r × τ × η
-
-    speed: picks in a minute
-    time: time
-    efficiency: efficiency
-    """
-
-    def __call__(self, speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(
-        self,
-        speed: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed", "time", "efficiency"],
-        *,
-        picks_in_time: _Plain,
-        speed: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-picks_in_time: _PicksInTime
-
-@final
 class _PiecesFromYarn(Formula):
     """Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 
@@ -1839,35 +1223,6 @@ class _PiecesFromYarn(Formula):
 pieces_from_yarn: _PiecesFromYarn
 
 @final
-class _RateOfYarn(Formula):
-    """Mass of yarn in an hour, from the length delivered in a minute.
-
-    P = 0.00006 × v × T
-
-    speed: yarn delivered
-    count: count
-    """
-
-    def __call__(self, speed: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        speed: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed", "count"],
-        *,
-        rate_of_yarn: _Measure,
-        speed: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-rate_of_yarn: _RateOfYarn
-
-@final
 class _Realisation(Formula):
     """Goods made as a share of the material taken in, both on clean dry fibre.
 
@@ -1897,147 +1252,65 @@ class _Realisation(Formula):
 realisation: _Realisation
 
 @final
-class _ReelDoffs(Formula):
-    """Doffs of a reel for a number of hanks; the last may not be full.
+class _RegainAfterWetting(Formula):
+    """Water on clean dry fibre after wetting.
 
-    D = round up(N / p − 0.000001)
+    R₂ = R₁ + e
 
-    hanks: hanks to reel
-    positions: hanks reeled side by side
+    regain: water on it before
+    water: water put on, on clean dry fibre
     """
 
-    def __call__(self, hanks: _Plain, positions: _Plain) -> Quantity: ...
+    def __call__(self, regain: _Plain, water: _Plain) -> Quantity: ...
     def working(
         self,
-        hanks: _Plain,
-        positions: _Plain,
+        regain: _Plain,
+        water: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["hanks", "positions"],
+        unknown: Literal["regain", "water"],
         *,
-        reel_doffs: _Plain,
-        hanks: _Plain = ...,
-        positions: _Plain = ...,
+        regain_after_wetting: _Plain,
+        regain: _Plain = ...,
+        water: _Plain = ...,
     ) -> list[Quantity]: ...
 
-reel_doffs: _ReelDoffs
+regain_after_wetting: _RegainAfterWetting
 
 @final
-class _ReelingTime(Formula):
-    """Time of a reel for a number of doffs.
+class _ScouringLoss(Formula):
+    """Loss of mass of an oiled yarn or cloth when its oil is scoured out, at equal regain.
 
-    τ_r = n / (60 × r); τ = D × (τ_r + τ_c)
+    m = (o₁ − o₂) / (1 + R + o₁)
 
-    doffs: doffs
-    turns: turns of the reel for a hank
-    speed: speed of the reel
-    change: time between doffs: tying, lacing, taking off, piecing up
+    fat: oil on clean dry fibre before
+    left: oil on clean dry fibre after
+    regain: water on clean dry fibre, before and after
     """
 
-    def __call__(
-        self,
-        doffs: _Plain,
-        turns: _Plain,
-        speed: _Measure,
-        change: _Measure,
-    ) -> Quantity: ...
+    def __call__(self, fat: _Plain, left: _Plain, regain: _Plain) -> Quantity: ...
     def working(
         self,
-        doffs: _Plain,
-        turns: _Plain,
-        speed: _Measure,
-        change: _Measure,
+        fat: _Plain,
+        left: _Plain,
+        regain: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["doffs", "turns", "speed", "change"],
+        unknown: Literal["fat", "left", "regain"],
         *,
-        reeling_time: _Measure,
-        doffs: _Plain = ...,
-        turns: _Plain = ...,
-        speed: _Measure = ...,
-        change: _Measure = ...,
+        scouring_loss: _Plain,
+        fat: _Plain = ...,
+        left: _Plain = ...,
+        regain: _Plain = ...,
     ) -> list[Quantity]: ...
 
-reeling_time: _ReelingTime
-
-@final
-class _RolledSpeed(Formula):
-    """Turns in a minute of a yarn that rolls on a drum, a disc or the top of a flyer.
-
-    n_y = n × D / d
-
-    drum_speed: speed of the drum
-    drum: diameter of the drum
-    yarn: diameter of the yarn
-    """
-
-    def __call__(self, drum_speed: _Measure, drum: _Measure, yarn: _Measure) -> Quantity: ...
-    def working(
-        self,
-        drum_speed: _Measure,
-        drum: _Measure,
-        yarn: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["drum_speed", "drum", "yarn"],
-        *,
-        rolled_speed: _Measure,
-        drum_speed: _Measure = ...,
-        drum: _Measure = ...,
-        yarn: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-rolled_speed: _RolledSpeed
-
-@final
-class _SectionWarpingTime(Formula):
-    """Time to warp a number of sections, without beaming.
-
-    τ_r = W / (60 × v); τ = S × (τ_r + τ_c)
-
-    sections: sections
-    length: length of the warp
-    speed: warping speed
-    change: time for a section beside running: leasing, tying, mending
-    """
-
-    def __call__(
-        self,
-        sections: _Plain,
-        length: _Measure,
-        speed: _Measure,
-        change: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        sections: _Plain,
-        length: _Measure,
-        speed: _Measure,
-        change: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sections", "length", "speed", "change"],
-        *,
-        section_warping_time: _Measure,
-        sections: _Plain = ...,
-        length: _Measure = ...,
-        speed: _Measure = ...,
-        change: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-section_warping_time: _SectionWarpingTime
+scouring_loss: _ScouringLoss
 
 @final
 class _SingleFromSlubbing(Formula):
@@ -2139,92 +1412,6 @@ class _SlubbingForSingle(Formula):
 slubbing_for_single: _SlubbingForSingle
 
 @final
-class _SpindleFrameOutput(Formula):
-    """What a frame of spindles spins in an hour.
-
-    v = n / t; P = 0.00006 × k × v × T × η
-
-    spindles: spindles
-    speed: spindle speed
-    twist: twist
-    count: count of the yarn delivered
-    efficiency: efficiency
-    """
-
-    def __call__(
-        self,
-        spindles: _Plain,
-        speed: _Measure,
-        twist: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindles: _Plain,
-        speed: _Measure,
-        twist: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindles", "speed", "twist", "count", "efficiency"],
-        *,
-        spindle_frame_output: _Measure,
-        spindles: _Plain = ...,
-        speed: _Measure = ...,
-        twist: _Measure = ...,
-        count: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-spindle_frame_output: _SpindleFrameOutput
-
-@final
-class _SpindleFromTravellers(Formula):
-    """Spindle speed from the speed of the traveller at two diameters of winding.
-
-    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂)
-
-    at_large: traveller speed at the large diameter
-    large: large diameter
-    at_small: traveller speed at the small diameter
-    small: small diameter
-    """
-
-    def __call__(
-        self,
-        at_large: _Measure,
-        large: _Measure,
-        at_small: _Measure,
-        small: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        at_large: _Measure,
-        large: _Measure,
-        at_small: _Measure,
-        small: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["at_large", "large", "at_small", "small"],
-        *,
-        spindle_from_travellers: _Measure,
-        at_large: _Measure = ...,
-        large: _Measure = ...,
-        at_small: _Measure = ...,
-        small: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-spindle_from_travellers: _SpindleFromTravellers
-
-@final
 class _SpindleOutput(Formula):
     """Mass of yarn that a spindle delivers in a time, from its front roller.
 
@@ -2302,110 +1489,33 @@ class _SpindleSpeed(Formula):
 spindle_speed: _SpindleSpeed
 
 @final
-class _SpindlesForBalance(Formula):
-    """Spindles of the next machine that keep up with those before it.
+class _StockVolume(Formula):
+    """Stock solution that holds a mass of dye.
 
-    k₂ = n × v₁ × k₁ / (D × v₂)
+    V = 1000 × d / c
 
-    doublings: ends fed together at the machine before
-    speed: front roller speed of the machine before
-    heads: heads or spindles of the machine before
-    draft: draft
-    next: front roller speed of the next machine
+    dye: dye wanted
+    stock: concentration of the stock solution
     """
 
-    def __call__(
-        self,
-        doublings: _Plain,
-        speed: _Measure,
-        heads: _Plain,
-        draft: _Plain,
-        next: _Measure,
-    ) -> Quantity: ...
+    def __call__(self, dye: _Measure, stock: _Measure) -> Quantity: ...
     def working(
         self,
-        doublings: _Plain,
-        speed: _Measure,
-        heads: _Plain,
-        draft: _Plain,
-        next: _Measure,
+        dye: _Measure,
+        stock: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["doublings", "speed", "heads", "draft", "next"],
+        unknown: Literal["dye", "stock"],
         *,
-        spindles_for_balance: _Plain,
-        doublings: _Plain = ...,
-        speed: _Measure = ...,
-        heads: _Plain = ...,
-        draft: _Plain = ...,
-        next: _Measure = ...,
+        stock_volume: _Measure,
+        dye: _Measure = ...,
+        stock: _Measure = ...,
     ) -> list[Quantity]: ...
 
-spindles_for_balance: _SpindlesForBalance
-
-@final
-class _SpindlesForMinder(Formula):
-    """Spindles that a minder can piece for, not yet rounded down.
-
-    k = 1000 × u / (e × τ)
-
-    breaks: ends broken in a thousand spindle hours
-    piecing: time for a piecing
-    load: share of the minder's time for it
-    """
-
-    def __call__(self, breaks: _Plain, piecing: _Measure, load: _Plain) -> Quantity: ...
-    def working(
-        self,
-        breaks: _Plain,
-        piecing: _Measure,
-        load: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["breaks", "piecing", "load"],
-        *,
-        spindles_for_minder: _Plain,
-        breaks: _Plain = ...,
-        piecing: _Measure = ...,
-        load: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-spindles_for_minder: _SpindlesForMinder
-
-@final
-class _SpindlesIdle(Formula):
-    """Share of the spindles that stand idle because ends are broken.
-
-    i = 0.75 × e / 1000 × τ
-
-    breaks: ends broken in a thousand spindle hours
-    patrol: time of a round
-    """
-
-    def __call__(self, breaks: _Plain, patrol: _Measure) -> Quantity: ...
-    def working(
-        self,
-        breaks: _Plain,
-        patrol: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["breaks", "patrol"],
-        *,
-        spindles_idle: _Plain,
-        breaks: _Plain = ...,
-        patrol: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-spindles_idle: _SpindlesIdle
+stock_volume: _StockVolume
 
 @final
 class _TapePitch(Formula):
@@ -2435,51 +1545,6 @@ class _TapePitch(Formula):
     ) -> list[Quantity]: ...
 
 tape_pitch: _TapePitch
-
-@final
-class _TimeForHanks(Formula):
-    """Time to wind a mass, from the hanks that a drum winds in an hour.
-
-    N = 1000000 × m / (T × l); τ = N / (60 × h × k)
-
-    mass: mass to wind
-    count: count
-    hank: length of a hank
-    rate: hanks that a drum winds, with stops
-    drums: drums at work
-    """
-
-    def __call__(
-        self,
-        mass: _Measure,
-        count: _Measure,
-        hank: _Measure,
-        rate: _Measure,
-        drums: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        count: _Measure,
-        hank: _Measure,
-        rate: _Measure,
-        drums: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "count", "hank", "rate", "drums"],
-        *,
-        time_for_hanks: _Measure,
-        mass: _Measure = ...,
-        count: _Measure = ...,
-        hank: _Measure = ...,
-        rate: _Measure = ...,
-        drums: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-time_for_hanks: _TimeForHanks
 
 @final
 class _TimeForLength(Formula):
@@ -2592,38 +1657,6 @@ class _TrainRatio(Formula):
     ) -> Working: ...
 
 train_ratio: _TrainRatio
-
-@final
-class _TransferCoefficient(Formula):
-    """Share of what lies on the card's cylinder that goes over to the doffer in a turn of it.
-
-    m_t = P / (60 × n); q = m_t / m
-
-    rate: mass that the card delivers
-    cylinder: turns of the cylinder
-    load: fibre on the cylinder, all round
-    """
-
-    def __call__(self, rate: _Measure, cylinder: _Measure, load: _Measure) -> Quantity: ...
-    def working(
-        self,
-        rate: _Measure,
-        cylinder: _Measure,
-        load: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["rate", "cylinder", "load"],
-        *,
-        transfer_coefficient: _Plain,
-        rate: _Measure = ...,
-        cylinder: _Measure = ...,
-        load: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-transfer_coefficient: _TransferCoefficient
 
 @final
 class _TurnsAtHead(Formula):
@@ -2766,47 +1799,6 @@ class _TwistConstant(Formula):
 twist_constant: _TwistConstant
 
 @final
-class _TwistFromTravellers(Formula):
-    """Twist of a ring yarn from the speed of the traveller at two diameters of winding.
-
-    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = n_s / v
-
-    at_large: traveller speed at the large diameter
-    large: large diameter
-    at_small: traveller speed at the small diameter
-    small: small diameter
-    """
-
-    def __call__(
-        self,
-        at_large: _Measure,
-        large: _Measure,
-        at_small: _Measure,
-        small: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        at_large: _Measure,
-        large: _Measure,
-        at_small: _Measure,
-        small: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["at_large", "large", "at_small", "small"],
-        *,
-        twist_from_travellers: _Measure,
-        at_large: _Measure = ...,
-        large: _Measure = ...,
-        at_small: _Measure = ...,
-        small: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_from_travellers: _TwistFromTravellers
-
-@final
 class _TwistWheel(Formula):
     """The twist wheel that would give the wanted turns in a draw.
 
@@ -2938,68 +1930,33 @@ class _VolumeOfMass(Formula):
 volume_of_mass: _VolumeOfMass
 
 @final
-class _WaterToDry(Formula):
-    """Water to dry off goods.
+class _WaterToFill(Formula):
+    """Water to fill the bath up, beside what solutions and wet goods bring.
 
-    w = d × (R₁ − R₂)
+    V_w = V − (V_i₁ + V_i₂)
 
-    dry: oven-dry mass of the goods
-    before: water in them before, on the dry mass
-    after: water in them after, on the dry mass
+    liquor: liquor wanted
+    parts: what is in it already: stock solutions, water in the goods
     """
 
-    def __call__(self, dry: _Measure, before: _Plain, after: _Plain) -> Quantity: ...
+    def __call__(self, liquor: _Measure, parts: _Measures) -> Quantity: ...
     def working(
         self,
-        dry: _Measure,
-        before: _Plain,
-        after: _Plain,
+        liquor: _Measure,
+        parts: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["dry", "before", "after"],
+        unknown: Literal["liquor"],
         *,
-        water_to_dry: _Measure,
-        dry: _Measure = ...,
-        before: _Plain = ...,
-        after: _Plain = ...,
+        water_to_fill: _Measure,
+        liquor: _Measure = ...,
+        parts: _Measures = ...,
     ) -> list[Quantity]: ...
 
-water_to_dry: _WaterToDry
-
-@final
-class _WeftInsertion(Formula):
-    """Weft that a loom puts in, while it runs.
-
-    v = r × B × (1 + c)
-
-    speed: picks in a minute
-    width: width that a pick crosses
-    crimp: crimp of the weft
-    """
-
-    def __call__(self, speed: _Measure, width: _Measure, crimp: _Plain) -> Quantity: ...
-    def working(
-        self,
-        speed: _Measure,
-        width: _Measure,
-        crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed", "width", "crimp"],
-        *,
-        weft_insertion: _Measure,
-        speed: _Measure = ...,
-        width: _Measure = ...,
-        crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-weft_insertion: _WeftInsertion
+water_to_fill: _WaterToFill
 
 @final
 class _WheelForDraft(Formula):
@@ -3221,64 +2178,6 @@ class _WhirlRatio(Formula):
     ) -> list[Quantity]: ...
 
 whirl_ratio: _WhirlRatio
-
-@final
-class _WholeLoads(Formula):
-    """Loads of a machine for a mass of goods.
-
-    n = round up(m / g − 0.000001)
-
-    mass: mass of the goods
-    load: mass of the largest load
-    """
-
-    def __call__(self, mass: _Measure, load: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        load: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "load"],
-        *,
-        whole_loads: _Plain,
-        mass: _Measure = ...,
-        load: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-whole_loads: _WholeLoads
-
-@final
-class _WholePackages(Formula):
-    """Full packages that a mass of yarn makes; what is over fills no other.
-
-    p = round down(m / g + 0.000001)
-
-    mass: yarn wound
-    net: yarn on a full package
-    """
-
-    def __call__(self, mass: _Measure, net: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        net: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "net"],
-        *,
-        whole_packages: _Plain,
-        mass: _Measure = ...,
-        net: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-whole_packages: _WholePackages
 
 @final
 class _WoundLength(Formula):

@@ -162,6 +162,8 @@ fn has_a_base(kind: Kind) -> bool {
             | Kind::Margin
             | Kind::MarkUp
             | Kind::ShareOfSales
+            | Kind::Regain
+            | Kind::MoistureContent
     )
 }
 

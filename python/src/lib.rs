@@ -6,6 +6,7 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod article;
+mod asked;
 mod ball;
 mod call;
 mod check_weights;
@@ -23,6 +24,7 @@ mod inputs;
 mod job;
 mod machines;
 mod make;
+mod moisture;
 mod money;
 mod out;
 mod particulars;
@@ -35,6 +37,7 @@ mod rounding;
 mod settings;
 mod weave;
 mod week;
+mod wet;
 mod wheels;
 mod working;
 mod wraps;
@@ -140,6 +143,13 @@ fn room_functions<'py>(
     m: &Bound<'py, PyModule>,
 ) -> PyResult<Vec<Bound<'py, PyCFunction>>> {
     Ok(match room {
+        "fibre" => vec![
+            wrap_pyfunction!(moisture::allowance, m)?,
+            wrap_pyfunction!(moisture::allowances, m)?,
+            wrap_pyfunction!(moisture::equilibrium_regain, m)?,
+            wrap_pyfunction!(moisture::humidity_for_regain, m)?,
+            wrap_pyfunction!(moisture::invoice, m)?,
+        ],
         "yarn" => vec![
             wrap_pyfunction!(yarn::parse, m)?,
             wrap_pyfunction!(wraps::wraps, m)?,
@@ -181,6 +191,9 @@ fn room_functions<'py>(
             wrap_pyfunction!(machines::cloth_run, m)?,
             wrap_pyfunction!(machines::batch_run, m)?,
             wrap_pyfunction!(machines::dryer_run, m)?,
+            wrap_pyfunction!(wet::emulsion, m)?,
+            wrap_pyfunction!(wet::scour_liquor, m)?,
+            wrap_pyfunction!(wet::dye_bath, m)?,
         ],
         _ => vec![],
     })

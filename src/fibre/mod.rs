@@ -1,11 +1,17 @@
 //! The fibre: water on it, what is clean of it, how fine it is.
 
+mod allowance;
+mod equilibrium;
 mod fineness;
+mod invoice;
 mod moisture;
 mod raw;
 mod tables;
 
+pub use allowance::{allowance, allowances};
+pub use equilibrium::{equilibrium_regain, humidity_for_regain};
 pub use fineness::*;
+pub use invoice::{Allowance, invoice, invoice_items};
 pub use moisture::*;
 pub use raw::*;
 
@@ -14,5 +20,11 @@ pub(crate) use tables::TABLES;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] =
-    &[fineness::FORMULAS, moisture::FORMULAS, raw::FORMULAS];
+pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    fineness::FORMULAS,
+    moisture::FORMULAS[0],
+    moisture::FORMULAS[1],
+    moisture::FORMULAS[2],
+    moisture::FORMULAS[3],
+    raw::FORMULAS,
+];

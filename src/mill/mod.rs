@@ -6,9 +6,11 @@ mod change;
 mod cost;
 mod costing;
 mod drafting;
+mod dyeing;
 mod gearing;
 mod hold_up;
 mod jobs;
+mod liquor;
 mod loss;
 mod machines;
 mod minding;
@@ -26,6 +28,7 @@ mod tariff;
 mod tariffs;
 mod weaving;
 mod week;
+mod wet;
 mod wheels;
 mod winders;
 
@@ -35,9 +38,11 @@ pub use change::*;
 pub use cost::*;
 pub use costing::{CostedStage, Costing};
 pub use drafting::*;
+pub use dyeing::*;
 pub use gearing::*;
 pub use hold_up::*;
 pub use jobs::*;
+pub use liquor::*;
 pub use loss::*;
 pub use machines::*;
 pub use minding::*;
@@ -53,6 +58,7 @@ pub use tariff::*;
 pub use tariffs::Tariffs;
 pub use weaving::*;
 pub use week::{Lot, Machine, MachineWeek, Order, SHADES, Visit, Week, lightness, week};
+pub use wet::*;
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 pub use winders::*;
 
@@ -69,6 +75,8 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     drafting::FORMULAS,
     gearing::FORMULAS,
     hold_up::FORMULAS,
+    dyeing::FORMULAS,
+    liquor::FORMULAS,
     loss::FORMULAS,
     machines::FORMULAS,
     minding::FORMULAS,

@@ -1,18 +1,27 @@
-//! Oil and emulsion before teasing.
+//! Oil and water: put on before teasing, washed out of the yarn.
 
 use crate::formula::{Formula, formula};
-use crate::number::Number;
-use crate::quantity::{Density, Fraction, Mass, Volume};
+use crate::number::{Number, V};
+use crate::quantity::{Density, Fraction, Mass, MassLoss, OnFibre, Regain, Volume};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&ADD_ON, &VOLUME_OF_MASS, &EMULSION_MASS];
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &ADD_ON,
+    &VOLUME_OF_MASS,
+    &EMULSION_MASS,
+    &FAT_AFTER_OILING,
+    &REGAIN_AFTER_WETTING,
+    &FAT_AFTER_WASHES,
+    &SCOURING_LOSS,
+];
 
 /// Oil or water to put on clean dry fibre.
 #[formula(
     result = "a",
     sources = ["practice"],
     limits = ["the share is on clean dry fibre, not on the wool as weighed", "woollen oil is commonly 3 to 10 % (from memory)"],
-    slips = ["taking the share of the oiled mass"]
+    slips = ["taking the share of the oiled mass"],
+    cautions = ["oil"]
 )]
 pub fn add_on<N: Number>(
     /// clean dry fibre
@@ -59,4 +68,82 @@ pub fn emulsion_mass<N: Number>(
     oil_share: Fraction<N>,
 ) -> Mass<N> {
     oil / oil_share
+}
+
+/// Grease and oil on clean dry fibre after oiling.
+#[formula(
+    result = "o₂",
+    sources = ["definition"],
+    limits = ["both on clean dry fibre"],
+    slips = ["taking the new oil of the greasy mass"],
+    cautions = ["oil"]
+)]
+pub fn fat_after_oiling<N: Number>(
+    /// grease and oil on it before
+    #[q("o₁", 0.0..=0.2)]
+    fat: OnFibre<N>,
+    /// oil put on, on clean dry fibre
+    #[q("o", 0.0..=0.2)]
+    oil: OnFibre<N>,
+) -> OnFibre<N> {
+    fat + oil
+}
+
+/// Water on clean dry fibre after wetting.
+#[formula(
+    result = "R₂",
+    sources = ["definition"],
+    limits = ["both on clean dry fibre; what dries off while the stack lies is not counted"],
+    slips = ["taking the water of the mass as weighed", "leaving out the water of the emulsion"]
+)]
+pub fn regain_after_wetting<N: Number>(
+    /// water on it before
+    #[q("R₁", 0.0..=0.4)]
+    regain: Regain<N>,
+    /// water put on, on clean dry fibre
+    #[q("e", 0.0..=0.3)]
+    water: Fraction<N>,
+) -> Regain<N> {
+    regain + water
+}
+
+/// Grease and oil left on clean dry fibre after washes that each take a share of it away.
+#[formula(
+    result = "o₂",
+    sources = ["definition"],
+    limits = ["the shares are found by test, wash by wash; later washes take away a smaller share, and none takes the last of it", "about 0.5 % stays on a scoured woollen yarn (from memory)"],
+    slips = ["adding the shares: two washes that each take 80 % leave 4 %, not nothing"],
+    cautions = ["scouring"]
+)]
+pub fn fat_after_washes<N: Number>(
+    /// grease and oil before
+    #[q("o₁", 0.0..=0.4)]
+    fat: OnFibre<N>,
+    /// share that each wash takes of what it meets
+    #[q("g", 0.0..=1.0)]
+    removed: &[Fraction<N>],
+) -> OnFibre<N> {
+    fat * V::product(removed.map(|g| 1.0 - g))
+}
+
+/// Loss of mass of an oiled yarn or cloth when its oil is scoured out, at equal regain.
+#[formula(
+    result = "m",
+    sources = ["definition"],
+    limits = ["no fibre is lost; without water and with nothing left it is o/(1 + o)"],
+    slips = ["taking the oil on fibre for the loss: 5 % on fibre are 4.8 % of the oiled mass"],
+    cautions = ["scouring"]
+)]
+pub fn scouring_loss<N: Number>(
+    /// oil on clean dry fibre before
+    #[q("o₁", 0.0..=0.2)]
+    fat: Fraction<N>,
+    /// oil on clean dry fibre after
+    #[q("o₂", 0.0..=0.02)]
+    left: Fraction<N>,
+    /// water on clean dry fibre, before and after
+    #[q("R", 0.0..=0.3)]
+    regain: Regain<N>,
+) -> MassLoss<N> {
+    (fat - left) / (1.0 + regain + fat)
 }

@@ -180,6 +180,10 @@ kinds! {
     MarkUp, "mark-up on the cost", "", Fraction, -1.0, ANY, "40 %";
     /// A cost as a share of what was sold.
     ShareOfSales, "share of sales", "", Fraction, 0.0, ANY, "57 %";
+    /// Water as a share of the mass with its water: never a regain, which is on the dry mass.
+    MoistureContent, "moisture content", "", Fraction, 0.0, 1.0, "14 %";
+    /// Oil, grease or dye on the mass of the fibre: may be more than the fibre weighs.
+    OnFibre, "share on the fibre", "", Fraction, 0.0, ANY, "5 %";
 }
 
 impl Kind {

@@ -20,9 +20,10 @@ pub use kind::{
     Amount, Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor,
     Crimp, Density, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction,
     Frequency, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass, MassLoss,
-    MassPerArea, MassRate, Money, OverWidth, Ratio, Reading, ReedCount, Regain, Sett, ShareOfSales,
-    Shrinkage, SpecificVolume, Speed, Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness,
-    TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
+    MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading, ReedCount,
+    Regain, Sett, ShareOfSales, Shrinkage, SpecificVolume, Speed, Stress, Stretch, TakeUp,
+    Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction,
+    Typed, Volume, Yield,
 };
 pub(crate) use lookup::refuse_knitting_word;
 pub use lookup::{convert, pair, unit};

@@ -7,7 +7,7 @@ use crate::error::Result;
 use crate::mill;
 use crate::number::Number;
 use crate::plan::given::Ask;
-use crate::quantity::{Fraction, Regain};
+use crate::quantity::{Fraction, OnFibre};
 
 /// Puts oil and water on.
 #[derive(Clone, Debug)]
@@ -58,9 +58,10 @@ impl Stage for Oil {
     ) -> Flow<N> {
         let (share, water): (Fraction<N>, Fraction<N>) =
             (values.get(self.share), values.get(self.water));
-        let fat = Fraction::from(flow.fat.v() + share.v());
+        let on = |share: Fraction<N>| OnFibre::from(share.v());
+        let fat = Fraction::from(mill::fat_after_oiling(on(flow.fat), on(share)).v());
         let fat = named(Self::NAME, "fat", "grease and oil on clean dry fibre, on leaving", fat);
-        let regain = Regain::from(flow.regain.v() + water.v());
+        let regain = mill::regain_after_wetting(flow.regain, water);
         let regain = named(Self::NAME, "regain", "water on clean dry fibre, on leaving", regain);
         // Where there is no fat at all none of it is oil.
         let oil = (flow.oil * flow.fat.v() + share.v()) / fat.v().max(f64::MIN_POSITIVE);

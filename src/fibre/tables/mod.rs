@@ -1,0 +1,15 @@
+//! Handbook tables of the fibre.
+
+mod densities;
+pub(super) mod moisture;
+
+use crate::handbook::Table;
+
+/// The tables of this room.
+pub(crate) const TABLES: &[&Table] = &[
+    &densities::DENSITIES,
+    &moisture::ALLOWANCES,
+    &moisture::ATMOSPHERES,
+    &moisture::AT_STANDARD,
+    &moisture::WOOL_ISOTHERM,
+];

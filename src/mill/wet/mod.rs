@@ -1,0 +1,9 @@
+//! Oil and water, scour liquor and dye bath for a lot: the formulas in a chain.
+
+mod dye;
+mod emulsion;
+mod scour;
+
+pub use dye::{Addition, dye_bath, dye_bath_items};
+pub use emulsion::{emulsion, emulsion_items};
+pub use scour::{scour_liquor, scour_liquor_items};

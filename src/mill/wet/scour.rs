@@ -1,0 +1,154 @@
+//! Scour liquor for a lot.
+
+use crate::asked::{Given, Item, block, item};
+use crate::error::{Error, Result};
+use crate::fibre::oven_dry_mass;
+use crate::mill::{left_after_rinses, liquor_carried, liquor_volume, mass_in_liquor};
+use crate::particulars::Particulars;
+use crate::quantity::print::of_kind;
+use crate::quantity::{
+    Amount, Concentration, Count, Density, Kind, Mass, Ratio, Regain, Temperature, Volume, unit,
+};
+use crate::table::{Block, Report};
+
+static ITEMS: [Item; 9] = [
+    item("mass", "m", Kind::Mass, (0.1, 2000.0), "wool as weighed"),
+    item("regain", "R", Kind::Regain, (0.0, 0.4), "its water on the dry mass"),
+    item("liquor_ratio", "r", Kind::Ratio, (10.0, 60.0), "litres of liquor for a kilogram"),
+    item("soap", "c_s", Kind::Concentration, (0.5, 45.0), "soap or detergent in the liquor"),
+    item("alkali", "c_a", Kind::Concentration, (0.5, 20.0), "alkali in the liquor"),
+    item("pickup", "p", Kind::Regain, (0.4, 3.0), "liquor left on the dry wool by the squeeze"),
+    item("rinses", "n", Kind::Count, (0.0, 6.0), "rinses"),
+    item(
+        "rinse_ratio",
+        "r_r",
+        Kind::Ratio,
+        (10.0, 60.0),
+        "litres of water for a kilogram in a rinse",
+    ),
+    item("temperature", "t", Kind::Temperature, (15.0, 100.0), "temperature of the liquor"),
+];
+
+/// The hottest that sources stay at with alkali, °C.
+const HOTTEST: f64 = 60.0;
+
+/// What the scour liquor of a lot asks for.
+pub fn scour_liquor_items() -> Given {
+    Given::new("scour_liquor", &ITEMS)
+}
+
+/// Liquor, soap and alkali for a lot of wool, what the squeezed wool carries on, what the rinses leave
+/// of it, and the water for all.
+///
+/// ```
+/// use hankwise::mill::{scour_liquor, scour_liquor_items};
+///
+/// let lot = scour_liquor_items().read(&[
+///     ("mass", "20 kg"), ("liquor_ratio", "30"), ("soap", "10 g/L"), ("pickup", "60 %"),
+///     ("rinses", "2"), ("temperature", "50 °C"),
+/// ])?;
+/// let lot = scour_liquor(&lot)?;
+/// assert!((lot.find("soap_mass")?.value - 6.0).abs() < 1e-12);
+/// assert!((lot.find("left_after_rinses")?.value - (12.0_f64 / 612.0).powi(2)).abs() < 1e-12);
+/// # Ok::<(), hankwise::Error>(())
+/// ```
+pub fn scour_liquor(given: &Given) -> Result<Particulars> {
+    let rinses = given.base("rinses").unwrap_or(0.0);
+    if rinses.fract() != 0.0 || rinses > 20.0 {
+        return Err(Error::range("rinses: a whole number up to 20 is wanted, such as 2"));
+    }
+    if rinses > 0.0 && !given.has("pickup") {
+        return Err(Error::notation(
+            "pickup is missing: what the rinses leave rests on what the squeezed wool carries; weigh it \
+             squeezed and dry, and write pickup='60 %'",
+        ));
+    }
+    Particulars::work(|desk| {
+        given.warn(desk);
+        if let Some(hot) = given.base("temperature").filter(|t| *t > HOTTEST + 1e-9) {
+            desk.warn(format!(
+                "temperature: {} is more than the {HOTTEST} °C at or below which sources stay with \
+                 alkali; the hotter, the more it attacks the wool",
+                of_kind(hot, Kind::Temperature)
+            ));
+        }
+        desk.beware("raw fleece");
+        desk.beware("scouring");
+        let mass: Mass<_> = given.need(desk, "mass")?;
+        let ratio: Ratio<_> = given.need(desk, "liquor_ratio")?;
+        let liquor = desk.figure("liquor", "scour liquor", liquor_volume(mass, ratio));
+        let mut dissolved = None;
+        for (name, found, words) in [
+            ("soap", "soap_mass", "soap or detergent to weigh out"),
+            ("alkali", "alkali_mass", "alkali to weigh out"),
+        ] {
+            if let Some(concentration) = given.get::<Concentration<_>>(desk, name) {
+                let out = desk.figure(found, words, mass_in_liquor(liquor, concentration));
+                dissolved.get_or_insert((name, out));
+            }
+        }
+        if given.has("temperature") {
+            let t: Temperature<_> = given.need(desk, "temperature")?;
+            desk.figure("at", "temperature of the liquor, as given", t);
+        }
+        let mut water = liquor.v();
+        if given.has("pickup") {
+            let dry = match given.get::<Regain<_>>(desk, "regain") {
+                Some(regain) => oven_dry_mass(mass, regain),
+                None => mass,
+            };
+            let litre = Amount { number: 1.0, unit: unit("kg/L", Some(Kind::Density))? };
+            let words = "density of the liquor, as water";
+            let density: Density<_> = desk.given("density", "ρ", words, &litre, None);
+            let carried = liquor_carried(dry, given.need(desk, "pickup")?, density);
+            let words = "liquor that the squeezed wool carries on";
+            let carried = desk.figure("carried", words, carried);
+            if rinses > 0.0 {
+                let number: Count<_> = given.need(desk, "rinses")?;
+                let each = match given.get::<Ratio<_>>(desk, "rinse_ratio") {
+                    Some(ratio) => liquor_volume(mass, ratio),
+                    None => liquor,
+                };
+                let each = desk.figure("rinse", "water of each rinse", each);
+                let all = vec![each; rinses as usize];
+                let left = left_after_rinses(carried, &all);
+                let words = "share of what is dissolved in it that is left after the rinses";
+                let left = desk.figure("left_after_rinses", words, left);
+                if let Some((name, out)) = dissolved {
+                    let words = format!("{name} still on the wool with its water");
+                    let on = Mass::from(out.v() * carried.v() / liquor.v() * left.v());
+                    desk.figure(&format!("{name}_left"), &words, on);
+                }
+                water = water + each.v() * number.v();
+            }
+        }
+        desk.figure("water", "water for the lot", Volume::from(water));
+        let names = [
+            "liquor",
+            "soap_mass",
+            "alkali_mass",
+            "at",
+            "carried",
+            "rinse",
+            "left_after_rinses",
+            "soap_left",
+            "alkali_left",
+            "water",
+        ];
+        let mut out: Block = block(desk, "Liquor and rinses", &names, given.unit("mass"));
+        out.foot = vec![
+            "Concentration and temperature are yours, from the maker of the detergent or a source; the \
+             table scour_liquors of the handbook has what sources print."
+                .to_owned(),
+            "The rinses are reckoned well mixed, for what is dissolved. What grease stays on the wool is \
+             found by test: it is data of your scour, not a law."
+                .to_owned(),
+        ];
+        if given.has("pickup") && !given.has("regain") {
+            out.foot.push(
+                "No regain was given: the mass is taken as dry for what is carried.".to_owned(),
+            );
+        }
+        Ok(Report { title: "Scour liquor for a lot".to_owned(), blocks: vec![out] })
+    })
+}
