@@ -25,6 +25,7 @@ mod out;
 mod particulars;
 mod picture;
 mod plan;
+mod quality;
 mod quantity;
 mod reed;
 mod result;
@@ -68,6 +69,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
     m.add_class::<reed::ReedChoice>()?;
     m.add_class::<settings::Settings>()?;
+    m.add_class::<quality::Summary>()?;
+    m.add_class::<quality::SkeinCount>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -152,6 +155,15 @@ fn room_functions<'py>(
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
+        "quality" => vec![
+            wrap_pyfunction!(quality::summary, m)?,
+            wrap_pyfunction!(quality::deviations, m)?,
+            wrap_pyfunction!(quality::skein_count, m)?,
+            wrap_pyfunction!(quality::readings_needed, m)?,
+            wrap_pyfunction!(quality::chart_constants, m)?,
+            wrap_pyfunction!(quality::student_t, m)?,
+            wrap_pyfunction!(quality::chi_square, m)?,
+        ],
         _ => vec![],
     })
 }
