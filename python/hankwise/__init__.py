@@ -19,7 +19,9 @@ from hankwise import plan
 from hankwise._catalogue import formulas
 from hankwise._hankwise import (
     BallBand,
+    Capability,
     ChangeWheel,
+    Chart,
     ColourOrder,
     Draft,
     FinishingProcess,
@@ -65,7 +67,9 @@ from hankwise._hankwise import (
 
 __all__ = [
     "BallBand",
+    "Capability",
     "ChangeWheel",
+    "Chart",
     "ColourOrder",
     "Draft",
     "FinishingProcess",

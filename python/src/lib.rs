@@ -8,6 +8,7 @@
 mod article;
 mod ball;
 mod call;
+mod chart;
 mod check_weights;
 mod columns;
 mod convert;
@@ -69,6 +70,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
     m.add_class::<reed::ReedChoice>()?;
     m.add_class::<settings::Settings>()?;
+    m.add_class::<chart::Chart>()?;
+    m.add_class::<chart::Capability>()?;
     m.add_class::<quality::Summary>()?;
     m.add_class::<quality::SkeinCount>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
@@ -156,6 +159,8 @@ fn room_functions<'py>(
         ],
         "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
         "quality" => vec![
+            wrap_pyfunction!(chart::chart, m)?,
+            wrap_pyfunction!(chart::capability, m)?,
             wrap_pyfunction!(quality::summary, m)?,
             wrap_pyfunction!(quality::deviations, m)?,
             wrap_pyfunction!(quality::skein_count, m)?,

@@ -1,9 +1,9 @@
 //! Whether a process keeps within a tolerance.
 
 use super::chart::{Asked, Chart, Kind};
-use super::law::normal_below;
 use super::{Sample, capability_ratio, capability_to_nearest};
 use crate::error::{Error, Result};
+use crate::law::normal_below;
 use crate::quantity::Reading;
 use crate::quantity::print::figure;
 use crate::table::Align::{Left, Right};

@@ -1,7 +1,7 @@
 //! The constants of control charts, for any number of readings in a subgroup.
 
-use super::law::{gamma_ratio, range_moments};
 use crate::error::{Error, Result};
+use crate::law::{gamma_ratio, range_moments};
 
 /// Readings in a subgroup at most.
 const MOST: u32 = 1000;

@@ -4,7 +4,6 @@ mod capability;
 pub mod chart;
 mod constants;
 mod deviations;
-pub mod law;
 mod limits;
 mod sample;
 mod sampling;

@@ -1,13 +1,13 @@
 //! What a sample says: mean, spread, how sure both are, how many readings it would take, what stands
 //! apart.
 
-use super::law::{chi_square_quantile, t_two_sided};
 use super::sample::check_confidence;
 use super::{
     Sample, coefficient_of_variation, mean_half_width, outlier_limit, outlier_ratio,
     readings_for_variation, sd_limit, variation_limit,
 };
 use crate::error::{Error, Result};
+use crate::law::{chi_square_quantile, t_two_sided};
 use crate::quantity::print::figure;
 use crate::quantity::{Count, Fraction, Ratio, Reading};
 use crate::table::Align::{Left, Right};

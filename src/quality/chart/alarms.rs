@@ -1,7 +1,7 @@
 //! How often a chart cries wolf: exact, for points that do not hang together.
 
+use crate::law::{chi_square, normal_below, range_below};
 use crate::quality::ChartConstants;
-use crate::quality::law::{chi_square, normal_below, range_below};
 
 use super::Kind;
 
@@ -16,7 +16,7 @@ pub fn points_to_false_alarm(kind: Kind, constants: &ChartConstants) -> f64 {
     let [up, down] = within(kind, constants);
     // The chain of runs: from a run of k on a side the next point lengthens it, turns it, or is
     // outside, and then the alarm has come. E₁ = Σ pʲ + p_other Σ pʲ · E₁ of the other side.
-    let sum = |p: f64| (0..RUN as i32 - 1).map(|j| p.powi(j)).sum::<f64>();
+    let sum = |p: f64| (1..RUN).fold((0.0, 1.0), |(sum, power), _| (sum + power, power * p)).0;
     let (s_up, s_down) = (sum(up), sum(down));
     let first_up = (s_up + down * s_up * s_down) / (1.0 - down * s_up * up * s_down);
     let first_down = s_down * (1.0 + up * first_up);

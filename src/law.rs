@@ -13,7 +13,7 @@ pub fn normal_below(x: f64) -> f64 {
 }
 
 /// Γ(x + ½)/Γ(x), which does not overflow as the two would.
-pub(super) fn gamma_ratio(x: f64) -> f64 {
+pub(crate) fn gamma_ratio(x: f64) -> f64 {
     // The asymptotic series is good to the last digit from 64 on; below, the ratio is carried down.
     let (mut at, mut down) = (x, 1.0);
     while at < 64.0 {
@@ -183,7 +183,7 @@ pub fn range_below(w: f64, n: u32) -> f64 {
 }
 
 /// The mean and the standard deviation of the range of samples of `n`, in standard deviations.
-pub(super) fn range_moments(n: u32) -> [f64; 2] {
+pub(crate) fn range_moments(n: u32) -> [f64; 2] {
     // Gauss's rule with 8 points on each half unit, up to where no range lies.
     const POINTS: [[f64; 2]; 4] = [
         [0.183_434_642_495_649_8, 0.362_683_783_378_362],
