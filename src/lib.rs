@@ -32,7 +32,7 @@
 //! [`mod@formula`] (cards and catalogue), [`particulars`] (chains of them), [`handbook`] (figures that no formula gives), [`fibre`],
 //! [`yarn`], [`cloth`], [`mill`] and [`quality`] (the trade), [`plan`] (the main job), [`source`] (who says
 //! so), [`mod@caution`] (what can do harm),
-//! [`mod@normal`] and [`table`] (the normal law, tables as text and HTML).
+//! [`mod@normal`], [`law`] and [`table`] (the laws of chance, tables as text and HTML).
 #![forbid(unsafe_code)]
 
 pub mod asked;
@@ -44,6 +44,7 @@ pub mod formula;
 pub mod handbook;
 pub mod job;
 pub(crate) mod lanes;
+pub mod law;
 pub mod mill;
 pub mod normal;
 pub mod number;

@@ -311,9 +311,44 @@ pub static SOURCES: &[Source] = &[
         "Project Gutenberg 41472, 40863, 32294",
     ),
     s(
+        "ASTM D1907",
+        "ASTM D1907-01, Linear density of yarn by the skein method, scope",
+        "i4.madcad.com/store/subscription/ASTM-D1907-01",
+    ),
+    s(
         "Confidence interval",
         "Wikipedia, article Confidence interval, as of 9 August 2019",
         "en.wikipedia.org/wiki/Confidence_interval",
+    ),
+    s(
+        "Grubbs 1969",
+        "F. E. Grubbs, Procedures for detecting outlying observations in samples, Technometrics 11, 1969; from memory",
+        "doi.org/10.1080/00401706.1969.10490657",
+    ),
+    s(
+        "Kissling 2011",
+        "E. Kissling and others, Bacillus anthracis in a wool-processing factory, Epidemiology and Infection, 2011, abstract",
+        "journals.cambridge.org, aid 8520601",
+    ),
+    s(
+        "NPTEL textile testing",
+        "A. Das, Evaluation of textile materials, lecture 7, transcript",
+        "www.scribd.com/document/525774435",
+    ),
+    s(
+        "Sample size for count",
+        "Worked answer on the sample size for a yarn count",
+        "textileandapparelinsights.com/?p=260",
+    ),
+    s(
+        "Table A.22",
+        "Factors for constructing control charts, table A.22 of a textbook of statistics, p. 766",
+        "www.scribd.com/document/575462347",
+    ),
+    s(
+        "Tenacity limits",
+        "Worked answer on the 95 % limits of a mean yarn tenacity",
+        "assignmentexpert.com, statistics and probability, question 283003",
     ),
     s(
         "Cost slides",

@@ -153,3 +153,16 @@ proptest! {
         prop_assert!(middle_and_halves(&same.card().unwrap())[1] >= mean * (1.0 - 1e-12));
     }
 }
+
+/// Five earlier readings give the variation: t = 2.776 (printed tables, 4 degrees of freedom) for 1.96.
+#[test]
+fn a_variation_from_few_readings_widens_the_band() {
+    let mut asked = asked("200 tex", "20 m");
+    asked.along = Fraction::base(0.01);
+    asked.variation_from = Some(5);
+    let card = asked.card().unwrap();
+    assert!((card.rows[0].mean_half.value() / 0.004 - 0.027_76).abs() < 5e-6);
+    assert!(card.report().text().contains("from 5 readings"));
+    asked.variation_from = Some(1);
+    assert!(asked.card().is_err());
+}

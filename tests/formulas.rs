@@ -17,6 +17,13 @@ const TOGETHER: &[(&str, &str, (f64, f64))] = &[
     // A kilogram has to leave something, or no lot pays.
     ("break_even_lot_with_hold_up", "cost", (0.0, 10.0)),
     ("break_even_lot_with_hold_up", "price", (50.0, 100.0)),
+    ("share_found", "found", (0.0, 10.0)),
+    ("share_found", "tested", (20.0, 10000.0)),
+    // The upper end of a tolerance is above the lower.
+    ("capability_ratio", "upper", (500_000.0, 1_000_000.0)),
+    ("capability_ratio", "lower", (0.0, 400_000.0)),
+    ("variation_limit", "readings", (2.0, 12.0)),
+    ("variation_limit", "chi_square", (3.0, 30.0)),
     // Ends stand closer than both diameters, or nothing jams; and not closer than their own.
     ("jam_picks", "ends", (20.0, 30.0)),
     ("jam_picks", "warp", (0.3, 0.5)),

@@ -19,7 +19,9 @@ from hankwise import plan
 from hankwise._catalogue import formulas
 from hankwise._hankwise import (
     BallBand,
+    Capability,
     ChangeWheel,
+    Chart,
     ColourOrder,
     Draft,
     FinishingProcess,
@@ -42,6 +44,8 @@ from hankwise._hankwise import (
     ReedChoice,
     Rounded,
     Settings,
+    SkeinCount,
+    Summary,
     Table,
     UnitError,
     Weave,
@@ -64,7 +68,9 @@ from hankwise._hankwise import (
 
 __all__ = [
     "BallBand",
+    "Capability",
     "ChangeWheel",
+    "Chart",
     "ColourOrder",
     "Draft",
     "FinishingProcess",
@@ -87,6 +93,8 @@ __all__ = [
     "ReedChoice",
     "Rounded",
     "Settings",
+    "SkeinCount",
+    "Summary",
     "Table",
     "UnitError",
     "Weave",

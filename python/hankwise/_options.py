@@ -7,6 +7,7 @@ import os
 from typing import TYPE_CHECKING, NoReturn
 
 import hankwise as hw
+from hankwise import _cli_chart
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -136,6 +137,8 @@ def _parser() -> argparse.ArgumentParser:
     weave.add_argument("--warp", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
     weave.add_argument("--weft", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
     weave.add_argument("--json", action="store_true", help="print JSON for other programs")
+
+    _cli_chart.add(commands, _whole)
 
     formula = commands.add_parser(
         "formula", parents=[own], help="the answer of a formula with its working, or its card"

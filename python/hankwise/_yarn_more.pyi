@@ -35,6 +35,7 @@ def check_weight_card(
     different_ends: int | None = None,
     cv: _Plain | None = None,
     cv_between_ends: _Plain | None = None,
+    cv_readings: int | None = None,
     regain_stated: _Plain | None = None,
     regain_today: _Plain | None = None,
     oil_stated: _Plain | None = None,

@@ -14,6 +14,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import hankwise as hw
+from hankwise import _cli_chart
 from hankwise._options import read
 
 if TYPE_CHECKING:
@@ -373,6 +374,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         "yarn": _yarn,
         "settings": _settings,
         "weave": _weave,
+        "chart": _cli_chart.run,
         "formula": _formula,
         "formulas": _formulas,
         "handbook": _handbook,

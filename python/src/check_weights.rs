@@ -15,8 +15,8 @@ use crate::result::Table;
 const NAME: &str = "check_weight_card";
 
 /// check_weight_card(count, lengths, *, ends=1, readings=1, different_ends=None, cv=None,
-///     cv_between_ends=None, regain_stated=None, regain_today=None, oil_stated=None, oil_today=None,
-///     confidence=0.95, balance="g")
+///     cv_between_ends=None, cv_readings=None, regain_stated=None, regain_today=None,
+///     oil_stated=None, oil_today=None, confidence=0.95, balance="g")
 /// --
 ///
 /// What lengths of a yarn, a slubbing or a sliver should weigh on the balance at hand, and the bands
@@ -26,7 +26,9 @@ const NAME: &str = "check_weight_card";
 /// times. `cv` is the variation from piece to piece of the length that is weighed; where that along
 /// an end and that from end to end are told apart, the latter is `cv_between_ends`, and
 /// `different_ends` says from how many ends all the pieces come (else each reading is from fresh
-/// ones). Where the count is stated at another regain than today's, or with another oil, give both.
+/// ones). Where the variation comes from few earlier readings, `cv_readings` says from how many: the
+/// bands are then wider, by Student's t. Where the count is stated at another regain than today's, or
+/// with another oil, give both.
 ///
 /// >>> import hankwise as hw
 /// >>> hw.yarn.check_weight_card("200 tex", "20 m", readings=4, cv="3 %", regain_stated="17 %",
@@ -43,11 +45,11 @@ const NAME: &str = "check_weight_card";
 #[pyo3(
     signature = (
         count, lengths, *, ends=1, readings=1, different_ends=None, cv=None, cv_between_ends=None,
-        regain_stated=None, regain_today=None, oil_stated=None, oil_today=None, confidence=None,
-        balance=None
+        cv_readings=None, regain_stated=None, regain_today=None, oil_stated=None, oil_today=None,
+        confidence=None, balance=None
     ),
     text_signature = "(count, lengths, *, ends=1, readings=1, different_ends=None, cv=None, \
-        cv_between_ends=None, regain_stated=None, regain_today=None, oil_stated=None, \
+        cv_between_ends=None, cv_readings=None, regain_stated=None, regain_today=None, oil_stated=None, \
         oil_today=None, confidence=0.95, balance=\"g\")"
 )]
 pub(crate) fn check_weight_card<'py>(
@@ -59,6 +61,7 @@ pub(crate) fn check_weight_card<'py>(
     different_ends: Option<i64>,
     cv: Option<Bound<'py, PyAny>>,
     cv_between_ends: Option<Bound<'py, PyAny>>,
+    cv_readings: Option<i64>,
     regain_stated: Option<Bound<'py, PyAny>>,
     regain_today: Option<Bound<'py, PyAny>>,
     oil_stated: Option<Bound<'py, PyAny>>,
@@ -82,6 +85,7 @@ pub(crate) fn check_weight_card<'py>(
     asked.different_ends = different_ends.map(|n| whole("different_ends", n)).transpose()?;
     asked.along = Fraction::base(figure("cv", &cv, Kind::Fraction)?);
     asked.between = Fraction::base(figure("cv_between_ends", &cv_between_ends, Kind::Fraction)?);
+    asked.variation_from = cv_readings.map(|n| whole("cv_readings", n)).transpose()?;
     asked.stated = Regain::base(figure("regain_stated", &regain_stated, Kind::Regain)?);
     asked.today = Regain::base(figure("regain_today", &regain_today, Kind::Regain)?);
     asked.oil_stated = Fraction::base(figure("oil_stated", &oil_stated, Kind::Fraction)?);

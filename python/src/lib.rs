@@ -9,6 +9,7 @@ mod article;
 mod asked;
 mod ball;
 mod call;
+mod chart;
 mod check_weights;
 mod columns;
 mod convert;
@@ -30,6 +31,7 @@ mod out;
 mod particulars;
 mod picture;
 mod plan;
+mod quality;
 mod quantity;
 mod reed;
 mod result;
@@ -79,6 +81,10 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
     m.add_class::<reed::ReedChoice>()?;
     m.add_class::<settings::Settings>()?;
+    m.add_class::<chart::Chart>()?;
+    m.add_class::<chart::Capability>()?;
+    m.add_class::<quality::Summary>()?;
+    m.add_class::<quality::SkeinCount>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -194,6 +200,17 @@ fn room_functions<'py>(
             wrap_pyfunction!(wet::emulsion, m)?,
             wrap_pyfunction!(wet::scour_liquor, m)?,
             wrap_pyfunction!(wet::dye_bath, m)?,
+        ],
+        "quality" => vec![
+            wrap_pyfunction!(chart::chart, m)?,
+            wrap_pyfunction!(chart::capability, m)?,
+            wrap_pyfunction!(quality::summary, m)?,
+            wrap_pyfunction!(quality::deviations, m)?,
+            wrap_pyfunction!(quality::skein_count, m)?,
+            wrap_pyfunction!(quality::readings_needed, m)?,
+            wrap_pyfunction!(quality::chart_constants, m)?,
+            wrap_pyfunction!(quality::student_t, m)?,
+            wrap_pyfunction!(quality::chi_square, m)?,
         ],
         _ => vec![],
     })

@@ -1,10 +1,29 @@
 //! Quality: how many to test, how sure a mean is, whether a machine has moved.
 
+mod capability;
+pub mod chart;
+mod constants;
+mod deviations;
+mod limits;
+mod sample;
+mod sampling;
+mod skein;
+mod summary;
+mod tables;
+
+pub use capability::Capability;
+pub use constants::ChartConstants;
+pub use deviations::*;
+pub use limits::*;
+pub use sample::Sample;
+pub use sampling::*;
+pub use skein::*;
+pub use summary::*;
+
+pub(crate) use tables::TABLES;
+
 use crate::formula::Formula;
-use crate::handbook::Table;
 
 /// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] = &[];
-
-/// The tables of this room.
-pub(crate) const TABLES: &[&Table] = &[];
+pub(crate) const FORMULAS: &[&[&Formula]] =
+    &[limits::FORMULAS, sampling::FORMULAS, skein::FORMULAS];

@@ -170,6 +170,8 @@ kinds! {
     Concentration, "concentration", "g/L", Concentration, 0.0, ANY, "10 g/L";
     /// A figure of a sample, in the unit of the sample: a mean, a limit of a chart.
     Reading, "figure of the sample, in its unit", "", Ratio, -ANY, ANY, "150";
+    /// How far a figure is from what was wanted, on what was wanted: negative below it.
+    Deviation, "deviation from what is wanted", "", Fraction, -ANY, ANY, "-9 %";
     /// Money, in the mill's own currency.
     Money, "money", "", Ratio, -ANY, ANY, "120";
     /// Money for a kilogram.

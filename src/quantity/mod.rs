@@ -18,8 +18,8 @@ pub(crate) use define::define_all;
 pub use define::{Definition, define, systems};
 pub use kind::{
     Amount, Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor,
-    Crimp, Density, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction,
-    Frequency, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass, MassLoss,
+    Crimp, Density, Deviation, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force,
+    Fraction, Frequency, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass, MassLoss,
     MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading, ReedCount,
     Regain, Sett, ShareOfSales, Shrinkage, SpecificVolume, Speed, Stress, Stretch, TakeUp,
     Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction,

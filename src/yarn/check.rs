@@ -102,7 +102,7 @@ pub fn variation_of_mean<N: Number>(
 #[formula(
     result = "h",
     sources = ["Confidence interval", "definition"],
-    limits = ["the variation is known from many readings and they follow the normal law; where it comes from the same few readings the band is wider", "the variation of what is read: of the mean for a mean, of single readings for a reading"],
+    limits = ["readings that follow the normal law", "z where the variation is known from many readings; Student's t with n − 1 degrees of freedom where it comes from n earlier ones", "the variation of what is read: of the mean for a mean, of single readings for a reading"],
     slips = ["the variation of single readings for the band of a mean", "z for one side where both count: 1.64 for 1.96"]
 )]
 pub fn band_half_width<N: Number>(
@@ -112,7 +112,7 @@ pub fn band_half_width<N: Number>(
     /// variation of what is read
     #[q("CV", 0.0..=0.3)]
     variation: Fraction<N>,
-    /// standard deviations to each side: 1.96 takes in 95 %
+    /// standard deviations to each side, z or t: 1.96 takes in 95 % where the variation is known
     #[q("z", 0.5..=5.0)]
     deviations: Ratio<N>,
 ) -> Mass<N> {

@@ -5,11 +5,11 @@ use super::check::{
     variation_of_mean,
 };
 use crate::error::{Error, Result};
-use crate::normal;
 use crate::quantity::{
     Amount, Count, Fraction, Kind, Length, LinearDensity, Mass, Ratio, Regain, Unit, print, unit,
 };
 use crate::table::{Align, Block, Report};
+use crate::{law, normal};
 
 /// Ends, or readings, at most.
 const MOST: u32 = 10_000;
@@ -31,6 +31,8 @@ pub struct CheckWeights {
     pub along: Fraction<f64>,
     /// Variation from end to end.
     pub between: Fraction<f64>,
+    /// The readings, taken earlier, that the variation comes from; none: it is known from many.
+    pub variation_from: Option<u32>,
     /// Regain at which the count is stated.
     pub stated: Regain<f64>,
     /// Regain of the yarn today.
@@ -80,6 +82,7 @@ impl CheckWeights {
             different_ends: None,
             along: Fraction::base(0.0),
             between: Fraction::base(0.0),
+            variation_from: None,
             stated: Regain::base(0.0),
             today: Regain::base(0.0),
             oil_stated: Fraction::base(0.0),
@@ -99,7 +102,11 @@ impl CheckWeights {
         let mean = self.variation(f64::from(ends), f64::from(pieces));
         let whole = Fraction::base(self.confidence);
         let each = chance_for_each(whole, Count::base(f64::from(self.readings))).value();
-        let z = |chance: f64| Ratio::base(normal::two_sided(chance));
+        // What few readings say of the variation is uncertain itself: Student's t for z.
+        let z = |chance: f64| match self.variation_from {
+            Some(n) => Ratio::base(law::t_two_sided(chance, f64::from(n - 1))),
+            None => Ratio::base(normal::two_sided(chance)),
+        };
         let rows = self.lengths.iter().map(|length| {
             let weight = super::check_weight_in_todays_air(
                 LinearDensity::base(self.count.base()),
@@ -188,6 +195,9 @@ impl CheckWeights {
         }
         if self.ends == 0 || self.readings == 0 {
             return wrong("at least 1 end and 1 reading are weighed".to_owned());
+        }
+        if self.variation_from.is_some_and(|n| n < 2) {
+            return wrong("a variation comes from at least 2 readings".to_owned());
         }
         // More than anybody weighs, and the product still fits.
         if self.ends > MOST || self.readings > MOST {
@@ -360,6 +370,13 @@ impl CheckCard {
         } else {
             format!("Variation {} from piece to piece.", percent(asked.along.value()))
         };
-        vec![readings, variation]
+        let few = asked.variation_from.map(|n| {
+            format!(
+                "The variation comes from {n} readings, so the bands are those of Student's t with {} \
+                 degrees of freedom; those of all single readings together are on the safe side.",
+                n - 1
+            )
+        });
+        [readings, variation].into_iter().chain(few).collect()
     }
 }

@@ -3,10 +3,12 @@
 //! - `handbook`: `table`, `of` (words that find one figure in it), `end` (`low`, `high` or `only`);
 //! - `weave`: `weave` (a name, or its picks from the first woven), `figure`, and for
 //!   `interlacings_in` the number of `ends` or `picks`;
+//! - `chart_constant`: `constant` (its symbol), `n` (readings in a subgroup);
 //! - `satin`: `ends`, `figure`; for the `riser` also `move` and `pick`.
 
 use hankwise::cloth::{System, Weave, satin_moves};
 use hankwise::handbook;
+use hankwise::quality::ChartConstants;
 use hankwise::quantity::{Amount, Kind, unit};
 use serde_json::{Map, Value};
 
@@ -18,6 +20,7 @@ pub(crate) fn find(name: &str) -> Option<Answer> {
         "handbook" => Some(handbook_figure),
         "weave" => Some(weave_figure),
         "satin" => Some(satin_figure),
+        "chart_constant" => Some(chart_constant),
         _ => None,
     }
 }
@@ -58,6 +61,13 @@ fn handbook_figure(inputs: &Inputs) -> Result<Amount, String> {
         // A figure in a unit of its table alone, such as tpi/√Ne; the row gives none.
         Err(_) => plain(number),
     }
+}
+
+fn chart_constant(inputs: &Inputs) -> Result<Amount, String> {
+    let n = u32::try_from(whole(inputs, "n")?).map_err(|e| e.to_string())?;
+    let constants = ChartConstants::new(n).map_err(words)?;
+    let symbol = text(inputs, "constant")?;
+    plain(constants.get(symbol).ok_or(format!("'{symbol}' is no constant of a chart"))?)
 }
 
 fn weave_figure(inputs: &Inputs) -> Result<Amount, String> {

@@ -63,7 +63,16 @@ def satin_figure(ends: str, figure: str, **at: str) -> tuple[float, str]:
         return 0, ""
 
 
-OTHERS = {"handbook": handbook_figure, "weave": weave_figure, "satin": satin_figure}
+def chart_constant(constant: str, n: str) -> tuple[float, str]:
+    return hw.quality.chart_constants(int(n))[constant], ""
+
+
+OTHERS = {
+    "chart_constant": chart_constant,
+    "handbook": handbook_figure,
+    "weave": weave_figure,
+    "satin": satin_figure,
+}
 
 
 def answers(row: dict[str, str]) -> list[float]:

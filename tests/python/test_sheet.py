@@ -187,6 +187,9 @@ TOGETHER = {
         "blend": (0.1, 0.2),
         "others": (0.0, 0.05),
     },
+    "share_found": {"found": (0.0, 10.0), "tested": (20.0, 10000.0)},
+    "capability_ratio": {"upper": (500000.0, 1000000.0), "lower": (0.0, 400000.0)},
+    "variation_limit": {"readings": (2.0, 12.0), "chi_square": (3.0, 30.0)},
     "jam_picks": {
         "ends": (20.0, 30.0),
         "warp": (0.3, 0.5),

@@ -1,0 +1,471 @@
+//! Samples, limits, the count by the skein.
+
+use hankwise::quality::{self as room, ChartConstants, SkeinOption};
+use hankwise::quantity::{self, Kind, Unit};
+use pyo3::prelude::*;
+use pyo3::types::{PyDict, PyList, PyString};
+
+use crate::call::warn;
+use crate::columns::Figures;
+use crate::errors::{NotationError, raise};
+use crate::inputs::{base_unit, is_row, locate, members, single, whole};
+use crate::quantity::Quantity;
+use crate::result::Table;
+
+/// Readings and their unit: a quantity that holds several, a list of quantities or of texts with their
+/// units, or bare numbers.
+pub(crate) struct Readings {
+    pub(crate) values: Vec<f64>,
+    pub(crate) unit: &'static Unit,
+    pub(crate) kind: Kind,
+}
+
+impl Readings {
+    pub(crate) fn read(value: &Bound<'_, PyAny>, function: &str) -> PyResult<Readings> {
+        Readings::of(value).map_err(|e| locate(value.py(), function, "values", e))
+    }
+
+    fn of(value: &Bound<'_, PyAny>) -> PyResult<Readings> {
+        if let Ok(quantity) = value.cast::<Quantity>() {
+            let Quantity { unit, kind, .. } = *quantity.get();
+            return Ok(Readings {
+                values: plain(quantity.get().number.bind(value.py()))?,
+                unit,
+                kind,
+            });
+        }
+        if !is_row(value) {
+            return Err(NotationError::new_err(format!(
+                "several readings in a row are wanted, such as hankwise.q([98, 102, 101], 'tex'), not {}",
+                crate::columns::shown(value)
+            )));
+        }
+        let row = if value.hasattr("dtype")? {
+            None
+        } else {
+            Some(members(value, "values", Kind::Reading)?)
+        };
+        let says_unit = |one: &Bound<'_, PyAny>| {
+            one.is_instance_of::<PyString>() || one.cast::<Quantity>().is_ok()
+        };
+        let Some(row) = row.as_ref().filter(|row| row.iter().any(says_unit)) else {
+            let bare = match &row {
+                Some(row) => PyList::new(value.py(), row)?.into_any(),
+                None => value.clone(),
+            };
+            let unit = base_unit(Kind::Reading);
+            return Ok(Readings { values: plain(&bare)?, unit, kind: Kind::Reading });
+        };
+        // Of texts, the first says what all are.
+        let first = crate::make::q(&row[0], None)?;
+        let (unit, kind) = (first.unit, first.kind);
+        let values = row
+            .iter()
+            .map(|one| Ok(unit.from_base(single(one, "reading", "each", kind)?.base())))
+            .collect::<PyResult<_>>()?;
+        Ok(Readings { values, unit, kind })
+    }
+
+    pub(crate) fn sample(self) -> hankwise::Result<room::Sample> {
+        room::Sample::new(self.values, self.unit)
+    }
+
+    /// A figure in the unit of the readings; a bare one is taken as in it.
+    pub(crate) fn figure(
+        &self,
+        value: &Bound<'_, PyAny>,
+        function: &str,
+        name: &str,
+    ) -> PyResult<f64> {
+        if let Some(x) = crate::columns::scalar(value).filter(|_| self.unit.symbol.is_empty()) {
+            return Ok(x);
+        }
+        Ok(self.unit.from_base(single(value, function, name, self.kind)?.base()))
+    }
+}
+
+/// The figures of a row of numbers.
+fn plain(value: &Bound<'_, PyAny>) -> PyResult<Vec<f64>> {
+    use numpy::{PyArrayMethods, PyUntypedArrayMethods};
+    match Figures::of(value)? {
+        Figures::One(x) => Ok(vec![x]),
+        Figures::Many(array) if array.ndim() > 1 => Err(NotationError::new_err(
+            "a table was given; give one row of readings, such as table.ravel(), in the order in which \
+             they were taken",
+        )),
+        Figures::Many(array) => Ok(crate::columns::rows(&array.readonly()).into_owned()),
+    }
+}
+
+/// A share, such as "95 %".
+pub(crate) fn share(
+    value: Option<&Bound<'_, PyAny>>,
+    function: &str,
+    name: &str,
+) -> PyResult<Option<f64>> {
+    value.map(|v| single(v, function, name, Kind::Fraction).map(|a| a.base())).transpose()
+}
+
+pub(crate) fn confidence(value: Option<&Bound<'_, PyAny>>, function: &str) -> PyResult<f64> {
+    Ok(share(value, function, "confidence")?.unwrap_or(0.95))
+}
+
+/// chart_constants(n)
+/// --
+///
+/// The constants of control charts for subgroups of n readings, by symbol: A2, A3, B3, B4, D3, D4, E2,
+/// c4, c5, d2, d3. Computed from the normal law, for any n from 2 to 1000.
+///
+/// >>> import hankwise as hw
+/// >>> round(hw.quality.chart_constants(5)["A2"], 3)
+/// 0.577
+#[pyfunction]
+#[pyo3(text_signature = "(n)")]
+pub(crate) fn chart_constants<'py>(n: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyDict>> {
+    const NAME: &str = "chart_constants";
+    let n_readings = whole(n, NAME, "n")?;
+    let constants = ChartConstants::new(n_readings).map_err(|e| raise(&e.at(NAME)))?;
+    let all = PyDict::new(n.py());
+    for symbol in ChartConstants::SYMBOLS.iter().filter(|s| **s != "n") {
+        all.set_item(symbol, constants.get(symbol))?;
+    }
+    Ok(all)
+}
+
+/// student_t(confidence, readings)
+/// --
+///
+/// Student's t for the mean of readings that gave the standard deviation themselves (readings − 1
+/// degrees of freedom): within so many standard errors the true mean lies with the chance given.
+///
+/// >>> import hankwise as hw
+/// >>> round(hw.quality.student_t("95 %", 5), 3)
+/// 2.776
+#[pyfunction]
+#[pyo3(text_signature = "(confidence, readings)")]
+pub(crate) fn student_t(
+    confidence: &Bound<'_, PyAny>,
+    readings: &Bound<'_, PyAny>,
+) -> PyResult<f64> {
+    const NAME: &str = "student_t";
+    let chance = single(confidence, NAME, "confidence", Kind::Fraction)?.base();
+    let n = whole(readings, NAME, "readings")?;
+    room::student_t(chance, n).map_err(|e| raise(&e.at(NAME)))
+}
+
+/// chi_square(share, readings)
+/// --
+///
+/// The chi-square (readings − 1 degrees of freedom) below which a share lies, for the limits of a
+/// standard deviation.
+///
+/// >>> import hankwise as hw
+/// >>> round(hw.quality.chi_square("97.5 %", 10), 3)
+/// 19.023
+#[pyfunction]
+#[pyo3(text_signature = "(share, readings)")]
+pub(crate) fn chi_square(share: &Bound<'_, PyAny>, readings: &Bound<'_, PyAny>) -> PyResult<f64> {
+    const NAME: &str = "chi_square";
+    let below = single(share, NAME, "share", Kind::Fraction)?.base();
+    let n = whole(readings, NAME, "readings")?;
+    room::chi_square(below, n).map_err(|e| raise(&e.at(NAME)))
+}
+
+/// readings_needed(cv, precision, confidence="95 %")
+/// --
+///
+/// How many readings give the mean within a share of it, where the variation will be known from those
+/// readings alone: with Student's t, which depends on their number in turn.
+///
+/// >>> import hankwise as hw
+/// >>> hw.quality.readings_needed("10 %", "5 %")
+/// 18
+#[pyfunction]
+#[pyo3(signature = (cv, precision, confidence=None), text_signature = "(cv, precision, confidence=\"95 %\")")]
+pub(crate) fn readings_needed(
+    cv: &Bound<'_, PyAny>,
+    precision: &Bound<'_, PyAny>,
+    confidence: Option<Bound<'_, PyAny>>,
+) -> PyResult<u32> {
+    const NAME: &str = "readings_needed";
+    let variation = single(cv, NAME, "cv", Kind::Fraction)?.base();
+    let error = single(precision, NAME, "precision", Kind::Fraction)?.base();
+    let chance = self::confidence(confidence.as_ref(), NAME)?;
+    room::readings_needed(variation, error, chance).map_err(|e| raise(&e.at(NAME)))
+}
+
+/// What a sample of readings says: mean, spread, how sure both are. Shows itself as a table.
+#[pyclass(frozen, module = "hankwise")]
+pub(crate) struct Summary {
+    summary: room::Summary,
+    kind: Kind,
+}
+
+/// summary(values, confidence="95 %", precision=None)
+/// --
+///
+/// What a sample says: mean, standard deviation, coefficient of variation, each with its interval, and
+/// the reading that stands farthest out, with a test whether chance explains it. No reading is ever
+/// left out by itself.
+///
+/// `values` is a quantity that holds several, a list of texts with their units, or bare numbers. With
+/// `precision`, an error of the mean as a share of it, how many readings it takes is said too.
+///
+/// >>> import hankwise as hw
+/// >>> hw.quality.summary(hw.q([151, 148, 155, 150, 146], "tex"), precision="2 %")
+/// 5 readings
+///                                figure       from         to
+///   mean                        150 tex  145.8 tex  154.2 tex
+///   standard deviation        3.391 tex  2.032 tex  9.745 tex
+///   coefficient of variation    2.261 %    1.354 %    6.503 %
+///   The true figure is between the limits 95 % of the time: the mean by Student's t = 2.776 with 4
+///     degrees of freedom, the spread by chi-square.
+///   8 readings would give the mean within 2 % of it, 95 % of the time, if they vary as these do.
+///   Reading 3, 155 tex, is 1.474 standard deviations from the mean; up to 1.715 chance explains
+///     (Grubbs' test, both sides): none stands apart.
+#[pyfunction]
+#[pyo3(signature = (values, confidence=None, precision=None), text_signature = "(values, confidence=\"95 %\", precision=None)")]
+pub(crate) fn summary(
+    values: &Bound<'_, PyAny>,
+    confidence: Option<Bound<'_, PyAny>>,
+    precision: Option<Bound<'_, PyAny>>,
+) -> PyResult<Summary> {
+    const NAME: &str = "summary";
+    let readings = Readings::read(values, NAME)?;
+    let chance = self::confidence(confidence.as_ref(), NAME)?;
+    let precision = share(precision.as_ref(), NAME, "precision")?;
+    let kind = readings.kind;
+    let made = readings.sample().and_then(|sample| room::Summary::new(sample, chance, precision));
+    Ok(Summary { summary: made.map_err(|e| raise(&e.at(NAME)))?, kind })
+}
+
+impl Summary {
+    fn quantity(&self, py: Python<'_>, x: f64) -> Quantity {
+        Quantity::scalar(py, x, self.summary.sample.unit, self.kind)
+    }
+    fn pair(&self, py: Python<'_>, ends: [f64; 2]) -> (Quantity, Quantity) {
+        (self.quantity(py, ends[0]), self.quantity(py, ends[1]))
+    }
+}
+
+#[pymethods]
+impl Summary {
+    /// How many readings.
+    #[getter]
+    fn n(&self) -> usize {
+        self.summary.sample.n()
+    }
+    /// The mean.
+    #[getter]
+    fn mean(&self, py: Python<'_>) -> Quantity {
+        self.quantity(py, self.summary.mean)
+    }
+    /// The interval of the mean.
+    #[getter]
+    fn mean_limits(&self, py: Python<'_>) -> (Quantity, Quantity) {
+        self.pair(py, self.summary.mean_limits)
+    }
+    /// The standard deviation.
+    #[getter]
+    fn sd(&self, py: Python<'_>) -> Quantity {
+        self.quantity(py, self.summary.sd)
+    }
+    /// The interval of the standard deviation.
+    #[getter]
+    fn sd_limits(&self, py: Python<'_>) -> (Quantity, Quantity) {
+        self.pair(py, self.summary.sd_limits)
+    }
+    /// The coefficient of variation as a fraction; None where the mean is not above 0.
+    #[getter]
+    fn cv(&self) -> Option<f64> {
+        self.summary.variation
+    }
+    /// The interval of the coefficient of variation.
+    #[getter]
+    fn cv_limits(&self) -> Option<(f64, f64)> {
+        self.summary.variation_limits.map(|[low, high]| (low, high))
+    }
+    /// The chance of the intervals.
+    #[getter]
+    fn confidence(&self) -> f64 {
+        self.summary.confidence
+    }
+    /// Student's t of the interval of the mean.
+    #[getter]
+    fn t(&self) -> f64 {
+        self.summary.t
+    }
+    /// The readings that the precision asked for takes; None where none was asked for.
+    #[getter]
+    fn needed(&self) -> Option<u32> {
+        self.summary.needed.map(|(_, n)| n)
+    }
+    /// The reading farthest out: its place from 0, the reading, its ratio and the limit of Grubbs'
+    /// test, and whether it stands apart; None of fewer than three or of equal readings.
+    #[getter]
+    fn farthest<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyDict>>> {
+        let Some(f) = self.summary.farthest else { return Ok(None) };
+        let one = PyDict::new(py);
+        one.set_item("place", f.place)?;
+        one.set_item("reading", Bound::new(py, self.quantity(py, f.value))?)?;
+        one.set_item("ratio", f.ratio)?;
+        one.set_item("limit", f.limit)?;
+        one.set_item("stands_apart", f.stands_apart())?;
+        Ok(Some(one))
+    }
+    fn __repr__(&self) -> String {
+        self.summary.report().text().trim().to_owned()
+    }
+    fn _repr_html_(&self) -> String {
+        self.summary.report().html()
+    }
+}
+
+/// deviations(values, wanted, tolerance=None)
+/// --
+///
+/// How far readings are from what was wanted, as shares of it, each and all together, and, with a
+/// tolerance, which of them pass. That all together pass does not mean that each does.
+///
+/// >>> import hankwise as hw
+/// >>> hw.quality.deviations(["119 g", "91 g"], "100 g", "10 %")
+///   reading  found   off by
+///         1  119 g  +19.0 %  outside 10 %
+///         2   91 g   −9.0 %  within 10 %
+///      mean  105 g   +5.0 %  within 10 %
+#[pyfunction]
+#[pyo3(signature = (values, wanted, tolerance=None), text_signature = "(values, wanted, tolerance=None)")]
+pub(crate) fn deviations(
+    values: &Bound<'_, PyAny>,
+    wanted: &Bound<'_, PyAny>,
+    tolerance: Option<Bound<'_, PyAny>>,
+) -> PyResult<Table> {
+    const NAME: &str = "deviations";
+    let py = values.py();
+    let readings = Readings::read(values, NAME)?;
+    let goal = readings.figure(wanted, NAME, "wanted")?;
+    let tolerance = share(tolerance.as_ref(), NAME, "tolerance")?;
+    if readings.unit.is_indirect() {
+        // The same refusal as everywhere.
+        room::Sample::new(readings.values.clone(), readings.unit)
+            .map_err(|e| raise(&e.at(NAME)))?;
+    }
+    let off = room::deviations(&readings.values, goal).map_err(|e| raise(&e.at(NAME)))?;
+    let rows = PyList::empty(py);
+    for line in off.rows(tolerance) {
+        let row = PyDict::new(py);
+        row.set_item("reading", line.place)?;
+        let found = Quantity::scalar(py, line.found, readings.unit, readings.kind);
+        row.set_item("found", Bound::new(py, found)?)?;
+        row.set_item("deviation", line.deviation)?;
+        row.set_item("passes", line.passes)?;
+        rows.append(row)?;
+    }
+    Ok(Table::showing(rows, &off.report(readings.unit, tolerance)))
+}
+
+/// The count of a yarn by the skein. Shows itself as a table.
+#[pyclass(frozen, module = "hankwise")]
+pub(crate) struct SkeinCount {
+    count: room::SkeinCount,
+}
+
+/// skein_count(masses, length, option=1, *, allowance=None, stretch=None, confidence="95 %", unit="tex")
+/// --
+///
+/// The count of a yarn from the masses of skeins of one length, with its interval, in the state that
+/// an option of ASTM D1907 names: 1 conditioned, 2 oven-dry, 3 oven-dry plus regain, 4 to 6 the same
+/// after scouring, 7 scoured oven-dry plus commercial allowance. `option` is its number or its name;
+/// `allowance` is what options 3, 6 and 7 add. Skeins are weighed singly, so that how they vary is
+/// known. `stretch` is how far the yarn stretches from 0.25 to 0.75 cN/tex, where that was tried.
+///
+/// >>> import hankwise as hw
+/// >>> masses = ["13.05 g", "12.91 g", "13.22 g", "13.10 g"]
+/// >>> hw.quality.skein_count(masses, "100 m", 3, allowance="17 %")
+/// Count by the skein
+///   152.9 tex, between 150.5 tex and 155.3 tex 95 % of the time.
+///   4 skeins of 100 m. They vary by 0.9818 % from skein to skein.
+///   Option 3 of ASTM D1907: oven-dry plus regain. Regain 17 % on the oven-dry mass.
+#[pyfunction]
+#[pyo3(
+    signature = (masses, length, option=None, *, allowance=None, stretch=None, confidence=None, unit="tex"),
+    text_signature = "(masses, length, option=1, *, allowance=None, stretch=None, confidence=\"95 %\", unit=\"tex\")"
+)]
+pub(crate) fn skein_count(
+    masses: &Bound<'_, PyAny>,
+    length: &Bound<'_, PyAny>,
+    option: Option<Bound<'_, PyAny>>,
+    allowance: Option<Bound<'_, PyAny>>,
+    stretch: Option<Bound<'_, PyAny>>,
+    confidence: Option<Bound<'_, PyAny>>,
+    unit: &str,
+) -> PyResult<SkeinCount> {
+    const NAME: &str = "skein_count";
+    let option: SkeinOption = match option {
+        None => SkeinOption::ALL[0],
+        Some(o) => o.str()?.to_string().parse().map_err(|e: hankwise::Error| raise(&e.at(NAME)))?,
+    };
+    let masses = members(masses, "masses", Kind::Mass)
+        .map_err(|e| locate(length.py(), NAME, "masses", e))?
+        .iter()
+        .map(|m| Ok(single(m, NAME, "masses", Kind::Mass)?.base()))
+        .collect::<PyResult<Vec<f64>>>()?;
+    let length_m = single(length, NAME, "length", Kind::Length)?.base();
+    let added = allowance
+        .map(|a| single(&a, NAME, "allowance", Kind::Regain).map(|a| a.base()))
+        .transpose()?;
+    let stretch = stretch
+        .map(|s| single(&s, NAME, "stretch", Kind::Stretch).map(|s| s.base()))
+        .transpose()?;
+    let chance = self::confidence(confidence.as_ref(), NAME)?;
+    let count = quantity::unit(unit, Some(Kind::LinearDensity))
+        .and_then(|unit| {
+            room::SkeinCount::new(&masses, length_m, option, added, stretch, chance, unit)
+        })
+        .map_err(|e| raise(&e.at(NAME)))?;
+    warn(length.py(), count.warnings.clone())?;
+    Ok(SkeinCount { count })
+}
+
+impl SkeinCount {
+    fn quantity(&self, py: Python<'_>, tex: f64) -> Quantity {
+        let unit = self.count.unit;
+        Quantity::scalar(py, unit.from_base(tex), unit, Kind::LinearDensity)
+    }
+}
+
+#[pymethods]
+impl SkeinCount {
+    /// The count.
+    #[getter]
+    fn count(&self, py: Python<'_>) -> Quantity {
+        self.quantity(py, self.count.summary.mean)
+    }
+    /// The ends of its interval, the finer first.
+    #[getter]
+    fn limits(&self, py: Python<'_>) -> (Quantity, Quantity) {
+        let [fine, coarse] = self.count.limits();
+        (self.quantity(py, fine), self.quantity(py, coarse))
+    }
+    /// What the skeins say, each as a count in tex.
+    #[getter]
+    fn summary(&self) -> Summary {
+        Summary { summary: self.count.summary.clone(), kind: Kind::LinearDensity }
+    }
+    /// The number of the option.
+    #[getter]
+    fn option(&self) -> u8 {
+        self.count.option.number
+    }
+    /// The name of the option.
+    #[getter]
+    fn option_name(&self) -> &'static str {
+        self.count.option.name
+    }
+    fn __repr__(&self) -> String {
+        self.count.report().text().trim().to_owned()
+    }
+    fn _repr_html_(&self) -> String {
+        self.count.report().html()
+    }
+}

@@ -1,0 +1,46 @@
+//! What the points of a chart say: one that is out alone, or a level that has moved.
+
+use super::alarms::RUN;
+
+/// What is found on a chart.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Finding {
+    /// A point outside the limits whose neighbours are within: a fault of that one reading or moment.
+    Outlier {
+        /// Its place, from 0.
+        at: usize,
+    },
+    /// Points that have moved together: several outside on one side, or eight in a row on one side.
+    Drift {
+        /// The first of them, from 0.
+        from: usize,
+        /// The last of them.
+        to: usize,
+        /// True where they are above the centre.
+        above: bool,
+    },
+}
+
+/// Finds outliers and drifts. A drift is eight points in a row on one side of the centre, or two or
+/// more neighbours outside on one side; where it is found, the points of it are no outliers.
+pub(super) fn findings(points: &[f64], centre: f64, limits: [f64; 2]) -> Vec<Finding> {
+    let side = |x: f64| (x > centre).cmp(&(x < centre));
+    let out = |x: f64| x < limits[0] || x > limits[1];
+    let mut found = Vec::new();
+    let mut from = 0;
+    for run in points.chunk_by(|a, b| side(*a) == side(*b)) {
+        let apart = side(run[0]).is_ne();
+        let outside = run.iter().filter(|x| out(**x)).count();
+        // Two outside with others between them on the same side still say one thing.
+        let neighbours = run.windows(2).any(|pair| out(pair[0]) && out(pair[1]));
+        if apart && (run.len() >= RUN || neighbours) {
+            let above = run[0] > centre;
+            found.push(Finding::Drift { from, to: from + run.len() - 1, above });
+        } else if outside > 0 {
+            let alone = run.iter().enumerate().filter(|(_, x)| out(**x));
+            found.extend(alone.map(|(k, _)| Finding::Outlier { at: from + k }));
+        }
+        from += run.len();
+    }
+    found
+}

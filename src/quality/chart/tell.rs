@@ -1,0 +1,104 @@
+//! A chart in words and rows.
+
+use super::{Chart, Finding, Kind, RUN};
+use crate::quantity::print::figure;
+use crate::table::Align::{Left, Right};
+use crate::table::{Block, Report};
+
+/// Points from which limits are trusted.
+const ENOUGH: usize = 20;
+
+impl Chart {
+    /// True where no point is outside and no run says that the level has moved.
+    pub fn is_steady(&self) -> bool {
+        self.findings.is_empty()
+    }
+
+    /// Its title: what its points are.
+    pub fn title(&self) -> String {
+        let n = self.asked.subgroup;
+        match self.asked.kind {
+            Kind::Individuals | Kind::MovingRange => {
+                format!("Chart of {} {}", self.points.len(), self.asked.kind.points())
+            }
+            kind => {
+                format!("Chart of {} {} of {n} readings each", self.points.len(), kind.points())
+            }
+        }
+    }
+
+    /// What a finding says.
+    pub fn say(&self, finding: &Finding) -> String {
+        match *finding {
+            Finding::Outlier { at } => format!(
+                "Outlier: point {}, {}, is outside and its neighbours are not; look for a cause at that \
+                 one: a slip in weighing or reeling, a knot, a mixed-up bobbin.",
+                at + 1,
+                self.sample.say(self.points[at])
+            ),
+            Finding::Drift { from, to, above } => {
+                let of = &self.points[from..=to];
+                let side = if above { "above" } else { "below" };
+                format!(
+                    "Drift: points {} to {} all lie {side} the centre, at {} on the average; the level \
+                     has moved, so look for what changed at about point {}: feed, wheel, regain, wear.",
+                    from + 1,
+                    to + 1,
+                    self.sample.say(of.iter().sum::<f64>() / of.len() as f64),
+                    from + 1
+                )
+            }
+        }
+    }
+
+    /// The chart as a table: centre, limits and what the points say.
+    pub fn report(&self) -> Report {
+        let say = |x: f64| self.sample.say(x);
+        let columns = [("", Left), ("figure", Right)];
+        let row = |name: &str, x: f64| vec![name.to_owned(), say(x)];
+        let rows = vec![
+            row("upper limit", self.limits[1]),
+            row("centre", self.centre),
+            row("lower limit", self.limits[0]),
+            row("standard deviation within subgroups", self.sigma),
+        ];
+        let mut foot: Vec<String> = self.findings.iter().map(|f| self.say(f)).collect();
+        if foot.is_empty() {
+            foot.push("Steady: no point outside, no run of points on one side.".to_owned());
+        }
+        foot.push(self.about_alarms());
+        let base = self.asked.baseline.unwrap_or(self.points.len());
+        if self.asked.sigma.is_none() && base < ENOUGH {
+            foot.push(format!(
+                "The limits come from {base} points only; from {ENOUGH} or more they may be trusted \
+                 (common practice)."
+            ));
+        }
+        Report {
+            title: String::new(),
+            blocks: vec![Block {
+                title: self.title(),
+                columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
+                rows,
+                foot,
+                ..Block::default()
+            }],
+        }
+    }
+
+    /// How often the rules cry wolf.
+    fn about_alarms(&self) -> String {
+        let hang = match self.asked.kind {
+            Kind::MovingRange => {
+                " Neighbouring moving ranges share a reading, so that runs are no surprise here."
+            }
+            _ => "",
+        };
+        format!(
+            "Rules: a point outside the limits, or {RUN} in a row on one side. Where nothing has \
+             changed they give a false alarm once in about {} points, if the readings follow the normal \
+             law and do not hang together.{hang}",
+            figure(self.false_alarm.round())
+        )
+    }
+}

@@ -1,0 +1,89 @@
+//! A sample of readings in one unit.
+
+use crate::error::{Error, Result};
+use crate::quantity::Unit;
+use crate::quantity::print::{figure, with_unit};
+
+/// Readings in one unit, in the order in which they were taken.
+#[derive(Clone, Debug)]
+pub struct Sample {
+    values: Vec<f64>,
+    /// The unit of the readings.
+    pub unit: &'static Unit,
+}
+
+impl Sample {
+    /// A sample of at least two readings. Indirect counts are refused: their mean is that of the
+    /// numbers or of the thickness, and only who asks knows which.
+    pub fn new(values: Vec<f64>, unit: &'static Unit) -> Result<Self> {
+        if unit.is_indirect() {
+            return Err(Error::unit(format!(
+                "a mean of readings in {0} can be that of the thickness or of the numbers; give them in \
+                 a direct unit, such as .to('tex') for a count, or, where the spread of the numbers is \
+                 meant, give the numbers alone, .number('{0}')",
+                unit.symbol
+            )));
+        }
+        if values.len() < 2 {
+            return Err(Error::range(format!(
+                "{} reading{} no spread; at least 2 are wanted",
+                values.len(),
+                if values.len() == 1 { " has" } else { "s have" }
+            )));
+        }
+        if let Some(place) = values.iter().position(|x| !x.is_finite()) {
+            return Err(Error::range(format!(
+                "reading {} is {}; leave it out, or write what was read",
+                place + 1,
+                figure(values[place])
+            )));
+        }
+        Ok(Sample { values, unit })
+    }
+    /// The readings.
+    pub fn values(&self) -> &[f64] {
+        &self.values
+    }
+    /// How many.
+    pub fn n(&self) -> usize {
+        self.values.len()
+    }
+    /// Their mean.
+    pub fn mean(&self) -> f64 {
+        mean(&self.values)
+    }
+    /// Their standard deviation, over n − 1.
+    pub fn sd(&self) -> f64 {
+        sd(&self.values)
+    }
+    /// A figure in the unit of the readings.
+    pub fn say(&self, x: f64) -> String {
+        with_unit(x, self.unit.symbol)
+    }
+}
+
+/// The mean of figures.
+pub(super) fn mean(values: &[f64]) -> f64 {
+    // About the first, so that figures that differ in their last digits keep them.
+    let first = values[0];
+    first + values.iter().map(|x| x - first).sum::<f64>() / values.len() as f64
+}
+
+/// The standard deviation of figures, over n − 1.
+pub(super) fn sd(values: &[f64]) -> f64 {
+    let middle = mean(values);
+    let squares: f64 = values.iter().map(|x| (x - middle).powi(2)).sum();
+    (squares / (values.len() as f64 - 1.0)).sqrt()
+}
+
+/// Refuses a chance that sets no limits.
+pub(super) fn check_confidence(confidence: f64) -> Result<()> {
+    let possible = confidence > 0.0 && confidence < 1.0;
+    if possible {
+        return Ok(());
+    }
+    Err(Error::range(format!(
+        "a chance of {} % is none to set limits by; write one between 0 and 100 %, such as '95 %'",
+        figure(confidence * 100.0)
+    )))
+}
