@@ -15,10 +15,11 @@ pub use crate::number::{Number, V};
 pub use crate::quantity::{
     Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor, Crimp,
     Density, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction, Frequency,
-    Kind, Length, LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate, Money,
-    OverWidth, Ratio, Reading, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed, Stress,
-    Stretch, TakeUp, Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor,
-    TwistedContraction, Typed, Volume, convert, parse, parse_as,
+    Kind, Length, LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate,
+    MoistureContent, Money, OverWidth, Ratio, Reading, ReedCount, Regain, Sett, Shrinkage,
+    SpecificVolume, Speed, Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness,
+    TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume, convert, parse,
+    parse_as,
 };
 pub use crate::worked::{Tape, Worked, Working};
 pub use crate::{cloth, fibre, formula, mill, quality, yarn};

@@ -427,9 +427,39 @@ pub static SOURCES: &[Source] = &[
         "mytextilenotes.blogspot.com/2026/05",
     ),
     s(
-        "Beech 1902",
-        "F. Beech, The Dyeing of Woollen Fabrics, 1902",
-        "www.free-books.at/book_19534",
+        "Moisture review 2020",
+        "Review of 2020 in Bioresources and Bioprocessing, table 10, after ASTM D1909-13 and Morton and Hearle 2008",
+        "bioresourcesbioprocessing.springeropen.com, s40643-020-00339-1, table 10",
+    ),
+    s(
+        "Britannica 1929",
+        "Encyclopaedia Britannica, 14th ed. 1929, article Wool",
+        "gluedideas.com, Encyclopedia-Britannica-Volume-23-Part-2",
+    ),
+    s(
+        "Royal Society NZ 1909",
+        "Transactions of the Royal Society of New Zealand, vol. 42, 1909",
+        "rsnz.natlib.govt.nz/volume/rsnz_42/rsnz_42_00_002480.html",
+    ),
+    s(
+        "Watson Smith 1906",
+        "Watson Smith, The Chemistry of Hat Manufacturing, 1906, scouring",
+        "bookrags.com/ebooks/17740/60.html",
+    ),
+    s(
+        "Wool scouring 2016",
+        "Studio page, Wool scouring and temperature, 2016",
+        "abundantearthfiber.com/fiber-love/2016/9/20",
+    ),
+    s(
+        "Woolmark topmaking",
+        "Woolmark, Topmaking",
+        "www.woolmark.com/knowledge/manufacturing/worsted-system/topmaking",
+    ),
+    s(
+        "Oiling 2016",
+        "Hand-spinner's page on oiling a fleece, 2016",
+        "readingintrain.blogspot.com/2016/05",
     ),
     s(
         "HSE EH23",

@@ -159,6 +159,8 @@ fn has_a_base(kind: Kind) -> bool {
             | Kind::Contraction
             | Kind::TwistedContraction
             | Kind::Stretch
+            | Kind::Regain
+            | Kind::MoistureContent
     )
 }
 

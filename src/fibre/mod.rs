@@ -14,5 +14,11 @@ pub(crate) use tables::TABLES;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] =
-    &[fineness::FORMULAS, moisture::FORMULAS, raw::FORMULAS];
+pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    fineness::FORMULAS,
+    moisture::FORMULAS[0],
+    moisture::FORMULAS[1],
+    moisture::FORMULAS[2],
+    moisture::FORMULAS[3],
+    raw::FORMULAS,
+];

@@ -174,6 +174,8 @@ kinds! {
     Money, "money", "", Ratio, -ANY, ANY, "120";
     /// Money for a kilogram.
     CostPerMass, "cost per mass", "/kg", CostPerMass, -ANY, ANY, "4.20 /kg";
+    /// Water as a share of the mass with its water: never a regain, which is on the dry mass.
+    MoistureContent, "moisture content", "", Fraction, 0.0, 1.0, "14 %";
 }
 
 impl Kind {

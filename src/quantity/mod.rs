@@ -20,9 +20,9 @@ pub use kind::{
     Amount, Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor,
     Crimp, Density, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction,
     Frequency, Kind, Length, LinearDensity, LoopDensity, Mass, MassLoss, MassPerArea, MassRate,
-    Money, OverWidth, Ratio, Reading, ReedCount, Regain, Sett, Shrinkage, SpecificVolume, Speed,
-    Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor,
-    TwistedContraction, Typed, Volume, Yield,
+    MoistureContent, Money, OverWidth, Ratio, Reading, ReedCount, Regain, Sett, Shrinkage,
+    SpecificVolume, Speed, Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness,
+    TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
 };
 pub(crate) use lookup::refuse_knitting_word;
 pub use lookup::{convert, pair, unit};

@@ -124,6 +124,28 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual figures are not possible together.
 TOGETHER = {
+    "regain_between_points": {
+        "humidity": (0.3, 0.4),
+        "humidity_below": (0.0, 0.3),
+        "regain_below": (0.0, 0.1),
+        "humidity_above": (0.4, 1.0),
+        "regain_above": (0.15, 0.4),
+    },
+    "humidity_between_points": {
+        "regain": (0.1, 0.15),
+        "humidity_below": (0.0, 0.3),
+        "regain_below": (0.0, 0.1),
+        "humidity_above": (0.4, 1.0),
+        "regain_above": (0.15, 0.4),
+    },
+    "regain_found": {
+        "sample": (1.0, 1.5),
+        "dry": (0.5, 1.0),
+    },
+    "regain_of_remainder": {
+        "blend": (0.1, 0.2),
+        "others": (0.0, 0.05),
+    },
     "jam_picks": {
         "ends": (20.0, 30.0),
         "warp": (0.3, 0.5),

@@ -1,9 +1,6 @@
-//! Handbook tables of the fibre.
+//! Densities of fibres.
 
 use crate::handbook::{Figure, Table};
-
-/// The tables of this room.
-pub(crate) const TABLES: &[&Table] = &[&DENSITIES];
 
 /// At 65 % relative humidity.
 const fn damp(of: &'static [&'static str], density: f64) -> Figure {
@@ -18,7 +15,7 @@ const fn specific_gravity(of: &'static [&'static str], density: f64) -> Figure {
         .note("printed as specific gravity, state not given")
 }
 
-static DENSITIES: Table = Table {
+pub(super) static DENSITIES: Table = Table {
     name: "fibre_densities",
     title: "Density of fibres",
     about: "Of the fibre itself, without the air of a yarn: see 'packing' for that.",

@@ -1,0 +1,145 @@
+//! The mass to invoice, and the regain of a blend.
+
+use crate::formula::{Formula, formula};
+use crate::number::{Number, V};
+use crate::quantity::{Fraction, Mass, MoistureContent, Regain};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &BLEND_REGAIN,
+    &REGAIN_OF_REMAINDER,
+    &DRY_SHARE,
+    &COMMERCIAL_MASS,
+    &INVOICE_MASS_FROM_CONTENT,
+    &INVOICE_MASS_OF_CLEANED,
+];
+
+/// Commercial regain of a blend of any number of fibres, each share by oven-dry mass.
+#[formula(
+    result = "A",
+    sources = ["GATE solutions", "Moisture blog 2015"],
+    limits = ["shares of the oven-dry mass; the allowances are those of the contract"],
+    slips = ["taking the shares of the mass as weighed: the fibre with more water on it counts too much"]
+)]
+pub fn blend_regain<N: Number>(
+    /// shares of the fibres in the oven-dry mass
+    #[q("p", 0.0..=1.0, whole)]
+    shares: &[Fraction<N>],
+    /// regain agreed for each fibre
+    #[q("R", 0.0..=0.3)]
+    regains: &[Regain<N>],
+) -> Regain<N> {
+    V::sum(shares.zip(regains).map(|(p, a)| p * a))
+}
+
+/// Regain of one fibre of a blend, from the regain of the whole and that of the others.
+#[formula(
+    result = "A₁",
+    sources = ["definition"],
+    limits = ["the others together: blend_regain on their shares among themselves"],
+    slips = ["subtracting the regains without the shares"]
+)]
+pub fn regain_of_remainder<N: Number>(
+    /// regain of the blend
+    #[q("A", 0.0..=0.2)]
+    blend: Regain<N>,
+    /// share of this fibre in the oven-dry mass
+    #[q("p", 0.05..=1.0)]
+    share: Fraction<N>,
+    /// regain of the other fibres together
+    #[q("A₂", 0.0..=0.2)]
+    others: Regain<N>,
+) -> Regain<N> {
+    (blend - (1.0 - share) * others) / share
+}
+
+/// Share of the first fibre in the oven-dry mass of a blend, from the shares as weighed.
+#[formula(
+    result = "p₁",
+    sources = ["definition"],
+    limits = ["the fibre asked for stands first, in both lists", "the regains are those at weighing, not the allowances"],
+    slips = ["taking the allowances for the regains found"]
+)]
+pub fn dry_share<N: Number>(
+    /// shares of the mass as weighed, the fibre asked for first
+    #[q("q", 0.0..=1.0, whole)]
+    shares: &[Fraction<N>],
+    /// regain of each fibre when it was weighed
+    #[q("R", 0.0..=0.4)]
+    regains: &[Regain<N>],
+) -> Fraction<N> {
+    let dry = shares.zip(regains).map(|(q, r)| q / (1.0 + r));
+    V::first(dry.clone()) / V::sum(dry)
+}
+
+/// Invoice mass: oven-dry mass with the agreed allowances for water and fat.
+#[formula(
+    result = "C",
+    sources = ["Moisture blog 2015", "French order 1998"],
+    limits = ["the allowances are those of the contract; 17 % is the European list's for carded wool, 18.25 % for combed"],
+    slips = ["multiplying (1 + A)(1 + a) where the contract adds both on the dry mass"]
+)]
+pub fn commercial_mass<N: Number>(
+    /// oven-dry mass
+    #[q("D", 0.001..=10000.0)]
+    dry: Mass<N>,
+    /// agreed allowance for water
+    #[q("A", 0.0..=0.2)]
+    allowance: Regain<N>,
+    /// agreed allowance for fat, oil and dressing
+    #[q("a", 0.0..=0.1)]
+    fat: Fraction<N>,
+) -> Mass<N> {
+    dry * (1.0 + allowance + fat)
+}
+
+/// Invoice mass, from the mass as weighed and the share of water in it.
+#[formula(
+    result = "C",
+    sources = ["Moisture blog 2015"],
+    limits = ["the allowance is that of the contract"],
+    slips = ["dividing by 1 + M: 99.10 kg for 98.95 kg in a solved examination paper"]
+)]
+pub fn invoice_mass_from_content<N: Number>(
+    /// mass as weighed
+    #[q("m", 0.001..=50000.0)]
+    mass: Mass<N>,
+    /// water as a share of the mass with its water
+    #[q("M", 0.0..=0.3)]
+    content: MoistureContent<N>,
+    /// agreed allowance for water
+    #[q("A", 0.0..=0.2)]
+    allowance: Regain<N>,
+) -> Mass<N> {
+    mass * (1.0 - content) * (1.0 + allowance)
+}
+
+/// Invoice mass of a lot whose sample was cleaned before it was dried.
+#[formula(
+    result = "C",
+    sources = ["Moisture blog 2015"],
+    limits = ["fat and dressing are out of the dry sample and come back as their allowances, all on the clean dry mass"],
+    slips = ["leaving out the allowances for what the cleaning took away", "weighing the sample after cleaning only"]
+)]
+pub fn invoice_mass_of_cleaned<N: Number>(
+    /// lot as weighed
+    #[q("W", 0.01..=50000.0)]
+    lot: Mass<N>,
+    /// sample as taken
+    #[q("m", 0.0001..=10.0)]
+    sample: Mass<N>,
+    /// sample, cleaned and oven-dry
+    #[q("d", 0.0001..=10.0)]
+    dry: Mass<N>,
+    /// agreed allowance for water
+    #[q("A", 0.0..=0.2)]
+    allowance: Regain<N>,
+    /// agreed allowance for natural fat
+    #[q("a", 0.0..=0.1)]
+    fat: Fraction<N>,
+    /// agreed allowance for oil and dressing
+    #[q("b", 0.0..=0.1)]
+    dressing: Fraction<N>,
+) -> Mass<N> {
+    lot * dry / sample * (1.0 + allowance + fat + dressing)
+}

@@ -1,0 +1,83 @@
+//! The state of a material: what is on its clean dry fibre.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{Fraction, Mass, Ratio, Regain};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] =
+    &[&STATE_RATIO, &MASS_IN_STATE, &FIBRE_IN_MASS, &MASS_AFTER_CHANGE_OF_STATE];
+
+/// Water, fat and vegetable matter are all taken on the clean dry fibre, so they add.
+#[formula(
+    result = "s",
+    sources = ["definition"],
+    slips = ["multiplying (1 + R)(1 + o): both are on the fibre, not one on the other"]
+)]
+pub fn state_ratio<N: Number>(
+    /// water on clean dry fibre
+    #[q("R", 0.0..=0.5)]
+    regain: Regain<N>,
+    /// grease and oil on clean dry fibre
+    #[q("o", 0.0..=0.2)]
+    fat: Fraction<N>,
+    /// vegetable matter on clean dry fibre
+    #[q("v", 0.0..=0.1)]
+    vegetable: Fraction<N>,
+) -> Ratio<N> {
+    1.0 + regain + fat + vegetable
+}
+
+/// What the scale reads for clean dry fibre in a state.
+#[formula(
+    result = "m",
+    sources = ["definition"],
+    slips = ["weighing at the machine and comparing with a figure at label regain"]
+)]
+pub fn mass_in_state<N: Number>(
+    /// clean dry fibre
+    #[q("f", 0.001..=10000.0)]
+    fibre: Mass<N>,
+    /// mass for each unit of clean dry fibre
+    #[q("s", 1.0..=1.7)]
+    state: Ratio<N>,
+) -> Mass<N> {
+    fibre * state
+}
+
+/// Clean dry fibre in what was weighed.
+#[formula(
+    result = "f",
+    sources = ["definition"],
+    slips = ["taking off the percentages one after the other instead of dividing by the state"]
+)]
+pub fn fibre_in_mass<N: Number>(
+    /// mass as weighed
+    #[q("m", 0.001..=10000.0)]
+    mass: Mass<N>,
+    /// mass for each unit of clean dry fibre
+    #[q("s", 1.0..=1.7)]
+    state: Ratio<N>,
+) -> Mass<N> {
+    mass / state
+}
+
+/// Mass of the same fibre in another state: oil out, water in.
+#[formula(
+    result = "m₂",
+    sources = ["definition"],
+    slips = ["multiplying factors for water, oil and dirt; the states add on the fibre"]
+)]
+pub fn mass_after_change_of_state<N: Number>(
+    /// mass before
+    #[q("m₁", 0.001..=10000.0)]
+    mass: Mass<N>,
+    /// mass for each unit of clean dry fibre, before
+    #[q("s₁", 1.0..=1.7)]
+    before: Ratio<N>,
+    /// mass for each unit of clean dry fibre, after
+    #[q("s₂", 1.0..=1.7)]
+    after: Ratio<N>,
+) -> Mass<N> {
+    mass * after / before
+}

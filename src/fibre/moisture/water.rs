@@ -1,0 +1,195 @@
+//! Water on the oven-dry mass and in the whole.
+
+use crate::formula::{Formula, formula};
+use crate::number::Number;
+use crate::quantity::{LinearDensity, Mass, MoistureContent, Regain};
+
+/// The formulas of this file.
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &MOISTURE_CONTENT,
+    &REGAIN_FROM_CONTENT,
+    &REGAIN_FOUND,
+    &WATER_IN_MASS,
+    &WATER_FROM_CONTENT,
+    &OVEN_DRY_MASS,
+    &OVEN_DRY_FROM_CONTENT,
+    &OVEN_DRY_MASS_OF_LOT,
+    &MASS_AT_REGAIN,
+    &COUNT_AT_REGAIN,
+];
+
+/// Water as a share of the mass with its water, from the regain.
+#[formula(
+    result = "M",
+    sources = ["PCT moisture", "Moisture blog 2015"],
+    slips = ["taking the regain itself for the content: 17 % regain is 14.5 % content"]
+)]
+pub fn moisture_content<N: Number>(
+    /// water on oven-dry mass
+    #[q("R", 0.0..=0.4)]
+    regain: Regain<N>,
+) -> MoistureContent<N> {
+    regain / (1.0 + regain)
+}
+
+/// Water on the oven-dry mass, from the share of water in the whole.
+#[formula(
+    result = "R",
+    sources = ["PCT moisture", "Moisture blog 2015"],
+    slips = ["dividing by 1 + M instead of 1 − M"]
+)]
+pub fn regain_from_content<N: Number>(
+    /// water as a share of the mass with its water
+    #[q("M", 0.0..=0.3)]
+    content: MoistureContent<N>,
+) -> Regain<N> {
+    content / (1.0 - content)
+}
+
+/// Water in a mass at a regain.
+#[formula(
+    result = "w",
+    sources = ["GATE solutions"],
+    slips = ["taking the regain of the wet mass: m × R instead of m × R/(1 + R)"]
+)]
+pub fn water_in_mass<N: Number>(
+    /// mass as weighed
+    #[q("m", 0.001..=10000.0)]
+    mass: Mass<N>,
+    /// water on oven-dry mass
+    #[q("R", 0.0..=0.4)]
+    regain: Regain<N>,
+) -> Mass<N> {
+    mass * regain / (1.0 + regain)
+}
+
+/// Oven-dry mass of a mass at a regain.
+#[formula(
+    result = "D",
+    sources = ["PCT moisture"],
+    slips = ["m × (1 − R): the regain is on the dry mass, so divide by 1 + R"]
+)]
+pub fn oven_dry_mass<N: Number>(
+    /// mass as weighed
+    #[q("m", 0.001..=10000.0)]
+    mass: Mass<N>,
+    /// water on oven-dry mass
+    #[q("R", 0.0..=0.4)]
+    regain: Regain<N>,
+) -> Mass<N> {
+    mass / (1.0 + regain)
+}
+
+/// The same fibre at another regain.
+#[formula(
+    result = "m₂",
+    sources = ["PCT moisture"],
+    slips = ["adding the difference of the regains to the mass as a percentage"]
+)]
+pub fn mass_at_regain<N: Number>(
+    /// mass as weighed
+    #[q("m", 0.001..=10000.0)]
+    mass: Mass<N>,
+    /// regain at weighing
+    #[q("R₁", 0.0..=0.4)]
+    regain: Regain<N>,
+    /// regain wanted
+    #[q("R₂", 0.0..=0.4)]
+    wanted: Regain<N>,
+) -> Mass<N> {
+    mass * (1.0 + wanted) / (1.0 + regain)
+}
+
+/// Water on the oven-dry mass, from a sample weighed before and after the oven.
+#[formula(
+    result = "R",
+    sources = ["Moisture blog 2015"],
+    limits = ["the sample is weighed at once when it is taken, and dried until its mass no longer falls", "fat and dirt weigh with the dry mass"],
+    slips = ["dividing by the mass as taken: that is the content"]
+)]
+pub fn regain_found<N: Number>(
+    /// sample as taken
+    #[q("m", 0.0001..=10.0)]
+    sample: Mass<N>,
+    /// the same, oven-dry
+    #[q("d", 0.0001..=10.0)]
+    dry: Mass<N>,
+) -> Regain<N> {
+    (sample - dry) / dry
+}
+
+/// Water in a mass, from its share of the whole.
+#[formula(
+    result = "w",
+    sources = ["Moisture blog 2015"],
+    slips = ["taking a regain for a content: 17 % regain is 14.5 % content"]
+)]
+pub fn water_from_content<N: Number>(
+    /// mass as weighed
+    #[q("m", 0.001..=50000.0)]
+    mass: Mass<N>,
+    /// water as a share of the mass with its water
+    #[q("M", 0.0..=0.3)]
+    content: MoistureContent<N>,
+) -> Mass<N> {
+    mass * content
+}
+
+/// Oven-dry mass of a mass with a share of water in it.
+#[formula(
+    result = "D",
+    sources = ["Moisture blog 2015"],
+    slips = ["dividing by 1 + M as if it were a regain"]
+)]
+pub fn oven_dry_from_content<N: Number>(
+    /// mass as weighed
+    #[q("m", 0.001..=50000.0)]
+    mass: Mass<N>,
+    /// water as a share of the mass with its water
+    #[q("M", 0.0..=0.3)]
+    content: MoistureContent<N>,
+) -> Mass<N> {
+    mass * (1.0 - content)
+}
+
+/// Oven-dry mass of a lot, from a sample of it.
+#[formula(
+    result = "D",
+    sources = ["Moisture blog 2015"],
+    limits = ["sample and lot are weighed within the same hour: the lot goes on drying or damping"],
+    slips = ["weighing the lot on another day than the sample"]
+)]
+pub fn oven_dry_mass_of_lot<N: Number>(
+    /// lot as weighed
+    #[q("W", 0.01..=50000.0)]
+    lot: Mass<N>,
+    /// sample as taken
+    #[q("m", 0.0001..=10.0)]
+    sample: Mass<N>,
+    /// sample, oven-dry
+    #[q("d", 0.0001..=10.0)]
+    dry: Mass<N>,
+) -> Mass<N> {
+    lot * dry / sample
+}
+
+/// The same yarn's count at another regain.
+#[formula(
+    result = "T₂",
+    sources = ["PCT moisture", "definition"],
+    limits = ["its length does not change; it does where the yarn is wetted out and relaxes"],
+    slips = ["multiplying an indirect count: the heavier yarn has the lower number", "correcting a count that is at the regain already"]
+)]
+pub fn count_at_regain<N: Number>(
+    /// count as found
+    #[q("T₁", 1.0..=5000.0)]
+    count: LinearDensity<N>,
+    /// regain at which it was found
+    #[q("R₁", 0.0..=0.4)]
+    regain: Regain<N>,
+    /// regain wanted
+    #[q("R₂", 0.0..=0.4)]
+    wanted: Regain<N>,
+) -> LinearDensity<N> {
+    count * (1.0 + wanted) / (1.0 + regain)
+}
