@@ -1,11 +1,13 @@
 //! The fibre: water on it, what is clean of it, how fine it is.
 
 mod fineness;
+mod grade;
 mod moisture;
 mod raw;
 mod tables;
 
 pub use fineness::*;
+pub use grade::{WoolGrade, us_grade};
 pub use moisture::*;
 pub use raw::*;
 

@@ -1,5 +1,6 @@
 //! The mill: losses, oil, card, mule, twister, loom, gearing, time and money.
 
+mod blending;
 mod card;
 mod change;
 mod cost;
@@ -12,6 +13,7 @@ mod pieces;
 mod tables;
 mod wheels;
 
+pub use blending::*;
 pub use card::*;
 pub use change::*;
 pub use cost::*;
@@ -29,6 +31,7 @@ use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    blending::FORMULAS,
     card::FORMULAS,
     change::FORMULAS,
     cost::FORMULAS,

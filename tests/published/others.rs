@@ -3,11 +3,13 @@
 //! - `handbook`: `table`, `of` (words that find one figure in it), `end` (`low`, `high` or `only`);
 //! - `weave`: `weave` (a name, or its picks from the first woven), `figure`, and for
 //!   `interlacings_in` the number of `ends` or `picks`;
-//! - `satin`: `ends`, `figure`; for the `riser` also `move` and `pick`.
+//! - `satin`: `ends`, `figure`; for the `riser` also `move` and `pick`;
+//! - `us_grade`: `diameter`; the quality number of the grade.
 
 use hankwise::cloth::{System, Weave, satin_moves};
+use hankwise::fibre::us_grade;
 use hankwise::handbook;
-use hankwise::quantity::{Amount, Kind, unit};
+use hankwise::quantity::{Amount, Fineness, Kind, unit};
 use serde_json::{Map, Value};
 
 type Inputs = Map<String, Value>;
@@ -18,6 +20,7 @@ pub(crate) fn find(name: &str) -> Option<Answer> {
         "handbook" => Some(handbook_figure),
         "weave" => Some(weave_figure),
         "satin" => Some(satin_figure),
+        "us_grade" => Some(quality_number),
         _ => None,
     }
 }
@@ -107,4 +110,10 @@ fn satin_figure(inputs: &Inputs) -> Result<Amount, String> {
         }
         other => Err(format!("'{other}' is no figure of a satin")),
     }
+}
+
+fn quality_number(inputs: &Inputs) -> Result<Amount, String> {
+    let diameter = Fineness::parse(text(inputs, "diameter")?).map_err(words)?;
+    let grade = us_grade(diameter, None).map_err(words)?;
+    plain(f64::from(grade.number().ok_or(format!("{} has no number", grade.name))?))
 }
