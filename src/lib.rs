@@ -35,6 +35,7 @@
 //! [`mod@normal`] and [`table`] (the normal law, tables as text and HTML).
 #![forbid(unsafe_code)]
 
+pub mod asked;
 pub mod caution;
 pub mod cloth;
 mod error;

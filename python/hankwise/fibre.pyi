@@ -4,43 +4,38 @@
 
 from typing import Literal, final
 
+from hankwise._fibre_more import allowance as allowance
+from hankwise._fibre_more import allowances as allowances
+from hankwise._fibre_more import equilibrium_regain as equilibrium_regain
+from hankwise._fibre_more import humidity_for_regain as humidity_for_regain
+from hankwise._fibre_more import invoice as invoice
 from hankwise._hankwise import (
     Formula,
     Quantity,
     Working,
     _Measure,
     _Plain,
+    _Plains,
 )
 
 @final
 class _BlendRegain(Formula):
-    """Commercial regain of a blend of two fibres, each share by oven-dry mass.
+    """Commercial regain of a blend of any number of fibres, each share by oven-dry mass.
 
-    A = p × A₁ + (1 − p) × A₂
+    A = p₁ × R₁ + p₂ × R₂
 
-    share: share of the first fibre in the oven-dry mass
-    first: regain agreed for the first fibre
-    second: regain agreed for the second fibre
+    shares: shares of the fibres in the oven-dry mass
+    regains: regain agreed for each fibre
     """
 
-    def __call__(self, share: _Plain, first: _Plain, second: _Plain) -> Quantity: ...
+    def __call__(self, shares: _Plains, regains: _Plains) -> Quantity: ...
     def working(
         self,
-        share: _Plain,
-        first: _Plain,
-        second: _Plain,
+        shares: _Plains,
+        regains: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["share", "first", "second"],
-        *,
-        blend_regain: _Plain,
-        share: _Plain = ...,
-        first: _Plain = ...,
-        second: _Plain = ...,
-    ) -> list[Quantity]: ...
 
 blend_regain: _BlendRegain
 
@@ -157,6 +152,59 @@ class _CommercialMass(Formula):
 commercial_mass: _CommercialMass
 
 @final
+class _CountAtRegain(Formula):
+    """The same yarn's count at another regain.
+
+    T₂ = T₁ × (1 + R₂) / (1 + R₁)
+
+    count: count as found
+    regain: regain at which it was found
+    wanted: regain wanted
+    """
+
+    def __call__(self, count: _Measure, regain: _Plain, wanted: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        regain: _Plain,
+        wanted: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "regain", "wanted"],
+        *,
+        count_at_regain: _Measure,
+        count: _Measure = ...,
+        regain: _Plain = ...,
+        wanted: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_at_regain: _CountAtRegain
+
+@final
+class _DryShare(Formula):
+    """Share of the first fibre in the oven-dry mass of a blend, from the shares as weighed.
+
+    p₁ = q₁ / (1 + R₁) / (q₁ / (1 + R₁) + q₂ / (1 + R₂))
+
+    shares: shares of the mass as weighed, the fibre asked for first
+    regains: regain of each fibre when it was weighed
+    """
+
+    def __call__(self, shares: _Plains, regains: _Plains) -> Quantity: ...
+    def working(
+        self,
+        shares: _Plains,
+        regains: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+dry_share: _DryShare
+
+@final
 class _FibreDiameter(Formula):
     """Diameter of a round fibre from its linear density.
 
@@ -245,6 +293,134 @@ class _FibresInSection(Formula):
     ) -> list[Quantity]: ...
 
 fibres_in_section: _FibresInSection
+
+@final
+class _HumidityBetweenPoints(Formula):
+    """Humidity that gives a regain, straight between two known points.
+
+    φ = φ₁ + (φ₂ − φ₁) × (R − R₁) / (R₂ − R₁)
+
+    regain: regain wanted
+    humidity_below: humidity of the point below
+    regain_below: regain there
+    humidity_above: humidity of the point above
+    regain_above: regain there
+    """
+
+    def __call__(
+        self,
+        regain: _Plain,
+        humidity_below: _Plain,
+        regain_below: _Plain,
+        humidity_above: _Plain,
+        regain_above: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        regain: _Plain,
+        humidity_below: _Plain,
+        regain_below: _Plain,
+        humidity_above: _Plain,
+        regain_above: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal[
+            "regain", "humidity_below", "regain_below", "humidity_above", "regain_above"
+        ],
+        *,
+        humidity_between_points: _Plain,
+        regain: _Plain = ...,
+        humidity_below: _Plain = ...,
+        regain_below: _Plain = ...,
+        humidity_above: _Plain = ...,
+        regain_above: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+humidity_between_points: _HumidityBetweenPoints
+
+@final
+class _InvoiceMassFromContent(Formula):
+    """Invoice mass, from the mass as weighed and the share of water in it.
+
+    C = m × (1 − M) × (1 + A)
+
+    mass: mass as weighed
+    content: water as a share of the mass with its water
+    allowance: agreed allowance for water
+    """
+
+    def __call__(self, mass: _Measure, content: _Plain, allowance: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        content: _Plain,
+        allowance: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "content", "allowance"],
+        *,
+        invoice_mass_from_content: _Measure,
+        mass: _Measure = ...,
+        content: _Plain = ...,
+        allowance: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+invoice_mass_from_content: _InvoiceMassFromContent
+
+@final
+class _InvoiceMassOfCleaned(Formula):
+    """Invoice mass of a lot whose sample was cleaned before it was dried.
+
+    C = W × d / m × (1 + A + a + b)
+
+    lot: lot as weighed
+    sample: sample as taken
+    dry: sample, cleaned and oven-dry
+    allowance: agreed allowance for water
+    fat: agreed allowance for natural fat
+    dressing: agreed allowance for oil and dressing
+    """
+
+    def __call__(
+        self,
+        lot: _Measure,
+        sample: _Measure,
+        dry: _Measure,
+        allowance: _Plain,
+        fat: _Plain,
+        dressing: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        lot: _Measure,
+        sample: _Measure,
+        dry: _Measure,
+        allowance: _Plain,
+        fat: _Plain,
+        dressing: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["lot", "sample", "dry", "allowance", "fat", "dressing"],
+        *,
+        invoice_mass_of_cleaned: _Measure,
+        lot: _Measure = ...,
+        sample: _Measure = ...,
+        dry: _Measure = ...,
+        allowance: _Plain = ...,
+        fat: _Plain = ...,
+        dressing: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+invoice_mass_of_cleaned: _InvoiceMassOfCleaned
 
 @final
 class _LimitIrregularity(Formula):
@@ -390,6 +566,35 @@ class _MoistureContent(Formula):
 moisture_content: _MoistureContent
 
 @final
+class _OvenDryFromContent(Formula):
+    """Oven-dry mass of a mass with a share of water in it.
+
+    D = m × (1 − M)
+
+    mass: mass as weighed
+    content: water as a share of the mass with its water
+    """
+
+    def __call__(self, mass: _Measure, content: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        content: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "content"],
+        *,
+        oven_dry_from_content: _Measure,
+        mass: _Measure = ...,
+        content: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+oven_dry_from_content: _OvenDryFromContent
+
+@final
 class _OvenDryMass(Formula):
     """Oven-dry mass of a mass at a regain.
 
@@ -419,6 +624,114 @@ class _OvenDryMass(Formula):
 oven_dry_mass: _OvenDryMass
 
 @final
+class _OvenDryMassOfLot(Formula):
+    """Oven-dry mass of a lot, from a sample of it.
+
+    D = W × d / m
+
+    lot: lot as weighed
+    sample: sample as taken
+    dry: sample, oven-dry
+    """
+
+    def __call__(self, lot: _Measure, sample: _Measure, dry: _Measure) -> Quantity: ...
+    def working(
+        self,
+        lot: _Measure,
+        sample: _Measure,
+        dry: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["lot", "sample", "dry"],
+        *,
+        oven_dry_mass_of_lot: _Measure,
+        lot: _Measure = ...,
+        sample: _Measure = ...,
+        dry: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+oven_dry_mass_of_lot: _OvenDryMassOfLot
+
+@final
+class _RegainBetweenPoints(Formula):
+    """Regain at a humidity, straight between two known points.
+
+    R = R₁ + (R₂ − R₁) × (φ − φ₁) / (φ₂ − φ₁)
+
+    humidity: relative humidity
+    humidity_below: humidity of the point below
+    regain_below: regain there
+    humidity_above: humidity of the point above
+    regain_above: regain there
+    """
+
+    def __call__(
+        self,
+        humidity: _Plain,
+        humidity_below: _Plain,
+        regain_below: _Plain,
+        humidity_above: _Plain,
+        regain_above: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        humidity: _Plain,
+        humidity_below: _Plain,
+        regain_below: _Plain,
+        humidity_above: _Plain,
+        regain_above: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal[
+            "humidity", "humidity_below", "regain_below", "humidity_above", "regain_above"
+        ],
+        *,
+        regain_between_points: _Plain,
+        humidity: _Plain = ...,
+        humidity_below: _Plain = ...,
+        regain_below: _Plain = ...,
+        humidity_above: _Plain = ...,
+        regain_above: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+regain_between_points: _RegainBetweenPoints
+
+@final
+class _RegainFound(Formula):
+    """Water on the oven-dry mass, from a sample weighed before and after the oven.
+
+    R = (m − d) / d
+
+    sample: sample as taken
+    dry: the same, oven-dry
+    """
+
+    def __call__(self, sample: _Measure, dry: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sample: _Measure,
+        dry: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sample", "dry"],
+        *,
+        regain_found: _Plain,
+        sample: _Measure = ...,
+        dry: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+regain_found: _RegainFound
+
+@final
 class _RegainFromContent(Formula):
     """Water on the oven-dry mass, from the share of water in the whole.
 
@@ -438,6 +751,38 @@ class _RegainFromContent(Formula):
     ) -> list[Quantity]: ...
 
 regain_from_content: _RegainFromContent
+
+@final
+class _RegainOfRemainder(Formula):
+    """Regain of one fibre of a blend, from the regain of the whole and that of the others.
+
+    A₁ = (A − (1 − p) × A₂) / p
+
+    blend: regain of the blend
+    share: share of this fibre in the oven-dry mass
+    others: regain of the other fibres together
+    """
+
+    def __call__(self, blend: _Plain, share: _Plain, others: _Plain) -> Quantity: ...
+    def working(
+        self,
+        blend: _Plain,
+        share: _Plain,
+        others: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["blend", "share", "others"],
+        *,
+        regain_of_remainder: _Plain,
+        blend: _Plain = ...,
+        share: _Plain = ...,
+        others: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+regain_of_remainder: _RegainOfRemainder
 
 @final
 class _ScouredYield(Formula):
@@ -531,7 +876,7 @@ sorted_mass: _SortedMass
 
 @final
 class _StateRatio(Formula):
-    """Mass of a material for each unit of the clean dry fibre in it.
+    """Water, fat and vegetable matter are all taken on the clean dry fibre, so they add.
 
     s = 1 + R + o + v
 
@@ -560,6 +905,35 @@ class _StateRatio(Formula):
     ) -> list[Quantity]: ...
 
 state_ratio: _StateRatio
+
+@final
+class _WaterFromContent(Formula):
+    """Water in a mass, from its share of the whole.
+
+    w = m × M
+
+    mass: mass as weighed
+    content: water as a share of the mass with its water
+    """
+
+    def __call__(self, mass: _Measure, content: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        content: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "content"],
+        *,
+        water_from_content: _Measure,
+        mass: _Measure = ...,
+        content: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+water_from_content: _WaterFromContent
 
 @final
 class _WaterInMass(Formula):

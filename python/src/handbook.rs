@@ -131,7 +131,7 @@ impl HandbookTable {
         HandbookTable { table, places: (0..table.figures.len()).collect() }
     }
     /// These figures of the table.
-    fn part<'f>(
+    pub(crate) fn part<'f>(
         table: &'static Table,
         figures: impl IntoIterator<Item = &'f Figure>,
     ) -> HandbookTable {

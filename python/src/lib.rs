@@ -6,6 +6,7 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod article;
+mod asked;
 mod ball;
 mod call;
 mod check_weights;
@@ -21,6 +22,7 @@ mod handbook;
 mod help;
 mod inputs;
 mod make;
+mod moisture;
 mod out;
 mod particulars;
 mod picture;
@@ -126,6 +128,13 @@ fn room_functions<'py>(
     m: &Bound<'py, PyModule>,
 ) -> PyResult<Vec<Bound<'py, PyCFunction>>> {
     Ok(match room {
+        "fibre" => vec![
+            wrap_pyfunction!(moisture::allowance, m)?,
+            wrap_pyfunction!(moisture::allowances, m)?,
+            wrap_pyfunction!(moisture::equilibrium_regain, m)?,
+            wrap_pyfunction!(moisture::humidity_for_regain, m)?,
+            wrap_pyfunction!(moisture::invoice, m)?,
+        ],
         "yarn" => vec![
             wrap_pyfunction!(yarn::parse, m)?,
             wrap_pyfunction!(wraps::wraps, m)?,

@@ -1,13 +1,19 @@
 //! The fibre: water on it, what is clean of it, how fine it is.
 
+mod allowance;
+mod equilibrium;
 mod fineness;
 mod grade;
+mod invoice;
 mod moisture;
 mod raw;
 mod tables;
 
+pub use allowance::{allowance, allowances};
+pub use equilibrium::{equilibrium_regain, humidity_for_regain};
 pub use fineness::*;
 pub use grade::{WoolGrade, us_grade};
+pub use invoice::{Allowance, invoice, invoice_items};
 pub use moisture::*;
 pub use raw::*;
 

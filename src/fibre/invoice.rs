@@ -1,0 +1,193 @@
+//! One invoice at several allowances, from a lot on the scale and a sample in the oven.
+
+use super::{
+    allowance, commercial_mass, oven_dry_from_content, oven_dry_mass, oven_dry_mass_of_lot,
+    regain_found, regain_from_content,
+};
+use crate::asked::{Given, Item, block, item};
+use crate::error::{Error, Result};
+use crate::particulars::{Desk, Particulars};
+use crate::quantity::print::{constant, figure, fixed, with_unit};
+use crate::quantity::{Amount, Fraction, Kind, Mass, MoistureContent, Regain, parse_as, unit};
+use crate::table::Align::{Left, Right};
+use crate::table::{Block, Report};
+use crate::worked::Worked;
+
+static ITEMS: [Item; 6] = [
+    item("mass", "m", Kind::Mass, (0.01, 50_000.0), "mass on the scale"),
+    item("sample", "m_s", Kind::Mass, (0.001, 10.0), "sample as taken"),
+    item("dry", "d", Kind::Mass, (0.001, 10.0), "sample, oven-dry"),
+    item("regain", "R", Kind::Regain, (0.0, 0.4), "regain found"),
+    item("content", "M", Kind::MoistureContent, (0.0, 0.3), "moisture content found"),
+    item("fat", "a", Kind::Fraction, (0.0, 0.1), "agreed allowance for fat, oil and dressing"),
+];
+
+/// An allowance at which to invoice, and where it comes from.
+#[derive(Clone, Debug)]
+pub struct Allowance {
+    amount: Amount,
+    typed: Option<String>,
+    from: String,
+}
+
+impl Allowance {
+    /// An allowance that the contract gives.
+    pub fn agreed(amount: Amount, typed: Option<String>) -> Result<Self> {
+        Kind::Regain.check(amount.base())?;
+        Ok(Allowance { amount, typed, from: "as given".to_owned() })
+    }
+    /// From a text: a share such as `17 %`, or a fibre of a list such as `wool carded` or `wool ASTM`.
+    pub fn read(text: &str) -> Result<Self> {
+        if !text.starts_with(char::is_alphabetic) {
+            return Self::agreed(parse_as(text, Kind::Regain)?, Some(text.trim().to_owned()));
+        }
+        let found = allowance(text, None)?;
+        let unit = unit("%", Some(Kind::Regain))?;
+        let amount = Amount { number: found.low, unit };
+        let from =
+            format!("{}, {} ({}, {})", found.of[1], found.of[0], found.source, found.grade.word());
+        Ok(Allowance { amount, typed: None, from })
+    }
+    /// The name of its invoice mass among the particulars.
+    fn name(&self) -> String {
+        format!("invoice_at_{}", constant(tidy(100.0 * self.amount.base())))
+    }
+}
+
+/// Without the rounding of a change of unit.
+fn tidy(x: f64) -> f64 {
+    (x * 1e9).round() / 1e9
+}
+
+/// What the invoice of a lot asks for.
+pub fn invoice_items() -> Given {
+    Given::new("invoice", &ITEMS)
+}
+
+/// Regain found, oven-dry mass and invoice mass of a lot at each of several allowances.
+///
+/// ```
+/// use hankwise::fibre::{Allowance, invoice, invoice_items};
+///
+/// let lot = invoice_items().read(&[("mass", "500 kg"), ("sample", "250 g"), ("dry", "212.3 g")])?;
+/// let found = invoice(&lot, &[Allowance::read("17 %")?, Allowance::read("wool combed")?])?;
+/// assert!((found.find("invoice_at_17")?.value - 496.782).abs() < 1e-9);
+/// assert!((found.find("invoice_at_18.25")?.value - 502.0895).abs() < 1e-9);
+/// # Ok::<(), hankwise::Error>(())
+/// ```
+pub fn invoice(given: &Given, allowances: &[Allowance]) -> Result<Particulars> {
+    if allowances.is_empty() {
+        return Err(Error::notation(
+            "allowances is missing: an invoice is at the regain that was agreed; write \
+             allowances=['17 %'], or by fibre and list allowances=['wool carded']",
+        ));
+    }
+    given.not_both("regain", "content", "one gives the other")?;
+    for one in ["regain", "content"] {
+        given.not_both(one, "dry", "the dried sample gives it")?;
+    }
+    if let (Some(sample), Some(dry)) = (given.base("sample"), given.base("dry"))
+        && dry > sample
+    {
+        return Err(Error::range(
+            "dry is more than sample: the oven takes water away; are they exchanged?",
+        ));
+    }
+    Particulars::work(|desk| {
+        given.warn(desk);
+        let mass: Mass<_> = given.need(desk, "mass")?;
+        let dry = oven_dry(given, desk, mass)?;
+        let dry = desk.figure("oven_dry", "oven-dry mass of the lot", dry);
+        let water = Mass::from(mass.v() - dry.v());
+        desk.figure("water", "water in the lot as weighed", water);
+        let fat: Fraction<_> = given.or(desk, "fat", 0.0)?;
+        let mut rows = Vec::new();
+        let (mut least, mut most) = (f64::INFINITY, 0.0_f64);
+        let unit = given.unit("mass");
+        let say = |x: f64| unit.map_or_else(|| figure(x), |u| with_unit(u.from_base(x), u.symbol));
+        for (k, one) in allowances.iter().enumerate() {
+            let name = one.name();
+            if desk.found(&name).is_some() {
+                return Err(Error::notation(format!(
+                    "allowances: {} % is given twice; leave one out",
+                    constant(tidy(100.0 * one.amount.base()))
+                )));
+            }
+            let symbol = format!("A_{}", k + 1);
+            let words = format!("allowance: {}", one.from);
+            let agreed: Regain<_> =
+                desk.given("allowance", &symbol, &words, &one.amount, one.typed.clone());
+            let percent = format!("{} %", constant(tidy(100.0 * one.amount.base())));
+            let words = format!("invoice mass at {percent}");
+            let found = desk.figure(&name, &words, commercial_mass(dry, agreed, fat)).value();
+            (least, most) = (least.min(found), most.max(found));
+            let off = 100.0 * (found / mass.value() - 1.0);
+            let sign = if off > 0.0 { "+" } else { "" };
+            rows.push(vec![
+                percent,
+                say(found),
+                format!("{sign}{} %", fixed(off, 2)),
+                one.from.clone(),
+            ]);
+        }
+        let mut at = block(desk, "The lot", &["regain", "content", "oven_dry", "water"], unit);
+        at.rows.insert(0, vec!["mass on the scale".to_owned(), say(mass.value())]);
+        let columns =
+            [("allowance", Right), ("invoice mass", Right), ("to the scale", Right), ("", Left)];
+        let mut foot = vec![
+            "The allowance is agreed before the lot is weighed, and sample and lot are weighed together."
+                .to_owned(),
+        ];
+        if allowances.len() > 1 {
+            foot.insert(
+                0,
+                format!(
+                    "Between the least and the most there are {}, {} % of the least: that is what the \
+                     agreement is about.",
+                    say(most - least),
+                    fixed(100.0 * (most / least - 1.0), 1)
+                ),
+            );
+        }
+        let invoiced = Block {
+            title: "Invoice".to_owned(),
+            columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
+            rows,
+            foot,
+            ..Block::default()
+        };
+        Ok(Report {
+            title: "Invoice mass at the agreed regain".to_owned(),
+            blocks: vec![at, invoiced],
+        })
+    })
+}
+
+/// The oven-dry mass, by the way that was given; regain and content beside it.
+fn oven_dry<'t>(
+    given: &Given,
+    desk: &Desk<'t>,
+    mass: Mass<Worked<'t>>,
+) -> Result<Mass<Worked<'t>>> {
+    let regain_words = "regain found, on the oven-dry mass";
+    let content_words = "moisture content found, on the mass as weighed";
+    if let Some(regain) = given.get::<Regain<_>>(desk, "regain") {
+        desk.figure("content", content_words, super::moisture_content(regain));
+        return Ok(oven_dry_mass(mass, regain));
+    }
+    if let Some(content) = given.get::<MoistureContent<_>>(desk, "content") {
+        desk.figure("regain", regain_words, regain_from_content(content));
+        return Ok(oven_dry_from_content(mass, content));
+    }
+    if !given.has("sample") && !given.has("dry") {
+        return Err(Error::notation(
+            "what the lot holds of water is missing; write sample='250 g' and dry='212.3 g' from the \
+             oven, or regain='17.8 %' on the dry mass, or content='15.1 %' on the mass as weighed",
+        ));
+    }
+    let sample: Mass<_> = given.need(desk, "sample")?;
+    let dried: Mass<_> = given.need(desk, "dry")?;
+    let regain = desk.figure("regain", regain_words, regain_found(sample, dried));
+    desk.figure("content", content_words, super::moisture_content(regain));
+    Ok(oven_dry_mass_of_lot(mass, sample, dried))
+}
