@@ -12,7 +12,9 @@ from hankwise._hankwise import (
     _Plain,
     _Plains,
 )
+from hankwise._mill_more import blend as blend
 from hankwise._mill_more import change_wheel as change_wheel
+from hankwise._mill_more import evenness_of_blend as evenness_of_blend
 
 @final
 class _AddOn(Formula):
@@ -668,6 +670,71 @@ class _HopperWeigh(Formula):
 hopper_weigh: _HopperWeigh
 
 @final
+class _LayeredShareDeviation(Formula):
+    """How far the share of a component differs from place to place in a stack taken down from top
+    to bottom.
+
+    σ = p × (1 − p) × c × √(2 / n)
+
+    share: share of the component in the blend
+    layers: layers of each component
+    variation: coefficient of variation of a layer's thickness from place to place
+    """
+
+    def __call__(self, share: _Plain, layers: _Plain, variation: _Plain) -> Quantity: ...
+    def working(
+        self,
+        share: _Plain,
+        layers: _Plain,
+        variation: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["share", "layers", "variation"],
+        *,
+        layered_share_deviation: _Plain,
+        share: _Plain = ...,
+        layers: _Plain = ...,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+layered_share_deviation: _LayeredShareDeviation
+
+@final
+class _LayersForDeviation(Formula):
+    """Layers of each component that keep the share within a standard deviation, in whole layers.
+
+    n = round up(2 × p × (1 − p) × c / σ × p × (1 − p) × c / σ)
+
+    share: share of the component in the blend
+    deviation: standard deviation wanted of the share, from place to place
+    variation: coefficient of variation of a layer's thickness from place to place
+    """
+
+    def __call__(self, share: _Plain, deviation: _Plain, variation: _Plain) -> Quantity: ...
+    def working(
+        self,
+        share: _Plain,
+        deviation: _Plain,
+        variation: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["share", "deviation", "variation"],
+        *,
+        layers_for_deviation: _Plain,
+        share: _Plain = ...,
+        deviation: _Plain = ...,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+layers_for_deviation: _LayersForDeviation
+
+@final
 class _LoomOutput(Formula):
     """Cloth that a loom weaves.
 
@@ -879,6 +946,36 @@ class _PiecesFromYarn(Formula):
 pieces_from_yarn: _PiecesFromYarn
 
 @final
+class _RandomShareDeviation(Formula):
+    """Deviation of the share between samples of a blend mixed as well as chance does: the binomial
+    bound.
+
+    σ_b = √(p × (1 − p) / k)
+
+    share: share of the component in the blend
+    tufts: tufts in the sample
+    """
+
+    def __call__(self, share: _Plain, tufts: _Plain) -> Quantity: ...
+    def working(
+        self,
+        share: _Plain,
+        tufts: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["share", "tufts"],
+        *,
+        random_share_deviation: _Plain,
+        share: _Plain = ...,
+        tufts: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+random_share_deviation: _RandomShareDeviation
+
+@final
 class _Realisation(Formula):
     """Goods made as a share of the material taken in, both on clean dry fibre.
 
@@ -906,6 +1003,71 @@ class _Realisation(Formula):
     ) -> list[Quantity]: ...
 
 realisation: _Realisation
+
+@final
+class _SampledShareDeviation(Formula):
+    """Deviation of the share between samples: of the heap from place to place, and of the tufts by
+    chance.
+
+    σ_s = √(σ × σ × (1 − 1 / k) + p × (1 − p) / k)
+
+    deviation: standard deviation of the share in the heap, from place to place
+    share: share of the component in the blend
+    tufts: tufts in the sample
+    """
+
+    def __call__(self, deviation: _Plain, share: _Plain, tufts: _Plain) -> Quantity: ...
+    def working(
+        self,
+        deviation: _Plain,
+        share: _Plain,
+        tufts: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["deviation", "share", "tufts"],
+        *,
+        sampled_share_deviation: _Plain,
+        deviation: _Plain = ...,
+        share: _Plain = ...,
+        tufts: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sampled_share_deviation: _SampledShareDeviation
+
+@final
+class _ShareDeviationAfterPasses(Formula):
+    """Deviation of the share from place to place after passes through the teaser with relaying.
+
+    σ_j = σ × exp(-0.5 × j × ln(d))
+
+    deviation: standard deviation of the share, before
+    doublings: places of the heap that come together in each place of the next
+    passes: passes
+    """
+
+    def __call__(self, deviation: _Plain, doublings: _Plain, passes: _Plain) -> Quantity: ...
+    def working(
+        self,
+        deviation: _Plain,
+        doublings: _Plain,
+        passes: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["deviation", "doublings", "passes"],
+        *,
+        share_deviation_after_passes: _Plain,
+        deviation: _Plain = ...,
+        doublings: _Plain = ...,
+        passes: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+share_deviation_after_passes: _ShareDeviationAfterPasses
 
 @final
 class _SingleFromSlubbing(Formula):
@@ -1223,6 +1385,35 @@ class _TrainRatio(Formula):
     ) -> Working: ...
 
 train_ratio: _TrainRatio
+
+@final
+class _TuftsInSample(Formula):
+    """Tufts in a sample: or fibres, where the wool is opened to single ones.
+
+    k = M / t
+
+    sample: mass of the sample
+    tuft: mean mass of a tuft
+    """
+
+    def __call__(self, sample: _Measure, tuft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sample: _Measure,
+        tuft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sample", "tuft"],
+        *,
+        tufts_in_sample: _Plain,
+        sample: _Measure = ...,
+        tuft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+tufts_in_sample: _TuftsInSample
 
 @final
 class _TurnsAtHead(Formula):

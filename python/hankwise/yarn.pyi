@@ -1592,6 +1592,35 @@ class _MeanByShare(Formula):
 mean_by_share: _MeanByShare
 
 @final
+class _MeanDeviationShare(Formula):
+    """Mean deviation of a yarn as a share of its mean count: the U of the evenness tester.
+
+    U = D / T
+
+    deviation: mean deviation from the mean count
+    count: mean count
+    """
+
+    def __call__(self, deviation: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        deviation: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["deviation", "count"],
+        *,
+        mean_deviation_share: _Plain,
+        deviation: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mean_deviation_share: _MeanDeviationShare
+
+@final
 class _MeanOfLots(Formula):
     """Mean count of lots of any mass: all that they weigh over all their length.
 

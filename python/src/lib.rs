@@ -34,6 +34,7 @@ mod rounding;
 mod settings;
 mod weave;
 mod wheels;
+mod wool;
 mod working;
 mod wraps;
 mod yarn;
@@ -60,6 +61,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<handbook::HandbookTable>()?;
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
+    m.add_class::<wool::WoolGrade>()?;
     m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
@@ -134,6 +136,10 @@ fn room_functions<'py>(
             wrap_pyfunction!(moisture::equilibrium_regain, m)?,
             wrap_pyfunction!(moisture::humidity_for_regain, m)?,
             wrap_pyfunction!(moisture::invoice, m)?,
+            wrap_pyfunction!(wool::clean_yields, m)?,
+            wrap_pyfunction!(wool::test_wash, m)?,
+            wrap_pyfunction!(wool::us_grade, m)?,
+            wrap_pyfunction!(wool::will_spin, m)?,
         ],
         "yarn" => vec![
             wrap_pyfunction!(yarn::parse, m)?,
@@ -160,7 +166,11 @@ fn room_functions<'py>(
             wrap_pyfunction!(settings::settings, m)?,
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
-        "mill" => vec![wrap_pyfunction!(wheels::change_wheel, m)?],
+        "mill" => vec![
+            wrap_pyfunction!(wheels::change_wheel, m)?,
+            wrap_pyfunction!(wool::blend, m)?,
+            wrap_pyfunction!(wool::evenness_of_blend, m)?,
+        ],
         _ => vec![],
     })
 }

@@ -207,7 +207,7 @@ pub fn fibre_count_of_blend<N: Number>(
 ///
 /// A share of the mass holds a length of fibre that goes as the mass over the square of the diameter.
 #[formula(
-    result = "d",
+    result = "d_b",
     sources = ["definition"],
     limits = ["fibres of one density and of about the same coefficient of variation", "shares of the clean dry fibre"],
     slips = ["averaging the diameters by mass: the finer wool has more fibres to a gram and counts more"]

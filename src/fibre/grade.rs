@@ -28,7 +28,8 @@ pub struct WoolGrade {
 }
 
 /// What the table says of a grade: diameters and largest deviation.
-fn grades() -> impl DoubleEndedIterator<Item = (&'static Figure, &'static Figure)> {
+fn grades()
+-> impl DoubleEndedIterator<Item = (&'static Figure, &'static Figure)> + ExactSizeIterator {
     US_GRADES.figures.chunks_exact(2).map(|pair| (&pair[0], &pair[1]))
 }
 

@@ -18,7 +18,6 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &SHARE_OF_SORT,
     &YIELD_OF_SORTS,
     &WASHED_CLEAN_SHARE,
-    &WASHED_STANDARD_ERROR,
     &NOIL_SHARE,
 ];
 
@@ -221,7 +220,7 @@ pub fn share_of_sort<N: Number>(
 
 /// Yield of a lot from those of its sorts.
 #[formula(
-    result = "Y",
+    result = "Y_t",
     sources = ["definition"],
     cautions = ["raw fleece"],
     limits = ["all yields by one definition, all masses in the grease"],
@@ -258,35 +257,6 @@ pub fn washed_clean_share<N: Number>(
     greasy: &[Mass<N>],
 ) -> Fraction<N> {
     V::sum(washed) / (state * V::sum(greasy))
-}
-
-/// Standard error of the clean share found by washing samples: how far it may be off by chance.
-///
-/// The share is a ratio of sums; each sample is compared with what that share makes of its own greasy
-/// mass. It is no number for one sample, which says nothing of the spread.
-#[formula(
-    result = "s_y",
-    sources = ["definition"],
-    cautions = ["raw fleece", "scouring"],
-    limits = ["two samples or more, drawn independently; how unlike they are is all that it knows", "a balance that reads too high all the time is not in it"],
-    slips = ["taking it for the spread between samples: it is smaller by the root of their number", "using the normal law for two or three samples"]
-)]
-pub fn washed_standard_error<N: Number>(
-    /// mass of the washed wool for each unit of clean dry fibre
-    #[q("s", 1.0..=1.3)]
-    state: Ratio<N>,
-    /// washed masses of the samples
-    #[q("c", 0.02..=2.0)]
-    washed: &[Mass<N>],
-    /// greasy masses of the same samples
-    #[q("g", 0.05..=3.0)]
-    greasy: &[Mass<N>],
-) -> Ratio<N> {
-    let whole = V::sum(greasy.clone());
-    let share = V::sum(washed.clone()) / (state * whole);
-    let number = V::sum(greasy.clone().map(|_| V::constant(1.0)));
-    let off = washed.zip(greasy).map(|(c, g)| (c / state - share * g).squared());
-    (number / (number - 1.0) * V::sum(off)).sqrt() / whole
 }
 
 /// Noil as a share of top and noil, from the tear.

@@ -22,7 +22,7 @@ pub(in crate::fibre) static US_GRADES: Table = Table {
     columns: &["grade", "figure", "blood"],
     figures: &[
         printed(&["finest", "diameter", "fine"], f64::NEG_INFINITY, 17.70)
-            .note("under: the limit itself is 80s"),
+            .note("under: the limit itself belongs to the next grade"),
         printed(&["finest", "largest standard deviation", "fine"], 3.59, 3.59).note("printed 3059"),
         printed(&["80s", "diameter", "fine"], 17.70, 19.14),
         printed(&["80s", "largest standard deviation", "fine"], 4.09, 4.09),

@@ -6,6 +6,12 @@
 //! tufts, each of one colour, drawn by chance: nothing mixes better than that, unless the tufts are
 //! opened finer.
 
+mod evenness;
+mod weigh;
+
+pub use evenness::{evenness_of_blend, evenness_of_blend_items};
+pub use weigh::{Component, blend, blend_items};
+
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{Count, Fraction, Mass, Ratio};
@@ -29,7 +35,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 #[formula(
     result = "σ",
     sources = ["definition"],
-    limits = ["layers of unlike thickness by chance, c small (under about a third), each component in as many layers", "each handful goes through the stack from top to bottom: taken from the top it mixes nothing", "tufts are taken as small: what they add is random_share_deviation"],
+    limits = ["layers of unlike thickness by chance, c small (with two layers and c = 30 % it reads about 3 % low), each component in as many layers", "each handful goes through the stack from top to bottom: taken from the top it mixes nothing", "tufts are taken as small: what they add is random_share_deviation"],
     slips = ["dividing by the number of layers instead of its root"]
 )]
 pub fn layered_share_deviation<N: Number>(
