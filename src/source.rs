@@ -586,4 +586,77 @@ pub static SOURCES: &[Source] = &[
         "WorkSafe Victoria, Preventing Q fever",
         "www.worksafe.vic.gov.au/preventing-q-fever",
     ),
+    s(
+        "Burns 1940",
+        "R. H. Burns, Report of progress made in 1938 on wool shrinkage project, 1940, opening",
+        "archive.org",
+    ),
+    s(
+        "Tear abstract",
+        "Journal of the Textile Institute, The effect of staple strength on worsted processing, part II, abstract",
+        "discovery.researcher.life",
+    ),
+    s(
+        "Wool education",
+        "Australian Wool Education Trust, list of topics of WOOL 482/582 lecture 12",
+        "woolwise.com/module-wool-482-582-12",
+    ),
+    s(
+        "NMSU B-409",
+        "C. P. Mathis and B. Faris, Wool Grades, Guide B-409, New Mexico State University",
+        "pubs.nmsu.edu/_b/B409",
+    ),
+    s(
+        "Bradford system page",
+        "Encyclopaedic page on the Bradford system",
+        "theinfolist.com, Bradford System",
+    ),
+    s(
+        "Wool grading page",
+        "Farm page on wool grading",
+        "www.bellwetherwool.com/index.php/about-our-farms/wool-grading",
+    ),
+    s("Breed yield table", "Sheep breed yield table", "breedslist.com/wool-sheep"),
+    s(
+        "Breed directory",
+        "American Sheep Industry Association, breed directory",
+        "www.sheepusa.org/ResearchEducation_Literature_BreedDirectory",
+    ),
+    s(
+        "Breed sheet",
+        "Michigan State Fair, sheep breed sheet",
+        "www.michiganstatefairllc.com/sheep",
+    ),
+    s(
+        "Breed standards 2009",
+        "Farm page quoting breed standards, 2009",
+        "eweifarm.blogspot.com/2009/01",
+    ),
+    s(
+        "Held breed chart",
+        "Breed chart after S. E. Held, Weaving, appendix",
+        "annex.retroarchive.org, WOOLFACT.TXT",
+    ),
+    s(
+        "Fleece article",
+        "Article on fleece weights",
+        "biologyinsights.com/how-many-pounds-of-wool-do-you-get-from-a-sheep",
+    ),
+    s(
+        "Riverina wool testing",
+        "Riverina wool testing laboratory, terms",
+        "www.wooltesters.com.au, ID 60231",
+    ),
+    s("Hand-spinner 2014", "Hand-spinner's log, September 2014", "gansey.blogspot.com/2014/09"),
+    s(
+        "Custom mill leaflet",
+        "Leaflet of a custom mill, What happens to my fleece?",
+        "docslib.org/doc/5101219",
+    ),
+    s("Alpaca losses", "Page of a fibre processor on losses", "quentialpacas.co.za/losses"),
+    s(
+        "IE Garments 2025",
+        "IE Garments, teaching blog on U% and CVm, 2025",
+        "iegarments.blogspot.com/2025/09",
+    ),
 ];

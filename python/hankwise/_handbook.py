@@ -28,7 +28,7 @@ class Handbook(_Fixed, dict[str, HandbookTable]):
 
         >>> import hankwise as hw
         >>> list(hw.handbook.search("mule"))
-        ['lea_strength', 'machine_figures', 'twist_multipliers']
+        ['lea_strength', 'machine_figures', 'minimum_fibres', 'twist_multipliers']
         """
         return Handbook({table.name: table for table in search_tables(words)})
 

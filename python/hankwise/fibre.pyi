@@ -6,14 +6,19 @@ from typing import Literal, final
 
 from hankwise._fibre_more import allowance as allowance
 from hankwise._fibre_more import allowances as allowances
+from hankwise._fibre_more import clean_yields as clean_yields
 from hankwise._fibre_more import equilibrium_regain as equilibrium_regain
 from hankwise._fibre_more import humidity_for_regain as humidity_for_regain
 from hankwise._fibre_more import invoice as invoice
+from hankwise._fibre_more import test_wash as test_wash
+from hankwise._fibre_more import us_grade as us_grade
+from hankwise._fibre_more import will_spin as will_spin
 from hankwise._hankwise import (
     Formula,
     Quantity,
     Working,
     _Measure,
+    _Measures,
     _Plain,
     _Plains,
 )
@@ -184,6 +189,27 @@ class _CountAtRegain(Formula):
 count_at_regain: _CountAtRegain
 
 @final
+class _DiameterOfBlend(Formula):
+    """Mean diameter of a blend, as snippets of all its fibres would be measured.
+
+    d_b = (p₁ / d₁ + p₂ / d₂) / (p₁ / (d₁ × d₁) + p₂ / (d₂ × d₂))
+
+    shares: shares of the mass
+    diameters: mean diameters of the components
+    """
+
+    def __call__(self, shares: _Plains, diameters: _Measures) -> Quantity: ...
+    def working(
+        self,
+        shares: _Plains,
+        diameters: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+diameter_of_blend: _DiameterOfBlend
+
+@final
 class _DryShare(Formula):
     """Share of the first fibre in the oven-dry mass of a blend, from the shares as weighed.
 
@@ -203,6 +229,27 @@ class _DryShare(Formula):
     ) -> Working: ...
 
 dry_share: _DryShare
+
+@final
+class _FibreCountOfBlend(Formula):
+    """Count of the fibres of a blend that gives the right number of them in a section.
+
+    T_f = 1 / (p₁ / T₁ + p₂ / T₂)
+
+    shares: shares of the mass
+    counts: counts of the fibres
+    """
+
+    def __call__(self, shares: _Plains, counts: _Measures) -> Quantity: ...
+    def working(
+        self,
+        shares: _Plains,
+        counts: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+fibre_count_of_blend: _FibreCountOfBlend
 
 @final
 class _FibreDiameter(Formula):
@@ -423,6 +470,80 @@ class _InvoiceMassOfCleaned(Formula):
 invoice_mass_of_cleaned: _InvoiceMassOfCleaned
 
 @final
+class _LimitCount(Formula):
+    """Finest count that a number of fibres in the section allows.
+
+    T = n × T_f × (1 + CV × CV)
+
+    fibres: fibres that the section needs
+    fibre: count of a fibre of the mean diameter
+    variation: coefficient of variation of the diameter
+    """
+
+    def __call__(self, fibres: _Plain, fibre: _Measure, variation: _Plain) -> Quantity: ...
+    def working(
+        self,
+        fibres: _Plain,
+        fibre: _Measure,
+        variation: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fibres", "fibre", "variation"],
+        *,
+        limit_count: _Measure,
+        fibres: _Plain = ...,
+        fibre: _Measure = ...,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+limit_count: _LimitCount
+
+@final
+class _LimitFactor(Formula):
+    """Factor for the least irregularity, from the spread of the fibres' mass for their length.
+
+    k = √(1 + V × V)
+
+    variation: coefficient of variation of the fibres' mass for their length
+    """
+
+    def __call__(self, variation: _Plain) -> Quantity: ...
+    def working(self, variation: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["variation"],
+        *,
+        limit_factor: _Plain,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+limit_factor: _LimitFactor
+
+@final
+class _LimitFactorOfDiameter(Formula):
+    """Factor for the least irregularity, from the spread of the diameter.
+
+    k = √(1 + 4 × CV × CV)
+
+    variation: coefficient of variation of the diameter
+    """
+
+    def __call__(self, variation: _Plain) -> Quantity: ...
+    def working(self, variation: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["variation"],
+        *,
+        limit_factor_of_diameter: _Plain,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+limit_factor_of_diameter: _LimitFactorOfDiameter
+
+@final
 class _LimitIrregularity(Formula):
     """Least possible irregularity of a yarn: fibres laid by chance.
 
@@ -545,6 +666,27 @@ class _MassInState(Formula):
 mass_in_state: _MassInState
 
 @final
+class _MeanFibreCountByMass(Formula):
+    """Mean count of the fibres of a blend, each by its share of the mass, as it is usually printed.
+
+    T_f = p₁ × T₁ + p₂ × T₂
+
+    shares: shares of the mass
+    counts: counts of the fibres
+    """
+
+    def __call__(self, shares: _Plains, counts: _Measures) -> Quantity: ...
+    def working(
+        self,
+        shares: _Plains,
+        counts: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+mean_fibre_count_by_mass: _MeanFibreCountByMass
+
+@final
 class _MoistureContent(Formula):
     """Water as a share of the mass with its water, from the regain.
 
@@ -564,6 +706,27 @@ class _MoistureContent(Formula):
     ) -> list[Quantity]: ...
 
 moisture_content: _MoistureContent
+
+@final
+class _NoilShare(Formula):
+    """Noil as a share of top and noil, from the tear.
+
+    x = 1 / (1 + t)
+
+    tear: tear: top over noil
+    """
+
+    def __call__(self, tear: _Plain) -> Quantity: ...
+    def working(self, tear: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["tear"],
+        *,
+        noil_share: _Plain,
+        tear: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+noil_share: _NoilShare
 
 @final
 class _OvenDryFromContent(Formula):
@@ -846,6 +1009,91 @@ class _ScouredYieldIwto(Formula):
 scoured_yield_iwto: _ScouredYieldIwto
 
 @final
+class _ScouredYieldJapanese(Formula):
+    """Clean scoured yield as the Japanese trade has it: without vegetable matter.
+
+    Y = WB × 1.16 / 0.985
+
+    wool_base: bone-dry pure wool fibre as a share of the greasy mass
+    """
+
+    def __call__(self, wool_base: _Plain) -> Quantity: ...
+    def working(self, wool_base: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wool_base"],
+        *,
+        scoured_yield_japanese: _Plain,
+        wool_base: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+scoured_yield_japanese: _ScouredYieldJapanese
+
+@final
+class _SettingOverStaple(Formula):
+    """How much longer than the staple the draft is: setting of the rollers over the staple.
+
+    x = s / l
+
+    setting: distance between the nips of the two pairs of rollers
+    staple: length of the longest staple
+    """
+
+    def __call__(self, setting: _Measure, staple: _Measure) -> Quantity: ...
+    def working(
+        self,
+        setting: _Measure,
+        staple: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["setting", "staple"],
+        *,
+        setting_over_staple: _Plain,
+        setting: _Measure = ...,
+        staple: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+setting_over_staple: _SettingOverStaple
+
+@final
+class _ShareOfSort(Formula):
+    """Share of one sort in the lot that was sorted.
+
+    p₁ = m₁ / (m₁ + m₂)
+
+    masses: masses of all sorts, the one asked for first
+    """
+
+    def __call__(self, masses: _Measures) -> Quantity: ...
+    def working(self, masses: _Measures, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+
+share_of_sort: _ShareOfSort
+
+@final
+class _ShrinkageOfYield(Formula):
+    """Shrinkage of greasy wool: what is not yield.
+
+    s = 1 − Y
+
+    clean: yield
+    """
+
+    def __call__(self, clean: _Plain) -> Quantity: ...
+    def working(self, clean: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["clean"],
+        *,
+        shrinkage_of_yield: _Plain,
+        clean: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+shrinkage_of_yield: _ShrinkageOfYield
+
+@final
 class _SortedMass(Formula):
     """Greasy mass left after the rejects are sorted out.
 
@@ -873,6 +1121,35 @@ class _SortedMass(Formula):
     ) -> list[Quantity]: ...
 
 sorted_mass: _SortedMass
+
+@final
+class _SpinningFineness(Formula):
+    """Diameter of a lot of usual spread that spins like this one: the spinning fineness.
+
+    d_s = 0.881 × d × √(1 + 5 × CV × CV)
+
+    diameter: mean fibre diameter
+    variation: coefficient of variation of the diameter
+    """
+
+    def __call__(self, diameter: _Measure, variation: _Plain) -> Quantity: ...
+    def working(
+        self,
+        diameter: _Measure,
+        variation: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["diameter", "variation"],
+        *,
+        spinning_fineness: _Measure,
+        diameter: _Measure = ...,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+spinning_fineness: _SpinningFineness
 
 @final
 class _StateRatio(Formula):
@@ -905,6 +1182,68 @@ class _StateRatio(Formula):
     ) -> list[Quantity]: ...
 
 state_ratio: _StateRatio
+
+@final
+class _TopAndNoilDry(Formula):
+    """Top and noil to expect, dry combed, with what combing loses to vegetable matter taken off.
+
+    Y = 1.207 × WB − (7.7 − 40.6 / (7.83 + 100 × VMB)) / 100
+
+    wool_base: bone-dry pure wool fibre as a share of the greasy mass
+    vegetable_base: dry vegetable matter, free of ash and extract, as a share of the greasy mass
+    """
+
+    def __call__(self, wool_base: _Plain, vegetable_base: _Plain) -> Quantity: ...
+    def working(
+        self,
+        wool_base: _Plain,
+        vegetable_base: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wool_base", "vegetable_base"],
+        *,
+        top_and_noil_dry: _Plain,
+        wool_base: _Plain = ...,
+        vegetable_base: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+top_and_noil_dry: _TopAndNoilDry
+
+@final
+class _WashedCleanShare(Formula):
+    """Clean dry fibre in greasy wool, from washed samples: all that was clean over all that was
+    greasy.
+
+    y = (c₁ + c₂) / (s × (g₁ + g₂))
+
+    state: mass of the washed wool for each unit of clean dry fibre
+    washed: washed masses of the samples
+    greasy: greasy masses of the same samples
+    """
+
+    def __call__(self, state: _Plain, washed: _Measures, greasy: _Measures) -> Quantity: ...
+    def working(
+        self,
+        state: _Plain,
+        washed: _Measures,
+        greasy: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["state"],
+        *,
+        washed_clean_share: _Plain,
+        state: _Plain = ...,
+        washed: _Measures = ...,
+        greasy: _Measures = ...,
+    ) -> list[Quantity]: ...
+
+washed_clean_share: _WashedCleanShare
 
 @final
 class _WaterFromContent(Formula):
@@ -989,3 +1328,24 @@ class _WoolFibreCount(Formula):
     ) -> list[Quantity]: ...
 
 wool_fibre_count: _WoolFibreCount
+
+@final
+class _YieldOfSorts(Formula):
+    """Yield of a lot from those of its sorts.
+
+    Y_t = (m₁ × Y₁ + m₂ × Y₂) / (m₁ + m₂)
+
+    masses: masses of the sorts
+    yields: their yields
+    """
+
+    def __call__(self, masses: _Measures, yields: _Plains) -> Quantity: ...
+    def working(
+        self,
+        masses: _Measures,
+        yields: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+yield_of_sorts: _YieldOfSorts

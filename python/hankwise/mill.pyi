@@ -6,6 +6,8 @@ from typing import Literal, final
 
 from hankwise._hankwise import (
     Formula,
+    Job,
+    Particulars,
     Quantity,
     Working,
     _Measure,
@@ -13,10 +15,26 @@ from hankwise._hankwise import (
     _Plain,
     _Plains,
 )
+from hankwise._mill_more import balance as balance
+from hankwise._mill_more import batch_run as batch_run
+from hankwise._mill_more import blend as blend
 from hankwise._mill_more import change_wheel as change_wheel
+from hankwise._mill_more import cloth_run as cloth_run
+from hankwise._mill_more import compare_tariffs as compare_tariffs
+from hankwise._mill_more import cost_through as cost_through
+from hankwise._mill_more import dryer_run as dryer_run
 from hankwise._mill_more import dye_bath as dye_bath
 from hankwise._mill_more import emulsion as emulsion
+from hankwise._mill_more import evenness_of_blend as evenness_of_blend
+from hankwise._mill_more import loom_run as loom_run
+from hankwise._mill_more import mule_run as mule_run
+from hankwise._mill_more import reel_run as reel_run
+from hankwise._mill_more import ring_frame_run as ring_frame_run
 from hankwise._mill_more import scour_liquor as scour_liquor
+from hankwise._mill_more import twister_run as twister_run
+from hankwise._mill_more import warping_run as warping_run
+from hankwise._mill_more import week as week
+from hankwise._mill_more import winder_run as winder_run
 
 @final
 class _AddOn(Formula):
@@ -170,6 +188,80 @@ class _BeforeLoss(Formula):
 before_loss: _BeforeLoss
 
 @final
+class _BreakEvenLot(Formula):
+    """Smallest lot that pays its fixed cost.
+
+    m = (no answer if g < 2.22507386e-308, else F / g)
+
+    fixed: cost once for the lot: clean-down, setting up
+    margin: price less cost of a kilogram
+    """
+
+    def __call__(self, fixed: _Plain, margin: _Measure) -> Quantity: ...
+    def working(
+        self,
+        fixed: _Plain,
+        margin: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fixed", "margin"],
+        *,
+        break_even_lot: _Measure,
+        fixed: _Plain = ...,
+        margin: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+break_even_lot: _BreakEvenLot
+
+@final
+class _BreakEvenLotWithHoldUp(Formula):
+    """Smallest lot that pays its fixed cost and the fibre that the machines keep.
+
+    g = (1 − w) × p − c; m = (no answer if g < 2.22507386e-308, else (F + h × p) / g)
+
+    fixed: cost once for the lot: clean-down, setting up
+    cost: cost of a kilogram taken in, wool and work
+    loss: share lost
+    held_up: mass held up
+    price: price of a kilogram that comes out
+    """
+
+    def __call__(
+        self,
+        fixed: _Plain,
+        cost: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        fixed: _Plain,
+        cost: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fixed", "cost", "loss", "held_up", "price"],
+        *,
+        break_even_lot_with_hold_up: _Measure,
+        fixed: _Plain = ...,
+        cost: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+        price: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+break_even_lot_with_hold_up: _BreakEvenLotWithHoldUp
+
+@final
 class _CardRate(Formula):
     """What the card delivers in an hour.
 
@@ -202,14 +294,43 @@ class _CardRate(Formula):
 card_rate: _CardRate
 
 @final
+class _CarriedOver(Formula):
+    """Fibre of the lot before that comes off while a mass of the new lot goes through.
+
+    c = h × (1 − exp(−(m / h)))
+
+    mass: clean dry fibre gone through
+    held_up: clean dry fibre held up
+    """
+
+    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "held_up"],
+        *,
+        carried_over: _Measure,
+        mass: _Measure = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+carried_over: _CarriedOver
+
+@final
 class _CarryOver(Formula):
     """How much of the lot before still comes off a machine after a mass of the new lot has gone
     through it.
 
     x = exp(−(m / h))
 
-    mass: mass of the new lot gone through
-    held_up: mass that the machine holds
+    mass: clean dry fibre gone through
+    held_up: clean dry fibre held up
     """
 
     def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
@@ -230,6 +351,129 @@ class _CarryOver(Formula):
     ) -> list[Quantity]: ...
 
 carry_over: _CarryOver
+
+@final
+class _ChargeForMass(Formula):
+    """Charge for a mass by its tariff, no less than the minimum for a lot.
+
+    k = greater of (m × c, k_0)
+
+    mass: mass charged
+    tariff: tariff for a kilogram
+    minimum: least charge for a lot
+    """
+
+    def __call__(self, mass: _Measure, tariff: _Measure, minimum: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        tariff: _Measure,
+        minimum: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "tariff", "minimum"],
+        *,
+        charge_for_mass: _Plain,
+        mass: _Measure = ...,
+        tariff: _Measure = ...,
+        minimum: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+charge_for_mass: _ChargeForMass
+
+@final
+class _ChargeForRejects(Formula):
+    """Charge for putting away sorting rejects beyond the share that is free.
+
+    k = greater of (r − r_0, 0) × m × c
+
+    mass: incoming mass
+    rejects: share rejected in sorting
+    free: share that is free
+    tariff: charge for a kilogram beyond it
+    """
+
+    def __call__(
+        self,
+        mass: _Measure,
+        rejects: _Plain,
+        free: _Plain,
+        tariff: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        rejects: _Plain,
+        free: _Plain,
+        tariff: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "rejects", "free", "tariff"],
+        *,
+        charge_for_rejects: _Plain,
+        mass: _Measure = ...,
+        rejects: _Plain = ...,
+        free: _Plain = ...,
+        tariff: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+charge_for_rejects: _ChargeForRejects
+
+@final
+class _ClearingFibre(Formula):
+    """Fibre to send through a machine until no more than a share of the lot before comes off.
+
+    m = −h × ln(x)
+
+    held_up: clean dry fibre held up
+    share: share of the lot before that may remain
+    """
+
+    def __call__(self, held_up: _Measure, share: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "share"],
+        *,
+        clearing_fibre: _Measure,
+        held_up: _Measure = ...,
+        share: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+clearing_fibre: _ClearingFibre
+
+@final
+class _ComponentShare(Formula):
+    """Share of a component after it was fed, machine after machine, beside others.
+
+    b = a₁ / N₁ × a₂ / N₂
+
+    carrying: ends that carry the component, at each machine
+    fed: all ends fed, at each machine
+    """
+
+    def __call__(self, carrying: _Plains, fed: _Plains) -> Quantity: ...
+    def working(
+        self,
+        carrying: _Plains,
+        fed: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+component_share: _ComponentShare
 
 @final
 class _ConcentrationAfterChange(Formula):
@@ -357,6 +601,109 @@ class _CostAfterStage(Formula):
 cost_after_stage: _CostAfterStage
 
 @final
+class _CostAfterStageLessWaste(Formula):
+    """Cost of a kilogram after a lossy stage whose waste is sold.
+
+    c₂ = (c₁ + k − s × v) / (1 − w)
+
+    cost: cost of a kilogram that goes in
+    stage: cost of the stage for a kilogram that goes in
+    loss: share lost
+    sold: share of what goes in that is sold as waste
+    value: what a kilogram of the waste sells for
+    """
+
+    def __call__(
+        self,
+        cost: _Measure,
+        stage: _Measure,
+        loss: _Plain,
+        sold: _Plain,
+        value: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        cost: _Measure,
+        stage: _Measure,
+        loss: _Plain,
+        sold: _Plain,
+        value: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "stage", "loss", "sold", "value"],
+        *,
+        cost_after_stage_less_waste: _Measure,
+        cost: _Measure = ...,
+        stage: _Measure = ...,
+        loss: _Plain = ...,
+        sold: _Plain = ...,
+        value: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_after_stage_less_waste: _CostAfterStageLessWaste
+
+@final
+class _CostOfAnHour(Formula):
+    """What an hour comes to at a mass in the hour.
+
+    k = P × c
+
+    rate: mass in an hour
+    cost: cost, or value, of a kilogram
+    """
+
+    def __call__(self, rate: _Measure, cost: _Measure) -> Quantity: ...
+    def working(
+        self,
+        rate: _Measure,
+        cost: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["rate", "cost"],
+        *,
+        cost_of_an_hour: _Plain,
+        rate: _Measure = ...,
+        cost: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_of_an_hour: _CostOfAnHour
+
+@final
+class _CostOfMass(Formula):
+    """What a mass comes to at a price.
+
+    k = m × c
+
+    mass: mass
+    price: price of a kilogram
+    """
+
+    def __call__(self, mass: _Measure, price: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        price: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "price"],
+        *,
+        cost_of_mass: _Plain,
+        mass: _Measure = ...,
+        price: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+cost_of_mass: _CostOfMass
+
+@final
 class _CostOfTime(Formula):
     """Cost of running a machine for a time.
 
@@ -418,6 +765,163 @@ class _CostShare(Formula):
 cost_share: _CostShare
 
 @final
+class _CostThroughLosses(Formula):
+    """What a kilogram that comes out has cost to buy, through a chain of losses.
+
+    c₂ = c₁ / (1 − w₁) / (1 − w₂)
+
+    price: price of a kilogram taken in
+    losses: losses of the stages in order
+    """
+
+    def __call__(self, price: _Measure, losses: _Plains) -> Quantity: ...
+    def working(
+        self,
+        price: _Measure,
+        losses: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["price"],
+        *,
+        cost_through_losses: _Measure,
+        price: _Measure = ...,
+        losses: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+cost_through_losses: _CostThroughLosses
+
+@final
+class _CostsOfSales(Formula):
+    """Costs together, as a share of sales.
+
+    K = 0 + k₁ + k₂
+
+    parts: each cost, on sales
+    """
+
+    def __call__(self, parts: _Plains) -> Quantity: ...
+    def working(self, parts: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+
+costs_of_sales: _CostsOfSales
+
+@final
+class _CountAfterDraftChange(Formula):
+    """Count after the draft alone was changed.
+
+    T₂ = T₁ × D₁ / D₂
+
+    count: count before
+    draft: draft before
+    after: draft after
+    """
+
+    def __call__(self, count: _Measure, draft: _Plain, after: _Plain) -> Quantity: ...
+    def working(
+        self,
+        count: _Measure,
+        draft: _Plain,
+        after: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["count", "draft", "after"],
+        *,
+        count_after_draft_change: _Measure,
+        count: _Measure = ...,
+        draft: _Plain = ...,
+        after: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_after_draft_change: _CountAfterDraftChange
+
+@final
+class _CountThroughDrafts(Formula):
+    """Count that comes out of drafts, with the ends fed together and what is lost on the way.
+
+    D = d₁ × d₂; T₂ = T₁ × N × (1 − w) / D
+
+    fed: count fed, of one end
+    doublings: doublings of all machines together
+    loss: share lost on the way
+    drafts: draft of each machine or zone
+    """
+
+    def __call__(
+        self,
+        fed: _Measure,
+        doublings: _Plain,
+        loss: _Plain,
+        drafts: _Plains,
+    ) -> Quantity: ...
+    def working(
+        self,
+        fed: _Measure,
+        doublings: _Plain,
+        loss: _Plain,
+        drafts: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fed", "doublings", "loss"],
+        *,
+        count_through_drafts: _Measure,
+        fed: _Measure = ...,
+        doublings: _Plain = ...,
+        loss: _Plain = ...,
+        drafts: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+count_through_drafts: _CountThroughDrafts
+
+@final
+class _CountToFeed(Formula):
+    """Count to feed for a count that is wanted, through a draft.
+
+    T₁ = T₂ × D / (N × (1 − w))
+
+    wanted: count wanted
+    doublings: ends fed together
+    loss: share lost on the way
+    draft: draft
+    """
+
+    def __call__(
+        self,
+        wanted: _Measure,
+        doublings: _Plain,
+        loss: _Plain,
+        draft: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        wanted: _Measure,
+        doublings: _Plain,
+        loss: _Plain,
+        draft: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["wanted", "doublings", "loss", "draft"],
+        *,
+        count_to_feed: _Measure,
+        wanted: _Measure = ...,
+        doublings: _Plain = ...,
+        loss: _Plain = ...,
+        draft: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+count_to_feed: _CountToFeed
+
+@final
 class _DeliveredLength(Formula):
     """Slubbing delivered in a draw with a delivery wheel.
 
@@ -445,6 +949,67 @@ class _DeliveredLength(Formula):
     ) -> list[Quantity]: ...
 
 delivered_length: _DeliveredLength
+
+@final
+class _DeliveryForDraft(Formula):
+    """Slubbing to deliver in a draw of the mule for a draft.
+
+    d = S / D
+
+    travel: travel of the carriage
+    draft: draft
+    """
+
+    def __call__(self, travel: _Measure, draft: _Plain) -> Quantity: ...
+    def working(
+        self,
+        travel: _Measure,
+        draft: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["travel", "draft"],
+        *,
+        delivery_for_draft: _Measure,
+        travel: _Measure = ...,
+        draft: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+delivery_for_draft: _DeliveryForDraft
+
+@final
+class _DeliveryForTwist(Formula):
+    """Delivery of a spindle for a twist.
+
+    v = q × n / t
+
+    spindle: spindle speed
+    turns: turns of twist in a revolution
+    twist: twist
+    """
+
+    def __call__(self, spindle: _Measure, turns: _Plain, twist: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spindle: _Measure,
+        turns: _Plain,
+        twist: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindle", "turns", "twist"],
+        *,
+        delivery_for_twist: _Measure,
+        spindle: _Measure = ...,
+        turns: _Plain = ...,
+        twist: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+delivery_for_twist: _DeliveryForTwist
 
 @final
 class _DeliveryWheel(Formula):
@@ -477,6 +1042,70 @@ class _DeliveryWheel(Formula):
     ) -> list[Quantity]: ...
 
 delivery_wheel: _DeliveryWheel
+
+@final
+class _DoffInterval(Formula):
+    """Time from one doff to the next.
+
+    τ = k × g / P
+
+    spindles: spindles
+    package: yarn on a full package
+    output: output, all spindles together
+    """
+
+    def __call__(self, spindles: _Plain, package: _Measure, output: _Measure) -> Quantity: ...
+    def working(
+        self,
+        spindles: _Plain,
+        package: _Measure,
+        output: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindles", "package", "output"],
+        *,
+        doff_interval: _Measure,
+        spindles: _Plain = ...,
+        package: _Measure = ...,
+        output: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+doff_interval: _DoffInterval
+
+@final
+class _Doffs(Formula):
+    """Times that all spindles are doffed for a mass of yarn; the last doff may not be full.
+
+    D = round up(m / (k × g) − 0.000001)
+
+    mass: yarn to make
+    spindles: spindles
+    package: yarn on a full package
+    """
+
+    def __call__(self, mass: _Measure, spindles: _Plain, package: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        spindles: _Plain,
+        package: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "spindles", "package"],
+        *,
+        doffs: _Plain,
+        mass: _Measure = ...,
+        spindles: _Plain = ...,
+        package: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+doffs: _Doffs
 
 @final
 class _DraftConstant(Formula):
@@ -614,6 +1243,56 @@ class _Draws(Formula):
 draws: _Draws
 
 @final
+class _DrawsPerMinute(Formula):
+    """Draws of the mule in a minute.
+
+    r = 1 / (60 × τ)
+
+    cycle: time of a draw, out and in
+    """
+
+    def __call__(self, cycle: _Measure) -> Quantity: ...
+    def working(self, cycle: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cycle"],
+        *,
+        draws_per_minute: _Measure,
+        cycle: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+draws_per_minute: _DrawsPerMinute
+
+@final
+class _DrumsNeeded(Formula):
+    """Drums for a mass in a time, not yet rounded up to whole ones.
+
+    k = m / m₁
+
+    mass: mass to wind
+    each: mass that a drum winds in that time
+    """
+
+    def __call__(self, mass: _Measure, each: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        each: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "each"],
+        *,
+        drums_needed: _Plain,
+        mass: _Measure = ...,
+        each: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+drums_needed: _DrumsNeeded
+
+@final
 class _DyeLeft(Formula):
     """Dye left in the bath when a share of it is on the goods.
 
@@ -675,6 +1354,125 @@ class _DyeMass(Formula):
 dye_mass: _DyeMass
 
 @final
+class _EdgeShare(Formula):
+    """Share of the web that goes into the edge ends.
+
+    E = N_e / (N + N_e)
+
+    ends: good ends
+    edge_ends: edge ends, all together
+    """
+
+    def __call__(self, ends: _Plain, edge_ends: _Plain) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        edge_ends: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "edge_ends"],
+        *,
+        edge_share: _Plain,
+        ends: _Plain = ...,
+        edge_ends: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+edge_share: _EdgeShare
+
+@final
+class _EfficiencyFound(Formula):
+    """Efficiency: what was made over what would be made without a stop.
+
+    η = a / c
+
+    made: made
+    calculated: calculated, without a stop
+    """
+
+    def __call__(self, made: _Plain, calculated: _Plain) -> Quantity: ...
+    def working(
+        self,
+        made: _Plain,
+        calculated: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["made", "calculated"],
+        *,
+        efficiency_found: _Plain,
+        made: _Plain = ...,
+        calculated: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+efficiency_found: _EfficiencyFound
+
+@final
+class _EfficiencyWithStops(Formula):
+    """Efficiency of a machine that stops so often in an hour of running.
+
+    s = 60 × f × τ; η = 1 / (1 + s)
+
+    stops: stops, while it runs
+    stop: time of a stop
+    """
+
+    def __call__(self, stops: _Measure, stop: _Measure) -> Quantity: ...
+    def working(
+        self,
+        stops: _Measure,
+        stop: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["stops", "stop"],
+        *,
+        efficiency_with_stops: _Plain,
+        stops: _Measure = ...,
+        stop: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+efficiency_with_stops: _EfficiencyWithStops
+
+@final
+class _EfficiencyWithStopsOfPicks(Formula):
+    """Efficiency of a loom from its stops in a hundred thousand picks.
+
+    τ_r = 100000 / (60 × r); η = τ_r / (τ_r + s × τ)
+
+    stops: stops in a hundred thousand picks
+    stop: time of a stop
+    speed: picks in a minute, running
+    """
+
+    def __call__(self, stops: _Plain, stop: _Measure, speed: _Measure) -> Quantity: ...
+    def working(
+        self,
+        stops: _Plain,
+        stop: _Measure,
+        speed: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["stops", "stop", "speed"],
+        *,
+        efficiency_with_stops_of_picks: _Plain,
+        stops: _Plain = ...,
+        stop: _Measure = ...,
+        speed: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+efficiency_with_stops_of_picks: _EfficiencyWithStopsOfPicks
+
+@final
 class _EmulsionMass(Formula):
     """Emulsion that brings a wanted mass of oil.
 
@@ -702,6 +1500,96 @@ class _EmulsionMass(Formula):
     ) -> list[Quantity]: ...
 
 emulsion_mass: _EmulsionMass
+
+@final
+class _EndBreakRate(Formula):
+    """Ends that break, for a thousand spindles running an hour.
+
+    e = 1000 × b / (k × τ)
+
+    breaks: ends broken
+    spindles: spindles
+    time: time
+    """
+
+    def __call__(self, breaks: _Plain, spindles: _Plain, time: _Measure) -> Quantity: ...
+    def working(
+        self,
+        breaks: _Plain,
+        spindles: _Plain,
+        time: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["breaks", "spindles", "time"],
+        *,
+        end_break_rate: _Plain,
+        breaks: _Plain = ...,
+        spindles: _Plain = ...,
+        time: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+end_break_rate: _EndBreakRate
+
+@final
+class _EndsInSections(Formula):
+    """Ends of a warp that is made in full sections.
+
+    N = b × S
+
+    section: ends in a section: the bobbins in the creel
+    sections: sections
+    """
+
+    def __call__(self, section: _Plain, sections: _Plain) -> Quantity: ...
+    def working(
+        self,
+        section: _Plain,
+        sections: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["section", "sections"],
+        *,
+        ends_in_sections: _Plain,
+        section: _Plain = ...,
+        sections: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+ends_in_sections: _EndsInSections
+
+@final
+class _EndsSpacing(Formula):
+    """How close the ends of a warp stand, from their number and its width.
+
+    n = N / (100 × B)
+
+    ends: ends
+    width: width of the warp
+    """
+
+    def __call__(self, ends: _Plain, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "width"],
+        *,
+        ends_spacing: _Measure,
+        ends: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+ends_spacing: _EndsSpacing
 
 @final
 class _ExhaustionFound(Formula):
@@ -743,6 +1631,38 @@ class _ExhaustionFound(Formula):
     ) -> list[Quantity]: ...
 
 exhaustion_found: _ExhaustionFound
+
+@final
+class _FalseTwist(Formula):
+    """Twist that a yarn has while a false twister turns it.
+
+    t = n_y × η / v
+
+    turns: turns of the yarn in a minute
+    delivery: delivery
+    efficiency: share of the turns that the yarn takes on
+    """
+
+    def __call__(self, turns: _Measure, delivery: _Measure, efficiency: _Plain) -> Quantity: ...
+    def working(
+        self,
+        turns: _Measure,
+        delivery: _Measure,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["turns", "delivery", "efficiency"],
+        *,
+        false_twist: _Measure,
+        turns: _Measure = ...,
+        delivery: _Measure = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+false_twist: _FalseTwist
 
 @final
 class _FatAfterOiling(Formula):
@@ -835,6 +1755,128 @@ class _FeedRate(Formula):
 feed_rate: _FeedRate
 
 @final
+class _HanksOfSpindle(Formula):
+    """Hanks that a spindle delivers in a time.
+
+    h = 60 × n × τ × η / (t × l)
+
+    speed: spindle speed
+    twist: twist
+    time: time
+    efficiency: efficiency
+    hank: length of a hank
+    """
+
+    def __call__(
+        self,
+        speed: _Measure,
+        twist: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        hank: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        twist: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        hank: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "twist", "time", "efficiency", "hank"],
+        *,
+        hanks_of_spindle: _Plain,
+        speed: _Measure = ...,
+        twist: _Measure = ...,
+        time: _Measure = ...,
+        efficiency: _Plain = ...,
+        hank: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+hanks_of_spindle: _HanksOfSpindle
+
+@final
+class _HanksPerHour(Formula):
+    """Hanks that a drum winds in an hour.
+
+    h = v × η / l
+
+    speed: winding speed
+    efficiency: efficiency
+    hank: length of a hank
+    """
+
+    def __call__(self, speed: _Measure, efficiency: _Plain, hank: _Measure) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        efficiency: _Plain,
+        hank: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "efficiency", "hank"],
+        *,
+        hanks_per_hour: _Measure,
+        speed: _Measure = ...,
+        efficiency: _Plain = ...,
+        hank: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+hanks_per_hour: _HanksPerHour
+
+@final
+class _HanksPerHourFound(Formula):
+    """Hanks that a drum has wound in an hour, from what all have wound.
+
+    N = 1000000 × m / (T × l); h = N / (60 × τ × k)
+
+    mass: mass wound
+    count: count
+    hank: length of a hank
+    time: time
+    drums: drums
+    """
+
+    def __call__(
+        self,
+        mass: _Measure,
+        count: _Measure,
+        hank: _Measure,
+        time: _Measure,
+        drums: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        count: _Measure,
+        hank: _Measure,
+        time: _Measure,
+        drums: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "count", "hank", "time", "drums"],
+        *,
+        hanks_per_hour_found: _Measure,
+        mass: _Measure = ...,
+        count: _Measure = ...,
+        hank: _Measure = ...,
+        time: _Measure = ...,
+        drums: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+hanks_per_hour_found: _HanksPerHourFound
+
+@final
 class _HeadTime(Formula):
     """Time that the carriage stands at the head for the turns put in there.
 
@@ -893,6 +1935,71 @@ class _HopperWeigh(Formula):
 hopper_weigh: _HopperWeigh
 
 @final
+class _LayeredShareDeviation(Formula):
+    """How far the share of a component differs from place to place in a stack taken down from top
+    to bottom.
+
+    σ = p × (1 − p) × c × √(2 / n)
+
+    share: share of the component in the blend
+    layers: layers of each component
+    variation: coefficient of variation of a layer's thickness from place to place
+    """
+
+    def __call__(self, share: _Plain, layers: _Plain, variation: _Plain) -> Quantity: ...
+    def working(
+        self,
+        share: _Plain,
+        layers: _Plain,
+        variation: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["share", "layers", "variation"],
+        *,
+        layered_share_deviation: _Plain,
+        share: _Plain = ...,
+        layers: _Plain = ...,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+layered_share_deviation: _LayeredShareDeviation
+
+@final
+class _LayersForDeviation(Formula):
+    """Layers of each component that keep the share within a standard deviation, in whole layers.
+
+    n = round up(2 × p × (1 − p) × c / σ × p × (1 − p) × c / σ)
+
+    share: share of the component in the blend
+    deviation: standard deviation wanted of the share, from place to place
+    variation: coefficient of variation of a layer's thickness from place to place
+    """
+
+    def __call__(self, share: _Plain, deviation: _Plain, variation: _Plain) -> Quantity: ...
+    def working(
+        self,
+        share: _Plain,
+        deviation: _Plain,
+        variation: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["share", "deviation", "variation"],
+        *,
+        layers_for_deviation: _Plain,
+        share: _Plain = ...,
+        deviation: _Plain = ...,
+        variation: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+layers_for_deviation: _LayersForDeviation
+
+@final
 class _LeftAfterRinses(Formula):
     """Share of what is dissolved in the carried liquor that is left after rinses, each well mixed.
 
@@ -920,6 +2027,96 @@ class _LeftAfterRinses(Formula):
     ) -> list[Quantity]: ...
 
 left_after_rinses: _LeftAfterRinses
+
+@final
+class _LeftAtStop(Formula):
+    """Fibre that does not become slubbing of its count once the feed of a machine stops.
+
+    e = h × (1 − x)
+
+    held_up: clean dry fibre held up
+    within: how near to the full count it has to be
+    """
+
+    def __call__(self, held_up: _Measure, within: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        within: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "within"],
+        *,
+        left_at_stop: _Measure,
+        held_up: _Measure = ...,
+        within: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+left_at_stop: _LeftAtStop
+
+@final
+class _LengthAfterStretches(Formula):
+    """Length of a warp after it was stretched, machine after machine.
+
+    L = L₀ × (1 + e₁) × (1 + e₂)
+
+    length: length before
+    stretches: stretch at each machine
+    """
+
+    def __call__(self, length: _Measure, stretches: _Plains) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        stretches: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length"],
+        *,
+        length_after_stretches: _Measure,
+        length: _Measure = ...,
+        stretches: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+length_after_stretches: _LengthAfterStretches
+
+@final
+class _LengthWound(Formula):
+    """Length that a drum winds in a time.
+
+    Y = 60 × v × τ × η
+
+    speed: winding speed
+    time: time
+    efficiency: efficiency
+    """
+
+    def __call__(self, speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "time", "efficiency"],
+        *,
+        length_wound: _Measure,
+        speed: _Measure = ...,
+        time: _Measure = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+length_wound: _LengthWound
 
 @final
 class _LiquorCarried(Formula):
@@ -981,6 +2178,38 @@ class _LiquorVolume(Formula):
     ) -> list[Quantity]: ...
 
 liquor_volume: _LiquorVolume
+
+@final
+class _LoadTime(Formula):
+    """Time of a machine for a number of loads.
+
+    τ = n × (τ_r + τ_c)
+
+    loads: loads
+    running: running time of a load
+    change: time to empty and fill
+    """
+
+    def __call__(self, loads: _Plain, running: _Measure, change: _Measure) -> Quantity: ...
+    def working(
+        self,
+        loads: _Plain,
+        running: _Measure,
+        change: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loads", "running", "change"],
+        *,
+        load_time: _Measure,
+        loads: _Plain = ...,
+        running: _Measure = ...,
+        change: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+load_time: _LoadTime
 
 @final
 class _LoomOutput(Formula):
@@ -1047,6 +2276,178 @@ class _LoomTime(Formula):
 loom_time: _LoomTime
 
 @final
+class _LoomsForWeaver(Formula):
+    """Looms that a weaver can mind, not yet rounded down.
+
+    k = u / (60 × f × η × τ)
+
+    stops: stops of a loom, while it runs
+    attention: weaver's time for a stop
+    efficiency: efficiency of the loom
+    load: share of the weaver's time for it
+    """
+
+    def __call__(
+        self,
+        stops: _Measure,
+        attention: _Measure,
+        efficiency: _Plain,
+        load: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        stops: _Measure,
+        attention: _Measure,
+        efficiency: _Plain,
+        load: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["stops", "attention", "efficiency", "load"],
+        *,
+        looms_for_weaver: _Plain,
+        stops: _Measure = ...,
+        attention: _Measure = ...,
+        efficiency: _Plain = ...,
+        load: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+looms_for_weaver: _LoomsForWeaver
+
+@final
+class _LossWithReturn(Formula):
+    """Share of a lot that is lost for good where part of each pass is put back on the feed.
+
+    L = w / (1 − e)
+
+    loss: share of a pass that is lost for good
+    returned: share of a pass that is put back
+    """
+
+    def __call__(self, loss: _Plain, returned: _Plain) -> Quantity: ...
+    def working(
+        self,
+        loss: _Plain,
+        returned: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["loss", "returned"],
+        *,
+        loss_with_return: _Plain,
+        loss: _Plain = ...,
+        returned: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+loss_with_return: _LossWithReturn
+
+@final
+class _LotLoss(Formula):
+    """What a lot loses in a machine that loses a share and keeps a fixed mass.
+
+    L = w + h / m
+
+    lot: clean dry fibre of the lot
+    loss: share lost, however large the lot
+    held_up: clean dry fibre that the machine keeps
+    """
+
+    def __call__(self, lot: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
+    def working(
+        self,
+        lot: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["lot", "loss", "held_up"],
+        *,
+        lot_loss: _Plain,
+        lot: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+lot_loss: _LotLoss
+
+@final
+class _LotSurplus(Formula):
+    """What a lot leaves: what comes out of it sold, less what it cost by its mass and once.
+
+    m₂ = greater of (m × (1 − w) − h, 0); s = m₂ × p − m × c − F
+
+    mass: mass taken in
+    cost: cost of a kilogram taken in, wool and work
+    fixed: cost once for the lot: clean-down, setting up
+    loss: share lost
+    held_up: mass held up
+    price: price of a kilogram that comes out
+    """
+
+    def __call__(
+        self,
+        mass: _Measure,
+        cost: _Measure,
+        fixed: _Plain,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        cost: _Measure,
+        fixed: _Plain,
+        loss: _Plain,
+        held_up: _Measure,
+        price: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "cost", "fixed", "loss", "held_up", "price"],
+        *,
+        lot_surplus: _Plain,
+        mass: _Measure = ...,
+        cost: _Measure = ...,
+        fixed: _Plain = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+        price: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+lot_surplus: _LotSurplus
+
+@final
+class _MarkUpOfMargin(Formula):
+    """The mark-up on cost that leaves a margin on the price.
+
+    u = g / (1 − g)
+
+    margin: margin, on the price
+    """
+
+    def __call__(self, margin: _Plain) -> Quantity: ...
+    def working(self, margin: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["margin"],
+        *,
+        mark_up_of_margin: _Plain,
+        margin: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mark_up_of_margin: _MarkUpOfMargin
+
+@final
 class _MassInLiquor(Formula):
     """Mass of what is dissolved in a volume of liquor.
 
@@ -1074,6 +2475,76 @@ class _MassInLiquor(Formula):
     ) -> list[Quantity]: ...
 
 mass_in_liquor: _MassInLiquor
+
+@final
+class _MassWound(Formula):
+    """Mass that a drum winds in a time.
+
+    Y = 60 × v × τ × η; m = Y × T × 0.000001
+
+    speed: winding speed
+    time: time
+    efficiency: efficiency
+    count: count
+    """
+
+    def __call__(
+        self,
+        speed: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "time", "efficiency", "count"],
+        *,
+        mass_wound: _Measure,
+        speed: _Measure = ...,
+        time: _Measure = ...,
+        efficiency: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_wound: _MassWound
+
+@final
+class _MeanCarryOver(Formula):
+    """Share of the lot before in all that comes off while a mass of the new lot goes through.
+
+    X = h / m × (1 − exp(−(m / h)))
+
+    mass: clean dry fibre gone through
+    held_up: clean dry fibre held up
+    """
+
+    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "held_up"],
+        *,
+        mean_carry_over: _Plain,
+        mass: _Measure = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mean_carry_over: _MeanCarryOver
 
 @final
 class _MuleDraft(Formula):
@@ -1191,6 +2662,224 @@ class _MuleTwist(Formula):
 mule_twist: _MuleTwist
 
 @final
+class _NetDraft(Formula):
+    """How many times finer the yarn is than one end of what was fed first: drafts over doublings.
+
+    D = d₁ × d₂ / N
+
+    doublings: doublings of all machines together
+    drafts: draft of each machine or zone
+    """
+
+    def __call__(self, doublings: _Plain, drafts: _Plains) -> Quantity: ...
+    def working(
+        self,
+        doublings: _Plain,
+        drafts: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["doublings"],
+        *,
+        net_draft: _Plain,
+        doublings: _Plain = ...,
+        drafts: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+net_draft: _NetDraft
+
+@final
+class _OffCountAtStart(Formula):
+    """Slubbing that is under its count while an empty machine fills.
+
+    u = h × (x − 1 − ln(x))
+
+    held_up: clean dry fibre held up
+    within: how near to the full count it has to be
+    """
+
+    def __call__(self, held_up: _Measure, within: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        within: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "within"],
+        *,
+        off_count_at_start: _Measure,
+        held_up: _Measure = ...,
+        within: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+off_count_at_start: _OffCountAtStart
+
+@final
+class _PassLoss(Formula):
+    """Share of what a card is fed that does not come off as good slubbing, in one pass.
+
+    u = 1 − (1 − w) × (1 − E)
+
+    waste: share that falls out as waste
+    edges: share of the web in the edge ends
+    """
+
+    def __call__(self, waste: _Plain, edges: _Plain) -> Quantity: ...
+    def working(
+        self,
+        waste: _Plain,
+        edges: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["waste", "edges"],
+        *,
+        pass_loss: _Plain,
+        waste: _Plain = ...,
+        edges: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+pass_loss: _PassLoss
+
+@final
+class _PassageTime(Formula):
+    """Time of cloth that runs through a machine, several times if need be.
+
+    τ_r = L / (60 × v); τ = n × (τ_r + τ_c)
+
+    length: length of the cloth
+    speed: speed of the cloth
+    passages: passages
+    change: time for a passage beside running: sewing on, threading
+    """
+
+    def __call__(
+        self,
+        length: _Measure,
+        speed: _Measure,
+        passages: _Plain,
+        change: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        length: _Measure,
+        speed: _Measure,
+        passages: _Plain,
+        change: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["length", "speed", "passages", "change"],
+        *,
+        passage_time: _Measure,
+        length: _Measure = ...,
+        speed: _Measure = ...,
+        passages: _Plain = ...,
+        change: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+passage_time: _PassageTime
+
+@final
+class _PeopleNeeded(Formula):
+    """People for a number of machines or spindles.
+
+    p = round up(k / a − 0.000001)
+
+    machines: machines, spindles or drums
+    each: of them for each person
+    """
+
+    def __call__(self, machines: _Plain, each: _Plain) -> Quantity: ...
+    def working(
+        self,
+        machines: _Plain,
+        each: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["machines", "each"],
+        *,
+        people_needed: _Plain,
+        machines: _Plain = ...,
+        each: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+people_needed: _PeopleNeeded
+
+@final
+class _PersonHours(Formula):
+    """Hours of people at a machine.
+
+    τ_p = τ × p
+
+    time: running time
+    people: people at the machine
+    """
+
+    def __call__(self, time: _Measure, people: _Plain) -> Quantity: ...
+    def working(
+        self,
+        time: _Measure,
+        people: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["time", "people"],
+        *,
+        person_hours: _Measure,
+        time: _Measure = ...,
+        people: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+person_hours: _PersonHours
+
+@final
+class _PicksInTime(Formula):
+    """Picks that a loom puts in in a time.
+
+    p = 60 × r × τ × η
+
+    speed: picks in a minute
+    time: time
+    efficiency: efficiency
+    """
+
+    def __call__(self, speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "time", "efficiency"],
+        *,
+        picks_in_time: _Plain,
+        speed: _Measure = ...,
+        time: _Measure = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+picks_in_time: _PicksInTime
+
+@final
 class _PiecesFromYarn(Formula):
     """Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 
@@ -1223,6 +2912,159 @@ class _PiecesFromYarn(Formula):
 pieces_from_yarn: _PiecesFromYarn
 
 @final
+class _PriceAtMargin(Formula):
+    """Price that leaves a margin, which is a share of the price.
+
+    p = k / (1 − g)
+
+    cost: whole cost
+    margin: margin, on the price
+    """
+
+    def __call__(self, cost: _Plain, margin: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cost: _Plain,
+        margin: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "margin"],
+        *,
+        price_at_margin: _Plain,
+        cost: _Plain = ...,
+        margin: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+price_at_margin: _PriceAtMargin
+
+@final
+class _PriceAtMarkUp(Formula):
+    """Price with a mark-up, which is a share of the cost.
+
+    p = k × (1 + u)
+
+    cost: whole cost
+    mark_up: mark-up, on the cost
+    """
+
+    def __call__(self, cost: _Plain, mark_up: _Plain) -> Quantity: ...
+    def working(
+        self,
+        cost: _Plain,
+        mark_up: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["cost", "mark_up"],
+        *,
+        price_at_mark_up: _Plain,
+        cost: _Plain = ...,
+        mark_up: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+price_at_mark_up: _PriceAtMarkUp
+
+@final
+class _ProfitOfSales(Formula):
+    """Profit that costs leave, as a margin on sales.
+
+    g = 1 − k₁ − k₂
+
+    costs: each cost, on sales
+    """
+
+    def __call__(self, costs: _Plains) -> Quantity: ...
+    def working(self, costs: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+
+profit_of_sales: _ProfitOfSales
+
+@final
+class _QualityPremium(Formula):
+    """What better fibre is worth, from steps of quality and the value of a step: a millimetre of
+    hauteur, a micrometre, a newton a kilotex.
+
+    c = 0 + n₁ × v₁ + n₂ × v₂
+
+    steps: steps of each quality
+    values: value of a step of each, for a kilogram
+    """
+
+    def __call__(self, steps: _Plains, values: _Measures) -> Quantity: ...
+    def working(
+        self,
+        steps: _Plains,
+        values: _Measures,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+
+quality_premium: _QualityPremium
+
+@final
+class _RandomShareDeviation(Formula):
+    """Deviation of the share between samples of a blend mixed as well as chance does: the binomial
+    bound.
+
+    σ_b = √(p × (1 − p) / k)
+
+    share: share of the component in the blend
+    tufts: tufts in the sample
+    """
+
+    def __call__(self, share: _Plain, tufts: _Plain) -> Quantity: ...
+    def working(
+        self,
+        share: _Plain,
+        tufts: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["share", "tufts"],
+        *,
+        random_share_deviation: _Plain,
+        share: _Plain = ...,
+        tufts: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+random_share_deviation: _RandomShareDeviation
+
+@final
+class _RateOfYarn(Formula):
+    """Mass of yarn in an hour, from the length delivered in a minute.
+
+    P = 0.00006 × v × T
+
+    speed: yarn delivered
+    count: count
+    """
+
+    def __call__(self, speed: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "count"],
+        *,
+        rate_of_yarn: _Measure,
+        speed: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+rate_of_yarn: _RateOfYarn
+
+@final
 class _Realisation(Formula):
     """Goods made as a share of the material taken in, both on clean dry fibre.
 
@@ -1252,6 +3094,76 @@ class _Realisation(Formula):
 realisation: _Realisation
 
 @final
+class _ReelDoffs(Formula):
+    """Doffs of a reel for a number of hanks; the last may not be full.
+
+    D = round up(N / p − 0.000001)
+
+    hanks: hanks to reel
+    positions: hanks reeled side by side
+    """
+
+    def __call__(self, hanks: _Plain, positions: _Plain) -> Quantity: ...
+    def working(
+        self,
+        hanks: _Plain,
+        positions: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["hanks", "positions"],
+        *,
+        reel_doffs: _Plain,
+        hanks: _Plain = ...,
+        positions: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+reel_doffs: _ReelDoffs
+
+@final
+class _ReelingTime(Formula):
+    """Time of a reel for a number of doffs.
+
+    τ_r = n / (60 × r); τ = D × (τ_r + τ_c)
+
+    doffs: doffs
+    turns: turns of the reel for a hank
+    speed: speed of the reel
+    change: time between doffs: tying, lacing, taking off, piecing up
+    """
+
+    def __call__(
+        self,
+        doffs: _Plain,
+        turns: _Plain,
+        speed: _Measure,
+        change: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        doffs: _Plain,
+        turns: _Plain,
+        speed: _Measure,
+        change: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["doffs", "turns", "speed", "change"],
+        *,
+        reeling_time: _Measure,
+        doffs: _Plain = ...,
+        turns: _Plain = ...,
+        speed: _Measure = ...,
+        change: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+reeling_time: _ReelingTime
+
+@final
 class _RegainAfterWetting(Formula):
     """Water on clean dry fibre after wetting.
 
@@ -1279,6 +3191,71 @@ class _RegainAfterWetting(Formula):
     ) -> list[Quantity]: ...
 
 regain_after_wetting: _RegainAfterWetting
+
+@final
+class _RolledSpeed(Formula):
+    """Turns in a minute of a yarn that rolls on a drum, a disc or the top of a flyer.
+
+    n_y = n × D / d
+
+    drum_speed: speed of the drum
+    drum: diameter of the drum
+    yarn: diameter of the yarn
+    """
+
+    def __call__(self, drum_speed: _Measure, drum: _Measure, yarn: _Measure) -> Quantity: ...
+    def working(
+        self,
+        drum_speed: _Measure,
+        drum: _Measure,
+        yarn: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["drum_speed", "drum", "yarn"],
+        *,
+        rolled_speed: _Measure,
+        drum_speed: _Measure = ...,
+        drum: _Measure = ...,
+        yarn: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+rolled_speed: _RolledSpeed
+
+@final
+class _SampledShareDeviation(Formula):
+    """Deviation of the share between samples: of the heap from place to place, and of the tufts by
+    chance.
+
+    σ_s = √(σ × σ × (1 − 1 / k) + p × (1 − p) / k)
+
+    deviation: standard deviation of the share in the heap, from place to place
+    share: share of the component in the blend
+    tufts: tufts in the sample
+    """
+
+    def __call__(self, deviation: _Plain, share: _Plain, tufts: _Plain) -> Quantity: ...
+    def working(
+        self,
+        deviation: _Plain,
+        share: _Plain,
+        tufts: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["deviation", "share", "tufts"],
+        *,
+        sampled_share_deviation: _Plain,
+        deviation: _Plain = ...,
+        share: _Plain = ...,
+        tufts: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sampled_share_deviation: _SampledShareDeviation
 
 @final
 class _ScouringLoss(Formula):
@@ -1311,6 +3288,111 @@ class _ScouringLoss(Formula):
     ) -> list[Quantity]: ...
 
 scouring_loss: _ScouringLoss
+
+@final
+class _SectionWarpingTime(Formula):
+    """Time to warp a number of sections, without beaming.
+
+    τ_r = W / (60 × v); τ = S × (τ_r + τ_c)
+
+    sections: sections
+    length: length of the warp
+    speed: warping speed
+    change: time for a section beside running: leasing, tying, mending
+    """
+
+    def __call__(
+        self,
+        sections: _Plain,
+        length: _Measure,
+        speed: _Measure,
+        change: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        sections: _Plain,
+        length: _Measure,
+        speed: _Measure,
+        change: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sections", "length", "speed", "change"],
+        *,
+        section_warping_time: _Measure,
+        sections: _Plain = ...,
+        length: _Measure = ...,
+        speed: _Measure = ...,
+        change: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+section_warping_time: _SectionWarpingTime
+
+@final
+class _SettlingTime(Formula):
+    """Time until a machine that starts empty delivers to within a share of its full count.
+
+    t = −h / P × ln(x)
+
+    held_up: clean dry fibre held up
+    delivery: clean dry fibre delivered in an hour
+    within: how near to the full count
+    """
+
+    def __call__(self, held_up: _Measure, delivery: _Measure, within: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        delivery: _Measure,
+        within: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "delivery", "within"],
+        *,
+        settling_time: _Measure,
+        held_up: _Measure = ...,
+        delivery: _Measure = ...,
+        within: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+settling_time: _SettlingTime
+
+@final
+class _ShareDeviationAfterPasses(Formula):
+    """Deviation of the share from place to place after passes through the teaser with relaying.
+
+    σ_j = σ × exp(-0.5 × j × ln(d))
+
+    deviation: standard deviation of the share, before
+    doublings: places of the heap that come together in each place of the next
+    passes: passes
+    """
+
+    def __call__(self, deviation: _Plain, doublings: _Plain, passes: _Plain) -> Quantity: ...
+    def working(
+        self,
+        deviation: _Plain,
+        doublings: _Plain,
+        passes: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["deviation", "doublings", "passes"],
+        *,
+        share_deviation_after_passes: _Plain,
+        deviation: _Plain = ...,
+        doublings: _Plain = ...,
+        passes: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+share_deviation_after_passes: _ShareDeviationAfterPasses
 
 @final
 class _SingleFromSlubbing(Formula):
@@ -1412,6 +3494,124 @@ class _SlubbingForSingle(Formula):
 slubbing_for_single: _SlubbingForSingle
 
 @final
+class _SmallestLot(Formula):
+    """The smallest lot whose loss stays within what is allowed.
+
+    m = h / (L − w)
+
+    held_up: clean dry fibre that the machine keeps
+    loss: share lost, however large the lot
+    allowed: loss allowed for the lot
+    """
+
+    def __call__(self, held_up: _Measure, loss: _Plain, allowed: _Plain) -> Quantity: ...
+    def working(
+        self,
+        held_up: _Measure,
+        loss: _Plain,
+        allowed: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["held_up", "loss", "allowed"],
+        *,
+        smallest_lot: _Measure,
+        held_up: _Measure = ...,
+        loss: _Plain = ...,
+        allowed: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+smallest_lot: _SmallestLot
+
+@final
+class _SpindleFrameOutput(Formula):
+    """What a frame of spindles spins in an hour.
+
+    v = n / t; P = 0.00006 × k × v × T × η
+
+    spindles: spindles
+    speed: spindle speed
+    twist: twist
+    count: count of the yarn delivered
+    efficiency: efficiency
+    """
+
+    def __call__(
+        self,
+        spindles: _Plain,
+        speed: _Measure,
+        twist: _Measure,
+        count: _Measure,
+        efficiency: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        spindles: _Plain,
+        speed: _Measure,
+        twist: _Measure,
+        count: _Measure,
+        efficiency: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spindles", "speed", "twist", "count", "efficiency"],
+        *,
+        spindle_frame_output: _Measure,
+        spindles: _Plain = ...,
+        speed: _Measure = ...,
+        twist: _Measure = ...,
+        count: _Measure = ...,
+        efficiency: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+spindle_frame_output: _SpindleFrameOutput
+
+@final
+class _SpindleFromTravellers(Formula):
+    """Spindle speed from the speed of the traveller at two diameters of winding.
+
+    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂)
+
+    at_large: traveller speed at the large diameter
+    large: large diameter
+    at_small: traveller speed at the small diameter
+    small: small diameter
+    """
+
+    def __call__(
+        self,
+        at_large: _Measure,
+        large: _Measure,
+        at_small: _Measure,
+        small: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        at_large: _Measure,
+        large: _Measure,
+        at_small: _Measure,
+        small: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["at_large", "large", "at_small", "small"],
+        *,
+        spindle_from_travellers: _Measure,
+        at_large: _Measure = ...,
+        large: _Measure = ...,
+        at_small: _Measure = ...,
+        small: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+spindle_from_travellers: _SpindleFromTravellers
+
+@final
 class _SpindleOutput(Formula):
     """Mass of yarn that a spindle delivers in a time, from its front roller.
 
@@ -1489,6 +3689,141 @@ class _SpindleSpeed(Formula):
 spindle_speed: _SpindleSpeed
 
 @final
+class _SpindlesForBalance(Formula):
+    """Spindles of the next machine that keep up with those before it.
+
+    k₂ = n × v₁ × k₁ / (D × v₂)
+
+    doublings: ends fed together at the machine before
+    speed: front roller speed of the machine before
+    heads: heads or spindles of the machine before
+    draft: draft
+    next: front roller speed of the next machine
+    """
+
+    def __call__(
+        self,
+        doublings: _Plain,
+        speed: _Measure,
+        heads: _Plain,
+        draft: _Plain,
+        next: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        doublings: _Plain,
+        speed: _Measure,
+        heads: _Plain,
+        draft: _Plain,
+        next: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["doublings", "speed", "heads", "draft", "next"],
+        *,
+        spindles_for_balance: _Plain,
+        doublings: _Plain = ...,
+        speed: _Measure = ...,
+        heads: _Plain = ...,
+        draft: _Plain = ...,
+        next: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+spindles_for_balance: _SpindlesForBalance
+
+@final
+class _SpindlesForMinder(Formula):
+    """Spindles that a minder can piece for, not yet rounded down.
+
+    k = 1000 × u / (e × τ)
+
+    breaks: ends broken in a thousand spindle hours
+    piecing: time for a piecing
+    load: share of the minder's time for it
+    """
+
+    def __call__(self, breaks: _Plain, piecing: _Measure, load: _Plain) -> Quantity: ...
+    def working(
+        self,
+        breaks: _Plain,
+        piecing: _Measure,
+        load: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["breaks", "piecing", "load"],
+        *,
+        spindles_for_minder: _Plain,
+        breaks: _Plain = ...,
+        piecing: _Measure = ...,
+        load: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+spindles_for_minder: _SpindlesForMinder
+
+@final
+class _SpindlesIdle(Formula):
+    """Share of the spindles that stand idle because ends are broken.
+
+    i = 0.75 × e / 1000 × τ
+
+    breaks: ends broken in a thousand spindle hours
+    patrol: time of a round
+    """
+
+    def __call__(self, breaks: _Plain, patrol: _Measure) -> Quantity: ...
+    def working(
+        self,
+        breaks: _Plain,
+        patrol: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["breaks", "patrol"],
+        *,
+        spindles_idle: _Plain,
+        breaks: _Plain = ...,
+        patrol: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+spindles_idle: _SpindlesIdle
+
+@final
+class _StageCostByHour(Formula):
+    """What a kilogram that goes into a stage costs there, from the cost of an hour.
+
+    k = c / P
+
+    hourly: cost of an hour
+    rate: mass that goes in in an hour
+    """
+
+    def __call__(self, hourly: _Plain, rate: _Measure) -> Quantity: ...
+    def working(
+        self,
+        hourly: _Plain,
+        rate: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["hourly", "rate"],
+        *,
+        stage_cost_by_hour: _Measure,
+        hourly: _Plain = ...,
+        rate: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+stage_cost_by_hour: _StageCostByHour
+
+@final
 class _StockVolume(Formula):
     """Stock solution that holds a mass of dye.
 
@@ -1545,6 +3880,51 @@ class _TapePitch(Formula):
     ) -> list[Quantity]: ...
 
 tape_pitch: _TapePitch
+
+@final
+class _TimeForHanks(Formula):
+    """Time to wind a mass, from the hanks that a drum winds in an hour.
+
+    N = 1000000 × m / (T × l); τ = N / (60 × h × k)
+
+    mass: mass to wind
+    count: count
+    hank: length of a hank
+    rate: hanks that a drum winds, with stops
+    drums: drums at work
+    """
+
+    def __call__(
+        self,
+        mass: _Measure,
+        count: _Measure,
+        hank: _Measure,
+        rate: _Measure,
+        drums: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        count: _Measure,
+        hank: _Measure,
+        rate: _Measure,
+        drums: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "count", "hank", "rate", "drums"],
+        *,
+        time_for_hanks: _Measure,
+        mass: _Measure = ...,
+        count: _Measure = ...,
+        hank: _Measure = ...,
+        rate: _Measure = ...,
+        drums: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+time_for_hanks: _TimeForHanks
 
 @final
 class _TimeForLength(Formula):
@@ -1657,6 +4037,67 @@ class _TrainRatio(Formula):
     ) -> Working: ...
 
 train_ratio: _TrainRatio
+
+@final
+class _TransferCoefficient(Formula):
+    """Share of what lies on the card's cylinder that goes over to the doffer in a turn of it.
+
+    m_t = P / (60 × n); q = m_t / m
+
+    rate: mass that the card delivers
+    cylinder: turns of the cylinder
+    load: fibre on the cylinder, all round
+    """
+
+    def __call__(self, rate: _Measure, cylinder: _Measure, load: _Measure) -> Quantity: ...
+    def working(
+        self,
+        rate: _Measure,
+        cylinder: _Measure,
+        load: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["rate", "cylinder", "load"],
+        *,
+        transfer_coefficient: _Plain,
+        rate: _Measure = ...,
+        cylinder: _Measure = ...,
+        load: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+transfer_coefficient: _TransferCoefficient
+
+@final
+class _TuftsInSample(Formula):
+    """Tufts in a sample: or fibres, where the wool is opened to single ones.
+
+    k = M / t
+
+    sample: mass of the sample
+    tuft: mean mass of a tuft
+    """
+
+    def __call__(self, sample: _Measure, tuft: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sample: _Measure,
+        tuft: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sample", "tuft"],
+        *,
+        tufts_in_sample: _Plain,
+        sample: _Measure = ...,
+        tuft: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+tufts_in_sample: _TuftsInSample
 
 @final
 class _TurnsAtHead(Formula):
@@ -1799,6 +4240,47 @@ class _TwistConstant(Formula):
 twist_constant: _TwistConstant
 
 @final
+class _TwistFromTravellers(Formula):
+    """Twist of a ring yarn from the speed of the traveller at two diameters of winding.
+
+    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = n_s / v
+
+    at_large: traveller speed at the large diameter
+    large: large diameter
+    at_small: traveller speed at the small diameter
+    small: small diameter
+    """
+
+    def __call__(
+        self,
+        at_large: _Measure,
+        large: _Measure,
+        at_small: _Measure,
+        small: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        at_large: _Measure,
+        large: _Measure,
+        at_small: _Measure,
+        small: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["at_large", "large", "at_small", "small"],
+        *,
+        twist_from_travellers: _Measure,
+        at_large: _Measure = ...,
+        large: _Measure = ...,
+        at_small: _Measure = ...,
+        small: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+twist_from_travellers: _TwistFromTravellers
+
+@final
 class _TwistWheel(Formula):
     """The twist wheel that would give the wanted turns in a draw.
 
@@ -1930,6 +4412,38 @@ class _VolumeOfMass(Formula):
 volume_of_mass: _VolumeOfMass
 
 @final
+class _WaterToDry(Formula):
+    """Water to dry off goods.
+
+    w = d × (R₁ − R₂)
+
+    dry: oven-dry mass of the goods
+    before: water in them before, on the dry mass
+    after: water in them after, on the dry mass
+    """
+
+    def __call__(self, dry: _Measure, before: _Plain, after: _Plain) -> Quantity: ...
+    def working(
+        self,
+        dry: _Measure,
+        before: _Plain,
+        after: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["dry", "before", "after"],
+        *,
+        water_to_dry: _Measure,
+        dry: _Measure = ...,
+        before: _Plain = ...,
+        after: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+water_to_dry: _WaterToDry
+
+@final
 class _WaterToFill(Formula):
     """Water to fill the bath up, beside what solutions and wet goods bring.
 
@@ -1957,6 +4471,70 @@ class _WaterToFill(Formula):
     ) -> list[Quantity]: ...
 
 water_to_fill: _WaterToFill
+
+@final
+class _WebMassPerArea(Formula):
+    """Mass of the web that a condenser divides.
+
+    m_A = T × N / (1000 × b)
+
+    slubbing: slubbing count
+    ends: ends, good ones and edge ends
+    width: width of the web
+    """
+
+    def __call__(self, slubbing: _Measure, ends: _Plain, width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        slubbing: _Measure,
+        ends: _Plain,
+        width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["slubbing", "ends", "width"],
+        *,
+        web_mass_per_area: _Measure,
+        slubbing: _Measure = ...,
+        ends: _Plain = ...,
+        width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+web_mass_per_area: _WebMassPerArea
+
+@final
+class _WeftInsertion(Formula):
+    """Weft that a loom puts in, while it runs.
+
+    v = r × B × (1 + c)
+
+    speed: picks in a minute
+    width: width that a pick crosses
+    crimp: crimp of the weft
+    """
+
+    def __call__(self, speed: _Measure, width: _Measure, crimp: _Plain) -> Quantity: ...
+    def working(
+        self,
+        speed: _Measure,
+        width: _Measure,
+        crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["speed", "width", "crimp"],
+        *,
+        weft_insertion: _Measure,
+        speed: _Measure = ...,
+        width: _Measure = ...,
+        crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+weft_insertion: _WeftInsertion
 
 @final
 class _WheelForDraft(Formula):
@@ -2180,6 +4758,93 @@ class _WhirlRatio(Formula):
 whirl_ratio: _WhirlRatio
 
 @final
+class _WholeLoads(Formula):
+    """Loads of a machine for a mass of goods.
+
+    n = round up(m / g − 0.000001)
+
+    mass: mass of the goods
+    load: mass of the largest load
+    """
+
+    def __call__(self, mass: _Measure, load: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        load: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "load"],
+        *,
+        whole_loads: _Plain,
+        mass: _Measure = ...,
+        load: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+whole_loads: _WholeLoads
+
+@final
+class _WholePackages(Formula):
+    """Full packages that a mass of yarn makes; what is over fills no other.
+
+    p = round down(m / g + 0.000001)
+
+    mass: yarn wound
+    net: yarn on a full package
+    """
+
+    def __call__(self, mass: _Measure, net: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        net: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "net"],
+        *,
+        whole_packages: _Plain,
+        mass: _Measure = ...,
+        net: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+whole_packages: _WholePackages
+
+@final
+class _WholePieces(Formula):
+    """Whole pieces out of a mass.
+
+    n = round down(m / e + 1e−9)
+
+    mass: mass at hand
+    each: mass for each piece
+    """
+
+    def __call__(self, mass: _Measure, each: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        each: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "each"],
+        *,
+        whole_pieces: _Plain,
+        mass: _Measure = ...,
+        each: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+whole_pieces: _WholePieces
+
+@final
 class _WoundLength(Formula):
     """Yarn wound on in a draw.
 
@@ -2239,3 +4904,110 @@ class _YarnForPieces(Formula):
     ) -> list[Quantity]: ...
 
 yarn_for_pieces: _YarnForPieces
+
+@final
+class _YieldOfEqualCharge(Formula):
+    """Yield at which a tariff for what is sent in and one for what comes out charge alike; below it
+    the one for what comes out is the cheaper for the owner.
+
+    y = c_1 / c_2
+
+    sent_in: tariff for a kilogram sent in
+    come_out: tariff for a kilogram that comes out
+    """
+
+    def __call__(self, sent_in: _Measure, come_out: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sent_in: _Measure,
+        come_out: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sent_in", "come_out"],
+        *,
+        yield_of_equal_charge: _Plain,
+        sent_in: _Measure = ...,
+        come_out: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+yield_of_equal_charge: _YieldOfEqualCharge
+
+@final
+class _CardRunJob(Job):
+    """A lot on the card: what to set and weigh, how long it takes, where each part of it goes.
+
+    lot: clean dry fibre of the lot
+    slubbing: slubbing count, as it leaves the card
+    ends: good ends
+    speed: delivery
+    edge_ends: edge ends, all together
+    put_back: share of the edge ends that is put back on the feed
+    droppings: droppings under the card
+    strips: strips fettled from the clothing
+    fly: fly
+    burr: fibre thrown out with burr and seed
+    loss: loss that is not split by place
+    held_up: clean dry fibre in the running card
+    within: how near to its count slubbing has to be
+    drops: drops of the hopper
+    width: width of the web
+    regain: water on clean dry fibre, at the hopper
+    fat: grease and oil on clean dry fibre, at the hopper
+    regain_out: water on clean dry fibre, in the slubbing
+    fat_out: grease and oil on clean dry fibre, in the slubbing
+    """
+
+    def __call__(
+        self,
+        *,
+        lot: _Measure,
+        slubbing: _Measure,
+        ends: _Plain,
+        speed: _Measure,
+        edge_ends: _Plain | None = None,
+        put_back: _Plain | None = None,
+        droppings: _Plain | None = None,
+        strips: _Plain | None = None,
+        fly: _Plain | None = None,
+        burr: _Plain | None = None,
+        loss: _Plain | None = None,
+        held_up: _Measure | None = None,
+        within: _Plain | None = None,
+        drops: _Measure | None = None,
+        width: _Measure | None = None,
+        regain: _Plain | None = None,
+        fat: _Plain | None = None,
+        regain_out: _Plain | None = None,
+        fat_out: _Plain | None = None,
+    ) -> Particulars: ...
+
+card_run: _CardRunJob
+
+@final
+class _LotsApartJob(Job):
+    """What a lot loses for being small, the smallest lot worth running apart, and whose wool comes
+    off.
+
+    lot: clean dry fibre of the lot, at the card
+    held_up: clean dry fibre that the card keeps
+    loss: share lost, however large the lot
+    allowed: loss allowed
+    own: share of its own fibre wanted over the run, the card not cleared
+    trace: share of the lot before that may still come off
+    """
+
+    def __call__(
+        self,
+        *,
+        lot: _Measure,
+        held_up: _Measure,
+        loss: _Plain | None = None,
+        allowed: _Plain | None = None,
+        own: _Plain | None = None,
+        trace: _Plain | None = None,
+    ) -> Particulars: ...
+
+lots_apart: _LotsApartJob

@@ -100,7 +100,8 @@ class _BandHalfWidth(Formula):
 
     mass: what it should weigh
     variation: variation of what is read
-    deviations: standard deviations to each side: 1.96 takes in 95 %
+    deviations: standard deviations to each side, z or t: 1.96 takes in 95 % where the variation
+    is known
     """
 
     def __call__(self, mass: _Measure, variation: _Plain, deviations: _Plain) -> Quantity: ...
@@ -1590,6 +1591,35 @@ class _MeanByShare(Formula):
     ) -> Working: ...
 
 mean_by_share: _MeanByShare
+
+@final
+class _MeanDeviationShare(Formula):
+    """Mean deviation of a yarn as a share of its mean count: the U of the evenness tester.
+
+    U = D / T
+
+    deviation: mean deviation from the mean count
+    count: mean count
+    """
+
+    def __call__(self, deviation: _Measure, count: _Measure) -> Quantity: ...
+    def working(
+        self,
+        deviation: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["deviation", "count"],
+        *,
+        mean_deviation_share: _Plain,
+        deviation: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mean_deviation_share: _MeanDeviationShare
 
 @final
 class _MeanOfLots(Formula):

@@ -41,6 +41,7 @@ mod weave;
 mod week;
 mod wet;
 mod wheels;
+mod wool;
 mod working;
 mod wraps;
 mod yarn;
@@ -71,6 +72,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<money::Balance>()?;
     m.add_class::<money::LotCost>()?;
     m.add_class::<week::Week>()?;
+    m.add_class::<wool::WoolGrade>()?;
     m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
@@ -155,6 +157,10 @@ fn room_functions<'py>(
             wrap_pyfunction!(moisture::equilibrium_regain, m)?,
             wrap_pyfunction!(moisture::humidity_for_regain, m)?,
             wrap_pyfunction!(moisture::invoice, m)?,
+            wrap_pyfunction!(wool::clean_yields, m)?,
+            wrap_pyfunction!(wool::test_wash, m)?,
+            wrap_pyfunction!(wool::us_grade, m)?,
+            wrap_pyfunction!(wool::will_spin, m)?,
         ],
         "yarn" => vec![
             wrap_pyfunction!(yarn::parse, m)?,
@@ -200,6 +206,8 @@ fn room_functions<'py>(
             wrap_pyfunction!(wet::emulsion, m)?,
             wrap_pyfunction!(wet::scour_liquor, m)?,
             wrap_pyfunction!(wet::dye_bath, m)?,
+            wrap_pyfunction!(wool::blend, m)?,
+            wrap_pyfunction!(wool::evenness_of_blend, m)?,
         ],
         "quality" => vec![
             wrap_pyfunction!(chart::chart, m)?,

@@ -1,13 +1,25 @@
 //! Fineness of wool and the number of fibres in a yarn.
 
 use crate::formula::{Formula, formula};
-use crate::number::Number;
-use crate::quantity::{Count, Density, Fineness, Fraction, LinearDensity};
+use crate::number::{Number, V};
+use crate::quantity::{Count, Density, Fineness, Fraction, LinearDensity, Ratio};
 use std::f64::consts::PI;
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&WOOL_FIBRE_COUNT, &FIBRE_DIAMETER, &FIBRES_IN_SECTION, &LIMIT_IRREGULARITY];
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &WOOL_FIBRE_COUNT,
+    &FIBRE_DIAMETER,
+    &FIBRES_IN_SECTION,
+    &LIMIT_COUNT,
+    &LIMIT_FACTOR,
+    &LIMIT_FACTOR_OF_DIAMETER,
+    &LIMIT_IRREGULARITY,
+    &SPINNING_FINENESS,
+    &MEAN_FIBRE_COUNT_BY_MASS,
+    &FIBRE_COUNT_OF_BLEND,
+    &DIAMETER_OF_BLEND,
+    &SETTING_OVER_STAPLE,
+];
 
 /// Density of wool, g/cm³ (from memory; Morton and Hearle's table as relayed gives the same).
 const WOOL_DENSITY: f64 = 1.31;
@@ -76,10 +88,156 @@ pub fn fibres_in_section<N: Number>(
 pub fn limit_irregularity<N: Number>(
     /// factor for the spread of the fibres' mass
     #[q("k", 1.0..=1.2)]
-    factor: crate::quantity::Ratio<N>,
+    factor: Ratio<N>,
     /// fibres in the section
     #[q("n", 20.0..=1000.0)]
     fibres: Count<N>,
 ) -> Fraction<N> {
     factor / fibres.sqrt()
+}
+
+/// Finest count that a number of fibres in the section allows.
+#[formula(
+    result = "T",
+    sources = ["Rieter", "memory"],
+    limits = ["yarn clean and conditioned, without oil", "how many fibres a way of spinning needs: handbook, minimum_fibres; 100 to 120 for woollen is from memory", "a limit and no promise: short, tender or uneven wool stops before it"],
+    slips = ["planning at the limit", "leaving out the spread of diameters"]
+)]
+pub fn limit_count<N: Number>(
+    /// fibres that the section needs
+    #[q("n", 20.0..=200.0)]
+    fibres: Count<N>,
+    /// count of a fibre of the mean diameter
+    #[q("T_f", 0.05..=3.0)]
+    fibre: LinearDensity<N>,
+    /// coefficient of variation of the diameter
+    #[q("CV", 0.0..=0.35)]
+    variation: Fraction<N>,
+) -> LinearDensity<N> {
+    fibres * fibre * (1.0 + variation.squared())
+}
+
+/// Factor for the least irregularity, from the spread of the fibres' mass for their length.
+#[formula(
+    result = "k",
+    sources = ["GATE solutions"],
+    limits = ["the spread of the mass for a length, not of the diameter: that of the mass is about twice as wide"],
+    slips = ["putting in the spread of the diameter"]
+)]
+pub fn limit_factor<N: Number>(
+    /// coefficient of variation of the fibres' mass for their length
+    #[q("V", 0.0..=0.7)]
+    variation: Fraction<N>,
+) -> Ratio<N> {
+    (1.0 + variation.squared()).sqrt()
+}
+
+/// Factor for the least irregularity, from the spread of the diameter.
+#[formula(
+    result = "k",
+    sources = ["memory"],
+    limits = ["the spread of the mass is taken as twice that of the diameter, which holds where it is small"],
+    slips = ["taking the standard deviation in micrometres for the coefficient of variation"]
+)]
+pub fn limit_factor_of_diameter<N: Number>(
+    /// coefficient of variation of the diameter
+    #[q("CV", 0.0..=0.35)]
+    variation: Fraction<N>,
+) -> Ratio<N> {
+    (1.0 + 4.0 * variation.squared()).sqrt()
+}
+
+/// Diameter of a lot of usual spread that spins like this one: the spinning fineness.
+#[formula(
+    result = "d_s",
+    sources = ["memory"],
+    limits = ["the same as the mean diameter at a coefficient of variation of 24 %"],
+    slips = ["using it for the count of a fibre, which wants the mean diameter and the spread"]
+)]
+pub fn spinning_fineness<N: Number>(
+    /// mean fibre diameter
+    #[q("d", 12.0..=50.0)]
+    diameter: Fineness<N>,
+    /// coefficient of variation of the diameter
+    #[q("CV", 0.15..=0.35)]
+    variation: Fraction<N>,
+) -> Fineness<N> {
+    0.881 * diameter * (1.0 + 5.0 * variation.squared()).sqrt()
+}
+
+/// Mean count of the fibres of a blend, each by its share of the mass, as it is usually printed.
+#[formula(
+    result = "T_f",
+    sources = ["Rieter"],
+    limits = ["for the number of fibres in a section fibre_count_of_blend is exact; this mean is the heavier"],
+    slips = ["working out the number of fibres with it: it comes out too small"]
+)]
+pub fn mean_fibre_count_by_mass<N: Number>(
+    /// shares of the mass
+    #[q("p", 0.0..=1.0, whole)]
+    shares: &[Fraction<N>],
+    /// counts of the fibres
+    #[q("T", 0.05..=3.0)]
+    counts: &[LinearDensity<N>],
+) -> LinearDensity<N> {
+    V::sum(shares.zip(counts).map(|(p, t)| p * t))
+}
+
+/// Count of the fibres of a blend that gives the right number of them in a section.
+///
+/// The harmonic mean: a share of the mass holds the more fibres the finer they are.
+#[formula(
+    result = "T_f",
+    sources = ["definition"],
+    limits = ["shares of the mass, all at one regain"],
+    slips = ["the plain mean by mass, which finds too few fibres"]
+)]
+pub fn fibre_count_of_blend<N: Number>(
+    /// shares of the mass
+    #[q("p", 0.0..=1.0, whole)]
+    shares: &[Fraction<N>],
+    /// counts of the fibres
+    #[q("T", 0.05..=3.0)]
+    counts: &[LinearDensity<N>],
+) -> LinearDensity<N> {
+    1.0 / V::sum(shares.zip(counts).map(|(p, t)| p / t))
+}
+
+/// Mean diameter of a blend, as snippets of all its fibres would be measured.
+///
+/// A share of the mass holds a length of fibre that goes as the mass over the square of the diameter.
+#[formula(
+    result = "d_b",
+    sources = ["definition"],
+    limits = ["fibres of one density and of about the same coefficient of variation", "shares of the clean dry fibre"],
+    slips = ["averaging the diameters by mass: the finer wool has more fibres to a gram and counts more"]
+)]
+pub fn diameter_of_blend<N: Number>(
+    /// shares of the mass
+    #[q("p", 0.0..=1.0, whole)]
+    shares: &[Fraction<N>],
+    /// mean diameters of the components
+    #[q("d", 12.0..=50.0)]
+    diameters: &[Fineness<N>],
+) -> Fineness<N> {
+    let each = shares.zip(diameters);
+    V::sum(each.clone().map(|(p, d)| p / d)) / V::sum(each.map(|(p, d)| p / d.squared()))
+}
+
+/// How much longer than the staple the draft is: setting of the rollers over the staple.
+#[formula(
+    result = "x",
+    sources = ["practice"],
+    limits = ["for drafting between two pairs of rollers; a mule drafts between roller and spindle, where the twist holds the fibres", "a little over 1 is usual: under 1 both pairs hold the longest fibres and break them, far over it the short ones float"],
+    slips = ["taking the mean fibre for the longest: many fibres are longer than the mean"]
+)]
+pub fn setting_over_staple<N: Number>(
+    /// distance between the nips of the two pairs of rollers
+    #[q("s", 0.02..=0.5)]
+    setting: crate::quantity::Length<N>,
+    /// length of the longest staple
+    #[q("l", 0.02..=0.4)]
+    staple: crate::quantity::Length<N>,
+) -> Ratio<N> {
+    setting / staple
 }

@@ -1,8 +1,8 @@
 //! Raw wool: what a greasy lot holds.
 
 use crate::formula::{Formula, formula};
-use crate::number::Number;
-use crate::quantity::{Fraction, Mass, Regain, Yield};
+use crate::number::{Number, V};
+use crate::quantity::{Fraction, Mass, MassLoss, Ratio, Regain, Yield};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -10,9 +10,28 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &CLEAN_FIBRE,
     &SCOURED_YIELD,
     &SCOURED_YIELD_IWTO,
+    &SCOURED_YIELD_JAPANESE,
+    &TOP_AND_NOIL_DRY,
     &CLEAN_CONTENT_CUSTOMS,
     &CLEAN_YIELD_CUSTOMS,
+    &SHRINKAGE_OF_YIELD,
+    &SHARE_OF_SORT,
+    &YIELD_OF_SORTS,
+    &WASHED_CLEAN_SHARE,
+    &NOIL_SHARE,
 ];
+
+// What the trade's yields keep beside pure fibre; those of the wool trade are from memory.
+/// Pure fibre and vegetable matter in the dry mass of scoured wool.
+pub(super) const IWTO_PURE: f64 = 0.9773;
+/// Regain and the pure share of the Japanese yield.
+pub(super) const JAPANESE: (f64, f64) = (0.16, 0.985);
+/// Top and noil for unit of wool base.
+pub(super) const TOP_AND_NOIL: f64 = 1.207;
+/// Pure fibre in the customs' clean content.
+pub(super) const CUSTOMS_PURE: f64 = 0.86;
+/// The customs' allowance: of the content, of the vegetable matter, at most of the content.
+pub(super) const ALLOWANCE: (f64, f64, f64) = (0.005, 0.60, 0.15);
 
 /// Greasy mass left after the rejects are sorted out.
 #[formula(
@@ -89,7 +108,7 @@ pub fn scoured_yield_iwto<N: Number>(
     #[q("R", 0.15..=0.19)]
     regain: Regain<N>,
 ) -> Yield<N> {
-    (wool_base + vegetable_base) * (1.0 + regain) / 0.9773
+    (wool_base + vegetable_base) * (1.0 + regain) / IWTO_PURE
 }
 
 /// Clean content of the United States customs, from bone-dry pure fibre.
@@ -106,7 +125,7 @@ pub fn clean_content_customs<N: Number>(
     #[q("WB", 0.3..=0.8)]
     wool_base: Fraction<N>,
 ) -> Yield<N> {
-    wool_base / 0.86
+    wool_base / CUSTOMS_PURE
 }
 
 /// Clean yield of the United States customs: clean content less an allowance for vegetable matter.
@@ -123,5 +142,134 @@ pub fn clean_yield_customs<N: Number>(
     #[q("V", 0.0..=0.3)]
     vegetable: Fraction<N>,
 ) -> Yield<N> {
-    content - (0.005 * content + 0.60 * vegetable).min(0.15 * content)
+    let (of_content, of_vegetable, most) = ALLOWANCE;
+    content - (of_content * content + of_vegetable * vegetable).min(most * content)
+}
+
+/// Clean scoured yield as the Japanese trade has it: without vegetable matter.
+#[formula(
+    result = "Y",
+    sources = ["memory"],
+    limits = ["16 % regain and 1.5 % ash and extract, both from memory: compare with the test certificate"],
+    slips = ["comparing it with the scoured yield that counts the vegetable matter"]
+)]
+pub fn scoured_yield_japanese<N: Number>(
+    /// bone-dry pure wool fibre as a share of the greasy mass
+    #[q("WB", 0.3..=0.8)]
+    wool_base: Fraction<N>,
+) -> Yield<N> {
+    let (regain, pure) = JAPANESE;
+    wool_base * (1.0 + regain) / pure
+}
+
+/// Top and noil to expect, dry combed, with what combing loses to vegetable matter taken off.
+///
+/// The allowance for processing is 7.7 − 40.6/(7.83 + VMB), in percent of the greasy mass.
+#[formula(
+    result = "Y",
+    sources = ["memory"],
+    limits = ["all its constants are from memory: compare with the test certificate before anything is paid on it"],
+    slips = ["giving the vegetable matter as a fraction where the constants are for percent"]
+)]
+pub fn top_and_noil_dry<N: Number>(
+    /// bone-dry pure wool fibre as a share of the greasy mass
+    #[q("WB", 0.3..=0.8)]
+    wool_base: Fraction<N>,
+    /// dry vegetable matter, free of ash and extract, as a share of the greasy mass
+    #[q("VMB", 0.0..=0.1)]
+    vegetable_base: Fraction<N>,
+) -> Yield<N> {
+    TOP_AND_NOIL * wool_base - combing_allowance(vegetable_base)
+}
+
+/// What combing loses, as a share of the greasy mass.
+pub(super) fn combing_allowance<N: Number>(vegetable_base: V<N>) -> V<N> {
+    (7.7 - 40.6 / (7.83 + 100.0 * vegetable_base)) / 100.0
+}
+
+/// Shrinkage of greasy wool: what is not yield.
+#[formula(
+    result = "s",
+    sources = ["Burns 1940", "definition"],
+    limits = ["on the same definition as the yield; negative where scoured wool with its water weighs more"],
+    slips = ["comparing shrinkages of yields at different regains", "a shrinkage of 48 % for a yield of 48 %"]
+)]
+pub fn shrinkage_of_yield<N: Number>(
+    /// yield
+    #[q("Y", 0.3..=0.9)]
+    clean: Yield<N>,
+) -> MassLoss<N> {
+    1.0 - clean
+}
+
+/// Share of one sort in the lot that was sorted.
+#[formula(
+    result = "p₁",
+    sources = ["definition"],
+    cautions = ["raw fleece", "dust"],
+    limits = ["all weighed in the grease, the rejects among them"],
+    slips = ["leaving the rejects out of the whole", "counting fleeces instead of weighing"]
+)]
+pub fn share_of_sort<N: Number>(
+    /// masses of all sorts, the one asked for first
+    #[q("m", 0.01..=5000.0)]
+    masses: &[Mass<N>],
+) -> Fraction<N> {
+    V::first(masses.clone()) / V::sum(masses)
+}
+
+/// Yield of a lot from those of its sorts.
+#[formula(
+    result = "Y_t",
+    sources = ["definition"],
+    cautions = ["raw fleece"],
+    limits = ["all yields by one definition, all masses in the grease"],
+    slips = ["the plain mean of the yields: a small sort counts as much as the large one"]
+)]
+pub fn yield_of_sorts<N: Number>(
+    /// masses of the sorts
+    #[q("m", 0.01..=5000.0)]
+    masses: &[Mass<N>],
+    /// their yields
+    #[q("Y", 0.3..=0.9)]
+    yields: &[Yield<N>],
+) -> Yield<N> {
+    V::sum(masses.clone().zip(yields).map(|(m, y)| m * y)) / V::sum(masses)
+}
+
+/// Clean dry fibre in greasy wool, from washed samples: all that was clean over all that was greasy.
+#[formula(
+    result = "y",
+    sources = ["definition"],
+    cautions = ["raw fleece", "scouring"],
+    limits = ["the samples drawn from all over the lot; all weighed clean in one state of moisture and fat", "two sub-samples of 150 to 200 g at least are usual in a laboratory"],
+    slips = ["taking the washed mass for dry fibre: the water and fat left on it are no yield", "averaging the yields of samples of unlike size"]
+)]
+pub fn washed_clean_share<N: Number>(
+    /// mass of the washed wool for each unit of clean dry fibre
+    #[q("s", 1.0..=1.3)]
+    state: Ratio<N>,
+    /// washed masses of the samples
+    #[q("c", 0.02..=2.0)]
+    washed: &[Mass<N>],
+    /// greasy masses of the same samples
+    #[q("g", 0.05..=3.0)]
+    greasy: &[Mass<N>],
+) -> Fraction<N> {
+    V::sum(washed) / (state * V::sum(greasy))
+}
+
+/// Noil as a share of top and noil, from the tear.
+#[formula(
+    result = "x",
+    sources = ["Tear abstract", "Wool education"],
+    limits = ["tear is top over noil; the share of noil is also called romaine"],
+    slips = ["one over the tear: that is noil on top, not on both"]
+)]
+pub fn noil_share<N: Number>(
+    /// tear: top over noil
+    #[q("t", 3.0..=20.0)]
+    tear: Ratio<N>,
+) -> Fraction<N> {
+    1.0 / (1.0 + tear)
 }

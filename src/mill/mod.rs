@@ -1,6 +1,7 @@
 //! The mill: losses, oil, card, mule, twister, loom, gearing, time and money.
 
 mod balance;
+mod blending;
 mod card;
 mod change;
 mod cost;
@@ -33,6 +34,7 @@ mod wheels;
 mod winders;
 
 pub use balance::{Balance, Weighed, balance};
+pub use blending::*;
 pub use card::*;
 pub use change::*;
 pub use cost::*;
@@ -69,6 +71,7 @@ use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
+    blending::FORMULAS,
     card::FORMULAS,
     change::FORMULAS,
     cost::FORMULAS,

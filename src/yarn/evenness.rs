@@ -2,7 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
-use crate::quantity::{Count, Fraction, Ratio};
+use crate::quantity::{Count, Fraction, LinearDensity, Ratio};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -11,6 +11,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &IRREGULARITY_AFTER_PROCESSES,
     &ADDED_IRREGULARITY,
     &IRREGULARITY_FROM_MEAN_DEVIATION,
+    &MEAN_DEVIATION_SHARE,
 ];
 
 /// How many times more irregular a yarn is than fibres laid by chance would make it.
@@ -98,4 +99,22 @@ pub fn irregularity_from_mean_deviation<N: Number>(
     deviation: Fraction<N>,
 ) -> Fraction<N> {
     deviation * (std::f64::consts::PI / 2.0).sqrt()
+}
+
+/// Mean deviation of a yarn as a share of its mean count: the U of the evenness tester.
+#[formula(
+    result = "U",
+    sources = ["IE Garments 2025"],
+    limits = ["the mean of the deviations without their sign"],
+    slips = ["taking it for the coefficient of variation, which is a quarter larger"]
+)]
+pub fn mean_deviation_share<N: Number>(
+    /// mean deviation from the mean count
+    #[q("D", 0.05..=500.0)]
+    deviation: LinearDensity<N>,
+    /// mean count
+    #[q("T", 1.0..=2000.0)]
+    count: LinearDensity<N>,
+) -> Fraction<N> {
+    deviation / count
 }

@@ -4,12 +4,14 @@
 //! - `weave`: `weave` (a name, or its picks from the first woven), `figure`, and for
 //!   `interlacings_in` the number of `ends` or `picks`;
 //! - `chart_constant`: `constant` (its symbol), `n` (readings in a subgroup);
-//! - `satin`: `ends`, `figure`; for the `riser` also `move` and `pick`.
+//! - `satin`: `ends`, `figure`; for the `riser` also `move` and `pick`;
+//! - `us_grade`: `diameter`; the quality number of the grade.
 
 use hankwise::cloth::{System, Weave, satin_moves};
+use hankwise::fibre::us_grade;
 use hankwise::handbook;
 use hankwise::quality::ChartConstants;
-use hankwise::quantity::{Amount, Kind, unit};
+use hankwise::quantity::{Amount, Fineness, Kind, unit};
 use serde_json::{Map, Value};
 
 type Inputs = Map<String, Value>;
@@ -21,6 +23,7 @@ pub(crate) fn find(name: &str) -> Option<Answer> {
         "weave" => Some(weave_figure),
         "satin" => Some(satin_figure),
         "chart_constant" => Some(chart_constant),
+        "us_grade" => Some(quality_number),
         _ => None,
     }
 }
@@ -117,4 +120,10 @@ fn satin_figure(inputs: &Inputs) -> Result<Amount, String> {
         }
         other => Err(format!("'{other}' is no figure of a satin")),
     }
+}
+
+fn quality_number(inputs: &Inputs) -> Result<Amount, String> {
+    let diameter = Fineness::parse(text(inputs, "diameter")?).map_err(words)?;
+    let grade = us_grade(diameter, None).map_err(words)?;
+    plain(f64::from(grade.number().ok_or(format!("{} has no number", grade.name))?))
 }

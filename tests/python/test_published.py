@@ -7,8 +7,8 @@ A row may ask for an input instead of the result: that input is "?" and the resu
 the name "=". `{"mass": "?", "regain": "17 %", "=": "100 kg"}` asks for the mass of which 100 kg
 come out; `expected` is then that input, in `unit`, and the formula is solved for it.
 
-Rows about what is no formula (a figure of the handbook, of a weave, of a satin) are described in
-`tests/published/others.rs`.
+Rows about what is no formula (a figure of the handbook, of a weave, of a satin; a grade) are
+described in `tests/published/others.rs`.
 """
 
 import csv
@@ -67,11 +67,19 @@ def chart_constant(constant: str, n: str) -> tuple[float, str]:
     return hw.quality.chart_constants(int(n))[constant], ""
 
 
+
+def quality_number(diameter: str) -> tuple[float, str]:
+    number = hw.fibre.us_grade(diameter).number
+    assert number is not None
+    return number, ""
+
+
 OTHERS = {
     "chart_constant": chart_constant,
     "handbook": handbook_figure,
     "weave": weave_figure,
     "satin": satin_figure,
+    "us_grade": quality_number,
 }
 
 
