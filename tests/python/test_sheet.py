@@ -91,6 +91,29 @@ BOTH_SIDES = {
         ({"length": "900 m", "package": "300 m"}, 3.0),
         ({"length": "901 m", "package": "300 m"}, 4.0),
     ],
+    "people_needed": [
+        # Three weavers mind just twelve looms; the thirteenth wants a fourth.
+        ({"machines": "12", "each": "4"}, 3.0),
+        ({"machines": "13", "each": "4"}, 4.0),
+    ],
+    "doffs": [
+        # Three doffs of 120 cops of 100 g are 36 kg; a gram more begins a fourth.
+        ({"mass": "36 kg", "spindles": "120", "package": "100 g"}, 3.0),
+        ({"mass": "36.001 kg", "spindles": "120", "package": "100 g"}, 4.0),
+    ],
+    "reel_doffs": [
+        ({"hanks": "60", "positions": "20"}, 3.0),
+        ({"hanks": "61", "positions": "20"}, 4.0),
+    ],
+    "whole_packages": [
+        # Three cones are just full; for a gram less the third is not.
+        ({"mass": "3.6 kg", "net": "1.2 kg"}, 3.0),
+        ({"mass": "3.599 kg", "net": "1.2 kg"}, 2.0),
+    ],
+    "whole_loads": [
+        ({"mass": "36 kg", "load": "12 kg"}, 3.0),
+        ({"mass": "36.1 kg", "load": "12 kg"}, 4.0),
+    ],
     "pieces_from_yarn": [
         ({"yarn": "10 kg", "fixed": "2 kg", "each": "0.5 kg"}, 16.0),
         ({"yarn": "1 kg", "fixed": "2 kg", "each": "0.5 kg"}, 0.0),
