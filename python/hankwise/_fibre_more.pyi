@@ -1,4 +1,5 @@
 """What hankwise.fibre has besides its formulas."""
+# ruff: noqa: PT028  (a test wash is of wool, and no test of pytest)
 
 from collections.abc import Sequence
 from typing import Literal

@@ -109,6 +109,9 @@ pub(crate) fn will_spin(
     Particulars::hand_over(py, fibre::will_spin(&asked, system).map_err(|e| e.at(NAME)))
 }
 
+/// What a pickle keeps: mean diameter and standard deviation.
+type Given = (String, Option<String>);
+
 /// The grade of raw wool in the United States. Made by `hankwise.fibre.us_grade`.
 #[pyclass(frozen, module = "hankwise", eq)]
 #[derive(PartialEq)]
@@ -169,13 +172,10 @@ impl WoolGrade {
     }
     /// True where the limits used are from memory.
     #[getter]
-    fn from_memory(&self) -> bool {
+    fn remembered(&self) -> bool {
         self.grade.from_memory
     }
-    fn __reduce__<'py>(
-        &self,
-        py: Python<'py>,
-    ) -> PyResult<(Bound<'py, PyAny>, (String, Option<String>))> {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, Given)> {
         let make = py.import("hankwise.fibre")?.getattr("us_grade")?;
         let say = |x: f64| format!("{x} µm");
         Ok((make, (say(self.grade.diameter), self.grade.deviation.map(say))))

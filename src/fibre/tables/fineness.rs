@@ -17,7 +17,7 @@ pub(in crate::fibre) static US_GRADES: Table = Table {
     name: "wool_grades_us",
     title: "Grades of wool by fineness, United States",
     about: "For raw wool, by the mean diameter of the lot to two places. A lot that spreads more than its \
-            grade allows drops one grade. Finest is finer than 80s. Tops are graded by another table, about 0.4 to 1 µm coarser \
+            grade allows drops one grade (source: Wool grading page). Finest is finer than 80s. Tops are graded by another table, about 0.4 to 1 µm coarser \
             at the same number (from memory). The number is a name and no promise of a count.",
     columns: &["grade", "figure", "blood"],
     figures: &[

@@ -7,11 +7,12 @@ use super::{
 use crate::asked::{Given, Item, item};
 use crate::error::{Error, Result};
 use crate::number::V;
-use crate::particulars::Particulars;
+use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{constant, fixed};
 use crate::quantity::{Count, Fraction, Kind, Mass, Ratio};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
+use crate::worked::Worked;
 
 static ITEMS: [Item; 8] = [
     item("share", "p", Kind::Fraction, (0.02, 0.98), "share of the component in the blend"),
@@ -121,33 +122,7 @@ pub fn evenness_of_blend(given: &Given) -> Result<Particulars> {
             percent(random.value()),
             constant(tufts.value().round())
         )];
-        if let Some(wanted) = given.get::<Fraction<_>>(desk, "wanted") {
-            let left = wanted.value().powi(2) - random.value().powi(2);
-            if left <= 0.0 {
-                desk.warn(format!(
-                    "a deviation of {} is less than chance leaves in such a sample ({}): open the tufts \
-                     finer, or look at a larger sample",
-                    percent(wanted.value()),
-                    percent(random.value())
-                ));
-            } else {
-                // What tufts add is taken off first; the rest is the heap's.
-                let k = tufts.v();
-                let chance = random.v().squared();
-                let heap = ((wanted.v().squared() - chance) / (1.0 - 1.0 / k)).sqrt();
-                let layers = layers_for_deviation(share, Fraction::from(heap), variation);
-                let needed = desk.figure(
-                    "layers_wanted",
-                    "layers of each component for the deviation wanted, by the stack alone",
-                    layers,
-                );
-                foot.push(format!(
-                    "For {} between samples the stack alone wants {} layers of each component.",
-                    percent(wanted.value()),
-                    constant(needed.value())
-                ));
-            }
-        }
+        foot.extend(layers_wanted(given, desk, [share, variation], tufts, random));
         if heap.value() < random.value() / 3.0 {
             foot.push(
                 "The heap is even enough: what is left is tufts. Opening helps, passes do not."
@@ -167,6 +142,37 @@ pub fn evenness_of_blend(given: &Given) -> Result<Particulars> {
             }],
         })
     })
+}
+
+/// The layers for the deviation wanted, by the stack alone.
+fn layers_wanted<'t>(
+    given: &Given,
+    desk: &Desk<'t>,
+    [share, variation]: [Fraction<Worked<'t>>; 2],
+    tufts: Count<Worked<'t>>,
+    random: Ratio<Worked<'t>>,
+) -> Option<String> {
+    let wanted: Fraction<_> = given.get(desk, "wanted")?;
+    if wanted.value() <= random.value() {
+        desk.warn(format!(
+            "a deviation of {} is less than chance leaves in such a sample ({}): open the tufts finer, \
+             or look at a larger sample",
+            percent(wanted.value()),
+            percent(random.value())
+        ));
+        return None;
+    }
+    // What tufts add is taken off first; the rest is the heap's.
+    let rest = wanted.v().squared() - random.v().squared();
+    let heap = (rest / (1.0 - 1.0 / tufts.v())).sqrt();
+    let layers = layers_for_deviation(share, Fraction::from(heap), variation);
+    let words = "layers of each component for the deviation wanted, by the stack alone";
+    let needed = desk.figure("layers_wanted", words, layers);
+    Some(format!(
+        "For {} between samples the stack alone wants {} layers of each component.",
+        percent(wanted.value()),
+        constant(needed.value())
+    ))
 }
 
 fn percent(x: f64) -> String {
