@@ -11,6 +11,8 @@ from hankwise._hankwise import (
     _Measure,
     _Plain,
 )
+from hankwise._quality_more import capability as capability
+from hankwise._quality_more import chart as chart
 from hankwise._quality_more import chart_constants as chart_constants
 from hankwise._quality_more import chi_square as chi_square
 from hankwise._quality_more import deviations as deviations

@@ -100,7 +100,8 @@ class _BandHalfWidth(Formula):
 
     mass: what it should weigh
     variation: variation of what is read
-    deviations: standard deviations to each side: 1.96 takes in 95 %
+    deviations: standard deviations to each side, z or t: 1.96 takes in 95 % where the variation
+    is known
     """
 
     def __call__(self, mass: _Measure, variation: _Plain, deviations: _Plain) -> Quantity: ...
