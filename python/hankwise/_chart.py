@@ -17,6 +17,7 @@ def chart_figure(chart: Chart) -> Any:
     """Draw a chart; gives the Figure. What is out has another mark, so that grey print shows it."""
     try:
         from matplotlib.figure import Figure
+        from matplotlib.ticker import MaxNLocator
     except ImportError as error:
         raise NotationError(
             "a picture needs matplotlib; install it with: pip install 'hankwise[plot]'"
@@ -45,7 +46,7 @@ def chart_figure(chart: Chart) -> Any:
     name = what.get(chart.kind, "reading" if chart.kind == "individuals" else "moving range")
     axes.set_ylabel(f"{name}, {chart.unit}" if chart.unit else name)
     axes.set_xlabel("subgroup" if chart.subgroup > 1 else "reading")
-    axes.xaxis.get_major_locator().set_params(integer=True)
+    axes.xaxis.set_major_locator(MaxNLocator(integer=True))
     axes.set_title(chart.title, fontweight="bold", loc="left", fontsize=11)
     axes.spines[["top", "right"]].set_visible(False)
     axes.margins(x=0.02, y=0.14)

@@ -198,8 +198,8 @@ pub(crate) struct Capability {
 /// all readings, and the share outside.
 ///
 /// >>> import hankwise as hw
-/// >>> hw.quality.capability([9, 11, 9, 11, 9, 11], low=4, high=16).cp
-/// 1.1283791670955126
+/// >>> round(hw.quality.capability([9, 11, 9, 11, 9, 11], low=4, high=16).cp, 3)
+/// 1.128
 #[pyfunction]
 #[pyo3(signature = (values, low, high, subgroup=None), text_signature = "(values, low, high, subgroup=1)")]
 pub(crate) fn capability(

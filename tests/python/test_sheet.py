@@ -19,7 +19,7 @@ pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 
 NAME, VALUE, UNIT = 1, 3, 4  # columns
 NEAR = 1e-9
-PLAIN = {"Count", "Money", "Ratio"}  # written without a unit
+PLAIN = {"Count", "Money", "Ratio", "Reading"}  # written without a unit
 UNITS: dict[str, list[str]] = {}
 for _unit in hw.units():
     UNITS.setdefault(_unit["kind"], []).append(_unit["symbol"])
@@ -59,6 +59,30 @@ BOTH_SIDES = {
         # 33 times 12 is 396; 34 times 12 is 408.
         ({"mass": "400 kg", "each": "12 kg"}, 33.0),
         ({"mass": "408 kg", "each": "12 kg"}, 34.0),
+    # 14 above and 7 below, of a standard deviation of 7.
+    "outlier_ratio": [
+        ({"reading": "119", "mean": "105", "sd": "7"}, 2.0),
+        ({"reading": "98", "mean": "105", "sd": "7"}, 1.0),
+    ],
+    # 10 to the upper end, 5 to the lower, of three times 5.
+    "capability_to_nearest": [
+        ({"mean": "155", "upper": "165", "lower": "135", "sd": "5"}, 2 / 3),
+        ({"mean": "140", "upper": "165", "lower": "135", "sd": "5"}, 1 / 3),
+    ],
+    # 9 as they are, 9.61 rounded up.
+    "readings_for_error": [
+        ({"deviations": "2", "sd": "3", "error": "2"}, 9.0),
+        ({"deviations": "2", "sd": "3.1", "error": "2"}, 10.0),
+    ],
+    # 16 as they are, 11.1 rounded up.
+    "readings_for_variation": [
+        ({"deviations": "2", "variation": "10 %", "error": "5 %"}, 16.0),
+        ({"deviations": "2", "variation": "10 %", "error": "6 %"}, 12.0),
+    ],
+    # 100 as they are, 4.4 rounded up.
+    "readings_from_limits": [
+        ({"readings": "36", "half_width": "5", "wanted": "3"}, 100.0),
+        ({"readings": "10", "half_width": "2", "wanted": "3"}, 5.0),
     ],
     "clean_yield_customs": [
         # 0.5 % of 60 % and 60 % of 2 % make 1.5 %; 15 % of 60 % would be 9 %.
