@@ -228,6 +228,7 @@ def dryer_run(
     efficiency: _Plain | None = None,
     machines: _Plain | None = None,
     per_person: _Plain | None = None,
+) -> Particulars: ...
 def emulsion(
     *,
     mass: _Measure | None = None,

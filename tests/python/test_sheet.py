@@ -59,6 +59,7 @@ BOTH_SIDES = {
         # 33 times 12 is 396; 34 times 12 is 408.
         ({"mass": "400 kg", "each": "12 kg"}, 33.0),
         ({"mass": "408 kg", "each": "12 kg"}, 34.0),
+    ],
     # 14 above and 7 below, of a standard deviation of 7.
     "outlier_ratio": [
         ({"reading": "119", "mean": "105", "sd": "7"}, 2.0),
