@@ -268,6 +268,7 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
     }
     if let (Some(unit), Some(wanted)) = (other, wanted)
         && wanted.family() == Kind::Ratio
+        && !matches!(wanted, Kind::Count | Kind::Money | Kind::Reading)
         && unit.kind == Kind::Fraction
     {
         return Error::unit(format!(

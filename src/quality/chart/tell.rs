@@ -5,6 +5,9 @@ use crate::quantity::print::figure;
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
+/// Findings that the table says in words; of a long series there may be thousands.
+const TOLD: usize = 20;
+
 /// Points from which limits are trusted.
 const ENOUGH: usize = 20;
 
@@ -85,7 +88,10 @@ impl Chart {
             row("lower limit", self.limits[0]),
             row("standard deviation within subgroups", self.sigma),
         ];
-        let mut foot: Vec<String> = self.findings.iter().map(|f| self.say(f)).collect();
+        let mut foot: Vec<String> = self.findings.iter().take(TOLD).map(|f| self.say(f)).collect();
+        if self.findings.len() > TOLD {
+            foot.push(format!("And {} more of these.", self.findings.len() - TOLD));
+        }
         if foot.is_empty() {
             foot.push("Steady: no point outside, no run of points on one side.".to_owned());
         }
