@@ -28,7 +28,7 @@ impl PlanResult {
             vec![self.promise(), self.outcome(extent), self.to_set(extent), self.first()];
         if extent == Extent::All {
             blocks.push(self.every_kilogram());
-            blocks.extend(self.cautions());
+            blocks.extend(Block::caution_lines(self.caution_lines()));
         }
         if !self.warnings.is_empty() {
             blocks.push(Block {
@@ -322,7 +322,7 @@ impl PlanResult {
     }
 
     /// Each caution once, with the stages that it is for.
-    fn cautions(&self) -> Option<Block> {
+    pub(super) fn caution_lines(&self) -> Vec<String> {
         let stages = self.stages.iter().map(|s| (s.name.as_str(), s.cautions));
         let after = super::goods::CAUTIONS.iter().copied().filter(|_| self.has_loom());
         let places: Vec<(&str, &[&str])> = stages.chain(after).collect();
@@ -331,7 +331,7 @@ impl PlanResult {
             let at: Vec<&str> = at.map(|(place, _)| *place).collect();
             (!at.is_empty()).then(|| caution.line(&at))
         });
-        Block::caution_lines(lines.collect())
+        lines.collect()
     }
 
     fn has_loom(&self) -> bool {
