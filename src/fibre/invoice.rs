@@ -110,10 +110,10 @@ pub fn invoice(given: &Given, allowances: &[Allowance]) -> Result<Particulars> {
                     constant(tidy(100.0 * one.amount.base()))
                 )));
             }
-            let symbol = format!("A_{}", k + 1);
+            let (key, symbol) = (format!("allowance_{}", k + 1), format!("A_{}", k + 1));
             let words = format!("allowance: {}", one.from);
             let agreed: Regain<_> =
-                desk.given("allowance", &symbol, &words, &one.amount, one.typed.clone());
+                desk.given(&key, &symbol, &words, &one.amount, one.typed.clone());
             let percent = format!("{} %", constant(tidy(100.0 * one.amount.base())));
             let words = format!("invoice mass at {percent}");
             let found = desk.figure(&name, &words, commercial_mass(dry, agreed, fat)).value();

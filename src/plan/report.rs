@@ -28,7 +28,7 @@ impl PlanResult {
             vec![self.promise(), self.outcome(extent), self.to_set(extent), self.first()];
         if extent == Extent::All {
             blocks.push(self.every_kilogram());
-            blocks.extend(self.cautions());
+            blocks.extend(Block::caution_lines(self.caution_lines()));
         }
         if !self.warnings.is_empty() {
             blocks.push(Block {
@@ -323,14 +323,14 @@ impl PlanResult {
     }
 
     /// Each caution once, with the stages that it is for.
-    fn cautions(&self) -> Option<Block> {
+    pub(super) fn caution_lines(&self) -> Vec<String> {
         let places = self.cautions_by_place();
         let lines = caution::CAUTIONS.iter().filter_map(|caution| {
             let at = places.iter().filter(|(_, names)| names.contains(&caution.name));
             let at: Vec<&str> = at.map(|(place, _)| *place).collect();
             (!at.is_empty()).then(|| caution.line(&at))
         });
-        Block::caution_lines(lines.collect())
+        lines.collect()
     }
     /// The names of the cautions of each stage, of the loom and of finishing.
     pub(super) fn cautions_by_place(&self) -> Vec<(&str, &'static [&'static str])> {

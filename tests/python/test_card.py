@@ -51,7 +51,7 @@ def test_every_stage_stands_on_the_card_with_its_cautions_in_a_box(result, tmp_p
     # What is set stands outside of the boxes, what is dangerous nowhere else.
     plain = " ".join(page.plain)
     for row in result.settings:
-        assert row["what"] in plain
+        assert row["words"] in plain
     for lines in page.boxed.values():
         assert not any(line in plain for line in lines)
 
@@ -65,7 +65,7 @@ def test_cautions_are_in_the_text_short_or_long(result):
 
 
 def test_a_card_that_cannot_be_written_leaves_none(result, tmp_path):
-    with pytest.raises(OSError):
+    with pytest.raises(hw.PlanError, match="cannot be written"):
         result.to_html(tmp_path / "no folder" / "card.html")
     assert list(tmp_path.iterdir()) == []
 

@@ -114,7 +114,6 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
             let words = "liquor that the squeezed wool carries on";
             let carried = desk.figure("carried", words, carried);
             if rinses > 0.0 {
-                let number: Count<_> = given.need(desk, "rinses")?;
                 let each = match given.get::<Ratio<_>>(desk, "rinse_ratio") {
                     Some(ratio) => liquor_volume(mass, ratio),
                     None => liquor,
@@ -122,14 +121,18 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
                 let each = desk.figure("rinse", "water of each rinse", each);
                 let all = vec![each; rinses as usize];
                 let left = left_after_rinses(carried, &all);
-                let words = "share of what is dissolved in it that is left after the rinses";
-                let left = desk.figure("left_after_rinses", words, left);
+                let words = format!(
+                    "share of what is dissolved in it that is left after the {rinses} rinses"
+                );
+                let left = desk.figure("left_after_rinses", &words, left);
                 if let Some((name, out)) = dissolved {
                     let words = format!("{name} still on the wool with its water");
                     let on = Mass::from(out.v() * carried.v() / liquor.v() * left.v());
                     desk.figure(&format!("{name}_left"), &words, on);
                 }
-                water = water + each.v() * number.v();
+                // Each rinse is a term of its own, here as in what they leave: their number is no
+                // cell of a workbook that only half of it would follow.
+                water = all.iter().fold(water, |sum, rinse| sum + rinse.v());
             }
         }
         desk.figure("water", "water for the lot", Volume::from(water));
