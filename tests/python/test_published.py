@@ -67,7 +67,6 @@ def chart_constant(constant: str, n: str) -> tuple[float, str]:
     return hw.quality.chart_constants(int(n))[constant], ""
 
 
-
 def quality_number(diameter: str) -> tuple[float, str]:
     number = hw.fibre.us_grade(diameter).number
     assert number is not None
