@@ -4,6 +4,7 @@ import contextlib
 import doctest
 import io
 import re
+from itertools import pairwise
 
 import hankwise as hw
 from conftest import ROOT
@@ -35,6 +36,15 @@ class Page:
 
     def fenced(self, kind: str) -> list[str]:
         return re.findall(rf"^```{kind}\n(.*?)^```", self.text, re.MULTILINE | re.DOTALL)
+
+    def commands(self) -> list[tuple[str, str]]:
+        """Each command of the page, and what it prints."""
+        found = []
+        for block in self.fenced("console"):
+            parts = re.split(r"^\$ hankwise (.*)\n", block, flags=re.MULTILINE)
+            assert parts[0] == ""
+            found += list(pairwise(parts[1:]))[::2]
+        return found
 
     def names_above(self, line: int) -> dict[str, object]:
         """What the Python above a line of the page has made."""

@@ -3,7 +3,6 @@
 import re
 import shlex
 import xml.etree.ElementTree as ET
-from itertools import pairwise
 
 import hankwise as hw
 import numpy as np
@@ -32,8 +31,9 @@ def test_what_is_answered(ask, answer, line):
 @pytest.mark.parametrize(("wrong", "why", "right"), REFUSED)
 def test_what_is_refused_and_what_to_write(wrong, why, right):
     assert why
-    with pytest.raises(hw.HankwiseError):
+    with pytest.raises(hw.HankwiseError) as refused:
         eval(plain(wrong), {"hw": hw})
+    assert str(refused.value).startswith(plain(wrong).split("(")[0].split(".")[-1])
     eval(plain(right), {"hw": hw})
 
 
@@ -86,17 +86,11 @@ def test_outlier_or_drift(seen, called, look):
     assert look
 
 
-def test_the_commands_print_that(capsys):
-    run = 0
-    for block in PAGE.fenced("console"):
-        parts = re.split(r"^\$ hankwise (.*)\n", block, flags=re.MULTILINE)
-        assert parts[0] == ""
-        for command, expected in list(pairwise(parts[1:]))[::2]:
-            main(shlex.split(command))
-            told = capsys.readouterr()
-            assert (told.out + told.err).rstrip() == expected.rstrip(), command
-            run += 1
-    assert run == 3
+@pytest.mark.parametrize(("command", "expected"), PAGE.commands())
+def test_the_commands_print_that(command, expected, capsys):
+    main(shlex.split(command))
+    told = capsys.readouterr()
+    assert (told.out + told.err).rstrip() == expected.rstrip()
 
 
 def drawn(path):
@@ -134,3 +128,4 @@ def test_no_table_is_left_out():
     }
     assert all(head in others or "answer" in head for head in PAGE.tables)
     assert len(PAGE.asked) > 30
+    assert len(PAGE.commands()) == 3
