@@ -35,7 +35,6 @@
 //! [`mod@normal`], [`law`] and [`table`] (the laws of chance, tables as text and HTML).
 #![forbid(unsafe_code)]
 
-pub mod asked;
 pub mod caution;
 pub mod cloth;
 mod error;

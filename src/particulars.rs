@@ -57,18 +57,6 @@ impl<'t> Desk<'t> {
     ) -> Q {
         Q::from(V(enter(self.tape, amount, typed, Q::KIND, name, symbol, words, "")))
     }
-    /// The same, of a kind that is known only when it runs.
-    pub(crate) fn enter(
-        &self,
-        kind: Kind,
-        name: &str,
-        symbol: &str,
-        words: &str,
-        amount: &Amount,
-        typed: Option<String>,
-    ) -> Worked<'t> {
-        enter(self.tape, amount, typed, kind, name, symbol, words, "")
-    }
     /// Names a figure: it gets a line in the working and stands among the particulars.
     pub fn figure<Q: Typed<Worked<'t>>>(&self, name: &str, words: &str, figure: Q) -> Q {
         let figure = figure.v().0.labelled(|| Label {

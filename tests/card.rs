@@ -1,9 +1,9 @@
 //! The card: what it holds, against a card simulated parcel by parcel; and where a lot goes.
 #![cfg(test)]
 
-use hankwise::mill::{self, CARD_RUN, LOTS_APART};
 use hankwise::particulars::Particulars;
 use hankwise::quantity::{Fraction, Mass, MassRate};
+use hankwise::{job, mill};
 use proptest::prelude::*;
 
 fn figure(found: &Particulars, name: &str) -> f64 {
@@ -125,7 +125,7 @@ proptest! {
             ("fat", "5 %".into()), ("regain_out", "16 %".into()), ("fat_out", "5 %".into()),
         ];
         let given: Vec<_> = texts.iter().map(|(name, text)| (*name, text.as_str())).collect();
-        let found = CARD_RUN.run(&given).unwrap();
+        let found = job::find("card_run").unwrap().run(&given).unwrap();
         let parts = ["slubbing_fibre", "droppings_mass", "strips_mass", "fly_mass", "burr_mass", "loss_mass", "edges_mass"];
         let sum: f64 = parts.iter().filter_map(|name| found.find(name).ok()).map(|f| f.value).sum();
         prop_assert!((sum + held_up - lot).abs() < 1e-9 * lot, "{sum} and {held_up} of {lot}");
@@ -146,7 +146,7 @@ proptest! {
     #[test]
     fn the_smallest_lot_is_the_smallest(held_up in 0.05..3.0_f64, loss in 0.0..8.0_f64, more in 0.5..10.0_f64, own in 80.0..99.9_f64) {
         let allowed = loss + more;
-        let ask = |lot: f64| LOTS_APART.run(&[
+        let ask = |lot: f64| job::find("lots_apart").unwrap().run(&[
             ("lot", &format!("{lot} kg")), ("held_up", &format!("{held_up} kg")),
             ("loss", &format!("{loss} %")), ("allowed", &format!("{allowed} %")), ("own", &format!("{own} %")),
         ]).unwrap();
@@ -166,26 +166,31 @@ proptest! {
 #[test]
 fn what_cannot_be_run_is_refused() {
     let says = |given: &[(&str, &str)], words: &[&str]| {
-        let error = LOTS_APART.run(given).unwrap_err().to_string();
+        let error = job::find("lots_apart").unwrap().run(given).unwrap_err().to_string();
         for word in words {
             assert!(error.contains(word), "'{word}' is not in: {error}");
         }
     };
-    says(&[("lot", "10 kg")], &["held_up is missing", "keeps", "held_up=\"1 lb 12 oz\""]);
+    says(
+        &[("lot", "10 kg")],
+        &["held_up (clean dry fibre that the card keeps) is missing", "held_up=\"0.60 kg\""],
+    );
     says(
         &[("lot", "10 kg"), ("held_up", "1 kg"), ("allowed", "4 %")],
         &["allowed: 4 %", "5 %", "no lot is large enough"],
     );
     says(&[("lot", "1 kg"), ("held_up", "1 kg")], &["1 kg is less than the card keeps"]);
     says(&[("lot", "-1 kg"), ("held_up", "1 kg")], &["lot: ", "0 kg or more"]);
-    says(&[("lot", "10 kg"), ("held_up", "1 kg"), ("trace", "0 %")], &["trace", "1 %"]);
-    let warned = LOTS_APART.run(&[("lot", "4 kg"), ("held_up", "1 kg")]).unwrap();
+    says(&[("lot", "10 kg"), ("held_up", "1 kg"), ("trace", "0 %")], &["trace", "write more"]);
+    says(&[("lot", "10 kg"), ("held_up", "1 kg"), ("own", "100 %")], &["own", "below 100 %"]);
+    let warned =
+        job::find("lots_apart").unwrap().run(&[("lot", "4 kg"), ("held_up", "1 kg")]).unwrap();
     assert!(
         warned.warnings()[0].contains("loses 30 %, more than the 10 % allowed; from 20 kg"),
         "{:?}",
         warned.warnings()
     );
-    let error = CARD_RUN.run(&[
+    let error = job::find("card_run").unwrap().run(&[
         ("lot", "0.5 kg"),
         ("held_up", "0.6 kg"),
         ("slubbing", "200 tex"),
@@ -199,7 +204,8 @@ fn what_cannot_be_run_is_refused() {
 
 #[test]
 fn jobs_show_their_cautions() {
-    let found = LOTS_APART.run(&[("lot", "10 kg"), ("held_up", "0.6 kg")]).unwrap();
+    let found =
+        job::find("lots_apart").unwrap().run(&[("lot", "10 kg"), ("held_up", "0.6 kg")]).unwrap();
     assert!(found.report().text().contains("! Machines: "), "{}", found.report().text());
     assert!(found.report().html().contains("<aside role=\"note\""));
 }

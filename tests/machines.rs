@@ -1,25 +1,26 @@
 //! Machines at work: what goes in comes out, whatever the figures; figures in print; refusals.
 
 use hankwise::Error;
-use hankwise::mill::{MACHINES, Machine};
+use hankwise::job;
 use hankwise::particulars::Particulars;
 use hankwise::quantity::{Amount, Kind, unit};
 use proptest::prelude::*;
 
 /// A machine run with figures in the base units of their kinds.
-fn run(machine: &str, given: &[(&str, f64)]) -> Particulars {
-    let machine = Machine::named(machine).unwrap();
-    let amount = |name: &str, x: f64| {
-        let kind = machine.kind(name).unwrap();
+fn run(machine: &str, figures: &[(&str, f64)]) -> Particulars {
+    let machine = job::find(machine).unwrap();
+    let mut given = machine.blank();
+    for (name, x) in figures {
+        let kind = given.kind(name).unwrap();
         let base = if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
-        Amount { number: x, unit: unit(base, Some(kind)).unwrap() }
-    };
-    let given: Vec<_> = given.iter().map(|(name, x)| (*name, amount(name, *x), None)).collect();
-    machine.run(&given).unwrap_or_else(|e| panic!("{given:?}: {e}"))
+        let amount = Amount { number: *x, unit: unit(base, Some(kind)).unwrap() };
+        given.set(name, amount, None).unwrap();
+    }
+    machine.run_on(&given).unwrap_or_else(|e| panic!("{figures:?}: {e}"))
 }
 
 fn read(machine: &str, given: &[(&str, &str)]) -> Result<Particulars, Error> {
-    Machine::named(machine).unwrap().read(given)
+    job::find(machine).unwrap().run(given)
 }
 
 fn refused(machine: &str, given: &[(&str, &str)]) -> String {
@@ -345,7 +346,10 @@ fn what_cannot_be_is_refused_with_what_to_change() {
         ("count", "150 tex"),
         ("efficiency", "85 %"),
     ];
-    let with = |more: &[(&'static str, &'static str)]| refused("mule_run", &[&mule, more].concat());
+    let with = |more: &[(&'static str, &'static str)]| {
+        let rest = mule.iter().filter(|(name, _)| more.iter().all(|(other, _)| other != name));
+        refused("mule_run", &rest.copied().chain(more.iter().copied()).collect::<Vec<_>>())
+    };
     for (more, said) in [
         (&[("draft", "0.9")][..], "draft under 1"),
         (&[("delivered", "2 m")], "draft under 1"),
@@ -397,10 +401,10 @@ fn what_cannot_be_is_refused_with_what_to_change() {
 
 #[test]
 fn every_machine_tells_its_cautions_and_warns_of_the_unusual() {
-    for machine in MACHINES {
+    for machine in job::all().filter(|job| EXAMPLES.iter().any(|(name, _)| *name == job.name)) {
         let example = EXAMPLES.iter().find(|(name, _)| *name == machine.name);
         let (_, needed) = example.unwrap_or_else(|| panic!("no example for {}", machine.name));
-        let result = machine.read(needed).unwrap_or_else(|e| panic!("{}: {e}", machine.name));
+        let result = machine.run(needed).unwrap_or_else(|e| panic!("{}: {e}", machine.name));
         assert!(!result.cautions().is_empty(), "{}", machine.name);
         assert_eq!(result.warnings(), [""; 0], "{}", machine.name);
         let text = result.report().text();

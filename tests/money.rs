@@ -193,7 +193,7 @@ fn a_costing_says_what_is_missing() {
     let mut stage = CostedStage::new("card");
     stage.set("hourly", share(18.0, Kind::Money), None).unwrap();
     let error = Costing::new().stage(stage).unwrap_err().to_string();
-    assert!(error.contains("card.rate is missing"), "{error}");
+    assert!(error.contains("card.rate (") && error.contains("is missing"), "{error}");
     let mut costing = Costing::new();
     costing.set("margin", share(0.3, Kind::Margin), None).unwrap();
     let error = costing.set("mark_up", share(0.3, Kind::MarkUp), None).unwrap_err().to_string();

@@ -16,25 +16,15 @@ from hankwise._hankwise import (
     _Plains,
 )
 from hankwise._mill_more import balance as balance
-from hankwise._mill_more import batch_run as batch_run
 from hankwise._mill_more import blend as blend
 from hankwise._mill_more import change_wheel as change_wheel
-from hankwise._mill_more import cloth_run as cloth_run
 from hankwise._mill_more import compare_tariffs as compare_tariffs
 from hankwise._mill_more import cost_through as cost_through
-from hankwise._mill_more import dryer_run as dryer_run
 from hankwise._mill_more import dye_bath as dye_bath
 from hankwise._mill_more import emulsion as emulsion
 from hankwise._mill_more import evenness_of_blend as evenness_of_blend
-from hankwise._mill_more import loom_run as loom_run
-from hankwise._mill_more import mule_run as mule_run
-from hankwise._mill_more import reel_run as reel_run
-from hankwise._mill_more import ring_frame_run as ring_frame_run
 from hankwise._mill_more import scour_liquor as scour_liquor
-from hankwise._mill_more import twister_run as twister_run
-from hankwise._mill_more import warping_run as warping_run
 from hankwise._mill_more import week as week
-from hankwise._mill_more import winder_run as winder_run
 
 @final
 class _AddOn(Formula):
@@ -4936,6 +4926,33 @@ class _YieldOfEqualCharge(Formula):
 yield_of_equal_charge: _YieldOfEqualCharge
 
 @final
+class _BatchRunJob(Job):
+    """Goods in loads: whole loads, even ones, hours.
+
+    mass: mass of the goods
+    capacity: largest load, in the same state as the mass
+    running: running time of a load
+    change: time to empty and fill
+    waste: waste, on what is fed
+    machines: machines at work
+    per_person: machines that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        mass: _Measure,
+        capacity: _Measure,
+        running: _Measure,
+        change: _Measure | None = None,
+        waste: _Plain | None = None,
+        machines: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+batch_run: _BatchRunJob
+
+@final
 class _CardRunJob(Job):
     """A lot on the card: what to set and weigh, how long it takes, where each part of it goes.
 
@@ -4987,6 +5004,98 @@ class _CardRunJob(Job):
 card_run: _CardRunJob
 
 @final
+class _ClothRunJob(Job):
+    """Cloth through a machine, several times if need be: length run and hours.
+
+    length: length of the cloth
+    speed: speed of the cloth
+    passages: passages
+    change: time for a passage beside running: sewing on, threading
+    machines: machines that share the cloth
+    per_person: machines that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        length: _Measure,
+        speed: _Measure,
+        passages: _Plain | None = None,
+        change: _Measure | None = None,
+        machines: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+cloth_run: _ClothRunJob
+
+@final
+class _DryerRunJob(Job):
+    """The dryer at work: water to dry off and the hours for it.
+
+    mass: oven-dry mass of the goods
+    before: water in them before, on the dry mass
+    after: water in them after, on the dry mass
+    evaporation: water that the dryer takes off in an hour
+    efficiency: share of the hours in which the dryer takes that off
+    machines: dryers at work
+    per_person: dryers that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        mass: _Measure,
+        before: _Plain,
+        after: _Plain,
+        evaporation: _Measure,
+        efficiency: _Plain | None = None,
+        machines: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+dryer_run: _DryerRunJob
+
+@final
+class _LoomRunJob(Job):
+    """The loom at work: efficiency from its stops, cloth and weft in an hour, hours, looms of a
+    weaver.
+
+    speed: picks in a minute, running
+    picks: picks in the cloth off the loom
+    efficiency: efficiency, with every stop in it
+    stops: stops in an hour of running
+    stops_of_picks: stops in a hundred thousand picks
+    stop_time: time that the loom stands for a stop
+    width: width in the reed
+    weft: count of the weft
+    length: cloth to weave, off the loom
+    looms: looms at work on it
+    attention: weaver's time for a stop
+    load: share of a person's time for broken ends or stops
+    per_person: looms that a weaver minds
+    """
+
+    def __call__(
+        self,
+        *,
+        speed: _Measure,
+        picks: _Measure,
+        efficiency: _Plain | None = None,
+        stops: _Measure | None = None,
+        stops_of_picks: _Plain | None = None,
+        stop_time: _Measure | None = None,
+        width: _Measure | None = None,
+        weft: _Measure | None = None,
+        length: _Measure | None = None,
+        looms: _Plain | None = None,
+        attention: _Measure | None = None,
+        load: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+loom_run: _LoomRunJob
+
+@final
 class _LotsApartJob(Job):
     """What a lot loses for being small, the smallest lot worth running apart, and whose wool comes
     off.
@@ -5011,3 +5120,264 @@ class _LotsApartJob(Job):
     ) -> Particulars: ...
 
 lots_apart: _LotsApartJob
+
+@final
+class _MuleRunJob(Job):
+    """The mule at work: draws, output, doffs, hours, broken ends and people.
+
+    spindles: spindles at work
+    travel: travel of the carriage
+    cycle: time of a draw, out and in
+    count: count of the single as spun
+    efficiency: efficiency, with every stop, doff and idle spindle in it
+    let_in: let-in of the carriage
+    draft: draft
+    delivered: slubbing delivered in a draw
+    twist: twist wanted
+    slip: slip of the bands
+    coiling: turns spent in coiling to the spindle tip
+    mass: good yarn to make
+    waste: waste, on what is fed
+    cop: yarn on a full cop
+    breaks: ends broken in a thousand spindle hours
+    patrol: time of a round of the minder
+    piecing: minder's time for a broken end, with the walk
+    load: share of a person's time for broken ends or stops
+    per_person: spindles that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        spindles: _Plain,
+        travel: _Measure,
+        cycle: _Measure,
+        count: _Measure,
+        efficiency: _Plain,
+        let_in: _Measure | None = None,
+        draft: _Plain | None = None,
+        delivered: _Measure | None = None,
+        twist: _Measure | None = None,
+        slip: _Plain | None = None,
+        coiling: _Plain | None = None,
+        mass: _Measure | None = None,
+        waste: _Plain | None = None,
+        cop: _Measure | None = None,
+        breaks: _Plain | None = None,
+        patrol: _Measure | None = None,
+        piecing: _Measure | None = None,
+        load: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+mule_run: _MuleRunJob
+
+@final
+class _ReelRunJob(Job):
+    """The reel at work: turns of a hank, hanks, doffs, hours, people.
+
+    reel: circumference of the reel
+    positions: hanks reeled side by side
+    speed: speed of the reel
+    change: time between doffs: tying, lacing, taking off, piecing up
+    count: count of the yarn at the reel
+    hank: mass of a hank, at the reel
+    turns: turns of a hank
+    mass: yarn to reel, good
+    hanks: hanks to reel
+    waste: waste, on what is fed
+    reels: reels at work
+    per_person: reels that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        reel: _Measure,
+        positions: _Plain,
+        speed: _Measure,
+        change: _Measure,
+        count: _Measure,
+        hank: _Measure | None = None,
+        turns: _Plain | None = None,
+        mass: _Measure | None = None,
+        hanks: _Plain | None = None,
+        waste: _Plain | None = None,
+        reels: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+reel_run: _ReelRunJob
+
+@final
+class _RingFrameRunJob(Job):
+    """The ring frame at work: delivery, lag of the traveller, output, doffs, hours, people.
+
+    spindles: spindles at work
+    speed: spindle speed
+    twist: twist
+    count: count of the yarn as spun
+    efficiency: efficiency, with every stop, doff and idle spindle in it
+    draft: draft
+    full: diameter of the full package
+    empty: diameter of the empty tube
+    hank: length of a hank
+    mass: good yarn to make
+    waste: waste, on what is fed
+    package: yarn on a full package, net
+    package_length: yarn on a full package
+    breaks: ends broken in a thousand spindle hours
+    patrol: time of a round of the minder
+    piecing: minder's time for a broken end, with the walk
+    load: share of a person's time for broken ends or stops
+    per_person: spindles that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        spindles: _Plain,
+        speed: _Measure,
+        twist: _Measure,
+        count: _Measure,
+        efficiency: _Plain,
+        draft: _Plain | None = None,
+        full: _Measure | None = None,
+        empty: _Measure | None = None,
+        hank: _Measure | None = None,
+        mass: _Measure | None = None,
+        waste: _Plain | None = None,
+        package: _Measure | None = None,
+        package_length: _Measure | None = None,
+        breaks: _Plain | None = None,
+        patrol: _Measure | None = None,
+        piecing: _Measure | None = None,
+        load: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+ring_frame_run: _RingFrameRunJob
+
+@final
+class _TwisterRunJob(Job):
+    """The twister at work: single to feed, output, doffs, packages, hours, people.
+
+    spindles: spindles at work
+    speed: spindle speed
+    twist: twist
+    count: count of the folded yarn
+    efficiency: efficiency, with every stop, doff and idle spindle in it
+    turns: turns of twist in a revolution: 2 on a two-for-one spindle
+    ends: ends folded
+    contraction: contraction in folding, on the untwisted length
+    mass: good yarn to make
+    waste: waste, on what is fed
+    package: yarn on a full package, net
+    package_length: yarn on a full package
+    breaks: ends broken in a thousand spindle hours
+    patrol: time of a round of the minder
+    piecing: minder's time for a broken end, with the walk
+    load: share of a person's time for broken ends or stops
+    per_person: spindles that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        spindles: _Plain,
+        speed: _Measure,
+        twist: _Measure,
+        count: _Measure,
+        efficiency: _Plain,
+        turns: _Plain | None = None,
+        ends: _Plain | None = None,
+        contraction: _Plain | None = None,
+        mass: _Measure | None = None,
+        waste: _Plain | None = None,
+        package: _Measure | None = None,
+        package_length: _Measure | None = None,
+        breaks: _Plain | None = None,
+        patrol: _Measure | None = None,
+        piecing: _Measure | None = None,
+        load: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+twister_run: _TwisterRunJob
+
+@final
+class _WarpingRunJob(Job):
+    """Warping in sections: sections, yarn and bobbins for the creel, hours.
+
+    ends: ends of the warp
+    creel: ends in a section: the bobbins in the creel
+    length: length of the warp
+    speed: warping speed
+    change: time for a section beside running: leasing, tying, mending
+    width: width of the warp
+    count: count of the warp
+    package: yarn on a bobbin or cone of the creel
+    stretch: stretch in warping and beaming
+    beaming: speed of beaming
+    set_up: time to creel and set up, once
+    machines: warping machines at work
+    per_person: warping machines that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        ends: _Plain,
+        creel: _Plain,
+        length: _Measure,
+        speed: _Measure,
+        change: _Measure,
+        width: _Measure | None = None,
+        count: _Measure | None = None,
+        package: _Measure | None = None,
+        stretch: _Plain | None = None,
+        beaming: _Measure | None = None,
+        set_up: _Measure | None = None,
+        machines: _Plain | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+warping_run: _WarpingRunJob
+
+@final
+class _WinderRunJob(Job):
+    """The winder at work: output, time of a cone, whole cones of a lot and what is over, drums,
+    hours.
+
+    drums: drums at work
+    speed: winding speed of a drum
+    count: count of the yarn
+    efficiency: efficiency, with every stop, doff and idle spindle in it
+    mass: good yarn to make
+    waste: waste, on what is fed
+    package: yarn on a full cone, net
+    package_length: yarn on a full cone
+    bobbin: yarn on a bobbin or cop that is wound off
+    hank: length of a hank
+    within: time in which the lot is wanted
+    per_person: drums that a person minds
+    """
+
+    def __call__(
+        self,
+        *,
+        drums: _Plain,
+        speed: _Measure,
+        count: _Measure,
+        efficiency: _Plain,
+        mass: _Measure | None = None,
+        waste: _Plain | None = None,
+        package: _Measure | None = None,
+        package_length: _Measure | None = None,
+        bobbin: _Measure | None = None,
+        hank: _Measure | None = None,
+        within: _Measure | None = None,
+        per_person: _Plain | None = None,
+    ) -> Particulars: ...
+
+winder_run: _WinderRunJob

@@ -1,6 +1,6 @@
 //! The figures of a calculation, by name.
 
-use hankwise::asked::Given;
+use hankwise::job::Given;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 

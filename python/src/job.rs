@@ -2,13 +2,14 @@
 
 use std::fmt::Write as _;
 
-use hankwise::job::{self, Need};
-use hankwise::quantity::{Kind, print};
+use hankwise::caution;
+use hankwise::job::{self, Missing};
+use hankwise::quantity::print;
 use pyo3::exceptions::{PyKeyError, PyTypeError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
 
-use crate::inputs::{Given, locate, one};
+use crate::asked;
 use crate::particulars::Particulars;
 
 // A job. Its class has no doc comment, which would stand before the `__doc__` of each job.
@@ -23,34 +24,41 @@ impl Job {
     }
     /// What it says, what it asks, an example.
     fn help(&self) -> String {
-        let (before, example) = match self.job.details.split_once("\n\n>>> ") {
-            Some((before, example)) => (before, format!("\n>>> {example}\n")),
-            None => (self.job.details, String::new()),
-        };
-        let mut out = format!("{}\n\n", self.job.summary);
-        if !before.is_empty() {
-            let _ = write!(out, "{before}\n\n");
+        let job = self.job;
+        let mut out = format!("{}\n\n", job.summary);
+        if !job.details.is_empty() {
+            let _ = write!(out, "{}\n\n", job.details);
         }
         out.push_str("Asks:\n");
-        for ask in self.job.asks {
+        for ask in job.asks {
             let (low, high) = ask.usual;
-            let need = match ask.need {
-                Need::Must => String::new(),
-                Need::May => " (may be left out)".to_owned(),
-                Need::Else(text) => format!(" ({text} where it is left out)"),
-            };
             let _ = writeln!(
                 out,
-                "    {}: {}, {}{need} ({}; usually {} to {})",
+                "    {}: {}, {}{} ({}; usually {} to {}, {})",
                 ask.name,
                 ask.symbol,
                 ask.words,
+                match ask.missing {
+                    Missing::Needed(_) => String::new(),
+                    Missing::Left => "; may be left out".to_owned(),
+                    Missing::Taken(base) => {
+                        format!("; {} where it is left out", print::of_kind(base, ask.kind))
+                    }
+                },
                 ask.kind.words(),
                 print::of_kind(low, ask.kind),
-                print::of_kind(high, ask.kind)
+                print::of_kind(high, ask.kind),
+                ask.source
             );
         }
-        out.push_str(&example);
+        let mut head = Some(caution::HEAD);
+        for caution in caution::of(job.cautions) {
+            if let Some(head) = head.take() {
+                let _ = writeln!(out, "\nCautions: {head}");
+            }
+            let _ = writeln!(out, "    ! {}", caution.line(&[]));
+        }
+        let _ = write!(out, "\n{}\n", job.example);
         out
     }
 }
@@ -87,10 +95,12 @@ impl Job {
         let mut all = Vec::new();
         for ask in self.job.asks {
             let otherwise = PyDict::new(py);
-            match ask.need {
-                Need::Must => {}
-                Need::May => otherwise.set_item("default", py.None())?,
-                Need::Else(text) => otherwise.set_item("default", text)?,
+            match ask.missing {
+                Missing::Needed(_) => {}
+                Missing::Left => otherwise.set_item("default", py.None())?,
+                Missing::Taken(base) => {
+                    otherwise.set_item("default", print::of_kind(base, ask.kind))?;
+                }
             }
             all.push(parameter.call((ask.name, &place), Some(&otherwise))?);
         }
@@ -108,9 +118,12 @@ impl Job {
             row.set_item("kind", ask.kind.words())?;
             row.set_item("unit", ask.kind.base())?;
             row.set_item("usual", ask.usual)?;
-            row.set_item("needed", ask.need == Need::Must)?;
-            let other = if let Need::Else(text) = ask.need { Some(text) } else { None };
-            row.set_item("otherwise", other)?;
+            row.set_item("needed", matches!(ask.missing, Missing::Needed(_)))?;
+            let otherwise = match ask.missing {
+                Missing::Taken(base) => Some(print::of_kind(base, ask.kind)),
+                _ => None,
+            };
+            row.set_item("otherwise", otherwise)?;
             all.push(row);
         }
         Ok(all)
@@ -124,31 +137,18 @@ impl Job {
     ) -> PyResult<Particulars> {
         let name = self.job.name;
         if !args.is_empty() {
-            let first = self.job.asks[0];
+            let first = &self.job.asks[0];
             return Err(PyTypeError::new_err(format!(
                 "{name}: what it asks is given by name, such as {}={}",
                 first.name,
-                example(first.kind)
+                match first.missing {
+                    Missing::Needed(example) => example,
+                    _ => first.kind.example(),
+                }
             )));
         }
-        let mut read = Vec::new();
-        for (key, value) in given.into_iter().flatten() {
-            let key: String = key.extract()?;
-            let ask =
-                self.job.ask(&key).map_err(|e| PyTypeError::new_err(format!("{name}: {e}")))?;
-            if value.is_none() && ask.need != Need::Must {
-                continue;
-            }
-            match one(&value, ask.kind).map_err(|e| locate(py, name, &key, e))? {
-                Given::One(amount, typed) => read.push((ask.name, amount, typed)),
-                Given::Many(..) => {
-                    return Err(PyTypeError::new_err(format!(
-                        "{name}, {key}: one figure is wanted; call {name} for each of them"
-                    )));
-                }
-            }
-        }
-        Particulars::hand_over(py, self.job.run_on(&read).map_err(|e| e.at(name)))
+        let given = asked::read(self.job.blank(), name, given, &[])?;
+        Particulars::hand_over(py, self.job.run_on(&given).map_err(|e| e.at(name)))
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (&'static str,))> {
         Ok((py.import("hankwise._hankwise")?.getattr("_job")?, (self.job.name,)))
@@ -168,17 +168,17 @@ impl Job {
             .iter()
             .map(|ask| {
                 let (low, high) = ask.usual;
-                let need = match ask.need {
-                    Need::Must => "has to be given",
-                    Need::May => "may be left out",
-                    Need::Else(text) => text,
+                let need = match ask.missing {
+                    Missing::Needed(_) => "has to be given".to_owned(),
+                    Missing::Left => "may be left out".to_owned(),
+                    Missing::Taken(base) => print::of_kind(base, ask.kind),
                 };
                 format!(
                     "<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td>{} to {}</td></tr>",
                     escape(ask.symbol),
                     escape(ask.name),
                     escape(ask.words),
-                    escape(need),
+                    escape(&need),
                     escape(&print::of_kind(low, ask.kind)),
                     escape(&print::of_kind(high, ask.kind))
                 )
@@ -194,18 +194,10 @@ impl Job {
     }
 }
 
-fn example(kind: Kind) -> String {
-    match kind.family() {
-        Kind::Ratio => kind.example().to_owned(),
-        _ => format!("\"{}\"", kind.example()),
-    }
-}
-
 /// The job with a name, for pickles.
 #[pyfunction]
 #[pyo3(signature = (name, /))]
 pub(crate) fn _job<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
-    let found = job::all().find(|job| job.name == name);
-    let job = found.ok_or_else(|| PyKeyError::new_err(format!("there is no job '{name}'")))?;
+    let job = job::find(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
     py.import(format!("hankwise.{}", job.room()))?.getattr(job.name)
 }

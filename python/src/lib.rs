@@ -23,7 +23,6 @@ mod handbook;
 mod help;
 mod inputs;
 mod job;
-mod machines;
 mod make;
 mod moisture;
 mod money;
@@ -193,16 +192,6 @@ fn room_functions<'py>(
             wrap_pyfunction!(money::compare_tariffs, m)?,
             wrap_pyfunction!(money::balance, m)?,
             wrap_pyfunction!(week::week, m)?,
-            wrap_pyfunction!(machines::mule_run, m)?,
-            wrap_pyfunction!(machines::ring_frame_run, m)?,
-            wrap_pyfunction!(machines::twister_run, m)?,
-            wrap_pyfunction!(machines::winder_run, m)?,
-            wrap_pyfunction!(machines::reel_run, m)?,
-            wrap_pyfunction!(machines::warping_run, m)?,
-            wrap_pyfunction!(machines::loom_run, m)?,
-            wrap_pyfunction!(machines::cloth_run, m)?,
-            wrap_pyfunction!(machines::batch_run, m)?,
-            wrap_pyfunction!(machines::dryer_run, m)?,
             wrap_pyfunction!(wet::emulsion, m)?,
             wrap_pyfunction!(wet::scour_liquor, m)?,
             wrap_pyfunction!(wet::dye_bath, m)?,

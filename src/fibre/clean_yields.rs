@@ -5,8 +5,8 @@ use super::{
     clean_content_customs, clean_yield_customs, scoured_yield_iwto, scoured_yield_japanese,
     shrinkage_of_yield, top_and_noil_dry,
 };
-use crate::asked::{Given, Item, item};
 use crate::error::{Error, Result};
+use crate::job::{Ask, Given};
 use crate::number::{Number, V};
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::of_kind;
@@ -19,21 +19,33 @@ const YIELD: (f64, f64) = (0.3, 0.95);
 const LOST: (f64, f64) = (0.05, 0.7);
 
 /// The figures by name: one of them is given, and the vegetable matter.
-static ITEMS: [Item; 14] = [
-    item("wool_base", "WB", Kind::Fraction, (0.3, 0.8), "clean dry fibre in the greasy wool"),
-    item("vegetable_base", "VMB", Kind::Fraction, (0.0, 0.1), "dry vegetable matter"),
-    item("iwto_16", "Y", Kind::Yield, YIELD, "scoured yield at 16 %"),
-    item("iwto_17", "Y", Kind::Yield, YIELD, "scoured yield at 17 %"),
-    item("japanese", "Y", Kind::Yield, YIELD, "Japanese clean scoured yield"),
-    item("top_and_noil", "Y", Kind::Yield, YIELD, "top and noil, dry combed"),
-    item("customs_content", "A", Kind::Yield, YIELD, "clean content of the US customs"),
-    item("customs_yield", "Y", Kind::Yield, YIELD, "clean yield of the US customs"),
-    item("iwto_16_shrinkage", "s", Kind::MassLoss, LOST, "shrinkage to scoured at 16 %"),
-    item("iwto_17_shrinkage", "s", Kind::MassLoss, LOST, "shrinkage to scoured at 17 %"),
-    item("japanese_shrinkage", "s", Kind::MassLoss, LOST, "shrinkage to Japanese clean scoured"),
-    item("top_and_noil_shrinkage", "s", Kind::MassLoss, LOST, "shrinkage to top and noil"),
-    item("customs_content_shrinkage", "s", Kind::MassLoss, LOST, "shrinkage to clean content"),
-    item("customs_yield_shrinkage", "s", Kind::MassLoss, LOST, "shrinkage to clean yield"),
+static ITEMS: [Ask; 14] = [
+    Ask::plain("wool_base", "WB", "clean dry fibre in the greasy wool", Kind::Fraction, (0.3, 0.8)),
+    Ask::plain("vegetable_base", "VMB", "dry vegetable matter", Kind::Fraction, (0.0, 0.1)),
+    Ask::plain("iwto_16", "Y", "scoured yield at 16 %", Kind::Yield, YIELD),
+    Ask::plain("iwto_17", "Y", "scoured yield at 17 %", Kind::Yield, YIELD),
+    Ask::plain("japanese", "Y", "Japanese clean scoured yield", Kind::Yield, YIELD),
+    Ask::plain("top_and_noil", "Y", "top and noil, dry combed", Kind::Yield, YIELD),
+    Ask::plain("customs_content", "A", "clean content of the US customs", Kind::Yield, YIELD),
+    Ask::plain("customs_yield", "Y", "clean yield of the US customs", Kind::Yield, YIELD),
+    Ask::plain("iwto_16_shrinkage", "s", "shrinkage to scoured at 16 %", Kind::MassLoss, LOST),
+    Ask::plain("iwto_17_shrinkage", "s", "shrinkage to scoured at 17 %", Kind::MassLoss, LOST),
+    Ask::plain(
+        "japanese_shrinkage",
+        "s",
+        "shrinkage to Japanese clean scoured",
+        Kind::MassLoss,
+        LOST,
+    ),
+    Ask::plain("top_and_noil_shrinkage", "s", "shrinkage to top and noil", Kind::MassLoss, LOST),
+    Ask::plain(
+        "customs_content_shrinkage",
+        "s",
+        "shrinkage to clean content",
+        Kind::MassLoss,
+        LOST,
+    ),
+    Ask::plain("customs_yield_shrinkage", "s", "shrinkage to clean yield", Kind::MassLoss, LOST),
 ];
 
 /// A definition of yield.

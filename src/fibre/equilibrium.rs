@@ -2,8 +2,8 @@
 
 use super::tables::moisture::{HYSTERESIS, WOOL_POINTS};
 use super::{humidity_between_points, regain_between_points};
-use crate::asked::block;
 use crate::error::{Error, Result};
+use crate::job::block;
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{figure, of_kind};
 use crate::quantity::{Amount, Fraction, Kind, Regain, Typed, unit};

@@ -4,8 +4,8 @@ use super::{
     allowance, commercial_mass, oven_dry_from_content, oven_dry_mass, oven_dry_mass_of_lot,
     regain_found, regain_from_content,
 };
-use crate::asked::{Given, Item, block, item};
 use crate::error::{Error, Result};
+use crate::job::{Ask, Given, block};
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{constant, figure, fixed, with_unit};
 use crate::quantity::{Amount, Fraction, Kind, Mass, MoistureContent, Regain, parse_as, unit};
@@ -13,13 +13,19 @@ use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 use crate::worked::Worked;
 
-static ITEMS: [Item; 6] = [
-    item("mass", "m", Kind::Mass, (0.01, 50_000.0), "mass on the scale"),
-    item("sample", "m_s", Kind::Mass, (0.001, 10.0), "sample as taken"),
-    item("dry", "d", Kind::Mass, (0.001, 10.0), "sample, oven-dry"),
-    item("regain", "R", Kind::Regain, (0.0, 0.4), "regain found"),
-    item("content", "M", Kind::MoistureContent, (0.0, 0.3), "moisture content found"),
-    item("fat", "a", Kind::Fraction, (0.0, 0.1), "agreed allowance for fat, oil and dressing"),
+static ITEMS: [Ask; 6] = [
+    Ask::plain("mass", "m", "mass on the scale", Kind::Mass, (0.01, 50_000.0)),
+    Ask::plain("sample", "m_s", "sample as taken", Kind::Mass, (0.001, 10.0)),
+    Ask::plain("dry", "d", "sample, oven-dry", Kind::Mass, (0.001, 10.0)),
+    Ask::plain("regain", "R", "regain found", Kind::Regain, (0.0, 0.4)),
+    Ask::plain("content", "M", "moisture content found", Kind::MoistureContent, (0.0, 0.3)),
+    Ask::plain(
+        "fat",
+        "a",
+        "agreed allowance for fat, oil and dressing",
+        Kind::Fraction,
+        (0.0, 0.1),
+    ),
 ];
 
 /// An allowance at which to invoice, and where it comes from.

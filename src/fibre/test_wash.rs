@@ -1,8 +1,8 @@
 //! A test wash of the lot's own samples.
 
 use super::{state_ratio, student, washed_clean_share};
-use crate::asked::{Given, Item, item};
 use crate::error::{Error, Result};
+use crate::job::{Ask, Given};
 use crate::normal;
 use crate::number::V;
 use crate::particulars::{Desk, Particulars};
@@ -12,18 +12,36 @@ use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 use crate::worked::Worked;
 
-static ITEMS: [Item; 5] = [
-    item("regain", "R", Kind::Regain, (0.0, 0.25), "water on the washed wool, on clean dry fibre"),
-    item("fat", "o", Kind::Fraction, (0.0, 0.05), "fat left on it, on clean dry fibre"),
-    item("vegetable", "v", Kind::Fraction, (0.0, 0.1), "vegetable matter left in it, on the same"),
-    item(
+static ITEMS: [Ask; 5] = [
+    Ask::plain(
+        "regain",
+        "R",
+        "water on the washed wool, on clean dry fibre",
+        Kind::Regain,
+        (0.0, 0.25),
+    ),
+    Ask::plain("fat", "o", "fat left on it, on clean dry fibre", Kind::Fraction, (0.0, 0.05)),
+    Ask::plain(
+        "vegetable",
+        "v",
+        "vegetable matter left in it, on the same",
+        Kind::Fraction,
+        (0.0, 0.1),
+    ),
+    Ask::plain(
         "confidence",
         "C",
+        "share of cases that the interval takes in",
         Kind::Fraction,
         (0.8, 0.999),
-        "share of cases that the interval takes in",
     ),
-    item("reading", "r", Kind::Mass, (0.0, 0.05), "how far the balance may be misread, either way"),
+    Ask::plain(
+        "reading",
+        "r",
+        "how far the balance may be misread, either way",
+        Kind::Mass,
+        (0.0, 0.05),
+    ),
 ];
 
 /// A mass as it was given.

@@ -5,8 +5,8 @@ use super::{
     fibres_in_section, limit_count, limit_factor_of_diameter, limit_irregularity,
     setting_over_staple, wool_fibre_count,
 };
-use crate::asked::{Given, Item, item};
 use crate::error::{Error, Result};
+use crate::job::{Ask, Given};
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{figure, fixed, of_kind, with_unit};
 use crate::quantity::{
@@ -15,29 +15,29 @@ use crate::quantity::{
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
-static ITEMS: [Item; 5] = [
-    item("diameter", "d", Kind::Fineness, (12.0, 50.0), "mean fibre diameter"),
-    item(
+static ITEMS: [Ask; 5] = [
+    Ask::plain("diameter", "d", "mean fibre diameter", Kind::Fineness, (12.0, 50.0)),
+    Ask::plain(
         "variation",
         "CV",
+        "coefficient of variation of the diameter",
         Kind::Fraction,
         (0.15, 0.30),
-        "coefficient of variation of the diameter",
     ),
-    item(
+    Ask::plain(
         "count",
         "T",
+        "count of the single, clean and conditioned",
         Kind::LinearDensity,
         (5.0, 2000.0),
-        "count of the single, clean and conditioned",
     ),
-    item("staple", "l", Kind::Length, (0.02, 0.4), "length of the longest staple"),
-    item(
+    Ask::plain("staple", "l", "length of the longest staple", Kind::Length, (0.02, 0.4)),
+    Ask::plain(
         "setting",
         "s",
+        "distance between the nips of the drafting rollers",
         Kind::Length,
         (0.02, 0.5),
-        "distance between the nips of the drafting rollers",
     ),
 ];
 

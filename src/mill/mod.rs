@@ -22,7 +22,6 @@ mod passages;
 mod pieces;
 mod price;
 mod run;
-mod said;
 mod spinning;
 mod tables;
 mod tariff;
@@ -43,7 +42,6 @@ pub use drafting::*;
 pub use dyeing::*;
 pub use gearing::*;
 pub use hold_up::*;
-pub use jobs::*;
 pub use liquor::*;
 pub use loss::*;
 pub use machines::*;
@@ -53,8 +51,6 @@ pub use oil::*;
 pub use passages::*;
 pub use pieces::*;
 pub use price::*;
-pub use run::{Asked, MACHINES, Machine as AtWork};
-pub use said::Said;
 pub use spinning::*;
 pub use tariff::*;
 pub use tariffs::Tariffs;
@@ -64,10 +60,13 @@ pub use wet::*;
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 pub use winders::*;
 
-pub(crate) use jobs::JOBS;
+/// The jobs of this room, file by file.
+pub(crate) const JOBS: &[&[&Job]] = &[jobs::JOBS, run::JOBS];
+
 pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
+use crate::job::Job;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[

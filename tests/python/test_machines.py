@@ -6,6 +6,7 @@ with other figures on the way than the library takes.
 
 import inspect
 import math
+import pickle
 import re
 
 import hankwise as hw
@@ -15,7 +16,7 @@ from hypothesis import strategies as st
 
 pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 
-MACHINES = [name for name in dir(hw.mill) if name.endswith("_run")]
+MACHINES = [name for name, job in vars(hw.mill).items() if isinstance(job, hw.Job)]
 
 
 def between(low, high):
@@ -31,8 +32,12 @@ def whole_up(x):
     return math.ceil(x - 1e-6)
 
 
-def test_machines_are_ten():
-    assert len(MACHINES) == 10
+def test_a_job_is_itself_again_from_a_pickle():
+    for name in MACHINES:
+        job = getattr(hw.mill, name)
+        assert pickle.loads(pickle.dumps(job)) is job
+        assert job.asks[0]["name"] in repr(job)
+        assert job.summary in job._repr_html_()
 
 
 @pytest.mark.parametrize("name", MACHINES)

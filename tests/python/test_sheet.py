@@ -25,11 +25,16 @@ for _unit in hw.units():
     UNITS.setdefault(_unit["kind"], []).append(_unit["symbol"])
 UNITS["thickness"] = UNITS["yarn diameter"]
 # What only iteration finds is a value in a workbook; beside it a cell tells when it is stale.
-SOLVED = {name for name, f in hw.formulas.items() if "root of" in (f.__doc__ or "")}
+SOLVED = {name for name, f in hw.formulas.items() if "root of" in f.equation}
 RESIDUAL = 7
 
 # Formulas with a bend in them: inputs on either side of it, and the answer worked by hand.
 BOTH_SIDES = {
+    # 2 × (0.25 × 0.2/0.05)² = 2 as they are; 2 × (0.25 × 0.2/0.04)² = 3.125 rounded up.
+    "layers_for_deviation": [
+        ({"share": "50 %", "deviation": "5 %", "variation": "20 %"}, 2.0),
+        ({"share": "50 %", "deviation": "4 %", "variation": "20 %"}, 4.0),
+    ],
     "charge_for_mass": [
         # 54 is below the least charge of 90; 60 kg at 18 are above it.
         ({"mass": "3 kg", "tariff": "18 /kg", "minimum": "90"}, 90.0),

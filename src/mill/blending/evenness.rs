@@ -4,8 +4,8 @@ use super::{
     layered_share_deviation, layers_for_deviation, random_share_deviation, sampled_share_deviation,
     share_deviation_after_passes, tufts_in_sample,
 };
-use crate::asked::{Given, Item, item};
 use crate::error::{Error, Result};
+use crate::job::{Ask, Given};
 use crate::number::V;
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{constant, fixed};
@@ -14,27 +14,45 @@ use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 use crate::worked::Worked;
 
-static ITEMS: [Item; 8] = [
-    item("share", "p", Kind::Fraction, (0.02, 0.98), "share of the component in the blend"),
-    item("layers", "n", Kind::Count, (1.0, 100.0), "layers of each component in the stack"),
-    item(
+static ITEMS: [Ask; 8] = [
+    Ask::plain("share", "p", "share of the component in the blend", Kind::Fraction, (0.02, 0.98)),
+    Ask::plain("layers", "n", "layers of each component in the stack", Kind::Count, (1.0, 100.0)),
+    Ask::plain(
         "variation",
         "c",
+        "coefficient of variation of a layer's thickness",
         Kind::Fraction,
         (0.02, 0.35),
-        "coefficient of variation of a layer's thickness",
     ),
-    item("passes", "j", Kind::Count, (0.0, 6.0), "passes through the teaser, each with relaying"),
-    item(
+    Ask::plain(
+        "passes",
+        "j",
+        "passes through the teaser, each with relaying",
+        Kind::Count,
+        (0.0, 6.0),
+    ),
+    Ask::plain(
         "doublings",
         "d",
+        "places of the heap that come together in a pass",
         Kind::Count,
         (1.0, 50.0),
-        "places of the heap that come together in a pass",
     ),
-    item("tuft", "t", Kind::Mass, (1e-9, 0.05), "mean mass of a tuft, or of a fibre once carded"),
-    item("sample", "M", Kind::Mass, (1e-5, 10.0), "mass of the sample that is looked at"),
-    item("wanted", "σ", Kind::Fraction, (0.002, 0.2), "standard deviation wanted between samples"),
+    Ask::plain(
+        "tuft",
+        "t",
+        "mean mass of a tuft, or of a fibre once carded",
+        Kind::Mass,
+        (1e-9, 0.05),
+    ),
+    Ask::plain("sample", "M", "mass of the sample that is looked at", Kind::Mass, (1e-5, 10.0)),
+    Ask::plain(
+        "wanted",
+        "σ",
+        "standard deviation wanted between samples",
+        Kind::Fraction,
+        (0.002, 0.2),
+    ),
 ];
 
 /// What the evenness of a blend asks for.

@@ -70,7 +70,8 @@ pub fn layers_for_deviation<N: Number>(
     #[q("c", 0.02..=0.5)]
     variation: Fraction<N>,
 ) -> Count<N> {
-    (2.0 * (share * (1.0 - share) * variation / deviation).squared()).ceil()
+    // Whole layers stay whole, whatever the rounding of binary figures.
+    (2.0 * (share * (1.0 - share) * variation / deviation).squared() - 1e-9).ceil()
 }
 
 /// Deviation of the share from place to place after passes through the teaser with relaying.

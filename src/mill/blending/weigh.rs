@@ -1,8 +1,8 @@
 //! How much of each component to weigh for a blend, or what a weighed blend holds.
 
-use crate::asked::{Given, Item, item};
 use crate::error::{Error, Result};
 use crate::fibre::{diameter_of_blend, fibre_in_mass, mass_in_state, state_ratio};
+use crate::job::{Ask, Given};
 use crate::number::V;
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{figure, of_kind, with_unit};
@@ -11,19 +11,25 @@ use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 use crate::worked::Worked;
 
-static OF_BLEND: [Item; 3] = [
-    item("total", "M", Kind::Mass, (0.1, 10_000.0), "mass of the blend wanted"),
-    item("regain", "R", Kind::Regain, (0.0, 0.4), "regain at which that mass is stated"),
-    item("fat", "o", Kind::Fraction, (0.0, 0.1), "fat at which that mass is stated"),
+static OF_BLEND: [Ask; 3] = [
+    Ask::plain("total", "M", "mass of the blend wanted", Kind::Mass, (0.1, 10_000.0)),
+    Ask::plain("regain", "R", "regain at which that mass is stated", Kind::Regain, (0.0, 0.4)),
+    Ask::plain("fat", "o", "fat at which that mass is stated", Kind::Fraction, (0.0, 0.1)),
 ];
 
-static OF_COMPONENT: [Item; 6] = [
-    item("share", "p", Kind::Fraction, (0.01, 0.99), "share wanted of the clean dry fibre"),
-    item("mass", "m", Kind::Mass, (0.01, 10_000.0), "mass as weighed"),
-    item("regain", "R", Kind::Regain, (0.0, 0.4), "water on its clean dry fibre"),
-    item("fat", "o", Kind::Fraction, (0.0, 0.1), "fat and oil on its clean dry fibre"),
-    item("vegetable", "v", Kind::Fraction, (0.0, 0.1), "vegetable matter on its clean dry fibre"),
-    item("diameter", "d", Kind::Fineness, (12.0, 50.0), "mean fibre diameter"),
+static OF_COMPONENT: [Ask; 6] = [
+    Ask::plain("share", "p", "share wanted of the clean dry fibre", Kind::Fraction, (0.01, 0.99)),
+    Ask::plain("mass", "m", "mass as weighed", Kind::Mass, (0.01, 10_000.0)),
+    Ask::plain("regain", "R", "water on its clean dry fibre", Kind::Regain, (0.0, 0.4)),
+    Ask::plain("fat", "o", "fat and oil on its clean dry fibre", Kind::Fraction, (0.0, 0.1)),
+    Ask::plain(
+        "vegetable",
+        "v",
+        "vegetable matter on its clean dry fibre",
+        Kind::Fraction,
+        (0.0, 0.1),
+    ),
+    Ask::plain("diameter", "d", "mean fibre diameter", Kind::Fineness, (12.0, 50.0)),
 ];
 
 /// A component of a blend: a colour, a fibre.

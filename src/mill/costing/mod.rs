@@ -3,27 +3,27 @@
 mod tell;
 mod work;
 
-use super::said::{Given, Said, find, said};
 use crate::error::{Error, Result};
+use crate::job::{Ask, Given, place};
 use crate::quantity::{Amount, Kind};
 
 /// What may be said of a stage of a costing.
-static STAGE: [Said; 6] = [
-    said("loss", "w", "share lost of what goes in", Kind::Fraction),
-    said("cost", "k", "cost of the stage for a kilogram that goes in", Kind::CostPerMass),
-    said("hourly", "c", "cost of an hour of the machine", Kind::Money),
-    said("rate", "P", "mass that goes in in an hour", Kind::MassRate),
-    said("waste_sold", "s", "share of what goes in that is sold as waste", Kind::Fraction),
-    said("waste_value", "v", "what a kilogram of that waste sells for", Kind::CostPerMass),
+static STAGE: [Ask; 6] = [
+    Ask::any("loss", "w", "share lost of what goes in", Kind::Fraction),
+    Ask::any("cost", "k", "cost of the stage for a kilogram that goes in", Kind::CostPerMass),
+    Ask::any("hourly", "c", "cost of an hour of the machine", Kind::Money),
+    Ask::any("rate", "P", "mass that goes in in an hour", Kind::MassRate),
+    Ask::any("waste_sold", "s", "share of what goes in that is sold as waste", Kind::Fraction),
+    Ask::any("waste_value", "v", "what a kilogram of that waste sells for", Kind::CostPerMass),
 ];
 
 /// What may be said of the whole.
-static WHOLE: [Said; 5] = [
-    said("price", "c_1", "price of a kilogram taken in", Kind::CostPerMass),
-    said("overhead", "o", "overhead, on the cost of the stages", Kind::MarkUp),
-    said("hourly_overhead", "c_o", "overhead of an hour of a machine", Kind::Money),
-    said("margin", "g", "margin wanted, on the price", Kind::Margin),
-    said("mark_up", "u", "mark-up wanted, on the cost", Kind::MarkUp),
+static WHOLE: [Ask; 5] = [
+    Ask::any("price", "c_1", "price of a kilogram taken in", Kind::CostPerMass),
+    Ask::any("overhead", "o", "overhead, on the cost of the stages", Kind::MarkUp),
+    Ask::any("hourly_overhead", "c_o", "overhead of an hour of a machine", Kind::Money),
+    Ask::any("margin", "g", "margin wanted, on the price", Kind::Margin),
+    Ask::any("mark_up", "u", "mark-up wanted, on the cost", Kind::MarkUp),
 ];
 
 /// A stage of a costing.
@@ -36,13 +36,13 @@ pub struct CostedStage {
 impl CostedStage {
     /// A stage of which nothing is said: it loses and costs nothing.
     pub fn new(name: &str) -> CostedStage {
-        let mut given = Given::new(&STAGE, "the costing of a stage");
+        let mut given = Given::new("the costing of a stage", &STAGE);
         given.prefix = format!("{name}.");
         CostedStage { name: name.to_owned(), given }
     }
     /// What may be said of a stage.
-    pub fn said(name: &str) -> Result<&'static Said> {
-        find(&STAGE, name, "the costing of a stage")
+    pub fn said(name: &str) -> Result<&'static Ask> {
+        Ok(&STAGE[place(&STAGE, "the costing of a stage", name)?])
     }
     /// Says something of it.
     pub fn set(&mut self, name: &str, amount: Amount, typed: Option<String>) -> Result<()> {
@@ -103,11 +103,11 @@ impl Default for Costing {
 impl Costing {
     /// A costing of which nothing is known.
     pub fn new() -> Costing {
-        Costing { given: Given::new(&WHOLE, "a costing"), stages: Vec::new(), pieces: Vec::new() }
+        Costing { given: Given::new("a costing", &WHOLE), stages: Vec::new(), pieces: Vec::new() }
     }
     /// What may be said of the whole.
-    pub fn said(name: &str) -> Result<&'static Said> {
-        find(&WHOLE, name, "a costing")
+    pub fn said(name: &str) -> Result<&'static Ask> {
+        Ok(&WHOLE[place(&WHOLE, "a costing", name)?])
     }
     /// Says something of the whole.
     pub fn set(&mut self, name: &str, amount: Amount, typed: Option<String>) -> Result<()> {

@@ -2,25 +2,26 @@
 
 use crate::error::{Error, Result};
 use crate::fibre;
-use crate::job::{Asked, Job, must};
+use crate::job::{Ask, Job, Work};
 use crate::mill;
 use crate::number::Number;
 use crate::quantity::print::of_kind;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassRate, Speed,
 };
-use crate::table::Report;
 use crate::worked::Worked;
 
 /// A lot on the card: what to set and weigh, how long it takes, where each part of it goes.
-pub static CARD_RUN: Job = Job {
+pub(crate) static CARD_RUN: Job = Job {
     name: "card_run",
     module: module_path!(),
+    title: "A lot on the card",
     summary: "A lot on the card: what to set and weigh, how long it takes, where each part of it goes.",
-    details: "`droppings`, `strips`, `fly` and `burr` are shares of what goes through; `loss` is what is not split \
-so. Edge ends are put back on the feed, or as much of them as `put_back` says. With `regain` and `fat` of \
-the feed and of the slubbing the balance reads what is weighed; without them all is clean dry fibre.\n\n\
->>> import hankwise as hw\n\
+    details: "`droppings`, `strips`, `fly` and `burr` are shares of what goes through; `loss` is what is not \
+        split so. Edge ends are put back on the feed, or as much of them as `put_back` says. With `regain` \
+        and `fat` of the feed and of the slubbing the balance reads what is weighed; without them all is \
+        clean dry fibre.",
+    example: ">>> import hankwise as hw\n\
 >>> card = hw.mill.card_run(lot=\"36 kg\", slubbing=\"200 tex\", ends=120, edge_ends=6, speed=\"12 m/min\",\n\
 ...                         droppings=\"2 %\", strips=\"1.5 %\", fly=\"0.5 %\", held_up=\"0.60 kg\",\n\
 ...                         drops=\"2 drops/min\", width=\"1.5 m\", regain=\"22 %\", fat=\"5 %\",\n\
@@ -28,74 +29,65 @@ the feed and of the slubbing the balance reads what is weighed; without them all
 >>> card[\"weigh\"], card[\"time\"], card[\"slubbing_fibre\"]\n\
 (<mass: 0.1653 kg>, <time: 2.415 h>, <mass: 33.89 kg>)",
     asks: &[
-        must("lot", "m", "clean dry fibre of the lot", Kind::Mass, (0.5, 2000.0)),
-        must(
+        Ask::need("lot", "m", "clean dry fibre of the lot", Kind::Mass, (0.5, 2000.0), "\"36 kg\""),
+        Ask::need(
             "slubbing",
             "T",
             "slubbing count, as it leaves the card",
             Kind::LinearDensity,
             (50.0, 2000.0),
+            "\"200 tex\"",
         ),
-        must("ends", "N", "good ends", Kind::Count, (10.0, 200.0)),
-        must("speed", "v", "delivery", Kind::Speed, (5.0, 40.0)),
-        must("edge_ends", "N_e", "edge ends, all together", Kind::Count, (0.0, 16.0)).or("0"),
-        must(
+        Ask::need("ends", "N", "good ends", Kind::Count, (10.0, 200.0), "120"),
+        Ask::need("speed", "v", "delivery", Kind::Speed, (5.0, 40.0), "\"12 m/min\""),
+        Ask::may("edge_ends", "N_e", "edge ends, all together", Kind::Count, (0.0, 16.0)).or(0.0),
+        Ask::may(
             "put_back",
             "r",
             "share of the edge ends that is put back on the feed",
             Kind::Fraction,
             (0.0, 1.0),
         )
-        .or("100 %"),
-        must("droppings", "w_d", "droppings under the card", Kind::Fraction, (0.0, 0.06)).or("0 %"),
-        must("strips", "w_s", "strips fettled from the clothing", Kind::Fraction, (0.0, 0.06))
-            .or("0 %"),
-        must("fly", "w_f", "fly", Kind::Fraction, (0.0, 0.03)).or("0 %"),
-        must("burr", "w_b", "fibre thrown out with burr and seed", Kind::Fraction, (0.0, 0.05))
-            .or("0 %"),
-        must("loss", "w", "loss that is not split by place", Kind::Fraction, (0.0, 0.1)).or("0 %"),
-        must("held_up", "h", "clean dry fibre in the running card", Kind::Mass, (0.0, 10.0))
-            .or("0 kg"),
-        must(
+        .or(1.0)
+        .or_none(),
+        waste("droppings", "w_d", "droppings under the card"),
+        waste("strips", "w_s", "strips fettled from the clothing"),
+        waste("fly", "w_f", "fly"),
+        waste("burr", "w_b", "fibre thrown out with burr and seed"),
+        waste("loss", "w", "loss that is not split by place"),
+        Ask::may("held_up", "h", "clean dry fibre in the running card", Kind::Mass, (0.0, 10.0))
+            .or(0.0),
+        Ask::may(
             "within",
             "x",
             "how near to its count slubbing has to be",
             Kind::Fraction,
             (0.01, 0.2),
         )
-        .or("5 %"),
-        must("drops", "f", "drops of the hopper", Kind::Frequency, (0.5, 6.0)).may(),
-        must("width", "b", "width of the web", Kind::Length, (0.2, 3.0)).may(),
-        must("regain", "R₁", "water on clean dry fibre, at the hopper", Kind::Regain, (0.0, 0.35))
-            .or("0 %"),
-        must(
-            "fat",
-            "o₁",
-            "grease and oil on clean dry fibre, at the hopper",
-            Kind::Fraction,
-            (0.0, 0.15),
-        )
-        .or("0 %"),
-        must(
-            "regain_out",
-            "R₂",
-            "water on clean dry fibre, in the slubbing",
-            Kind::Regain,
-            (0.0, 0.35),
-        )
-        .or("0 %"),
-        must(
+        .or(0.05),
+        Ask::may("drops", "f", "drops of the hopper", Kind::Frequency, (0.5, 6.0)),
+        Ask::may("width", "b", "width of the web", Kind::Length, (0.2, 3.0)),
+        state("regain", "R₁", "water on clean dry fibre, at the hopper", Kind::Regain),
+        state("fat", "o₁", "grease and oil on clean dry fibre, at the hopper", Kind::Fraction),
+        state("regain_out", "R₂", "water on clean dry fibre, in the slubbing", Kind::Regain),
+        state(
             "fat_out",
             "o₂",
             "grease and oil on clean dry fibre, in the slubbing",
             Kind::Fraction,
-            (0.0, 0.15),
-        )
-        .or("0 %"),
+        ),
     ],
     cautions: &["machines", "dust"],
     work,
 };
+
+const fn waste(name: &'static str, symbol: &'static str, words: &'static str) -> Ask {
+    Ask::may(name, symbol, words, Kind::Fraction, (0.0, 0.1)).or(0.0)
+}
+
+const fn state(name: &'static str, symbol: &'static str, words: &'static str, kind: Kind) -> Ask {
+    Ask::may(name, symbol, words, kind, (0.0, 0.35)).or(0.0)
+}
 
 /// Where waste falls: the ask, the name of its mass, what it is.
 const PLACES: [(&str, &str, &str); 5] = [
@@ -116,68 +108,68 @@ struct Pass<'t> {
     thrown: Fraction<Worked<'t>>,
     /// Lost for good, of the lot.
     lot: Fraction<Worked<'t>>,
+    /// What goes through, that is put back counted again.
+    through: Mass<Worked<'t>>,
 }
 
-fn work(asked: &Asked<'_, '_>) -> Result<Report> {
-    let (lot, held_up): (Mass<_>, Mass<_>) = (asked.get("lot"), asked.get("held_up"));
-    let pass = pass(asked)?;
-    let places = where_it_goes(asked, &pass)?;
-    let delivery = rates(asked, &pass);
+fn work(job: &Work<'_, '_>) -> Result<()> {
+    let (lot, held_up): (Mass<_>, Mass<_>) = (job.get("lot"), job.get("held_up"));
+    // Named before the first table: told further down.
+    let pass = pass(job)?;
+    let delivery = rates(job, &pass);
     if held_up.value() > 0.0 {
-        let within: Fraction<_> = asked.get("within");
+        let within: Fraction<_> = job.get("within");
         let settle = mill::settling_time(held_up, delivery, within);
-        asked.figure("settle", "wait after the start or a change of feed before weighing", settle);
+        job.name("settle", "wait after the start or a change of feed before weighing", settle);
         let light = mill::off_count_at_start(held_up, within);
-        asked.figure("light_at_start", "under its count while the card fills: put it back", light);
+        job.name("light_at_start", "under its count while the card fills: put it back", light);
         let words = "in the card when the feed stops: light slubbing and strips";
-        asked.figure("left_at_stop", words, mill::left_at_stop(held_up, within));
+        job.name("left_at_stop", words, mill::left_at_stop(held_up, within));
     }
-    let names = ["edge_share", "returned", "pass_loss", "through"];
-    let mut shares = asked.table("of what goes through in one pass", &names);
+    job.block("Where the lot goes, clean dry fibre");
+    where_it_goes(job, &pass)?;
+    let say = |mass: Mass<_>| job.say(mass.value(), Kind::Mass);
+    job.note(format!(
+        "kept in the card: {}; together the lot, {}; what is put back last stays for the next lot",
+        say(held_up),
+        say(lot)
+    ));
+    job.block("Of what goes through in one pass");
+    for name in ["edge_share", "returned", "pass_loss", "through"] {
+        job.show(name);
+    }
     let lost = of_kind(pass.lot.value(), Kind::Fraction);
-    shares.foot.push(format!("lost for good, of the lot, besides what the card keeps: {lost}"));
-    let mut account = asked.table("where the lot goes, clean dry fibre", &places);
-    let kept = asked.say(Kind::Mass, held_up.value());
-    account.rows.push(vec!["kept in the card".to_owned(), kept, "held_up".to_owned()]);
-    let sum = asked.say(Kind::Mass, lot.value());
-    account
-        .foot
-        .push(format!("together the lot, {sum}; what is put back last stays for the next lot"));
-    let set = ["weigh", "period", "feed", "delivery", "end_rate", "pitch", "web"];
-    Ok(Report {
-        title: "A lot on the card".to_owned(),
-        blocks: vec![
-            asked.table("to set and to weigh", &set),
-            asked.table("time", &["time", "settle", "light_at_start", "left_at_stop"]),
-            shares,
-            account,
-        ],
-    })
+    job.note(format!("lost for good, of the lot, besides what the card keeps: {lost}"));
+    Ok(())
 }
 
 /// Shares of a pass: waste by place, edges that are put back, edges that are not.
-fn pass<'t>(asked: &Asked<'_, 't>) -> Result<Pass<'t>> {
-    let share = |name: &str| asked.get::<Fraction<_>>(name).v();
+fn pass<'t>(job: &Work<'_, 't>) -> Result<Pass<'t>> {
+    let share = |name: &str| job.get::<Fraction<_>>(name).v();
     let waste = PLACES[1..].iter().fold(share(PLACES[0].0), |sum, (name, ..)| sum + share(name));
     let all = "droppings, strips, fly, burr and loss together";
     Kind::Fraction.check(waste.value()).map_err(|e| e.at(all))?;
     let waste = Fraction::from(waste);
-    let edges = mill::edge_share(asked.get("ends"), asked.get("edge_ends"));
-    let edges = asked.figure("edge_share", "share of the web in the edge ends", edges);
+    let edges = mill::edge_share(job.get("ends"), job.get("edge_ends"));
+    let edges = job.name("edge_share", "share of the web in the edge ends", edges);
     let loss = mill::pass_loss(waste, edges);
-    let loss = asked.figure("pass_loss", "not good slubbing, of what goes through", loss);
+    let loss = job.name("pass_loss", "not good slubbing, of what goes through", loss);
     let of_pass = (1.0 - waste.v()) * edges.v();
     let returned = Fraction::from(of_pass * share("put_back"));
-    let returned = asked.figure("returned", "put back on the feed, of what goes through", returned);
+    let returned = job.name("returned", "put back on the feed, of what goes through", returned);
     let thrown = Fraction::from(of_pass * (1.0 - share("put_back")));
     let lot = mill::loss_with_return(Fraction::from(waste.v() + thrown.v()), returned);
-    let lot = asked.figure("lot_share_lost", "lost for good, of the lot", lot);
-    Ok(Pass { loss, returned, thrown, lot })
+    let lot = job.name("lot_share_lost", "lost for good, of the lot", lot);
+    let lot_mass: Mass<_> = job.get("lot");
+    let words = "clean dry fibre through the card, what is put back counted again";
+    let through = Mass::from(lot_mass.v() / (1.0 - returned.v()));
+    let through = job.name("through", words, through);
+    Ok(Pass { loss, returned, thrown, lot, through })
 }
 
-/// Names the mass of every part of the lot; gives the names.
-fn where_it_goes<'t>(asked: &Asked<'_, 't>, pass: &Pass<'t>) -> Result<Vec<&'static str>> {
-    let (lot, held_up): (Mass<_>, Mass<_>) = (asked.get("lot"), asked.get("held_up"));
+/// Names the mass of every part of the lot.
+fn where_it_goes<'t>(job: &Work<'_, 't>, pass: &Pass<'t>) -> Result<()> {
+    let (lot, held_up): (Mass<_>, Mass<_>) = (job.get("lot"), job.get("held_up"));
     let out = mill::after_loss(lot, pass.lot, held_up);
     if out.value() <= 0.0 {
         let (lost, kept) = (Fraction::base(pass.lot.value()), Mass::base(held_up.value()));
@@ -185,58 +177,54 @@ fn where_it_goes<'t>(asked: &Asked<'_, 't>, pass: &Pass<'t>) -> Result<Vec<&'sta
         return Err(Error::range(format!(
             "lot: {} is no more than the card keeps and loses, {}; make up a larger lot, or run it with \
              another",
-            asked.say(Kind::Mass, lot.value()),
-            asked.say(Kind::Mass, least.value())
+            job.say(lot.value(), Kind::Mass),
+            job.say(least.value(), Kind::Mass)
         )));
     }
-    asked.figure("slubbing_fibre", "clean dry fibre in good slubbing", out);
-    let through = Mass::from(lot.v() / (1.0 - pass.returned.v()));
-    let words = "clean dry fibre through the card, what is put back counted again";
-    let through = asked.figure("through", words, through);
-    let mut names = vec!["slubbing_fibre"];
-    let mut part = |name, words, share: Fraction<Worked<'t>>| {
+    job.name("slubbing_fibre", "clean dry fibre in good slubbing", out);
+    let part = |name, words, share: Fraction<Worked<'t>>| {
         if share.value() > 0.0 {
-            asked.figure(name, words, Mass::from(through.v() * share.v()));
-            names.push(name);
+            job.name(name, words, Mass::from(pass.through.v() * share.v()));
         }
     };
     for (place, name, words) in PLACES {
-        part(name, words, asked.get(place));
+        part(name, words, job.get(place));
     }
     part("edges_mass", "edge ends that are not put back", pass.thrown);
-    Ok(names)
+    Ok(())
 }
 
 /// What is fed, weighed and delivered, in which time; gives the delivery on clean dry fibre.
-fn rates<'t>(asked: &Asked<'_, 't>, pass: &Pass<'t>) -> MassRate<Worked<'t>> {
+fn rates<'t>(job: &Work<'_, 't>, pass: &Pass<'t>) -> MassRate<Worked<'t>> {
     let none = Fraction::base(Number::constant(0.0));
-    let fed = fibre::state_ratio(asked.get("regain"), asked.get("fat"), none);
-    let made = fibre::state_ratio(asked.get("regain_out"), asked.get("fat_out"), none);
-    let (ends, edge_ends): (Count<_>, Count<_>) = (asked.get("ends"), asked.get("edge_ends"));
-    let (slubbing, speed): (LinearDensity<_>, Speed<_>) =
-        (asked.get("slubbing"), asked.get("speed"));
+    let fed = fibre::state_ratio(job.get("regain"), job.get("fat"), none);
+    let made = fibre::state_ratio(job.get("regain_out"), job.get("fat_out"), none);
+    let (ends, edge_ends): (Count<_>, Count<_>) = (job.get("ends"), job.get("edge_ends"));
+    let (slubbing, speed): (LinearDensity<_>, Speed<_>) = (job.get("slubbing"), job.get("speed"));
+    job.block("To set and to weigh");
     let dry = LinearDensity::from(slubbing.v() / made.v());
-    let dry = asked.figure("slubbing_dry", "slubbing, on clean dry fibre", dry);
+    let dry = job.name("slubbing_dry", "slubbing, on clean dry fibre", dry);
     let delivery = mill::card_rate(ends, speed, dry);
-    let delivery = asked.figure("delivery", "clean dry fibre delivered in good slubbing", delivery);
+    let delivery = job.name("delivery", "clean dry fibre delivered in good slubbing", delivery);
     let feed = mill::feed_rate(delivery, pass.loss, fed);
-    let feed = asked.figure("feed", "feed, as weighed, what is put back included", feed);
+    let feed = job.name("feed", "feed, as weighed, what is put back included", feed);
     let one = Count::base(Number::constant(1.0));
     let end_rate = mill::card_rate(one, speed, slubbing);
-    asked.figure("end_rate", "each good end, as it leaves the card", end_rate);
-    let fresh = MassRate::from(feed.v() / fed.v() * (1.0 - pass.returned.v()));
-    let time: Duration<_> = mill::time_for_mass(asked.get("lot"), fresh);
-    asked.figure("time", "running time", time);
-    if let Some(drops) = asked.may::<Frequency<_>>("drops") {
-        asked.figure("weigh", "hopper weigh", mill::hopper_weigh(feed, drops));
+    job.name("end_rate", "each good end, as it leaves the card", end_rate);
+    if let Some(drops) = job.may::<Frequency<_>>("drops") {
+        job.name("weigh", "hopper weigh", mill::hopper_weigh(feed, drops));
         let period = Duration::from(1.0 / (drops.v() * 60.0));
-        asked.figure("period", "from drop to drop", period);
+        job.name("period", "from drop to drop", period);
     }
-    if let Some(width) = asked.may::<Length<_>>("width") {
+    if let Some(width) = job.may::<Length<_>>("width") {
         let all = Count::from(ends.v() + edge_ends.v());
-        asked.figure("pitch", "width of a tape", mill::tape_pitch(width, all));
+        job.name("pitch", "width of a tape", mill::tape_pitch(width, all));
         let web = mill::web_mass_per_area(slubbing, all, width);
-        asked.figure("web", "web, as it leaves the card", web);
+        job.name("web", "web, as it leaves the card", web);
     }
+    job.block("Time");
+    let fresh = MassRate::from(feed.v() / fed.v() * (1.0 - pass.returned.v()));
+    let time: Duration<_> = mill::time_for_mass(job.get("lot"), fresh);
+    job.name("time", "running time", time);
     delivery
 }

@@ -1,49 +1,65 @@
 //! The smallest lot worth running apart, and whose wool comes off the card.
 
 use crate::error::{Error, Result};
-use crate::job::{Asked, Job, must};
+use crate::job::{Ask, Job, Work};
 use crate::mill;
 use crate::number::{Number, V};
 use crate::quantity::print::{fixed, of_kind};
 use crate::quantity::{Fraction, Kind, Mass};
 use crate::table::Align::Right;
-use crate::table::{Block, Report};
+use crate::table::Block;
 
 /// What a lot loses for being small, the smallest lot worth running apart, and whose wool comes off.
-pub static LOTS_APART: Job = Job {
+pub(crate) static LOTS_APART: Job = Job {
     name: "lots_apart",
     module: module_path!(),
+    title: "A lot run apart",
     summary: "What a lot loses for being small, the smallest lot worth running apart, and whose wool comes off.",
-    details: "`held_up` is what the card keeps, `loss` what any lot loses; `allowed` is the loss that the grower is \
-told of. Where the card is not cleared, the lot before comes off with this one: `own` is the share of a \
-lot's own fibre that is wanted over its run, `trace` the share of the lot before at which the eye is \
-content.\n\n\
->>> import hankwise as hw\n\
+    details: "`held_up` is what the card keeps, `loss` what any lot loses; `allowed` is the loss that the \
+        grower is told of. Where the card is not cleared, the lot before comes off with this one: `own` is the \
+        share of a lot's own fibre that is wanted over its run, `trace` the share of the lot before at which \
+        the eye is content.",
+    example: ">>> import hankwise as hw\n\
 >>> lot = hw.mill.lots_apart(lot=\"36 kg\", held_up=\"0.60 kg\", loss=\"5 %\", allowed=\"8 %\")\n\
 >>> lot[\"lot_loss\"], lot[\"smallest_lot\"], lot[\"own_share\"], lot[\"clearing\"]\n\
 (<fraction: 6.667 %>, <mass: 20 kg>, <fraction: 98.33 %>, <mass: 2.763 kg>)",
     asks: &[
-        must("lot", "m", "clean dry fibre of the lot, at the card", Kind::Mass, (0.5, 2000.0)),
-        must("held_up", "h", "clean dry fibre that the card keeps", Kind::Mass, (0.01, 10.0)),
-        must("loss", "w", "share lost, however large the lot", Kind::Fraction, (0.0, 0.12))
-            .or("5 %"),
-        must("allowed", "L", "loss allowed", Kind::Fraction, (0.03, 0.3)).or("10 %"),
-        must(
+        Ask::need(
+            "lot",
+            "m",
+            "clean dry fibre of the lot, at the card",
+            Kind::Mass,
+            (0.5, 2000.0),
+            "\"36 kg\"",
+        ),
+        Ask::need(
+            "held_up",
+            "h",
+            "clean dry fibre that the card keeps",
+            Kind::Mass,
+            (0.01, 10.0),
+            "\"0.60 kg\"",
+        ),
+        Ask::may("loss", "w", "share lost, however large the lot", Kind::Fraction, (0.0, 0.12))
+            .or(0.05)
+            .or_none(),
+        Ask::may("allowed", "L", "loss allowed", Kind::Fraction, (0.03, 0.3)).or(0.1),
+        Ask::may(
             "own",
             "p",
             "share of its own fibre wanted over the run, the card not cleared",
             Kind::Fraction,
             (0.8, 0.999),
         )
-        .or("95 %"),
-        must(
+        .or(0.95),
+        Ask::may(
             "trace",
             "x",
             "share of the lot before that may still come off",
             Kind::Fraction,
             (0.0005, 0.1),
         )
-        .or("1 %"),
+        .or(0.01),
     ],
     cautions: &[],
     work,
@@ -52,10 +68,10 @@ content.\n\n\
 /// Lots of the table, in hold-ups.
 const LOTS: [f64; 7] = [2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0];
 
-fn work(asked: &Asked<'_, '_>) -> Result<Report> {
-    let (lot, held_up): (Mass<_>, Mass<_>) = (asked.get("lot"), asked.get("held_up"));
-    let (loss, allowed): (Fraction<_>, Fraction<_>) = (asked.get("loss"), asked.get("allowed"));
-    let (own, trace): (Fraction<_>, Fraction<_>) = (asked.get("own"), asked.get("trace"));
+fn work(job: &Work<'_, '_>) -> Result<()> {
+    let (lot, held_up): (Mass<_>, Mass<_>) = (job.get("lot"), job.get("held_up"));
+    let (loss, allowed): (Fraction<_>, Fraction<_>) = (job.get("loss"), job.get("allowed"));
+    let (own, trace): (Fraction<_>, Fraction<_>) = (job.get("own"), job.get("trace"));
     let percent = |x: f64| of_kind(x, Kind::Fraction);
     if allowed.value() <= loss.value() {
         return Err(Error::range(format!(
@@ -70,91 +86,71 @@ fn work(asked: &Asked<'_, '_>) -> Result<Report> {
              trace above 0 %, such as 1 %, and an own share below 100 %",
         ));
     }
+    job.block("Run apart");
     let lost = mill::lot_loss(lot, loss, held_up);
     if lost.value() >= 1.0 {
         return Err(Error::range(format!(
             "lot: {} is less than the card keeps and loses; nothing comes off: run it with another lot",
-            asked.say(Kind::Mass, lot.value())
+            job.say(lot.value(), Kind::Mass)
         )));
     }
-    let lost = asked.figure("lot_loss", "what this lot loses", lost);
-    asked.figure(
-        "slubbing_fibre",
-        "clean dry fibre in slubbing",
-        mill::after_loss(lot, loss, held_up),
-    );
+    let lost = job.name("lot_loss", "what this lot loses", lost);
+    job.name("slubbing_fibre", "clean dry fibre in slubbing", mill::after_loss(lot, loss, held_up));
     let smallest = mill::smallest_lot(held_up, loss, allowed);
-    let smallest = asked.figure("smallest_lot", "smallest lot within the loss allowed", smallest);
+    let smallest = job.name("smallest_lot", "smallest lot within the loss allowed", smallest);
 
+    job.note("what the card keeps is lost to the lot, whatever its size");
+    job.block("Is it my own wool? The card not cleared before it");
     // The card not cleared before: its fibre comes off with this lot, and this lot's stays behind.
     let before = mill::mean_carry_over(lot, held_up);
-    let before = asked.figure("before_share", "of the lot before, over the whole run", before);
-    asked.figure(
+    let before = job.name("before_share", "of the lot before, over the whole run", before);
+    job.name(
         "before_mass",
         "fibre of the lot before that comes off",
         mill::carried_over(lot, held_up),
     );
-    asked.figure(
-        "own_share",
-        "its own fibre, over the whole run",
-        Fraction::from(1.0 - before.v()),
-    );
-    asked.figure(
-        "at_end",
-        "of the lot before, at the end of the run",
-        mill::carry_over(lot, held_up),
-    );
+    job.name("own_share", "its own fibre, over the whole run", Fraction::from(1.0 - before.v()));
+    job.name("at_end", "of the lot before, at the end of the run", mill::carry_over(lot, held_up));
     let lot_for_own = own_lot(held_up, own);
-    asked.figure("lot_for_own", "smallest lot with the share of its own fibre wanted", lot_for_own);
-    asked.figure(
+    job.name("lot_for_own", "smallest lot with the share of its own fibre wanted", lot_for_own);
+    job.name(
         "clearing",
         "clearing fibre until only the trace comes off",
         mill::clearing_fibre(held_up, trace),
     );
 
     if lost.value() > allowed.value() {
-        asked.desk.warn(format!(
+        job.warn(format!(
             "the lot of {} loses {}, more than the {} allowed; from {} it stays within it",
-            asked.say(Kind::Mass, lot.value()),
+            job.say(lot.value(), Kind::Mass),
             percent(lost.value()),
             percent(allowed.value()),
-            asked.say(Kind::Mass, smallest.value()),
+            job.say(smallest.value(), Kind::Mass),
         ));
     }
+    job.note(format!(
+        "a card that mixes well; the first slubbing is all of the lot before, after {} gone through it is \
+         {} of it",
+        job.say(held_up.value(), Kind::Mass),
+        percent(mill::carry_over(Mass::base(1.0), Mass::base(1.0)).value())
+    ));
     let columns = ["lot", "loses", "its own fibre if the card is not cleared"];
     let rows = LOTS.map(|times| {
         let (h, w) = (Mass::base(held_up.value()), Fraction::base(loss.value()));
         let m = Mass::base(times * held_up.value());
         vec![
-            asked.say(Kind::Mass, m.value()),
+            job.say(m.value(), Kind::Mass),
             format!("{} %", fixed(100.0 * mill::lot_loss(m, w, h).value(), 1)),
             format!("{} %", fixed(100.0 * (1.0 - mill::mean_carry_over(m, h).value()), 1)),
         ]
     });
-    let mut alone = asked.table("run apart", &["lot_loss", "slubbing_fibre", "smallest_lot"]);
-    alone.foot.push("what the card keeps is lost to the lot, whatever its size".to_owned());
-    let mut whose = asked.table(
-        "is it my own wool? the card not cleared before it",
-        &["own_share", "before_share", "before_mass", "at_end", "lot_for_own", "clearing"],
-    );
-    whose.foot.push(format!(
-        "a card that mixes well; the first slubbing is all of the lot before, after {} gone through it is {} of it",
-        asked.say(Kind::Mass, held_up.value()),
-        percent(mill::carry_over(Mass::base(1.0), Mass::base(1.0)).value())
-    ));
-    Ok(Report {
-        title: format!("A lot of {} run apart", asked.say(Kind::Mass, lot.value())),
-        blocks: vec![
-            alone,
-            whose,
-            Block {
-                title: "how the loss falls with the lot".to_owned(),
-                columns: columns.map(|name| (name.to_owned(), Right)).to_vec(),
-                rows: rows.to_vec(),
-                ..Block::default()
-            },
-        ],
-    })
+    job.add(Block {
+        title: "How the loss falls with the lot".to_owned(),
+        columns: columns.map(|name| (name.to_owned(), Right)).to_vec(),
+        rows: rows.to_vec(),
+        ..Block::default()
+    });
+    Ok(())
 }
 
 /// The lot whose own share is `own`: the root of the mean carry-over.

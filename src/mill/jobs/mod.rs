@@ -3,10 +3,7 @@
 mod card_run;
 mod lots_apart;
 
-pub use card_run::CARD_RUN;
-pub use lots_apart::LOTS_APART;
-
 use crate::job::Job;
 
 /// Every job of this room.
-pub(crate) const JOBS: &[&Job] = &[&CARD_RUN, &LOTS_APART];
+pub(crate) const JOBS: &[&Job] = &[&card_run::CARD_RUN, &lots_apart::LOTS_APART];

@@ -1,22 +1,27 @@
 //! Finishing machines at work: cloth run through, loads in turn, a dryer.
 
-use super::Machine;
-use super::ask::{Asked, EFFICIENCY, WASTE, each};
+use super::asks::{EFFICIENCY, WASTE, each};
 use super::common::{fed, people};
-use super::job::Job;
 use crate::error::{Error, Result};
+use crate::job::{Ask, Job, Work};
 use crate::mill;
 use crate::quantity::{Count, Duration, Kind, Length, Mass, MassRate, Regain};
 use crate::worked::Worked;
 
-pub(super) static PASSAGES: Machine = Machine {
+pub(super) static PASSAGES: Job = Job {
     name: "cloth_run",
+    module: module_path!(),
     title: "Cloth through a machine",
-    asked: &[
-        Asked::need("length", "L", "length of the cloth", Kind::Length, (1.0, 10000.0), "\"60 m\""),
-        Asked::need("speed", "v", "speed of the cloth", Kind::Speed, (0.2, 100.0), "\"8 m/min\""),
-        Asked::may("passages", "n", "passages", Kind::Count, (1.0, 12.0)).or(1.0),
-        Asked::may(
+    summary: "Cloth through a machine, several times if need be: length run and hours.",
+    details: "`change` is the time for a passage beside running, to sew on and thread; no efficiency comes on top.",
+    example: ">>> import hankwise as hw\n\
+>>> hw.mill.cloth_run(length=\"60 m\", speed=\"8 m/min\", passages=4, change=\"10 min\")[\"time\"]\n\
+<time: 1.167 h>",
+    asks: &[
+        Ask::need("length", "L", "length of the cloth", Kind::Length, (1.0, 10000.0), "\"60 m\""),
+        Ask::need("speed", "v", "speed of the cloth", Kind::Speed, (0.2, 100.0), "\"8 m/min\""),
+        Ask::may("passages", "n", "passages", Kind::Count, (1.0, 12.0)).or(1.0),
+        Ask::may(
             "change",
             "τ_c",
             "time for a passage beside running: sewing on, threading",
@@ -24,7 +29,7 @@ pub(super) static PASSAGES: Machine = Machine {
             (0.0, 1.0),
         )
         .or(0.0),
-        Asked::may("machines", "k", "machines that share the cloth", Kind::Count, (1.0, 10.0))
+        Ask::may("machines", "k", "machines that share the cloth", Kind::Count, (1.0, 10.0))
             .or(1.0),
         each("machines that a person minds"),
     ],
@@ -32,12 +37,19 @@ pub(super) static PASSAGES: Machine = Machine {
     work: passages,
 };
 
-pub(super) static BATCHES: Machine = Machine {
+pub(super) static BATCHES: Job = Job {
     name: "batch_run",
+    module: module_path!(),
     title: "Goods in loads",
-    asked: &[
-        Asked::need("mass", "m", "mass of the goods", Kind::Mass, (0.5, 10000.0), "\"40 kg\""),
-        Asked::need(
+    summary: "Goods in loads: whole loads, even ones, hours.",
+    details: "`mass` is what comes out good and `capacity` the largest load, both in one state; `running` and `change` are the times of a load. A load that is part full takes the whole time.",
+    example: ">>> import hankwise as hw\n\
+>>> batch = hw.mill.batch_run(mass=\"40 kg\", capacity=\"12 kg\", running=\"45 min\", change=\"15 min\")\n\
+>>> batch[\"loads\"], batch[\"even_load\"], batch[\"time\"]\n\
+(<number: 4>, <mass: 10 kg>, <time: 4 h>)",
+    asks: &[
+        Ask::need("mass", "m", "mass of the goods", Kind::Mass, (0.5, 10000.0), "\"40 kg\""),
+        Ask::need(
             "capacity",
             "g",
             "largest load, in the same state as the mass",
@@ -45,7 +57,7 @@ pub(super) static BATCHES: Machine = Machine {
             (0.5, 500.0),
             "\"12 kg\"",
         ),
-        Asked::need(
+        Ask::need(
             "running",
             "τ_r",
             "running time of a load",
@@ -53,20 +65,27 @@ pub(super) static BATCHES: Machine = Machine {
             (0.02, 24.0),
             "\"45 min\"",
         ),
-        Asked::may("change", "τ_c", "time to empty and fill", Kind::Duration, (0.0, 4.0)).or(0.0),
+        Ask::may("change", "τ_c", "time to empty and fill", Kind::Duration, (0.0, 4.0)).or(0.0),
         WASTE,
-        Asked::may("machines", "k", "machines at work", Kind::Count, (1.0, 10.0)).or(1.0),
+        Ask::may("machines", "k", "machines at work", Kind::Count, (1.0, 10.0)).or(1.0),
         each("machines that a person minds"),
     ],
     cautions: &["machines"],
     work: batches,
 };
 
-pub(super) static DRYER: Machine = Machine {
+pub(super) static DRYER: Job = Job {
     name: "dryer_run",
+    module: module_path!(),
     title: "The dryer at work",
-    asked: &[
-        Asked::need(
+    summary: "The dryer at work: water to dry off and the hours for it.",
+    details: "`mass` is oven-dry, `before` and `after` the water on it as a regain, `evaporation` what your dryer takes off in an hour, measured: weigh a load before and after.",
+    example: ">>> import hankwise as hw\n\
+>>> dryer = hw.mill.dryer_run(mass=\"40 kg\", before=\"60 %\", after=\"16 %\", evaporation=\"15 kg/h\")\n\
+>>> dryer[\"water\"], dryer[\"time\"]\n\
+(<mass: 17.6 kg>, <time: 1.173 h>)",
+    asks: &[
+        Ask::need(
             "mass",
             "d",
             "oven-dry mass of the goods",
@@ -74,7 +93,7 @@ pub(super) static DRYER: Machine = Machine {
             (0.5, 10000.0),
             "\"40 kg\"",
         ),
-        Asked::need(
+        Ask::need(
             "before",
             "R₁",
             "water in them before, on the dry mass",
@@ -82,7 +101,7 @@ pub(super) static DRYER: Machine = Machine {
             (0.3, 2.0),
             "\"60 %\"",
         ),
-        Asked::need(
+        Ask::need(
             "after",
             "R₂",
             "water in them after, on the dry mass",
@@ -91,7 +110,7 @@ pub(super) static DRYER: Machine = Machine {
             "\"16 %\"",
         )
         .or_none(),
-        Asked::need(
+        Ask::need(
             "evaporation",
             "E",
             "water that the dryer takes off in an hour",
@@ -99,22 +118,21 @@ pub(super) static DRYER: Machine = Machine {
             (0.5, 1000.0),
             "\"15 kg/h\"",
         ),
-        Asked { words: "share of the hours in which the dryer takes that off", ..EFFICIENCY }
-            .or(1.0),
-        Asked::may("machines", "k", "dryers at work", Kind::Count, (1.0, 10.0)).or(1.0),
+        Ask { words: "share of the hours in which the dryer takes that off", ..EFFICIENCY }.or(1.0),
+        Ask::may("machines", "k", "dryers at work", Kind::Count, (1.0, 10.0)).or(1.0),
         each("dryers that a person minds"),
     ],
     cautions: &["machines"],
     work: dryer,
 };
 
-fn finish<'t>(job: &Job<'_, 't>, time: Duration<Worked<'t>>) {
+fn finish<'t>(job: &Work<'_, 't>, time: Duration<Worked<'t>>) {
     if job.has("per_person") {
         people(job, job.get("machines"), job.get("per_person"), Some(time));
     }
 }
 
-fn passages(job: &Job<'_, '_>) -> Result<()> {
+fn passages(job: &Work<'_, '_>) -> Result<()> {
     let (length, machines): (Length<_>, Count<_>) = (job.get("length"), job.get("machines"));
     let (passages, change): (Count<_>, Duration<_>) = (job.get("passages"), job.get("change"));
     job.block("The lot");
@@ -136,7 +154,7 @@ fn passages(job: &Job<'_, '_>) -> Result<()> {
     Ok(())
 }
 
-fn batches(job: &Job<'_, '_>) -> Result<()> {
+fn batches(job: &Work<'_, '_>) -> Result<()> {
     let (mass, machines): (Mass<_>, Count<_>) = (job.get("mass"), job.get("machines"));
     let capacity: Mass<_> = job.get("capacity");
     job.block("The lot");
@@ -164,7 +182,7 @@ fn batches(job: &Job<'_, '_>) -> Result<()> {
     Ok(())
 }
 
-fn dryer(job: &Job<'_, '_>) -> Result<()> {
+fn dryer(job: &Work<'_, '_>) -> Result<()> {
     let (dry, machines): (Mass<_>, Count<_>) = (job.get("mass"), job.get("machines"));
     let (before, after): (Regain<_>, Regain<_>) = (job.get("before"), job.get("after"));
     if before.value() <= after.value() {
@@ -176,7 +194,7 @@ fn dryer(job: &Job<'_, '_>) -> Result<()> {
         )));
     }
     job.block("The lot");
-    let zero = Job::plain::<Regain<_>>(0.0);
+    let zero = Work::plain::<Regain<_>>(0.0);
     let wet = crate::fibre::mass_at_regain(dry, zero, before);
     job.name("wet", "goods as they go in", wet);
     let out = crate::fibre::mass_at_regain(dry, zero, after);

@@ -1,7 +1,7 @@
 //! What all machines that make yarn have in common: the lot with its waste, doffs, broken ends, people.
 
-use super::job::Job;
 use crate::error::{Error, Result};
+use crate::job::Work;
 use crate::quantity::{Count, Duration, Fraction, Frequency, LinearDensity, Mass, MassRate, Ratio};
 use crate::worked::Worked;
 use crate::{mill, yarn};
@@ -18,7 +18,7 @@ pub(super) struct Lot<'t> {
 
 /// What a lot takes: feed, waste, length and hours; none where no lot was given.
 pub(super) fn lot<'t>(
-    job: &Job<'_, 't>,
+    job: &Work<'_, 't>,
     rate: MassRate<W<'t>>,
     count: LinearDensity<W<'t>>,
 ) -> Result<Option<Lot<'t>>> {
@@ -35,7 +35,7 @@ pub(super) fn lot<'t>(
 }
 
 /// What has to be fed for a mass, and what of it is wasted.
-pub(super) fn fed<'t>(job: &Job<'_, 't>, mass: Mass<W<'t>>) -> Result<Mass<W<'t>>> {
+pub(super) fn fed<'t>(job: &Work<'_, 't>, mass: Mass<W<'t>>) -> Result<Mass<W<'t>>> {
     if !job.has("waste") {
         return Ok(mass);
     }
@@ -43,7 +43,7 @@ pub(super) fn fed<'t>(job: &Job<'_, 't>, mass: Mass<W<'t>>) -> Result<Mass<W<'t>
     if waste.value() >= 1.0 {
         return Err(Error::range("waste: all of it is wasted, so nothing is made; write less"));
     }
-    let fed = mill::before_loss(mass, waste, Job::plain(0.0));
+    let fed = mill::before_loss(mass, waste, Work::plain(0.0));
     let fed = job.name("fed", "to feed, waste in it", fed);
     job.name("wasted", "wasted of it", Mass::from(fed.v() - mass.v()));
     Ok(fed)
@@ -51,7 +51,7 @@ pub(super) fn fed<'t>(job: &Job<'_, 't>, mass: Mass<W<'t>>) -> Result<Mass<W<'t>
 
 /// Doffs and packages, where the mass of a package is known.
 pub(super) fn doffs<'t>(
-    job: &Job<'_, 't>,
+    job: &Work<'_, 't>,
     spindles: Count<W<'t>>,
     package: Mass<W<'t>>,
     lot: Option<&Lot<'t>>,
@@ -67,7 +67,7 @@ pub(super) fn doffs<'t>(
 
 /// Broken ends, spindles idle, spindles for a minder and minders.
 pub(super) fn minding<'t>(
-    job: &Job<'_, 't>,
+    job: &Work<'_, 't>,
     spindles: Count<W<'t>>,
     lot: Option<&Lot<'t>>,
 ) -> Result<()> {
@@ -108,7 +108,7 @@ pub(super) fn minding<'t>(
 
 /// People, and their hours over the lot.
 pub(super) fn people<'t>(
-    job: &Job<'_, 't>,
+    job: &Work<'_, 't>,
     machines: Count<W<'t>>,
     each: Count<W<'t>>,
     time: Option<Duration<W<'t>>>,

@@ -1,19 +1,26 @@
 //! The loom at work.
 
-use super::Machine;
-use super::ask::{Asked, EFFICIENCY, LOAD, each};
+use super::asks::{EFFICIENCY, LOAD, each};
 use super::common::people;
-use super::job::Job;
 use crate::error::{Error, Result};
+use crate::job::{Ask, Job, Work};
 use crate::quantity::{Count, Duration, Fraction, Frequency, Kind, Length, Ratio, Sett};
 use crate::worked::Worked;
 use crate::{cloth, mill, yarn};
 
-pub(super) static LOOM: Machine = Machine {
+pub(super) static LOOM: Job = Job {
     name: "loom_run",
+    module: module_path!(),
     title: "The loom at work",
-    asked: &[
-        Asked::need(
+    summary: "The loom at work: efficiency from its stops, cloth and weft in an hour, hours, looms of a weaver.",
+    details: "Give the `efficiency`, or the stops in an hour of running (`stops`) or in a hundred thousand picks (`stops_of_picks`) with `stop_time`: never both, for the stops are in the efficiency. `attention` is the weaver's own time for a stop, `load` the share of the weaver's time for stops.",
+    example: ">>> import hankwise as hw\n\
+>>> loom = hw.mill.loom_run(speed=\"90 picks/min\", picks=\"4.6 picks/cm\", stops=\"6 /h\",\n\
+...                         stop_time=\"2 min\", attention=\"1 min\", load=\"70 %\")\n\
+>>> loom[\"efficiency_found\"], loom[\"cloth\"], loom[\"looms_per_person\"]\n\
+(<fraction: 83.33 %>, <length: 9.783 m>, <number: 8>)",
+    asks: &[
+        Ask::need(
             "speed",
             "r",
             "picks in a minute, running",
@@ -21,7 +28,7 @@ pub(super) static LOOM: Machine = Machine {
             (30.0, 600.0),
             "\"90 picks/min\"",
         ),
-        Asked::need(
+        Ask::need(
             "picks",
             "p",
             "picks in the cloth off the loom",
@@ -29,11 +36,10 @@ pub(super) static LOOM: Machine = Machine {
             (1.0, 60.0),
             "\"4.6 picks/cm\"",
         ),
-        Asked { usual: (0.4, 0.95), words: "efficiency, with every stop in it", ..EFFICIENCY }
-            .left(),
-        Asked::may("stops", "f", "stops in an hour of running", Kind::Frequency, (0.0, 0.5))
+        Ask { usual: (0.4, 0.95), words: "efficiency, with every stop in it", ..EFFICIENCY }.left(),
+        Ask::may("stops", "f", "stops in an hour of running", Kind::Frequency, (0.0, 0.5))
             .or_none(),
-        Asked::may(
+        Ask::may(
             "stops_of_picks",
             "s",
             "stops in a hundred thousand picks",
@@ -41,18 +47,18 @@ pub(super) static LOOM: Machine = Machine {
             (0.0, 500.0),
         )
         .or_none(),
-        Asked::may(
+        Ask::may(
             "stop_time",
             "τ_s",
             "time that the loom stands for a stop",
             Kind::Duration,
             (0.005, 0.3),
         ),
-        Asked::may("width", "B", "width in the reed", Kind::Length, (0.1, 4.0)),
-        Asked::may("weft", "T", "count of the weft", Kind::LinearDensity, (5.0, 2000.0)),
-        Asked::may("length", "L", "cloth to weave, off the loom", Kind::Length, (0.5, 10000.0)),
-        Asked::may("looms", "k", "looms at work on it", Kind::Count, (1.0, 100.0)).or(1.0),
-        Asked::may("attention", "τ_a", "weaver's time for a stop", Kind::Duration, (0.003, 0.3)),
+        Ask::may("width", "B", "width in the reed", Kind::Length, (0.1, 4.0)),
+        Ask::may("weft", "T", "count of the weft", Kind::LinearDensity, (5.0, 2000.0)),
+        Ask::may("length", "L", "cloth to weave, off the loom", Kind::Length, (0.5, 10000.0)),
+        Ask::may("looms", "k", "looms at work on it", Kind::Count, (1.0, 100.0)).or(1.0),
+        Ask::may("attention", "τ_a", "weaver's time for a stop", Kind::Duration, (0.003, 0.3)),
         LOAD,
         each("looms that a weaver minds"),
     ],
@@ -61,7 +67,7 @@ pub(super) static LOOM: Machine = Machine {
 };
 
 /// The efficiency, from what was given of it: itself, or stops, and never both.
-fn efficiency<'t>(job: &Job<'_, 't>) -> Result<Fraction<Worked<'t>>> {
+fn efficiency<'t>(job: &Work<'_, 't>) -> Result<Fraction<Worked<'t>>> {
     let write = "efficiency=\"75 %\", or stops=\"6 /h\" with stop_time=\"2 min\" and leave the \
                  efficiency out: stops are in it";
     let ways = ["efficiency", "stops", "stops_of_picks"];
@@ -89,7 +95,7 @@ fn efficiency<'t>(job: &Job<'_, 't>) -> Result<Fraction<Worked<'t>>> {
     Ok(job.name("efficiency_found", "efficiency, from the stops", found))
 }
 
-fn work(job: &Job<'_, '_>) -> Result<()> {
+fn work(job: &Work<'_, '_>) -> Result<()> {
     let (speed, picks): (Frequency<_>, Sett<_>) = (job.get("speed"), job.get("picks"));
     let looms: Count<_> = job.get("looms");
     job.needs("weft", "width")?;
@@ -99,15 +105,15 @@ fn work(job: &Job<'_, '_>) -> Result<()> {
         return Err(Error::range("the loom never runs; write fewer or shorter stops"));
     }
     let each = mill::loom_output(speed, picks, efficiency);
-    let hourly = mill::length_wound(each, Job::plain(1.0), Job::plain(1.0));
+    let hourly = mill::length_wound(each, Work::plain(1.0), Work::plain(1.0));
     job.name("cloth", "cloth in an hour", hourly);
-    let hour = mill::picks_in_time(speed, Job::plain(1.0), efficiency);
+    let hour = mill::picks_in_time(speed, Work::plain(1.0), efficiency);
     job.name("picks_per_hour", "picks in an hour", hour);
     if job.has("width") {
-        let weft = mill::weft_insertion(speed, job.get("width"), Job::plain(0.0));
+        let weft = mill::weft_insertion(speed, job.get("width"), Work::plain(0.0));
         let weft = job.name("weft_insertion", "weft put in, running", weft);
         // In an hour the loom runs for the share of it that is its efficiency.
-        let used = mill::length_wound(weft, Job::plain(1.0), efficiency);
+        let used = mill::length_wound(weft, Work::plain(1.0), efficiency);
         let used = job.name("weft_used", "weft in an hour", used);
         if job.has("weft") {
             let mass = yarn::mass_of_length(job.get("weft"), used);
@@ -118,14 +124,14 @@ fn work(job: &Job<'_, '_>) -> Result<()> {
     if job.has("length") {
         job.block("The lot");
         let length: Length<_> = job.get("length");
-        let all = cloth::picks_in_piece(length, Job::plain(0.0), picks);
+        let all = cloth::picks_in_piece(length, Work::plain(0.0), picks);
         let all = job.name("picks_in_all", "picks", all);
         let loom_hours = mill::loom_time(all, speed, efficiency);
         let loom_hours = job.name("loom_hours", "loom hours", loom_hours);
         let hours = Duration::from(loom_hours.v() / looms.v());
         time = Some(job.name("time", "running time, all looms at it", hours));
         if job.has("width") {
-            let weft = cloth::weft_for_piece(all, job.get("width"), Job::plain(0.0));
+            let weft = cloth::weft_for_piece(all, job.get("width"), Work::plain(0.0));
             let weft = job.name("weft_in_all", "weft, without turns and waste", weft);
             if job.has("weft") {
                 let mass = yarn::mass_of_length(job.get("weft"), weft);
@@ -137,7 +143,7 @@ fn work(job: &Job<'_, '_>) -> Result<()> {
 }
 
 fn weavers<'t>(
-    job: &Job<'_, 't>,
+    job: &Work<'_, 't>,
     looms: Count<Worked<'t>>,
     efficiency: Fraction<Worked<'t>>,
     time: Option<Duration<Worked<'t>>>,

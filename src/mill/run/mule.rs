@@ -1,27 +1,27 @@
 //! The mule at work.
 
-use super::Machine;
-use super::ask::{Asked, BREAKS, EFFICIENCY, LOAD, MASS, PATROL, PIECING, WASTE, each};
+use super::asks::{BREAKS, EFFICIENCY, LOAD, MASS, PATROL, PIECING, WASTE, each};
 use super::common::{doffs, lot, minding};
-use super::job::Job;
 use crate::error::{Error, Result};
+use crate::job::{Ask, Job, Work};
 use crate::mill;
 use crate::quantity::{Count, Kind, Length, LinearDensity};
 
-pub(super) static MULE: Machine = Machine {
+pub(super) static MULE: Job = Job {
     name: "mule_run",
+    module: module_path!(),
     title: "The mule at work",
-    asked: &[
-        Asked::need("spindles", "k", "spindles at work", Kind::Count, (20.0, 600.0), "120"),
-        Asked::need(
-            "travel",
-            "S",
-            "travel of the carriage",
-            Kind::Length,
-            (1.5, 2.3),
-            "\"1.83 m\"",
-        ),
-        Asked::need(
+    summary: "The mule at work: draws, output, doffs, hours, broken ends and people.",
+    details: "Give `mass` for a lot and `waste` for what is lost of what is fed, `draft` or `delivered` for the slubbing, `twist` for the spindle turns, `cop` for the doffs. `breaks` are for a thousand spindle hours; with the time of a round (`patrol`) they tell the spindles idle, with `piecing` and `load` the spindles that a minder can piece for. The efficiency takes in idle spindles and doffs: nothing is taken off twice.",
+    example: ">>> import hankwise as hw\n\
+>>> mule = hw.mill.mule_run(spindles=120, travel=\"6 ft\", cycle=\"22.5 s\", count=\"150 tex\",\n\
+...                         efficiency=\"85 %\", draft=1.4, mass=\"30 kg\", cop=\"90 g\")\n\
+>>> mule[\"output\"], mule[\"time\"], mule[\"doffs\"]\n\
+(<mass per time: 4.477 kg/h>, <time: 6.701 h>, <number: 3>)",
+    asks: &[
+        Ask::need("spindles", "k", "spindles at work", Kind::Count, (20.0, 600.0), "120"),
+        Ask::need("travel", "S", "travel of the carriage", Kind::Length, (1.5, 2.3), "\"1.83 m\""),
+        Ask::need(
             "cycle",
             "τ",
             "time of a draw, out and in",
@@ -29,7 +29,7 @@ pub(super) static MULE: Machine = Machine {
             (0.004, 0.015),
             "\"22.5 s\"",
         ),
-        Asked::need(
+        Ask::need(
             "count",
             "T",
             "count of the single as spun",
@@ -37,13 +37,13 @@ pub(super) static MULE: Machine = Machine {
             (30.0, 1000.0),
             "\"150 tex\"",
         ),
-        Asked { usual: (0.75, 0.9), ..EFFICIENCY }.memory(),
-        Asked::may("let_in", "g", "let-in of the carriage", Kind::Length, (0.0, 0.15)).or(0.0),
-        Asked::may("draft", "D", "draft", Kind::Ratio, (1.2, 1.5)),
-        Asked::may("delivered", "d", "slubbing delivered in a draw", Kind::Length, (0.9, 2.2)),
-        Asked::may("twist", "t", "twist wanted", Kind::Twist, (60.0, 1000.0)),
-        Asked::may("slip", "x", "slip of the bands", Kind::Fraction, (0.0, 0.08)).or(0.0),
-        Asked::may(
+        Ask { usual: (0.75, 0.9), ..EFFICIENCY }.memory(),
+        Ask::may("let_in", "g", "let-in of the carriage", Kind::Length, (0.0, 0.15)).or(0.0),
+        Ask::may("draft", "D", "draft", Kind::Ratio, (1.2, 1.5)),
+        Ask::may("delivered", "d", "slubbing delivered in a draw", Kind::Length, (0.9, 2.2)),
+        Ask::may("twist", "t", "twist wanted", Kind::Twist, (60.0, 1000.0)),
+        Ask::may("slip", "x", "slip of the bands", Kind::Fraction, (0.0, 0.08)).or(0.0),
+        Ask::may(
             "coiling",
             "b",
             "turns spent in coiling to the spindle tip",
@@ -54,7 +54,7 @@ pub(super) static MULE: Machine = Machine {
         .or(0.0),
         MASS,
         WASTE,
-        Asked::may("cop", "g_c", "yarn on a full cop", Kind::Mass, (0.02, 0.6)),
+        Ask::may("cop", "g_c", "yarn on a full cop", Kind::Mass, (0.02, 0.6)),
         BREAKS,
         PATROL,
         PIECING,
@@ -65,7 +65,7 @@ pub(super) static MULE: Machine = Machine {
     work,
 };
 
-fn work(job: &Job<'_, '_>) -> Result<()> {
+fn work(job: &Work<'_, '_>) -> Result<()> {
     let (spindles, travel): (Count<_>, Length<_>) = (job.get("spindles"), job.get("travel"));
     let count: LinearDensity<_> = job.get("count");
     let let_in: Length<_> = job.get("let_in");

@@ -1,35 +1,28 @@
 //! The reel at work.
 
-use super::Machine;
-use super::ask::{Asked, MASS, WASTE, each};
+use super::asks::{MASS, WASTE, each};
 use super::common::{fed, people};
-use super::job::Job;
 use crate::error::{Error, Result};
+use crate::job::{Ask, Job, Work};
 use crate::quantity::{Count, Duration, Kind, Length, LinearDensity, Mass};
 use crate::{mill, yarn};
 
-pub(super) static REEL: Machine = Machine {
+pub(super) static REEL: Job = Job {
     name: "reel_run",
+    module: module_path!(),
     title: "The reel at work",
-    asked: &[
-        Asked::need(
-            "reel",
-            "C",
-            "circumference of the reel",
-            Kind::Length,
-            (0.9, 2.5),
-            "\"1.37 m\"",
-        ),
-        Asked::need("positions", "p", "hanks reeled side by side", Kind::Count, (1.0, 60.0), "20"),
-        Asked::need(
-            "speed",
-            "r",
-            "speed of the reel",
-            Kind::Frequency,
-            (20.0, 400.0),
-            "\"120 rpm\"",
-        ),
-        Asked::need(
+    summary: "The reel at work: turns of a hank, hanks, doffs, hours, people.",
+    details: "`hank` is the mass of a hank as it comes off the reel, in the state of `count`; or give its `turns`. `change` is the time between doffs; no efficiency comes on top. `mass` or `hanks` is the lot.",
+    example: ">>> import hankwise as hw\n\
+>>> reel = hw.mill.reel_run(reel=\"1.5 m\", positions=20, speed=\"120 rpm\", change=\"8 min\",\n\
+...                         count=\"310 tex\", hank=\"105 g\", mass=\"30 kg\")\n\
+>>> reel[\"turns_set\"], reel[\"hanks_made\"], reel[\"doffs\"]\n\
+(<number: 226>, <number: 285>, <number: 15>)",
+    asks: &[
+        Ask::need("reel", "C", "circumference of the reel", Kind::Length, (0.9, 2.5), "\"1.37 m\""),
+        Ask::need("positions", "p", "hanks reeled side by side", Kind::Count, (1.0, 60.0), "20"),
+        Ask::need("speed", "r", "speed of the reel", Kind::Frequency, (20.0, 400.0), "\"120 rpm\""),
+        Ask::need(
             "change",
             "τ_c",
             "time between doffs: tying, lacing, taking off, piecing up",
@@ -38,7 +31,7 @@ pub(super) static REEL: Machine = Machine {
             "\"8 min\"",
         )
         .or_none(),
-        Asked::need(
+        Ask::need(
             "count",
             "T",
             "count of the yarn at the reel",
@@ -46,19 +39,19 @@ pub(super) static REEL: Machine = Machine {
             (5.0, 3000.0),
             "\"300 tex\"",
         ),
-        Asked::may("hank", "m_h", "mass of a hank, at the reel", Kind::Mass, (0.02, 1.0)),
-        Asked::may("turns", "n", "turns of a hank", Kind::Count, (10.0, 2000.0)),
-        Asked { words: "yarn to reel, good", ..MASS },
-        Asked::may("hanks", "N", "hanks to reel", Kind::Count, (1.0, 20000.0)),
+        Ask::may("hank", "m_h", "mass of a hank, at the reel", Kind::Mass, (0.02, 1.0)),
+        Ask::may("turns", "n", "turns of a hank", Kind::Count, (10.0, 2000.0)),
+        Ask { words: "yarn to reel, good", ..MASS },
+        Ask::may("hanks", "N", "hanks to reel", Kind::Count, (1.0, 20000.0)),
         WASTE,
-        Asked::may("reels", "k", "reels at work", Kind::Count, (1.0, 20.0)).or(1.0),
+        Ask::may("reels", "k", "reels at work", Kind::Count, (1.0, 20.0)).or(1.0),
         each("reels that a person minds"),
     ],
     cautions: &["machines"],
     work,
 };
 
-fn work(job: &Job<'_, '_>) -> Result<()> {
+fn work(job: &Work<'_, '_>) -> Result<()> {
     let (reel, count): (Length<_>, LinearDensity<_>) = (job.get("reel"), job.get("count"));
     let (positions, reels): (Count<_>, Count<_>) = (job.get("positions"), job.get("reels"));
     let way = "hank=\"100 g\", as it comes off the reel, or turns=240";
@@ -71,11 +64,11 @@ fn work(job: &Job<'_, '_>) -> Result<()> {
         let turns = yarn::reel_turns_for_mass(job.get("hank"), reel, count);
         job.name("turns_set", "turns for a hank, whole and up", turns)
     };
-    let length = yarn::reeled_length(turns, reel, Job::plain(1.0));
+    let length = yarn::reeled_length(turns, reel, Work::plain(1.0));
     job.name("hank_length", "yarn in a hank", length);
     let hank = yarn::hank_mass(turns, reel, count);
     let hank = job.name("hank_mass", "mass of a hank", hank);
-    let doff = mill::reeling_time(Job::plain(1.0), turns, job.get("speed"), job.get("change"));
+    let doff = mill::reeling_time(Work::plain(1.0), turns, job.get("speed"), job.get("change"));
     let doff = job.name("doff_time", "time of a doff, with what is between", doff);
     job.block("Output");
     let hourly = Count::from(positions.v() * reels.v() / doff.v());

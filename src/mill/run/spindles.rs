@@ -1,34 +1,40 @@
 //! The ring frame and the twister at work.
 
-use super::Machine;
-use super::ask::{Asked, BREAKS, EFFICIENCY, LOAD, MASS, PATROL, PIECING, WASTE, each};
+use super::asks::{BREAKS, EFFICIENCY, LOAD, MASS, PATROL, PIECING, WASTE, each};
 use super::common::{doffs, lot, minding};
-use super::job::Job;
 use crate::error::{Error, Result};
+use crate::job::{Ask, Job, Work};
 use crate::quantity::{Count, Frequency, Kind, Length, LinearDensity, Mass, MassRate, Twist};
 use crate::worked::Worked;
 use crate::{mill, yarn};
 
-const SPINDLES: Asked =
-    Asked::need("spindles", "k", "spindles at work", Kind::Count, (4.0, 1200.0), "60");
-const SPEED: Asked =
-    Asked::need("speed", "n", "spindle speed", Kind::Frequency, (800.0, 20000.0), "\"5000 rpm\"");
-const TWIST: Asked =
-    Asked::need("twist", "t", "twist", Kind::Twist, (40.0, 2500.0), "\"300 turns/m\"");
-const PACKAGE: Asked =
-    Asked::may("package", "g", "yarn on a full package, net", Kind::Mass, (0.02, 5.0));
+const SPINDLES: Ask =
+    Ask::need("spindles", "k", "spindles at work", Kind::Count, (4.0, 1200.0), "60");
+const SPEED: Ask =
+    Ask::need("speed", "n", "spindle speed", Kind::Frequency, (800.0, 20000.0), "\"5000 rpm\"");
+const TWIST: Ask = Ask::need("twist", "t", "twist", Kind::Twist, (40.0, 2500.0), "\"300 turns/m\"");
+const PACKAGE: Ask =
+    Ask::may("package", "g", "yarn on a full package, net", Kind::Mass, (0.02, 5.0));
 
-const PACKAGE_LENGTH: Asked =
-    Asked::may("package_length", "l_p", "yarn on a full package", Kind::Length, (100.0, 50000.0));
+const PACKAGE_LENGTH: Ask =
+    Ask::may("package_length", "l_p", "yarn on a full package", Kind::Length, (100.0, 50000.0));
 
-pub(super) static RING_FRAME: Machine = Machine {
+pub(super) static RING_FRAME: Job = Job {
     name: "ring_frame_run",
+    module: module_path!(),
     title: "The ring frame at work",
-    asked: &[
+    summary: "The ring frame at work: delivery, lag of the traveller, output, doffs, hours, people.",
+    details: "`full` and `empty` are the diameters of package and tube, for what the traveller lags and the twist as it lies there. Other figures as for `mule_run`.",
+    example: ">>> import hankwise as hw\n\
+>>> frame = hw.mill.ring_frame_run(spindles=100, speed=\"5000 rpm\", twist=\"300 turns/m\",\n\
+...                                count=\"150 tex\", efficiency=\"85 %\", full=\"46 mm\", empty=\"25 mm\")\n\
+>>> frame[\"output\"], frame[\"lag_empty\"]\n\
+(<mass per time: 12.75 kg/h>, <rate per minute: 212.2 /min>)",
+    asks: &[
         SPINDLES,
-        Asked { usual: (3000.0, 20000.0), ..SPEED },
+        Ask { usual: (3000.0, 20000.0), ..SPEED },
         TWIST,
-        Asked::need(
+        Ask::need(
             "count",
             "T",
             "count of the yarn as spun",
@@ -37,10 +43,10 @@ pub(super) static RING_FRAME: Machine = Machine {
             "\"150 tex\"",
         ),
         EFFICIENCY,
-        Asked::may("draft", "D", "draft", Kind::Ratio, (1.1, 50.0)),
-        Asked::may("full", "d₁", "diameter of the full package", Kind::Length, (0.03, 0.2)),
-        Asked::may("empty", "d₂", "diameter of the empty tube", Kind::Length, (0.012, 0.08)),
-        Asked::may("hank", "l", "length of a hank", Kind::Length, (50.0, 20000.0)),
+        Ask::may("draft", "D", "draft", Kind::Ratio, (1.1, 50.0)),
+        Ask::may("full", "d₁", "diameter of the full package", Kind::Length, (0.03, 0.2)),
+        Ask::may("empty", "d₂", "diameter of the empty tube", Kind::Length, (0.012, 0.08)),
+        Ask::may("hank", "l", "length of a hank", Kind::Length, (50.0, 20000.0)),
         MASS,
         WASTE,
         PACKAGE,
@@ -55,14 +61,22 @@ pub(super) static RING_FRAME: Machine = Machine {
     work: ring_frame,
 };
 
-pub(super) static TWISTER: Machine = Machine {
+pub(super) static TWISTER: Job = Job {
     name: "twister_run",
+    module: module_path!(),
     title: "The twister at work",
-    asked: &[
+    summary: "The twister at work: single to feed, output, doffs, packages, hours, people.",
+    details: "`turns` of twist in a revolution are 2 on a two-for-one spindle. `contraction` is on the untwisted length; `count` is that of the folded yarn. A package is told by its net mass (`package`) or `package_length`.",
+    example: ">>> import hankwise as hw\n\
+>>> twister = hw.mill.twister_run(spindles=40, speed=\"2400 rpm\", twist=\"130 turns/m\", ends=2,\n\
+...                               count=\"310 tex\", efficiency=\"80 %\", mass=\"30 kg\", package=\"1.1 kg\")\n\
+>>> twister[\"time\"], twister[\"packages\"], twister[\"rest\"]\n\
+(<time: 2.730 h>, <number: 27>, <mass: 0.3 kg>)",
+    asks: &[
         SPINDLES,
         SPEED,
         TWIST,
-        Asked::need(
+        Ask::need(
             "count",
             "T",
             "count of the folded yarn",
@@ -71,7 +85,7 @@ pub(super) static TWISTER: Machine = Machine {
             "\"300 tex\"",
         ),
         EFFICIENCY,
-        Asked::may(
+        Ask::may(
             "turns",
             "q",
             "turns of twist in a revolution: 2 on a two-for-one spindle",
@@ -79,8 +93,8 @@ pub(super) static TWISTER: Machine = Machine {
             (1.0, 2.0),
         )
         .or(1.0),
-        Asked::may("ends", "n", "ends folded", Kind::Count, (2.0, 12.0)),
-        Asked::may(
+        Ask::may("ends", "n", "ends folded", Kind::Count, (2.0, 12.0)),
+        Ask::may(
             "contraction",
             "c",
             "contraction in folding, on the untwisted length",
@@ -102,15 +116,15 @@ pub(super) static TWISTER: Machine = Machine {
     work: twister,
 };
 
-fn ring_frame(job: &Job<'_, '_>) -> Result<()> {
+fn ring_frame(job: &Work<'_, '_>) -> Result<()> {
     let (spindles, speed): (Count<_>, Frequency<_>) = (job.get("spindles"), job.get("speed"));
     let (twist, count): (Twist<_>, LinearDensity<_>) = (job.get("twist"), job.get("count"));
     let efficiency = job.get("efficiency");
     job.block("Settings");
-    let delivery = mill::delivery_for_twist(speed, Job::plain(1.0), twist);
+    let delivery = mill::delivery_for_twist(speed, Work::plain(1.0), twist);
     let delivery = job.name("delivery", "delivery of a spindle, running", delivery);
     if job.has("draft") {
-        let fed = mill::count_to_feed(count, Job::plain(1.0), Job::plain(0.0), job.get("draft"));
+        let fed = mill::count_to_feed(count, Work::plain(1.0), Work::plain(0.0), job.get("draft"));
         job.name("count_fed", "count of the slubbing or roving", fed);
     }
     job.needs("full", "empty")?;
@@ -148,7 +162,7 @@ fn ring_frame(job: &Job<'_, '_>) -> Result<()> {
     let output = job.name("output", "output", output);
     if job.has("hank") {
         let hanks =
-            mill::hanks_of_spindle(speed, twist, Job::plain(1.0), efficiency, job.get("hank"));
+            mill::hanks_of_spindle(speed, twist, Work::plain(1.0), efficiency, job.get("hank"));
         job.name("hanks", "hanks of a spindle in an hour", hanks);
     }
     finish(job, spindles, output, count, None)
@@ -156,7 +170,7 @@ fn ring_frame(job: &Job<'_, '_>) -> Result<()> {
 
 /// Doffs, the lot, people: what frame and twister have in common.
 fn finish<'t>(
-    job: &Job<'_, 't>,
+    job: &Work<'_, 't>,
     spindles: Count<Worked<'t>>,
     output: MassRate<Worked<'t>>,
     count: LinearDensity<Worked<'t>>,
@@ -183,7 +197,7 @@ fn finish<'t>(
     minding(job, spindles, lot.as_ref())
 }
 
-fn twister<'t>(job: &Job<'_, 't>) -> Result<()> {
+fn twister<'t>(job: &Work<'_, 't>) -> Result<()> {
     let (spindles, speed): (Count<_>, Frequency<_>) = (job.get("spindles"), job.get("speed"));
     let (twist, count): (Twist<_>, LinearDensity<_>) = (job.get("twist"), job.get("count"));
     let turns: Count<_> = job.get("turns");

@@ -1,20 +1,27 @@
 //! Sectional warping.
 
-use super::Machine;
-use super::ask::{Asked, each};
+use super::asks::each;
 use super::common::people;
-use super::job::Job;
 use crate::error::Result;
+use crate::job::{Ask, Job, Work};
 use crate::quantity::print::figure;
 use crate::quantity::{Count, Duration, Kind, Length};
 use crate::{cloth, mill, yarn};
 
-pub(super) static WARPING: Machine = Machine {
+pub(super) static WARPING: Job = Job {
     name: "warping_run",
+    module: module_path!(),
     title: "Warping in sections",
-    asked: &[
-        Asked::need("ends", "N", "ends of the warp", Kind::Count, (10.0, 20000.0), "864"),
-        Asked::need(
+    summary: "Warping in sections: sections, yarn and bobbins for the creel, hours.",
+    details: "`change` is the time for a section beside running, `beaming` the speed of beaming, `set_up` the time to creel, once; no efficiency comes on top.",
+    example: ">>> import hankwise as hw\n\
+>>> warp = hw.mill.warping_run(ends=864, creel=144, length=\"60 m\", speed=\"40 m/min\", change=\"20 min\",\n\
+...                            width=\"36.5 in\")\n\
+>>> warp[\"sections\"], warp[\"ends_set\"].to(\"ends/in\")\n\
+(<number: 6>, <sett: 23.67 threads/in>)",
+    asks: &[
+        Ask::need("ends", "N", "ends of the warp", Kind::Count, (10.0, 20000.0), "864"),
+        Ask::need(
             "creel",
             "b",
             "ends in a section: the bobbins in the creel",
@@ -22,9 +29,9 @@ pub(super) static WARPING: Machine = Machine {
             (4.0, 1000.0),
             "144",
         ),
-        Asked::need("length", "W", "length of the warp", Kind::Length, (2.0, 5000.0), "\"60 m\""),
-        Asked::need("speed", "v", "warping speed", Kind::Speed, (5.0, 800.0), "\"40 m/min\""),
-        Asked::need(
+        Ask::need("length", "W", "length of the warp", Kind::Length, (2.0, 5000.0), "\"60 m\""),
+        Ask::need("speed", "v", "warping speed", Kind::Speed, (5.0, 800.0), "\"40 m/min\""),
+        Ask::need(
             "change",
             "τ_c",
             "time for a section beside running: leasing, tying, mending",
@@ -33,27 +40,21 @@ pub(super) static WARPING: Machine = Machine {
             "\"20 min\"",
         )
         .or_none(),
-        Asked::may("width", "B", "width of the warp", Kind::Length, (0.1, 6.0)),
-        Asked::may("count", "T", "count of the warp", Kind::LinearDensity, (5.0, 2000.0)),
-        Asked::may(
-            "package",
-            "g",
-            "yarn on a bobbin or cone of the creel",
-            Kind::Mass,
-            (0.05, 10.0),
-        ),
-        Asked::may("stretch", "e", "stretch in warping and beaming", Kind::Stretch, (0.0, 0.05))
+        Ask::may("width", "B", "width of the warp", Kind::Length, (0.1, 6.0)),
+        Ask::may("count", "T", "count of the warp", Kind::LinearDensity, (5.0, 2000.0)),
+        Ask::may("package", "g", "yarn on a bobbin or cone of the creel", Kind::Mass, (0.05, 10.0)),
+        Ask::may("stretch", "e", "stretch in warping and beaming", Kind::Stretch, (0.0, 0.05))
             .or_none(),
-        Asked::may("beaming", "v_b", "speed of beaming", Kind::Speed, (1.0, 200.0)),
-        Asked::may("set_up", "τ_s", "time to creel and set up, once", Kind::Duration, (0.1, 16.0)),
-        Asked::may("machines", "k", "warping machines at work", Kind::Count, (1.0, 10.0)).or(1.0),
+        Ask::may("beaming", "v_b", "speed of beaming", Kind::Speed, (1.0, 200.0)),
+        Ask::may("set_up", "τ_s", "time to creel and set up, once", Kind::Duration, (0.1, 16.0)),
+        Ask::may("machines", "k", "warping machines at work", Kind::Count, (1.0, 10.0)).or(1.0),
         each("warping machines that a person minds").broken(),
     ],
     cautions: &["machines"],
     work,
 };
 
-fn work(job: &Job<'_, '_>) -> Result<()> {
+fn work(job: &Work<'_, '_>) -> Result<()> {
     let (ends, creel): (Count<_>, Count<_>) = (job.get("ends"), job.get("creel"));
     let length: Length<_> = job.get("length");
     job.needs("package", "count")?;

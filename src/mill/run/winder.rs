@@ -1,20 +1,27 @@
 //! The winder at work.
 
-use super::Machine;
-use super::ask::{Asked, EFFICIENCY, MASS, WASTE, each};
+use super::asks::{EFFICIENCY, MASS, WASTE, each};
 use super::common::{doffs, lot, people};
-use super::job::Job;
 use crate::error::Result;
+use crate::job::{Ask, Job, Work};
 use crate::quantity::print::figure;
 use crate::quantity::{Count, Duration, Fraction, Kind, LinearDensity, Mass, Speed};
 use crate::{mill, yarn};
 
-pub(super) static WINDER: Machine = Machine {
+pub(super) static WINDER: Job = Job {
     name: "winder_run",
+    module: module_path!(),
     title: "The winder at work",
-    asked: &[
-        Asked::need("drums", "k", "drums at work", Kind::Count, (1.0, 600.0), "12"),
-        Asked::need(
+    summary: "The winder at work: output, time of a cone, whole cones of a lot and what is over, drums, hours.",
+    details: "`package` is the yarn on a full cone, net, `bobbin` what is wound off, `within` the time in which the lot is wanted, `hank` the length of a hank for hanks in an hour.",
+    example: ">>> import hankwise as hw\n\
+>>> winder = hw.mill.winder_run(drums=12, speed=\"300 m/min\", count=\"310 tex\", efficiency=\"70 %\",\n\
+...                             mass=\"30 kg\", package=\"1.2 kg\", within=\"1 h\")\n\
+>>> winder[\"packages\"], winder[\"drums_needed\"]\n\
+(<number: 25>, <number: 8>)",
+    asks: &[
+        Ask::need("drums", "k", "drums at work", Kind::Count, (1.0, 600.0), "12"),
+        Ask::need(
             "speed",
             "v",
             "winding speed of a drum",
@@ -23,7 +30,7 @@ pub(super) static WINDER: Machine = Machine {
             "\"300 m/min\"",
         )
         .memory(),
-        Asked::need(
+        Ask::need(
             "count",
             "T",
             "count of the yarn",
@@ -34,36 +41,24 @@ pub(super) static WINDER: Machine = Machine {
         EFFICIENCY,
         MASS,
         WASTE,
-        Asked::may("package", "g", "yarn on a full cone, net", Kind::Mass, (0.05, 10.0)),
-        Asked::may(
-            "package_length",
-            "l_p",
-            "yarn on a full cone",
-            Kind::Length,
-            (100.0, 100_000.0),
-        ),
-        Asked::may(
+        Ask::may("package", "g", "yarn on a full cone, net", Kind::Mass, (0.05, 10.0)),
+        Ask::may("package_length", "l_p", "yarn on a full cone", Kind::Length, (100.0, 100_000.0)),
+        Ask::may(
             "bobbin",
             "b",
             "yarn on a bobbin or cop that is wound off",
             Kind::Mass,
             (0.02, 2.0),
         ),
-        Asked::may("hank", "l", "length of a hank", Kind::Length, (50.0, 20000.0)),
-        Asked::may(
-            "within",
-            "τ_w",
-            "time in which the lot is wanted",
-            Kind::Duration,
-            (0.5, 500.0),
-        ),
+        Ask::may("hank", "l", "length of a hank", Kind::Length, (50.0, 20000.0)),
+        Ask::may("within", "τ_w", "time in which the lot is wanted", Kind::Duration, (0.5, 500.0)),
         each("drums that a person minds"),
     ],
     cautions: &["machines"],
     work,
 };
 
-fn work(job: &Job<'_, '_>) -> Result<()> {
+fn work(job: &Work<'_, '_>) -> Result<()> {
     let (drums, speed): (Count<_>, Speed<_>) = (job.get("drums"), job.get("speed"));
     let (count, efficiency): (LinearDensity<_>, Fraction<_>) =
         (job.get("count"), job.get("efficiency"));
@@ -84,7 +79,7 @@ fn work(job: &Job<'_, '_>) -> Result<()> {
     };
     if let Some(package) = package {
         let length = yarn::length_of_mass(package, count);
-        let time = yarn::winding_time(length, speed, Job::plain(1.0), efficiency);
+        let time = yarn::winding_time(length, speed, Work::plain(1.0), efficiency);
         job.name("cone_time", "time of a cone", time);
         if job.has("bobbin") {
             let knots = yarn::knots_in_package(package, job.get("bobbin"));

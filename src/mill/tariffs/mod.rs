@@ -2,9 +2,9 @@
 
 mod tell;
 
-use super::said::{Given, Said, find, said};
 use super::{charge_for_mass, charge_for_rejects, yield_of_equal_charge};
 use crate::error::{Error, Result};
+use crate::job::{Ask, Given, place};
 use crate::number::V;
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::{Amount, CostPerMass, Fraction, Kind, Mass, Money, Yield, parse};
@@ -12,16 +12,16 @@ use crate::worked::Worked;
 use tell::{Told, ToldRow};
 
 /// What may be said of a lot and of the tariffs for it.
-static KNOWN: [Said; 9] = [
-    said("greasy", "m", "greasy mass sent in", Kind::Mass),
-    said("per_greasy", "c_g", "tariff for a kilogram sent in", Kind::CostPerMass),
-    said("per_clean", "c_c", "tariff for a kilogram clean", Kind::CostPerMass),
-    said("per_finished", "c_f", "tariff for a kilogram finished", Kind::CostPerMass),
-    said("clean_yield", "y_c", "clean for greasy", Kind::Yield),
-    said("minimum", "k_0", "least charge for a lot", Kind::Money),
-    said("rejects", "r", "share rejected in sorting", Kind::Fraction),
-    said("free_rejects", "r_0", "share of rejects that is put away free", Kind::Fraction),
-    said("per_reject", "c_r", "charge for a kilogram of rejects beyond it", Kind::CostPerMass),
+static KNOWN: [Ask; 9] = [
+    Ask::any("greasy", "m", "greasy mass sent in", Kind::Mass),
+    Ask::any("per_greasy", "c_g", "tariff for a kilogram sent in", Kind::CostPerMass),
+    Ask::any("per_clean", "c_c", "tariff for a kilogram clean", Kind::CostPerMass),
+    Ask::any("per_finished", "c_f", "tariff for a kilogram finished", Kind::CostPerMass),
+    Ask::any("clean_yield", "y_c", "clean for greasy", Kind::Yield),
+    Ask::any("minimum", "k_0", "least charge for a lot", Kind::Money),
+    Ask::any("rejects", "r", "share rejected in sorting", Kind::Fraction),
+    Ask::any("free_rejects", "r_0", "share of rejects that is put away free", Kind::Fraction),
+    Ask::any("per_reject", "c_r", "charge for a kilogram of rejects beyond it", Kind::CostPerMass),
 ];
 
 /// A commission mill's tariffs, for one lot.
@@ -63,11 +63,11 @@ fn ends(n: usize) -> &'static [&'static str] {
 impl Tariffs {
     /// Tariffs of which nothing is known.
     pub fn new() -> Tariffs {
-        Tariffs { given: Given::new(&KNOWN, "a comparison of tariffs"), yields: Vec::new() }
+        Tariffs { given: Given::new("a comparison of tariffs", &KNOWN), yields: Vec::new() }
     }
     /// What may be said of them.
-    pub fn said(name: &str) -> Result<&'static Said> {
-        find(&KNOWN, name, "a comparison of tariffs")
+    pub fn said(name: &str) -> Result<&'static Ask> {
+        Ok(&KNOWN[place(&KNOWN, "a comparison of tariffs", name)?])
     }
     /// Says something of them.
     pub fn set(&mut self, name: &str, amount: Amount, typed: Option<String>) -> Result<()> {

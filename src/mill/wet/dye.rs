@@ -1,8 +1,8 @@
 //! A dye bath for a lot. The recipe is the dyer's.
 
-use crate::asked::{Given, Item, block, item};
 use crate::error::{Error, Result};
 use crate::fibre::{mass_after_change_of_state, mass_at_regain, state_ratio};
+use crate::job::{Ask, Given, block};
 use crate::mill::{
     after_loss, concentration_found, dye_left, dye_mass, liquor_volume, mass_in_liquor,
     stock_volume, water_to_fill,
@@ -18,26 +18,50 @@ use crate::table::{Block, Report};
 use crate::worked::Worked;
 use crate::yarn::count_after_scouring;
 
-static ITEMS: [Item; 13] = [
-    item("mass", "m", Kind::Mass, (0.01, 2000.0), "goods as weighed"),
-    item("regain", "R₁", Kind::Regain, (0.0, 0.4), "their water on the dry fibre"),
-    item(
+static ITEMS: [Ask; 13] = [
+    Ask::plain("mass", "m", "goods as weighed", Kind::Mass, (0.01, 2000.0)),
+    Ask::plain("regain", "R₁", "their water on the dry fibre", Kind::Regain, (0.0, 0.4)),
+    Ask::plain(
         "recipe_regain",
         "R_r",
+        "regain that the recipe's shares are on",
         Kind::Regain,
         (0.0, 0.2),
-        "regain that the recipe's shares are on",
     ),
-    item("depth", "p", Kind::OnFibre, (0.0001, 0.1), "depth: dye on the mass of the goods"),
-    item("strength", "s", Kind::Yield, (0.5, 4.0), "strength of the dye, on the standard"),
-    item("liquor_ratio", "r", Kind::Ratio, (5.0, 60.0), "litres of liquor for a kilogram"),
-    item("stock", "c", Kind::Concentration, (0.5, 100.0), "concentration of the stock solution"),
-    item("wet", "V_g", Kind::Volume, (0.0, 10_000.0), "water in the goods that were wetted out"),
-    item("exhaustion", "E", Kind::Fraction, (0.5, 1.0), "share of the dye on the goods at the end"),
-    item("loss", "w", Kind::Fraction, (0.0, 0.05), "fibre and other matter lost in the bath"),
-    item("regain_after", "R₂", Kind::Regain, (0.0, 0.4), "water on the dry fibre after drying"),
-    item("count", "T₁", Kind::LinearDensity, (5.0, 4000.0), "count before"),
-    item("shrinkage", "s_l", Kind::Shrinkage, (-0.02, 0.15), "shrinkage in length"),
+    Ask::plain("depth", "p", "depth: dye on the mass of the goods", Kind::OnFibre, (0.0001, 0.1)),
+    Ask::plain("strength", "s", "strength of the dye, on the standard", Kind::Yield, (0.5, 4.0)),
+    Ask::plain("liquor_ratio", "r", "litres of liquor for a kilogram", Kind::Ratio, (5.0, 60.0)),
+    Ask::plain(
+        "stock",
+        "c",
+        "concentration of the stock solution",
+        Kind::Concentration,
+        (0.5, 100.0),
+    ),
+    Ask::plain(
+        "wet",
+        "V_g",
+        "water in the goods that were wetted out",
+        Kind::Volume,
+        (0.0, 10_000.0),
+    ),
+    Ask::plain(
+        "exhaustion",
+        "E",
+        "share of the dye on the goods at the end",
+        Kind::Fraction,
+        (0.5, 1.0),
+    ),
+    Ask::plain("loss", "w", "fibre and other matter lost in the bath", Kind::Fraction, (0.0, 0.05)),
+    Ask::plain(
+        "regain_after",
+        "R₂",
+        "water on the dry fibre after drying",
+        Kind::Regain,
+        (0.0, 0.4),
+    ),
+    Ask::plain("count", "T₁", "count before", Kind::LinearDensity, (5.0, 4000.0)),
+    Ask::plain("shrinkage", "s_l", "shrinkage in length", Kind::Shrinkage, (-0.02, 0.15)),
 ];
 
 /// What is added to the bath beside the dye: on the goods, or in the liquor.

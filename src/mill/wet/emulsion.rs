@@ -1,8 +1,8 @@
 //! Oil and water for a lot.
 
-use crate::asked::{Given, Item, block, item};
 use crate::error::{Error, Result};
 use crate::fibre::{fibre_in_mass, mass_in_state, state_ratio};
+use crate::job::{Ask, Given, block};
 use crate::mill::{add_on, emulsion_mass, fat_after_oiling, regain_after_wetting, volume_of_mass};
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{figure, of_kind};
@@ -10,16 +10,16 @@ use crate::quantity::{Amount, Density, Fraction, Kind, Mass, OnFibre, Regain, Vo
 use crate::table::Report;
 use crate::worked::Worked;
 
-static ITEMS: [Item; 9] = [
-    item("fibre", "f", Kind::Mass, (0.1, 10_000.0), "clean dry fibre"),
-    item("mass", "m", Kind::Mass, (0.1, 10_000.0), "wool as weighed"),
-    item("regain", "R₁", Kind::Regain, (0.0, 0.4), "water on clean dry fibre, now"),
-    item("fat", "o₁", Kind::Fraction, (0.0, 0.05), "grease and oil on clean dry fibre, now"),
-    item("vegetable", "v", Kind::Fraction, (0.0, 0.1), "vegetable matter on clean dry fibre"),
-    item("oil", "o", Kind::Fraction, (0.01, 0.12), "oil to put on, on clean dry fibre"),
-    item("wanted", "R₂", Kind::Regain, (0.1, 0.35), "regain wanted after it"),
-    item("density", "ρ", Kind::Density, (0.8, 1.05), "density of the oil"),
-    item("oil_share", "x", Kind::Fraction, (0.1, 1.0), "oil in the emulsion, by mass"),
+static ITEMS: [Ask; 9] = [
+    Ask::plain("fibre", "f", "clean dry fibre", Kind::Mass, (0.1, 10_000.0)),
+    Ask::plain("mass", "m", "wool as weighed", Kind::Mass, (0.1, 10_000.0)),
+    Ask::plain("regain", "R₁", "water on clean dry fibre, now", Kind::Regain, (0.0, 0.4)),
+    Ask::plain("fat", "o₁", "grease and oil on clean dry fibre, now", Kind::Fraction, (0.0, 0.05)),
+    Ask::plain("vegetable", "v", "vegetable matter on clean dry fibre", Kind::Fraction, (0.0, 0.1)),
+    Ask::plain("oil", "o", "oil to put on, on clean dry fibre", Kind::Fraction, (0.01, 0.12)),
+    Ask::plain("wanted", "R₂", "regain wanted after it", Kind::Regain, (0.1, 0.35)),
+    Ask::plain("density", "ρ", "density of the oil", Kind::Density, (0.8, 1.05)),
+    Ask::plain("oil_share", "x", "oil in the emulsion, by mass", Kind::Fraction, (0.1, 1.0)),
 ];
 
 /// What the emulsion for a lot asks for.

@@ -1,8 +1,8 @@
 //! Scour liquor for a lot.
 
-use crate::asked::{Given, Item, block, item};
 use crate::error::{Error, Result};
 use crate::fibre::oven_dry_mass;
+use crate::job::{Ask, Given, block};
 use crate::mill::{left_after_rinses, liquor_carried, liquor_volume, mass_in_liquor};
 use crate::particulars::Particulars;
 use crate::quantity::print::of_kind;
@@ -11,22 +11,28 @@ use crate::quantity::{
 };
 use crate::table::{Block, Report};
 
-static ITEMS: [Item; 9] = [
-    item("mass", "m", Kind::Mass, (0.1, 2000.0), "wool as weighed"),
-    item("regain", "R", Kind::Regain, (0.0, 0.4), "its water on the dry mass"),
-    item("liquor_ratio", "r", Kind::Ratio, (10.0, 60.0), "litres of liquor for a kilogram"),
-    item("soap", "c_s", Kind::Concentration, (0.5, 45.0), "soap or detergent in the liquor"),
-    item("alkali", "c_a", Kind::Concentration, (0.5, 20.0), "alkali in the liquor"),
-    item("pickup", "p", Kind::Regain, (0.4, 3.0), "liquor left on the dry wool by the squeeze"),
-    item("rinses", "n", Kind::Count, (0.0, 6.0), "rinses"),
-    item(
+static ITEMS: [Ask; 9] = [
+    Ask::plain("mass", "m", "wool as weighed", Kind::Mass, (0.1, 2000.0)),
+    Ask::plain("regain", "R", "its water on the dry mass", Kind::Regain, (0.0, 0.4)),
+    Ask::plain("liquor_ratio", "r", "litres of liquor for a kilogram", Kind::Ratio, (10.0, 60.0)),
+    Ask::plain("soap", "c_s", "soap or detergent in the liquor", Kind::Concentration, (0.5, 45.0)),
+    Ask::plain("alkali", "c_a", "alkali in the liquor", Kind::Concentration, (0.5, 20.0)),
+    Ask::plain(
+        "pickup",
+        "p",
+        "liquor left on the dry wool by the squeeze",
+        Kind::Regain,
+        (0.4, 3.0),
+    ),
+    Ask::plain("rinses", "n", "rinses", Kind::Count, (0.0, 6.0)),
+    Ask::plain(
         "rinse_ratio",
         "r_r",
+        "litres of water for a kilogram in a rinse",
         Kind::Ratio,
         (10.0, 60.0),
-        "litres of water for a kilogram in a rinse",
     ),
-    item("temperature", "t", Kind::Temperature, (15.0, 100.0), "temperature of the liquor"),
+    Ask::plain("temperature", "t", "temperature of the liquor", Kind::Temperature, (15.0, 100.0)),
 ];
 
 /// The hottest that sources stay at with alkali, °C.
