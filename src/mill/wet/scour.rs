@@ -7,8 +7,7 @@ use crate::mill::{left_after_rinses, liquor_carried, liquor_volume, mass_in_liqu
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{of_kind, with_unit};
 use crate::quantity::{
-    Amount, Concentration, Count, Density, Kind, Mass, Ratio, Regain, Temperature, Unit, Volume,
-    unit,
+    Amount, Concentration, Density, Kind, Mass, Ratio, Regain, Temperature, Unit, Volume, unit,
 };
 use crate::table::{Block, Report};
 
