@@ -1961,7 +1961,7 @@ layered_share_deviation: _LayeredShareDeviation
 class _LayersForDeviation(Formula):
     """Layers of each component that keep the share within a standard deviation, in whole layers.
 
-    n = round up(2 × p × (1 − p) × c / σ × p × (1 − p) × c / σ)
+    n = round up(2 × p × (1 − p) × c / σ × p × (1 − p) × c / σ − 1e−9)
 
     share: share of the component in the blend
     deviation: standard deviation wanted of the share, from place to place
