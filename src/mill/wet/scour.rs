@@ -12,9 +12,16 @@ use crate::quantity::{
 use crate::table::{Block, Report};
 
 static ITEMS: [Ask; 9] = [
-    Ask::plain("mass", "m", "wool as weighed", Kind::Mass, (0.1, 2000.0)),
+    Ask::need("mass", "m", "wool as weighed", Kind::Mass, (0.1, 2000.0), "\"20 kg\""),
     Ask::plain("regain", "R", "its water on the dry mass", Kind::Regain, (0.0, 0.4)),
-    Ask::plain("liquor_ratio", "r", "litres of liquor for a kilogram", Kind::Ratio, (10.0, 60.0)),
+    Ask::need(
+        "liquor_ratio",
+        "r",
+        "litres of liquor for a kilogram",
+        Kind::Ratio,
+        (10.0, 60.0),
+        "30",
+    ),
     Ask::plain("soap", "c_s", "soap or detergent in the liquor", Kind::Concentration, (0.5, 45.0)),
     Ask::plain("alkali", "c_a", "alkali in the liquor", Kind::Concentration, (0.5, 20.0)),
     Ask::plain(
