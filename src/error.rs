@@ -82,6 +82,7 @@ pub(crate) fn did_you_mean<'a>(
             (strsim::jaro_winkler(&k_low, &word).max(near), k)
         })
         .filter(|(likeness, _)| *likeness > 0.8)
-        .max_by(|a, b| a.0.total_cmp(&b.0))
+        // Of several as near the first: symbols stand before other names.
+        .reduce(|best, next| if next.0 > best.0 { next } else { best })
         .map(|(_, k)| k)
 }

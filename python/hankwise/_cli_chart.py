@@ -14,21 +14,32 @@ from typing import Any
 import hankwise as hw
 
 
-def add(commands: Any, whole: Any) -> None:
+def _from_one(text: str) -> int:
+    """Read how many: a whole number from 1 up."""
+    if not (text.isascii() and text.isdigit() and 0 < int(text) < 2**31):
+        raise argparse.ArgumentTypeError(
+            f"{text} is not possible; write a whole number from 1 up, such as 5"
+        )
+    return int(text)
+
+
+def add(commands: Any) -> None:
     """Add the command to the parser."""
     chart = commands.add_parser(
         "chart", help="a control chart of readings in a CSV file, in the order of its rows"
     )
     chart.add_argument("file", metavar="FILE.csv", help="a column of readings, with a head")
     chart.add_argument("--column", metavar="NAME", help="the column, where there are several")
-    chart.add_argument("--subgroup", type=whole, metavar="N", help="readings in a subgroup")
+    chart.add_argument("--subgroup", type=_from_one, metavar="N", help="readings in a subgroup")
     chart.add_argument(
         "--kind",
         choices=["mean", "range", "deviation", "individuals", "moving range"],
         help="what the points are",
     )
     chart.add_argument("--unit", metavar="UNIT", help="the unit of the readings, such as tex")
-    chart.add_argument("--baseline", type=whole, metavar="N", help="limits from the first N points")
+    chart.add_argument(
+        "--baseline", type=_from_one, metavar="N", help="limits from the first N points"
+    )
     chart.add_argument("--save", metavar="F.svg", help="draw it (.svg, .png, .pdf)")
     chart.add_argument("--json", action="store_true", help="print JSON for other programs")
 

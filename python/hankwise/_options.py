@@ -139,7 +139,7 @@ def _parser() -> argparse.ArgumentParser:
     weave.add_argument("--weft", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
     weave.add_argument("--json", action="store_true", help="print JSON for other programs")
 
-    _cli_chart.add(commands, _whole)
+    _cli_chart.add(commands)
 
     formula = commands.add_parser(
         "formula", parents=[own], help="the answer of a formula with its working, or its card"

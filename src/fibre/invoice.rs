@@ -14,7 +14,7 @@ use crate::table::{Block, Report};
 use crate::worked::Worked;
 
 static ITEMS: [Ask; 6] = [
-    Ask::plain("mass", "m", "mass on the scale", Kind::Mass, (0.01, 50_000.0)),
+    Ask::need("mass", "m", "mass on the scale", Kind::Mass, (0.01, 50_000.0), "\"500 kg\""),
     Ask::plain("sample", "m_s", "sample as taken", Kind::Mass, (0.001, 10.0)),
     Ask::plain("dry", "d", "sample, oven-dry", Kind::Mass, (0.001, 10.0)),
     Ask::plain("regain", "R", "regain found", Kind::Regain, (0.0, 0.4)),

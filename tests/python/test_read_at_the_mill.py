@@ -148,3 +148,70 @@ def test_the_indices_of_capability_carry_their_symbols():
     said = one_line(hw.quality.capability(SKEINS, 4.8, 5.4))
     assert "C_p, P_p: in the middle" in said
     assert "C_pk, P_pk: as it stands" in said
+
+
+def test_a_hank_may_be_asked_for_by_its_length():
+    reel = hw.mill.reel_run(
+        reel="1.5 m",
+        positions=20,
+        speed="110 rpm",
+        change="6 min",
+        count="310 tex",
+        length="330 m",
+        shrinkage="5 %",
+        mass="17 kg",
+    )
+    # 330/0.95/1.5 = 231.6 turns, so 232: 348 m of 310 tex are 107.88 g, 157 of them in 17 kg.
+    assert reel["turns_set"].number("") == 232
+    assert reel["hank_mass"].number("g") == pytest.approx(107.88)
+    assert reel["hanks_made"].number("") == 157
+    with pytest.raises(hw.NotationError, match="shrinkage"):
+        hw.mill.reel_run(
+            reel="1.5 m",
+            positions=20,
+            speed="110 rpm",
+            change="6 min",
+            count="310 tex",
+            turns=232,
+            shrinkage="5 %",
+        )
+
+
+def test_an_inch_mill_reads_inches_pounds_and_ounces_for_a_square_yard():
+    mule = one_line(
+        hw.mill.mule_run(
+            spindles=120,
+            travel="72 in",
+            cycle="22.5 s",
+            count="12 YSW",
+            efficiency="85 %",
+            draft=1.4,
+        )
+    )
+    assert "yarn wound in a draw 72 in" in mule
+    # 72/1.4
+    assert "slubbing to deliver in a draw 51.43 in" in mule
+    card = hw.mill.card_run(
+        lot="65 lb", slubbing="8 YSW", ends=92, edge_ends=4, speed="18 yd/min", width="60 in"
+    )
+    # 96 ends of 1/2048 lb for a yard, side by side over 60 in, in ounces for a square yard.
+    ounces = 96 / (8 * 256) * 16 / (60 / 36)
+    assert f"web, as it leaves the card {ounces:.4g} oz/yd²" in one_line(card)
+    # 92 ends × 18 yd/min, in pounds.
+    assert f"{92 * 18 * 60 / (8 * 256):.2f} lb/h" in one_line(card)
+
+
+def test_a_lot_that_pays_nothing_is_told_without_a_figure_of_the_computer():
+    card = str(hw.formulas["break_even_lot"])
+    assert "e-308" not in card
+    assert "if 0 < g" in card
+    assert hw.mill.break_even_lot(fixed="120", margin="6 /kg").number("kg") == 20
+    with pytest.raises(hw.RangeError):
+        hw.mill.break_even_lot(fixed="120", margin="0 /kg")
+
+
+def test_the_handbook_has_what_a_woollen_card_does_and_says_whence():
+    table = hw.handbook["machine_figures"]
+    said = [line for line in str(table).splitlines() if line.strip().startswith("woollen card")]
+    assert len(said) == 5
+    assert all("memory" in line for line in said)

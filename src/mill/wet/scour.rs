@@ -7,15 +7,21 @@ use crate::mill::{left_after_rinses, liquor_carried, liquor_volume, mass_in_liqu
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{of_kind, with_unit};
 use crate::quantity::{
-    Amount, Concentration, Count, Density, Kind, Mass, Ratio, Regain, Temperature, Unit, Volume,
-    unit,
+    Amount, Concentration, Density, Kind, Mass, Ratio, Regain, Temperature, Unit, Volume, unit,
 };
 use crate::table::{Block, Report};
 
 static ITEMS: [Ask; 9] = [
-    Ask::plain("mass", "m", "wool as weighed", Kind::Mass, (0.1, 2000.0)),
+    Ask::need("mass", "m", "wool as weighed", Kind::Mass, (0.1, 2000.0), "\"20 kg\""),
     Ask::plain("regain", "R", "its water on the dry mass", Kind::Regain, (0.0, 0.4)),
-    Ask::plain("liquor_ratio", "r", "litres of liquor for a kilogram", Kind::Ratio, (10.0, 60.0)),
+    Ask::need(
+        "liquor_ratio",
+        "r",
+        "litres of liquor for a kilogram",
+        Kind::Ratio,
+        (10.0, 60.0),
+        "30",
+    ),
     Ask::plain("soap", "c_s", "soap or detergent in the liquor", Kind::Concentration, (0.5, 45.0)),
     Ask::plain("alkali", "c_a", "alkali in the liquor", Kind::Concentration, (0.5, 20.0)),
     Ask::plain(

@@ -241,7 +241,9 @@ fn whole_subgroups(sample: &Sample, n: usize) -> Result<Vec<&[f64]>> {
     let over = readings % n;
     if over != 0 && readings > n {
         // The size nearest to the one asked for that leaves none over.
-        let fits = (2..=readings / 2).filter(|k| readings % k == 0).min_by_key(|k| k.abs_diff(n));
+        let fits = (2..=readings / 2)
+            .filter(|k| readings.is_multiple_of(*k))
+            .min_by_key(|k| k.abs_diff(n));
         let or = fits.map_or_else(String::new, |k| format!(", or write subgroup={k}"));
         let over = match over {
             1 => "1 is over; leave the last out".to_owned(),
