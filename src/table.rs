@@ -80,8 +80,10 @@ impl Report {
                     for (cell, (_, align)) in row.iter().zip(&block.columns) {
                         let _ = write!(
                             out,
-                            "<td style=\"text-align:{};padding:0 0.6em;white-space:pre-wrap\">{}</td>",
+                            "<td style=\"text-align:{};padding:0 0.6em;white-space:{}\">{}</td>",
                             align.css(),
+                            // A figure stays with its unit.
+                            if *align == Align::Right { "nowrap" } else { "pre-wrap" },
                             escape(cell)
                         );
                     }

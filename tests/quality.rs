@@ -145,3 +145,35 @@ fn neighbours_tell_an_outlier_from_a_drift() {
     let apart = of(vec![99.5, 105.0, 95.0, 100.5]);
     assert_eq!(apart, [Finding::Outlier { at: 1 }, Finding::Outlier { at: 2 }]);
 }
+
+/// A reading far outside beside a run that lasts without it is an outlier and a drift.
+#[test]
+fn an_outlier_beside_a_drift_is_told_apart() {
+    let of = |values: Vec<f64>| {
+        let mut asked = Asked::new(Points::Individuals, 1);
+        (asked.centre, asked.sigma) = (Some(100.0), Some(1.0));
+        Chart::new(sample(values), asked).unwrap().findings
+    };
+    let mut values = vec![99.5, 106.0];
+    values.extend(std::iter::repeat_n(100.6, RUN));
+    let drift = Finding::Drift { from: 2, to: 1 + RUN, above: true };
+    assert_eq!(of(values.clone()), [drift, Finding::Outlier { at: 1 }]);
+    // On the other end too; the level after both is where it was.
+    values.extend([106.0, 99.5]);
+    assert_eq!(of(values), [drift, Finding::Outlier { at: 1 }, Finding::Outlier { at: 2 + RUN }]);
+}
+
+/// Limits from the first readings do not look at the next one, however far off it is.
+#[test]
+fn a_baseline_keeps_to_itself() {
+    let steady: Vec<f64> = (0..12).map(|k| 200.0 + f64::from(k % 3)).collect();
+    let mut asked = Asked::new(Points::Individuals, 1);
+    asked.baseline = Some(12);
+    let followed = |next: f64| {
+        let values = [&steady[..], &[next, 201.0]].concat();
+        Chart::new(sample(values), asked.clone()).unwrap().limits
+    };
+    assert_eq!(followed(230.0), followed(201.0));
+    let alone = Chart::new(sample(steady.clone()), Asked::new(Points::Individuals, 1)).unwrap();
+    assert_eq!(followed(230.0), alone.limits);
+}

@@ -8,7 +8,7 @@ use hankwise::quantity;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
-use crate::errors::raise;
+use crate::errors::{NotationError, raise};
 use crate::inputs::whole;
 use crate::quality::Readings;
 use crate::quantity::Quantity;
@@ -59,7 +59,13 @@ pub(crate) fn chart(
         None if size.is_some_and(|n| n > 1) => Kind::Mean,
         None => Kind::Individuals,
     };
-    let size = size.unwrap_or(if kind.is_single() { 1 } else { 5 });
+    if size.is_none() && !kind.is_single() {
+        return Err(NotationError::new_err(format!(
+            "{NAME}: a chart of subgroups wants their size; write subgroup=5, as many as were taken \
+             together"
+        )));
+    }
+    let size = size.unwrap_or(1);
     let figure = |value: Option<Bound<'_, PyAny>>, name: &str| {
         value.map(|v| readings.figure(&v, NAME, name)).transpose()
     };

@@ -147,6 +147,7 @@ pub fn single_from_slubbing<N: Number>(
     result = "n",
     sources = ["Nasmith 1890"],
     limits = ["all turns of one draw, during the draft and at the head together"],
+    cautions = ["mule", "wheels"],
     slips = ["dividing by the travel instead of the length wound", "forgetting the turns that coil the yarn to the tip"]
 )]
 pub fn turns_per_draw<N: Number>(
@@ -244,6 +245,7 @@ pub fn twist_wheel<N: Number>(
     result = "t",
     sources = ["Nasmith 1890"],
     limits = ["over-end unwinding later adds or takes one turn for each coil"],
+    cautions = ["mule"],
     slips = ["dividing by the travel instead of the length wound"]
 )]
 pub fn mule_twist<N: Number>(

@@ -57,6 +57,7 @@ pub fn volume_of_mass<N: Number>(
     result = "E",
     sources = ["definition"],
     limits = ["by mass; emulsifier counted with the water"],
+    cautions = ["oil"],
     slips = ["taking parts of oil to water for a share of the whole: one to two is a third"]
 )]
 pub fn emulsion_mass<N: Number>(

@@ -146,7 +146,7 @@ pub(super) fn tell<'t>(desk: &Desk<'t>, told: &Told<'_, '_, 't>) -> Report {
         }
         Block { title: title.to_owned(), columns, rows, ..Block::default() }
     };
-    for caution in ["hot liquor", "machines"] {
+    for caution in ["hot liquor", "steam", "machines"] {
         desk.beware(caution);
     }
     let blocks = [block("the cloth, stage by stage", false), block("the yarn in it", true)];

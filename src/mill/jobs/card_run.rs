@@ -54,7 +54,7 @@ pub(crate) static CARD_RUN: Job = Job {
         waste("strips", "w_s", "strips fettled from the clothing"),
         waste("fly", "w_f", "fly"),
         waste("burr", "w_b", "fibre thrown out with burr and seed"),
-        waste("loss", "w", "loss that is not split by place"),
+        waste("loss", "w_o", "loss that is not split by place"),
         Ask::may("held_up", "h", "clean dry fibre in the running card", Kind::Mass, (0.0, 10.0))
             .or(0.0),
         Ask::may(

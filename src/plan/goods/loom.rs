@@ -28,7 +28,7 @@ pub(in crate::plan) struct Loom {
 
 /// What can do harm at the loom and after it.
 pub(in crate::plan) const CAUTIONS: [(&str, &[&str]); 2] =
-    [("loom", &["loom"]), ("finish", &["hot liquor", "machines"])];
+    [("loom", &["loom"]), ("finish", &["hot liquor", "steam", "machines"])];
 
 const fn share(
     key: &'static str,

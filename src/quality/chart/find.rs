@@ -21,7 +21,8 @@ pub enum Finding {
     },
 }
 
-/// Finds outliers and drifts. A drift is eight points in a row on one side of the centre, or two or
+/// Finds outliers and drifts. A point outside at the end of a run, the next of it within, is an outlier of
+/// its own and no part of the run. A drift is eight points in a row on one side of the centre, or two or
 /// more neighbours outside on one side; where it is found, the points of it are no outliers. Where
 /// neighbouring points share a reading, one that stands apart puts two of them outside: that pair is
 /// one outlier, at the first of them.
@@ -36,7 +37,20 @@ pub(super) fn findings(
     let mut found = Vec::new();
     let mut from = 0;
     for run in points.chunk_by(|a, b| side(*a) == side(*b)) {
+        let (whole, at) = (run, from);
         let apart = side(run[0]).is_ne();
+        let alone =
+            |edge: f64, next: Option<&f64>| !shared && out(edge) && next.is_some_and(|x| !out(*x));
+        let mut edges = Vec::new();
+        let mut run = run;
+        if apart && run.len() > RUN && alone(run[0], run.get(1)) {
+            edges.push(Finding::Outlier { at: from });
+            (run, from) = (&run[1..], from + 1);
+        }
+        if apart && run.len() > RUN && alone(run[run.len() - 1], run.get(run.len() - 2)) {
+            run = &run[..run.len() - 1];
+            edges.push(Finding::Outlier { at: from + run.len() });
+        }
         let outside = run.iter().filter(|x| out(**x)).count();
         // Two outside with others between them on the same side still say one thing.
         let together = if shared { 3 } else { 2 };
@@ -48,7 +62,8 @@ pub(super) fn findings(
             let first = |k: &usize| out(run[*k]) && !(shared && *k > 0 && out(run[*k - 1]));
             found.extend((0..run.len()).filter(first).map(|k| Finding::Outlier { at: from + k }));
         }
-        from += run.len();
+        found.append(&mut edges);
+        from = at + whole.len();
     }
     found
 }

@@ -152,7 +152,10 @@ impl Chart {
         } else {
             groups.iter().map(|g| sd(g)).collect()
         };
-        let base = asked.base(means.len().min(spreads.len()))?;
+        let base =
+            asked.base(if kind == Kind::MovingRange { spreads.len() } else { means.len() })?;
+        // Of single readings, the first b have b − 1 neighbours' ranges among them.
+        let spread_base = if kind == Kind::Individuals { base - 1 } else { base };
         let spread = match asked.sigma {
             Some(sigma) if sigma > 0.0 && sigma.is_finite() => sigma * unbiased,
             Some(_) => {
@@ -161,7 +164,7 @@ impl Chart {
                      known",
                 ));
             }
-            None => mean(&spreads[..base]),
+            None => mean(&spreads[..spread_base]),
         };
         if spread <= 0.0 {
             return Err(Error::range(
@@ -175,9 +178,7 @@ impl Chart {
             let limits = symbols.map(|s| spread_limit(reading, factor(s)).value());
             (spreads, spread, limits)
         } else {
-            let of = if kind == Kind::Individuals { means.len() } else { base };
-            let from = if asked.baseline.is_some() { base.min(of) } else { of };
-            let centre = asked.centre.unwrap_or_else(|| mean(&means[..from]));
+            let centre = asked.centre.unwrap_or_else(|| mean(&means[..base]));
             let width = factor(match kind {
                 Kind::Individuals => "E2",
                 _ if by_range => "A2",
