@@ -343,7 +343,7 @@ impl LotCost {
         }
         let mut report = self.cost.report();
         report.blocks.drain(..1);
-        Ok(Table::showing(PyList::new(py, rows)?, &report))
+        Ok(Table::showing(PyList::new(py, rows)?, report))
     }
     /// What the goods cost: pieces, joint and own cost, cost and price of a piece.
     #[getter]
@@ -363,7 +363,7 @@ impl LotCost {
         }
         let mut report = self.cost.report();
         report.blocks.truncate(1);
-        Ok(Table::showing(PyList::new(py, rows)?, &report))
+        Ok(Table::showing(PyList::new(py, rows)?, report))
     }
     /// Hours of people by machine, where people were given.
     #[getter]
