@@ -42,6 +42,12 @@ impl Error {
     pub fn plan(message: impl Into<String>) -> Self {
         Error { kind: ErrorKind::Plan, message: message.into() }
     }
+    /// A name that is none of those known.
+    pub fn no_such(name: &str, known: &[&str]) -> Self {
+        let near = did_you_mean(name, known.iter().copied())
+            .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
+        Error::notation(format!("there is no '{name}'{near}; there are {}", known.join(", ")))
+    }
     /// What kind of thing went wrong.
     pub fn kind(&self) -> ErrorKind {
         self.kind
@@ -76,6 +82,7 @@ pub(crate) fn did_you_mean<'a>(
             (strsim::jaro_winkler(&k_low, &word).max(near), k)
         })
         .filter(|(likeness, _)| *likeness > 0.8)
-        .max_by(|a, b| a.0.total_cmp(&b.0))
+        // Of several as near the first: symbols stand before other names.
+        .reduce(|best, next| if next.0 > best.0 { next } else { best })
         .map(|(_, k)| k)
 }

@@ -18,6 +18,7 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 from hankwise import plan
 from hankwise._catalogue import formulas
 from hankwise._hankwise import (
+    Balance,
     BallBand,
     Capability,
     ChangeWheel,
@@ -31,6 +32,7 @@ from hankwise._hankwise import (
     HankwiseError,
     Job,
     Layers,
+    LotCost,
     Needed,
     NotationError,
     Particulars,
@@ -49,6 +51,7 @@ from hankwise._hankwise import (
     Table,
     UnitError,
     Weave,
+    Week,
     WoolGrade,
     Working,
     Wraps,
@@ -68,6 +71,7 @@ from hankwise._hankwise import (
 )
 
 __all__ = [
+    "Balance",
     "BallBand",
     "Capability",
     "ChangeWheel",
@@ -81,6 +85,7 @@ __all__ = [
     "HankwiseError",
     "Job",
     "Layers",
+    "LotCost",
     "Needed",
     "NotationError",
     "Particulars",
@@ -99,6 +104,7 @@ __all__ = [
     "Table",
     "UnitError",
     "Weave",
+    "Week",
     "WoolGrade",
     "Working",
     "Wraps",

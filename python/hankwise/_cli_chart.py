@@ -4,7 +4,9 @@ from __future__ import annotations
 
 import argparse
 import csv
+import io
 import json
+import math
 import sys
 from pathlib import Path
 from typing import Any
@@ -12,32 +14,45 @@ from typing import Any
 import hankwise as hw
 
 
-def add(commands: Any, whole: Any) -> None:
+def _from_one(text: str) -> int:
+    """Read how many: a whole number from 1 up."""
+    if not (text.isascii() and text.isdigit() and 0 < int(text) < 2**31):
+        raise argparse.ArgumentTypeError(
+            f"{text} is not possible; write a whole number from 1 up, such as 5"
+        )
+    return int(text)
+
+
+def add(commands: Any) -> None:
     """Add the command to the parser."""
     chart = commands.add_parser(
         "chart", help="a control chart of readings in a CSV file, in the order of its rows"
     )
     chart.add_argument("file", metavar="FILE.csv", help="a column of readings, with a head")
     chart.add_argument("--column", metavar="NAME", help="the column, where there are several")
-    chart.add_argument("--subgroup", type=whole, metavar="N", help="readings in a subgroup")
+    chart.add_argument("--subgroup", type=_from_one, metavar="N", help="readings in a subgroup")
     chart.add_argument(
         "--kind",
         choices=["mean", "range", "deviation", "individuals", "moving range"],
         help="what the points are",
     )
     chart.add_argument("--unit", metavar="UNIT", help="the unit of the readings, such as tex")
-    chart.add_argument("--baseline", type=whole, metavar="N", help="limits from the first N points")
+    chart.add_argument(
+        "--baseline", type=_from_one, metavar="N", help="limits from the first N points"
+    )
     chart.add_argument("--save", metavar="F.svg", help="draw it (.svg, .png, .pdf)")
     chart.add_argument("--json", action="store_true", help="print JSON for other programs")
 
 
 def _column(path: Path, name: str | None) -> list[float]:
     """Read the figures of a column; says where one cannot be read."""
-    with path.open(encoding="utf-8-sig", newline="") as file:
-        rows = [row for row in csv.reader(file) if any(cell.strip() for cell in row)]
+    rows = _rows(path)
     if len(rows) < 2:
         raise hw.NotationError(f"{path}: a head and readings below it are wanted")
-    heads = [head.strip() for head in rows[0]]
+    heads = [head.strip() for head in rows[0][1]]
+    # A comma at the end of each line makes no column.
+    while len(heads) > 1 and not heads[-1]:
+        heads.pop()
     if name is None:
         if len(heads) > 1:
             raise hw.NotationError(
@@ -46,17 +61,19 @@ def _column(path: Path, name: str | None) -> list[float]:
         name = heads[0]
     if name not in heads:
         raise hw.NotationError(f"{path} has no column '{name}'; it has {', '.join(heads)}")
+    if heads.count(name) > 1:
+        raise hw.NotationError(f"{path} has several columns '{name}'; give each a name of its own")
     place = heads.index(name)
     values = []
-    for number, row in enumerate(rows[1:], start=2):
-        cell = row[place].strip() if place < len(row) else ""
-        try:
-            values.append(float(cell))
-        except ValueError:
-            more = "; does the file have a head?" if number == 2 else ""
+    for number, row in rows[1:]:
+        # A comma within a figure would make two of it, and the first would be taken for all.
+        if any(cell.strip() for cell in row[len(heads) :]):
             raise hw.NotationError(
-                f"{path}, row {number}, {name}: '{cell}' is no figure{more}"
-            ) from None
+                f"{path}, row {number}: it has more columns than the head; write the decimal mark "
+                "as a point, and thousands without a comma"
+            )
+        cell = row[place].strip() if place < len(row) else ""
+        values.append(_figure(cell, f"{path}, row {number}, {name}"))
     try:
         float(name)
     except ValueError:
@@ -64,6 +81,43 @@ def _column(path: Path, name: str | None) -> list[float]:
     raise hw.NotationError(
         f"{path}: '{name}' stands where the head should be; write the name of the column above"
     )
+
+
+def _rows(path: Path) -> list[tuple[int, list[str]]]:
+    """Give the lines that are not empty, each with its number, parted as the first one is."""
+    try:
+        text = path.read_text(encoding="utf-8-sig")
+    except UnicodeDecodeError:
+        raise hw.NotationError(f"{path} is no text in UTF-8; save it as CSV UTF-8") from None
+    except OSError as error:
+        raise hw.NotationError(f"{path} cannot be read: {error.strerror}") from None
+    head = next((line for line in text.splitlines() if line.strip()), "")
+    parts = next((mark for mark in ";\t" if mark in head and "," not in head), ",")
+    reader = csv.reader(io.StringIO(text, newline=""), delimiter=parts)
+    try:
+        return [(reader.line_num, row) for row in reader if any(cell.strip() for cell in row)]
+    except csv.Error as error:
+        raise hw.NotationError(f"{path} is no CSV file: {error}") from None
+
+
+def _figure(cell: str, place: str) -> float:
+    """Read a figure; says what to write where there is none."""
+    try:
+        value = float(cell)
+    except ValueError:
+        value = math.nan
+    if math.isfinite(value) and "_" not in cell:
+        return value
+    number, *unit = cell.split()[:2] or [""]
+    if not cell or cell.lower() == "nan":
+        more = "leave the row out, or write what was read"
+    elif "," in cell:
+        more = "write the decimal mark as a point, and thousands without a comma"
+    elif unit and number.replace(".", "", 1).isdigit():
+        more = f"write the number alone, and its unit as --unit {unit[0]}"
+    else:
+        more = "write a number such as 150.5"
+    raise hw.NotationError(f"{place}: '{cell}' is no figure; {more}")
 
 
 def run(args: argparse.Namespace) -> None:

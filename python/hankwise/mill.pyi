@@ -1961,7 +1961,7 @@ layered_share_deviation: _LayeredShareDeviation
 class _LayersForDeviation(Formula):
     """Layers of each component that keep the share within a standard deviation, in whole layers.
 
-    n = round up(2 × p × (1 − p) × c / σ × p × (1 − p) × c / σ)
+    n = round up(2 × p × (1 − p) × c / σ × p × (1 − p) × c / σ − 1e−9)
 
     share: share of the component in the blend
     deviation: standard deviation wanted of the share, from place to place
@@ -5182,6 +5182,8 @@ class _ReelRunJob(Job):
     change: time between doffs: tying, lacing, taking off, piecing up
     count: count of the yarn at the reel
     hank: mass of a hank, at the reel
+    length: yarn in the finished hank
+    shrinkage: shrinkage of the hank in scouring
     turns: turns of a hank
     mass: yarn to reel, good
     hanks: hanks to reel
@@ -5199,6 +5201,8 @@ class _ReelRunJob(Job):
         change: _Measure,
         count: _Measure,
         hank: _Measure | None = None,
+        length: _Measure | None = None,
+        shrinkage: _Plain | None = None,
         turns: _Plain | None = None,
         mass: _Measure | None = None,
         hanks: _Plain | None = None,

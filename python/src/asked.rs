@@ -12,7 +12,7 @@ pub(crate) fn read(
     mut asked: Given,
     of: &str,
     given: Option<&Bound<'_, PyDict>>,
-    apart: &[&str],
+    apart: &[&'static str],
 ) -> PyResult<Given> {
     for (name, value) in given.into_iter().flat_map(pyo3::types::PyDictMethods::iter) {
         let name: String = name.extract()?;
@@ -20,6 +20,11 @@ pub(crate) fn read(
             continue;
         }
         let located = |e: hankwise::Error| raise(&e.at(of));
+        // What is read elsewhere may be given too.
+        let known: Vec<&str> = asked.names().chain(apart.iter().copied()).collect();
+        if !known.contains(&name.as_str()) {
+            return Err(located(hankwise::Error::no_such(&name, &known)));
+        }
         let kind = asked.kind(&name).map_err(located)?;
         let (amount, typed) =
             one_figure(&value, kind).map_err(|e| locate(value.py(), of, &name, e))?;

@@ -51,7 +51,9 @@ pub(crate) fn no_numbers(value: &Bound<'_, PyAny>) -> PyErr {
 
 /// What was given, as Python shows it, cut short.
 pub(crate) fn shown(value: &Bound<'_, PyAny>) -> String {
-    let mut shown = value.repr().map_or_else(|_| String::new(), |r| r.to_string());
+    let shown = value.repr().map_or_else(|_| String::new(), |r| r.to_string());
+    // A Series or a table would break the line.
+    let mut shown = shown.split_whitespace().collect::<Vec<_>>().join(" ");
     if let Some((end, _)) = shown.char_indices().nth(60) {
         shown.truncate(end);
         shown.push('…');

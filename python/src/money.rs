@@ -34,12 +34,16 @@ pub(crate) fn named<'py>(
         return Err(wrong());
     }
     let mut all = Vec::new();
-    for item in given.try_iter()? {
+    for (place, item) in given.try_iter()?.enumerate() {
         let item = item?.cast_into::<PyDict>().map_err(|_| wrong())?.copy()?;
-        let name = item.get_item("name")?.ok_or_else(wrong)?;
+        let Some(name) = item.get_item("name")?.and_then(|n| n.cast_into::<PyString>().ok()) else {
+            return Err(NotationError::new_err(format!(
+                "{of}, {what}: the name of number {} is missing; write it like {example}",
+                place + 1
+            )));
+        };
         item.del_item("name")?;
-        let name = name.cast::<PyString>().map_err(|_| wrong())?.to_string();
-        all.push((name, item));
+        all.push((name.to_string(), item));
     }
     Ok(all)
 }
@@ -130,7 +134,12 @@ fn by_name(
         )));
     };
     let one = |(name, figure): (Bound<'_, PyAny>, Bound<'_, PyAny>)| {
-        let name: String = name.extract()?;
+        let name: String = name.extract().map_err(|_| {
+            NotationError::new_err(format!(
+                "{of}, {what}: a name is wanted, such as 'card', not {}",
+                crate::columns::shown(&name)
+            ))
+        })?;
         let figure = one_figure(&figure, kind)
             .map_err(|e| locate(value.py(), of, &format!("{what}, {name}"), e))?;
         Ok((name, figure))
@@ -210,10 +219,30 @@ pub(crate) struct Balance {
 /// (True, 0.010892971)
 #[pyfunction]
 #[pyo3(signature = (into, out), text_signature = "(into, out)")]
-pub(crate) fn balance(into: &str, out: Vec<String>) -> PyResult<Balance> {
+pub(crate) fn balance(into: &Bound<'_, PyAny>, out: &Bound<'_, PyAny>) -> PyResult<Balance> {
+    // One thing that came out may stand alone.
+    let out =
+        if is_row(out) { out.try_iter()?.collect::<PyResult<_>>()? } else { vec![out.clone()] };
+    let into = written(into, "into")?;
+    let out = out.iter().map(|one| written(one, "out")).collect::<PyResult<Vec<_>>>()?;
     let out: Vec<&str> = out.iter().map(String::as_str).collect();
-    let balance = mill::balance(into, &out).map_err(|e| raise(&e.at("balance")))?;
+    let balance = mill::balance(&into, &out).map_err(|e| raise(&e.at("balance")))?;
     Ok(Balance { balance })
+}
+
+/// A mass as it was written down; a number has lost how finely it was weighed.
+fn written(value: &Bound<'_, PyAny>, name: &str) -> PyResult<String> {
+    if let Ok(text) = value.cast::<PyString>() {
+        return Ok(text.to_string_lossy().into_owned());
+    }
+    let typed = value.cast::<Quantity>().ok().and_then(|q| q.get().text.clone());
+    typed.ok_or_else(|| {
+        NotationError::new_err(format!(
+            "balance, {name}: a mass is wanted as it was written down, such as '673 g', for its last \
+             digit says how finely it was weighed; not {}",
+            crate::columns::shown(value)
+        ))
+    })
 }
 
 /// Kilograms without the noise of binary arithmetic below a microgram.

@@ -36,16 +36,23 @@ impl Particulars {
 
 #[pymethods]
 impl Particulars {
-    fn __getitem__(&self, py: Python<'_>, name: &str) -> PyResult<Quantity> {
-        let figure = self.inner.find(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
+    fn __getitem__(&self, py: Python<'_>, name: &Bound<'_, PyAny>) -> PyResult<Quantity> {
+        let Ok(name) = name.extract::<String>() else {
+            return Err(PyKeyError::new_err(format!(
+                "a figure is asked for by its name, such as '{}', not {}",
+                self.inner.figures().first().map_or("", |f| f.name.as_str()),
+                crate::columns::shown(name)
+            )));
+        };
+        let figure = self.inner.find(&name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
         let unit = base_unit(figure.kind);
         Ok(Quantity::scalar(py, unit.from_base(figure.value), unit, figure.kind))
     }
     fn __len__(&self) -> usize {
         self.inner.figures().len()
     }
-    fn __contains__(&self, name: &str) -> bool {
-        self.inner.find(name).is_ok()
+    fn __contains__(&self, name: &Bound<'_, PyAny>) -> bool {
+        name.extract::<String>().is_ok_and(|name| self.inner.find(&name).is_ok())
     }
     fn __iter__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyIterator>> {
         self.keys().into_pyobject(py)?.try_iter()

@@ -7,7 +7,7 @@ use pyo3::types::{PyDict, PyList, PyString};
 
 use crate::call::warn;
 use crate::columns::Figures;
-use crate::errors::{NotationError, raise};
+use crate::errors::{NotationError, UnitError, raise};
 use crate::inputs::{base_unit, is_row, locate, members, single, whole};
 use crate::quantity::Quantity;
 use crate::result::Table;
@@ -34,13 +34,17 @@ impl Readings {
                 kind,
             });
         }
+        if value.getattr("ndim").is_ok_and(|n| n.extract::<usize>().is_ok_and(|n| n > 1)) {
+            return Err(a_table());
+        }
         if !is_row(value) {
             return Err(NotationError::new_err(format!(
                 "several readings in a row are wanted, such as hankwise.q([98, 102, 101], 'tex'), not {}",
                 crate::columns::shown(value)
             )));
         }
-        let row = if value.hasattr("dtype")? {
+        // An array or a Series of numbers is read as a whole; one of texts as a list of them.
+        let row = if value.hasattr("dtype")? && !holds_texts(value) {
             None
         } else {
             Some(members(value, "values", Kind::Reading)?)
@@ -61,7 +65,12 @@ impl Readings {
         let (unit, kind) = (first.unit, first.kind);
         let values = row
             .iter()
-            .map(|one| Ok(unit.from_base(single(one, "reading", "each", kind)?.base())))
+            .enumerate()
+            .map(|(k, one)| {
+                let read = crate::inputs::one_figure(one, kind)
+                    .map_err(|e| locate(value.py(), "reading", &(k + 1).to_string(), e))?;
+                Ok(unit.from_base(read.0.base()))
+            })
             .collect::<PyResult<_>>()?;
         Ok(Readings { values, unit, kind })
     }
@@ -80,8 +89,32 @@ impl Readings {
         if let Some(x) = crate::columns::scalar(value).filter(|_| self.unit.symbol.is_empty()) {
             return Ok(x);
         }
+        if self.kind == Kind::Reading
+            && let Ok(said) = crate::make::q(value, None)
+            && !said.unit.symbol.is_empty()
+        {
+            return Err(UnitError::new_err(format!(
+                "{function}, {name}: it has a unit, {0}, and the readings have none; write theirs too, \
+                 such as values=hankwise.q(values, '{0}')",
+                said.unit.symbol
+            )));
+        }
         Ok(self.unit.from_base(single(value, function, name, self.kind)?.base()))
     }
+}
+
+/// True of an array or a Series that holds no numbers.
+fn holds_texts(value: &Bound<'_, PyAny>) -> bool {
+    let kind = value.getattr("dtype").and_then(|d| d.getattr("kind"));
+    kind.and_then(|k| k.extract::<String>()).is_ok_and(|k| "OUST".contains(&k))
+}
+
+fn a_table() -> PyErr {
+    NotationError::new_err(
+        "a table was given, and one row of readings is wanted: its rows one after another, as \
+         numpy.ravel(table) gives them, in the order in which they were taken; a row of the table may \
+         then be a subgroup=",
+    )
 }
 
 /// The figures of a row of numbers.
@@ -89,10 +122,7 @@ fn plain(value: &Bound<'_, PyAny>) -> PyResult<Vec<f64>> {
     use numpy::{PyArrayMethods, PyUntypedArrayMethods};
     match Figures::of(value)? {
         Figures::One(x) => Ok(vec![x]),
-        Figures::Many(array) if array.ndim() > 1 => Err(NotationError::new_err(
-            "a table was given; give one row of readings, such as table.ravel(), in the order in which \
-             they were taken",
-        )),
+        Figures::Many(array) if array.ndim() > 1 => Err(a_table()),
         Figures::Many(array) => Ok(crate::columns::rows(&array.readonly()).into_owned()),
     }
 }
@@ -343,10 +373,15 @@ pub(crate) fn deviations(
     const NAME: &str = "deviations";
     let py = values.py();
     let readings = Readings::read(values, NAME)?;
+    if readings.values.is_empty() {
+        return Err(NotationError::new_err(format!(
+            "{NAME}, values: no reading is given; write at least one, such as ['119 g']"
+        )));
+    }
     let goal = readings.figure(wanted, NAME, "wanted")?;
     let tolerance = share(tolerance.as_ref(), NAME, "tolerance")?;
-    if readings.unit.is_indirect() {
-        // The same refusal as everywhere.
+    if readings.unit.is_indirect() || readings.kind == Kind::Temperature {
+        // The same refusal as everywhere; a share of a temperature depends on where its zero is.
         room::Sample::new(readings.values.clone(), readings.unit)
             .map_err(|e| raise(&e.at(NAME)))?;
     }

@@ -29,17 +29,35 @@ fn text(value: &Bound<'_, PyAny>, place: &str) -> PyResult<String> {
     })
 }
 
-fn unknown(place: &str, key: &str, known: &str) -> PyErr {
-    NotationError::new_err(format!("{NAME}, {place}: there is no '{key}'; there are {known}"))
+fn unknown(place: &str, key: &str, known: &[&str]) -> PyErr {
+    raise(&hankwise::Error::no_such(key, known).at(format!("{NAME}, {place}")))
+}
+
+/// How light a colour is: a number from 0 to 100, or the same as a share.
+fn lightness(value: &Bound<'_, PyAny>, place: &str) -> PyResult<f64> {
+    match one_figure(value, Kind::Fraction) {
+        Ok((amount, _)) if amount.unit.symbol == "%" => Ok(amount.number),
+        _ => figure(value, Kind::Count, place),
+    }
+}
+
+/// A key or the name of a machine.
+fn word(value: &Bound<'_, PyAny>, place: &str) -> PyResult<String> {
+    value.extract().map_err(|_| {
+        NotationError::new_err(format!(
+            "{NAME}, {place}: a name is wanted, such as 'card', not {}",
+            crate::columns::shown(value)
+        ))
+    })
 }
 
 fn read_lot(name: String, said: &Bound<'_, PyDict>) -> PyResult<Lot> {
     let (mut colour, mut light, mut hours) = (None, None, None);
     for (key, value) in said.iter() {
-        match key.extract::<String>()?.as_str() {
+        match word(&key, &name)?.as_str() {
             "colour" => colour = Some(text(&value, &format!("{name}, colour"))?),
             "lightness" => {
-                light = Some(figure(&value, Kind::Ratio, &format!("{name}, lightness"))?);
+                light = Some(lightness(&value, &format!("{name}, lightness"))?);
             }
             "hours" => {
                 let all = value.cast::<PyDict>().map_err(|_| {
@@ -49,13 +67,13 @@ fn read_lot(name: String, said: &Bound<'_, PyDict>) -> PyResult<Lot> {
                     ))
                 })?;
                 let one = |(machine, time): (Bound<'_, PyAny>, Bound<'_, PyAny>)| {
-                    let machine: String = machine.extract()?;
+                    let machine = word(&machine, &format!("{name}, hours"))?;
                     let time = figure(&time, Kind::Duration, &format!("{name}, {machine}"))?;
                     Ok((machine, time))
                 };
                 hours = Some(all.iter().map(one).collect::<PyResult<Vec<_>>>()?);
             }
-            key => return Err(unknown(&name, key, "name, colour, lightness, hours")),
+            key => return Err(unknown(&name, key, &["name", "colour", "lightness", "hours"])),
         }
     }
     let missing = |what: &str, example: &str| {
@@ -74,7 +92,7 @@ fn read_machine(name: &str, said: &Bound<'_, PyDict>) -> PyResult<Machine> {
     let mut machine = Machine::new(name, f64::NAN);
     let (mut colour, mut light) = (None, None);
     for (key, value) in said.iter().filter(|(_, value)| !value.is_none()) {
-        let key: String = key.extract()?;
+        let key = word(&key, name)?;
         let place = format!("{name}, {key}");
         let time = || figure(&value, Kind::Duration, &place);
         match key.as_str() {
@@ -84,7 +102,7 @@ fn read_machine(name: &str, said: &Bound<'_, PyDict>) -> PyResult<Machine> {
             "to_lighter" => machine.to_lighter = Some(time()?),
             "people" => machine.people = Some(figure(&value, Kind::Count, &place)?),
             "colour" => colour = Some(text(&value, &place)?),
-            "lightness" => light = Some(figure(&value, Kind::Ratio, &place)?),
+            "lightness" => light = Some(lightness(&value, &place)?),
             "from_to" => {
                 let wrong = || {
                     NotationError::new_err(format!(
@@ -100,11 +118,17 @@ fn read_machine(name: &str, said: &Bound<'_, PyDict>) -> PyResult<Machine> {
                 }
             }
             key => {
-                return Err(unknown(
-                    name,
-                    key,
-                    "hours, clean_down, to_darker, to_lighter, from_to, colour, lightness, people",
-                ));
+                const KNOWN: [&str; 8] = [
+                    "hours",
+                    "clean_down",
+                    "to_darker",
+                    "to_lighter",
+                    "from_to",
+                    "colour",
+                    "lightness",
+                    "people",
+                ];
+                return Err(unknown(name, key, &KNOWN));
             }
         }
     }
@@ -175,9 +199,10 @@ pub(crate) fn week(
     };
     let mut all = Vec::new();
     for (name, said) in machines.cast::<PyDict>().map_err(|_| wrong())?.iter() {
-        let name: String = name.extract()?;
+        let name = word(&name, "machines")?;
         all.push(read_machine(&name, said.cast::<PyDict>().map_err(|_| wrong())?)?);
     }
+    crate::call::warn(py, mill::doubts(&lots, &all))?;
     let order: Order = order.parse().map_err(|e: hankwise::Error| raise(&e.at(NAME)))?;
     let mut raised = None;
     let week = py.detach(|| {

@@ -117,7 +117,12 @@ pub(crate) fn dye_bath(py: Python<'_>, given: Option<&Bound<'_, PyDict>>) -> PyR
             ))
         })?;
         for (name, value) in all.iter() {
-            let name: String = name.extract()?;
+            let name: String = name.extract().map_err(|_| {
+                PyTypeError::new_err(format!(
+                    "{NAME}, additions: a name is wanted, such as 'acetic acid', not {}",
+                    crate::columns::shown(&name)
+                ))
+            })?;
             let read = one_figure(&value, Kind::OnFibre)
                 .or_else(|share| one_figure(&value, Kind::Concentration).map_err(|_| share));
             let (amount, typed) = read.map_err(|e| {

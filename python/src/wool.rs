@@ -140,6 +140,7 @@ pub(crate) fn us_grade(
     let mean = read(diameter, "diameter")?;
     let deviation = sd.map(|sd| read(sd, "sd")).transpose()?;
     let grade = fibre::us_grade(mean, deviation).map_err(|e| raise(&e.at(NAME)))?;
+    crate::call::warn(diameter.py(), grade.unusual().into_iter().collect())?;
     Ok(WoolGrade { grade })
 }
 
@@ -223,8 +224,14 @@ pub(crate) fn blend(
     let Ok(listed) = components.cast::<PyDict>() else { return Err(wanted(components)?) };
     let mut parts = Vec::new();
     for (name, said) in listed {
-        let Ok(said) = said.cast::<PyDict>() else { return Err(wanted(&said)?) };
-        let name: String = name.extract()?;
+        let Ok(name) = name.extract::<String>() else { return Err(wanted(components)?) };
+        let Ok(said) = said.cast::<PyDict>() else {
+            return Err(NotationError::new_err(format!(
+                "{NAME}, {name}: what is known of it is wanted by name, such as {{'mass': '30 kg', \
+                 'regain': '16 %'}}, not {}",
+                crate::columns::shown(&said)
+            )));
+        };
         let mut part = mill::Component::new(&name).map_err(|e| raise(&e.at(NAME)))?;
         let place = format!("{NAME}, {name}");
         *part.given() = asked::read(part.given().clone(), &place, Some(said), &[])?;

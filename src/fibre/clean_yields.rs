@@ -177,9 +177,10 @@ pub fn clean_yields(given: &Given) -> Result<Particulars> {
         let whole = wool.value() + vegetable.value();
         if !(wool.value() > 0.0 && whole <= 1.0) {
             return Err(Error::range(format!(
-                "{said}: with this vegetable matter the clean dry fibre would be {} of the greasy wool, \
+                "{said}: the clean dry fibre would be {} of the greasy wool beside {} of vegetable matter, \
                  which cannot be; is it a yield by another definition?",
-                of_kind(wool.value(), Kind::Yield)
+                of_kind(wool.value(), Kind::Yield),
+                of_kind(vegetable.value(), Kind::Fraction)
             )));
         }
         let wool =

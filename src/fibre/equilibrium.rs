@@ -13,7 +13,7 @@ use crate::worked::Worked;
 const ABOUT: [&str; 3] = [
     "A merino skein at about 24 °C, straight between the points of the table \
      wool_isotherm: for planning, not for an invoice. Clean wool only: suint takes up far more water.",
-    "In drying wool holds 1 to 2 % more than in damping at the same humidity: which of the two holds \
+    "In drying wool holds 1 to 2 points of regain more than in damping at the same humidity: which holds \
      depends on where the wool comes from.",
     "At 65 % and 20 °C a review relays 14 % in absorption, and 16 to 18 %, from Morton and Hearle.",
 ];

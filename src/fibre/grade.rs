@@ -27,6 +27,9 @@ pub struct WoolGrade {
     pub from_memory: bool,
 }
 
+/// The finest that wool usually is, in micrometres.
+const FINEST: f64 = 12.0;
+
 /// What the table says of a grade: diameters and largest deviation.
 fn grades()
 -> impl DoubleEndedIterator<Item = (&'static Figure, &'static Figure)> + ExactSizeIterator {
@@ -93,6 +96,15 @@ impl WoolGrade {
     /// The quality number, 64 of 64s; none for what is finer than 80s.
     pub fn number(&self) -> Option<u32> {
         self.name.trim_end_matches('s').parse().ok()
+    }
+    /// What is unusual in it: no wool is so fine as a slip of the point makes it.
+    pub fn unusual(&self) -> Option<String> {
+        (self.diameter < FINEST).then(|| {
+            format!(
+                "diameter = {} µm is unusual; the usual range is {FINEST} µm to 50 µm (common practice)",
+                fixed(self.diameter, 2)
+            )
+        })
     }
     /// True where the spread cost it a grade.
     pub fn dropped(&self) -> bool {

@@ -44,6 +44,9 @@ static ITEMS: [Ask; 5] = [
     ),
 ];
 
+/// Clean dry fibre that greasy wool usually has.
+const USUAL: std::ops::RangeInclusive<f64> = 0.3..=0.8;
+
 /// A mass as it was given.
 pub type Weighed = (Amount, Option<String>);
 
@@ -103,10 +106,25 @@ pub fn test_wash(greasy: &[Weighed], washed: &[Weighed], given: &Given) -> Resul
                  clean exchanged?",
             ));
         }
+        if !USUAL.contains(&share.value()) {
+            desk.warn(format!(
+                "clean = {} is unusual; the usual range is {} to {} (common practice)",
+                percent(share.value()),
+                of_kind(*USUAL.start(), Kind::Fraction),
+                of_kind(*USUAL.end(), Kind::Fraction)
+            ));
+        }
         let share = desk.figure("clean", "clean dry fibre in the greasy wool", share);
         let mut rows = Vec::new();
         for (k, (g, c)) in dirty.iter().zip(&clean).enumerate() {
             let own = c.value() / (state.value() * g.value());
+            if own > 1.0 {
+                return Err(Error::range(format!(
+                    "sample {} holds more clean fibre than it weighed in the grease; does each stand \
+                     beside its own?",
+                    k + 1
+                )));
+            }
             rows.push(vec![format!("sample {}", k + 1), percent(own)]);
         }
         rows.push(vec!["all together".to_owned(), percent(share.value())]);
@@ -204,6 +222,14 @@ fn interval<'t>(
         format!("{} to {}", percent(low.value()), percent(high.value()))
     };
     let lot = ends("", "for the lot", t * error);
+    // What binary arithmetic leaves of nothing is no spread.
+    if error.value() < 1e-9 {
+        return Ok(vec![
+            "The samples do not differ: they were weighed too coarsely, or are no samples from all over \
+             the lot; there is no interval."
+                .to_owned(),
+        ]);
+    }
     let n = samples as f64;
     let next = ends("next_", "for one more sample", t * error * (n + 1.0).sqrt());
     // The plan draws from a normal distribution: widened so that its 5 % and 95 % points are those of

@@ -29,6 +29,10 @@ impl Given {
         }
         Ok(self)
     }
+    /// The names that are asked for.
+    pub fn names(&self) -> impl Iterator<Item = &'static str> {
+        self.asks.iter().map(|ask| ask.name)
+    }
     fn place(&self, name: &str) -> Result<usize> {
         place(self.asks, self.of, name)
     }

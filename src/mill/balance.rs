@@ -29,6 +29,13 @@ impl Weighed {
             .rfind(|c: char| !is_part(c))
             .map_or(0, |at| at + head[at..].chars().next().map_or(1, char::len_utf8));
         let last = &head[from..];
+        // Powers of ten do not say which digit was read.
+        let power = head[..from].trim_end_matches(['+', '-']).strip_suffix(['e', 'E']);
+        if power.is_some_and(|number| number.ends_with(is_part)) {
+            return Err(Error::notation(format!(
+                "'{text}' hides its last digit; write the mass out, such as '1,700 g'"
+            )));
+        }
         let step = unit(tail.trim(), Some(Kind::Mass))?;
         let smallest = match (last.split_once('.'), last.split_once('/')) {
             (_, Some((_, below))) => 1.0 / number(below)?,
@@ -145,8 +152,10 @@ pub fn balance(into: &str, out: &[&str]) -> Result<Balance> {
         ));
     }
     let into = Weighed::parse(into).map_err(|e| e.at("into"))?;
-    let out = out.iter().map(|text| Weighed::parse(text).map_err(|e| e.at("out")));
-    Ok(Balance { into, out: out.collect::<Result<_>>()? })
+    let read = |(k, text): (usize, &&str)| {
+        Weighed::parse(text).map_err(|e| e.at(format!("out, number {}", k + 1)))
+    };
+    Ok(Balance { into, out: out.iter().enumerate().map(read).collect::<Result<_>>()? })
 }
 
 #[cfg(test)]
@@ -170,5 +179,6 @@ mod tests {
             assert!((half(text) - expected).abs() < 1e-12, "{text}: {}", half(text));
         }
         assert!(Weighed::parse("some wool").is_err());
+        assert!(Weighed::parse("1.7e3 g").unwrap_err().to_string().contains("write the mass out"));
     }
 }

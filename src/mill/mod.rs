@@ -55,7 +55,7 @@ pub use spinning::*;
 pub use tariff::*;
 pub use tariffs::Tariffs;
 pub use weaving::*;
-pub use week::{Lot, Machine, MachineWeek, Order, SHADES, Visit, Week, lightness, week};
+pub use week::{Lot, Machine, MachineWeek, Order, SHADES, Visit, Week, doubts, lightness, week};
 pub use wet::*;
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 pub use winders::*;

@@ -35,8 +35,13 @@ impl Capability {
     /// How the readings, in the order in which they were taken, stand to a tolerance.
     pub fn new(sample: Sample, tolerance: [f64; 2], subgroup: u32) -> Result<Self> {
         let [low, high] = tolerance;
-        // Of NaN too.
-        let in_order = low < high && low.is_finite() && high.is_finite();
+        let in_order = low < high;
+        if !(low.is_finite() && high.is_finite()) {
+            return Err(Error::range(
+                "both ends of the tolerance are wanted, low and high, as finite figures; with one end \
+                 only there is none of these ratios",
+            ));
+        }
         if !in_order {
             return Err(Error::range(format!(
                 "a tolerance from {} to {} is none; write the lower end as low and the upper as high",
@@ -71,8 +76,8 @@ impl Capability {
         let columns = [
             ("", Left),
             ("standard deviation", Right),
-            ("in the middle", Right),
-            ("as it stands", Right),
+            ("C_p, P_p: in the middle", Right),
+            ("C_pk, P_pk: as it stands", Right),
         ];
         let row = |name: &str, sd: f64, of: [f64; 2]| {
             vec![name.to_owned(), say(sd), figure(of[0]), figure(of[1])]

@@ -35,9 +35,9 @@ impl ChartConstants {
     /// The constants for subgroups of `n` readings, from 2 to 1000.
     pub fn new(n: u32) -> Result<Self> {
         if !(2..=MOST).contains(&n) {
+            let why = if n < 2 { "has no spread to draw limits from" } else { "is too large" };
             return Err(Error::range(format!(
-                "a subgroup of {n} has no spread to draw limits from; write a number from 2 to {MOST}, \
-                 such as 5"
+                "a subgroup of {n} {why}; write a number from 2 to {MOST}, such as 5"
             )));
         }
         let freedom = f64::from(n - 1);

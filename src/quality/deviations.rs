@@ -25,7 +25,11 @@ pub fn deviations(readings: &[f64], wanted: f64) -> Result<Deviations> {
         return Err(Error::range("readings are wanted, such as [119, 91], none of them missing"));
     }
     if !wanted.is_finite() || wanted <= 0.0 {
-        return Err(Error::range("what was wanted is more than 0; write it, such as '100 g'"));
+        return Err(Error::range(format!(
+            "{} is given as what was wanted, of which no share can be taken; write a figure above 0, such \
+             as '100 g'",
+            figure(wanted)
+        )));
     }
     let off = |x: f64| deviation_from_wanted(Reading::base(x), Reading::base(wanted)).value();
     Ok(Deviations {

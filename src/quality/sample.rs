@@ -1,8 +1,11 @@
 //! A sample of readings in one unit.
 
 use crate::error::{Error, Result};
-use crate::quantity::Unit;
 use crate::quantity::print::{figure, with_unit};
+use crate::quantity::{Kind, Unit};
+
+/// The largest reading: many of its squares can still be summed.
+const MOST: f64 = 1e140;
 
 /// Readings in one unit, in the order in which they were taken.
 #[derive(Clone, Debug)]
@@ -14,16 +17,11 @@ pub struct Sample {
 
 impl Sample {
     /// A sample of at least two readings. Indirect counts are refused: their mean is that of the
-    /// numbers or of the thickness, and only who asks knows which.
+    /// numbers or of the thickness, and only who asks knows which. Temperatures are refused too: a
+    /// spread of them is a difference, which counts from no zero and would be turned into the other
+    /// scale as if it did.
     pub fn new(values: Vec<f64>, unit: &'static Unit) -> Result<Self> {
-        if unit.is_indirect() {
-            return Err(Error::unit(format!(
-                "a mean of readings in {0} can be that of the thickness or of the numbers; give them in \
-                 a direct unit, such as .to('tex') for a count, or, where the spread of the numbers is \
-                 meant, give the numbers alone, .number('{0}')",
-                unit.symbol
-            )));
-        }
+        check_unit(unit)?;
         if values.len() < 2 {
             return Err(Error::range(format!(
                 "{} reading{} no spread; at least 2 are wanted",
@@ -34,6 +32,13 @@ impl Sample {
         if let Some(place) = values.iter().position(|x| !x.is_finite()) {
             return Err(Error::range(format!(
                 "reading {} is {}; leave it out, or write what was read",
+                place + 1,
+                figure(values[place])
+            )));
+        }
+        if let Some(place) = values.iter().position(|x| x.abs() > MOST) {
+            return Err(Error::range(format!(
+                "reading {} is {}, too large for its square; write what was read",
                 place + 1,
                 figure(values[place])
             )));
@@ -60,6 +65,27 @@ impl Sample {
     pub fn say(&self, x: f64) -> String {
         with_unit(x, self.unit.symbol)
     }
+}
+
+/// Refuses units whose means and spreads are not what they seem.
+pub(super) fn check_unit(unit: &Unit) -> Result<()> {
+    let numbers =
+        format!("numbers alone, such as [16, 17] for hankwise.q([16, 17], '{}')", unit.symbol);
+    if unit.is_indirect() {
+        return Err(Error::unit(format!(
+            "a mean of readings in {0} can be that of the thickness or of the numbers; give them in a \
+             direct unit, such as hankwise.q([16, 17], '{0}').to('tex'), or, where the spread of the \
+             numbers is meant, give the {numbers}",
+            unit.symbol
+        )));
+    }
+    if unit.kind == Kind::Temperature {
+        return Err(Error::unit(format!(
+            "a spread of readings in {} is a difference and no temperature; give the {numbers}",
+            unit.symbol
+        )));
+    }
+    Ok(())
 }
 
 /// The mean of figures.

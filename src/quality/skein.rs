@@ -3,7 +3,7 @@
 use std::str::FromStr;
 
 use super::{Sample, Summary};
-use crate::error::{Error, Result};
+use crate::error::{Error, Result, did_you_mean};
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::print::{figure, with_unit};
@@ -72,10 +72,12 @@ impl FromStr for SkeinOption {
         let asked = text.trim().to_lowercase();
         let found = |o: &&SkeinOption| o.name == asked || o.number.to_string() == asked;
         SkeinOption::ALL.iter().find(found).copied().ok_or_else(|| {
+            let near = did_you_mean(&asked, SkeinOption::ALL.iter().map(|o| o.name))
+                .map_or_else(String::new, |n| format!("; did you mean '{n}'?"));
             let all: Vec<_> =
                 SkeinOption::ALL.iter().map(|o| format!("{} '{}'", o.number, o.name)).collect();
             Error::notation(format!(
-                "'{text}' is no option of the skein test; write a number or a name: {}",
+                "'{text}' is no option of the skein test{near}; write a number or a name: {}",
                 all.join(", ")
             ))
         })
@@ -162,42 +164,50 @@ impl SkeinCount {
     }
 
     /// The count and the ends of its interval, in tex; in an indirect unit the finer end is the
-    /// higher number.
+    /// higher number. No yarn is finer than none, so where the skeins are too few and too uneven for
+    /// the finer end it is 0 tex.
     pub fn limits(&self) -> [f64; 2] {
-        self.summary.mean_limits
+        self.summary.mean_limits.map(|tex| tex.max(0.0))
+    }
+
+    /// The interval in words.
+    fn interval(&self) -> String {
+        let say = |tex: f64| with_unit(self.unit.from_base(tex), self.unit.symbol);
+        let chance = format!("{} % of the time", figure(self.summary.confidence * 100.0));
+        match self.limits() {
+            _ if self.summary.sd <= 0.0 => format!(". {}", super::summary::EQUAL),
+            [fine, coarse] if fine <= 0.0 => format!(
+                ", no coarser than {} {chance}; too few skeins that vary too much to say how fine.",
+                say(coarse)
+            ),
+            [fine, coarse] if self.unit.is_indirect() => {
+                format!(", between {} and {} {chance}.", say(coarse), say(fine))
+            }
+            [fine, coarse] => format!(", between {} and {} {chance}.", say(fine), say(coarse)),
+        }
     }
 
     /// The count as a table.
     pub fn report(&self) -> Report {
         let s = &self.summary;
         let say = |tex: f64| with_unit(self.unit.from_base(tex), self.unit.symbol);
-        let mut ends = self.limits();
-        if self.unit.is_indirect() {
-            ends.reverse();
-        }
         let added = self.allowance.map_or(String::new(), |a| {
             format!(" {} {} % on the oven-dry mass.", capital(self.option.adds), figure(a * 100.0))
         });
-        let variation = s.variation.map_or(String::new(), |v| {
+        let variation = s.variation.filter(|v| *v > 0.0).map_or(String::new(), |v| {
             format!(" They vary by {} % from skein to skein.", figure(v * 100.0))
         });
         let mut lead = vec![
-            format!(
-                "{}, between {} and {} {} % of the time.",
-                say(s.mean),
-                say(ends[0]),
-                say(ends[1]),
-                figure(s.confidence * 100.0)
-            ),
+            format!("{}{}", say(s.mean), self.interval()),
             format!("{} skeins of {} m.{variation}", s.sample.n(), figure(self.length)),
             format!("Option {} of ASTM D1907: {}.{added}", self.option.number, self.option.name),
         ];
         lead.extend(self.warnings.iter().cloned());
         let foot = s.farthest.filter(super::Farthest::stands_apart).map(|f| {
             format!(
-                "Skein {} stands apart ({} tex; Grubbs' test): look for a cause.",
+                "Skein {} stands apart ({}; Grubbs' test): look for a cause.",
                 f.place + 1,
-                figure(f.value)
+                say(f.value)
             )
         });
         Report {

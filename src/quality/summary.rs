@@ -16,6 +16,10 @@ use crate::table::{Block, Report};
 /// Most readings that are proposed.
 const MOST: f64 = 1e6;
 
+/// What equal readings say.
+pub(super) const EQUAL: &str = "The readings do not differ: their spread is less than they were read to, so \
+                                there are no limits; read more finely.";
+
 /// The reading farthest from the mean.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Farthest {
@@ -81,6 +85,8 @@ impl Summary {
             .map(|v| squares.map(|x| variation_limit(Fraction::base(v), count, x).value()))
             .filter(|limits| limits.iter().all(|x| x.is_finite()));
         let needed = match (precision, variation) {
+            // Equal readings say nothing of how many it takes.
+            (Some(_), Some(0.0)) => None,
             (Some(error), Some(v)) => Some((error, readings_needed(v, error, confidence)?)),
             (Some(_), None) => {
                 return Err(Error::range(
@@ -114,21 +120,27 @@ impl Summary {
             let [low, high] = limits.unwrap_or_default();
             vec![name.to_owned(), value, low, high]
         };
+        // Limits of equal readings would be as sure as no reading is.
+        let spread = self.sd > 0.0;
         let mut rows = vec![
-            row("mean", say(self.mean), Some(self.mean_limits.map(say))),
-            row("standard deviation", say(self.sd), Some(self.sd_limits.map(say))),
+            row("mean", say(self.mean), spread.then(|| self.mean_limits.map(say))),
+            row("standard deviation", say(self.sd), spread.then(|| self.sd_limits.map(say))),
         ];
         if let Some(v) = self.variation {
-            let limits = self.variation_limits.map(|l| l.map(percent));
+            let limits = self.variation_limits.filter(|_| spread).map(|l| l.map(percent));
             rows.push(row("coefficient of variation", percent(v), limits));
         }
         let columns = [("", Left), ("figure", Right), ("from", Right), ("to", Right)];
-        let mut foot = vec![format!(
-            "The true figure is between the limits {chance} of the time: the mean by Student's t = {} \
-             with {} degrees of freedom, the spread by chi-square.",
-            figure(self.t),
-            self.sample.n() - 1
-        )];
+        let mut foot = vec![if spread {
+            format!(
+                "The true figure is between the limits {chance} of the time: the mean by Student's t = {} \
+                 with {} degrees of freedom, the spread by chi-square.",
+                figure(self.t),
+                self.sample.n() - 1
+            )
+        } else {
+            EQUAL.to_owned()
+        }];
         if let Some((error, n)) = self.needed {
             foot.push(format!(
                 "{n} readings would give the mean within {} of it, {chance} of the time, if they vary \
@@ -174,7 +186,13 @@ impl Summary {
 /// readings as are taken: Student's t, which itself depends on their number.
 pub fn readings_needed(variation: f64, error: f64, confidence: f64) -> Result<u32> {
     check_confidence(confidence)?;
-    let possible = error > 0.0 && error < 1.0 && variation >= 0.0;
+    if variation.is_nan() || variation <= 0.0 {
+        return Err(Error::range(
+            "a variation of 0 % is none to tell the number of readings by; write how single readings \
+             vary, such as '8 %'",
+        ));
+    }
+    let possible = error > 0.0 && error < 1.0;
     if !possible {
         return Err(Error::range(format!(
             "an error of {} % cannot be asked of a mean; write one such as '3 %'",

@@ -266,8 +266,15 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
             Kind::MassPerArea.example()
         ));
     }
+    if wanted.is_some_and(|w| w.family() == Kind::Ratio) && name.trim_start().starts_with(':') {
+        return Error::unit(format!(
+            "a ratio is written as one number{for_kind}: 30 for 30:1, or for 1:30 where litres are meant for \
+             a kilogram"
+        ));
+    }
     if let (Some(unit), Some(wanted)) = (other, wanted)
         && wanted.family() == Kind::Ratio
+        && !matches!(wanted, Kind::Count | Kind::Money | Kind::Reading)
         && unit.kind == Kind::Fraction
     {
         return Error::unit(format!(

@@ -331,6 +331,7 @@ static GENERAL: &[Unit] = &[
         Times(1.0),
         "kilograms in a litre",
     ),
+    plain("kg/m³", &["kg/m3"], Kind::Density, Per(1000.0), "kilograms in a cubic metre"),
     plain("L", &["l", "litre", "litres", "liter"], Kind::Volume, Times(1.0), "10⁻³ m³"),
     plain("mL", &["ml"], Kind::Volume, Per(1000.0), "10⁻³ L"),
     // temperature

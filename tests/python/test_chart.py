@@ -114,7 +114,7 @@ def test_false_alarms_of_spreads_are_those_of_a_simulation(kind):
     ("options", "words"),
     [
         ({"subgroup": 7}, "100 readings are not whole subgroups of 7: 2 are over"),
-        ({"subgroup": 100}, "one subgroup"),
+        ({"subgroup": 100}, "fewer than two subgroups"),
         ({"subgroup": 4, "kind": "individuals"}, "no subgroups"),
         ({"subgroup": 1, "kind": "mean"}, "subgroup of 1"),
         ({"baseline": 1}, "first 1 of"),

@@ -137,7 +137,10 @@ impl Costing {
         Kind::Mass.check(mass.base()).map_err(|e| e.at(name))?;
         let taken = |n: &str| n == name;
         if self.pieces.iter().any(|p| taken(&p.0)) || self.stages.iter().any(|s| taken(&s.name)) {
-            return Err(Error::notation(format!("'{name}' is the name of something else here")));
+            return Err(Error::notation(format!(
+                "'{name}' is the name of a stage or of other goods; call these otherwise, such as '{name} \
+                 sold'"
+            )));
         }
         self.pieces.push((name.to_owned(), mass, typed));
         Ok(())

@@ -48,7 +48,10 @@ impl Told {
 
     fn route(&self) -> Block {
         let taken = self.stages.first().map_or(1.0, |s| s.mass);
-        let of_whole = |x: f64| vec![money(x), percent(x / self.cost)];
+        // Of a cost of nothing there are no shares.
+        let share =
+            |x: f64| if self.cost == 0.0 { "–".to_owned() } else { percent(x / self.cost) };
+        let of_whole = |x: f64| vec![money(x), share(x)];
         let row = |cells: [String; 5], of: f64| {
             cells.into_iter().chain(of_whole(of)).collect::<Vec<String>>()
         };

@@ -84,6 +84,12 @@ pub(super) fn minding<'t>(
         job.name("ends_down", "ends down, all spindles", hourly);
         if job.has("patrol") {
             let idle = mill::spindles_idle(breaks, job.get("patrol"));
+            if idle.value() > 1.0 {
+                return Err(Error::range(
+                    "breaks and patrol: more ends would be down than there are spindles; breaks are for a \
+                     thousand spindle hours, such as 30, and patrol is the time of a round, such as '5 min'",
+                ));
+            }
             let idle = job.name("idle_share", "spindles idle for broken ends", idle);
             let number = Count::from(idle.v() * spindles.v());
             job.name("idle", "spindles idle at a time", number);

@@ -7,6 +7,7 @@ use crate::error::{Error, Result};
 use crate::job::{Ask, Given, place};
 use crate::number::V;
 use crate::particulars::{Desk, Particulars};
+use crate::quantity::print::of_kind;
 use crate::quantity::{Amount, CostPerMass, Fraction, Kind, Mass, Money, Yield, parse};
 use crate::worked::Worked;
 use tell::{Told, ToldRow};
@@ -139,6 +140,13 @@ impl Tariffs {
                 desk.figure("by_clean", "charge by the kilogram clean", charge)
             });
             let yields: Vec<f64> = self.yields.iter().map(|(y, _)| y.base()).collect();
+            if let Some(most) = yields.last().filter(|y| **y > 1.0) {
+                desk.warn(format!(
+                    "yields: {} finished for greasy is unusual; no more comes out than went in, but for \
+                     water and oil",
+                    of_kind(*most, Kind::Yield)
+                ));
+            }
             if let Some(tariff) = finished {
                 for (end, (amount, typed)) in ends(yields.len()).iter().zip(&self.yields) {
                     let words = "finished for greasy";

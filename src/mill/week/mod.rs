@@ -11,7 +11,8 @@ mod tell;
 use std::collections::BTreeSet;
 
 pub use order::Order;
-pub use shade::{SHADES, lightness};
+use shade::same;
+pub use shade::{SHADES, doubts, lightness};
 
 use crate::error::{Error, Result, did_you_mean};
 use crate::quantity::Kind;
@@ -54,10 +55,12 @@ impl Machine {
 
     /// Hours of cleaning from a colour to another, each with its lightness.
     fn cleaning(&self, (old, was): (&str, f64), (new, is): (&str, f64)) -> f64 {
-        if old == new {
+        if same(old, new) {
             return 0.0;
         }
-        if let Some((_, _, hours)) = self.from_to.iter().find(|(a, b, _)| a == old && b == new) {
+        if let Some((_, _, hours)) =
+            self.from_to.iter().find(|(a, b, _)| same(a, old) && same(b, new))
+        {
             return *hours;
         }
         let (darker, lighter) =
@@ -292,6 +295,9 @@ fn check(lots: &[Lot], machines: &[Machine]) -> Result<()> {
     let mut names = BTreeSet::new();
     for machine in machines {
         let name = &machine.name;
+        if name.trim().is_empty() {
+            return Err(Error::notation("a machine has no name; write one, such as 'card'"));
+        }
         hours(format!("{name}, hours"), machine.hours)?;
         if machine.hours <= 0.0 {
             return Err(Error::range(format!(
@@ -318,6 +324,9 @@ fn check(lots: &[Lot], machines: &[Machine]) -> Result<()> {
     let mut lots_named = BTreeSet::new();
     for lot in lots {
         let name = &lot.name;
+        if name.trim().is_empty() {
+            return Err(Error::notation("a lot has no name; write one, such as 'name': 'Ash'"));
+        }
         if !lots_named.insert(name.as_str()) {
             return Err(Error::notation(format!(
                 "the lot '{name}' is given twice; call them '{name} 1' and '{name} 2'"
@@ -330,7 +339,10 @@ fn check(lots: &[Lot], machines: &[Machine]) -> Result<()> {
             )));
         }
         if lot.hours.is_empty() {
-            return Err(Error::notation(format!("{name}, hours: the lot is at no machine")));
+            return Err(Error::notation(format!(
+                "{name}, hours: the lot is at no machine; write 'hours': {{'{}': '3 h'}}",
+                machines[0].name
+            )));
         }
         let mut seen = BTreeSet::new();
         for (machine, time) in &lot.hours {

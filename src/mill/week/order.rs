@@ -2,7 +2,7 @@
 
 use std::str::FromStr;
 
-use super::{Floor, Lot};
+use super::{Floor, Lot, same};
 use crate::error::{Error, Result};
 
 /// How the lots of a week are put in order.
@@ -32,7 +32,7 @@ impl FromStr for Order {
     fn from_str(text: &str) -> Result<Order> {
         [Order::LightToDark, Order::DarkToLight, Order::AsGiven]
             .into_iter()
-            .find(|order| order.words() == text)
+            .find(|order| order.words() == text.trim().to_lowercase().replace(['-', '_'], " "))
             .ok_or_else(|| {
                 Error::notation(format!(
                     "'{text}' is no order of lots; write 'light to dark', 'dark to light' or 'as given'"
@@ -47,7 +47,7 @@ pub(super) fn sorted(lots: &[Lot], order: Order) -> Vec<usize> {
     if order == Order::AsGiven {
         return sequence;
     }
-    let first = |k: usize| lots.iter().position(|l| l.colour == lots[k].colour);
+    let first = |k: usize| lots.iter().position(|l| same(&l.colour, &lots[k].colour));
     sequence.sort_by(|a, b| {
         let by_light = lots[*b].lightness.total_cmp(&lots[*a].lightness);
         let by_light = if order == Order::LightToDark { by_light } else { by_light.reverse() };

@@ -6,6 +6,9 @@ use crate::quantity::print::{figure, fixed};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
+/// What is beyond the week in words; the rest stands in the table.
+const TOLD: usize = 12;
+
 fn hours(x: f64) -> String {
     fixed(x, 2)
 }
@@ -23,14 +26,19 @@ impl Week {
             lines
                 .push(format!("All lots fit; the last is done after {} h.", figure(self.finish())));
         } else {
+            let more = match beyond.len().saturating_sub(TOLD) {
+                0 => String::new(),
+                more => format!("; and {more} more"),
+            };
             let told: Vec<String> = beyond
                 .iter()
+                .take(TOLD)
                 .map(|(visit, over)| {
                     let machine = &self.machines[visit.machine].name;
                     format!("{} at the {machine} by {} h", self.lots[visit.lot].name, figure(*over))
                 })
                 .collect();
-            lines.push(format!("Beyond the week: {}.", told.join("; ")));
+            lines.push(format!("Beyond the week: {}{more}.", told.join("; ")));
         }
         let most = self.bottleneck();
         lines.push(format!(

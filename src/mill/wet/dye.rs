@@ -19,7 +19,7 @@ use crate::worked::Worked;
 use crate::yarn::count_after_scouring;
 
 static ITEMS: [Ask; 13] = [
-    Ask::plain("mass", "m", "goods as weighed", Kind::Mass, (0.01, 2000.0)),
+    Ask::need("mass", "m", "goods as weighed", Kind::Mass, (0.01, 2000.0), "\"20 kg\""),
     Ask::plain("regain", "R₁", "their water on the dry fibre", Kind::Regain, (0.0, 0.4)),
     Ask::plain(
         "recipe_regain",
@@ -30,7 +30,14 @@ static ITEMS: [Ask; 13] = [
     ),
     Ask::plain("depth", "p", "depth: dye on the mass of the goods", Kind::OnFibre, (0.0001, 0.1)),
     Ask::plain("strength", "s", "strength of the dye, on the standard", Kind::Yield, (0.5, 4.0)),
-    Ask::plain("liquor_ratio", "r", "litres of liquor for a kilogram", Kind::Ratio, (5.0, 60.0)),
+    Ask::need(
+        "liquor_ratio",
+        "r",
+        "litres of liquor for a kilogram",
+        Kind::Ratio,
+        (5.0, 60.0),
+        "30",
+    ),
     Ask::plain(
         "stock",
         "c",
@@ -123,6 +130,16 @@ pub fn dye_bath(
     if given.has("recipe_regain") && !given.has("regain") {
         return Err(Error::notation(
             "recipe_regain was given without the regain that the goods have now; write regain='14 %' too",
+        ));
+    }
+    if given.has("shrinkage") && !given.has("count") {
+        return Err(Error::notation(
+            "shrinkage was given without the count that it changes; write count='150 tex' too",
+        ));
+    }
+    if given.base("loss").is_some_and(|loss| loss >= 1.0) {
+        return Err(Error::range(
+            "loss: all of the goods would be lost; write less, such as '2 %'",
         ));
     }
     if given.base("strength").is_some_and(|s| s <= 0.0) {

@@ -4,17 +4,24 @@ use crate::error::{Error, Result};
 use crate::fibre::oven_dry_mass;
 use crate::job::{Ask, Given, block};
 use crate::mill::{left_after_rinses, liquor_carried, liquor_volume, mass_in_liquor};
-use crate::particulars::Particulars;
-use crate::quantity::print::of_kind;
+use crate::particulars::{Desk, Particulars};
+use crate::quantity::print::{of_kind, with_unit};
 use crate::quantity::{
-    Amount, Concentration, Density, Kind, Mass, Ratio, Regain, Temperature, Volume, unit,
+    Amount, Concentration, Density, Kind, Mass, Ratio, Regain, Temperature, Unit, Volume, unit,
 };
 use crate::table::{Block, Report};
 
 static ITEMS: [Ask; 9] = [
-    Ask::plain("mass", "m", "wool as weighed", Kind::Mass, (0.1, 2000.0)),
+    Ask::need("mass", "m", "wool as weighed", Kind::Mass, (0.1, 2000.0), "\"20 kg\""),
     Ask::plain("regain", "R", "its water on the dry mass", Kind::Regain, (0.0, 0.4)),
-    Ask::plain("liquor_ratio", "r", "litres of liquor for a kilogram", Kind::Ratio, (10.0, 60.0)),
+    Ask::need(
+        "liquor_ratio",
+        "r",
+        "litres of liquor for a kilogram",
+        Kind::Ratio,
+        (10.0, 60.0),
+        "30",
+    ),
     Ask::plain("soap", "c_s", "soap or detergent in the liquor", Kind::Concentration, (0.5, 45.0)),
     Ask::plain("alkali", "c_a", "alkali in the liquor", Kind::Concentration, (0.5, 20.0)),
     Ask::plain(
@@ -72,10 +79,13 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
     Particulars::work(|desk| {
         given.warn(desk);
         if let Some(hot) = given.base("temperature").filter(|t| *t > HOTTEST + 1e-9) {
+            let said = given.unit("temperature").map_or_else(
+                || of_kind(hot, Kind::Temperature),
+                |unit| with_unit(unit.from_base(hot), unit.symbol),
+            );
             desk.warn(format!(
-                "temperature: {} is more than the {HOTTEST} °C at or below which sources stay with \
-                 alkali; the hotter, the more it attacks the wool",
-                of_kind(hot, Kind::Temperature)
+                "temperature: {said} is more than the {HOTTEST} °C (140 °F) at or below which sources \
+                 stay with alkali; the hotter, the more it attacks the wool"
             ));
         }
         desk.beware("raw fleece");
@@ -132,19 +142,7 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
             }
         }
         desk.figure("water", "water for the lot", Volume::from(water));
-        let names = [
-            "liquor",
-            "soap_mass",
-            "alkali_mass",
-            "at",
-            "carried",
-            "rinse",
-            "left_after_rinses",
-            "soap_left",
-            "alkali_left",
-            "water",
-        ];
-        let mut out: Block = block(desk, "Liquor and rinses", &names, given.unit("mass"));
+        let mut out = table(given, desk)?;
         out.foot = vec![
             "Concentration and temperature are yours, from the maker of the detergent or a source; the \
              table scour_liquors of the handbook has what sources print."
@@ -153,6 +151,9 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
              found by test: it is data of your scour, not a law."
                 .to_owned(),
         ];
+        if gallons(given)?.is_some() {
+            out.foot.push("Gallons are imperial, 4.546 L.".to_owned());
+        }
         if given.has("pickup") && !given.has("regain") {
             out.foot.push(
                 "No regain was given: the mass is taken as dry for what is carried.".to_owned(),
@@ -160,4 +161,34 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
         }
         Ok(Report { title: "Scour liquor for a lot".to_owned(), blocks: vec![out] })
     })
+}
+
+/// The gallon, where a concentration was given by it: its liquor is measured so.
+fn gallons(given: &Given) -> Result<Option<&'static Unit>> {
+    let by = |name: &str| given.unit(name).is_some_and(|u| u.symbol.ends_with("/gal"));
+    (by("soap") || by("alkali")).then(|| unit("gal", Some(Kind::Volume))).transpose()
+}
+
+/// The figures in their order, each in the unit in which the question was put.
+fn table(given: &Given, desk: &Desk<'_>) -> Result<Block> {
+    let mass = given.unit("mass");
+    let mut out = block(desk, "Liquor and rinses", &["liquor", "soap_mass", "alkali_mass"], mass);
+    if let (Some(unit), Some(t)) = (given.unit("temperature"), given.base("temperature")) {
+        // As it was said: one who thinks in °F reads the thermometer in it.
+        let words = "temperature of the liquor, as given".to_owned();
+        out.rows.push(vec![words, with_unit(unit.from_base(t), unit.symbol)]);
+    }
+    let after = ["carried", "rinse", "left_after_rinses", "soap_left", "alkali_left", "water"];
+    out.rows.extend(block(desk, "", &after, mass).rows);
+    if let Some(gallon) = gallons(given)? {
+        for name in ["liquor", "carried", "rinse", "water"] {
+            if let Some((words, volume, _)) = desk.found(name) {
+                let said = with_unit(gallon.from_base(volume), gallon.symbol);
+                out.rows.iter_mut().filter(|row| row[0] == words).for_each(|row| {
+                    row[1].clone_from(&said);
+                });
+            }
+        }
+    }
+    Ok(out)
 }

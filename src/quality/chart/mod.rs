@@ -11,7 +11,7 @@ pub use find::Finding;
 
 use super::sample::{mean, sd};
 use super::{ChartConstants, Sample, chart_lower, chart_upper, sigma_within, spread_limit};
-use crate::error::{Error, Result};
+use crate::error::{Error, Result, did_you_mean};
 use crate::quantity::{Ratio, Reading};
 
 /// What the points of a chart are.
@@ -66,9 +66,12 @@ impl Kind {
 impl FromStr for Kind {
     type Err = Error;
     fn from_str(text: &str) -> Result<Kind> {
-        Kind::ALL.iter().copied().find(|k| k.word() == text).ok_or_else(|| {
+        let asked = text.trim().to_lowercase();
+        Kind::ALL.iter().copied().find(|k| k.word() == asked).ok_or_else(|| {
             let all: Vec<_> = Kind::ALL.iter().map(|k| format!("'{}'", k.word())).collect();
-            Error::notation(format!("'{text}' is no kind of chart; write {}", all.join(", ")))
+            let near = did_you_mean(&asked, Kind::ALL.iter().map(|k| k.word()))
+                .map_or_else(String::new, |n| format!("; did you mean '{n}'?"));
+            Error::notation(format!("'{text}' is no kind of chart{near}; write {}", all.join(", ")))
         })
     }
 }
@@ -153,7 +156,10 @@ impl Chart {
         let spread = match asked.sigma {
             Some(sigma) if sigma > 0.0 && sigma.is_finite() => sigma * unbiased,
             Some(_) => {
-                return Err(Error::range("a standard deviation is more than 0; leave sigma out"));
+                return Err(Error::range(
+                    "sigma is a standard deviation, finite and more than 0; leave it out where it is not \
+                     known",
+                ));
             }
             None => mean(&spreads[..base]),
         };
@@ -184,7 +190,7 @@ impl Chart {
         let outside = |x: &f64| *x < limits[0] || *x > limits[1];
         let out = (0..points.len()).filter(|k| outside(&points[*k])).collect();
         Ok(Chart {
-            findings: find::findings(&points, centre, limits),
+            findings: find::findings(&points, centre, limits, kind == Kind::MovingRange),
             sigma: sigma_within(reading, Ratio::base(unbiased)).value(),
             false_alarm: points_to_false_alarm(kind, &constants),
             asked,
@@ -208,6 +214,16 @@ impl Asked {
         if self.centre.is_some_and(|x| !x.is_finite()) {
             return Err(Error::range("the centre is a finite figure; leave it out"));
         }
+        // A baseline that settles nothing would be taken for one that does.
+        if self.baseline.is_some()
+            && self.sigma.is_some()
+            && (self.centre.is_some() || self.kind.is_spread())
+        {
+            return Err(Error::range(
+                "baseline and the limits themselves are both given; leave out baseline, or sigma and \
+                 centre",
+            ));
+        }
         match self.baseline {
             Some(b) if b < 2 || b > points => Err(Error::range(format!(
                 "limits cannot come from the first {b} of {points} points; write a number from 2 to \
@@ -223,16 +239,24 @@ impl Asked {
 fn whole_subgroups(sample: &Sample, n: usize) -> Result<Vec<&[f64]>> {
     let readings = sample.n();
     let over = readings % n;
-    if over != 0 {
+    if over != 0 && readings > n {
+        // The size nearest to the one asked for that leaves none over.
+        let fits = (2..=readings / 2)
+            .filter(|k| readings.is_multiple_of(*k))
+            .min_by_key(|k| k.abs_diff(n));
+        let or = fits.map_or_else(String::new, |k| format!(", or write subgroup={k}"));
+        let over = match over {
+            1 => "1 is over; leave the last out".to_owned(),
+            _ => format!("{over} are over; leave the last {over} out"),
+        };
         return Err(Error::range(format!(
-            "{readings} readings are not whole subgroups of {n}: {over} are over; leave those out, or \
-             write another subgroup=, or kind='individuals'"
+            "{readings} readings are not whole subgroups of {n}: {over}{or}"
         )));
     }
     if readings < 2 * n {
         return Err(Error::range(format!(
-            "{readings} readings are one subgroup of {n}; a chart asks for at least two, and for limits \
-             to be trusted for twenty"
+            "{readings} readings are fewer than two subgroups of {n}; a chart asks for at least two, and \
+             for limits to be trusted for twenty"
         )));
     }
     Ok(sample.values().chunks(n).collect())

@@ -1,0 +1,114 @@
+"""What is typed wrong of wool, wet processes and money: told what to write instead."""
+
+import warnings
+
+import hankwise as hw
+import pandas as pd
+import pytest
+
+F, M = hw.fibre, hw.mill
+STAGES = [{"name": "card", "loss": "10 %"}]
+TARIFFS = {"per_greasy": "11 /kg", "per_finished": "20 /kg"}
+
+
+def dye(**more):
+    return M.dye_bath(**{"mass": "10 kg", "depth": "2 %", "liquor_ratio": 30, **more})
+
+
+@pytest.mark.parametrize(
+    ("call", "words"),
+    [
+        (lambda: F.invoice(mass="0 kg", regain="17 %", allowances="16 %"), "0 is given for"),
+        (lambda: F.invoice(mass="1 kg", regain="17 %", allowance="16 %"), "mean 'allowances'"),
+        (lambda: F.invoice(mas="1 kg", regain="17 %"), "there is no 'mas'; did you mean 'mass'"),
+        (lambda: F.clean_yields(wool_base="50 %", vegetable_base="60 %"), "beside 60 % of"),
+        (
+            lambda: F.test_wash(["200 g", "100 g"], ["20 g", "130 g"], regain="16 %"),
+            "sample 2 holds more",
+        ),
+        (lambda: M.scour_liquor(mass="20 kg", liquor_ratio=0), "0 is given for the litres"),
+        (lambda: M.scour_liquor(mass="20 kg", liquor_ratio="30:1"), "30 for 30:1"),
+        (lambda: M.scour_liquor(mass="20 kg", liquor_ratio="1:30"), "one number"),
+        (lambda: M.scour_liquor(mass="20 kg"), 'write liquor_ratio=30'),
+        (lambda: M.scour_liquor(mass="20 kg", liquor_ratio=30, temperature="55 C"), "mean '°C'"),
+        (lambda: dye(shrinkage="3 %"), "write count='150 tex' too"),
+        (lambda: dye(loss="100 %"), "all of the goods would be lost"),
+        (lambda: M.blend({"white": "10 kg", "grey": "4 kg"}), "blend, white: what is known of it"),
+        (lambda: M.blend({1: {"mass": "10 kg"}}), "says no components"),
+        (
+            lambda: M.cost_through(price="4 /kg", stages=STAGES, pieces={"card": "100 g"}),
+            "such as 'card sold'",
+        ),
+        (
+            lambda: M.cost_through(price="4 /kg", stages=STAGES, pieces={3: "100 g"}),
+            "a name is wanted",
+        ),
+        (
+            lambda: M.mule_run(
+                spindles=120, travel="6 ft", cycle="22.5 s", count="150 tex", efficiency="85 %",
+                breaks=1e6, patrol="5 min",
+            ),
+            "thousand spindle hours",
+        ),
+    ],
+)  # fmt: skip
+def test_what_is_refused_and_what_to_write(call, words):
+    with pytest.raises(hw.HankwiseError, match=words):
+        call()
+
+
+@pytest.mark.parametrize(
+    ("call", "words"),
+    [
+        (lambda: F.test_wash(["200 g"] * 2, ["210 g", "212 g"], regain="16 %"), "clean = 90.9"),
+        (lambda: F.us_grade("1.85 µm"), "diameter = 1.85 µm is unusual"),
+        (lambda: M.compare_tariffs(greasy="80 kg", yields=["45 %", "160 %"], **TARIFFS), "160 %"),
+    ],
+)
+def test_what_is_unusual(call, words):
+    with pytest.warns(hw.RangeWarning, match=words):
+        call()
+
+
+def test_samples_that_do_not_differ_give_no_interval():
+    said = repr(F.test_wash(["200 g"] * 3, ["124 g"] * 3, regain="16 %"))
+    assert "do not differ" in said
+    assert "95 %" not in said
+    assert "lot file" not in said
+
+
+def test_wool_that_costs_nothing_has_no_shares():
+    cost = M.cost_through(price="0 /kg", stages=STAGES)
+    assert "NaN" not in repr(cost)
+    assert cost["cost"].number("/kg") == 0
+
+
+def test_a_density_in_kilograms_for_a_cubic_metre():
+    lot = {"mass": "40 kg", "regain": "16 %", "oil": "4 %", "wanted": "25 %"}
+    one, other = (M.emulsion(density=d, **lot) for d in ("920 kg/m³", "0.92 kg/L"))
+    assert one.keys() == other.keys()
+    assert [one[k].number(one[k].unit) for k in one] == pytest.approx(
+        [other[k].number(other[k].unit) for k in other]
+    )  # fmt: skip
+
+
+def test_a_figure_is_asked_for_by_its_name():
+    cost = M.cost_through(price="4 /kg", stages=STAGES)
+    with pytest.raises(KeyError, match="by its name, such as"):
+        cost[0]
+    assert 0 not in cost
+    assert "cost" in cost
+
+
+def test_a_message_is_one_line():
+    with pytest.raises(TypeError) as caught:
+        hw.yarn.twist_factor(twist=pd.Series(["9 tpi", "10 tpi"]), count="16 YSW")
+    assert "\n" not in str(caught.value)
+
+
+def test_nothing_usual_warns():
+    with warnings.catch_warnings():
+        warnings.simplefilter("error")
+        F.test_wash(["200 g", "198 g"], ["124 g", "119 g"], regain="16 %")
+        F.us_grade("18.5 µm")
+        M.compare_tariffs(greasy="80 kg", yields=["45 %", "60 %"], **TARIFFS)
