@@ -161,7 +161,10 @@ fn greatest(recording: &Recording) -> f64 {
     recording.steps.iter().map(|s| s.value.abs()).fold(0.0, f64::max)
 }
 
+/// So many cases, or as many as PROPTEST_CASES asks for.
 fn config(cases: u32) -> ProptestConfig {
+    let asked = std::env::var("PROPTEST_CASES").ok().and_then(|cases| cases.parse().ok());
+    let cases = asked.unwrap_or(cases);
     ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(cases) }
 }
 

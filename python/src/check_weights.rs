@@ -174,5 +174,5 @@ fn table(py: Python<'_>, card: &CheckCard) -> PyResult<Table> {
             rows.append(row)?;
         }
     }
-    Ok(Table::showing(rows, &card.report()))
+    Ok(Table::showing(rows, card.report()))
 }

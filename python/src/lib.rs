@@ -45,8 +45,9 @@ mod working;
 mod wraps;
 mod yarn;
 
+use pyo3::intern;
 use pyo3::prelude::*;
-use pyo3::types::{PyCFunction, PyDict};
+use pyo3::types::{PyCFunction, PyDict, PyString};
 
 /// The compiled part of `hankwise`.
 #[pymodule]
@@ -121,20 +122,24 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         let name = format!("hankwise.{room}");
         let module = PyModule::new(py, &name)?;
         module.setattr("__doc__", about)?;
+        // Texts are made once: this loop is a good part of the time of the import.
+        let home = PyString::new(py, &name);
+        let own_module = intern!(py, "__module__");
         for card in hankwise::formula::all().filter(|f| f.room() == room) {
             let one = Bound::new(py, formula::Formula::of(card))?;
             // On the object: a class whose module depends on the object breaks `help`.
-            one.setattr("__module__", &name)?;
-            module.add(card.name, &one)?;
-            formulas.set_item(card.name, &one)?;
+            one.setattr(own_module, &home)?;
+            let word = PyString::intern(py, card.name);
+            module.add(&word, &one)?;
+            formulas.set_item(word, one)?;
         }
         for job in hankwise::job::all().filter(|job| job.room() == room) {
             let one = Bound::new(py, job::Job::of(job))?;
-            one.setattr("__module__", &name)?;
+            one.setattr(own_module, &home)?;
             module.add(job.name, one)?;
         }
         for function in room_functions(room, &module)? {
-            function.setattr("__module__", &name)?;
+            function.setattr(own_module, &home)?;
             module.add_function(function)?;
         }
         modules.set_item(name, &module)?;

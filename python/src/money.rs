@@ -372,7 +372,7 @@ impl LotCost {
         }
         let mut report = self.cost.report();
         report.blocks.drain(..1);
-        Ok(Table::showing(PyList::new(py, rows)?, &report))
+        Ok(Table::showing(PyList::new(py, rows)?, report))
     }
     /// What the goods cost: pieces, joint and own cost, cost and price of a piece.
     #[getter]
@@ -392,7 +392,7 @@ impl LotCost {
         }
         let mut report = self.cost.report();
         report.blocks.truncate(1);
-        Ok(Table::showing(PyList::new(py, rows)?, &report))
+        Ok(Table::showing(PyList::new(py, rows)?, report))
     }
     /// Hours of people by machine, where people were given.
     #[getter]

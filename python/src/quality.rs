@@ -396,7 +396,7 @@ pub(crate) fn deviations(
         row.set_item("passes", line.passes)?;
         rows.append(row)?;
     }
-    Ok(Table::showing(rows, &off.report(readings.unit, tolerance)))
+    Ok(Table::showing(rows, off.report(readings.unit, tolerance)))
 }
 
 /// The count of a yarn by the skein. Shows itself as a table.

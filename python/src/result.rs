@@ -28,8 +28,8 @@ type State = (String, String, usize, u64);
 #[pyclass(frozen, sequence, module = "hankwise")]
 pub(crate) struct Table {
     rows: Py<PyList>,
-    text: String,
-    html: String,
+    // Written out when it is shown: a table may have a hundred thousand rows.
+    report: plan::Report,
 }
 
 #[pymethods]
@@ -47,19 +47,18 @@ impl Table {
     fn __iter__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         Ok(self.rows.bind(py).try_iter()?.into_any())
     }
-    fn __repr__(&self) -> &str {
-        &self.text
+    fn __repr__(&self) -> String {
+        self.report.text().trim_start_matches('\n').trim_end().to_owned()
     }
-    fn _repr_html_(&self) -> &str {
-        &self.html
+    fn _repr_html_(&self) -> String {
+        self.report.html()
     }
 }
 
 impl Table {
     /// Rows that show themselves as a report does.
-    pub(crate) fn showing(rows: Bound<'_, PyList>, report: &plan::Report) -> Table {
-        let text = report.text().trim_start_matches('\n').trim_end().to_owned();
-        Table { rows: rows.unbind(), text, html: report.html() }
+    pub(crate) fn showing(rows: Bound<'_, PyList>, report: plan::Report) -> Table {
+        Table { rows: rows.unbind(), report }
     }
 }
 
@@ -89,7 +88,7 @@ fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) ->
         block.rows.push(cells);
     }
     let report = plan::Report { title: String::new(), blocks: vec![block] };
-    Ok(Table::showing(PyList::new(py, rows)?, &report))
+    Ok(Table::showing(PyList::new(py, rows)?, report))
 }
 
 fn put(row: &Bound<'_, PyDict>, band: Option<Band>, fallback: f64) -> PyResult<()> {

@@ -273,7 +273,7 @@ impl Week {
         }
         let mut report = self.week.report();
         report.blocks.truncate(1);
-        Ok(Table::showing(PyList::new(py, rows)?, &report))
+        Ok(Table::showing(PyList::new(py, rows)?, report))
     }
     /// Each machine: hours that it can run, of work, of cleaning, when the last lot leaves it, hours of
     /// people.
@@ -295,7 +295,7 @@ impl Week {
         }
         let mut report = self.week.report();
         report.blocks.drain(..1);
-        Ok(Table::showing(PyList::new(py, rows)?, &report))
+        Ok(Table::showing(PyList::new(py, rows)?, report))
     }
     /// A figure of the week: a bar for each lot at each machine. Needs matplotlib; gives its Figure.
     #[pyo3(text_signature = "($self)")]
