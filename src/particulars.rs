@@ -154,13 +154,15 @@ impl Particulars {
     pub fn warnings(&self) -> &[String] {
         &self.warnings
     }
-    /// Writes all figures as a live workbook: a cell a step, formulas instead of values.
+    /// Writes all figures as a live workbook: a cell a step, formulas instead of values, and the
+    /// cautions on a sheet of their own.
     #[cfg(feature = "sheet")]
     pub fn to_sheet(&self, path: &std::path::Path) -> Result<()> {
         let roots: Vec<Arg> = self.figures.iter().map(|f| f.at).collect();
         let title = self.report.title.clone();
         let sections = [crate::worked::Section { title, names: Vec::new() }];
-        crate::worked::write_sheet(path, &self.recording, &roots, &sections, &[])
+        let cautions: Vec<String> = self.cautions.iter().map(|c| c.line(&[])).collect();
+        crate::worked::write_sheet(path, &self.recording, &roots, &sections, &[], &cautions)
     }
 }
 

@@ -17,6 +17,16 @@ const TOGETHER: &[(&str, &str, (f64, f64))] = &[
     // A kilogram has to leave something, or no lot pays.
     ("break_even_lot_with_hold_up", "cost", (0.0, 10.0)),
     ("break_even_lot_with_hold_up", "price", (50.0, 100.0)),
+    ("component_share", "fed", (20.0, 100.0)),
+    ("efficiency_found", "made", (0.1, 100.0)),
+    ("efficiency_found", "calculated", (100.0, 1e6)),
+    // More is allowed than any lot loses.
+    ("smallest_lot", "allowed", (0.11, 0.5)),
+    // The traveller is slower at the small diameter.
+    ("spindle_from_travellers", "small", (0.01, 0.029)),
+    ("twist_from_travellers", "small", (0.01, 0.029)),
+    ("twist_from_travellers", "at_large", (12_000.0, 25_000.0)),
+    ("twist_from_travellers", "at_small", (500.0, 11_999.0)),
     ("share_found", "found", (0.0, 10.0)),
     ("share_found", "tested", (20.0, 10000.0)),
     // The upper end of a tolerance is above the lower.

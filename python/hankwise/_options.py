@@ -76,6 +76,7 @@ def _parser() -> argparse.ArgumentParser:
     plan.add_argument("--seed", type=_whole, default=1, help="seed of the draws (1)")
     plan.add_argument("--json", action="store_true", help="print JSON for other programs")
     plan.add_argument("--sheet", metavar="F.xlsx", help="write the plan as a live workbook")
+    plan.add_argument("--card", metavar="F.html", help="write the lot's card, a page to print")
     plan.add_argument(
         "--figure",
         metavar="F.svg",

@@ -55,10 +55,10 @@ def _goods(text: str) -> dict[str, int]:
 
 
 def _plan(args: argparse.Namespace) -> None:
-    if args.needed is not None and (args.working or args.sheet or args.figure):
+    if args.needed is not None and (args.working or args.sheet or args.card or args.figure):
         raise hw.NotationError(
-            "--needed plans backward and prints its own working; --working, --sheet and --figure "
-            "belong to the plan forward: run them without --needed"
+            "--needed plans backward and prints its own working; --working, --sheet, --card and "
+            "--figure belong to the plan forward: run them without --needed"
         )
     plan = hw.plan.load(args.lot)
     if args.needed is not None:
@@ -77,6 +77,9 @@ def _plan(args: argparse.Namespace) -> None:
     if args.sheet is not None:
         result.to_sheet(args.sheet)
         print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.card is not None:
+        result.to_html(args.card)
+        print(f"card: {args.card}", file=sys.stderr)
     if args.working is not None:
         working = result.working(args.working)
         text = f"{args.working} = {working.answer}\n\n{working}".rstrip("\n")

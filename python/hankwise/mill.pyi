@@ -5182,6 +5182,8 @@ class _ReelRunJob(Job):
     change: time between doffs: tying, lacing, taking off, piecing up
     count: count of the yarn at the reel
     hank: mass of a hank, at the reel
+    length: yarn in the finished hank
+    shrinkage: shrinkage of the hank in scouring
     turns: turns of a hank
     mass: yarn to reel, good
     hanks: hanks to reel
@@ -5199,6 +5201,8 @@ class _ReelRunJob(Job):
         change: _Measure,
         count: _Measure,
         hank: _Measure | None = None,
+        length: _Measure | None = None,
+        shrinkage: _Plain | None = None,
         turns: _Plain | None = None,
         mass: _Measure | None = None,
         hanks: _Plain | None = None,

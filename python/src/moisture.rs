@@ -107,7 +107,8 @@ pub(crate) fn humidity_for_regain(regain: &Bound<'_, PyAny>) -> PyResult<Particu
 ///
 /// What the lot holds of water is told by a `sample` as taken and `dry` from the oven, or by its
 /// `regain` on the dry mass, or by its moisture `content` on the mass as weighed. `allowances` are shares or fibres of
-/// a list: `["17 %", "wool combed", "wool ASTM"]`. `fat` is the allowance for fat, oil and dressing.
+/// a list: `["17 %", "wool combed", "wool ASTM"]`. `fat` is the allowance for fat, oil and
+/// dressing, where the sample was cleaned before it was dried.
 ///
 /// >>> import hankwise as hw
 /// >>> lot = hw.fibre.invoice(mass="500 kg", sample="250 g", dry="212.3 g",

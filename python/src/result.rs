@@ -322,6 +322,11 @@ impl PlanResult {
         let date: String = today.call_method0("isoformat")?.extract()?;
         self.result.to_sheet(&path, &date).map_err(|e| raise(&e))
     }
+    /// Writes the lot's card: a page to print, stage by stage, with what to set and what to beware of.
+    #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
+    fn to_html(&self, path: PathBuf) -> PyResult<()> {
+        self.result.to_html(&path).map_err(|e| raise(&e))
+    }
     /// A figure of the result: the mass down the stages, the goods against the promise. Needs
     /// matplotlib; gives its Figure.
     #[pyo3(text_signature = "($self)")]

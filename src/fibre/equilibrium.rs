@@ -13,7 +13,7 @@ use crate::worked::Worked;
 const ABOUT: [&str; 3] = [
     "A merino skein at about 24 °C, straight between the points of the table \
      wool_isotherm: for planning, not for an invoice. Clean wool only: suint takes up far more water.",
-    "In drying wool holds 1 to 2 % more than in damping at the same humidity: which of the two holds \
+    "In drying wool holds 1 to 2 points of regain more than in damping at the same humidity: which holds \
      depends on where the wool comes from.",
     "At 65 % and 20 °C a review relays 14 % in absorption, and 16 to 18 %, from Morton and Hearle.",
 ];
@@ -42,12 +42,15 @@ fn beside(x: f64, of: impl Fn(&(f64, f64)) -> f64) -> Option<[(f64, f64); 2]> {
 type Points<'t> =
     (Fraction<Worked<'t>>, Regain<Worked<'t>>, Fraction<Worked<'t>>, Regain<Worked<'t>>);
 
-fn enter<'t>(desk: &Desk<'t>, [below, above]: [(f64, f64); 2]) -> Result<Points<'t>> {
+/// The points on both sides, by names that begin with what they are for.
+fn enter<'t>(desk: &Desk<'t>, prefix: &str, [below, above]: [(f64, f64); 2]) -> Result<Points<'t>> {
+    let enter = |name: &str| format!("{prefix}{name}");
+    let (air, wool) = ("humidity of the point", "regain there, in absorption");
     Ok((
-        percent(desk, "humidity_below", "φ₁", "humidity of the point below", below.0)?,
-        percent(desk, "regain_below", "R₁", "regain there, in absorption", below.1)?,
-        percent(desk, "humidity_above", "φ₂", "humidity of the point above", above.0)?,
-        percent(desk, "regain_above", "R₂", "regain there, in absorption", above.1)?,
+        percent(desk, &enter("humidity_below"), "φ₁", &format!("{air} below"), below.0)?,
+        percent(desk, &enter("regain_below"), "R₁", wool, below.1)?,
+        percent(desk, &enter("humidity_above"), "φ₂", &format!("{air} above"), above.0)?,
+        percent(desk, &enter("regain_above"), "R₂", wool, above.1)?,
     ))
 }
 
@@ -80,7 +83,7 @@ pub fn equilibrium_regain(humidity: &Amount, typed: Option<String>) -> Result<Pa
     })?;
     Particulars::work(|desk| {
         let air: Fraction<_> = desk.given("humidity", "φ", "relative humidity", humidity, typed);
-        let (humid_1, regain_1, humid_2, regain_2) = enter(desk, points)?;
+        let (humid_1, regain_1, humid_2, regain_2) = enter(desk, "", points)?;
         let damping = regain_between_points(air, humid_1, regain_1, humid_2, regain_2);
         let words = "regain in damping, from the dry side";
         let damping = desk.figure("absorption", words, damping);
@@ -109,7 +112,7 @@ pub fn humidity_for_regain(regain: &Amount, typed: Option<String>) -> Result<Par
     })?;
     Particulars::work(|desk| {
         let wanted: Regain<_> = desk.given("regain", "R", "regain wanted", regain, typed);
-        let (humid_1, regain_1, humid_2, regain_2) = enter(desk, points)?;
+        let (humid_1, regain_1, humid_2, regain_2) = enter(desk, "damping.", points)?;
         let damping = humidity_between_points(wanted, humid_1, regain_1, humid_2, regain_2);
         desk.figure("damping", "humidity that brings drier wool to it", damping);
         let [least, most] = more(desk)?;
@@ -118,7 +121,8 @@ pub fn humidity_for_regain(regain: &Amount, typed: Option<String>) -> Result<Par
             ("drying_low", "humidity that brings wetter wool to it, at least", most, HYSTERESIS.1),
         ] {
             let Some(points) = beside(x - shift, |p| p.1) else { continue };
-            let (humid_1, regain_1, humid_2, regain_2) = enter(desk, points)?;
+            let prefix = format!("{name}.");
+            let (humid_1, regain_1, humid_2, regain_2) = enter(desk, &prefix, points)?;
             let lower = Regain::from(wanted.v() - more.v());
             let air = humidity_between_points(lower, humid_1, regain_1, humid_2, regain_2);
             desk.figure(name, words, air);

@@ -7,7 +7,7 @@ use super::{
 use crate::error::{Error, Result};
 use crate::job::{Ask, Given, block};
 use crate::particulars::{Desk, Particulars};
-use crate::quantity::print::{constant, figure, fixed, with_unit};
+use crate::quantity::print::{constant, figure, fixed, of_kind, with_unit};
 use crate::quantity::{Amount, Fraction, Kind, Mass, MoistureContent, Regain, parse_as, unit};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
@@ -82,30 +82,21 @@ pub fn invoice_items() -> Given {
 /// # Ok::<(), hankwise::Error>(())
 /// ```
 pub fn invoice(given: &Given, allowances: &[Allowance]) -> Result<Particulars> {
-    if allowances.is_empty() {
-        return Err(Error::notation(
-            "allowances is missing: an invoice is at the regain that was agreed; write \
-             allowances=['17 %'], or by fibre and list allowances=['wool carded']",
-        ));
-    }
-    given.not_both("regain", "content", "one gives the other")?;
-    for one in ["regain", "content"] {
-        given.not_both(one, "dry", "the dried sample gives it")?;
-    }
-    if let (Some(sample), Some(dry)) = (given.base("sample"), given.base("dry"))
-        && dry > sample
-    {
-        return Err(Error::range(
-            "dry is more than sample: the oven takes water away; are they exchanged?",
-        ));
-    }
+    check(given, allowances)?;
+    let cleaned = cleaned(given);
     Particulars::work(|desk| {
         given.warn(desk);
         let mass: Mass<_> = given.need(desk, "mass")?;
         let dry = oven_dry(given, desk, mass)?;
-        let dry = desk.figure("oven_dry", "oven-dry mass of the lot", dry);
-        let water = Mass::from(mass.v() - dry.v());
-        desk.figure("water", "water in the lot as weighed", water);
+        let words =
+            if cleaned { "clean oven-dry mass of the lot" } else { "oven-dry mass of the lot" };
+        let dry = desk.figure("oven_dry", words, dry);
+        let gone = Mass::from(mass.v() - dry.v());
+        if cleaned {
+            desk.figure("gone", "water and fat in the lot as weighed", gone);
+        } else {
+            desk.figure("water", "water in the lot as weighed", gone);
+        }
         let fat: Fraction<_> = given.or(desk, "fat", 0.0)?;
         let mut rows = Vec::new();
         let (mut least, mut most) = (f64::INFINITY, 0.0_f64);
@@ -119,10 +110,10 @@ pub fn invoice(given: &Given, allowances: &[Allowance]) -> Result<Particulars> {
                     constant(tidy(100.0 * one.amount.base()))
                 )));
             }
-            let symbol = format!("A_{}", k + 1);
+            let (key, symbol) = (format!("allowance_{}", k + 1), format!("A_{}", k + 1));
             let words = format!("allowance: {}", one.from);
             let agreed: Regain<_> =
-                desk.given("allowance", &symbol, &words, &one.amount, one.typed.clone());
+                desk.given(&key, &symbol, &words, &one.amount, one.typed.clone());
             let percent = format!("{} %", constant(tidy(100.0 * one.amount.base())));
             let words = format!("invoice mass at {percent}");
             let found = desk.figure(&name, &words, commercial_mass(dry, agreed, fat)).value();
@@ -136,7 +127,8 @@ pub fn invoice(given: &Given, allowances: &[Allowance]) -> Result<Particulars> {
                 one.from.clone(),
             ]);
         }
-        let mut at = block(desk, "The lot", &["regain", "content", "oven_dry", "water"], unit);
+        let mut at =
+            block(desk, "The lot", &["regain", "content", "oven_dry", "water", "gone"], unit);
         at.rows.insert(0, vec!["mass on the scale".to_owned(), say(mass.value())]);
         let columns =
             [("allowance", Right), ("invoice mass", Right), ("to the scale", Right), ("", Left)];
@@ -144,6 +136,16 @@ pub fn invoice(given: &Given, allowances: &[Allowance]) -> Result<Particulars> {
             "The allowance is agreed before the lot is weighed, and sample and lot are weighed together."
                 .to_owned(),
         ];
+        if cleaned {
+            foot.insert(
+                0,
+                format!(
+                    "Beside each allowance for water, {} for fat, oil and dressing, on the clean oven-dry \
+                     mass: the sample was cleaned before it was dried.",
+                    of_kind(fat.value(), Kind::Fraction)
+                ),
+            );
+        }
         if allowances.len() > 1 {
             foot.insert(
                 0,
@@ -167,6 +169,39 @@ pub fn invoice(given: &Given, allowances: &[Allowance]) -> Result<Particulars> {
             blocks: vec![at, invoiced],
         })
     })
+}
+
+/// True where the sample was cleaned of its fat before it was dried.
+fn cleaned(given: &Given) -> bool {
+    given.base("fat").is_some_and(|fat| fat > 0.0)
+}
+
+fn check(given: &Given, allowances: &[Allowance]) -> Result<()> {
+    if allowances.is_empty() {
+        return Err(Error::notation(
+            "allowances is missing: an invoice is at the regain that was agreed; write \
+             allowances=['17 %'], or by fibre and list allowances=['wool carded']",
+        ));
+    }
+    given.not_both("regain", "content", "one gives the other")?;
+    for one in ["regain", "content"] {
+        given.not_both(one, "dry", "the dried sample gives it")?;
+    }
+    if cleaned(given) && (given.has("regain") || given.has("content")) {
+        // A mass without water still has its fat: the allowance would count it twice.
+        return Err(Error::notation(
+            "fat is allowed for where the sample was cleaned before it was dried; write its masses as \
+             sample= and dry= in place of regain or content, or leave fat out",
+        ));
+    }
+    if let (Some(sample), Some(dry)) = (given.base("sample"), given.base("dry"))
+        && dry > sample
+    {
+        return Err(Error::range(
+            "dry is more than sample: the oven takes water away; are they exchanged?",
+        ));
+    }
+    Ok(())
 }
 
 /// The oven-dry mass, by the way that was given; regain and content beside it.
@@ -193,7 +228,10 @@ fn oven_dry<'t>(
     }
     let sample: Mass<_> = given.need(desk, "sample")?;
     let dried: Mass<_> = given.need(desk, "dry")?;
-    let regain = desk.figure("regain", regain_words, regain_found(sample, dried));
-    desk.figure("content", content_words, super::moisture_content(regain));
+    // What a cleaned sample lost is not its water alone.
+    if !cleaned(given) {
+        let regain = desk.figure("regain", regain_words, regain_found(sample, dried));
+        desk.figure("content", content_words, super::moisture_content(regain));
+    }
     Ok(oven_dry_mass_of_lot(mass, sample, dried))
 }

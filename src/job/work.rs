@@ -174,11 +174,13 @@ impl<'a, 't> Work<'a, 't> {
             Kind::Twist if inch(kind) => "tpi",
             Kind::Sett if inch(kind) => "threads/in",
             Kind::Speed if inch(Kind::Length) => "yd/min",
-            Kind::Length if inch(kind) && base < 0.9144 => "in",
+            // A draw of the mule, a reel, a reed are told in inches however long.
+            Kind::Length if inch(kind) && base < 3.0 => "in",
             Kind::Length if inch(kind) => "yd",
             Kind::Mass if inch(kind) && base < 0.453 => "oz",
             Kind::Mass if inch(kind) => "lb",
             Kind::MassRate if inch(Kind::Mass) => "lb/h",
+            Kind::MassPerArea if inch(Kind::Mass) => "oz/yd²",
             // Ends and stops come a few times in an hour.
             Kind::Frequency if base < 1.0 => "/h",
             _ => return None,

@@ -115,7 +115,7 @@ pub fn component_share<N: Number>(
     #[q("a", 1.0..=20.0)]
     carrying: &[Count<N>],
     /// all ends fed, at each machine
-    #[q("N", 20.0..=100.0)]
+    #[q("N", 1.0..=100.0)]
     fed: &[Count<N>],
 ) -> Fraction<N> {
     V::product(carrying.zip(fed).map(|(a, n)| a / n))

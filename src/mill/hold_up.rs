@@ -131,7 +131,7 @@ pub fn smallest_lot<N: Number>(
     #[q("w", 0.0..=0.1)]
     loss: Fraction<N>,
     /// loss allowed for the lot
-    #[q("L", 0.11..=0.5)]
+    #[q("L", 0.03..=0.5)]
     allowed: Fraction<N>,
 ) -> Mass<N> {
     held_up / (allowed - loss)

@@ -28,10 +28,10 @@ pub(super) const ROUNDING: f64 = 1e-6;
 )]
 pub fn efficiency_found<N: Number>(
     /// made
-    #[q("a", 0.1..=100.0)]
+    #[q("a", 0.0..=1000000.0)]
     made: Ratio<N>,
     /// calculated, without a stop
-    #[q("c", 100.0..=1000000.0)]
+    #[q("c", 0.1..=1000000.0)]
     calculated: Ratio<N>,
 ) -> Fraction<N> {
     made / calculated

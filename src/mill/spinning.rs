@@ -178,7 +178,7 @@ pub fn spindle_from_travellers<N: Number>(
     #[q("n₂", 500.0..=25000.0)]
     at_small: Frequency<N>,
     /// small diameter
-    #[q("d₂", 0.01..=0.029)]
+    #[q("d₂", 0.01..=0.1)]
     small: Length<N>,
 ) -> Frequency<N> {
     (at_large * large - at_small * small) / (large - small)
@@ -194,16 +194,16 @@ pub fn spindle_from_travellers<N: Number>(
 )]
 pub fn twist_from_travellers<N: Number>(
     /// traveller speed at the large diameter
-    #[q("n₁", 12000.0..=25000.0)]
+    #[q("n₁", 500.0..=25000.0)]
     at_large: Frequency<N>,
     /// large diameter
     #[q("d₁", 0.03..=0.3)]
     large: Length<N>,
     /// traveller speed at the small diameter
-    #[q("n₂", 500.0..=11999.0)]
+    #[q("n₂", 500.0..=25000.0)]
     at_small: Frequency<N>,
     /// small diameter
-    #[q("d₂", 0.01..=0.029)]
+    #[q("d₂", 0.01..=0.1)]
     small: Length<N>,
 ) -> Twist<N> {
     let spindle = ((at_large * large - at_small * small) / (large - small)).named("n_s");

@@ -1,7 +1,7 @@
 //! What a commission mill charges, and the lot at which it pays.
 
 use crate::formula::{Formula, formula};
-use crate::number::Number;
+use crate::number::{Number, V};
 use crate::quantity::{CostPerMass, Fraction, Mass, Money, Yield};
 
 /// The formulas of this file.
@@ -125,7 +125,7 @@ pub fn break_even_lot<N: Number>(
     margin: CostPerMass<N>,
 ) -> Mass<N> {
     // A kilogram that leaves nothing pays for nothing, however many there are.
-    margin.if_less(f64::MIN_POSITIVE, f64::NAN, fixed / margin)
+    V::constant(0.0).if_less(margin, fixed / margin, f64::NAN)
 }
 
 /// Smallest lot that pays its fixed cost and the fibre that the machines keep.
@@ -153,5 +153,5 @@ pub fn break_even_lot_with_hold_up<N: Number>(
     price: CostPerMass<N>,
 ) -> Mass<N> {
     let margin = ((1.0 - loss) * price - cost).named("g");
-    margin.if_less(f64::MIN_POSITIVE, f64::NAN, (fixed + held_up * price) / margin)
+    V::constant(0.0).if_less(margin, (fixed + held_up * price) / margin, f64::NAN)
 }

@@ -7,8 +7,8 @@ use crate::error::Result;
 use crate::worked::{Arg, Section, StaticTable, write_sheet};
 
 impl PlanResult {
-    /// Writes the likely figures as a live workbook, a section a stage, and what the draws say as
-    /// plain figures; `date` is printed beside them.
+    /// Writes the likely figures as a live workbook, a section a stage, the cautions, and what the
+    /// draws say as plain figures; `date` is printed beside them.
     pub fn to_sheet(&self, path: &Path, date: &str) -> Result<()> {
         let recording = self.recording();
         let roots: Vec<Arg> = recording.labels.keys().map(|step| Arg::Step(*step)).collect();
@@ -29,7 +29,7 @@ impl PlanResult {
         sections.push(section("Finish", &["finish"]));
         sections.push(Section { title: "Other".to_owned(), names: Vec::new() });
         let tables = if self.draws > 0 { vec![self.chance_table(date)] } else { Vec::new() };
-        write_sheet(path, recording, &roots, &sections, &tables)
+        write_sheet(path, recording, &roots, &sections, &tables, &self.caution_lines())
     }
 
     fn chance_table(&self, date: &str) -> StaticTable {

@@ -18,6 +18,7 @@ mod goods;
 mod json;
 mod lot;
 mod needed;
+mod page;
 mod question;
 mod report;
 mod result;

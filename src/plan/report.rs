@@ -17,7 +17,7 @@ pub enum Extent {
     All,
 }
 
-fn columns(columns: &[(&str, Align)]) -> Vec<(String, Align)> {
+pub(super) fn columns(columns: &[(&str, Align)]) -> Vec<(String, Align)> {
     columns.iter().map(|(name, align)| ((*name).to_owned(), *align)).collect()
 }
 
@@ -28,7 +28,7 @@ impl PlanResult {
             vec![self.promise(), self.outcome(extent), self.to_set(extent), self.first()];
         if extent == Extent::All {
             blocks.push(self.every_kilogram());
-            blocks.extend(self.cautions());
+            blocks.extend(Block::caution_lines(self.caution_lines()));
         }
         if !self.warnings.is_empty() {
             blocks.push(Block {
@@ -104,7 +104,7 @@ impl PlanResult {
         }
     }
 
-    fn promise(&self) -> Block {
+    pub(super) fn promise(&self) -> Block {
         let mut names = vec![("goods", Left), ("promised", Right), ("likely figures", Right)];
         let drawn = self.draws > 0;
         if drawn {
@@ -153,7 +153,7 @@ impl PlanResult {
         }
     }
 
-    fn outcome(&self, extent: Extent) -> Block {
+    pub(super) fn outcome(&self, extent: Extent) -> Block {
         let drawn = self.draws > 0;
         let mut names = vec![("stage", Left), ("what comes out", Left)];
         names.extend(if drawn {
@@ -234,14 +234,15 @@ impl PlanResult {
             title: "What to set at each machine".to_owned(),
             columns: columns(&names),
             rows,
-            foot: vec![
-                "Stop a machine before you change a wheel or reach in; its maker's instructions and local rules come first.".to_owned(),
-            ],
+            cautions: match extent {
+                Extent::First => vec![self.cautions_in_short()],
+                Extent::All => Vec::new(),
+            },
             ..Block::default()
         }
     }
 
-    fn first(&self) -> Block {
+    pub(super) fn first(&self) -> Block {
         let mut block = Block { title: "What to measure first".to_owned(), ..Block::default() };
         if self.drivers.is_empty() {
             block.lead.push(self.why_no_chance());
@@ -279,7 +280,7 @@ impl PlanResult {
         block
     }
 
-    fn every_kilogram(&self) -> Block {
+    pub(super) fn every_kilogram(&self) -> Block {
         let mut rows = Vec::new();
         let unit = self.say.mass_unit();
         let kg = |x: f64| {
@@ -322,16 +323,27 @@ impl PlanResult {
     }
 
     /// Each caution once, with the stages that it is for.
-    fn cautions(&self) -> Option<Block> {
-        let stages = self.stages.iter().map(|s| (s.name.as_str(), s.cautions));
-        let after = super::goods::CAUTIONS.iter().copied().filter(|_| self.has_loom());
-        let places: Vec<(&str, &[&str])> = stages.chain(after).collect();
+    pub(super) fn caution_lines(&self) -> Vec<String> {
+        let places = self.cautions_by_place();
         let lines = caution::CAUTIONS.iter().filter_map(|caution| {
             let at = places.iter().filter(|(_, names)| names.contains(&caution.name));
             let at: Vec<&str> = at.map(|(place, _)| *place).collect();
             (!at.is_empty()).then(|| caution.line(&at))
         });
-        Block::caution_lines(lines.collect())
+        lines.collect()
+    }
+    /// The names of the cautions of each stage, of the loom and of finishing.
+    pub(super) fn cautions_by_place(&self) -> Vec<(&str, &'static [&'static str])> {
+        let stages = self.stages.iter().map(|s| (s.name.as_str(), s.cautions));
+        let after = super::goods::CAUTIONS.iter().copied().filter(|_| self.has_loom());
+        stages.chain(after).collect()
+    }
+    /// What there is to beware of, by name alone.
+    fn cautions_in_short(&self) -> String {
+        let places = self.cautions_by_place();
+        let named = |name: &&str| places.iter().any(|(_, names)| names.contains(name));
+        let names: Vec<&str> = caution::CAUTIONS.iter().map(|c| c.name).filter(named).collect();
+        format!("Beware of {}: --all and the card say why.", names.join(", "))
     }
 
     fn has_loom(&self) -> bool {

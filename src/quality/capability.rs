@@ -76,8 +76,8 @@ impl Capability {
         let columns = [
             ("", Left),
             ("standard deviation", Right),
-            ("in the middle", Right),
-            ("as it stands", Right),
+            ("C_p, P_p: in the middle", Right),
+            ("C_pk, P_pk: as it stands", Right),
         ];
         let row = |name: &str, sd: f64, of: [f64; 2]| {
             vec![name.to_owned(), say(sd), figure(of[0]), figure(of[1])]

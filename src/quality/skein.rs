@@ -205,9 +205,9 @@ impl SkeinCount {
         lead.extend(self.warnings.iter().cloned());
         let foot = s.farthest.filter(super::Farthest::stands_apart).map(|f| {
             format!(
-                "Skein {} stands apart ({} tex; Grubbs' test): look for a cause.",
+                "Skein {} stands apart ({}; Grubbs' test): look for a cause.",
                 f.place + 1,
-                figure(f.value)
+                say(f.value)
             )
         });
         Report {

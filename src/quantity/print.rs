@@ -88,11 +88,12 @@ pub fn with_unit(x: f64, unit: &str) -> String {
 }
 
 /// A figure of a kind, given in its base unit, as people would say it: a share in percent, a small
-/// mass in grams, a short time in minutes or seconds.
+/// mass in grams, a short length in millimetres, a short time in minutes or seconds.
 pub fn of_kind(x: f64, kind: Kind) -> String {
     match kind.family() {
         Kind::Fraction => format!("{} %", figure(x * 100.0)),
         Kind::Mass if x != 0.0 && x.abs() < 1.0 => format!("{} g", figure(x * 1000.0)),
+        Kind::Length if x != 0.0 && x.abs() < 0.1 => format!("{} mm", figure(x * 1000.0)),
         Kind::Duration if x != 0.0 && x.abs() < 1.0 / 60.0 => format!("{} s", figure(x * 3600.0)),
         Kind::Duration if x != 0.0 && x.abs() < 1.0 => format!("{} min", figure(x * 60.0)),
         Kind::ReedCount => format!("{} dents/10 cm", figure(x * 10.0)),

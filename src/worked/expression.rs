@@ -40,6 +40,7 @@ pub(super) struct Writer<'a, F: Fn(usize) -> Leaf> {
 
 impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
     /// An operand written over its own operands.
+    #[cfg(feature = "sheet")]
     pub(super) fn arg(&self, arg: Arg) -> String {
         self.bare(arg)
     }

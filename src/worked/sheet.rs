@@ -9,6 +9,7 @@ use super::expression::{Dialect, Leaf, Writer};
 use super::lines::Lines;
 use super::tape::{Arg, Op, Recording};
 use super::working::Working;
+use crate::caution;
 use crate::error::{Error, Result};
 
 /// A part of the sheet under a heading of its own.
@@ -36,17 +37,25 @@ const VALUE: u16 = 2;
 /// What an equation leaves of zero.
 const RESIDUAL: u16 = 6;
 const SOLVED: &str = "found by iteration: a value, to be found again when this is no longer zero";
+const LIVE: &str = "Shaded cells are given: change them and all else follows.";
+const CAUTIONS: &str = "Cautions";
+const SEE_CAUTIONS: &str = " What can do harm stands on the sheet Cautions.";
 const HEAD: [&str; 6] = ["figure", "symbol", "value", "unit", "how", "what it is"];
 
 impl Working {
-    /// Writes the working as a live workbook.
+    /// Writes the working as a live workbook, with the cautions of the formulas that it rests on.
     pub fn to_sheet(&self, path: &Path) -> Result<()> {
         let sections = [Section { title: self.name(), names: Vec::new() }];
-        write_sheet(path, self.recording(), &[self.root()], &sections, &[])
+        let needed = self.recording().needed_for(self.root());
+        let calls = self.recording().calls.iter().filter(|(step, _)| needed[**step]);
+        let names: Vec<&str> = calls.flat_map(|(_, call)| call.formula.cautions).copied().collect();
+        let cautions: Vec<String> = caution::of(&names).map(|c| c.line(&[])).collect();
+        write_sheet(path, self.recording(), &[self.root()], &sections, &[], &cautions)
     }
 }
 
-/// Writes the lines that the roots rest on as a live workbook, and tables of plain figures after it.
+/// Writes the lines that the roots rest on as a live workbook, what can do harm on a sheet of words,
+/// and tables of plain figures after it.
 ///
 /// The file appears whole or not at all.
 pub fn write_sheet(
@@ -55,6 +64,7 @@ pub fn write_sheet(
     roots: &[Arg],
     sections: &[Section],
     tables: &[StaticTable],
+    cautions: &[String],
 ) -> Result<()> {
     if path.extension().is_none_or(|end| !end.eq_ignore_ascii_case("xlsx")) {
         return Err(Error::notation(format!(
@@ -62,7 +72,7 @@ pub fn write_sheet(
             path.display()
         )));
     }
-    let bytes = build(recording, roots, sections, tables).map_err(|e| {
+    let bytes = build(recording, roots, sections, tables, cautions).map_err(|e| {
         Error::plan(format!("the workbook {} could not be made: {e}", path.display()))
     })?;
     crate::write_whole(path, &bytes)
@@ -73,6 +83,7 @@ fn build(
     roots: &[Arg],
     sections: &[Section],
     tables: &[StaticTable],
+    cautions: &[String],
 ) -> std::result::Result<Vec<u8>, XlsxError> {
     let lines = Lines::new(recording, roots);
     let mut book = Workbook::new();
@@ -80,7 +91,8 @@ fn build(
     sheet.set_name("Working")?;
     let bold = Format::new().set_bold();
     let input = Format::new().set_background_color(0x00EE_EEEE);
-    sheet.write_string(0, 0, "Shaded cells are given: change them and all else follows.")?;
+    let elsewhere = if cautions.is_empty() { "" } else { SEE_CAUTIONS };
+    sheet.write_string(0, 0, format!("{LIVE}{elsewhere}"))?;
     for (column, title) in HEAD.iter().enumerate() {
         sheet.write_string_with_format(1, column as u16, *title, &bold)?;
     }
@@ -112,7 +124,8 @@ fn build(
         next += 2;
     }
 
-    let mut names: BTreeMap<String, u32> = BTreeMap::new();
+    // By their small letters: a spreadsheet takes "Hank" and "hank" for one name.
+    let mut names: BTreeMap<String, (String, u32)> = BTreeMap::new();
     for (step, row) in &rows {
         let line = lines.line(*step, Dialect::Text);
         sheet.write_string(*row, 0, &line.name)?;
@@ -125,7 +138,8 @@ fn build(
         sheet.write_string(*row, 5, note.collect::<Vec<_>>().join("; "))?;
         if matches!(recording.steps[*step].op, Op::Input | Op::Chosen) {
             sheet.write_number_with_format(*row, VALUE, line.value, &input)?;
-            names.entry(defined_name(&line.name)).or_insert(*row);
+            let name = free_name(&line.name, |name| names.contains_key(&name.to_lowercase()));
+            names.insert(name.to_lowercase(), (name, *row));
             let how = if how.is_empty() { "given" } else { &how };
             sheet.write_string(*row, 4, how)?;
             continue;
@@ -152,13 +166,33 @@ fn build(
             sheet.write_string(*row, 4, &how)?;
         }
     }
+    if !cautions.is_empty() {
+        write_cautions(book.add_worksheet(), cautions, &bold)?;
+    }
     for table in tables {
         write_table(book.add_worksheet(), table, &bold)?;
     }
-    for (name, row) in names {
+    for (name, row) in names.into_values() {
         book.define_name(name, &format!("=Working!$C${}", row + 1))?;
     }
     book.save_to_buffer()
+}
+
+/// A sheet of words alone, so that nobody takes a caution for a figure or a setting.
+fn write_cautions(
+    sheet: &mut Worksheet,
+    cautions: &[String],
+    bold: &Format,
+) -> std::result::Result<(), XlsxError> {
+    sheet.set_name(CAUTIONS)?;
+    sheet.set_column_width(0, 100.0)?;
+    sheet.set_print_fit_to_pages(1, 0);
+    let wrapped = Format::new().set_text_wrap();
+    sheet.write_string_with_format(0, 0, caution::HEAD, &bold.clone().set_text_wrap())?;
+    for (row, line) in cautions.iter().enumerate() {
+        sheet.write_string_with_format(row as u32 + 2, 0, line, &wrapped)?;
+    }
+    Ok(())
 }
 
 fn write_table(
@@ -184,6 +218,13 @@ fn write_table(
 
 fn cell(row: u32) -> String {
     format!("C{}", row + 1)
+}
+
+/// The defined name of a line; numbered where another line has it.
+fn free_name(name: &str, taken: impl Fn(&str) -> bool) -> String {
+    let name = defined_name(name);
+    let numbered = (2..).map(|k| format!("{name}_{k}"));
+    std::iter::once(name.clone()).chain(numbered).find(|n| !taken(n)).unwrap_or(name)
 }
 
 /// A name that every spreadsheet takes: letters, digits and underscores, not like a cell.

@@ -1,63 +1,15 @@
 """docs/cloth.md: what its tables and commands say is what happens."""
 
-import doctest
 import re
 import shlex
-from itertools import pairwise
 
 import hankwise as hw
 import pytest
-from conftest import ROOT
 from hankwise.cli import main
+from pages import Page, plain
 
-PAGE = (ROOT / "docs/cloth.md").read_text(encoding="utf-8")
-
-
-def tables() -> dict[tuple[str, ...], list[list[str]]]:
-    """The rows of the tables, by their columns, without the marks of code."""
-    found: dict[tuple[str, ...], list[list[str]]] = {}
-    head: tuple[str, ...] | None = None
-    for line in re.sub(r"^```.*?^```", "", PAGE, flags=re.MULTILINE | re.DOTALL).splitlines():
-        if not line.startswith("|"):
-            head = None
-        elif head is None:
-            head = tuple(cells(line))
-        elif set(line) - set("|-"):
-            found.setdefault(head, []).append(cells(line))
-    return found
-
-
-def cells(line: str) -> list[str]:
-    return [cell.strip() for cell in line.strip("|").split(" | ")]
-
-
-def plain(cell: str) -> str:
-    assert cell[0] == cell[-1] == "`", cell
-    return cell[1:-1]
-
-
-def fenced(kind: str) -> list[str]:
-    return re.findall(rf"^```{kind}\n(.*?)^```", PAGE, re.MULTILINE | re.DOTALL)
-
-
-TABLES = tables()
-# Every table that has answers; where they stand depends on its columns.
-ASKED = [
-    (row[head.index(next(name for name in head if name.startswith("ask")))], row, head)
-    for head, rows in TABLES.items()
-    if "answer" in head
-    for row in rows
-]
-
-
-@pytest.fixture(scope="module")
-def page() -> dict[str, object]:
-    """What the Python of the page has made."""
-    names: dict[str, object] = {"hw": hw}
-    for block in fenced("python"):
-        for example in doctest.DocTestParser().get_examples(block):
-            exec(compile(example.source, "cloth.md", "single"), names)
-    return names
+PAGE = Page("cloth.md")
+TABLES = PAGE.tables
 
 
 @pytest.mark.parametrize(("form", "example", "what"), TABLES["form", "example", "what it is"])
@@ -88,9 +40,9 @@ def is_read(text: str) -> bool:
     return True
 
 
-@pytest.mark.parametrize(("ask", "row", "head"), ASKED, ids=[ask for ask, _, _ in ASKED])
-def test_what_is_answered(ask, row, head, page):
-    assert str(eval(plain(ask), dict(page))) == plain(row[head.index("answer")])
+@pytest.mark.parametrize(("ask", "answer", "line"), PAGE.asked, ids=[a for a, *_ in PAGE.asked])
+def test_what_is_answered(ask, answer, line):
+    assert str(eval(ask, PAGE.names_above(line))) == answer
 
 
 @pytest.mark.parametrize(("theory", "assumes", "grade"), TABLES["theory", "assumes", "grade"])
@@ -108,17 +60,12 @@ def test_no_table_is_left_out():
     run = {("form", "example", "what it is"), ("refused", "because", "write instead")}
     run.add(("theory", "assumes", "grade"))
     assert all(head in run or "answer" in head for head in TABLES)
-    assert len(ASKED) > 50
+    assert len(PAGE.asked) > 50
+    assert len(PAGE.commands()) >= 4
 
 
-def test_the_commands_print_that(capsys):
-    run = 0
-    for block in fenced("console"):
-        parts = re.split(r"^\$ hankwise (.*)\n", block, flags=re.MULTILINE)
-        assert parts[0] == ""
-        for command, expected in list(pairwise(parts[1:]))[::2]:
-            main(shlex.split(command))
-            told = capsys.readouterr()
-            assert (told.out + told.err).rstrip() == expected.rstrip(), command
-            run += 1
-    assert run >= 4
+@pytest.mark.parametrize(("command", "expected"), PAGE.commands())
+def test_the_commands_print_that(command, expected, capsys):
+    main(shlex.split(command))
+    told = capsys.readouterr()
+    assert (told.out + told.err).rstrip() == expected.rstrip()

@@ -69,6 +69,8 @@ pub(crate) struct Layout<N> {
     pub(crate) picks: Count<N>,
     pub(crate) weft_each: Length<N>,
     /// The same with its waste.
+    // Only the plan weighs it.
+    #[cfg_attr(not(feature = "plan-file"), expect(dead_code))]
     pub(crate) weft_wound: Length<N>,
 }
 

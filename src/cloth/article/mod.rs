@@ -9,6 +9,7 @@ mod report;
 mod work;
 
 pub use ask::{ASKED, Article, Asked};
+#[cfg(feature = "plan-file")]
 pub(crate) use layout::{Layout, Names, Setting};
 
 use crate::error::{Error, Result};

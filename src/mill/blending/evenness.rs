@@ -135,8 +135,9 @@ pub fn evenness_of_blend(given: &Given) -> Result<Particulars> {
         let found = desk.figure("deviation", "deviation of the share between samples", found);
         desk.figure("cv", "its coefficient of variation", Ratio::from(found.v() / share.v()));
         let mut foot = vec![format!(
-            "Laid by chance, which no turning over improves: {} between samples of {} tufts. Two samples \
-             in three lie within the deviation, 19 in 20 within twice it.",
+            "Deviations are in points of the share, the CV is on it. Laid by chance, which no turning over \
+             improves: {} between samples of {} tufts. Two samples in three lie within the deviation, 19 \
+             in 20 within twice it.",
             percent(random.value()),
             constant(tufts.value().round())
         )];

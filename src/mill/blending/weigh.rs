@@ -130,10 +130,11 @@ pub fn blend(components: &[Component], given: &Given) -> Result<Particulars> {
         let weighed = V::sum(parts.iter().map(|(_, mass, _)| mass.v()));
         let mut rows = Vec::new();
         let mut shares = Vec::new();
+        let weighing = if wanted { "mass to weigh" } else { "mass weighed" };
         for (one, mass, fibre) in &parts {
             let key = one.key();
             let say = |what: &str| format!("{what} of {}", one.name);
-            let mass = desk.figure(&format!("weigh_{key}"), &say("mass to weigh"), *mass);
+            let mass = desk.figure(&format!("weigh_{key}"), &say(weighing), *mass);
             let fibre = desk.figure(&format!("fibre_{key}"), &say("clean dry fibre"), *fibre);
             let share = Fraction::from((fibre.v() / all).min(1.0));
             let share = desk.figure(&format!("share_{key}"), &say("share of the dry fibre"), share);
@@ -152,12 +153,26 @@ pub fn blend(components: &[Component], given: &Given) -> Result<Particulars> {
         let fibre = desk.figure("fibre", "clean dry fibre of the blend", Mass::from(all));
         let weighed =
             desk.figure("weighed", "mass of all components as weighed", Mass::from(weighed));
+        // The whole in the unit of the first: pounds are answered in pounds.
+        let unit = components[0].given.unit("mass").or_else(|| given.unit("total"));
+        let whole = |x: f64| {
+            unit.map_or_else(|| of_kind(x, Kind::Mass), |u| with_unit(u.from_base(x), u.symbol))
+        };
         let mut foot = vec![format!(
             "All together {} as weighed, {} of clean dry fibre. Shares are of the dry fibre; by the scale \
              they look different where the regains differ.",
-            of_kind(weighed.value(), Kind::Mass),
-            of_kind(fibre.value(), Kind::Mass)
+            whole(weighed.value()),
+            whole(fibre.value())
         )];
+        if !wanted && (given.has("regain") || given.has("fat")) {
+            let mass = mass_in_state(fibre, stated(given, desk)?);
+            let mass = desk.figure("at_regain", "mass of the blend at the regain asked for", mass);
+            foot.push(format!(
+                "At the regain asked for, {}, the blend weighs {}.",
+                of_kind(given.base("regain").unwrap_or(0.0), Kind::Regain),
+                whole(mass.value())
+            ));
+        }
         let diameters: Vec<Fineness<_>> =
             components.iter().filter_map(|one| one.enter(desk, "diameter")).collect();
         if diameters.len() == components.len() {
@@ -167,7 +182,7 @@ pub fn blend(components: &[Component], given: &Given) -> Result<Particulars> {
         }
         let columns = [
             ("component", Left),
-            ("to weigh", Right),
+            (if wanted { "to weigh" } else { "weighed" }, Right),
             ("clean dry", Right),
             ("share", Right),
             ("by the scale", Right),
@@ -191,10 +206,14 @@ fn missing<Q>(figure: Option<Q>, one: &Component) -> Result<Q> {
 
 fn dry_total<'t>(given: &Given, desk: &Desk<'t>) -> Result<Mass<Worked<'t>>> {
     let total: Mass<_> = given.need(desk, "total")?;
+    Ok(fibre_in_mass(total, stated(given, desk)?))
+}
+
+/// The state in which the mass of the blend is stated.
+fn stated<'t>(given: &Given, desk: &Desk<'t>) -> Result<Ratio<Worked<'t>>> {
     let regain: Regain<_> = given.need(desk, "regain")?;
     let fat: Fraction<_> = given.or(desk, "fat", 0.0)?;
-    let state = state_ratio(regain, fat, Fraction::from(V::constant(0.0)));
-    Ok(fibre_in_mass(total, state))
+    Ok(state_ratio(regain, fat, Fraction::from(V::constant(0.0))))
 }
 
 /// True where shares are wanted, false where all was weighed.

@@ -4,7 +4,7 @@ use super::asks::{MASS, WASTE, each};
 use super::common::{fed, people};
 use crate::error::{Error, Result};
 use crate::job::{Ask, Job, Work};
-use crate::quantity::{Count, Duration, Kind, Length, LinearDensity, Mass};
+use crate::quantity::{Count, Duration, Kind, Length, LinearDensity, Mass, Shrinkage};
 use crate::{mill, yarn};
 
 pub(super) static REEL: Job = Job {
@@ -12,7 +12,7 @@ pub(super) static REEL: Job = Job {
     module: module_path!(),
     title: "The reel at work",
     summary: "The reel at work: turns of a hank, hanks, doffs, hours, people.",
-    details: "`hank` is the mass of a hank as it comes off the reel, in the state of `count`; or give its `turns`. `change` is the time between doffs; no efficiency comes on top. `mass` or `hanks` is the lot.",
+    details: "`hank` is the mass of a hank as it comes off the reel, in the state of `count`; or give the `length` of the finished hank, with its `shrinkage` in scouring; or its `turns`. `change` is the time between doffs; no efficiency comes on top. `mass` or `hanks` is the lot.",
     example: ">>> import hankwise as hw\n\
 >>> reel = hw.mill.reel_run(reel=\"1.5 m\", positions=20, speed=\"120 rpm\", change=\"8 min\",\n\
 ...                         count=\"310 tex\", hank=\"105 g\", mass=\"30 kg\")\n\
@@ -40,6 +40,15 @@ pub(super) static REEL: Job = Job {
             "\"300 tex\"",
         ),
         Ask::may("hank", "m_h", "mass of a hank, at the reel", Kind::Mass, (0.02, 1.0)),
+        Ask::may("length", "L", "yarn in the finished hank", Kind::Length, (20.0, 2000.0)),
+        Ask::may(
+            "shrinkage",
+            "s",
+            "shrinkage of the hank in scouring",
+            Kind::Shrinkage,
+            (0.0, 0.15),
+        )
+        .or(0.0),
         Ask::may("turns", "n", "turns of a hank", Kind::Count, (10.0, 2000.0)),
         Ask { words: "yarn to reel, good", ..MASS },
         Ask::may("hanks", "N", "hanks to reel", Kind::Count, (1.0, 20000.0)),
@@ -54,12 +63,25 @@ pub(super) static REEL: Job = Job {
 fn work(job: &Work<'_, '_>) -> Result<()> {
     let (reel, count): (Length<_>, LinearDensity<_>) = (job.get("reel"), job.get("count"));
     let (positions, reels): (Count<_>, Count<_>) = (job.get("positions"), job.get("reels"));
-    let way = "hank=\"100 g\", as it comes off the reel, or turns=240";
-    job.one_of(&["hank", "turns"], "the size of a hank", way)?;
+    let way = "hank=\"100 g\", as it comes off the reel, length=\"330 m\" or turns=240";
+    job.one_of(&["hank", "length", "turns"], "the size of a hank", way)?;
+    if job.has("shrinkage") && !job.has("length") {
+        return Err(Error::notation(
+            "shrinkage was given without length: it is what the length of the finished hank is made good \
+             for; write both, or leave shrinkage out",
+        ));
+    }
     job.at_most_one(&["mass", "hanks"], "how much to reel")?;
     job.block("Settings");
     let turns: Count<_> = if job.has("turns") {
         job.get("turns")
+    } else if job.has("length") {
+        let shrinkage: Shrinkage<_> = job.get("shrinkage");
+        if shrinkage.value() >= 1.0 {
+            return Err(Error::range("shrinkage: nothing is left of the hank; write less"));
+        }
+        let turns = yarn::reel_turns(job.get("length"), reel, shrinkage);
+        job.name("turns_set", "turns for a hank, whole and up", turns)
     } else {
         let turns = yarn::reel_turns_for_mass(job.get("hank"), reel, count);
         job.name("turns_set", "turns for a hank, whole and up", turns)

@@ -23,6 +23,12 @@ pub(super) static MACHINE_FIGURES: Table = Table {
     figures: &[
         Figure::band(&["card", "yield of wool"], 90.0, 95.0, "%").read("Carding page", ""),
         Figure::band(&["card", "end waste, of each doffer"], 2.0, 4.0, ""),
+        Figure::band(&["woollen card", "ends of the condenser"], 60.0, 120.0, ""),
+        Figure::band(&["woollen card", "width of the condenser"], 1.5, 2.5, "m"),
+        Figure::band(&["woollen card", "delivery"], 10.0, 25.0, "m/min"),
+        Figure::band(&["woollen card, small", "mass in an hour"], 5.0, 25.0, "kg/h"),
+        Figure::band(&["woollen card", "loss"], 3.0, 8.0, "%").note("of what goes in"),
+        Figure::band(&["willey and opening", "loss"], 1.0, 3.0, "%").note("of what goes in"),
         topmaking(Figure::band(&["worsted tops", "residual grease"], 0.3, 0.5, "%")),
         topmaking(Figure::one(&["worsted tops", "total fatty matter, aimed at"], 0.8, "%")),
         topmaking(Figure::one(

@@ -92,8 +92,12 @@ impl Addition {
     }
     /// The name of its mass among the particulars.
     fn figure(&self) -> String {
+        self.key() + "_mass"
+    }
+    /// Its name in the names of figures.
+    fn key(&self) -> String {
         let word = |c: char| if c.is_alphanumeric() { c } else { '_' };
-        self.name.to_lowercase().chars().map(word).collect::<String>() + "_mass"
+        self.name.to_lowercase().chars().map(word).collect()
     }
 }
 
@@ -195,13 +199,15 @@ fn weigh<'t>(
     for (k, one) in additions.iter().enumerate() {
         let (symbol, words) = (format!("a_{}", k + 1), one.name.clone());
         let typed = one.typed.clone();
+        let key = format!("addition_{}", one.key());
         let mass = if one.amount.unit.kind == Kind::Concentration {
-            let c: Concentration<_> = desk.given("addition", &symbol, &words, &one.amount, typed);
+            let c: Concentration<_> = desk.given(&key, &symbol, &words, &one.amount, typed);
             mass_in_liquor(liquor, c)
         } else {
-            let share: OnFibre<_> = desk.given("addition", &symbol, &words, &one.amount, typed);
+            let share: OnFibre<_> = desk.given(&key, &symbol, &words, &one.amount, typed);
             let words = "strength, as the recipe means it";
-            let full: Yield<_> = desk.given("strength", "s_a", words, &standard, None);
+            let key = format!("strength_{}", one.key());
+            let full: Yield<_> = desk.given(&key, "s_a", words, &standard, None);
             dye_mass(goods, share, full)
         };
         let name = one.figure();

@@ -4,10 +4,10 @@ use crate::error::{Error, Result};
 use crate::fibre::oven_dry_mass;
 use crate::job::{Ask, Given, block};
 use crate::mill::{left_after_rinses, liquor_carried, liquor_volume, mass_in_liquor};
-use crate::particulars::Particulars;
-use crate::quantity::print::of_kind;
+use crate::particulars::{Desk, Particulars};
+use crate::quantity::print::{of_kind, with_unit};
 use crate::quantity::{
-    Amount, Concentration, Count, Density, Kind, Mass, Ratio, Regain, Temperature, Volume, unit,
+    Amount, Concentration, Density, Kind, Mass, Ratio, Regain, Temperature, Unit, Volume, unit,
 };
 use crate::table::{Block, Report};
 
@@ -79,10 +79,13 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
     Particulars::work(|desk| {
         given.warn(desk);
         if let Some(hot) = given.base("temperature").filter(|t| *t > HOTTEST + 1e-9) {
+            let said = given.unit("temperature").map_or_else(
+                || of_kind(hot, Kind::Temperature),
+                |unit| with_unit(unit.from_base(hot), unit.symbol),
+            );
             desk.warn(format!(
-                "temperature: {} is more than the {HOTTEST} °C at or below which sources stay with \
-                 alkali; the hotter, the more it attacks the wool",
-                of_kind(hot, Kind::Temperature)
+                "temperature: {said} is more than the {HOTTEST} °C (140 °F) at or below which sources \
+                 stay with alkali; the hotter, the more it attacks the wool"
             ));
         }
         desk.beware("raw fleece");
@@ -117,7 +120,6 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
             let words = "liquor that the squeezed wool carries on";
             let carried = desk.figure("carried", words, carried);
             if rinses > 0.0 {
-                let number: Count<_> = given.need(desk, "rinses")?;
                 let each = match given.get::<Ratio<_>>(desk, "rinse_ratio") {
                     Some(ratio) => liquor_volume(mass, ratio),
                     None => liquor,
@@ -125,30 +127,22 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
                 let each = desk.figure("rinse", "water of each rinse", each);
                 let all = vec![each; rinses as usize];
                 let left = left_after_rinses(carried, &all);
-                let words = "share of what is dissolved in it that is left after the rinses";
-                let left = desk.figure("left_after_rinses", words, left);
+                let words = format!(
+                    "share of what is dissolved in it that is left after the {rinses} rinses"
+                );
+                let left = desk.figure("left_after_rinses", &words, left);
                 if let Some((name, out)) = dissolved {
                     let words = format!("{name} still on the wool with its water");
                     let on = Mass::from(out.v() * carried.v() / liquor.v() * left.v());
                     desk.figure(&format!("{name}_left"), &words, on);
                 }
-                water = water + each.v() * number.v();
+                // Each rinse is a term of its own, here as in what they leave: their number is no
+                // cell of a workbook that only half of it would follow.
+                water = all.iter().fold(water, |sum, rinse| sum + rinse.v());
             }
         }
         desk.figure("water", "water for the lot", Volume::from(water));
-        let names = [
-            "liquor",
-            "soap_mass",
-            "alkali_mass",
-            "at",
-            "carried",
-            "rinse",
-            "left_after_rinses",
-            "soap_left",
-            "alkali_left",
-            "water",
-        ];
-        let mut out: Block = block(desk, "Liquor and rinses", &names, given.unit("mass"));
+        let mut out = table(given, desk)?;
         out.foot = vec![
             "Concentration and temperature are yours, from the maker of the detergent or a source; the \
              table scour_liquors of the handbook has what sources print."
@@ -157,6 +151,9 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
              found by test: it is data of your scour, not a law."
                 .to_owned(),
         ];
+        if gallons(given)?.is_some() {
+            out.foot.push("Gallons are imperial, 4.546 L.".to_owned());
+        }
         if given.has("pickup") && !given.has("regain") {
             out.foot.push(
                 "No regain was given: the mass is taken as dry for what is carried.".to_owned(),
@@ -164,4 +161,34 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
         }
         Ok(Report { title: "Scour liquor for a lot".to_owned(), blocks: vec![out] })
     })
+}
+
+/// The gallon, where a concentration was given by it: its liquor is measured so.
+fn gallons(given: &Given) -> Result<Option<&'static Unit>> {
+    let by = |name: &str| given.unit(name).is_some_and(|u| u.symbol.ends_with("/gal"));
+    (by("soap") || by("alkali")).then(|| unit("gal", Some(Kind::Volume))).transpose()
+}
+
+/// The figures in their order, each in the unit in which the question was put.
+fn table(given: &Given, desk: &Desk<'_>) -> Result<Block> {
+    let mass = given.unit("mass");
+    let mut out = block(desk, "Liquor and rinses", &["liquor", "soap_mass", "alkali_mass"], mass);
+    if let (Some(unit), Some(t)) = (given.unit("temperature"), given.base("temperature")) {
+        // As it was said: one who thinks in °F reads the thermometer in it.
+        let words = "temperature of the liquor, as given".to_owned();
+        out.rows.push(vec![words, with_unit(unit.from_base(t), unit.symbol)]);
+    }
+    let after = ["carried", "rinse", "left_after_rinses", "soap_left", "alkali_left", "water"];
+    out.rows.extend(block(desk, "", &after, mass).rows);
+    if let Some(gallon) = gallons(given)? {
+        for name in ["liquor", "carried", "rinse", "water"] {
+            if let Some((words, volume, _)) = desk.found(name) {
+                let said = with_unit(gallon.from_base(volume), gallon.symbol);
+                out.rows.iter_mut().filter(|row| row[0] == words).for_each(|row| {
+                    row[1].clone_from(&said);
+                });
+            }
+        }
+    }
+    Ok(out)
 }

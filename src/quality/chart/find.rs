@@ -22,8 +22,15 @@ pub enum Finding {
 }
 
 /// Finds outliers and drifts. A drift is eight points in a row on one side of the centre, or two or
-/// more neighbours outside on one side; where it is found, the points of it are no outliers.
-pub(super) fn findings(points: &[f64], centre: f64, limits: [f64; 2]) -> Vec<Finding> {
+/// more neighbours outside on one side; where it is found, the points of it are no outliers. Where
+/// neighbouring points share a reading, one that stands apart puts two of them outside: that pair is
+/// one outlier, at the first of them.
+pub(super) fn findings(
+    points: &[f64],
+    centre: f64,
+    limits: [f64; 2],
+    shared: bool,
+) -> Vec<Finding> {
     let side = |x: f64| (x > centre).cmp(&(x < centre));
     let out = |x: f64| x < limits[0] || x > limits[1];
     let mut found = Vec::new();
@@ -32,13 +39,14 @@ pub(super) fn findings(points: &[f64], centre: f64, limits: [f64; 2]) -> Vec<Fin
         let apart = side(run[0]).is_ne();
         let outside = run.iter().filter(|x| out(**x)).count();
         // Two outside with others between them on the same side still say one thing.
-        let neighbours = run.windows(2).any(|pair| out(pair[0]) && out(pair[1]));
+        let together = if shared { 3 } else { 2 };
+        let neighbours = run.windows(together).any(|some| some.iter().all(|x| out(*x)));
         if apart && (run.len() >= RUN || neighbours) {
             let above = run[0] > centre;
             found.push(Finding::Drift { from, to: from + run.len() - 1, above });
         } else if outside > 0 {
-            let alone = run.iter().enumerate().filter(|(_, x)| out(**x));
-            found.extend(alone.map(|(k, _)| Finding::Outlier { at: from + k }));
+            let first = |k: &usize| out(run[*k]) && !(shared && *k > 0 && out(run[*k - 1]));
+            found.extend((0..run.len()).filter(first).map(|k| Finding::Outlier { at: from + k }));
         }
         from += run.len();
     }

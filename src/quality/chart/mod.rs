@@ -190,7 +190,7 @@ impl Chart {
         let outside = |x: &f64| *x < limits[0] || *x > limits[1];
         let out = (0..points.len()).filter(|k| outside(&points[*k])).collect();
         Ok(Chart {
-            findings: find::findings(&points, centre, limits),
+            findings: find::findings(&points, centre, limits, kind == Kind::MovingRange),
             sigma: sigma_within(reading, Ratio::base(unbiased)).value(),
             false_alarm: points_to_false_alarm(kind, &constants),
             asked,

@@ -32,7 +32,25 @@ impl Chart {
 
     /// What a finding says.
     pub fn say(&self, finding: &Finding) -> String {
+        let shared = self.asked.kind == Kind::MovingRange;
         match *finding {
+            Finding::Outlier { at } if shared && self.out.contains(&(at + 1)) => format!(
+                "Outlier: moving ranges {} and {} are outside, and reading {}, {}, is in both; look for a \
+                 cause at that one: a slip in weighing or reeling, a knot, a mixed-up bobbin.",
+                at + 1,
+                at + 2,
+                at + 2,
+                self.sample.say(self.sample.values()[at + 1])
+            ),
+            Finding::Outlier { at } if shared => format!(
+                "Outlier: moving range {}, {}, is outside and its neighbours are not: between readings \
+                 {} and {} something has changed; the chart of single readings says whether one of them \
+                 is off or the level has moved.",
+                at + 1,
+                self.sample.say(self.points[at]),
+                at + 1,
+                at + 2
+            ),
             Finding::Outlier { at } => format!(
                 "Outlier: point {}, {}, is outside and its neighbours are not; look for a cause at that \
                  one: a slip in weighing or reeling, a knot, a mixed-up bobbin.",
@@ -42,13 +60,18 @@ impl Chart {
             Finding::Drift { from, to, above } => {
                 let of = &self.points[from..=to];
                 let side = if above { "above" } else { "below" };
+                // Nothing went before the first point: what begins there changed at its end.
+                let when = match (from, to + 1 == self.points.len()) {
+                    (0, true) => "before or since the centre was set".to_owned(),
+                    (0, false) => format!("after point {}", to + 1),
+                    _ => format!("at about point {}", from + 1),
+                };
                 format!(
                     "Drift: points {} to {} all lie {side} the centre, at {} on the average; the level \
-                     has moved, so look for what changed at about point {}: feed, wheel, regain, wear.",
+                     has moved, so look for what changed {when}: feed, wheel, regain, wear.",
                     from + 1,
                     to + 1,
-                    self.sample.say(of.iter().sum::<f64>() / of.len() as f64),
-                    from + 1
+                    self.sample.say(of.iter().sum::<f64>() / of.len() as f64)
                 )
             }
         }
@@ -94,17 +117,21 @@ impl Chart {
 
     /// How often the rules cry wolf.
     fn about_alarms(&self) -> String {
-        let hang = match self.asked.kind {
-            Kind::MovingRange => {
-                " Neighbouring moving ranges share a reading, so that runs are no surprise here."
-            }
-            _ => "",
+        let points = figure(self.false_alarm.round());
+        let how_often = match self.asked.kind {
+            // The figure is for points apart.
+            Kind::MovingRange => format!(
+                "more often than once in {points} points, for neighbouring moving ranges share a \
+                 reading, if the readings follow the normal law."
+            ),
+            _ => format!(
+                "once in about {points} points, if the readings follow the normal law and do not hang \
+                 together."
+            ),
         };
         format!(
-            "Rules: a point outside the limits, or {RUN} in a row on one side. Where nothing has \
-             changed they give a false alarm once in about {} points, if the readings follow the normal \
-             law and do not hang together.{hang}",
-            figure(self.false_alarm.round())
+            "Rules: a point outside the limits, or {RUN} in a row on one side. Where nothing has changed \
+             they give a false alarm {how_often}"
         )
     }
 }

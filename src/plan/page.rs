@@ -1,0 +1,94 @@
+//! The card that goes with the lot: a page to print, stage by stage, with what to set and what to beware of.
+
+use super::report::{Extent, columns};
+use super::result::PlanResult;
+use crate::caution;
+use crate::error::Result;
+use crate::quantity::print::escape;
+use crate::table::Align::{Left, Right};
+use crate::table::{Block, Report};
+
+/// How the page looks, on a screen and on paper: black on white, a stage kept together.
+const STYLE: &str = "body{font:11pt/1.35 sans-serif;color:#000;background:#fff;max-width:60em;margin:1em auto;\
+    padding:0 1em}h3{font-size:1.4em}h4{margin:1.2em 0 0.3em;border-bottom:1px solid}\
+    table{border-collapse:collapse}th,td{vertical-align:top;border-bottom:1px solid #bbb}\
+    section{break-inside:avoid}aside p{margin:0.4em 0}@page{margin:15mm}";
+
+impl PlanResult {
+    /// The card as an HTML page of its own.
+    pub fn page(&self) -> String {
+        let head = Report {
+            title: format!("{} ({})", self.name, self.file),
+            blocks: vec![self.promise(), self.outcome(Extent::All)],
+        };
+        let mut body = head.html();
+        for block in self.by_stage() {
+            let stage = Report { title: String::new(), blocks: vec![block] };
+            body.push_str("<section>");
+            body.push_str(&stage.html());
+            body.push_str("</section>");
+        }
+        let unusual = Block {
+            title: "Unusual figures".to_owned(),
+            lead: self.warnings.clone(),
+            ..Block::default()
+        };
+        let mut last = vec![self.first(), self.every_kilogram()];
+        last.extend((!self.warnings.is_empty()).then_some(unusual));
+        body.push_str(&Report { title: String::new(), blocks: last }.html());
+        format!(
+            "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{}</title>\
+             <style>{STYLE}</style></head><body>{body}<p><small>{}</small></p></body></html>\n",
+            escape(&self.name),
+            escape(caution::HEAD)
+        )
+    }
+    /// Writes the card, whole or not at all.
+    pub fn to_html(&self, path: &std::path::Path) -> Result<()> {
+        crate::write_whole(path, self.page().as_bytes())
+    }
+
+    /// A block for each stage and machine: what to set and expect there, and its cautions.
+    fn by_stage(&self) -> Vec<Block> {
+        let machines = self.settings.iter().map(|s| s.stage.as_str());
+        let mut places: Vec<&str> = self.stages.iter().map(|s| s.name.as_str()).collect();
+        for machine in machines {
+            if !places.contains(&machine) {
+                places.push(machine);
+            }
+        }
+        let cautions = self.cautions_by_place();
+        places.extend(
+            cautions
+                .iter()
+                .map(|(place, _)| *place)
+                .filter(|p| !places.contains(p))
+                .collect::<Vec<_>>(),
+        );
+        let block = |place: &str| {
+            let makes = self.stages.iter().find(|s| s.name == place).map(|s| s.makes.as_str());
+            let title = makes.map_or(place.to_owned(), |makes| format!("{place}: {makes}"));
+            let settings = self.settings.iter().filter(|s| s.stage == place);
+            let rows = settings.map(|s| {
+                let of = match s.key.split('.').collect::<Vec<_>>()[..] {
+                    [_, good, _] => format!("{good}: "),
+                    _ => String::new(),
+                };
+                let mark = if s.main { "set,\u{a0}weigh" } else { "expect" };
+                let figure = self.say.figure(s.value, s.kind);
+                vec![mark.to_owned(), format!("{of}{}", s.words), figure, s.note.clone()]
+            });
+            let names =
+                cautions.iter().find(|(p, _)| *p == place).map_or(&[][..], |(_, names)| names);
+            Block {
+                title,
+                columns: columns(&[("", Left), ("what", Left), ("figure", Right), ("note", Left)]),
+                rows: rows.collect(),
+                cautions: caution::of(names).map(|caution| caution.line(&[])).collect(),
+                ..Block::default()
+            }
+        };
+        let blocks = places.into_iter().map(block);
+        blocks.filter(|block| !block.rows.is_empty() || !block.cautions.is_empty()).collect()
+    }
+}

@@ -1,0 +1,320 @@
+"""Calls of the rooms fibre and mill that give several figures, and what is changed in them.
+
+Each case is a function, what it is first given, and what is then given instead. Figures are
+invented; the second call crosses a whole number or another bend where the function has one.
+"""
+
+from sheet_machines import MACHINES, Case
+
+LAYERS = {"share": "30 %", "layers": 6, "variation": "25 %", "tuft": "20 mg", "sample": "10 g"}
+WOOL = {"mass": "40 kg", "regain": "14 %", "oil": "5 %", "wanted": "22 %", "density": "0.92 kg/L"}
+CARD = {
+    "lot": "36 kg",
+    "slubbing": "200 tex",
+    "ends": 120,
+    "edge_ends": 6,
+    "speed": "12 m/min",
+    "droppings": "2 %",
+    "strips": "1.5 %",
+    "held_up": "0.60 kg",
+    "drops": "2 drops/min",
+    "width": "1.5 m",
+    "regain": "22 %",
+    "fat": "5 %",
+    "regain_out": "16 %",
+    "fat_out": "4.5 %",
+}
+STAGES = [
+    {"name": "scour", "loss": "42 %", "cost": "0.80 /kg"},
+    {"name": "card", "loss": "8 %", "hourly": "24", "rate": "12 kg/h", "waste_value": "0.50 /kg"},
+]
+DEARER = [
+    {"name": "scour", "loss": "38 %", "cost": "0.95 /kg"},
+    {"name": "card", "loss": "11 %", "hourly": "27", "rate": "9 kg/h", "waste_value": "0.70 /kg"},
+]
+POUNDS = [{"name": "spin", "loss": "3 %", "hourly": "20", "rate": "11 lb/h"}]
+FEWER_POUNDS = [{"name": "spin", "loss": "4 %", "hourly": "22", "rate": "9 lb/h"}]
+HEAP = {
+    "white": {"share": "60 %", "regain": "16 %", "fat": "0.5 %"},
+    "moorit": {"share": "40 %", "regain": "12 %"},
+}
+OTHER_HEAP = {
+    "white": {"share": "70 %", "regain": "15 %", "fat": "0.8 %"},
+    "moorit": {"share": "30 %", "regain": "13 %"},
+}
+WEIGHED = {
+    "grey": {"mass": "12 lb", "regain": "15 %", "vegetable": "1 %", "diameter": "27 µm"},
+    "white": {"mass": "31 lb", "regain": "17 %", "vegetable": "0.5 %", "diameter": "24 µm"},
+}
+WEIGHED_AGAIN = {
+    "grey": {"mass": "15 lb", "regain": "14 %", "vegetable": "1.5 %", "diameter": "28 µm"},
+    "white": {"mass": "28 lb", "regain": "16.5 %", "vegetable": "0.4 %", "diameter": "23 µm"},
+}
+
+# What is given by its place, without a name.
+PLACES = {
+    "equilibrium_regain": ["humidity"],
+    "humidity_for_regain": ["regain"],
+    "test_wash": ["greasy", "clean"],
+    "blend": ["components"],
+}
+
+FIBRE: dict[str, Case] = {
+    "air": ("equilibrium_regain", {"humidity": "65 %"}, {"humidity": "67 %"}),
+    "air for a regain": ("humidity_for_regain", {"regain": "16 %"}, {"regain": "16.3 %"}),
+    "invoice by the oven": (
+        "invoice",
+        {"mass": "500 kg", "sample": "250 g", "dry": "212.3 g", "allowances": ["16 %", "17 %"]},
+        {"mass": "480 kg", "sample": "240 g", "dry": "201.8 g"},
+    ),
+    "invoice by regain": (
+        "invoice",
+        {"mass": "900 lb", "regain": "14 %", "allowances": ["13.6 %", "15 %"], "fat": "1 %"},
+        {"mass": "950 lb", "regain": "12.5 %", "fat": "2 %"},
+    ),
+    "invoice by content": (
+        "invoice",
+        {"mass": "300 kg", "content": "13 %", "allowances": ["17 %"]},
+        {"mass": "310 kg", "content": "15 %"},
+    ),
+    "yields by IWTO": (
+        "clean_yields",
+        {"iwto_17": "61 %", "vegetable_base": "1.5 %"},
+        {"iwto_17": "64 %", "vegetable_base": "12 %"},
+    ),
+    "yields by customs": (
+        "clean_yields",
+        {"customs_yield": "52 %", "vegetable_base": "1 %"},
+        {"customs_yield": "48 %", "vegetable_base": "25 %"},
+    ),
+    "yields by shrinkage": (
+        "clean_yields",
+        {"top_and_noil_shrinkage": "45 %", "vegetable_base": "2 %"},
+        {"top_and_noil_shrinkage": "41 %", "vegetable_base": "9 %"},
+    ),
+    "test wash": (
+        "test_wash",
+        {
+            "greasy": ["200 g", "198 g", "205 g"],
+            "clean": ["124 g", "119 g", "130 g"],
+            "regain": "16 %",
+            "fat": "0.8 %",
+            "reading": "0.5 g",
+        },
+        {
+            "greasy": ["201 g", "190 g", "210 g"],
+            "clean": ["122 g", "121 g", "126 g"],
+            "regain": "15 %",
+            "fat": "1.1 %",
+            "reading": "1 g",
+        },
+    ),
+    "test wash of one": (
+        "test_wash",
+        {"greasy": ["8 oz"], "clean": ["5 oz"], "regain": "14 %"},
+        {"greasy": ["7.5 oz"], "clean": ["5.1 oz"], "regain": "12 %"},
+    ),
+    "will spin": (
+        "will_spin",
+        {"diameter": "27 µm", "variation": "24 %", "count": "150 tex"},
+        {"diameter": "31 µm", "variation": "22 %", "count": "120 tex"},
+    ),
+    "will spin worsted": (
+        "will_spin",
+        {
+            "diameter": "24 µm",
+            "variation": "23 %",
+            "count": "30 worsted",
+            "system": "worsted",
+            "staple": "3 in",
+            "setting": "5 in",
+        },
+        {
+            "diameter": "22 µm",
+            "variation": "21 %",
+            "count": "36 worsted",
+            "staple": "3.5 in",
+            "setting": "6 in",
+        },
+    ),
+}
+
+MILL: dict[str, Case] = {
+    "card": (
+        "card_run",
+        CARD,
+        {"lot": "50 kg", "edge_ends": 4, "strips": "2 %", "held_up": "0.9 kg", "drops": "3 /min"},
+    ),
+    "card in inches": (
+        "card_run",
+        {"lot": "80 lb", "slubbing": "4 YSW", "ends": 96, "speed": "40 ft/min", "loss": "6 %"},
+        {"lot": "70 lb", "slubbing": "5 YSW", "ends": 100, "speed": "36 ft/min", "loss": "5 %"},
+    ),
+    "card, edges thrown": (
+        "card_run",
+        CARD | {"put_back": "50 %"},
+        {"put_back": "25 %", "within": "4 %", "regain_out": "14 %"},
+    ),
+    "lots apart": (
+        "lots_apart",
+        {"lot": "36 kg", "held_up": "0.60 kg", "loss": "5 %", "allowed": "8 %"},
+        {"lot": "12 kg", "held_up": "0.80 kg", "loss": "4 %", "allowed": "9 %"},
+    ),
+    "lots apart in pounds": (
+        "lots_apart",
+        {"lot": "60 lb", "held_up": "20 oz", "own": "95 %", "trace": "1 %"},
+        {"lot": "45 lb", "held_up": "25 oz", "trace": "0.5 %"},
+    ),
+    "cost with a margin": (
+        "cost_through",
+        {
+            "price": "4.20 /kg",
+            "stages": STAGES,
+            "pieces": {"hank": "100 g", "throw": "1.2 kg"},
+            "overhead": "20 %",
+            "margin": "30 %",
+        },
+        {
+            "price": "3.60 /kg",
+            "stages": DEARER,
+            "pieces": {"hank": "95 g", "throw": "1.3 kg"},
+            "overhead": "25 %",
+            "margin": "35 %",
+        },
+    ),
+    "cost with a mark-up": (
+        "cost_through",
+        {"price": "2 /lb", "stages": POUNDS, "hourly_overhead": "5", "mark_up": "60 %"},
+        {"price": "2.5 /lb", "stages": FEWER_POUNDS, "hourly_overhead": "6", "mark_up": "50 %"},
+    ),
+    "tariffs": (
+        "compare_tariffs",
+        {
+            "greasy": "80 kg",
+            "yields": ["45 %", "60 %"],
+            "per_greasy": "11 /kg",
+            "per_finished": "20 /kg",
+            "minimum": "300",
+            "rejects": "10 %",
+            "per_reject": "2 /kg",
+        },
+        # Less than the least charge by one tariff, rejects beyond what is free.
+        {
+            "greasy": "25 kg",
+            "yields": ["40 %", "65 %"],
+            "minimum": "310",
+            "rejects": "22 %",
+            "per_reject": "3 /kg",
+        },
+    ),
+    "tariffs by the clean pound": (
+        "compare_tariffs",
+        {
+            "greasy": "120 lb",
+            "yields": ["40 %", "50 %", "60 %"],
+            "per_clean": "9 /lb",
+            "clean_yield": "60 %",
+            "per_finished": "13 /lb",
+        },
+        {"greasy": "90 lb", "per_clean": "8 /lb", "clean_yield": "55 %", "per_finished": "12 /lb"},
+    ),
+    "emulsion to a regain": (
+        "emulsion",
+        WOOL,
+        {"mass": "55 kg", "regain": "12 %", "oil": "6 %", "wanted": "25 %"},
+    ),
+    "emulsion of a strength": (
+        "emulsion",
+        {"fibre": "80 lb", "regain": "13 %", "oil": "4 %", "oil_share": "30 %", "fat": "1 %"},
+        {"fibre": "70 lb", "oil": "5 %", "oil_share": "25 %", "fat": "0.5 %"},
+    ),
+    "emulsion and water beside it": (
+        "emulsion",
+        WOOL | {"oil_share": "50 %", "vegetable": "1 %"},
+        {"oil_share": "45 %", "vegetable": "2 %", "wanted": "24 %"},
+    ),
+    "scour liquor": (
+        "scour_liquor",
+        {
+            "mass": "20 kg",
+            "liquor_ratio": 30,
+            "soap": "10 g/L",
+            "alkali": "2 g/L",
+            "pickup": "60 %",
+            "rinses": 2,
+            "temperature": "50 °C",
+        },
+        {"mass": "24 kg", "liquor_ratio": 27, "alkali": "3 g/L", "soap": "8 g/L", "pickup": "70 %"},
+    ),
+    "scour liquor in gallons": (
+        "scour_liquor",
+        {
+            "mass": "40 lb",
+            "liquor_ratio": 20,
+            "soap": "1 oz/gal",
+            "pickup": "65 %",
+            "rinses": 1,
+            "rinse_ratio": 15,
+            "regain": "16 %",
+            "temperature": "120 °F",
+        },
+        {"mass": "50 lb", "soap": "1.5 oz/gal", "rinse_ratio": 18, "temperature": "115 °F"},
+    ),
+    "dye bath": (
+        "dye_bath",
+        {
+            "mass": "20 kg",
+            "depth": "2 %",
+            "liquor_ratio": 30,
+            "regain": "14 %",
+            "recipe_regain": "17 %",
+            "strength": "100 %",
+            "stock": "10 g/L",
+            "wet": "20 L",
+            "additions": {"acetic acid": "2 %", "Glauber's salt": "5 g/L", "levelling": "1 %"},
+            "exhaustion": "95 %",
+            "loss": "1 %",
+            "regain_after": "16 %",
+            "count": "310 tex",
+            "shrinkage": "2 %",
+        },
+        {
+            "mass": "23 kg",
+            "depth": "1.5 %",
+            "strength": "120 %",
+            "additions": {"acetic acid": "3 %", "Glauber's salt": "4 g/L", "levelling": "0.8 %"},
+            "exhaustion": "90 %",
+            "regain_after": "15 %",
+        },
+    ),
+    "dye bath in pounds": (
+        "dye_bath",
+        {"mass": "40 lb", "depth": "1 %", "liquor_ratio": 25, "count": "8 YSW", "loss": "2 %"},
+        {"mass": "35 lb", "depth": "1.2 %", "count": "7.5 YSW", "loss": "1.5 %"},
+    ),
+    "blend to weigh": (
+        "blend",
+        {"components": HEAP, "total": "58 kg", "regain": "16 %"},
+        {"components": OTHER_HEAP, "total": "63 kg", "regain": "15 %"},
+    ),
+    "blend that was weighed": (
+        "blend",
+        {"components": WEIGHED},
+        {"components": WEIGHED_AGAIN},
+    ),
+    "evenness after passes": (
+        "evenness_of_blend",
+        LAYERS | {"passes": 2, "doublings": 4, "wanted": "3 %"},
+        {"share": "25 %", "layers": 8, "passes": 3, "wanted": "2.5 %"},
+    ),
+    "evenness of the stack": (
+        "evenness_of_blend",
+        LAYERS | {"tuft": "0.001 oz", "sample": "0.5 oz"},
+        {"share": "40 %", "variation": "20 %", "sample": "0.4 oz"},
+    ),
+}
+
+CASES: dict[str, tuple[str, *Case]] = {
+    **{name: ("fibre", *case) for name, case in FIBRE.items()},
+    **{name: ("mill", *case) for name, case in (MILL | MACHINES).items()},
+}

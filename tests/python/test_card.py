@@ -1,0 +1,91 @@
+"""The lot's card and the cautions: each written once, shown apart, never a setting."""
+
+import re
+from html.parser import HTMLParser
+
+import hankwise as hw
+import pytest
+
+STAGES = ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour", "loom"]
+
+
+@pytest.fixture(scope="module")
+def result(root):
+    return hw.plan.load(root / "examples/first-lot.toml").run(draws=200, seed=1)
+
+
+class Page(HTMLParser):
+    """The headings of a page, and the text of its boxes of cautions under each."""
+
+    def __init__(self, text):
+        super().__init__()
+        self.tags, self.headings, self.boxed, self.plain = [], [], {}, []
+        self.feed(text)
+
+    def handle_starttag(self, tag, attrs):
+        if tag not in ("meta", "br"):
+            self.tags.append(tag)
+
+    def handle_endtag(self, tag):
+        assert self.tags.pop() == tag
+
+    def handle_data(self, data):
+        if self.tags[-1:] == ["h4"]:
+            self.headings.append(data)
+        elif "aside" in self.tags:
+            self.boxed.setdefault(self.headings[-1], []).append(data)
+        else:
+            self.plain.append(data)
+
+
+def test_every_stage_stands_on_the_card_with_its_cautions_in_a_box(result, tmp_path):
+    path = tmp_path / "card.html"
+    result.to_html(path)
+    page = Page(path.read_text(encoding="utf-8"))
+    assert page.tags == []
+    cautioned = {row["name"]: row["cautions"] for row in result.stages}
+    for stage in STAGES:
+        heading = next(h for h in page.headings if h.split(":")[0] == stage)
+        told = [line.split(":")[0].lower() for line in page.boxed[heading]]
+        assert sorted(told) == sorted(cautioned.get(stage, ["loom"]))
+    # What is set stands outside of the boxes, what is dangerous nowhere else.
+    plain = " ".join(page.plain)
+    for row in result.settings:
+        assert row["words"] in plain
+    for lines in page.boxed.values():
+        assert not any(line in plain for line in lines)
+
+
+def test_cautions_are_in_the_text_short_or_long(result):
+    short = re.sub(r"\n  !   ", " ", result.text())
+    assert re.search(r"^  ! Beware of raw fleece, scouring, .*--all and the card", short, re.M)
+    long = result.text(all=True)
+    assert "  ! Raw fleece (sort, scour): " in long
+    assert "reminders and set nothing" in long
+
+
+def test_a_card_that_cannot_be_written_leaves_none(result, tmp_path):
+    with pytest.raises(hw.PlanError, match="cannot be written"):
+        result.to_html(tmp_path / "no folder" / "card.html")
+    assert list(tmp_path.iterdir()) == []
+
+
+def test_formulas_tell_their_cautions_apart_from_their_limits():
+    card = hw.formulas["sorted_mass"]
+    assert [line.split(":")[0] for line in card.cautions] == ["Raw fleece", "Dust"]
+    assert f"    ! {card.cautions[0]}" in str(card)
+    assert '<aside role="note"' in card._repr_html_()
+    said = {line for f in hw.formulas.values() for line in f.cautions}
+    for formula in hw.formulas.values():
+        assert not said & set(formula.limits)
+
+
+def test_the_card_from_the_command_line(root, tmp_path, capsys):
+    from hankwise.cli import main
+
+    path = tmp_path / "lot.html"
+    lot = str(root / "examples/first-lot.toml")
+    assert main(["plan", lot, "--draws", "100", "--card", str(path)]) == 0
+    assert path.read_text(encoding="utf-8").startswith("<!doctype html>")
+    assert main(["plan", lot, "--needed", "--card", str(path)]) == 1
+    assert "--card" in capsys.readouterr().err
