@@ -140,3 +140,16 @@ fn what_does_not_go_together_is_refused() {
     assert!(plain.report().text().contains("source was not told"));
     assert!(plain.cautions().iter().any(|c| c.name == "dyeing"));
 }
+
+/// Liquor is told in the gallon of the concentration that was given: imperial or of the United States.
+#[test]
+fn a_liquor_is_told_in_the_gallon_that_was_meant() {
+    for (gallon, litres) in [("imp gal", 4.546_09), ("US gal", 3.785_411_784)] {
+        let soap = format!("1 oz/{gallon}");
+        let lot = [("mass", "10 kg"), ("liquor_ratio", "30"), ("soap", soap.as_str())];
+        let lot = mill::scour_liquor_items().read(&lot).unwrap();
+        let said = mill::scour_liquor(&lot).unwrap().report().text();
+        let expected = format!("{:.2} {gallon}", 300.0 / litres);
+        assert!(said.contains(&expected), "{expected} in {said}");
+    }
+}

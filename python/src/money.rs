@@ -314,11 +314,20 @@ pub(crate) fn cost_of(result: &PlanResult, given: Option<&Bound<'_, PyDict>>) ->
             "margin" => margin = Some(one(Kind::Margin)?),
             "mark_up" => mark_up = Some(one(Kind::MarkUp)?),
             _ => {
-                return Err(NotationError::new_err(format!(
-                    "{NAME}: '{key}' is nothing that the cost of a lot asks for; there are wool, \
-                     hourly, per_kg, once, hours, people, wage, overhead, hourly_overhead, margin, \
-                     mark_up"
-                )));
+                const KNOWN: [&str; 11] = [
+                    "wool",
+                    "hourly",
+                    "per_kg",
+                    "once",
+                    "hours",
+                    "people",
+                    "wage",
+                    "overhead",
+                    "hourly_overhead",
+                    "margin",
+                    "mark_up",
+                ];
+                return Err(raise(&hankwise::Error::no_such(&key, &KNOWN).at(NAME)));
             }
         }
     }

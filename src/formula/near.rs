@@ -41,6 +41,12 @@ impl Formula {
             let (low, high) = input.usual;
             for (end, bound) in [(low.min(*given), "at most"), (high.max(*given), "at least")] {
                 if let Some(edge) = nearest(*given, end, |x| works(place, x)) {
+                    // All but zero is what anything that is not zero is cut down to.
+                    if edge.abs() < 1e-9 * low.abs().max(high.abs()) {
+                        let side = if edge < 0.0 { "less" } else { "more" };
+                        found.push(format!("{} {side} than 0", input.name));
+                        continue;
+                    }
                     found.push(format!("{} {bound} {}", input.name, of_kind(edge, input.kind)));
                 }
             }

@@ -37,6 +37,7 @@ pub use blending::*;
 pub use card::*;
 pub use change::*;
 pub use cost::*;
+pub(crate) use costing::hour_costs;
 pub use costing::{CostedStage, Costing};
 pub use drafting::*;
 pub use dyeing::*;

@@ -308,6 +308,14 @@ fn check(rates: &Rates, places: &[Place<'_>]) -> Result<()> {
                 )));
             }
             kind.check(*value).map_err(|e| e.at(format!("{what}, {name}")))?;
+            if what == "hourly" && *value < 0.0 {
+                return Err(mill::hour_costs(*value).at(format!("{what}, {name}")));
+            }
+        }
+    }
+    for (what, value) in [("wage", rates.wage), ("hourly_overhead", rates.hourly_overhead)] {
+        if let Some(value) = value.filter(|v| *v < 0.0) {
+            return Err(mill::hour_costs(value).at(what));
         }
     }
     if rates.wage.is_some() && rates.people.is_empty() {

@@ -251,14 +251,14 @@ MILL: dict[str, Case] = {
         {
             "mass": "40 lb",
             "liquor_ratio": 20,
-            "soap": "1 oz/gal",
+            "soap": "1 oz/imp gal",
             "pickup": "65 %",
             "rinses": 1,
             "rinse_ratio": 15,
             "regain": "16 %",
             "temperature": "120 °F",
         },
-        {"mass": "50 lb", "soap": "1.5 oz/gal", "rinse_ratio": 18, "temperature": "115 °F"},
+        {"mass": "50 lb", "soap": "1.5 oz/imp gal", "rinse_ratio": 18, "temperature": "115 °F"},
     ),
     "dye bath": (
         "dye_bath",

@@ -34,6 +34,20 @@ def dye(**more):
         (lambda: dye(shrinkage="3 %"), "write count='150 tex' too"),
         (lambda: dye(loss="100 %"), "all of the goods would be lost"),
         (lambda: M.blend({"white": "10 kg", "grey": "4 kg"}), "blend, white: what is known of it"),
+        (lambda: hw.q("2 lb/gal"), "'lb/imp gal' .of 4.546 L. or 'lb/US gal'"),
+        (lambda: hw.q("10 gallons"), "'imp gal' .4.546 L. or 'US gal'"),
+        (lambda: M.scour_liquor(mass="9 kg", liquor_ratio=30, soap="2 oz/gal"), "'oz/US gal'"),
+        (lambda: hw.quality.coefficient_of_variation(3, 0), "mean more than 0$"),
+        (
+            lambda: M.cost_through(
+                price="4 /kg", stages=[{"name": "card", "hourly": -24, "rate": "12 kg/h"}]
+            ),
+            "what an hour costs; write 0 or more",
+        ),
+        (
+            lambda: M.cost_through(price="4 /kg", stages=STAGES, hourly_overhead=-1),
+            "hourly_overhead: −1 is given",
+        ),
         (lambda: M.blend({1: {"mass": "10 kg"}}), "says no components"),
         (
             lambda: M.cost_through(price="4 /kg", stages=STAGES, pieces={"card": "100 g"}),
@@ -90,6 +104,26 @@ def test_a_density_in_kilograms_for_a_cubic_metre():
     assert [one[k].number(one[k].unit) for k in one] == pytest.approx(
         [other[k].number(other[k].unit) for k in other]
     )  # fmt: skip
+
+
+def test_gallons_of_both_countries():
+    gallons = {"imp gal": 4.54609, "US gal": 3.785411784}
+    for unit, litres in gallons.items():
+        assert hw.q(1, unit).number("L") == pytest.approx(litres, rel=1e-12)
+        soap = hw.q(1, f"oz/{unit}").number("g/L")
+        assert soap == pytest.approx(28.349523125 / litres, rel=1e-12)
+        assert hw.q(1, f"lb/{unit}").number("g/L") == pytest.approx(16 * soap, rel=1e-12)
+
+
+def test_what_a_lot_costs_asks_for_costs(root):
+    made = hw.plan.load(root / "examples/first-lot.toml").run(draws=100, seed=1)
+    for wrong, words in [
+        ({"wol": "4 /kg"}, "did you mean 'wool'"),
+        ({"wool": "4 /kg", "hourly": {"card": "-24"}}, "hourly, card: −24 is given"),
+        ({"wool": "4 /kg", "wage": "-2", "people": {"card": 1}}, "wage: −2 is given"),
+    ]:
+        with pytest.raises(hw.HankwiseError, match=words):
+            made.cost(**wrong)
 
 
 def test_a_figure_is_asked_for_by_its_name():

@@ -142,7 +142,7 @@ def test_the_cost_of_a_planned_lot_is_all_borne(planned):
         ({"wool": "4 /kg", "hourly": 18}, "a dictionary is wanted"),
         ({"wool": "4 /kg", "margin": "30 %", "mark_up": "30 %"}, "give one of them"),
         ({"wool": "4 /kg", "margin": "100 %"}, "not possible"),
-        ({"wool": "4 /kg", "wages": 14}, "'wages' is nothing"),
+        ({"wool": "4 /kg", "wages": 14}, "did you mean 'wage'"),
     ],
 )
 def test_what_a_lots_cost_lacks_is_said(planned, rates, says):

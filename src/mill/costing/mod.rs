@@ -5,6 +5,7 @@ mod work;
 
 use crate::error::{Error, Result};
 use crate::job::{Ask, Given, place};
+use crate::quantity::print::figure;
 use crate::quantity::{Amount, Kind};
 
 /// What may be said of a stage of a costing.
@@ -26,6 +27,11 @@ static WHOLE: [Ask; 5] = [
     Ask::any("mark_up", "u", "mark-up wanted, on the cost", Kind::MarkUp),
 ];
 
+/// What is said where an hour would bring money instead of costing it.
+pub(crate) fn hour_costs(given: f64) -> Error {
+    Error::range(format!("{} is given for what an hour costs; write 0 or more", figure(given)))
+}
+
 /// A stage of a costing.
 #[derive(Clone, Debug)]
 pub struct CostedStage {
@@ -46,6 +52,9 @@ impl CostedStage {
     }
     /// Says something of it.
     pub fn set(&mut self, name: &str, amount: Amount, typed: Option<String>) -> Result<()> {
+        if name == "hourly" && amount.base() < 0.0 {
+            return Err(hour_costs(amount.base()).at(format!("{}, hourly", self.name)));
+        }
         self.given.set(name, amount, typed).map_err(|e| e.at(&self.name))
     }
     fn check(&self) -> Result<()> {
@@ -117,6 +126,9 @@ impl Costing {
                 "a margin is on the price and a mark-up on the cost; give one of them \
                  (mark_up_of_margin turns the one into the other)",
             ));
+        }
+        if name == "hourly_overhead" && amount.base() < 0.0 {
+            return Err(hour_costs(amount.base()).at(name));
         }
         self.given.set(name, amount, typed)
     }

@@ -9,13 +9,13 @@ pub(super) static SCOUR_LIQUORS: Table = Table {
             cooler one with less alkali is the safer for the wool; the maker of the detergent comes first.",
     columns: &["work", "figure"],
     figures: &[
-        Figure::band(&["hand scouring, 1902", "soap in the liquor"], 0.1, 0.2, "lb/gal")
+        Figure::band(&["hand scouring, 1902", "soap in the liquor"], 0.1, 0.2, "lb/imp gal")
             .read("Beech 1902", "hand scouring")
             .note("1 to 2 lb to 10 gallons"),
         Figure::band(&["hand scouring, 1902", "temperature"], 130.0, 140.0, "°F")
             .read("Beech 1902", "hand scouring")
             .note("not above"),
-        Figure::one(&["wool for hats, 1906", "soap in the liquor"], 6.5, "oz/gal")
+        Figure::one(&["wool for hats, 1906", "soap in the liquor"], 6.5, "oz/imp gal")
             .read("Watson Smith 1906", "scouring")
             .note("far more than Beech: prefer a source that names wool and temperature"),
         Figure::band(&["scouring with alkali", "temperature"], f64::NEG_INFINITY, 60.0, "°C")

@@ -151,9 +151,6 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
              found by test: it is data of your scour, not a law."
                 .to_owned(),
         ];
-        if gallons(given)?.is_some() {
-            out.foot.push("Gallons are imperial, 4.546 L.".to_owned());
-        }
         if given.has("pickup") && !given.has("regain") {
             out.foot.push(
                 "No regain was given: the mass is taken as dry for what is carried.".to_owned(),
@@ -165,8 +162,11 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
 
 /// The gallon, where a concentration was given by it: its liquor is measured so.
 fn gallons(given: &Given) -> Result<Option<&'static Unit>> {
-    let by = |name: &str| given.unit(name).is_some_and(|u| u.symbol.ends_with("/gal"));
-    (by("soap") || by("alkali")).then(|| unit("gal", Some(Kind::Volume))).transpose()
+    let by = |name: &str| {
+        let (_, volume) = given.unit(name)?.symbol.split_once('/')?;
+        volume.ends_with(" gal").then_some(volume)
+    };
+    by("soap").or_else(|| by("alkali")).map(|name| unit(name, Some(Kind::Volume))).transpose()
 }
 
 /// The figures in their order, each in the unit in which the question was put.
