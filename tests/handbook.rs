@@ -215,3 +215,11 @@ fn leas_have_one_product() {
         assert!((product / middle - 1.0_f64).abs() < 1.0 / 7.0, "{:?}: {product}", f.of);
     }
 }
+
+#[test]
+fn what_a_woollen_card_does_is_from_memory_and_says_so() {
+    let figures = table("machine_figures").figures.iter();
+    let card: Vec<_> = figures.filter(|f| f.of[0].starts_with("woollen card")).collect();
+    assert_eq!(card.len(), 5);
+    assert!(card.iter().all(|f| f.source == "memory"));
+}

@@ -198,19 +198,3 @@ def test_an_inch_mill_reads_inches_pounds_and_ounces_for_a_square_yard():
     assert f"web, as it leaves the card {ounces:.4g} oz/yd²" in one_line(card)
     # 92 ends × 18 yd/min, in pounds.
     assert f"{92 * 18 * 60 / (8 * 256):.2f} lb/h" in one_line(card)
-
-
-def test_a_lot_that_pays_nothing_is_told_without_a_figure_of_the_computer():
-    card = str(hw.formulas["break_even_lot"])
-    assert "e-308" not in card
-    assert "if 0 < g" in card
-    assert hw.mill.break_even_lot(fixed="120", margin="6 /kg").number("kg") == 20
-    with pytest.raises(hw.RangeError):
-        hw.mill.break_even_lot(fixed="120", margin="0 /kg")
-
-
-def test_the_handbook_has_what_a_woollen_card_does_and_says_whence():
-    table = hw.handbook["machine_figures"]
-    said = [line for line in str(table).splitlines() if line.strip().startswith("woollen card")]
-    assert len(said) == 5
-    assert all("memory" in line for line in said)
