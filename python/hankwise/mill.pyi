@@ -181,7 +181,7 @@ before_loss: _BeforeLoss
 class _BreakEvenLot(Formula):
     """Smallest lot that pays its fixed cost.
 
-    m = (no answer if g < 2.22507386e-308, else F / g)
+    m = (F / g if 0 < g, else no answer)
 
     fixed: cost once for the lot: clean-down, setting up
     margin: price less cost of a kilogram
@@ -210,7 +210,7 @@ break_even_lot: _BreakEvenLot
 class _BreakEvenLotWithHoldUp(Formula):
     """Smallest lot that pays its fixed cost and the fibre that the machines keep.
 
-    g = (1 − w) × p − c; m = (no answer if g < 2.22507386e-308, else (F + h × p) / g)
+    g = (1 − w) × p − c; m = ((F + h × p) / g if 0 < g, else no answer)
 
     fixed: cost once for the lot: clean-down, setting up
     cost: cost of a kilogram taken in, wool and work
