@@ -260,3 +260,31 @@ fn sets_that_settle_nothing() {
     assert!(with(&names).contains("1 too many"));
     assert!(error(&[("end", "9 /cm")]).contains("did you mean 'ends'"));
 }
+
+/// At the edge of what is possible the last figure decides: what is proposed holds there too.
+#[test]
+fn a_proposal_at_the_edge_is_accepted() {
+    let texts = |crimp: &str| {
+        [
+            ("ends", "5 ends/cm".to_owned()),
+            ("picks", "28.61693544698948 picks/cm".to_owned()),
+            ("warp_crimp", crimp.to_owned()),
+            ("warp_diameter", "0.3 mm".to_owned()),
+            ("weft_diameter", "0.3 mm".to_owned()),
+        ]
+    };
+    let ask = |texts: &[(&'static str, String); 5]| {
+        let known: Vec<_> = texts
+            .iter()
+            .map(|(name, text)| {
+                let kind = KNOWN_OF_PLAIN_CLOTH.iter().find(|k| k.name == *name).unwrap().kind;
+                (*name, parse_as(text, kind).unwrap(), Some(text.clone()))
+            })
+            .collect();
+        plain_cloth(&known)
+    };
+    let error = ask(&texts("6.926199573683083 %")).unwrap_err().to_string();
+    let (_, crimp) = error.split_once("warp_crimp at most ").unwrap();
+    let (crimp, _) = crimp.split_once(';').unwrap();
+    assert!(ask(&texts(crimp)).is_ok(), "{error}");
+}

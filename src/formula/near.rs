@@ -20,8 +20,10 @@ pub(crate) fn nearest(from: f64, end: f64, works: impl Fn(f64) -> bool) -> Optio
     // To four figures, on the side that works: what is printed can be typed.
     let step = 10.0_f64.powf(good.abs().log10().floor() - 3.0);
     let round = if end < from { f64::floor } else { f64::ceil };
-    let rounded = round(good / step) * step;
-    Some(if works(rounded) { rounded } else { good })
+    let away = if end < from { -1.0 } else { 1.0 };
+    // At the very edge rounding decides; a figure or two further on is safe.
+    let mut typed = (0..50).map(|k| (round(good / step) + away * f64::from(k)) * step);
+    typed.find(|x| works(*x)).or(Some(good))
 }
 
 impl Formula {
