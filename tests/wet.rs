@@ -153,3 +153,31 @@ fn a_liquor_is_told_in_the_gallon_that_was_meant() {
         assert!(said.contains(&expected), "{expected} in {said}");
     }
 }
+
+/// Washes one after another: what each takes multiplies, what each wants adds up.
+#[test]
+fn washes_compound_and_their_liquors_add() {
+    let lot = mill::washes_items().read(&[("mass", "20 kg"), ("fat", "24 %")]).unwrap();
+    let wash = |place, removed: &str| {
+        let said = [("liquor_ratio", "25"), ("soap", "4 g/L"), ("removed", removed)];
+        mill::wash_items(place).read(&said).unwrap()
+    };
+    let found = mill::washes(&lot, &[wash(1, "80 %"), wash(2, "75 %"), wash(3, "50 %")]).unwrap();
+    let figure = |name: &str| found.find(name).unwrap().value;
+    assert!((figure("fat_after_1") - 0.048).abs() < 1e-12);
+    assert!((figure("fat_after_3") - 0.24 * 0.2 * 0.25 * 0.5).abs() < 1e-12);
+    assert!((figure("water") - 3.0 * 500.0).abs() < 1e-9);
+    assert!((figure("soap_mass") - 3.0 * figure("soap_1")).abs() < 1e-12);
+    assert!(found.report().text().contains("! Scouring: "));
+    // Where one wash was not tested, nothing is left to say of the grease.
+    let bare = mill::wash_items(2).read(&[("liquor_ratio", "25")]).unwrap();
+    let error = mill::washes(&lot, &[wash(1, "80 %"), bare]).unwrap_err().to_string();
+    assert!(error.contains("write all of these or none"), "{error}");
+    let none = mill::washes(&lot, &[]).unwrap_err().to_string();
+    assert!(none.contains("no wash is given"), "{none}");
+    let hot =
+        mill::wash_items(1).read(&[("liquor_ratio", "25"), ("temperature", "150 °F")]).unwrap();
+    let lot = mill::washes_items().read(&[("mass", "20 kg")]).unwrap();
+    let warned = mill::washes(&lot, &[hot]).unwrap();
+    assert!(warned.warnings()[0].starts_with("wash_1.temperature: 150 °F is more than the 60 °C"));
+}

@@ -99,6 +99,13 @@ def scour_liquor(
     regain: _Plain | None = None,
     temperature: _Measure | None = None,
 ) -> Particulars: ...
+def washes(
+    washes: Sequence[Mapping[str, _Measure | _Plain | None]],
+    /,
+    *,
+    mass: _Measure,
+    fat: _Plain | None = None,
+) -> Particulars: ...
 def dye_bath(
     *,
     mass: _Measure,

@@ -24,6 +24,7 @@ from hankwise._mill_more import dye_bath as dye_bath
 from hankwise._mill_more import emulsion as emulsion
 from hankwise._mill_more import evenness_of_blend as evenness_of_blend
 from hankwise._mill_more import scour_liquor as scour_liquor
+from hankwise._mill_more import washes as washes
 from hankwise._mill_more import week as week
 
 @final

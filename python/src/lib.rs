@@ -199,6 +199,7 @@ fn room_functions<'py>(
             wrap_pyfunction!(week::week, m)?,
             wrap_pyfunction!(wet::emulsion, m)?,
             wrap_pyfunction!(wet::scour_liquor, m)?,
+            wrap_pyfunction!(wet::washes, m)?,
             wrap_pyfunction!(wet::dye_bath, m)?,
             wrap_pyfunction!(wool::blend, m)?,
             wrap_pyfunction!(wool::evenness_of_blend, m)?,

@@ -4,7 +4,7 @@ use hankwise::mill;
 use hankwise::quantity::Kind;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyString};
+use pyo3::types::{PyDict, PyList, PyString};
 
 use crate::asked::read;
 use crate::errors::{NotationError, raise};
@@ -66,6 +66,50 @@ pub(crate) fn scour_liquor(
     const NAME: &str = "scour_liquor";
     let asked = read(mill::scour_liquor_items(), NAME, given, &[])?;
     Particulars::hand_over(py, mill::scour_liquor(&asked).map_err(|e| e.at(NAME)))
+}
+
+/// washes(washes, /, *, mass, fat=None)
+/// --
+///
+/// The washes of a scour one after another: liquor, soap and alkali of each, the grease left after each,
+/// the water for all.
+///
+/// Each wash says its `liquor_ratio`, `soap`, `alkali` and `temperature`; with `fat` on the clean dry
+/// fibre before, and the share `removed` by each wash as you found it by test, what is left.
+/// Concentrations and temperatures are yours; `hw.handbook["scour_liquors"]` has what sources print.
+///
+/// >>> import hankwise as hw
+/// >>> lot = hw.mill.washes([{"liquor_ratio": 30, "soap": "10 g/L", "temperature": "50 °C", "removed": "80 %"},
+/// ...                       {"liquor_ratio": 25, "soap": "4 g/L", "temperature": "45 °C", "removed": "75 %"}],
+/// ...                      mass="20 kg", fat="20 %")
+/// >>> lot["soap_1"], lot["soap_2"], lot["fat_after_1"], lot["fat_after_2"], lot["water"]
+/// (<mass: 6 kg>, <mass: 2 kg>, <share on the fibre: 4 %>, <share on the fibre: 1 %>, <volume: 1100 L>)
+#[pyfunction]
+#[pyo3(
+    signature = (washes, /, **given),
+    text_signature = "(washes, /, *, mass, fat=None)"
+)]
+pub(crate) fn washes(
+    py: Python<'_>,
+    washes: &Bound<'_, PyAny>,
+    given: Option<&Bound<'_, PyDict>>,
+) -> PyResult<Particulars> {
+    const NAME: &str = "washes";
+    let wanted = |what: &Bound<'_, PyAny>| {
+        NotationError::new_err(format!(
+            "{NAME}: {} says no washes; write a list, one for each, such as [{{'liquor_ratio': 30, \
+             'soap': '10 g/L'}}]",
+            crate::columns::shown(what)
+        ))
+    };
+    let Ok(listed) = washes.cast::<PyList>() else { return Err(wanted(washes)) };
+    let mut all = Vec::new();
+    for (place, said) in (1..).zip(listed) {
+        let Ok(said) = said.cast::<PyDict>() else { return Err(wanted(&said)) };
+        all.push(read(mill::wash_items(place), &format!("{NAME}, wash {place}"), Some(said), &[])?);
+    }
+    let lot = read(mill::washes_items(), NAME, given, &[])?;
+    Particulars::hand_over(py, mill::washes(&lot, &all).map_err(|e| e.at(NAME)))
 }
 
 /// dye_bath(*, mass, depth, liquor_ratio, regain=None, recipe_regain=None, strength="100 %",

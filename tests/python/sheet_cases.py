@@ -57,6 +57,7 @@ PLACES = {
     "humidity_for_regain": ["regain"],
     "test_wash": ["greasy", "clean"],
     "blend": ["components"],
+    "washes": ["washes"],
 }
 
 FIBRE: dict[str, Case] = {
@@ -67,10 +68,21 @@ FIBRE: dict[str, Case] = {
         {"mass": "500 kg", "sample": "250 g", "dry": "212.3 g", "allowances": ["16 %", "17 %"]},
         {"mass": "480 kg", "sample": "240 g", "dry": "201.8 g"},
     ),
+    "invoice of a cleaned sample": (
+        "invoice",
+        {
+            "mass": "500 kg",
+            "sample": "250 g",
+            "dry": "205 g",
+            "allowances": ["17 %"],
+            "fat": "1 %",
+        },
+        {"mass": "480 kg", "sample": "240 g", "dry": "199 g", "fat": "2 %"},
+    ),
     "invoice by regain": (
         "invoice",
-        {"mass": "900 lb", "regain": "14 %", "allowances": ["13.6 %", "15 %"], "fat": "1 %"},
-        {"mass": "950 lb", "regain": "12.5 %", "fat": "2 %"},
+        {"mass": "900 lb", "regain": "14 %", "allowances": ["13.6 %", "15 %"]},
+        {"mass": "950 lb", "regain": "12.5 %"},
     ),
     "invoice by content": (
         "invoice",
@@ -291,6 +303,25 @@ MILL: dict[str, Case] = {
         "dye_bath",
         {"mass": "40 lb", "depth": "1 %", "liquor_ratio": 25, "count": "8 YSW", "loss": "2 %"},
         {"mass": "35 lb", "depth": "1.2 %", "count": "7.5 YSW", "loss": "1.5 %"},
+    ),
+    "two washes": (
+        "washes",
+        {
+            "washes": [
+                {"liquor_ratio": 30, "soap": "10 g/L", "removed": "80 %"},
+                {"liquor_ratio": 25, "soap": "4 g/L", "alkali": "2 g/L", "removed": "70 %"},
+            ],
+            "mass": "20 kg",
+            "fat": "24 %",
+        },
+        {
+            "washes": [
+                {"liquor_ratio": 28, "soap": "9 g/L", "removed": "78 %"},
+                {"liquor_ratio": 22, "soap": "5 g/L", "alkali": "1 g/L", "removed": "66 %"},
+            ],
+            "mass": "23 kg",
+            "fat": "21 %",
+        },
     ),
     "blend to weigh": (
         "blend",

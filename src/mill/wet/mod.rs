@@ -3,7 +3,9 @@
 mod dye;
 mod emulsion;
 mod scour;
+mod washes;
 
 pub use dye::{Addition, dye_bath, dye_bath_items};
 pub use emulsion::{emulsion, emulsion_items};
 pub use scour::{scour_liquor, scour_liquor_items};
+pub use washes::{wash_items, washes, washes_items};

@@ -78,16 +78,7 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
     }
     Particulars::work(|desk| {
         given.warn(desk);
-        if let Some(hot) = given.base("temperature").filter(|t| *t > HOTTEST + 1e-9) {
-            let said = given.unit("temperature").map_or_else(
-                || of_kind(hot, Kind::Temperature),
-                |unit| with_unit(unit.from_base(hot), unit.symbol),
-            );
-            desk.warn(format!(
-                "temperature: {said} is more than the {HOTTEST} °C (140 °F) at or below which sources \
-                 stay with alkali; the hotter, the more it attacks the wool"
-            ));
-        }
+        warn_of_heat(desk, given);
         desk.beware("raw fleece");
         desk.beware("scouring");
         let mass: Mass<_> = given.need(desk, "mass")?;
@@ -160,8 +151,22 @@ pub fn scour_liquor(given: &Given) -> Result<Particulars> {
     })
 }
 
+/// Says of a liquor that it is hotter than sources have it.
+pub(super) fn warn_of_heat(desk: &Desk<'_>, given: &Given) {
+    let Some(hot) = given.base("temperature").filter(|t| *t > HOTTEST + 1e-9) else { return };
+    let said = given.unit("temperature").map_or_else(
+        || of_kind(hot, Kind::Temperature),
+        |unit| with_unit(unit.from_base(hot), unit.symbol),
+    );
+    desk.warn(format!(
+        "{}temperature: {said} is more than the {HOTTEST} °C (140 °F) at or below which sources stay with \
+         alkali; the hotter, the more it attacks the wool",
+        given.prefix
+    ));
+}
+
 /// The gallon, where a concentration was given by it: its liquor is measured so.
-fn gallons(given: &Given) -> Result<Option<&'static Unit>> {
+pub(super) fn gallons(given: &Given) -> Result<Option<&'static Unit>> {
     let by = |name: &str| {
         let (_, volume) = given.unit(name)?.symbol.split_once('/')?;
         volume.ends_with(" gal").then_some(volume)
