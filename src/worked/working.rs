@@ -10,6 +10,9 @@ use super::lines::Lines;
 use super::tape::{Arg, Recording};
 use crate::quantity::print::{escape, figure, with_unit};
 
+/// A notebook sets cells flush right where they do not say otherwise.
+const LEFT: &str = "style=\"text-align:left\"";
+
 /// One line of a working.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Line {
@@ -124,7 +127,7 @@ impl Working {
             };
             let _ = write!(
                 out,
-                "<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td></tr>",
+                "<tr><td {LEFT}>{}</td><td {LEFT}>{}</td><td {LEFT}>{}</td><td {LEFT}>{}</td></tr>",
                 escape(&line.symbol_and_name()),
                 escape(&how),
                 escape(&with_unit(line.value, &line.unit)),
