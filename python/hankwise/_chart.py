@@ -2,38 +2,21 @@
 
 from __future__ import annotations
 
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from hankwise._hankwise import NotationError
+from hankwise._plot import blank, write
 
 if TYPE_CHECKING:
-    from hankwise._hankwise import Chart
+    from pathlib import Path
 
-ENDINGS = {".svg", ".png", ".pdf"}
+    from hankwise._hankwise import Chart
 
 
 def chart_figure(chart: Chart) -> Any:
     """Draw a chart; gives the Figure. What is out has another mark, so that grey print shows it."""
-    try:
-        from matplotlib.figure import Figure
-        from matplotlib.ticker import MaxNLocator
-    except ImportError as error:
-        raise NotationError(
-            "a picture needs matplotlib; install it with: pip install 'hankwise[plot]'"
-        ) from error
+    figure = blank(9.6, 4.4)
+    from matplotlib.ticker import MaxNLocator
 
-    class Picture(Figure):
-        """A figure that a notebook shows by itself."""
-
-        def _repr_png_(self) -> bytes:
-            import io
-
-            buffer = io.BytesIO()
-            self.savefig(buffer, format="png")
-            return buffer.getvalue()
-
-    figure = Picture(figsize=(9.6, 4.4), layout="constrained")
     axes = figure.subplots()
     points = chart.points
     # Moving ranges begin with the second reading.
@@ -117,21 +100,4 @@ def _marks(axes: Any, chart: Chart, places: list[int]) -> None:
 
 def save(chart: Chart, path: Path) -> None:
     """Draw a chart into a file, whole or not at all; the ending says which kind."""
-    if path.suffix.lower() not in ENDINGS:
-        raise NotationError(
-            f"{path} is no kind of picture; write a name that ends in .svg, .png or .pdf"
-        )
-    figure = chart_figure(chart)
-    import matplotlib
-
-    # The same bytes from the same chart: no date, fixed names inside the SVG; text stays text.
-    with matplotlib.rc_context({"svg.hashsalt": "hankwise", "svg.fonttype": "none"}):
-        part = path.with_name(f".{path.stem}.part{path.suffix}")
-        try:
-            metadata = {"Date": None} if path.suffix.lower() == ".svg" else None
-            figure.savefig(part, dpi=160, metadata=metadata)
-            part.replace(path)
-        except OSError as error:
-            raise NotationError(f"{path} cannot be written: {error.strerror}") from error
-        finally:
-            part.unlink(missing_ok=True)
+    write(lambda: chart_figure(chart), path)

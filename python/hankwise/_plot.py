@@ -5,9 +5,11 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from hankwise._hankwise import PlanError
+from hankwise._hankwise import HankwiseError
 
 if TYPE_CHECKING:
+    from collections.abc import Callable
+
     from hankwise._hankwise import PlanResult
 
 
@@ -16,7 +18,7 @@ def blank(width: float, height: float) -> Any:
     try:
         from matplotlib.figure import Figure
     except ImportError as error:
-        raise PlanError(
+        raise HankwiseError(
             "a picture needs matplotlib; install it with: pip install 'hankwise[plot]'"
         ) from error
 
@@ -31,6 +33,28 @@ def blank(width: float, height: float) -> Any:
             return buffer.getvalue()
 
     return Picture(figsize=(width, height), layout="constrained")
+
+
+def write(draw: Callable[[], Any], path: Path) -> None:
+    """Draw into a file, whole or not at all; the ending says which kind."""
+    if path.suffix.lower() not in {".svg", ".png", ".pdf"}:
+        raise HankwiseError(
+            f"{path} is no kind of picture; write a name that ends in .svg, .png or .pdf"
+        )
+    figure = draw()
+    import matplotlib
+
+    # The same bytes from the same figures: no date, fixed names inside the SVG; text stays text.
+    with matplotlib.rc_context({"svg.hashsalt": "hankwise", "svg.fonttype": "none"}):
+        part = path.with_name(f".{path.stem}.part{path.suffix}")
+        try:
+            metadata = {"Date": None} if path.suffix.lower() == ".svg" else None
+            figure.savefig(part, dpi=160, metadata=metadata)
+            part.replace(path)
+        except OSError as error:
+            raise HankwiseError(f"{path} cannot be written: {error.strerror}") from error
+        finally:
+            part.unlink(missing_ok=True)
 
 
 def plan_figure(result: PlanResult) -> Any:
@@ -169,21 +193,4 @@ def _promise(axes: Any, result: PlanResult) -> None:
 
 def save(result: PlanResult, path: Path) -> None:
     """Draw a result into a file, whole or not at all; the ending says which kind."""
-    if path.suffix.lower() not in {".svg", ".png", ".pdf"}:
-        raise PlanError(
-            f"{path} is no kind of picture; write a name that ends in .svg, .png or .pdf"
-        )
-    figure = plan_figure(result)
-    import matplotlib
-
-    # The same bytes from the same result: no date, fixed names inside the SVG; text stays text.
-    with matplotlib.rc_context({"svg.hashsalt": "hankwise", "svg.fonttype": "none"}):
-        part = path.with_name(f".{path.stem}.part{path.suffix}")
-        try:
-            metadata = {"Date": None} if path.suffix.lower() == ".svg" else None
-            figure.savefig(part, dpi=160, metadata=metadata)
-            part.replace(path)
-        except OSError as error:
-            raise PlanError(f"{path} cannot be written: {error.strerror}") from error
-        finally:
-            part.unlink(missing_ok=True)
+    write(lambda: plan_figure(result), path)

@@ -8,7 +8,6 @@ mod grade;
 mod invoice;
 mod moisture;
 mod raw;
-mod student;
 mod tables;
 mod test_wash;
 mod will_spin;

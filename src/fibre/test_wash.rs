@@ -1,8 +1,9 @@
 //! A test wash of the lot's own samples.
 
-use super::{state_ratio, student, washed_clean_share};
+use super::{state_ratio, washed_clean_share};
 use crate::error::{Error, Result};
 use crate::job::{Ask, Given};
+use crate::law::t_two_sided;
 use crate::normal;
 use crate::number::V;
 use crate::particulars::{Desk, Particulars};
@@ -204,7 +205,7 @@ fn interval<'t>(
 ) -> Result<Vec<String>> {
     let error = desk.figure("standard_error", "standard error of the clean share", error).v();
     let plain = unit("", Some(Kind::Ratio))?;
-    let freedom = samples - 1;
+    let freedom = (samples - 1) as f64;
     let constant_of = |name: &str, symbol: &str, words: &str, number: f64| -> V<Work<'t>> {
         desk.given::<Ratio<_>>(name, symbol, words, &Amount { number, unit: plain }, None).v()
     };
@@ -212,7 +213,7 @@ fn interval<'t>(
         "t",
         "t",
         "deviate of Student's law for the confidence",
-        student::two_sided(confidence, freedom),
+        t_two_sided(confidence, freedom),
     );
     let ends = |name: &str, words: &str, half: V<Work<'t>>| {
         let low = Fraction::from((share.v() - half).max(0.0));
@@ -238,7 +239,7 @@ fn interval<'t>(
         "widened",
         "w",
         "5 % point of Student's law over that of the normal law",
-        student::two_sided(0.9, freedom) / normal::Z95,
+        t_two_sided(0.9, freedom) / normal::Z95,
     );
     let deviation =
         desk.figure("deviation", "standard deviation for the lot file", Ratio::from(wider * error));
