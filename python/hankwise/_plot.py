@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from hankwise._hankwise import HankwiseError
+from hankwise._hankwise import HankwiseError, NotationError
 
 if TYPE_CHECKING:
     from collections.abc import Callable
@@ -38,7 +38,7 @@ def blank(width: float, height: float) -> Any:
 def write(draw: Callable[[], Any], path: Path) -> None:
     """Draw into a file, whole or not at all; the ending says which kind."""
     if path.suffix.lower() not in {".svg", ".png", ".pdf"}:
-        raise HankwiseError(
+        raise NotationError(
             f"{path} is no kind of picture; write a name that ends in .svg, .png or .pdf"
         )
     figure = draw()
