@@ -10,8 +10,8 @@ use pyo3::types::PyDict;
 
 use crate::errors::{NotationError, raise};
 use crate::inputs::whole;
-use crate::quality::Readings;
 use crate::quantity::Quantity;
+use crate::readings::Readings;
 
 /// A control chart: centre, limits, points, what they say. Shows itself as a table; `plot` draws it.
 #[pyclass(frozen, module = "hankwise")]

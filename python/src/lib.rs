@@ -32,6 +32,7 @@ mod picture;
 mod plan;
 mod quality;
 mod quantity;
+mod readings;
 mod reed;
 mod result;
 mod rounding;
