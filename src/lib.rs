@@ -35,6 +35,11 @@
 //! [`mod@normal`], [`law`] and [`table`] (the laws of chance, tables as text and HTML).
 #![forbid(unsafe_code)]
 
+// What the macros write names the crate as others do.
+extern crate self as hankwise;
+
+pub mod calculation;
+pub mod catalogue;
 pub mod caution;
 pub mod cloth;
 mod error;

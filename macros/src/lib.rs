@@ -1,15 +1,22 @@
-//! The attribute `#[formula]`: turns a function into a formula of the catalogue.
+//! The attributes `#[formula]` and `#[calculation]`, and the derives that go with the second.
 //!
-//! The function is an ordinary one: its doc comment says what it means, the doc comments on its
+//! `#[formula]` turns a function into a formula of the catalogue. The function is an ordinary one: its doc comment says what it means, the doc comments on its
 //! parameters say what they are, their types say of which kind. The attribute adds the card, the
 //! entry for the catalogue and the three ways of running the body.
+
+mod calculation;
+mod inputs;
+mod results;
+mod words;
 
 use proc_macro::TokenStream;
 use proc_macro2::TokenStream as Tokens;
 use quote::{format_ident, quote};
 use syn::parse::{Parse, ParseStream};
 use syn::punctuated::Punctuated;
-use syn::{Attribute, Error, Expr, FnArg, ItemFn, Lit, Meta, Pat, ReturnType, Token, Type};
+use syn::{DeriveInput, Error, Expr, FnArg, ItemFn, Lit, Pat, ReturnType, Token, Type};
+
+use crate::words::documentation;
 
 /// What stands in the brackets of `#[formula(…)]`.
 struct Card {
@@ -76,6 +83,35 @@ pub fn formula(card: TokenStream, item: TokenStream) -> TokenStream {
     let card = syn::parse_macro_input!(card as Card);
     let function = syn::parse_macro_input!(item as ItemFn);
     expand(&card, &function).unwrap_or_else(Error::into_compile_error).into()
+}
+
+/// Turns a chain of formulas into a calculation: see `DEVELOPERS.md`, "Adding a calculation".
+#[proc_macro_attribute]
+pub fn calculation(card: TokenStream, item: TokenStream) -> TokenStream {
+    let card = syn::parse_macro_input!(card as calculation::Card);
+    let function = syn::parse_macro_input!(item as ItemFn);
+    calculation::expand(&card, &function).unwrap_or_else(Error::into_compile_error).into()
+}
+
+/// What a calculation asks: a struct of quantities, or an enum of several ways to say one thing.
+#[proc_macro_derive(Inputs, attributes(q, group, one_of, rows, parts, word, label))]
+pub fn derive_inputs(item: TokenStream) -> TokenStream {
+    let input = syn::parse_macro_input!(item as DeriveInput);
+    inputs::derive(&input).unwrap_or_else(Error::into_compile_error).into()
+}
+
+/// What a calculation answers: a struct of quantities.
+#[proc_macro_derive(Results, attributes(block, head, part, rows, label))]
+pub fn derive_results(item: TokenStream) -> TokenStream {
+    let input = syn::parse_macro_input!(item as DeriveInput);
+    results::derive(&input).unwrap_or_else(Error::into_compile_error).into()
+}
+
+/// A word out of several that a calculation asks: an enum without values.
+#[proc_macro_derive(Words, attributes(word, default))]
+pub fn derive_words(item: TokenStream) -> TokenStream {
+    let input = syn::parse_macro_input!(item as DeriveInput);
+    inputs::derive_words(&input).unwrap_or_else(Error::into_compile_error).into()
 }
 
 fn expand(card: &Card, function: &ItemFn) -> syn::Result<Tokens> {
@@ -353,25 +389,4 @@ fn kind_of(ty: &Type) -> syn::Result<(syn::Ident, bool)> {
         },
         _ => Err(Error::new_spanned(ty, "expected a quantity, such as Mass<N> or &[Mass<N>]")),
     }
-}
-
-/// The first paragraph of a doc comment, and the rest.
-fn documentation(attrs: &[Attribute]) -> (String, String) {
-    let lines: Vec<String> = attrs
-        .iter()
-        .filter_map(|attr| match &attr.meta {
-            Meta::NameValue(pair) if pair.path.is_ident("doc") => match &pair.value {
-                Expr::Lit(lit) => match &lit.lit {
-                    Lit::Str(text) => Some(text.value().trim().to_owned()),
-                    _ => None,
-                },
-                _ => None,
-            },
-            _ => None,
-        })
-        .collect();
-    let mut paragraphs = lines.split(String::is_empty);
-    let first = paragraphs.next().map(|p| p.join(" ")).unwrap_or_default();
-    let rest: Vec<String> = paragraphs.map(|p| p.join(" ")).collect();
-    (first, rest.join("\n").trim().to_owned())
 }

@@ -20,6 +20,7 @@ from hankwise._catalogue import formulas
 from hankwise._hankwise import (
     Balance,
     BallBand,
+    Calculation,
     Capability,
     ChangeWheel,
     Chart,
@@ -44,6 +45,7 @@ from hankwise._hankwise import (
     RangeError,
     RangeWarning,
     ReedChoice,
+    Results,
     Rounded,
     Settings,
     SkeinCount,
@@ -73,6 +75,7 @@ from hankwise._hankwise import (
 __all__ = [
     "Balance",
     "BallBand",
+    "Calculation",
     "Capability",
     "ChangeWheel",
     "Chart",
@@ -97,6 +100,7 @@ __all__ = [
     "RangeError",
     "RangeWarning",
     "ReedChoice",
+    "Results",
     "Rounded",
     "Settings",
     "SkeinCount",

@@ -8,6 +8,7 @@
 mod article;
 mod asked;
 mod ball;
+mod calculation;
 mod call;
 mod chart;
 mod check_weights;
@@ -35,6 +36,7 @@ mod quantity;
 mod readings;
 mod reed;
 mod result;
+mod results;
 mod rounding;
 mod settings;
 mod weave;
@@ -59,6 +61,10 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<quantity::Quantity>()?;
     m.add_class::<formula::Formula>()?;
     m.add_class::<job::Job>()?;
+    m.add_class::<calculation::Calculation>()?;
+    m.add_class::<results::Results>()?;
+    m.add_function(wrap_pyfunction!(calculation::_calculation, m)?)?;
+    m.add_function(wrap_pyfunction!(results::_results, m)?)?;
     m.add_class::<working::Working>()?;
     m.add_class::<yarn::Yarn>()?;
     m.add_class::<plan::Plan>()?;
@@ -133,6 +139,11 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             let word = PyString::intern(py, card.name);
             module.add(&word, &one)?;
             formulas.set_item(word, one)?;
+        }
+        for card in hankwise::catalogue::calculations().filter(|card| card.room() == room) {
+            let one = Bound::new(py, calculation::Calculation::of(card))?;
+            one.setattr(own_module, &home)?;
+            module.add(card.name, one)?;
         }
         for job in hankwise::job::all().filter(|job| job.room() == room) {
             let one = Bound::new(py, job::Job::of(job))?;

@@ -52,6 +52,7 @@ pub use oil::*;
 pub use passages::*;
 pub use pieces::*;
 pub use price::*;
+pub use run::*;
 pub use spinning::*;
 pub use tariff::*;
 pub use tariffs::Tariffs;
@@ -93,3 +94,6 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     weaving::FORMULAS,
     winders::FORMULAS,
 ];
+
+/// The calculations of the room.
+pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] = &[run::CALCULATIONS];

@@ -51,10 +51,15 @@ macro_rules! kinds {
                 #[inline(always)]
                 fn v(self) -> V<N> { self.0 }
             }
-            impl<N: Number> $name<N> {
+            impl<N> $name<N> {
                 /// A quantity from a number in the base unit.
                 #[inline(always)]
-                pub fn base(number: N) -> Self { $name(V(number)) }
+                pub const fn base(number: N) -> Self { $name(V(number)) }
+                /// The number itself, in the base unit.
+                #[inline(always)]
+                pub const fn inner(&self) -> &N { &self.0.0 }
+            }
+            impl<N: Number> $name<N> {
                 /// The number, in the base unit.
                 #[inline(always)]
                 pub fn v(self) -> V<N> { self.0 }

@@ -101,6 +101,13 @@ pub fn of_kind(x: f64, kind: Kind) -> String {
     }
 }
 
+/// The unit in which a value of a kind is written that nobody gave a unit: shares in percent.
+pub(crate) fn default_unit(kind: Kind) -> &'static super::Unit {
+    let name = if kind.family() == Kind::Fraction { "%" } else { kind.base() };
+    // Every base unit is in the table: a test looks each up.
+    super::unit(name, Some(kind)).unwrap_or_else(|e| unreachable!("{e}"))
+}
+
 /// Text made safe for HTML.
 pub fn escape(text: &str) -> String {
     text.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")

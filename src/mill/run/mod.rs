@@ -4,17 +4,26 @@ mod asks;
 mod cloth;
 mod common;
 mod loom;
+mod lot;
+mod minding;
 mod mule;
 mod reel;
 mod spindles;
 mod warping;
 mod winder;
 
+pub use lot::{Lot as LotOnMachine, LotResults, Packages};
+pub use minding::{BrokenEnds, Minding, MindingResults, Piecing, SpindlesMinded};
+pub use mule::{
+    Delivery, DeliveryResults, DeliveryWheels, MULE, MuleInputs, MuleMachine, MuleResults,
+    TwistResults, TwistWheels, mule,
+};
+
+use crate::calculation::Calculation;
 use crate::job::Job;
 
 /// Every machine.
 pub(crate) const JOBS: &[&Job] = &[
-    &mule::MULE,
     &spindles::RING_FRAME,
     &spindles::TWISTER,
     &winder::WINDER,
@@ -25,3 +34,6 @@ pub(crate) const JOBS: &[&Job] = &[
     &cloth::BATCHES,
     &cloth::DRYER,
 ];
+
+/// Every calculation of a machine.
+pub(crate) const CALCULATIONS: &[&Calculation] = &[&MULE];

@@ -1,129 +1,321 @@
 //! The mule at work.
 
-use super::asks::{BREAKS, EFFICIENCY, LOAD, MASS, PATROL, PIECING, WASTE, each};
-use super::common::{doffs, lot, minding};
-use crate::error::{Error, Result};
-use crate::job::{Ask, Job, Work};
+use super::lot::{Lot, LotResults, Packages, lot, packages};
+use super::minding::{Minding, MindingResults, check_minding, minding};
+use crate::calculation::{Check, Inputs, Owned, Results, calculation};
+use crate::error::Result;
 use crate::mill;
-use crate::quantity::{Count, Kind, Length, LinearDensity};
-
-pub(super) static MULE: Job = Job {
-    name: "mule_run",
-    module: module_path!(),
-    title: "The mule at work",
-    summary: "The mule at work: draws, output, doffs, hours, broken ends and people.",
-    details: "Give `mass` for a lot and `waste` for what is lost of what is fed, `draft` or `delivered` for the slubbing, `twist` for the spindle turns, `cop` for the doffs. `breaks` are for a thousand spindle hours; with the time of a round (`patrol`) they tell the spindles idle, with `piecing` and `load` the spindles that a minder can piece for. The efficiency takes in idle spindles and doffs: nothing is taken off twice.",
-    example: ">>> import hankwise as hw\n\
->>> mule = hw.mill.mule_run(spindles=120, travel=\"6 ft\", cycle=\"22.5 s\", count=\"150 tex\",\n\
-...                         efficiency=\"85 %\", draft=1.4, mass=\"30 kg\", cop=\"90 g\")\n\
->>> mule[\"output\"], mule[\"time\"], mule[\"doffs\"]\n\
-(<mass per time: 4.477 kg/h>, <time: 6.701 h>, <number: 3>)",
-    asks: &[
-        Ask::need("spindles", "k", "spindles at work", Kind::Count, (20.0, 600.0), "120"),
-        Ask::need("travel", "S", "travel of the carriage", Kind::Length, (1.5, 2.3), "\"1.83 m\""),
-        Ask::need(
-            "cycle",
-            "τ",
-            "time of a draw, out and in",
-            Kind::Duration,
-            (0.004, 0.015),
-            "\"22.5 s\"",
-        ),
-        Ask::need(
-            "count",
-            "T",
-            "count of the single as spun",
-            Kind::LinearDensity,
-            (30.0, 1000.0),
-            "\"150 tex\"",
-        ),
-        Ask { usual: (0.75, 0.9), ..EFFICIENCY }.memory(),
-        Ask::may("let_in", "g", "let-in of the carriage", Kind::Length, (0.0, 0.15)).or(0.0),
-        Ask::may("draft", "D", "draft", Kind::Ratio, (1.2, 1.5)),
-        Ask::may("delivered", "d", "slubbing delivered in a draw", Kind::Length, (0.9, 2.2)),
-        Ask::may("twist", "t", "twist wanted", Kind::Twist, (60.0, 1000.0)),
-        Ask::may("slip", "x", "slip of the bands", Kind::Fraction, (0.0, 0.08)).or(0.0),
-        Ask::may(
-            "coiling",
-            "b",
-            "turns spent in coiling to the spindle tip",
-            Kind::Count,
-            (0.0, 15.0),
-        )
-        .broken()
-        .or(0.0),
-        MASS,
-        WASTE,
-        Ask::may("cop", "g_c", "yarn on a full cop", Kind::Mass, (0.02, 0.6)),
-        BREAKS,
-        PATROL,
-        PIECING,
-        LOAD,
-        each("spindles that a person minds"),
-    ],
-    cautions: &["mule", "machines"],
-    work,
+use crate::number::Number;
+use crate::quantity::{
+    Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Ratio, Twist,
 };
+use crate::refuse;
 
-fn work(job: &Work<'_, '_>) -> Result<()> {
-    let (spindles, travel): (Count<_>, Length<_>) = (job.get("spindles"), job.get("travel"));
-    let count: LinearDensity<_> = job.get("count");
-    let let_in: Length<_> = job.get("let_in");
-    if let_in.value() >= travel.value() {
-        return Err(Error::range(format!(
-            "let_in: the carriage is let in by {} of a travel of {}, and nothing is wound; write less",
-            job.say(let_in.value(), Kind::Length),
-            job.say(travel.value(), Kind::Length)
-        )));
+/// The mule itself, and how it runs.
+#[derive(Clone, Debug, Inputs)]
+pub struct MuleMachine<N> {
+    /// spindles at work
+    #[q("k_n", 20.0..=600.0, like = "120")]
+    pub spindles: Count<N>,
+    /// travel of the carriage
+    #[q("S", 1.5..=2.3, like = "1.83 m")]
+    pub travel: Length<N>,
+    /// let-in of the carriage
+    #[q("g", 0.0..=0.15, or = 0.0)]
+    pub let_in: Length<N>,
+    /// time of a draw, out and in
+    #[q("τ_d", 0.004..=0.015, like = "22.5 s")]
+    pub cycle: Duration<N>,
+    /// efficiency, with every stop, doff and idle spindle in it
+    #[q("η", 0.75..=0.9, memory, like = "85 %")]
+    pub efficiency: Fraction<N>,
+    /// slip of the bands
+    #[q("x", 0.0..=0.08, or = 0.0)]
+    pub slip: Fraction<N>,
+    /// turns spent in coiling to the spindle tip
+    #[q("b", 0.0..=15.0, or = 0.0, broken)]
+    pub coiling: Count<N>,
+}
+
+/// The wheels that deliver slubbing to the carriage.
+#[derive(Clone, Debug, Inputs)]
+pub struct DeliveryWheels<N> {
+    /// slubbing delivered for each tooth of the delivery wheel
+    #[q("p", 0.005..=0.2, like = "0.038 m")]
+    pub delivered_per_tooth: Length<N>,
+    /// delivery wheels owned, teeth
+    #[parts("delivery_wheel", Count, "[32, 34, 36]")]
+    pub delivery_wheels: Owned,
+}
+
+/// The wheels that settle the twist.
+#[derive(Clone, Debug, Inputs)]
+pub struct TwistWheels<N> {
+    /// spindle turns in a draw for each tooth of the twist wheel
+    #[q("p_t", 0.5..=50.0, like = "6.0")]
+    pub turns_per_tooth: Ratio<N>,
+    /// twist wheels owned, teeth
+    #[parts("twist_wheel", Count, "[60, 64, 68]")]
+    pub twist_wheels: Owned,
+}
+
+/// How the draft is known.
+#[derive(Clone, Debug, Inputs)]
+pub enum Delivery<N> {
+    /// draft wanted
+    #[q("D", 1.2..=1.5, like = "1.40")]
+    Draft(Ratio<N>),
+    /// slubbing delivered in a draw
+    #[q("L_d", 0.9..=2.2)]
+    DeliveredLength(Length<N>),
+}
+
+/// What [`mule()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct MuleInputs<N> {
+    /// The machine.
+    #[group]
+    pub machine: MuleMachine<N>,
+    /// count of the single as spun
+    #[q("T", 30.0..=1000.0, like = "150 tex")]
+    pub count: LinearDensity<N>,
+    /// The draft, or the slubbing delivered.
+    #[one_of("the draft")]
+    pub delivery: Option<Delivery<N>>,
+    /// The delivery wheels.
+    #[group]
+    pub delivery_wheels: Option<DeliveryWheels<N>>,
+    /// twist wanted
+    #[q("t_w", 60.0..=1000.0)]
+    pub wanted_twist: Option<Twist<N>>,
+    /// The twist wheels.
+    #[group]
+    pub twist_wheels: Option<TwistWheels<N>>,
+    /// The lot.
+    #[group]
+    pub lot: Option<Lot<N>>,
+    /// yarn on a full cop
+    #[q("g", 0.02..=0.6)]
+    pub package_mass: Option<Mass<N>>,
+    /// Broken ends and people.
+    #[group]
+    pub minding: Minding<N>,
+}
+
+/// What [`mule()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct MuleResults<N> {
+    /// yarn wound in a draw
+    #[block = "Settings"]
+    pub wound_length: Length<N>,
+    /// The slubbing and its wheel.
+    #[part]
+    pub delivery: Option<DeliveryResults<N>>,
+    /// count of the slubbing
+    pub slubbing_count: Option<LinearDensity<N>>,
+    /// The twist and its wheel.
+    #[part]
+    pub twist: Option<TwistResults<N>>,
+    /// draws in a minute, running
+    #[block = "Output"]
+    pub draw_rate: Frequency<N>,
+    /// output
+    pub output: MassRate<N>,
+    /// from doff to doff
+    pub doff_time: Option<Duration<N>>,
+    /// The lot.
+    #[part]
+    pub lot: Option<LotResults<N>>,
+    /// draws
+    pub draws: Option<Count<N>>,
+    /// Doffs and packages.
+    #[part]
+    pub packages: Option<Packages<N>>,
+    /// Broken ends and people.
+    #[part]
+    pub minding: MindingResults<N>,
+}
+
+/// What the rollers deliver.
+#[derive(Clone, Debug, Results)]
+pub struct DeliveryResults<N> {
+    /// delivery wheel for the draft wanted, teeth
+    pub wanted_delivery_wheel: Option<Count<N>>,
+    /// delivery wheel, teeth
+    pub delivery_wheel: Option<Count<N>>,
+    /// slubbing delivered in a draw
+    pub delivered_length: Length<N>,
+    /// draft
+    pub draft: Ratio<N>,
+}
+
+/// How the spindles turn.
+#[derive(Clone, Debug, Results)]
+pub struct TwistResults<N> {
+    /// spindle turns in a draw for the twist wanted, without slip
+    pub wanted_turns: Count<N>,
+    /// twist wheel for the twist wanted, teeth
+    pub wanted_twist_wheel: Option<Count<N>>,
+    /// twist wheel, teeth
+    pub twist_wheel: Option<Count<N>>,
+    /// spindle turns in a draw, without slip
+    pub spindle_turns: Count<N>,
+    /// twist in the singles
+    pub twist: Twist<N>,
+}
+
+/// The mule at work: draft and twist with their wheels, output, doffs, hours, broken ends and people.
+///
+/// Give `draft` or `delivered_length` for the slubbing, `wanted_twist` for the spindle turns, the wheels
+/// that the mill owns to have the nearest chosen, `yarn_mass` for a lot and `loss` for what of the feed is
+/// lost, `package_mass` of a cop for the doffs. `break_rate` is for a thousand spindle hours; with
+/// `patrol_time` it gives the spindles idle, with `piecing_time` and `work_load` the spindles that a minder
+/// can piece for. The efficiency includes idle spindles and doffs: nothing is taken off twice.
+#[calculation(
+    title = "The mule at work",
+    example = ">>> import hankwise as hw
+>>> mule = hw.mill.mule(spindles=120, travel=\"6 ft\", cycle=\"22.5 s\", count=\"150 tex\",
+...                     efficiency=\"85 %\", draft=1.4, yarn_mass=\"30 kg\", package_mass=\"90 g\")
+>>> mule[\"output\"], mule[\"time\"], mule[\"doffs\"]
+(<mass per time: 4.477 kg/h>, <time: 6.701 h>, <number: 3>)",
+    cautions = ["mule", "machines"],
+    check = check
+)]
+pub fn mule<N: Number>(given: &MuleInputs<N>) -> MuleResults<N> {
+    let MuleMachine { spindles, cycle, efficiency, .. } = given.machine;
+    let wound_length = wound_length(&given.machine);
+    let wheels = given.delivery_wheels.as_ref();
+    let delivery = given.delivery.as_ref().map(|how| delivery(&given.machine, how, wheels));
+    let slubbing_count = delivery
+        .as_ref()
+        .map(|made| mill::slubbing_for_single(given.count, wound_length, made.delivered_length));
+    let twist_wheels = given.twist_wheels.as_ref();
+    let twist =
+        given.wanted_twist.map(|wanted| twist(&given.machine, wound_length, wanted, twist_wheels));
+    let output = mill::mule_output(spindles, wound_length, cycle, given.count, efficiency);
+    let made = given.lot.as_ref().map(|given_lot| lot(given_lot, output, given.count));
+    let time = made.as_ref().map(|made| made.time);
+    let yarn_mass = given.lot.as_ref().map(|lot| lot.yarn_mass);
+    MuleResults {
+        wound_length,
+        delivery,
+        slubbing_count,
+        twist,
+        draw_rate: mill::draws_per_minute(cycle),
+        output,
+        doff_time: given.package_mass.map(|cop| mill::doff_interval(spindles, cop, output)),
+        draws: made.as_ref().map(|made| mill::draws(made.yarn_length, spindles, wound_length)),
+        lot: made,
+        packages: yarn_mass
+            .zip(given.package_mass)
+            .map(|(mass, cop)| packages(mass, spindles, cop)),
+        minding: minding(&given.minding, spindles, time),
     }
-    job.block("Settings");
-    let wound = job.name("wound", "yarn wound in a draw", mill::wound_length(travel, let_in));
-    if job.at_most_one(&["draft", "delivered"], "the draft")? {
-        let delivered = if job.has("delivered") {
-            let delivered = job.get("delivered");
-            job.name("draft_set", "draft", mill::mule_draft(travel, delivered));
-            delivered
-        } else {
-            let delivered = mill::delivery_for_draft(travel, job.get("draft"));
-            job.name("slubbing_delivered", "slubbing to deliver in a draw", delivered)
+}
+
+/// Yarn wound in a draw.
+pub(crate) fn wound_length<N: Number>(machine: &MuleMachine<N>) -> Length<N> {
+    mill::wound_length(machine.travel, machine.let_in)
+}
+
+/// What the rollers deliver: with the wheel nearest to the draft, where wheels are owned.
+pub(crate) fn delivery<N: Number>(
+    machine: &MuleMachine<N>,
+    how: &Delivery<N>,
+    wheels: Option<&DeliveryWheels<N>>,
+) -> DeliveryResults<N> {
+    let travel = machine.travel;
+    let (wanted, wheel, delivered_length) = match (how, wheels) {
+        (Delivery::DeliveredLength(length), _) => (None, None, *length),
+        (Delivery::Draft(draft), None) => (None, None, mill::delivery_for_draft(travel, *draft)),
+        (Delivery::Draft(draft), Some(wheels)) => {
+            let per_tooth = wheels.delivered_per_tooth;
+            let wanted = mill::delivery_wheel(travel, *draft, per_tooth);
+            let wheel = wheels.delivery_wheels.choose(wanted);
+            (Some(wanted), Some(wheel), mill::delivered_length(per_tooth, wheel))
+        }
+    };
+    DeliveryResults {
+        wanted_delivery_wheel: wanted,
+        delivery_wheel: wheel,
+        delivered_length,
+        draft: mill::mule_draft(travel, delivered_length),
+    }
+}
+
+/// How the spindles turn for a twist: with the wheel nearest to it, where wheels are owned.
+pub(crate) fn twist<N: Number>(
+    machine: &MuleMachine<N>,
+    wound_length: Length<N>,
+    wanted: Twist<N>,
+    wheels: Option<&TwistWheels<N>>,
+) -> TwistResults<N> {
+    let MuleMachine { slip, coiling, .. } = *machine;
+    let wanted_turns = mill::turns_per_draw(wanted, wound_length, coiling, slip);
+    let Some(wheels) = wheels else {
+        return TwistResults {
+            wanted_turns,
+            wanted_twist_wheel: None,
+            twist_wheel: None,
+            spindle_turns: wanted_turns,
+            twist: wanted,
         };
-        if delivered.value() > travel.value() * (1.0 + 1e-9) {
-            return Err(Error::range(format!(
-                "the rollers would deliver {} to a travel of {}, a draft under 1: the yarn hangs slack; \
-                 write a draft of 1.2 to 1.5, or a delivery below the travel",
-                job.say(delivered.value(), Kind::Length),
-                job.say(travel.value(), Kind::Length)
-            )));
-        }
-        let slubbing = mill::slubbing_for_single(count, wound, delivered);
-        job.name("slubbing", "count of the slubbing", slubbing);
+    };
+    let wanted_wheel = mill::twist_wheel(wanted_turns, wheels.turns_per_tooth);
+    let wheel = wheels.twist_wheels.choose(wanted_wheel);
+    let spindle_turns = Count::from(wheel.v() * wheels.turns_per_tooth.v());
+    TwistResults {
+        wanted_turns,
+        wanted_twist_wheel: Some(wanted_wheel),
+        twist_wheel: Some(wheel),
+        spindle_turns,
+        twist: mill::mule_twist(spindle_turns, slip, coiling, wound_length),
     }
-    if job.has("twist") {
-        let slip = job.get::<crate::quantity::Fraction<_>>("slip");
-        if slip.value() >= 1.0 {
-            return Err(Error::range(
-                "slip: the bands slip the whole way, and no spindle turns; write less",
-            ));
-        }
-        let turns = mill::turns_per_draw(job.get("twist"), wound, job.get("coiling"), slip);
-        job.name("turns", "spindle turns in a draw, without slip", turns);
+}
+
+fn check(given: &MuleInputs<f64>, found: &MuleResults<f64>, check: &mut Check<'_>) -> Result<()> {
+    check_machine(&given.machine, found.delivery.as_ref(), check)?;
+    if let Some(lot) = &given.lot
+        && lot.loss.is_some_and(|loss| loss.value() >= 1.0)
+    {
+        refuse!(check, lot.loss, "all of it is lost, so nothing is made; write less");
     }
-    job.block("Output");
-    let cycle = job.get("cycle");
-    job.name("draws_per_minute", "draws in a minute, running", mill::draws_per_minute(cycle));
-    let output = mill::mule_output(spindles, wound, cycle, count, job.get("efficiency"));
-    let output = job.name("output", "output", output);
-    if job.has("cop") {
-        let interval = mill::doff_interval(spindles, job.get("cop"), output);
-        job.name("doff_interval", "from doff to doff", interval);
+    check_minding(&given.minding, &found.minding, check)
+}
+
+/// Refuses settings with which no yarn is wound or no draft is made.
+pub(crate) fn check_machine(
+    machine: &MuleMachine<f64>,
+    delivery: Option<&DeliveryResults<f64>>,
+    check: &Check<'_>,
+) -> Result<()> {
+    if machine.let_in.value() >= machine.travel.value() {
+        refuse!(
+            check,
+            machine.let_in,
+            "the carriage is let in by {} of a travel of {}, and nothing is wound; write less",
+            check.say(machine.let_in),
+            check.say(machine.travel)
+        );
     }
-    let lot = lot(job, output, count)?;
-    if let Some(lot) = &lot {
-        let length = crate::yarn::length_of_mass(lot.mass, count);
-        job.name("draws", "draws", mill::draws(length, spindles, wound));
+    if machine.slip.value() >= 1.0 {
+        refuse!(
+            check,
+            machine.slip,
+            "the bands slip the whole way, and no spindle turns; write less"
+        );
     }
-    if job.has("cop") {
-        doffs(job, spindles, job.get("cop"), lot.as_ref());
+    if let Some(delivery) = delivery
+        && delivery.delivered_length.value() > machine.travel.value() * (1.0 + 1e-9)
+    {
+        refuse!(
+            check,
+            delivery.delivered_length,
+            "the rollers would deliver {} to a travel of {}, a draft under 1: the yarn hangs slack; write \
+             a draft of 1.2 to 1.5, or a delivery below the travel",
+            check.say(delivery.delivered_length),
+            check.say(machine.travel)
+        );
     }
-    minding(job, spindles, lot.as_ref())
+    Ok(())
 }

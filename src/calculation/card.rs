@@ -1,0 +1,379 @@
+//! What a calculation asks and answers, as data.
+
+use crate::error::{Error, Result};
+use crate::quantity::print::{constant, of_kind};
+use crate::quantity::{Amount, Kind};
+
+/// Whether an input has to be given.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Presence {
+    /// It has to be given.
+    Needed,
+    /// It may be omitted, and what depends on it is then omitted too.
+    Optional,
+    /// It may be omitted; this value, in the base unit, then stands for it.
+    Default(f64),
+}
+
+/// One quantity that is asked for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Input {
+    /// Its name, as an argument.
+    pub name: &'static str,
+    /// Its symbol.
+    pub symbol: &'static str,
+    /// What it is, in words.
+    pub meaning: &'static str,
+    /// Its kind.
+    pub kind: Kind,
+    /// The usual range, in the base unit; outside it a warning is given. Infinite where none is usual.
+    pub usual: (f64, f64),
+    /// What the usual range rests on.
+    pub basis: &'static str,
+    /// How one would write it; empty for the example of the kind.
+    pub like: &'static str,
+    /// Whether it has to be given.
+    pub presence: Presence,
+    /// 0 is possible.
+    pub zero: bool,
+    /// Only whole numbers are possible.
+    pub whole: bool,
+}
+
+/// A word out of several.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Word {
+    /// Its name, as an argument.
+    pub name: &'static str,
+    /// What it says.
+    pub meaning: &'static str,
+    /// The words, each with what it means.
+    pub words: &'static [(&'static str, &'static str)],
+    /// The place of the word that is taken when none is given.
+    pub default: Option<usize>,
+}
+
+/// A text of the user's own: a name, a colour.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Text {
+    /// Its name, as an argument.
+    pub name: &'static str,
+    /// What it says.
+    pub meaning: &'static str,
+    /// It has to be given.
+    pub needed: bool,
+}
+
+/// Parts that the mill owns, of which the nearest is used unless one is set.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct PartsInput {
+    /// The name of the list, as an argument.
+    pub name: &'static str,
+    /// The name by which the one to use is set.
+    pub set: &'static str,
+    /// What they are.
+    pub meaning: &'static str,
+    /// Their kind.
+    pub kind: Kind,
+    /// How one would write the list.
+    pub like: &'static str,
+    /// They have to be given.
+    pub needed: bool,
+}
+
+/// A list of things that are described alike: stages, components, goods.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Rows {
+    /// Its name, as an argument.
+    pub name: &'static str,
+    /// What is listed.
+    pub meaning: &'static str,
+    /// The name of the text that tells them apart, where there is one.
+    pub label: Option<&'static str>,
+    /// What is asked of each.
+    pub items: &'static [Item],
+    /// At least one has to be given.
+    pub needed: bool,
+}
+
+/// Inputs that belong together.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Group {
+    /// All of them may be omitted together.
+    pub optional: bool,
+    /// What is different about the inputs here.
+    pub adjust: &'static [Adjust],
+    /// The inputs.
+    pub items: &'static [Item],
+}
+
+/// Several ways to say one thing, of which one is taken.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Choice {
+    /// What they say: `the draft`.
+    pub what: &'static str,
+    /// One of them has to be given.
+    pub needed: bool,
+    /// The ways.
+    pub ways: &'static [Item],
+}
+
+/// What is different about an input of a group in one place: its usual range there.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Adjust {
+    /// The input.
+    pub name: &'static str,
+    /// The usual range here.
+    pub usual: (f64, f64),
+    /// What it rests on.
+    pub basis: &'static str,
+}
+
+/// One thing that is asked for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Item {
+    /// A quantity.
+    One(Input),
+    /// A list of quantities.
+    List(Input),
+    /// A word out of several.
+    Word(Word),
+    /// A text of the user's own.
+    Text(Text),
+    /// Yes or no, no where it is not given: the name and what it says.
+    Flag(&'static str, &'static str),
+    /// Parts that the mill owns.
+    Parts(PartsInput),
+    /// A list of things that are described alike.
+    Rows(Rows),
+    /// Inputs that belong together.
+    Group(Group),
+    /// Several ways to say one thing.
+    Choice(Choice),
+}
+
+/// One result.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Answer {
+    /// Its name.
+    pub name: &'static str,
+    /// What it is, in words.
+    pub meaning: &'static str,
+    /// Its kind.
+    pub kind: Kind,
+    /// A short heading for it where results stand in rows; empty for the name.
+    pub head: &'static str,
+    /// It may be missing, since it depends on inputs that may be omitted.
+    pub optional: bool,
+}
+
+/// One thing that is answered.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Output {
+    /// A heading: the results after it stand in its table.
+    Block(&'static str),
+    /// A result.
+    One(Answer),
+    /// A list of results of one kind.
+    List(Answer),
+    /// Results that belong together and may be missing together.
+    Part {
+        /// They may be missing.
+        optional: bool,
+        /// The results.
+        outputs: &'static [Output],
+    },
+    /// Results in rows, such as one row for each stage.
+    Rows {
+        /// The name of the rows: `stages[1].cost`, or `card.cost` where each row has a name.
+        name: &'static str,
+        /// What they are.
+        meaning: &'static str,
+        /// The results of each row.
+        outputs: &'static [Output],
+    },
+}
+
+impl Input {
+    /// How one would write it as an argument in Python.
+    pub fn example(&self) -> String {
+        match self.kind.family() {
+            Kind::Ratio if self.like.is_empty() => self.kind.example().to_owned(),
+            Kind::Ratio => self.like.to_owned(),
+            _ if self.like.is_empty() => format!("\"{}\"", self.kind.example()),
+            _ => format!("\"{}\"", self.like),
+        }
+    }
+    /// What to say where it is missing.
+    pub fn is_missing(&self) -> Error {
+        let Input { name, meaning, .. } = self;
+        let example = self.example();
+        Error::notation(format!("{name} ({meaning}) is missing; write {name}={example}"))
+    }
+    /// Refuses what cannot be.
+    pub fn check(&self, amount: &Amount) -> Result<()> {
+        self.check_base(amount.base())
+    }
+    /// Refuses what cannot be, of a value in the base unit.
+    pub fn check_base(&self, base: f64) -> Result<()> {
+        self.kind.check(base)?;
+        if self.whole && !(self.zero && base == 0.0) && (base < 1.0 || base.fract() != 0.0) {
+            let near = base.floor().max(1.0);
+            return Err(Error::range(format!(
+                "{} is not a whole number from 1 up ({}); write {near} or {}",
+                of_kind(base, self.kind),
+                self.meaning,
+                near + 1.0
+            )));
+        }
+        if !self.zero && base == 0.0 {
+            let instead = match self.presence {
+                Presence::Needed => format!(", such as {}", self.example()),
+                _ => ", or omit it".to_owned(),
+            };
+            return Err(Error::range(format!(
+                "0 is not possible for the {}; write more{instead}",
+                self.meaning
+            )));
+        }
+        Ok(())
+    }
+    /// Whether any range is usual.
+    pub fn has_usual(&self) -> bool {
+        self.usual.0.is_finite()
+    }
+    /// The usual range in words, with what it rests on; empty where none is usual.
+    pub fn usual_words(&self) -> String {
+        let (low, high) = self.usual;
+        if !self.has_usual() {
+            return String::new();
+        }
+        format!("{} to {} ({})", of_kind(low, self.kind), of_kind(high, self.kind), self.basis)
+    }
+    /// What to say of a value outside the usual range.
+    pub fn unusual(&self, base: f64) -> Option<String> {
+        let (low, high) = self.usual;
+        // The ends of a range belong to it, whatever the rounding of the change of unit.
+        let slack = 1e-9;
+        let inside = low.is_infinite()
+            || base >= low - slack * low.abs() && base <= high + slack * high.abs();
+        (!inside).then(|| {
+            let value = of_kind(base, self.kind);
+            format!("{} = {value} is unusual; the usual range is {}", self.name, self.usual_words())
+        })
+    }
+    /// The value that stands for it when it is omitted, in words.
+    pub fn default_words(&self) -> Option<String> {
+        match self.presence {
+            Presence::Default(base) => Some(self.say(base)),
+            _ => None,
+        }
+    }
+    /// A value of it in words.
+    pub fn say(&self, base: f64) -> String {
+        if self.kind == Kind::Count { constant(base) } else { of_kind(base, self.kind) }
+    }
+    fn adjusted(self, adjust: &[Adjust]) -> Input {
+        match adjust.iter().find(|a| a.name == self.name) {
+            Some(a) => Input { usual: a.usual, basis: a.basis, ..self },
+            None => self,
+        }
+    }
+}
+
+impl Item {
+    /// Its name; empty for what only holds others.
+    pub fn name(&self) -> &'static str {
+        match self {
+            Item::One(input) | Item::List(input) => input.name,
+            Item::Word(word) => word.name,
+            Item::Text(text) => text.name,
+            Item::Flag(name, _) => name,
+            Item::Parts(parts) => parts.name,
+            Item::Rows(rows) => rows.name,
+            Item::Group(_) | Item::Choice(_) => "",
+        }
+    }
+    /// What it is, in words.
+    pub fn meaning(&self) -> &'static str {
+        match self {
+            Item::One(input) | Item::List(input) => input.meaning,
+            Item::Word(word) => word.meaning,
+            Item::Text(text) => text.meaning,
+            Item::Flag(_, meaning) => meaning,
+            Item::Parts(parts) => parts.meaning,
+            Item::Rows(rows) => rows.meaning,
+            Item::Group(_) => "",
+            Item::Choice(choice) => choice.what,
+        }
+    }
+    /// True where it has to be given, whatever else is.
+    pub fn is_needed(&self) -> bool {
+        match self {
+            Item::One(input) | Item::List(input) => input.presence == Presence::Needed,
+            Item::Word(word) => word.default.is_none(),
+            Item::Text(text) => text.needed,
+            Item::Flag(..) => false,
+            Item::Parts(parts) => parts.needed,
+            Item::Rows(rows) => rows.needed,
+            Item::Group(_) | Item::Choice(_) => false,
+        }
+    }
+}
+
+/// What is asked for, one after another: the members of groups and choices in their places. Of these
+/// none has to be given; what has, otherwise, says so.
+pub fn flat(items: &[Item]) -> Vec<Item> {
+    let mut all = Vec::new();
+    gather(items, &[], false, &mut all);
+    all
+}
+
+fn gather(items: &[Item], adjust: &[Adjust], loose: bool, all: &mut Vec<Item>) {
+    let optional = |presence| match presence {
+        Presence::Needed if loose => Presence::Optional,
+        other => other,
+    };
+    let input = |input: &Input| {
+        let input = input.adjusted(adjust);
+        Input { presence: optional(input.presence), ..input }
+    };
+    for item in items {
+        match item {
+            Item::One(one) => all.push(Item::One(input(one))),
+            Item::List(one) => all.push(Item::List(input(one))),
+            Item::Group(group) => {
+                let adjust = if group.adjust.is_empty() { adjust } else { group.adjust };
+                gather(group.items, adjust, loose || group.optional, all);
+            }
+            Item::Choice(choice) => gather(choice.ways, adjust, true, all),
+            Item::Parts(parts) => {
+                all.push(Item::Parts(PartsInput { needed: parts.needed && !loose, ..*parts }));
+            }
+            Item::Text(text) => {
+                all.push(Item::Text(Text { needed: text.needed && !loose, ..*text }))
+            }
+            Item::Rows(rows) => {
+                all.push(Item::Rows(Rows { needed: rows.needed && !loose, ..*rows }))
+            }
+            Item::Word(word) if loose => {
+                all.push(Item::Word(Word { default: word.default.or(Some(0)), ..*word }));
+            }
+            Item::Word(_) | Item::Flag(..) => all.push(*item),
+        }
+    }
+}
+
+/// Every result that has a name of its own, in order: those of parts in their places, those of rows
+/// as their card has them.
+pub fn answers(outputs: &'static [Output]) -> Vec<&'static Answer> {
+    let mut all = Vec::new();
+    for output in outputs {
+        match output {
+            Output::One(answer) | Output::List(answer) => all.push(answer),
+            Output::Part { outputs, .. } => all.extend(answers(outputs)),
+            Output::Block(_) | Output::Rows { .. } => {}
+        }
+    }
+    all
+}

@@ -1,0 +1,84 @@
+//! What is said of a calculation once its numbers are known: refusals, warnings, notes.
+
+use crate::error::Error;
+use crate::quantity::{Kind, Typed};
+
+/// Where a calculation is done: it says values in the user's units, and names places as the user does.
+pub trait Context {
+    /// A value, in the base unit, in words.
+    fn say(&self, base: f64, kind: Kind) -> String;
+    /// An error at an input.
+    fn refuse(&self, name: &str, message: String) -> Error;
+}
+
+/// Takes what a calculation has to say besides its numbers.
+pub struct Check<'a> {
+    context: &'a dyn Context,
+    pub(crate) warnings: Vec<String>,
+    /// Sentences under a table, by its heading.
+    pub(crate) notes: Vec<(&'static str, String)>,
+    /// What stands beside a result, by its name.
+    pub(crate) beside: Vec<(String, String)>,
+    /// Cautions beside those of the calculation and of its formulas.
+    pub(crate) cautions: Vec<&'static str>,
+}
+
+impl std::fmt::Debug for Check<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Check").field("warnings", &self.warnings).finish_non_exhaustive()
+    }
+}
+
+impl<'a> Check<'a> {
+    /// Nothing said yet.
+    pub fn new(context: &'a dyn Context) -> Check<'a> {
+        let (warnings, notes, beside, cautions) = Default::default();
+        Check { context, warnings, notes, beside, cautions }
+    }
+    /// A quantity in words, in the user's own unit or one that goes with it.
+    pub fn say<Q: Typed<f64>>(&self, quantity: Q) -> String {
+        self.context.say(quantity.v().0, Q::KIND)
+    }
+    /// A value of a kind in words.
+    pub fn say_base(&self, base: f64, kind: Kind) -> String {
+        self.context.say(base, kind)
+    }
+    /// An error at an input; see [`refuse!`](crate::refuse).
+    pub fn refuse(&self, name: &str, message: impl Into<String>) -> Error {
+        self.context.refuse(name, message.into())
+    }
+    /// Says what is unusual.
+    pub fn warn(&mut self, warning: impl Into<String>) {
+        let warning = warning.into();
+        if !self.warnings.contains(&warning) {
+            self.warnings.push(warning);
+        }
+    }
+    /// A sentence under the table with a heading.
+    pub fn note(&mut self, block: &'static str, sentence: impl Into<String>) {
+        self.notes.push((block, sentence.into()));
+    }
+    /// What stands beside a result: the owned parts next to it, the state in which it is weighed.
+    pub fn beside(&mut self, result: impl Into<String>, note: impl Into<String>) {
+        self.beside.push((result.into(), note.into()));
+    }
+    /// A caution that only goes with these values.
+    pub fn caution(&mut self, name: &'static str) {
+        self.cautions.push(name);
+    }
+}
+
+/// Refuses a value in the check of a calculation: `refuse!(check, given.let_in, "…")`. The input is named
+/// by its field, so that a misspelt one does not compile.
+#[macro_export]
+macro_rules! refuse {
+    ($check:expr, $given:ident $(. $field:ident)+, $($message:tt)+) => {{
+        let _ = &$given $(. $field)+;
+        return Err($check.refuse(
+            $crate::refuse!(@last $($field)+),
+            format!($($message)+),
+        ));
+    }};
+    (@last $only:ident) => { stringify!($only) };
+    (@last $first:ident $($rest:ident)+) => { $crate::refuse!(@last $($rest)+) };
+}

@@ -1,0 +1,133 @@
+//! What a calculation is, for a person: as text and as HTML.
+
+use std::fmt::Write as _;
+
+use super::Calculation;
+use super::card::{Input, Item, Output, flat};
+use crate::caution;
+use crate::quantity::print::escape;
+
+/// One line about an input: name, symbol, what it is, what is usual, what stands for it when omitted.
+struct Line {
+    name: &'static str,
+    symbol: &'static str,
+    meaning: String,
+    usual: String,
+    otherwise: String,
+}
+
+fn line(item: &Item) -> Line {
+    let of = |input: &Input, list: bool| Line {
+        name: input.name,
+        symbol: input.symbol,
+        meaning: if list { format!("{}, a list", input.meaning) } else { input.meaning.to_owned() },
+        usual: input.usual_words(),
+        otherwise: match input.default_words() {
+            Some(default) => format!("default {default}"),
+            None if item.is_needed() => "needed".to_owned(),
+            None => "optional".to_owned(),
+        },
+    };
+    let plain = |usual: String| Line {
+        name: item.name(),
+        symbol: "",
+        meaning: item.meaning().to_owned(),
+        usual,
+        otherwise: if item.is_needed() { "needed" } else { "optional" }.to_owned(),
+    };
+    match item {
+        Item::One(input) => of(input, false),
+        Item::List(input) => of(input, true),
+        Item::Word(word) => {
+            let words: Vec<&str> = word.words.iter().map(|(word, _)| *word).collect();
+            plain(words.join(" or "))
+        }
+        Item::Parts(parts) => plain(format!("such as {}; {} sets one", parts.like, parts.set)),
+        Item::Rows(rows) => {
+            let asked = flat(rows.items);
+            let names: Vec<&str> = asked.iter().map(Item::name).collect();
+            plain(format!("each with {}", names.join(", ")))
+        }
+        Item::Flag(..) => plain("yes or no".to_owned()),
+        Item::Text(_) | Item::Group(_) | Item::Choice(_) => plain(String::new()),
+    }
+}
+
+/// The names of the results, those of rows in brackets after the name of the rows.
+fn names(outputs: &[Output]) -> Vec<String> {
+    let mut all = Vec::new();
+    for output in outputs {
+        match output {
+            Output::Block(_) => {}
+            Output::One(answer) => all.push(answer.name.to_owned()),
+            Output::List(answer) => all.push(format!("{}[…]", answer.name)),
+            Output::Part { outputs, .. } => all.extend(names(outputs)),
+            Output::Rows { name, outputs, .. } => {
+                all.push(format!("{name} (each with {})", names(outputs).join(", ")));
+            }
+        }
+    }
+    all
+}
+
+impl Calculation {
+    /// What it answers, what it asks, its results, its cautions.
+    pub fn text(&self) -> String {
+        let mut out = format!("{}\n\n", self.summary);
+        if !self.details.is_empty() {
+            let _ = write!(out, "{}\n\n", self.details);
+        }
+        out.push_str("Inputs:\n");
+        for Line { name, symbol, meaning, usual, otherwise } in flat(self.inputs).iter().map(line) {
+            let symbol = if symbol.is_empty() { String::new() } else { format!(" ({symbol})") };
+            let usual = match usual.as_str() {
+                "" => String::new(),
+                usual if usual.contains(" to ") => format!("; usually {usual}"),
+                other => format!("; {other}"),
+            };
+            let _ = writeln!(out, "    {name}{symbol}: {meaning}; {otherwise}{usual}");
+        }
+        let _ = writeln!(
+            out,
+            "\nResults, where their inputs are given:\n    {}",
+            names(self.outputs).join(", ")
+        );
+        for (title, list) in [("Limits", self.limits), ("Slips", self.slips)] {
+            if !list.is_empty() {
+                let _ = writeln!(out, "\n{title}:");
+                list.iter().for_each(|one| {
+                    let _ = writeln!(out, "    {one}");
+                });
+            }
+        }
+        let cautions = self.caution_lines();
+        if !cautions.is_empty() {
+            let _ = writeln!(out, "\nCautions: {}", caution::HEAD);
+            cautions.iter().for_each(|line| {
+                let _ = writeln!(out, "    ! {line}");
+            });
+        }
+        if !self.example.is_empty() {
+            let _ = writeln!(out, "\n{}", self.example);
+        }
+        out
+    }
+    /// The same as HTML.
+    pub fn html(&self) -> String {
+        let mut rows = String::new();
+        for Line { name, symbol, meaning, usual, otherwise } in flat(self.inputs).iter().map(line) {
+            rows.push_str("<tr>");
+            for cell in [symbol, name, &meaning, &otherwise, &usual] {
+                let _ = write!(rows, "<td>{}</td>", escape(cell));
+            }
+            rows.push_str("</tr>");
+        }
+        format!(
+            "<div><p><b>{}</b>: {}</p><table><thead><tr><th>symbol</th><th>name</th><th>what it is</th>\
+             <th>if omitted</th><th>usual</th></tr></thead><tbody>{rows}</tbody></table>{}</div>",
+            escape(self.name),
+            escape(self.summary),
+            caution::boxed(&self.caution_lines())
+        )
+    }
+}

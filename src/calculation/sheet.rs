@@ -1,0 +1,236 @@
+//! Results laid out: plain, recorded, in columns.
+
+use super::card::{Answer, Output};
+use crate::number::Number;
+use crate::worked::{Arg, Label, Worked};
+
+/// Takes the results of a calculation, one after another.
+pub trait Sheet<N> {
+    /// Begins a table with a heading.
+    fn block(&mut self, _title: &'static str) {}
+    /// A result.
+    fn one(&mut self, answer: &'static Answer, value: &N);
+    /// A member of a list of results, counted from 0.
+    fn member(&mut self, answer: &'static Answer, place: usize, value: &N);
+    /// Begins rows of results.
+    fn rows(&mut self, _name: &'static str, _meaning: &'static str, _outputs: &'static [Output]) {}
+    /// Goes into a row.
+    fn enter(&mut self, name: &'static str, row: usize, label: Option<&str>);
+    /// Comes out of it.
+    fn leave(&mut self);
+    /// Ends the rows.
+    fn end_rows(&mut self) {}
+}
+
+/// A result by its full name.
+#[derive(Clone, Debug)]
+pub struct Found {
+    /// Its name: `output`, `card.cost`, `weights[1].low`.
+    pub name: String,
+    /// Its card.
+    pub answer: &'static Answer,
+    /// The value, in the base unit of its kind.
+    pub value: f64,
+}
+
+/// How results are shown: by their places among all.
+#[derive(Clone, Debug)]
+pub(crate) enum Shown {
+    /// A table of results, one to a line.
+    Block { title: &'static str, places: Vec<usize> },
+    /// A table of rows.
+    Table { meaning: &'static str, rows: Vec<(String, Vec<usize>)> },
+}
+
+/// Where the sheet stands in rows: what stands before names.
+#[derive(Debug, Default)]
+struct Path(Vec<String>);
+
+impl Path {
+    fn enter(&mut self, name: &'static str, row: usize, label: Option<&str>) {
+        let before = self.0.last().map_or("", String::as_str);
+        self.0.push(match label {
+            Some(label) => format!("{before}{label}."),
+            None => format!("{before}{name}[{}].", row + 1),
+        });
+    }
+    fn name(&self, name: &str) -> String {
+        match self.0.last() {
+            Some(before) => format!("{before}{name}"),
+            None => name.to_owned(),
+        }
+    }
+    fn member(&self, name: &str, place: usize) -> String {
+        self.name(&format!("{name}[{}]", place + 1))
+    }
+}
+
+/// The plain numbers, and how they are shown.
+#[derive(Debug, Default)]
+pub(super) struct Plain {
+    pub(super) found: Vec<Found>,
+    pub(super) shown: Vec<Shown>,
+    path: Path,
+}
+
+impl Plain {
+    fn push(&mut self, name: String, answer: &'static Answer, value: f64) {
+        let place = self.found.len();
+        self.found.push(Found { name, answer, value });
+        match self.shown.last_mut() {
+            Some(Shown::Table { rows, .. }) if !self.path.0.is_empty() => {
+                if let Some((_, places)) = rows.last_mut() {
+                    places.push(place);
+                }
+            }
+            Some(Shown::Block { places, .. }) => places.push(place),
+            _ => self.shown.push(Shown::Block { title: "", places: vec![place] }),
+        }
+    }
+}
+
+impl Sheet<f64> for Plain {
+    fn block(&mut self, title: &'static str) {
+        self.shown.push(Shown::Block { title, places: Vec::new() });
+    }
+    fn one(&mut self, answer: &'static Answer, value: &f64) {
+        self.push(self.path.name(answer.name), answer, *value);
+    }
+    fn member(&mut self, answer: &'static Answer, place: usize, value: &f64) {
+        self.push(self.path.member(answer.name, place), answer, *value);
+    }
+    fn rows(&mut self, _name: &'static str, meaning: &'static str, _outputs: &'static [Output]) {
+        if self.path.0.is_empty() {
+            self.shown.push(Shown::Table { meaning, rows: Vec::new() });
+        }
+    }
+    fn enter(&mut self, name: &'static str, row: usize, label: Option<&str>) {
+        self.path.enter(name, row, label);
+        if self.path.0.len() == 1
+            && let Some(Shown::Table { rows, .. }) = self.shown.last_mut()
+        {
+            let label = label.map_or_else(|| (row + 1).to_string(), str::to_owned);
+            rows.push((label, Vec::new()));
+        }
+    }
+    fn leave(&mut self) {
+        self.path.0.pop();
+    }
+    fn end_rows(&mut self) {
+        if self.path.0.is_empty() {
+            self.shown.push(Shown::Block { title: "", places: Vec::new() });
+        }
+    }
+}
+
+/// Names each result on its tape, and notes where it stands.
+#[derive(Debug, Default)]
+pub(super) struct Recorded {
+    pub(super) args: Vec<Arg>,
+    path: Path,
+}
+
+impl Recorded {
+    fn push(&mut self, name: String, answer: &'static Answer, value: Worked<'_>) {
+        let value = value.labelled(|| Label {
+            key: name,
+            unit: answer.kind.base().to_owned(),
+            meaning: answer.meaning.to_owned(),
+            ..Label::default()
+        });
+        self.args.push(value.arg());
+    }
+}
+
+impl<'t> Sheet<Worked<'t>> for Recorded {
+    fn one(&mut self, answer: &'static Answer, value: &Worked<'t>) {
+        self.push(self.path.name(answer.name), answer, *value);
+    }
+    fn member(&mut self, answer: &'static Answer, place: usize, value: &Worked<'t>) {
+        self.push(self.path.member(answer.name, place), answer, *value);
+    }
+    fn enter(&mut self, name: &'static str, row: usize, label: Option<&str>) {
+        self.path.enter(name, row, label);
+    }
+    fn leave(&mut self) {
+        self.path.0.pop();
+    }
+}
+
+/// A result for each of many cases.
+#[derive(Clone, Debug)]
+pub struct FoundColumn {
+    /// Its name.
+    pub name: String,
+    /// Its card.
+    pub answer: &'static Answer,
+    /// The values, in the base unit; NaN where a case has none.
+    pub values: Vec<f64>,
+    /// The rows in which it stands.
+    rows: Vec<usize>,
+}
+
+/// Collects results case after case.
+#[derive(Debug, Default)]
+pub(super) struct Columns {
+    pub(super) columns: Vec<FoundColumn>,
+    pub(super) case: usize,
+    cases: usize,
+    cursor: usize,
+    rows: Vec<usize>,
+    path: Path,
+}
+
+impl Columns {
+    pub(super) fn new(cases: usize) -> Columns {
+        Columns { cases, ..Columns::default() }
+    }
+    pub(super) fn start(&mut self, case: usize) {
+        (self.case, self.cursor) = (case, 0);
+    }
+    /// Forgets the case: it has no results.
+    pub(super) fn clear(&mut self) {
+        for column in &mut self.columns {
+            column.values[self.case] = f64::NAN;
+        }
+    }
+    fn put(&mut self, name: impl FnOnce(&Path) -> String, answer: &'static Answer, value: f64) {
+        let is_it = |column: &FoundColumn, rows: &[usize]| {
+            std::ptr::eq(column.answer, answer) && column.rows == rows
+        };
+        // Nearly always the results come as in the case before.
+        let place = match self.columns.get(self.cursor) {
+            Some(next) if is_it(next, &self.rows) => self.cursor,
+            _ => {
+                let found = self.columns.iter().position(|column| is_it(column, &self.rows));
+                found.unwrap_or_else(|| {
+                    let (name, values) = (name(&self.path), vec![f64::NAN; self.cases]);
+                    let rows = self.rows.clone();
+                    self.columns.push(FoundColumn { name, answer, values, rows });
+                    self.columns.len() - 1
+                })
+            }
+        };
+        self.columns[place].values[self.case] = value;
+        self.cursor = place + 1;
+    }
+}
+
+impl Sheet<f64> for Columns {
+    fn one(&mut self, answer: &'static Answer, value: &f64) {
+        self.put(|path| path.name(answer.name), answer, *value);
+    }
+    fn member(&mut self, answer: &'static Answer, place: usize, value: &f64) {
+        self.rows.push(place);
+        self.put(|path| path.member(answer.name, place), answer, *value);
+        self.rows.pop();
+    }
+    fn enter(&mut self, name: &'static str, row: usize, label: Option<&str>) {
+        self.rows.push(row);
+        self.path.enter(name, row, label);
+    }
+    fn leave(&mut self) {
+        self.rows.pop();
+        self.path.0.pop();
+    }
+}

@@ -1,0 +1,282 @@
+//! Running a calculation: once, recorded, over many cases.
+
+use std::sync::{Arc, OnceLock};
+
+use super::check::Check;
+use super::given::{Entry, Given, Reader};
+use super::say::Say;
+use super::sheet::{Columns, Found, FoundColumn, Plain, Recorded, Shown};
+use super::{Calculation, Chain};
+use crate::caution::{self, Caution};
+use crate::error::{Error, Result, did_you_mean};
+use crate::formula::enter;
+use crate::table::Report;
+use crate::worked::{Arg, Recording, Tape, Worked, Working};
+
+/// The results of a calculation, each with its working.
+#[derive(Clone, Debug)]
+pub struct Solved {
+    pub(super) calculation: &'static Calculation,
+    given: Given,
+    pub(super) say: Say,
+    pub(super) found: Vec<Found>,
+    pub(super) shown: Vec<Shown>,
+    warnings: Vec<String>,
+    pub(super) notes: Vec<(&'static str, String)>,
+    pub(super) beside: Vec<(String, String)>,
+    cautions: Vec<&'static str>,
+    recorded: OnceLock<(Arc<Recording>, Vec<Arg>)>,
+}
+
+/// The results of a calculation for each of many cases.
+#[derive(Clone, Debug)]
+pub struct Cases {
+    /// The calculation.
+    pub calculation: &'static Calculation,
+    /// The results, a column each.
+    pub columns: Vec<FoundColumn>,
+    /// What is unusual.
+    pub warnings: Vec<String>,
+}
+
+/// Fewer cases than these are not worth a word of how far the run is.
+const CASES_AT_ONCE: usize = 4096;
+
+pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -> Result<Solved> {
+    let mut reader = Reader::new(&given);
+    let inputs = C::take(&mut reader)?;
+    let entries = reader.entries;
+    let base: Vec<f64> = entries.iter().map(|entry| entry.amount.base()).collect();
+    let plain = C::map(&inputs, &mut |place| base[place.0]);
+    let results = C::body(&plain);
+    let say = Say::of(&entries);
+    let mut check = Check::new(&say);
+    for (entry, base) in entries.iter().zip(&base) {
+        unusual(entry, *base, &mut check);
+    }
+    C::check(&plain, &results, &mut check)?;
+    let mut sheet = Plain::default();
+    C::show(&results, &mut sheet);
+    for found in &sheet.found {
+        possible(found)?;
+    }
+    let Check { warnings, notes, beside, cautions, .. } = check;
+    let Plain { found, shown, .. } = sheet;
+    Ok(Solved {
+        calculation,
+        say,
+        found,
+        shown,
+        warnings,
+        notes,
+        beside,
+        cautions,
+        recorded: OnceLock::new(),
+        given,
+    })
+}
+
+/// Warns of a value outside its usual range.
+fn unusual(entry: &Entry, base: f64, check: &mut Check<'_>) {
+    if let Some(words) = entry.input.unusual(base) {
+        let member = entry.key.strip_suffix(entry.input.name).unwrap_or("");
+        check.warn(format!("{member}{words}"));
+    }
+}
+
+/// Refuses a result that cannot be.
+fn possible(found: &Found) -> Result<()> {
+    if !found.value.is_finite() {
+        return Err(Error::range(format!(
+            "{} ({}) has no finite answer for what was given; look for a zero or a loss of the whole",
+            found.name, found.answer.meaning
+        )));
+    }
+    found.answer.kind.check(found.value).map_err(|e| e.at(&found.name))
+}
+
+pub(super) fn record<C: Chain>(given: &Given) -> Result<(Recording, Vec<Arg>)> {
+    let mut reader = Reader::new(given);
+    let inputs = C::take(&mut reader)?;
+    let entries = reader.entries;
+    let tape = Tape::new();
+    let mut sheet = Recorded::default();
+    {
+        // What only a part of the body asks for is entered when it is.
+        let entered: Vec<Worked<'_>> = entries
+            .iter()
+            .map(|Entry { input, key, amount, typed, .. }| {
+                let typed = typed.clone();
+                enter(&tape, amount, typed, input.kind, key, input.symbol, input.meaning, "")
+            })
+            .collect();
+        let worked = C::map(&inputs, &mut |place| entered[place.0]);
+        C::show(&C::body(&worked), &mut sheet);
+    }
+    Ok((tape.finish(), sheet.args))
+}
+
+pub(super) fn cases<C: Chain>(
+    calculation: &'static Calculation,
+    given: &Given,
+    go_on: &mut dyn FnMut(usize) -> bool,
+) -> Result<Cases> {
+    let mut reader = Reader::new(given);
+    let inputs = C::take(&mut reader)?;
+    let entries = reader.entries;
+    let columns = || entries.iter().filter_map(|e| e.column.as_ref().map(|c| (e, c)));
+    let cases = columns().map(|(_, column)| column.len()).next().unwrap_or(1);
+    if let Some((other, column)) = columns().find(|(_, column)| column.len() != cases) {
+        return Err(Error::notation(format!(
+            "{} has {} values where others have {cases}; give columns of one length",
+            other.key,
+            column.len()
+        )));
+    }
+    let say = Say::of(&entries);
+    let mut warnings = Check::new(&say);
+    let mut base: Vec<f64> = entries.iter().map(|entry| entry.amount.base()).collect();
+    for (entry, base) in entries.iter().zip(&base) {
+        match &entry.column {
+            None => unusual(entry, *base, &mut warnings),
+            Some(column) => {
+                let value = |end: fn(f64, f64) -> f64| column.iter().copied().reduce(end);
+                for end in [value(f64::min), value(f64::max)].into_iter().flatten() {
+                    unusual(entry, end, &mut warnings);
+                }
+            }
+        }
+    }
+    let mut warnings = warnings.warnings;
+    let mut sheet = Columns::new(cases);
+    let mut refused: Option<(usize, usize, Error)> = None;
+    for case in 0..cases {
+        if case % CASES_AT_ONCE == 0 && case > 0 && !go_on(case) {
+            return Err(Error::notation(format!("stopped after {case} of {cases} cases")));
+        }
+        for (base, entry) in base.iter_mut().zip(&entries) {
+            if let Some(column) = &entry.column {
+                *base = column[case];
+            }
+        }
+        sheet.start(case);
+        let missing = entries.iter().zip(&base).any(|(e, x)| e.column.is_some() && x.is_nan());
+        let plain = C::map(&inputs, &mut |place| base[place.0]);
+        let results = C::body(&plain);
+        C::show(&results, &mut sheet);
+        if missing {
+            sheet.clear();
+            continue;
+        }
+        let impossible = sheet.columns.iter().find_map(|column| {
+            let (name, value) = (&column.name, column.values[case]);
+            let wrong = || Found { name: name.clone(), answer: column.answer, value };
+            if value.is_finite() && column.answer.kind.check(value).is_ok() {
+                return None;
+            }
+            // A result that this case has not.
+            if value.is_nan() && column.answer.optional {
+                return None;
+            }
+            possible(&wrong()).err()
+        });
+        let fault = C::check(&plain, &results, &mut Check::new(&say)).err().or(impossible);
+        if let Some(error) = fault {
+            sheet.clear();
+            let (_, number, _) = refused.get_or_insert((case, 0, error));
+            *number += 1;
+        }
+    }
+    if let Some((first, number, error)) = refused {
+        warnings.push(format!(
+            "{number} of {cases} cases have no results (NaN), the first in row {first}: {error}"
+        ));
+    }
+    Ok(Cases { calculation, columns: sheet.columns, warnings })
+}
+
+pub(super) fn report<C: Chain>(given: &Given) -> Option<Report> {
+    let mut reader = Reader::new(given);
+    let inputs = C::take(&mut reader).ok()?;
+    let entries = reader.entries;
+    let plain = C::map(&inputs, &mut |place| entries[place.0].amount.base());
+    let say = Say::of(&entries);
+    C::report(&plain, &C::body(&plain), &Check::new(&say))
+}
+
+impl Solved {
+    /// The calculation.
+    pub fn calculation(&self) -> &'static Calculation {
+        self.calculation
+    }
+    /// What was given.
+    pub fn given(&self) -> &Given {
+        &self.given
+    }
+    /// The results, in their order.
+    pub fn results(&self) -> &[Found] {
+        &self.found
+    }
+    /// A result by its name.
+    pub fn find(&self, name: &str) -> Result<&Found> {
+        Ok(&self.found[self.place(name)?])
+    }
+    fn place(&self, name: &str) -> Result<usize> {
+        self.found.iter().position(|found| found.name == name).ok_or_else(|| {
+            let names = || self.found.iter().map(|found| found.name.as_str());
+            let known = super::card::answers(self.calculation.outputs);
+            if known.iter().any(|answer| answer.name == name) {
+                return Error::notation(format!(
+                    "'{name}' was not calculated: an input that it depends on was omitted; see the \
+                     description of {}",
+                    self.calculation.name
+                ));
+            }
+            let near = did_you_mean(name, names())
+                .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
+            let all = names().collect::<Vec<_>>().join(", ");
+            Error::notation(
+                format!("no result '{name}'{near} Results: {all}").replace("' R", "'. R"),
+            )
+        })
+    }
+    /// The recording of the whole, made when it is first asked for.
+    fn recorded(&self) -> &(Arc<Recording>, Vec<Arg>) {
+        self.recorded.get_or_init(|| {
+            // What could be solved can be recorded: the same inputs, the same body.
+            let recorded = (self.calculation.runs.record)(&self.given);
+            recorded.map_or_else(|_| Default::default(), |(tape, args)| (Arc::new(tape), args))
+        })
+    }
+    /// The working of a result.
+    pub fn working(&self, name: &str) -> Result<Working> {
+        let place = self.place(name)?;
+        let (recording, args) = self.recorded();
+        Ok(Working::new(recording.clone(), args[place]))
+    }
+    /// What is unusual.
+    pub fn warnings(&self) -> &[String] {
+        &self.warnings
+    }
+    /// What can do harm where the results are acted on.
+    pub fn cautions(&self) -> Vec<&'static Caution> {
+        let mut names = self.calculation.cautions.to_vec();
+        names.extend(&self.cautions);
+        names.extend(self.recorded().0.calls.values().flat_map(|call| call.formula.cautions));
+        caution::of(&names).collect()
+    }
+    /// The layout that the calculation gives the results itself, where it does.
+    pub(super) fn own_report(&self) -> Option<Report> {
+        (self.calculation.runs.report)(&self.given)
+    }
+    /// Writes all results as a live workbook: a cell a step, formulas instead of values, and the
+    /// cautions on a sheet of their own.
+    #[cfg(feature = "sheet")]
+    pub fn to_workbook(&self, path: &std::path::Path) -> Result<()> {
+        let (recording, args) = self.recorded();
+        let title = self.calculation.title.to_owned();
+        let sections = [crate::worked::Section { title, names: Vec::new() }];
+        let cautions: Vec<String> = self.cautions().iter().map(|c| c.line(&[])).collect();
+        crate::worked::write_sheet(path, recording, args, &sections, &[], &cautions)
+    }
+}

@@ -1,0 +1,84 @@
+//! What all machines that make yarn have in common: the lot with its loss, doffs and packages.
+
+use crate::calculation::{Inputs, Results};
+use crate::number::Number;
+use crate::quantity::{Count, Duration, Fraction, Length, LinearDensity, Mass, MassRate};
+use crate::{mill, yarn};
+
+/// A lot on a machine.
+#[derive(Clone, Debug, Inputs)]
+pub struct Lot<N> {
+    /// good yarn to make
+    #[q("m_y", 0.1..=10_000.0)]
+    pub yarn_mass: Mass<N>,
+    /// fibre lost as waste, on what is fed
+    #[q("w", 0.0..=0.06, memory, zero)]
+    pub loss: Option<Fraction<N>>,
+}
+
+/// What a lot takes.
+#[derive(Clone, Debug, Results)]
+pub struct LotResults<N> {
+    /// to feed, waste included
+    #[block = "The lot"]
+    pub mass_in: Option<Mass<N>>,
+    /// waste of it
+    pub mass_lost: Option<Mass<N>>,
+    /// yarn made
+    pub yarn_length: Length<N>,
+    /// running time
+    pub time: Duration<N>,
+}
+
+/// What a lot takes: feed, waste, length and hours.
+pub(super) fn lot<N: Number>(
+    lot: &Lot<N>,
+    output: MassRate<N>,
+    count: LinearDensity<N>,
+) -> LotResults<N> {
+    let Fed { mass_in, mass_lost } = fed(lot.yarn_mass, lot.loss);
+    LotResults {
+        mass_in,
+        mass_lost,
+        yarn_length: yarn::length_of_mass(lot.yarn_mass, count),
+        time: mill::time_for_mass(lot.yarn_mass, output),
+    }
+}
+
+/// What has to be fed, and what of it is lost; none where no loss is known.
+pub(super) struct Fed<N> {
+    pub(super) mass_in: Option<Mass<N>>,
+    pub(super) mass_lost: Option<Mass<N>>,
+}
+
+pub(super) fn fed<N: Number>(mass: Mass<N>, loss: Option<Fraction<N>>) -> Fed<N> {
+    let nothing = Mass::base(N::constant(0.0));
+    let mass_in = loss.map(|loss| mill::before_loss(mass, loss, nothing));
+    let mass_lost = mass_in.map(|mass_in| Mass::from(mass_in.v() - mass.v()));
+    Fed { mass_in, mass_lost }
+}
+
+/// Doffs and packages of a lot.
+#[derive(Clone, Debug, Results)]
+pub struct Packages<N> {
+    /// doffs, the last perhaps not full
+    pub doffs: Count<N>,
+    /// full packages
+    pub packages: Count<N>,
+    /// yarn left over, for no full package
+    pub left_over: Mass<N>,
+}
+
+/// Doffs and packages, for a package of a mass.
+pub(super) fn packages<N: Number>(
+    yarn_mass: Mass<N>,
+    spindles: Count<N>,
+    package_mass: Mass<N>,
+) -> Packages<N> {
+    let packages = mill::whole_packages(yarn_mass, package_mass);
+    Packages {
+        doffs: mill::doffs(yarn_mass, spindles, package_mass),
+        packages,
+        left_over: Mass::from((yarn_mass.v() - packages.v() * package_mass.v()).max(0.0)),
+    }
+}

@@ -1,0 +1,84 @@
+//! What holds for a calculation whatever it is about.
+
+use hankwise::calculation::{Given, Value};
+use hankwise::mill;
+use hankwise::prelude::*;
+
+const MULE: &[(&str, &str)] = &[
+    ("spindles", "120"),
+    ("travel", "6 ft"),
+    ("cycle", "22.5 s"),
+    ("count", "150 tex"),
+    ("efficiency", "85 %"),
+];
+
+fn mule(more: &[(&str, &str)]) -> Result<hankwise::calculation::Solved> {
+    mill::MULE.solve_texts(&[MULE, more].concat())
+}
+
+#[test]
+fn results_have_their_working_and_their_place() {
+    let solved =
+        mule(&[("draft", "1.4"), ("yarn_mass", "30 kg"), ("package_mass", "90 g")]).unwrap();
+    // 30 kg at 4.477 kg/h; 120 cops of 90 g are 10.8 kg.
+    assert!((solved.find("output").unwrap().value - 4.477).abs() < 0.0005);
+    assert!((solved.find("doffs").unwrap().value - 3.0).abs() < 1e-12);
+    for found in solved.results() {
+        let working = solved.working(&found.name).unwrap();
+        assert_eq!(working.value().to_bits(), found.value.to_bits(), "{}", found.name);
+    }
+    println!("{}", solved.report().text());
+    println!("{}", solved.working("time").unwrap().text());
+}
+
+#[test]
+fn what_goes_together_is_asked_together() {
+    let error = mule(&[("loss", "2 %")]).unwrap_err().to_string();
+    assert!(error.contains("loss was given without yarn_mass"), "{error}");
+    let error = mule(&[("draft", "1.4"), ("delivered_length", "1.3 m")]).unwrap_err().to_string();
+    assert!(error.contains("each settles the draft: omit all but one"), "{error}");
+    let error = mill::MULE.solve_texts(&MULE[1..]).unwrap_err().to_string();
+    assert!(
+        error.contains("spindles (spindles at work) is missing; write spindles=120"),
+        "{error}"
+    );
+    let error = mule(&[("dratf", "1.4")]).unwrap_err().to_string();
+    assert!(error.contains("did you mean 'draft'?"), "{error}");
+}
+
+#[test]
+fn the_nearest_owned_wheel_is_chosen() {
+    let solved = mule(&[
+        ("draft", "1.4"),
+        ("delivered_per_tooth", "0.038 m"),
+        ("delivery_wheels", "32, 34, 36"),
+    ])
+    .unwrap();
+    // 1.8288 m / 1.4 / 0.038 m = 34.4 teeth.
+    assert_eq!(solved.find("delivery_wheel").unwrap().value, 34.0);
+    assert!((solved.find("draft").unwrap().value - 1.8288 / (34.0 * 0.038)).abs() < 1e-12);
+}
+
+#[test]
+fn many_cases_are_the_single_ones() {
+    let mut given: Given = mill::MULE.blank().with_texts(MULE).unwrap();
+    let counts: Vec<f64> = (0..100).map(|k| 100.0 + f64::from(k)).collect();
+    let mut text = MULE.to_vec();
+    text.retain(|(name, _)| *name != "count");
+    let mut columns = mill::MULE.blank().with_texts(&text).unwrap();
+    let tex = hankwise::quantity::unit("tex", None).unwrap();
+    columns.set("count", Value::Column(counts.clone(), tex)).unwrap();
+    let cases = mill::MULE.cases(&columns, &mut |_| true).unwrap();
+    let output = cases.columns.iter().find(|column| column.name == "output").unwrap();
+    for (count, output) in counts.iter().zip(&output.values) {
+        given = mill::MULE.blank().with_texts(&text).unwrap();
+        given
+            .set(
+                "count",
+                Value::One(hankwise::quantity::Amount { number: *count, unit: tex }, None),
+            )
+            .unwrap();
+        let one = mill::MULE.solve(given.clone()).unwrap();
+        assert_eq!(one.find("output").unwrap().value.to_bits(), output.to_bits());
+    }
+}
