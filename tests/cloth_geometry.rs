@@ -1,5 +1,8 @@
 //! Plain cloth solved exactly: any known set gives the same cloth; its limits; the rules beside it.
 
+mod cases;
+
+use cases::cases;
 use hankwise::cloth::{KNOWN_OF_PLAIN_CLOTH, plain_cloth};
 use hankwise::particulars::Particulars;
 use hankwise::prelude::*;
@@ -87,7 +90,7 @@ const WARP: [&str; 5] = ["picks", "warp_crimp", "warp_length", "warp_height", "w
 const WEFT: [&str; 5] = ["ends", "weft_crimp", "weft_length", "weft_height", "weft_angle"];
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(60) })]
+    #![proptest_config(cases(60))]
 
     /// Every set of three that settles a cloth gives the one that was made by the equations.
     #[test]

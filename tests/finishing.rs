@@ -1,6 +1,9 @@
 //! Finishing as a chain: forward and back undo each other, shrinkages compound, threads and mass agree,
 //! samples say what was measured; against cloths that were measured before and after.
 
+mod cases;
+
+use cases::cases;
 use hankwise::cloth::{
     Measured, Process, SAID_OF_PROCESS, finishing, known_in_finishing, to_weave,
 };
@@ -98,7 +101,7 @@ fn threads() -> impl Strategy<Value = Vec<(&'static str, f64)>> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(300) })]
+    #![proptest_config(cases(300))]
 
     /// What is woven for a finished cloth finishes as that cloth.
     #[test]

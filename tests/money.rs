@@ -1,7 +1,10 @@
 //! Money: nothing of a cost is lost on its way, margins undo themselves, tariffs cross where they say.
 
+mod cases;
+
 use std::collections::BTreeMap;
 
+use cases::cases;
 use hankwise::mill::{CostedStage, Costing, Tariffs};
 use hankwise::plan::{GoodCost, Plan, PlanResult, Rates, Selling};
 use hankwise::prelude::*;
@@ -116,7 +119,7 @@ fn map(pairs: &[(&str, f64)]) -> BTreeMap<String, f64> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(40))]
+    #![proptest_config(cases(40))]
     #[test]
     fn the_parts_of_a_lots_cost_are_its_whole(
         wool in 0.0..20.0_f64, rates in proptest::collection::vec(0.0..50.0_f64, 8),

@@ -1,5 +1,8 @@
 //! Laws, charts and samples against printed tables, closed forms and identities.
 
+mod cases;
+
+use cases::cases;
 use hankwise::law;
 use hankwise::quality::chart::{Asked, Chart, Finding, Kind as Points, RUN};
 use hankwise::quality::{ChartConstants, Sample, Summary};
@@ -71,7 +74,7 @@ fn the_range_by_another_rule() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(60) })]
+    #![proptest_config(cases(60))]
 
     #[test]
     fn quantiles_undo_shares(share in 0.001..0.999_f64, freedom in 1.0..500.0_f64) {
