@@ -265,12 +265,40 @@ mod tests {
         }
     }
 
+    /// Here two roots lie close together, and the steps are slow to tell them apart.
+    #[test]
+    fn just_short_of_the_jam_the_angle_is_as_exact_as_elsewhere() {
+        for (i, j) in (0..200).flat_map(|i| (0..40).map(move |j| (i, j))) {
+            let (x, straight) =
+                (0.01 + 0.0077 * f64::from(i), 10.0_f64.powf(f64::from(j) / 10.0 - 5.0));
+            let path = |x: f64, l: f64| spacing(V(x), V(l), V(1.0)).value();
+            let l = x + straight;
+            let p = path(x, l);
+            let found = FromSpacing::root([l, p, 1.0]);
+            let near = 4.0 * f64::EPSILON * l.max(1.0);
+            assert!((path(found, l) - p).abs() <= near, "{found} for {x}, {straight}");
+        }
+    }
+
     proptest! {
         /// A thread too long for its jam has no angle, wherever the steps towards one may stand still.
         #[test]
         fn beyond_the_jam_there_is_no_angle(l in 0.02..1.57_f64, share in 0.3..0.9999_f64, d in 0.05..5.0_f64) {
             let angle = FromSpacing::root([l * d, share * l.sin() * d, d]);
             prop_assert!(angle.is_nan(), "{angle}");
+        }
+    }
+
+    /// Too long for the jam, and Householder's steps stand still here, far from any root.
+    #[test]
+    fn where_the_steps_stand_still_beyond_the_jam_there_is_no_angle() {
+        for [l, p] in [
+            [1.1291145801279834, 0.8094304473507953],
+            [0.3532861146210449, 0.34543438456597936],
+            [1.4904022491786566, 0.791717978084581],
+        ] {
+            assert!(p < l.sin());
+            assert!(FromSpacing::root([l, p, 1.0]).is_nan(), "{l} {p}");
         }
     }
 
