@@ -2,8 +2,11 @@
 //! undoes forward.
 #![allow(clippy::float_cmp)] // pieces are whole
 
+mod cases;
+
 use std::collections::BTreeSet;
 
+use cases::cases;
 use hankwise::plan::{PARTS, Plan, PlanResult, STAGES, Stock};
 use proptest::prelude::*;
 
@@ -124,7 +127,7 @@ fn came_on(result: &PlanResult, which: impl Fn(&str) -> bool) -> [f64; 5] {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(300) })]
+    #![proptest_config(cases(300))]
 
     #[test]
     fn every_part_is_conserved(lot in lots()) {

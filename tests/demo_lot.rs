@@ -310,3 +310,31 @@ fn chance_where_only_the_clean_share_is_uncertain() {
     assert!((chance - exact).abs() < 4.0 * error + half_digit("0.730"), "chance {chance}");
     assert!((result.margin.chance.unwrap() - chance).abs() < 1e-12);
 }
+
+fn run(text: &str) -> PlanResult {
+    Plan::parse(text, "lot.toml").unwrap().run(0, 1, 1, &mut |_| true).unwrap()
+}
+
+/// 1.485 kg of oil are 1.614 L at the 0.92 kg/L that `docs/lot-file.md` names.
+#[test]
+fn oil_whose_density_is_not_given_has_that_of_the_guide() {
+    let volume = run(&lot::unset(&lot::known(), "oil", "density")).working("oil.oil_volume");
+    assert!((volume.unwrap().value() - 1.614).abs() < 0.0005);
+}
+
+/// A card with 0.60 kg in it that delivers 14.27 kg/h is down to a twentieth of a change after
+/// 0.60/14.27 × ln 20 hours; a card that keeps nothing need not be waited for.
+#[test]
+fn only_a_card_that_keeps_something_is_waited_for() {
+    let settle = run(&lot::known()).working("card.settle").unwrap().value();
+    let by_hand = 0.60 / 14.27 * 20.0_f64.ln();
+    assert!((settle / by_hand - 1.0).abs() < 0.005 / 14.27 + 1e-9, "{settle} {by_hand}");
+    let empty = run(&lot::set(&lot::known(), "card", "held_up", "\"0 kg\""));
+    assert!(empty.working("card.settle").is_err());
+}
+
+#[test]
+fn a_hank_of_a_few_grams_holds_yarn() {
+    let small = run(&lot::set(&lot::known(), "goods.hank", "mass", "\"5 g\""));
+    assert!(small.goods.iter().find(|g| g.name == "hank").unwrap().made > 1000.0);
+}

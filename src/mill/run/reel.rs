@@ -77,9 +77,6 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
         job.get("turns")
     } else if job.has("length") {
         let shrinkage: Shrinkage<_> = job.get("shrinkage");
-        if shrinkage.value() >= 1.0 {
-            return Err(Error::range("shrinkage: nothing is left of the hank; write less"));
-        }
         let turns = yarn::reel_turns(job.get("length"), reel, shrinkage);
         job.name("turns_set", "turns for a hank, whole and up", turns)
     } else {
