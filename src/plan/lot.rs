@@ -83,7 +83,7 @@ impl Fleece {
     /// The greasy wool: its fat is all that is not fibre, water or vegetable matter, dirt too.
     pub(super) fn flow<N: Number>(&self, values: &Values<'_, N>) -> Flow<N> {
         let greasy: Mass<N> = values.get(self.greasy);
-        let fibre = fibre::clean_fibre(greasy, values.get(self.clean));
+        let fibre = fibre::fibre_from_greasy(greasy, values.get(self.clean));
         let fibre = named("lot", "fibre", "clean dry fibre in the greasy wool", fibre);
         let (regain, vegetable): (Regain<N>, Fraction<N>) =
             (values.get(self.regain), values.get(self.vegetable));

@@ -110,7 +110,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
     }
     job.block("Output");
     let cycle = job.get("cycle");
-    job.name("draws_per_minute", "draws in a minute, running", mill::draws_per_minute(cycle));
+    job.name("draws_per_minute", "draws in a minute, running", mill::draw_rate(cycle));
     let output = mill::mule_output(spindles, wound, cycle, count, job.get("efficiency"));
     let output = job.name("output", "output", output);
     if job.has("cop") {

@@ -62,7 +62,7 @@ impl Piece {
     ) -> Vec<Used<N>> {
         let v = shop.values;
         let loss: Fraction<N> = v.get(loom.cone_loss);
-        let coned = mill::after_chain_of_losses(used, &[loss]);
+        let coned = mill::mass_after_losses(used, &[loss]);
         let words = "lost in coning";
         let lost = named(name, "lost_in_coning", words, Mass::from(used.v() - coned.v()));
         let thrums = yarn::mass_of_length(shop.dry, laid.thrums);

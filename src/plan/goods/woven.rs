@@ -85,8 +85,8 @@ impl Piece {
             weft_waste: v.get(loom.weft_waste),
         };
         let at = setting.layout(&Of(name));
-        let warp_yarn = cloth::warp_yarn(at.ends, at.warp_each);
-        let thrums = cloth::warp_yarn(at.ends, v.get(loom.warp_waste));
+        let warp_yarn = cloth::warp_yarn_length(at.ends, at.warp_each);
+        let thrums = cloth::warp_yarn_length(at.ends, v.get(loom.warp_waste));
         Laid {
             sett_wanted,
             setting,
@@ -107,7 +107,7 @@ impl Piece {
         let loss: Fraction<N> = shop.values.get(loom.cone_loss);
         let mass = |length: Length<N>, key, words| {
             let mass = yarn::mass_of_length(shop.dry, length);
-            named(name, key, words, mill::before_chain_of_losses(mass, &[loss]))
+            named(name, key, words, mill::mass_before_losses(mass, &[loss]))
         };
         Need {
             each: mass(
@@ -162,10 +162,10 @@ impl Piece {
             )
         };
         let warp = bench.set("loom", "warp_length", "length of the warp", warp, note);
-        let warp_yarn = cloth::warp_yarn(at.ends, warp);
+        let warp_yarn = cloth::warp_yarn_length(at.ends, warp);
         bench.expect("loom", "warp_yarn", "yarn in the warp", warp_yarn, "");
         bench.set("loom", "picks", "picks in a piece", at.picks, "off the loom");
-        let weft_yarn = cloth::weft_yarn(at.weft_each, made, v.get(loom.weft_waste));
+        let weft_yarn = cloth::weft_yarn_length(at.weft_each, made, v.get(loom.weft_waste));
         let note = format!("{} for each piece, and waste", length(at.weft_each.value()));
         bench.set("loom", "weft_yarn", "weft yarn", weft_yarn, note);
         let total = Count::from(made.v() * at.picks.v());

@@ -101,7 +101,7 @@ impl Stage for Card {
         );
         bench.set(Self::NAME, "check_weight", "the balance should read", check, note);
 
-        let rate = mill::card_rate(ends, speed, dry);
+        let rate = mill::card_output(ends, speed, dry);
         let rate = named(Self::NAME, "delivery", "clean dry fibre delivered", rate);
         let state = station.state_in;
         let feed = mill::feed_rate(rate, self.losses.share(values), state);

@@ -107,8 +107,8 @@ impl Losses {
         let loss = self.share(values);
         let held_up: Option<Mass<N>> = self.held_up.map(|ask| values.get(ask));
         let fibre = match held_up {
-            Some(held_up) => mill::after_loss(flow.fibre, loss, held_up),
-            None => mill::after_chain_of_losses(flow.fibre, &[loss]),
+            Some(held_up) => mill::mass_after_loss(flow.fibre, loss, held_up),
+            None => mill::mass_after_losses(flow.fibre, &[loss]),
         };
         let fibre = named(stage, "fibre", "clean dry fibre that leaves", fibre);
         let out = Flow {
@@ -160,8 +160,8 @@ impl Losses {
     ) -> Mass<N> {
         let loss = self.share(values);
         let needed = match self.held_up {
-            Some(held_up) => mill::before_loss(fibre, loss, values.get(held_up)),
-            None => mill::before_chain_of_losses(fibre, &[loss]),
+            Some(held_up) => mill::mass_before_loss(fibre, loss, values.get(held_up)),
+            None => mill::mass_before_losses(fibre, &[loss]),
         };
         named(stage, "fibre_needed", "clean dry fibre that must go in", needed)
     }

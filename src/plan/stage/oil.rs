@@ -72,8 +72,8 @@ impl Stage for Oil {
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let (values, fibre) = (station.values, station.before.fibre);
-        let oil = mill::add_on(fibre, values.get(self.share));
-        let water = mill::add_on(fibre, values.get(self.water));
+        let oil = mill::mass_to_add(fibre, values.get(self.share));
+        let water = mill::mass_to_add(fibre, values.get(self.water));
         let oil = bench.set(Self::NAME, "oil_mass", "oil to put on", oil, "");
         let volume = mill::volume_of_mass(oil, values.get(self.density));
         bench.set(Self::NAME, "oil_volume", "the same by volume", volume, "");

@@ -137,7 +137,7 @@ impl Stage for Twister {
         );
         let length = yarn::length_of_mass(station.after.fibre, dry);
         let length = named(Self::NAME, "length", "folded yarn", length);
-        let output = mill::twister_output(
+        let output = mill::twister_output_speed(
             values.get(self.spindles),
             values.get(self.speed),
             twist,
