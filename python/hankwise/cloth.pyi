@@ -462,7 +462,7 @@ count_with_added: _CountWithAdded
 class _CoursesForLoop(Formula):
     """The courses, or the wales, that a loop length leads to.
 
-    n = k_l / (100 × l)
+    n = K_d / (100 × l)
 
     loop_constant: constant of the direction
     loop_length: length of yarn in a loop
@@ -1282,7 +1282,7 @@ class _FractionalCoverOfFactor(Formula):
     """Share of the surface that threads cover, from their cover factor and what a gram of yarn
     fills.
 
-    K/K_l = K_c × √(0.00127323954 × v); e = smaller of (K/K_l, 1)
+    K_c/K_l = K_c × √(0.00127323954 × v); e = smaller of (K_c/K_l, 1)
 
     cover_factor: cover factor
     specific_volume: specific volume of the yarn
@@ -1851,7 +1851,7 @@ class _KnitMassPerAreaByConstant(Formula):
     """Mass of a square metre of knitting from the constant of its loops: heavier with the count,
     lighter with a longer loop.
 
-    ω = k_s × T / (1000 × l)
+    ω = K_s × T / (1000 × l)
 
     stitch_constant: constant of the loops on an area
     loop_length: length of yarn in a loop
@@ -1988,7 +1988,7 @@ loom_stretch: _LoomStretch
 class _LoopConstant(Formula):
     """Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
 
-    k_l = 100 × n × l
+    K_d = 100 × n × l
 
     courses_or_wales: courses, or wales
     loop_length: length of yarn in a loop
@@ -2017,7 +2017,7 @@ loop_constant: _LoopConstant
 class _LoopDensity(Formula):
     """Loops on an area from the length of yarn in one.
 
-    S = k_c × k_w / (100 × l × 100 × l)
+    S = K_c × K_w / (100 × l × 100 × l)
 
     course_constant: constant of the courses
     wale_constant: constant of the wales
@@ -2308,7 +2308,7 @@ mass_of_piece: _MassOfPiece
 class _MassPerArea(Formula):
     """Mass of a square metre of cloth from its threads.
 
-    w₁ = n₁ × T₁ × (1 + c₁) / 10; w₂ = n₂ × T₂ × (1 + c₂) / 10; ω = w₁ + w₂
+    ω₁ = n₁ × T₁ × (1 + c₁) / 10; ω₂ = n₂ × T₂ × (1 + c₂) / 10; ω = ω₁ + ω₂
 
     warp_sett: ends
     warp_count: count of the warp
@@ -3737,7 +3737,7 @@ size_mass: _SizeMass
 class _StitchConstant(Formula):
     """Constant of the loops on an area, from those of courses and wales.
 
-    k_s = k_c × k_w
+    K_s = K_c × K_w
 
     course_constant: constant of the courses
     wale_constant: constant of the wales

@@ -2368,7 +2368,7 @@ lot_loss: _LotLoss
 class _LotSurplus(Formula):
     """What a lot leaves: what comes out of it sold, less what it cost by its mass and once.
 
-    m₂ = greater of (m_i × (1 − w) − h, 0); s = m₂ × p − m_i × c_m − k_f
+    m_o = greater of (m_i × (1 − w) − h, 0); s = m_o × p − m_i × c_m − k_f
 
     mass_in: mass taken in
     cost_per_mass: cost of a kilogram taken in, wool and work
