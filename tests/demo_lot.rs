@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use hankwise::formula;
+use hankwise::catalogue;
 use hankwise::plan::{Plan, PlanResult};
 
 mod lot;
@@ -121,8 +121,8 @@ fn counts_up_the_route() {
     // The plan counts the fibres with the variation of the diameter; without it there are more.
     let result = likely();
     let clean = result.working("mule.single_clean").unwrap().value();
-    let fibre = formula::find("wool_fibre_count").unwrap().answer(&[29.0]).unwrap();
-    let fibres = formula::find("fibres_in_section").unwrap();
+    let fibre = catalogue::formula("wool_fibre_count").unwrap().answer(&[29.0]).unwrap();
+    let fibres = catalogue::formula("fibres_in_section").unwrap();
     let without = fibres.answer(&[clean, fibre, 0.0]).unwrap();
     let mut misses = Misses::default();
     misses.check("a fibre, tex", fibre, "0.8653");

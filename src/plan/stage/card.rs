@@ -25,6 +25,8 @@ const SINKS: Sinks =
 
 impl Stage for Card {
     const NAME: &'static str = "card";
+    const SUMMARY: &'static str =
+        "Cards the wool into slubbing: delivery, hopper weight, check weights.";
     const MAKES: &'static str = "slubbing";
     const CAUTIONS: &'static [&'static str] = &["machines", "wheels", "dust"];
 

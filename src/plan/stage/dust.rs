@@ -16,6 +16,7 @@ const SINKS: Sinks = Sinks {
 
 impl Stage for Dust {
     const NAME: &'static str = "dust";
+    const SUMMARY: &'static str = "Shakes out dust and burr.";
     const MAKES: &'static str = "dusted";
     const CAUTIONS: &'static [&'static str] = &["machines", "dust"];
 

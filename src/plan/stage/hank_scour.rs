@@ -22,6 +22,7 @@ const SINKS: Sinks =
 
 impl Stage for HankScour {
     const NAME: &'static str = "hank-scour";
+    const SUMMARY: &'static str = "Washes the oil out of the hanks, which shrink.";
     const MAKES: &'static str = "scoured yarn";
     const CAUTIONS: &'static [&'static str] = &["hot liquor"];
 

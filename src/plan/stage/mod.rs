@@ -27,6 +27,8 @@ use losses::{LOSS, Losses, Sinks};
 pub(super) trait Stage: Sized {
     /// Its name in the lot file.
     const NAME: &'static str;
+    /// What it does, in a sentence.
+    const SUMMARY: &'static str;
     /// What comes out of it, in words.
     const MAKES: &'static str;
     /// Names of the cautions that belong to it, see [`crate::caution`].
@@ -69,6 +71,17 @@ pub(super) trait Stage: Sized {
     fn set<N: Number>(&self, _station: &Station<'_, '_, N>, _bench: &mut Bench<N>) {}
 }
 
+/// A stage as it is looked up.
+#[derive(Clone, Copy, Debug)]
+pub struct StageCard {
+    /// Its name in the route of a lot file.
+    pub name: &'static str,
+    /// What it does, in a sentence.
+    pub summary: &'static str,
+    /// What comes out of it, in words.
+    pub makes: &'static str,
+}
+
 macro_rules! stages {
     ($($module:ident::$stage:ident),*) => {
         /// A stage of any kind.
@@ -77,6 +90,13 @@ macro_rules! stages {
 
         /// The names of all stages.
         pub(super) const NAMES: &[&str] = &[$($module::$stage::NAME),*];
+
+        /// Every stage that a route may have.
+        pub const STAGES: &[StageCard] = &[$(StageCard {
+            name: $module::$stage::NAME,
+            summary: $module::$stage::SUMMARY,
+            makes: $module::$stage::MAKES,
+        }),*];
 
         impl AnyStage {
             /// Reads the stage with a name from its section.

@@ -36,6 +36,7 @@ const SINKS: Sinks =
 
 impl Stage for Mule {
     const NAME: &'static str = "mule";
+    const SUMMARY: &'static str = "Spins the slubbing into singles: draft, twist, wheels.";
     const MAKES: &'static str = "singles";
     const CAUTIONS: &'static [&'static str] = &["mule", "wheels"];
 

@@ -19,6 +19,7 @@ pub(in crate::plan) struct Oil {
 
 impl Stage for Oil {
     const NAME: &'static str = "oil";
+    const SUMMARY: &'static str = "Puts oil and water on the wool.";
     const MAKES: &'static str = "oiled";
     const CAUTIONS: &'static [&'static str] = &["oil"];
 

@@ -16,6 +16,7 @@ const SINKS: Sinks = Sinks {
 
 impl Stage for Scour {
     const NAME: &'static str = "scour";
+    const SUMMARY: &'static str = "Washes grease and dirt out of the wool and dries it.";
     const MAKES: &'static str = "scoured";
     const CAUTIONS: &'static [&'static str] = &["raw fleece", "scouring"];
 

@@ -11,6 +11,7 @@ const SINKS: Sinks = Sinks { fibre: "rejects", water: "air", fat: "rejects", veg
 
 impl Stage for Sort {
     const NAME: &'static str = "sort";
+    const SUMMARY: &'static str = "Takes out what does not belong in the lot.";
     const MAKES: &'static str = "sorted";
     const CAUTIONS: &'static [&'static str] = &["raw fleece", "dust"];
 

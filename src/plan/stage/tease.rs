@@ -12,6 +12,7 @@ const SINKS: Sinks =
 
 impl Stage for Tease {
     const NAME: &'static str = "tease";
+    const SUMMARY: &'static str = "Opens the oiled wool for the hopper of the card.";
     const MAKES: &'static str = "teased";
     const CAUTIONS: &'static [&'static str] = &["machines", "dust", "oil"];
 

@@ -27,6 +27,7 @@ const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vege
 
 impl Stage for Twister {
     const NAME: &'static str = "twister";
+    const SUMMARY: &'static str = "Twists the singles together: folding twist and its wheel.";
     const MAKES: &'static str = "folded yarn";
     const CAUTIONS: &'static [&'static str] = &["wheels"];
 

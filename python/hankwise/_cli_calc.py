@@ -1,0 +1,189 @@
+"""The command `calc`: a formula or a calculation, its answers or its description."""
+
+from __future__ import annotations
+
+import json
+import sys
+import warnings
+from typing import TYPE_CHECKING, Any
+
+import hankwise as hw
+from hankwise._hankwise import _calc
+
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Sequence
+
+_FORMULA = (
+    "name",
+    "room",
+    "summary",
+    "details",
+    "equation",
+    "inputs",
+    "output",
+    "limits",
+    "slips",
+    "cautions",
+    "sources",
+    "checks",
+)
+_CALCULATION = ("name", "room", "summary", "details", "asks", "cautions")
+
+
+def add(commands: Any, own: argparse.ArgumentParser) -> None:
+    """Add the command."""
+    calc = commands.add_parser(
+        "calc",
+        parents=[own],
+        help="run a formula or a calculation; without values, describe it",
+    )
+    calc.add_argument("name", help="the formula or calculation; hankwise find WORDS looks for one")
+    calc.add_argument(
+        "inputs", nargs="*", default=[], metavar="input=value", help='such as count="16 YSW"'
+    )
+    calc.add_argument(
+        "--in",
+        dest="units",
+        action="append",
+        default=[],
+        metavar="UNIT",
+        help="the answer of a formula in this unit as well, such as --in worsted",
+    )
+    calc.add_argument(
+        "--working", metavar="NAME", help="show the working of one answer of a calculation"
+    )
+    calc.add_argument("--json", action="store_true", help="print JSON for other programs")
+    calc.add_argument("--latex", action="store_true", help="print the working as LaTeX")
+    calc.add_argument("--sheet", metavar="F.xlsx", help="write the working as a live workbook")
+
+
+def as_json(working: hw.Working, **about: object) -> str:
+    """Give a working for other programs."""
+    parts = {
+        "hankwise": hw.__version__,
+        **about,
+        "value": working.value,
+        "unit": working.unit,
+        "lines": working.lines,
+        "sensitivities": working.sensitivities,
+    }
+    return json.dumps(parts, ensure_ascii=False, indent=1)
+
+
+def run(args: argparse.Namespace) -> None:
+    """Run or describe."""
+    try:
+        what = _calc(args.name)
+    except KeyError as error:
+        # In the words of the command line.
+        said, _, _ = str(error.args[0]).partition("search with find(")
+        words = " ".join(args.name.split("_"))
+        raise hw.NotationError(f"{said}search with: hankwise find {words}") from None
+    inputs = what.inputs if isinstance(what, hw.Formula) else what.asks
+    if not args.inputs:
+        _describe(args, what, [i["name"] for i in inputs])
+        return
+    many = {i["name"] for i in inputs if i.get("many")}
+    given = _given(what.name, str(inputs[0]["name"]), many, args.inputs)
+    if isinstance(what, hw.Formula):
+        _formula(args, what, given)
+    else:
+        _calculation(args, what, given)
+
+
+def _describe(args: argparse.Namespace, what: hw.Formula | hw.Job, names: list[str]) -> None:
+    if args.sheet is not None or args.latex or args.units or args.working:
+        raise hw.NotationError(
+            f"{what.name}: a working needs the inputs; write them too, such as {names[0]}=…"
+        )
+    if args.json:
+        keys = _FORMULA if isinstance(what, hw.Formula) else _CALCULATION
+        parts = {key: getattr(what, key) for key in keys}
+        print(json.dumps({"hankwise": hw.__version__, **parts}, ensure_ascii=False, indent=1))
+        return
+    print(f"{what.name} ({what.room})\n{str(what).rstrip()}\n")
+    print(f"To run it: hankwise calc {what.name} {names[0]}=…" + " …" * (len(names) > 1))
+
+
+def _given(of: str, example: str, many: set[str], texts: Sequence[str]) -> dict[str, object]:
+    given: dict[str, object] = {}
+    for text in texts:
+        name, sign, value = text.partition("=")
+        if not sign:
+            raise hw.NotationError(f'\'{text}\' is not an input; write it like {example}="…"')
+        if name in given:
+            raise hw.NotationError(f"{of}: '{name}' was given twice; write it once")
+        given[name] = [part.strip() for part in value.split(",")] if name in many else value
+    return given
+
+
+def _formula(args: argparse.Namespace, formula: hw.Formula, inputs: dict[str, Any]) -> None:
+    if args.working not in (None, formula.name):
+        raise hw.NotationError(
+            f"{formula.name} has one answer and prints its working; leave --working out"
+        )
+    run: Any = formula
+    working = run.working(**inputs)
+    with warnings.catch_warnings():
+        # The working has given them.
+        warnings.simplefilter("ignore", hw.RangeWarning)
+        also = {unit: run(**inputs).to(unit) for unit in args.units}
+    if args.sheet is not None:
+        working.to_sheet(args.sheet)
+        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.json:
+        numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}
+        more = {"also": numbers} if numbers else {}
+        print(as_json(working, formula=formula.name, **more))
+    elif args.latex:
+        print(working.latex(), end="")
+    else:
+        print(" = ".join([formula.name, working.answer, *map(str, also.values())]) + "\n")
+        print(working, end="")
+        for line in working.sensitivities:
+            unit = f" {line['unit']}" if line["unit"] else ""
+            print(
+                f"    1 % more of {line['input']} ({line['value']:g}{unit}): "
+                f"{line['elasticity']:+.3g} %"
+            )
+
+
+def _calculation(args: argparse.Namespace, job: hw.Job, inputs: dict[str, Any]) -> None:
+    if args.units:
+        raise hw.NotationError(
+            f"{job.name} has several answers; --in is for the one answer of a formula"
+        )
+    if args.latex and args.working is None:
+        raise hw.NotationError(f"{job.name} has several answers; write --working NAME for one")
+    call: Any = job
+    found: hw.Particulars = call(**inputs)
+    if args.sheet is not None:
+        found.to_sheet(args.sheet)
+        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.working is not None:
+        working = found.working(args.working)
+        if args.json:
+            print(as_json(working, calculation=job.name, result=args.working))
+        else:
+            print(working.latex() if args.latex else working, end="")
+    elif args.json:
+        results = {
+            name: {
+                "value": float(found[name].number(found[name].unit)),
+                "unit": found[name].unit,
+                "meaning": meaning,
+            }
+            for name, meaning in found.meanings.items()
+        }
+        parts = {
+            "hankwise": hw.__version__,
+            "calculation": job.name,
+            "results": results,
+            "warnings": found.warnings,
+            "cautions": found.cautions,
+        }
+        print(json.dumps(parts, ensure_ascii=False, indent=1))
+    else:
+        print(found)
+        print(f"\nMore: --working NAME (such as {next(iter(found.keys()))}), --sheet F.xlsx, --json")
