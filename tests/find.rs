@@ -215,3 +215,37 @@ fn an_unknown_name_says_how_to_search() {
     assert!(matches!(catalogue::calc("mule_draft"), Ok(Entry::Formula(_))));
     assert!(catalogue::formula("mule_run").is_err());
 }
+
+/// The keys under each head of a lot file.
+fn keys_of(lot: &str) -> BTreeSet<(String, String)> {
+    let mut head = String::new();
+    let mut found = BTreeSet::new();
+    for line in lot.lines() {
+        if let Some(name) = line.strip_prefix('[') {
+            name.split(']').next().unwrap_or_default().clone_into(&mut head);
+        } else if let Some((key, _)) = line.split_once('=').filter(|_| !line.starts_with('#')) {
+            found.insert((head.clone(), key.trim().to_owned()));
+        }
+    }
+    found
+}
+
+#[test]
+fn a_stage_lists_the_keys_that_a_lot_file_may_have() {
+    let written = keys_of(include_str!("../examples/first-lot.toml"));
+    let mut seen = 0;
+    for stage in hankwise::plan::STAGES {
+        let keys = stage.keys().unwrap();
+        let text = find(stage.name, Some(EntryKind::Stage)).text(Face::Command, false);
+        for (_, key) in written.iter().filter(|(head, _)| head == stage.name) {
+            // Prices belong to the account and not to the stage.
+            if ["hour", "price", "minding"].iter().any(|money| key.contains(money)) {
+                continue;
+            }
+            assert!(keys.iter().any(|known| known.key == key), "{}.{key}", stage.name);
+            assert!(text.contains(&format!(" {key}: ")), "{text}");
+            seen += 1;
+        }
+    }
+    assert!(seen > 20, "{seen}");
+}

@@ -77,12 +77,12 @@ def run(args: argparse.Namespace) -> None:
         what = _calc(args.name)
     except KeyError as error:
         # In the words of the command line.
-        said, _, _ = str(error.args[0]).partition("search with find(")
+        said, _, _ = str(error.args[0]).partition("find(")
         words = " ".join(args.name.split("_"))
-        raise hw.NotationError(f"{said}search with: hankwise find {words}") from None
+        raise hw.NotationError(f"{said}hankwise find {words}") from None
     inputs = what.inputs if isinstance(what, hw.Formula) else what.asks
     if not args.inputs:
-        _describe(args, what, [i["name"] for i in inputs])
+        _describe(args, what, [i["name"] for i in inputs if i.get("needed", True)])
         return
     many = {i["name"] for i in inputs if i.get("many")}
     given = _given(what.name, str(inputs[0]["name"]), many, args.inputs)
@@ -103,7 +103,7 @@ def _describe(args: argparse.Namespace, what: hw.Formula | hw.Job, names: list[s
         print(json.dumps({"hankwise": hw.__version__, **parts}, ensure_ascii=False, indent=1))
         return
     print(f"{what.name} ({what.room})\n{str(what).rstrip()}\n")
-    print(f"To run it: hankwise calc {what.name} {names[0]}=…" + " …" * (len(names) > 1))
+    print(f"To run it: hankwise calc {what.name} {' '.join(f'{name}=…' for name in names)}")
 
 
 def _given(of: str, example: str, many: set[str], texts: Sequence[str]) -> dict[str, object]:

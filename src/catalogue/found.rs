@@ -52,7 +52,22 @@ impl Hit {
     }
 }
 
-/// A text in quotes, as the face writes it.
+/// The keys of a stage in a lot file; nothing for what is no stage.
+fn stage_keys(entry: &Entry) -> String {
+    #[cfg(feature = "plan-file")]
+    if let Entry::Stage(stage) = entry {
+        let head = format!("             In a lot file, under [{}]:\n", stage.name);
+        let keys = stage.keys().unwrap_or_default().into_iter();
+        let line = |key: crate::plan::StageKey| {
+            wrapped(&format!("{}: {}", key.key, key.says), &" ".repeat(15), &" ".repeat(17))
+        };
+        return head + &keys.map(line).collect::<String>();
+    }
+    let _ = entry;
+    String::new()
+}
+
+/// The line of a search, as the face writes it.
 fn search(face: Face, words: &str, kind: Option<EntryKind>) -> String {
     match face {
         Face::Command => {
@@ -129,7 +144,12 @@ impl Found {
             let (kind, entry) = (hit.entry.kind().word(), &hit.entry);
             let line = format!("{}: {}", entry.name(), entry.summary());
             out.push_str(&wrapped(&line, &format!("{kind:<13}"), &indent));
-            let _ = writeln!(out, "{indent}> {}", hit.line(face));
+            match self.kind {
+                Some(EntryKind::Stage) => out.push_str(&stage_keys(entry)),
+                _ => {
+                    let _ = writeln!(out, "{indent}> {}", hit.line(face));
+                }
+            }
         }
         let more = self.hits.len().saturating_sub(most);
         if more > 0 {

@@ -101,10 +101,10 @@ fn named<T>(all: &ByName<T>, name: &str, kind: &str) -> Result<&'static T> {
 
 /// The refusal of a name that nothing has: the nearest of the same kind, and how to search.
 fn unknown<'n>(kind: &str, name: &str, names: impl Iterator<Item = &'n str>) -> Error {
-    let near = did_you_mean(name, names).map(|near| format!("did you mean '{near}'? "));
     let words = name.replace('_', " ");
-    Error::notation(format!(
-        "unknown {kind} '{name}'; {}search with find(\"{words}\")",
-        near.unwrap_or_default()
-    ))
+    let advice = match did_you_mean(name, names) {
+        Some(near) => format!("did you mean '{near}'? Or search: find(\"{words}\")"),
+        None => format!("search: find(\"{words}\")"),
+    };
+    Error::notation(format!("unknown {kind} '{name}'; {advice}"))
 }

@@ -7,6 +7,7 @@ use toml_edit::{Document, Item, TableLike};
 
 use super::chance::{Layer, Spread};
 use super::given::{Ask, Given, Owned};
+use super::question::StageKey;
 pub(super) use super::question::{PRACTICE, Question, ask};
 use super::value::{read, read_value, shown};
 use crate::error::{Error, Result, did_you_mean};
@@ -25,6 +26,8 @@ pub(super) struct Draft {
     pub(super) given: Vec<Given>,
     pub(super) choices: Vec<(String, Owned)>,
     pub(super) warnings: Vec<String>,
+    /// Where no file is read but what it may say is listed.
+    pub(super) listed: Option<Vec<StageKey>>,
 }
 
 impl File {
@@ -198,6 +201,10 @@ impl<'d> Section<'d> {
 
     /// A figure, with its spread where one is given.
     pub(super) fn ask(&self, draft: &mut Draft, question: &Question) -> Result<Ask> {
+        if let Some(listed) = &mut draft.listed {
+            listed.push(StageKey::of(question, true));
+            return Ok(Ask(0, question.kind));
+        }
         match self.ask_or_none(draft, question)? {
             Some(ask) => Ok(ask),
             None => match question.default {
@@ -217,6 +224,10 @@ impl<'d> Section<'d> {
     }
     /// A figure that may be absent.
     pub(super) fn ask_or_none(&self, draft: &mut Draft, q: &Question) -> Result<Option<Ask>> {
+        if let Some(listed) = &mut draft.listed {
+            listed.push(StageKey::of(q, false));
+            return Ok(None);
+        }
         let Some(item) = self.take(q.key) else { return Ok(None) };
         let place = |e: Error| self.placed(q.key, &e);
         let (amount, typed, spread, layer) = match item.as_table_like() {
@@ -324,12 +335,19 @@ impl<'d> Section<'d> {
     pub(super) fn owned(
         &self,
         draft: &mut Draft,
-        list: &str,
-        set: &str,
+        list: &'static str,
+        set: &'static str,
         kind: Kind,
         example: &str,
     ) -> Result<Owned> {
         let what = "the list of what the mill owns";
+        if let Some(listed) = &mut draft.listed {
+            let chosen = format!("the one of {list} to use; the nearest where omitted");
+            listed.push(StageKey { key: list, says: format!("{what}; needed, such as {example}") });
+            listed.push(StageKey { key: set, says: chosen });
+            let parts = Parts::new(vec![1.0], kind, example)?;
+            return Ok(Owned { place: 0, parts, fixed: None });
+        }
         let item = self.take(list).ok_or_else(|| self.missing(list, what, example))?;
         let array = item.as_array().filter(|a| !a.is_empty()).ok_or_else(|| {
             self.error(list, format!("a list is wanted, such as {example}, not {}", shown(item)))

@@ -52,6 +52,7 @@ use file::{Draft, File};
 use given::Owned;
 use goods::{Good, Loom, Machines, Reel};
 use lot::{Fleece, Labelled, Yarn};
+pub use question::StageKey;
 use say::Say;
 use stage::AnyStage;
 pub use stage::{STAGES, StageCard};

@@ -1,6 +1,7 @@
 //! What a lot file is asked for.
 
 use crate::quantity::Kind;
+use crate::quantity::print::of_kind;
 
 /// A figure that a stage asks for.
 pub(super) struct Question {
@@ -43,3 +44,27 @@ impl Question {
 
 /// Who says so, where nobody has printed it.
 pub(super) const PRACTICE: &str = "common practice";
+
+/// A key that a stage reads from a lot file.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct StageKey {
+    /// The key.
+    pub key: &'static str,
+    /// What it is, whether it is needed, what is usual and on what basis.
+    pub says: String,
+}
+
+impl StageKey {
+    /// A question as it is listed; without `asked` it may be omitted.
+    pub(super) fn of(question: &Question, asked: bool) -> StageKey {
+        let Question { key, meaning, kind, usual: (low, high, basis), example, .. } = question;
+        let need = match question.default {
+            Some(base) => format!("{} where omitted", of_kind(base, *kind)),
+            None if asked => format!("needed, such as {example}"),
+            None => "may be omitted".to_owned(),
+        };
+        let (low, high) = (of_kind(*low, *kind), of_kind(*high, *kind));
+        let says = format!("{meaning}; {need} (usually {low} to {high}, {basis})");
+        StageKey { key, says }
+    }
+}

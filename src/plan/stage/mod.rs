@@ -12,8 +12,9 @@ mod sort;
 mod tease;
 mod twister;
 
-use super::file::{Draft, PRACTICE, Question, Section, ask};
+use super::file::{Draft, File, PRACTICE, Question, Section, ask};
 use super::given::Values;
+use super::question::StageKey;
 use super::say::Say;
 pub(super) use super::stock::{Flow, Stock};
 use crate::error::Result;
@@ -80,6 +81,17 @@ pub struct StageCard {
     pub summary: &'static str,
     /// What comes out of it, in words.
     pub makes: &'static str,
+}
+
+impl StageCard {
+    /// The keys that it reads from a lot file.
+    pub fn keys(&self) -> Result<Vec<StageKey>> {
+        let file = File::parse("lot.toml", "")?;
+        let section = file.root().section(self.name)?;
+        let mut draft = Draft { listed: Some(Vec::new()), ..Draft::default() };
+        AnyStage::read(self.name, &section, &mut draft)?;
+        Ok(draft.listed.unwrap_or_default())
+    }
 }
 
 macro_rules! stages {
