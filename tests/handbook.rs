@@ -64,7 +64,7 @@ fn tables_are_found_by_name_and_word() {
     let refusal = catalogue::table("twist_multiplyers").unwrap_err().to_string();
     assert!(refusal.contains("did you mean 'twist_multipliers'?"), "{refusal}");
     let refusal = catalogue::table("xyz").unwrap_err().to_string();
-    assert!(refusal.contains("find(\"xyz\")"), "{refusal}");
+    assert!(refusal.contains("find('xyz')"), "{refusal}");
     let woollen = |table: &Table| table.find("woollen").next().is_some();
     assert!(woollen(table("twist_multipliers")) && woollen(table("diameter_factors")));
     assert!(catalogue::tables().all(|table| table.find("nonsense").next().is_none()));

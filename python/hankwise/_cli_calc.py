@@ -111,7 +111,7 @@ def _given(of: str, example: str, many: set[str], texts: Sequence[str]) -> dict[
     for text in texts:
         name, sign, value = text.partition("=")
         if not sign:
-            raise hw.NotationError(f'\'{text}\' is not an input; write it like {example}="…"')
+            raise hw.NotationError(f"'{text}' is not an input; write it like {example}=\"…\"")
         if name in given:
             raise hw.NotationError(f"{of}: '{name}' was given twice; write it once")
         given[name] = [part.strip() for part in value.split(",")] if name in many else value
@@ -186,4 +186,6 @@ def _calculation(args: argparse.Namespace, job: hw.Job, inputs: dict[str, Any]) 
         print(json.dumps(parts, ensure_ascii=False, indent=1))
     else:
         print(found)
-        print(f"\nMore: --working NAME (such as {next(iter(found.keys()))}), --sheet F.xlsx, --json")
+        print(
+            f"\nMore: --working NAME (such as {next(iter(found.keys()))}), --sheet F.xlsx, --json"
+        )

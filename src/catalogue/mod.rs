@@ -103,8 +103,8 @@ fn named<T>(all: &ByName<T>, name: &str, kind: &str) -> Result<&'static T> {
 fn unknown<'n>(kind: &str, name: &str, names: impl Iterator<Item = &'n str>) -> Error {
     let words = name.replace('_', " ");
     let advice = match did_you_mean(name, names) {
-        Some(near) => format!("did you mean '{near}'? Or search: find(\"{words}\")"),
-        None => format!("search: find(\"{words}\")"),
+        Some(near) => format!("did you mean '{near}'? Or search: find('{words}')"),
+        None => format!("search: find('{words}')"),
     };
     Error::notation(format!("unknown {kind} '{name}'; {advice}"))
 }

@@ -86,7 +86,7 @@ def test_formula_of_a_list(run):
 def test_formula_as_json_latex_and_card(run):
     told = json.loads(good(run(*FACTOR, "--json")))
     working = hw.yarn.twist_factor.working(twist="9 tpi", count="16 YSW")
-    assert (told["calc"], told["value"], told["unit"]) == (
+    assert (told["formula"], told["value"], told["unit"]) == (
         "twist_factor",
         working.value,
         working.unit,
@@ -97,7 +97,6 @@ def test_formula_as_json_latex_and_card(run):
     assert str(hw.yarn.twist_factor) in card
     told = json.loads(good(run("calc", "twist_factor", "--json")))
     assert told["inputs"] == json.loads(json.dumps(hw.yarn.twist_factor.inputs))
-
 
 
 def test_the_first_screen_answers_in_its_order(run):
@@ -186,7 +185,10 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["convert", "16", "Nm", "kg"], "given for a linear density"),
         (["convert", "16"], "has no unit; write it too"),
         (["convert", "foo", "bar"], "does not begin with a number"),
-        (["calc", "twist_factr"], "did you mean 'twist_factor'? Or search: hankwise find twist factr"),
+        (
+            ["calc", "twist_factr"],
+            "did you mean 'twist_factor'? Or search: hankwise find twist factr",
+        ),
         (["calc", "twist_factor", "twist=9 tpi"], "'count' is missing"),
         ([*FACTOR, "--in", "kg"], "'kg' is a unit of mass"),
         (["calc", "twist_factor", "--in", "kg"], "needs the inputs"),

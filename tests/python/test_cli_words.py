@@ -63,7 +63,7 @@ def test_options_may_stand_anywhere() -> None:
     second = run("calc", "twist_factor", "--json", "twist=9 tpi", "count=22½ YSW")
     assert first.returncode == 0
     assert first.stdout == second.stdout
-    assert json.loads(first.stdout)["calc"] == "twist_factor"
+    assert json.loads(first.stdout)["formula"] == "twist_factor"
 
 
 def test_a_working_as_json() -> None:

@@ -179,9 +179,7 @@ def test_counts_on_the_command_line(tmp_path, capsys):
     path.write_text(FILE.replace("tarn", "ghyll").replace("Tc", "Gc"))
     assert main(["convert", "--counts", str(path), "16", "Gc", "NeL"]) == 0
     assert capsys.readouterr().out == "16 Gc = 16.53 NeL\n"
-    assert (
-        main(["calc", "twist_factor", "twist=9 tpi", "count=16 Gc", "--counts", str(path)]) == 0
-    )
+    assert main(["calc", "twist_factor", "twist=9 tpi", "count=16 Gc", "--counts", str(path)]) == 0
     assert "16 Gc" in capsys.readouterr().out
     assert main(["find", "--counts", str(path), "ghyll"]) == 0
     assert "310 yd per 1 lb" in capsys.readouterr().out

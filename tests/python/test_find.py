@@ -81,9 +81,12 @@ def test_it_is_a_sequence_that_shows_itself():
 def test_nothing_found_is_one_behaviour(run):
     found = hw.find("ashenhrust")
     assert len(found) == 0
-    assert repr(found).split() == (
-        "no entry has 'ashenhrust'; did you mean 'ashenhurst'? Type: hw.find(\"ashenhurst\")"
-    ).split()
+    assert (
+        repr(found).split()
+        == (
+            "no entry has 'ashenhrust'; did you mean 'ashenhurst'? Type: hw.find(\"ashenhurst\")"
+        ).split()
+    )
     code, out, err = run("find", "ashenhrust")
     assert (code, out) == (1, "")
     assert err.endswith("Type: hankwise find ashenhurst\n")
