@@ -81,12 +81,8 @@ def test_it_is_a_sequence_that_shows_itself():
 def test_nothing_found_is_one_behaviour(run):
     found = hw.find("ashenhrust")
     assert len(found) == 0
-    assert (
-        repr(found).split()
-        == (
-            "no entry has 'ashenhrust'; did you mean 'ashenhurst'? Type: hw.find(\"ashenhurst\")"
-        ).split()
-    )
+    said = "no entry has 'ashenhrust'; did you mean 'ashenhurst'? Type: hw.find(\"ashenhurst\")"
+    assert repr(found).replace("\n", " ") == said
     code, out, err = run("find", "ashenhrust")
     assert (code, out) == (1, "")
     assert err.endswith("Type: hankwise find ashenhurst\n")
@@ -160,11 +156,11 @@ def test_every_line_of_the_command_line_runs(run):
             exec(args[1], {})
             continue
         assert program == "hankwise"
-        try:
-            code, out, err = run(*args)
-        except SystemExit as end:
-            assert end.code == 0, hit.command
+        if args[-1] == "--help":
+            with pytest.raises(SystemExit, match="0"):
+                run(*args)
             continue
+        code, out, err = run(*args)
         assert code == 0, (hit.command, err)
         assert out.strip(), hit.command
 

@@ -85,7 +85,7 @@ OTHERS = {
 def answers(row: dict[str, str]) -> list[float]:
     """What the library says, by each of its ways, in the row's unit."""
     inputs, unit = json.loads(row["inputs"]), row["unit"]
-    if row["calc"] == "convert":
+    if row["formula"] == "convert":
         (text,) = inputs.values()
         given = hw.q(text)
         number = given.number(given.unit)
@@ -95,10 +95,10 @@ def answers(row: dict[str, str]) -> list[float]:
             hw.convert(number, given.unit, unit),
             hw.convert([number], given.unit, unit)[0],
         ]
-    if row["calc"] in OTHERS:
-        number, of = OTHERS[row["calc"]](**inputs)
+    if row["formula"] in OTHERS:
+        number, of = OTHERS[row["formula"]](**inputs)
         return [hw.convert(number, of, unit) if unit and of != unit else number]
-    formula = hw.formulas[row["calc"]]
+    formula = hw.formulas[row["formula"]]
     if "=" in inputs:
         wanted = inputs.pop("=")
         (unknown,) = (name for name, value in inputs.items() if value == "?")
@@ -130,7 +130,7 @@ def test_there_are_files():
 def test_every_row_holds(path):
     all_rows = rows(path)
     assert all_rows
-    wrong = [(row["id"], row["calc"], found) for row in all_rows if (found := misses(row))]
+    wrong = [(row["id"], row["formula"], found) for row in all_rows if (found := misses(row))]
     assert not wrong, f"{len(wrong)} of {len(all_rows)} rows miss"
 
 
