@@ -6,7 +6,7 @@
 use hankwise::mill::{self, Component, CostedStage, Costing};
 use hankwise::quality::{Sample, Summary};
 use hankwise::quantity::{parse, unit};
-use hankwise::{Error, job};
+use hankwise::{Error, catalogue};
 
 fn main() -> Result<(), Error> {
     // A heather of two natural colours, each weighed at its own regain.
@@ -29,7 +29,7 @@ fn main() -> Result<(), Error> {
     let oiled = mill::emulsion(&lot)?;
     println!("{}", oiled.report().text());
 
-    let card = job::find("card_run")?.run(&[
+    let card = catalogue::job("card_run")?.run(&[
         ("lot", "35 kg"),
         ("slubbing", "200 tex"),
         ("ends", "120"),
@@ -41,7 +41,7 @@ fn main() -> Result<(), Error> {
     // How a figure came about, step by step.
     println!("{}", card.working("slubbing_fibre")?.text());
 
-    let mule = job::find("mule_run")?.run(&[
+    let mule = catalogue::job("mule_run")?.run(&[
         ("spindles", "120"),
         ("travel", "1.83 m"),
         ("cycle", "22.5 s"),

@@ -6,7 +6,7 @@ mod cases;
 use cases::cases;
 use hankwise::particulars::Particulars;
 use hankwise::quantity::{Fraction, Mass, MassRate};
-use hankwise::{job, mill};
+use hankwise::{catalogue, mill};
 use proptest::prelude::*;
 
 fn figure(found: &Particulars, name: &str) -> f64 {
@@ -128,7 +128,7 @@ proptest! {
             ("fat", "5 %".into()), ("regain_out", "16 %".into()), ("fat_out", "5 %".into()),
         ];
         let given: Vec<_> = texts.iter().map(|(name, text)| (*name, text.as_str())).collect();
-        let found = job::find("card_run").unwrap().run(&given).unwrap();
+        let found = catalogue::job("card_run").unwrap().run(&given).unwrap();
         let parts = ["slubbing_fibre", "droppings_mass", "strips_mass", "fly_mass", "burr_mass", "loss_mass", "edges_mass"];
         let sum: f64 = parts.iter().filter_map(|name| found.find(name).ok()).map(|f| f.value).sum();
         prop_assert!((sum + held_up - lot).abs() < 1e-9 * lot, "{sum} and {held_up} of {lot}");
@@ -149,7 +149,7 @@ proptest! {
     #[test]
     fn the_smallest_lot_is_the_smallest(held_up in 0.05..3.0_f64, loss in 0.0..8.0_f64, more in 0.5..10.0_f64, own in 80.0..99.9_f64) {
         let allowed = loss + more;
-        let ask = |lot: f64| job::find("lots_apart").unwrap().run(&[
+        let ask = |lot: f64| catalogue::job("lots_apart").unwrap().run(&[
             ("lot", &format!("{lot} kg")), ("held_up", &format!("{held_up} kg")),
             ("loss", &format!("{loss} %")), ("allowed", &format!("{allowed} %")), ("own", &format!("{own} %")),
         ]).unwrap();
@@ -169,7 +169,7 @@ proptest! {
 #[test]
 fn what_cannot_be_run_is_refused() {
     let says = |given: &[(&str, &str)], words: &[&str]| {
-        let error = job::find("lots_apart").unwrap().run(given).unwrap_err().to_string();
+        let error = catalogue::job("lots_apart").unwrap().run(given).unwrap_err().to_string();
         for word in words {
             assert!(error.contains(word), "'{word}' is not in: {error}");
         }
@@ -187,13 +187,13 @@ fn what_cannot_be_run_is_refused() {
     says(&[("lot", "10 kg"), ("held_up", "1 kg"), ("trace", "0 %")], &["trace", "write more"]);
     says(&[("lot", "10 kg"), ("held_up", "1 kg"), ("own", "100 %")], &["own", "below 100 %"]);
     let warned =
-        job::find("lots_apart").unwrap().run(&[("lot", "4 kg"), ("held_up", "1 kg")]).unwrap();
+        catalogue::job("lots_apart").unwrap().run(&[("lot", "4 kg"), ("held_up", "1 kg")]).unwrap();
     assert!(
         warned.warnings()[0].contains("loses 30 %, more than the 10 % allowed; from 20 kg"),
         "{:?}",
         warned.warnings()
     );
-    let error = job::find("card_run").unwrap().run(&[
+    let error = catalogue::job("card_run").unwrap().run(&[
         ("lot", "0.5 kg"),
         ("held_up", "0.6 kg"),
         ("slubbing", "200 tex"),
@@ -207,8 +207,10 @@ fn what_cannot_be_run_is_refused() {
 
 #[test]
 fn jobs_show_their_cautions() {
-    let found =
-        job::find("lots_apart").unwrap().run(&[("lot", "10 kg"), ("held_up", "0.6 kg")]).unwrap();
+    let found = catalogue::job("lots_apart")
+        .unwrap()
+        .run(&[("lot", "10 kg"), ("held_up", "0.6 kg")])
+        .unwrap();
     assert!(found.report().text().contains("! Machines: "), "{}", found.report().text());
     assert!(found.report().html().contains("<aside role=\"note\""));
 }

@@ -6,7 +6,7 @@ use hankwise::quantity::unit;
 use proptest::prelude::*;
 
 fn answer(name: &str, row: &[f64]) -> f64 {
-    formula::find(name).unwrap().answer(row).unwrap()
+    catalogue::formula(name).unwrap().answer(row).unwrap()
 }
 
 fn relative(got: f64, wanted: f64) -> f64 {
@@ -89,7 +89,8 @@ fn a_published_diameter_from_the_packing() {
 #[test]
 fn an_angle_is_worked_in_degrees() {
     let given = [parse("500 turns/m").unwrap(), parse_as("0.4 mm", Kind::Diameter).unwrap()];
-    let working = formula::find("helix_angle").unwrap().working(&given, &[None, None]).unwrap();
+    let working =
+        catalogue::formula("helix_angle").unwrap().working(&given, &[None, None]).unwrap();
     let text = working.text();
     assert!(text.contains("arctan(") && text.contains("× 57.2957795") && text.contains("32.14 °"));
     let latex = working.latex();
@@ -204,7 +205,8 @@ proptest! {
 
 #[test]
 fn a_yarn_that_left_more_even_has_no_added_irregularity() {
-    let refused = formula::find("added_irregularity").unwrap().answer(&[0.06, 0.05]).unwrap_err();
+    let refused =
+        catalogue::formula("added_irregularity").unwrap().answer(&[0.06, 0.05]).unwrap_err();
     assert!(refused.to_string().contains("before = 6 %, after = 5 %"), "{refused}");
 }
 

@@ -1,14 +1,14 @@
 //! Machines at work: what goes in comes out, whatever the figures; figures in print; refusals.
 
 use hankwise::Error;
-use hankwise::job;
+use hankwise::catalogue;
 use hankwise::particulars::Particulars;
 use hankwise::quantity::{Amount, Kind, unit};
 use proptest::prelude::*;
 
 /// A machine run with figures in the base units of their kinds.
 fn run(machine: &str, figures: &[(&str, f64)]) -> Particulars {
-    let machine = job::find(machine).unwrap();
+    let machine = catalogue::job(machine).unwrap();
     let mut given = machine.blank();
     for (name, x) in figures {
         let kind = given.kind(name).unwrap();
@@ -20,7 +20,7 @@ fn run(machine: &str, figures: &[(&str, f64)]) -> Particulars {
 }
 
 fn read(machine: &str, given: &[(&str, &str)]) -> Result<Particulars, Error> {
-    job::find(machine).unwrap().run(given)
+    catalogue::job(machine).unwrap().run(given)
 }
 
 fn refused(machine: &str, given: &[(&str, &str)]) -> String {
@@ -401,7 +401,9 @@ fn what_cannot_be_is_refused_with_what_to_change() {
 
 #[test]
 fn every_machine_tells_its_cautions_and_warns_of_the_unusual() {
-    for machine in job::all().filter(|job| EXAMPLES.iter().any(|(name, _)| *name == job.name)) {
+    for machine in
+        catalogue::jobs().filter(|job| EXAMPLES.iter().any(|(name, _)| *name == job.name))
+    {
         let example = EXAMPLES.iter().find(|(name, _)| *name == machine.name);
         let (_, needed) = example.unwrap_or_else(|| panic!("no example for {}", machine.name));
         let result = machine.run(needed).unwrap_or_else(|e| panic!("{}: {e}", machine.name));

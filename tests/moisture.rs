@@ -98,7 +98,7 @@ proptest! {
 
 #[test]
 fn the_curve_goes_through_its_points() {
-    let table = hankwise::handbook::find("wool_isotherm").unwrap();
+    let table = hankwise::catalogue::table("wool_isotherm").unwrap();
     for humidity in (10..=90).step_by(10) {
         let text = format!("{humidity} %");
         let found: Vec<_> = table.find(&format!("absorption {humidity}")).collect();

@@ -1,14 +1,14 @@
 //! Raw wool: analyses, and a test wash repeated many times.
 
 use hankwise::fibre::{test_wash, test_wash_items};
-use hankwise::handbook;
+use hankwise::handbook::Figure;
 use hankwise::prelude::*;
 
 #[test]
 fn analyses_sum_to_what_stands_under_them() {
-    let table = handbook::find("greasy_wool_composition").unwrap();
+    let table = catalogue::table("greasy_wool_composition").unwrap();
     for wool in ["Merino", "Corriedale", "Southdown"] {
-        let of = |f: &&&handbook::Figure| f.of[0] == wool;
+        let of = |f: &&&Figure| f.of[0] == wool;
         let parts = table.figures.iter().collect::<Vec<_>>();
         let parts: Vec<_> = parts.iter().filter(of).collect();
         let total = parts.iter().find(|f| f.of[1] == "total").unwrap().low;

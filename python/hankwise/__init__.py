@@ -16,7 +16,7 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 """
 
 from hankwise import plan
-from hankwise._catalogue import formulas
+from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (
     Balance,
     BallBand,
@@ -28,10 +28,11 @@ from hankwise._hankwise import (
     Draft,
     FinishingProcess,
     Formula,
+    Found,
     HandbookFigure,
     HandbookTable,
     HankwiseError,
-    Job,
+    Hit,
     Layers,
     LotCost,
     Needed,
@@ -63,6 +64,7 @@ from hankwise._hankwise import (
     convert,
     define_count,
     fibre,
+    find,
     load_counts,
     mill,
     q,
@@ -83,10 +85,11 @@ __all__ = [
     "Draft",
     "FinishingProcess",
     "Formula",
+    "Found",
     "HandbookFigure",
     "HandbookTable",
     "HankwiseError",
-    "Job",
+    "Hit",
     "Layers",
     "LotCost",
     "Needed",
@@ -114,11 +117,13 @@ __all__ = [
     "Wraps",
     "Yarn",
     "__version__",
+    "calculations",
     "cloth",
     "convert",
     "counts",
     "define_count",
     "fibre",
+    "find",
     "formulas",
     "handbook",
     "load_counts",

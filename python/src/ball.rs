@@ -3,7 +3,7 @@
 use hankwise::plan::{Align, Block, Report};
 use hankwise::prelude::{LinearDensity, Mass, Regain};
 use hankwise::quantity::{self, Kind, print};
-use hankwise::{formula, yarn};
+use hankwise::{catalogue, yarn};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 
@@ -248,7 +248,7 @@ pub(crate) fn ball_band(
     let py = count.py();
     let count = read(count, Kind::LinearDensity, "count")?;
     let band = BallBand::of((count, grams, regain, label, country))?;
-    let card = formula::find("ball_length").map_err(|e| raise(&e))?;
+    let card = catalogue::formula("ball_length").map_err(|e| raise(&e))?;
     warn(py, card.unusual(&[grams, count, regain, label]))?;
     Ok(band)
 }

@@ -1,8 +1,6 @@
 //! A job of the mill: what it asks, and the answers that hang together.
 
-use std::fmt::Write as _;
-
-use hankwise::caution;
+use hankwise::catalogue;
 use hankwise::job::{self, Missing};
 use hankwise::quantity::print;
 use pyo3::exceptions::{PyKeyError, PyTypeError};
@@ -22,45 +20,6 @@ impl Job {
     pub(crate) fn of(job: &'static job::Job) -> Job {
         Job { job }
     }
-    /// What it says, what it asks, an example.
-    fn help(&self) -> String {
-        let job = self.job;
-        let mut out = format!("{}\n\n", job.summary);
-        if !job.details.is_empty() {
-            let _ = write!(out, "{}\n\n", job.details);
-        }
-        out.push_str("Asks:\n");
-        for ask in job.asks {
-            let (low, high) = ask.usual;
-            let _ = writeln!(
-                out,
-                "    {}: {}, {}{} ({}; usually {} to {}, {})",
-                ask.name,
-                ask.symbol,
-                ask.words,
-                match ask.missing {
-                    Missing::Needed(_) => String::new(),
-                    Missing::Left => "; may be left out".to_owned(),
-                    Missing::Taken(base) => {
-                        format!("; {} where it is left out", print::of_kind(base, ask.kind))
-                    }
-                },
-                ask.kind.words(),
-                print::of_kind(low, ask.kind),
-                print::of_kind(high, ask.kind),
-                ask.source
-            );
-        }
-        let mut head = Some(caution::HEAD);
-        for caution in caution::of(job.cautions) {
-            if let Some(head) = head.take() {
-                let _ = writeln!(out, "\nCautions: {head}");
-            }
-            let _ = writeln!(out, "    ! {}", caution.line(&[]));
-        }
-        let _ = write!(out, "\n{}\n", job.example);
-        out
-    }
 }
 
 #[pymethods]
@@ -78,6 +37,21 @@ impl Job {
     fn __qualname__(&self) -> &'static str {
         self.job.name
     }
+    /// The room of the trade.
+    #[getter]
+    fn room(&self) -> &'static str {
+        self.job.room()
+    }
+    /// More about it.
+    #[getter]
+    fn details(&self) -> &'static str {
+        self.job.details
+    }
+    /// What can do harm where the answers are acted on.
+    #[getter]
+    fn cautions(&self) -> Vec<String> {
+        hankwise::caution::of(self.job.cautions).map(|caution| caution.line(&[])).collect()
+    }
     /// What it answers, in a sentence.
     #[getter]
     fn summary(&self) -> &'static str {
@@ -85,7 +59,7 @@ impl Job {
     }
     #[getter]
     fn __doc__(&self) -> String {
-        self.help()
+        format!("{}\n{}\n", self.job.description(), self.job.example)
     }
     #[getter]
     fn __signature__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
@@ -158,39 +132,10 @@ impl Job {
         format!("<job {}: {}>", self.job.name, names.join(", "))
     }
     fn __str__(&self) -> String {
-        self.help()
+        self.job.description()
     }
     fn _repr_html_(&self) -> String {
-        use print::escape;
-        let rows: Vec<String> = self
-            .job
-            .asks
-            .iter()
-            .map(|ask| {
-                let (low, high) = ask.usual;
-                let need = match ask.missing {
-                    Missing::Needed(_) => "has to be given".to_owned(),
-                    Missing::Left => "may be left out".to_owned(),
-                    Missing::Taken(base) => print::of_kind(base, ask.kind),
-                };
-                format!(
-                    "<tr><td>{}</td><td>{}</td><td>{}</td><td>{}</td><td>{} to {}</td></tr>",
-                    escape(ask.symbol),
-                    escape(ask.name),
-                    escape(ask.words),
-                    escape(&need),
-                    escape(&print::of_kind(low, ask.kind)),
-                    escape(&print::of_kind(high, ask.kind))
-                )
-            })
-            .collect();
-        format!(
-            "<div><p><b>{}</b>: {}</p><table><thead><tr><th>symbol</th><th>name</th><th>what it is</th>\
-             <th>otherwise</th><th>usual</th></tr></thead><tbody>{}</tbody></table></div>",
-            escape(self.job.name),
-            escape(self.job.summary),
-            rows.concat()
-        )
+        self.job.html()
     }
 }
 
@@ -198,6 +143,6 @@ impl Job {
 #[pyfunction]
 #[pyo3(signature = (name, /))]
 pub(crate) fn _job<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
-    let job = job::find(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
+    let job = catalogue::job(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
     py.import(format!("hankwise.{}", job.room()))?.getattr(job.name)
 }

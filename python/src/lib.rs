@@ -17,11 +17,11 @@ mod convert;
 mod counts;
 mod draft;
 mod errors;
+mod find;
 mod finish;
 mod formula;
 mod geometry;
 mod handbook;
-mod help;
 mod inputs;
 mod job;
 mod make;
@@ -104,17 +104,20 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(counts::_count_symbols, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
     m.add_function(wrap_pyfunction!(make::units, m)?)?;
-    m.add_function(wrap_pyfunction!(formula::find, m)?)?;
-    m.add_function(wrap_pyfunction!(formula::search, m)?)?;
+    m.add_function(wrap_pyfunction!(formula::_formula, m)?)?;
+    m.add_class::<find::Hit>()?;
+    m.add_class::<find::Found>()?;
+    m.add_function(wrap_pyfunction!(find::find, m)?)?;
+    m.add_function(wrap_pyfunction!(formula::_calc, m)?)?;
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
-    m.add_function(wrap_pyfunction!(handbook::find_table, m)?)?;
-    m.add_function(wrap_pyfunction!(handbook::search_tables, m)?)?;
+    m.add_function(wrap_pyfunction!(handbook::_table, m)?)?;
+    m.add_function(wrap_pyfunction!(handbook::_tables, m)?)?;
     m.add_function(wrap_pyfunction!(job::_job, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 
     // The rooms: hankwise.yarn.twist_factor and so on. Made once, added for good.
-    let formulas = PyDict::new(py);
+    let (formulas, calculations) = (PyDict::new(py), PyDict::new(py));
     let modules = py.import("sys")?.getattr("modules")?;
     for (room, about) in [
         ("fibre", "Water on the fibre, what is clean of it, how fine it is."),
@@ -132,7 +135,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         // Texts are made once: this loop is a good part of the time of the import.
         let home = PyString::new(py, &name);
         let own_module = intern!(py, "__module__");
-        for card in hankwise::formula::all().filter(|f| f.room() == room) {
+        for card in hankwise::catalogue::formulas().filter(|f| f.room() == room) {
             let one = Bound::new(py, formula::Formula::of(card))?;
             // On the object: a class whose module depends on the object breaks `help`.
             one.setattr(own_module, &home)?;
@@ -143,9 +146,10 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         for card in hankwise::catalogue::calculations().filter(|card| card.room() == room) {
             let one = Bound::new(py, calculation::Calculation::of(card))?;
             one.setattr(own_module, &home)?;
-            module.add(card.name, one)?;
+            module.add(card.name, &one)?;
+            calculations.set_item(card.name, one)?;
         }
-        for job in hankwise::job::all().filter(|job| job.room() == room) {
+        for job in hankwise::catalogue::jobs().filter(|job| job.room() == room) {
             let one = Bound::new(py, job::Job::of(job))?;
             one.setattr(own_module, &home)?;
             module.add(job.name, one)?;
@@ -158,6 +162,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         m.add(room, module)?;
     }
     m.add("formulas", formulas)?;
+    m.add("calculations", calculations)?;
     Ok(())
 }
 

@@ -1,7 +1,8 @@
 //! Allowances, invoices, the air.
 
+use hankwise::catalogue;
 use hankwise::fibre;
-use hankwise::handbook::{self, Figure};
+use hankwise::handbook::Figure;
 use hankwise::quantity::{Kind, unit};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyString};
@@ -31,7 +32,7 @@ use crate::quantity::Quantity;
 pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyResult<Quantity> {
     let located = |e: hankwise::Error| raise(&e.at("allowance"));
     let found: &Figure = fibre::allowance(fibre, list).map_err(located)?;
-    if found.grade == handbook::Grade::Memory {
+    if found.grade == hankwise::quantity::Grade::Memory {
         warn(
             py,
             vec![format!(
@@ -56,7 +57,7 @@ pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyRe
 #[pyo3(text_signature = "(fibre)")]
 pub(crate) fn allowances(fibre: &str) -> PyResult<HandbookTable> {
     let located = |e: hankwise::Error| raise(&e.at("allowances"));
-    let table = handbook::find("moisture_allowances").map_err(located)?;
+    let table = catalogue::table("moisture_allowances").map_err(located)?;
     Ok(HandbookTable::part(table, fibre::allowances(fibre).map_err(located)?))
 }
 

@@ -30,11 +30,13 @@ mod sheet;
 mod solved;
 mod source;
 
+pub use crate::refuse;
 pub use card::{
     Adjust, Answer, Choice, Group, Input, Item, Output, PartsInput, Presence, Rows, Text, Word,
     answers, flat,
 };
 pub use check::{Check, Context};
+pub use describe::described;
 pub use given::{Entry, Given, Value};
 pub use hankwise_macros::{Inputs, Results, Words, calculation};
 pub use owned::Owned;

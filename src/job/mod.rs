@@ -6,9 +6,9 @@
 //! stubs.
 //!
 //! ```
-//! use hankwise::job;
+//! use hankwise::catalogue;
 //!
-//! let mule = job::find("mule_run")?.run(&[
+//! let mule = catalogue::job("mule_run")?.run(&[
 //!     ("spindles", "120"), ("travel", "6 ft"), ("cycle", "22.5 s"), ("count", "150 tex"),
 //!     ("efficiency", "85 %"), ("mass", "30 kg"),
 //! ])?;
@@ -19,6 +19,7 @@
 //! ```
 
 mod ask;
+mod describe;
 mod given;
 mod work;
 
@@ -27,7 +28,7 @@ pub use ask::{Ask, Missing};
 pub use given::Given;
 pub(crate) use work::Work;
 
-use crate::error::{Error, Result, did_you_mean};
+use crate::error::Result;
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{of_kind, with_unit};
 use crate::quantity::{Kind, Unit};
@@ -85,23 +86,6 @@ impl Job {
             Ok(work.report())
         })
     }
-}
-
-/// Every job, in the order of names.
-pub fn all() -> impl Iterator<Item = &'static Job> {
-    let mut jobs: Vec<&'static Job> = crate::mill::JOBS.concat();
-    jobs.sort_by_key(|job| job.name);
-    jobs.into_iter()
-}
-
-/// The job with a name.
-pub fn find(name: &str) -> Result<&'static Job> {
-    all().find(|job| job.name == name).ok_or_else(|| {
-        let near = did_you_mean(name, all().map(|job| job.name))
-            .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
-        let all: Vec<&str> = all().map(|job| job.name).collect();
-        Error::notation(format!("there is no job '{name}'{near}; there are {}", all.join(", ")))
-    })
 }
 
 /// A table of what the desk has named, masses in the unit that was given for them, small ones of

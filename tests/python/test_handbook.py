@@ -65,11 +65,11 @@ def test_figures_are_found_by_words():
     found = hw.handbook["twist_multipliers"].find("woollen warp")
     assert [str(figure.low) for figure in found] == ["1.6 tpi/√YSW"]
     assert len(hw.handbook["twist_multipliers"].find("nonsense")) == 0
-    assert "No figure" in repr(hw.handbook["twist_multipliers"].find("nonsense"))
+    assert "No row" in repr(hw.handbook["twist_multipliers"].find("nonsense"))
     # Narrowed twice is narrowed by both.
     cotton = hw.handbook["fibre_densities"].find("cotton")
     assert cotton.find("dry") == hw.handbook["fibre_densities"].find("cotton dry")
-    assert set(hw.handbook.search("Nasmith")) == {"twist_multipliers", "reels"}
+    assert set(hw.find("Nasmith", kind="row").names) == {"twist_multipliers", "reels"}
 
 
 def test_it_shows_itself():
@@ -193,19 +193,21 @@ def test_what_a_ball_band_refuses():
 # --- the command line -------------------------------------------------------------------------
 
 
-def test_handbook_on_the_command_line(run):
-    assert run("handbook") == (0, f"{hw.handbook}\n", "")
-    assert run("handbook", "packing") == (0, f"{hw.handbook['packing']}\n", "")
+def test_tables_on_the_command_line(run):
+    assert run("find", "--kind", "table") == (0, f"{hw.handbook}\n", "")
+    assert run("find", "packing") == (0, f"{hw.handbook['packing']}\n", "")
     warp = hw.handbook["twist_multipliers"].find("woollen warp")
-    assert run("handbook", "twist_multipliers", "woollen", "warp") == (0, f"{warp!r}\n", "")
-    code, out, _ = run("handbook", "Nasmith")
+    assert run("find", "twist_multipliers", "woollen", "warp") == (0, f"{warp!r}\n", "")
+    code, out, _ = run("find", "Nasmith", "--kind", "row")
     assert code == 0
-    assert hw.handbook["reels"].title in out
-    assert hw.handbook["twist_multipliers"].title in out
-    code, out, err = run("handbook", "pakcing")
+    assert "reels: " in out
+    assert "twist_multipliers: " in out
+    code, out, err = run("find", "pakcing", "--kind", "table")
     assert (code, out) == (1, "")
-    assert "did you mean 'packing'?" in err
-    assert run("handbook", "no", "nonsense")[1] == "no figure has these words\n"
-    told = json.loads(run("handbook", "reels", "hank", "--json")[1])
-    assert told[0]["name"] == "reels"
-    assert told[0]["figures"] == hw.handbook["reels"].find("hank").records()
+    assert "did you mean 'packing'? Type: hankwise find packing --kind table" in err
+    code, out, err = run("find", "reels", "nonsense")
+    assert (code, out) == (1, "")
+    assert err.endswith("see all of them: hankwise find reels\n")
+    told = json.loads(run("find", "reels", "hank", "--json")[1])
+    assert told["name"] == "reels"
+    assert told["figures"] == hw.handbook["reels"].find("hank").records()
