@@ -30,7 +30,7 @@ mod sheet;
 mod solved;
 mod source;
 
-pub use crate::refuse;
+pub use hankwise::refuse;
 pub use card::{
     Adjust, Answer, Choice, Group, Input, Item, Output, PartsInput, Presence, Rows, Text, Word,
     answers, flat,
