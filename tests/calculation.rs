@@ -58,6 +58,16 @@ fn the_nearest_owned_wheel_is_chosen() {
 }
 
 #[test]
+fn a_wheel_that_is_set_needs_no_list_of_others() {
+    let solved =
+        mule(&[("draft", "1.4"), ("delivered_per_tooth", "0.038 m"), ("delivery_wheel", "36")])
+            .unwrap();
+    assert!((solved.find("draft").unwrap().value - 1.8288 / (36.0 * 0.038)).abs() < 1e-12);
+    let error = mule(&[("draft", "1.4"), ("delivery_wheel", "36")]).unwrap_err().to_string();
+    assert!(error.contains("delivery_wheel was given without delivered_per_tooth"), "{error}");
+}
+
+#[test]
 fn many_cases_are_the_single_ones() {
     let counts: Vec<f64> = (0..100).map(|k| 100.0 + f64::from(k)).collect();
     let mut text = MULE.to_vec();

@@ -24,7 +24,13 @@ YARN_MACHINES: dict[str, Case] = {
     "mule": (
         "mule",
         MULE,
-        {"travel": "1.9 m", "cycle": "24 s", "yarn_mass": "41 kg", "package_mass": "100 g", "break_rate": 70},
+        {
+            "travel": "1.9 m",
+            "cycle": "24 s",
+            "yarn_mass": "41 kg",
+            "package_mass": "100 g",
+            "break_rate": 70,
+        },
     ),
     "mule in inches": (
         "mule",
@@ -54,7 +60,12 @@ YARN_MACHINES: dict[str, Case] = {
             "yarn_mass": "30 kg",
             "package_mass": "150 g",
         },
-        {"spindle_speed": "4600 rpm", "twist": "320 turns/m", "yarn_mass": "46 kg", "full_diameter": "50 mm"},
+        {
+            "spindle_speed": "4600 rpm",
+            "twist": "320 turns/m",
+            "yarn_mass": "46 kg",
+            "full_diameter": "50 mm",
+        },
     ),
     "ring frame in hanks": (
         "ring_frame",
@@ -69,7 +80,12 @@ YARN_MACHINES: dict[str, Case] = {
             "loss": "3 %",
             "package_length": "3000 yd",
         },
-        {"twist": "11 tpi", "count": "18 worsted", "yarn_mass": "130 lb", "package_length": "2500 yd"},
+        {
+            "twist": "11 tpi",
+            "count": "18 worsted",
+            "yarn_mass": "130 lb",
+            "package_length": "2500 yd",
+        },
     ),
     "twister": (
         "twister",
@@ -128,7 +144,12 @@ YARN_MACHINES: dict[str, Case] = {
             "bobbin_mass": "110 g",
             "time_allowed": "1 h",
         },
-        {"yarn_mass": "41 kg", "package_mass": "1.1 kg", "bobbin_mass": "120 g", "time_allowed": "2 h"},
+        {
+            "yarn_mass": "41 kg",
+            "package_mass": "1.1 kg",
+            "bobbin_mass": "120 g",
+            "time_allowed": "2 h",
+        },
     ),
     "winder in yards": (
         "winder",
@@ -186,7 +207,13 @@ YARN_MACHINES: dict[str, Case] = {
             "beaming_speed": "20 m/min",
             "set_up_time": "2 h",
         },
-        {"ends": 870, "warp_length": "75 m", "warp_width": "0.95 m", "bobbin_mass": "1.1 kg", "set_up_time": "1.5 h"},
+        {
+            "ends": 870,
+            "warp_length": "75 m",
+            "warp_width": "0.95 m",
+            "bobbin_mass": "1.1 kg",
+            "set_up_time": "1.5 h",
+        },
     ),
     "warping in yards": (
         "warping",
