@@ -233,10 +233,10 @@ def test_a_mule_says_what_can_do_harm():
 def test_a_reel_in_columns_and_from_a_pickle():
     reel = {"reel_circumference": "1.5 m", "positions": 20, "change_time": "8 min"}
     reel |= {"count": "310 tex", "wanted_hank_mass": "105 g", "yarn_mass": "30 kg"}
-    speeds = [90.0, 120.0, 150.0]
+    speeds = ["90 rpm", "120 rpm", "150 rpm"]
     many = hw.mill.reel(**reel, reel_speed=speeds)
     for place, speed in enumerate(speeds):
-        one = hw.mill.reel(**reel, reel_speed=f"{speed!r} rpm")
+        one = hw.mill.reel(**reel, reel_speed=speed)
         assert many["time"].number("h")[place] == one["time"].number("h")
     again = pickle.loads(pickle.dumps(many))
     assert (again["time"].number("h") == many["time"].number("h")).all()
