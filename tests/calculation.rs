@@ -30,6 +30,13 @@ fn results_have_their_working_and_their_place() {
 }
 
 #[test]
+fn what_was_given_is_its_own_working() {
+    let solved = mule(&[("delivered_length", "1.3 m")]).unwrap();
+    let text = solved.working("delivered_length").unwrap().text();
+    assert_eq!(text.matches("delivered_length").count(), 1, "{text}");
+}
+
+#[test]
 fn what_goes_together_is_asked_together() {
     let error = mule(&[("loss", "2 %")]).unwrap_err().to_string();
     assert!(error.contains("loss was given without yarn_mass"), "{error}");

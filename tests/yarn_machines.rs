@@ -302,7 +302,7 @@ fn a_reel_and_a_winder_say_what_to_write_instead() {
         ("count", "310 tex"),
     ];
     for (more, said) in [
-        (&[][..], "the size of a hank is missing"),
+        (&[][..], "write wanted_hank_mass=… or wanted_hank_length=… or reel_turns=…"),
         (&[("wanted_hank_mass", "100 g"), ("reel_turns", "240")], "omit all but one"),
         (&[("shrinkage", "5 %")], "wanted_hank_length"),
         (&[("reel_turns", "240"), ("shrinkage", "5 %")], "omit all but one"),
@@ -354,6 +354,8 @@ fn the_wheel_of_a_twister_gives_the_twist() {
     assert!(near(of(&same, "output"), of(&found, "output")));
     let error = refused(&mill::TWISTER, &[&twister[..], &wheels, &known].concat());
     assert!(error.contains("each settles the twist"), "{error}");
+    let error = refused(&mill::TWISTER, &twister);
+    assert!(error.contains("write twist=… or wanted_twist=…"), "{error}");
     let error = refused(&mill::TWISTER, &[&twister[..], &wheels[..2]].concat());
     assert!(error.contains("twist_wheels"), "{error}");
     let set = mill::TWISTER

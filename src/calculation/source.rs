@@ -142,7 +142,12 @@ pub trait Source {
         if let Some(place) = self.way(choice)? {
             return Ok(place);
         }
-        let names: Vec<&str> = flat(choice.ways).iter().map(Item::name).collect();
+        // Of a way with several names the first that it needs.
+        let first = |way: &Item| {
+            let all = flat(std::slice::from_ref(way));
+            all.iter().find(|item| item.is_needed()).or(all.first()).map(Item::name)
+        };
+        let names: Vec<&str> = choice.ways.iter().filter_map(first).collect();
         Err(Error::notation(format!("{} is missing; write {}", choice.what, self.ways(&names))))
     }
 }

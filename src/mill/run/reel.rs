@@ -117,7 +117,7 @@ pub struct ReelResults<N> {
     pub hank_mass: Mass<N>,
     /// from doff to doff
     pub doff_time: Duration<N>,
-    /// hanks in an hour, all reels
+    /// hanks in a time, all reels
     #[block = "Output"]
     pub hank_rate: Frequency<N>,
     /// output, all reels

@@ -72,7 +72,7 @@ pub struct RingFrameResults<N> {
     /// output
     #[block = "Output"]
     pub output: MassRate<N>,
-    /// hanks of a spindle in an hour, stops included
+    /// hanks of a spindle in a time, stops included
     pub hank_rate: Option<Frequency<N>>,
     /// yarn on a full package
     pub package_mass: Option<Mass<N>>,

@@ -68,7 +68,7 @@ pub struct WinderResults<N> {
     /// output, all drums
     #[block = "Output"]
     pub output: MassRate<N>,
-    /// hanks of a drum in an hour, stops included
+    /// hanks of a drum in a time, stops included
     pub hank_rate: Option<Frequency<N>>,
     /// yarn on a full cone
     pub package_mass: Option<Mass<N>>,
@@ -105,7 +105,7 @@ pub struct DrumsNeeded<N> {
 /// The winder at work: output, time of a cone, full cones of a lot and what is left over, drums, hours.
 ///
 /// Give `package_mass` of a cone without the tube, or `package_length`; `bobbin_mass` for what is wound
-/// off; `time_allowed` for the drums that the lot needs; `hank_length` for the hanks in an hour.
+/// off; `time_allowed` for the drums that the lot needs; `hank_length` for how many hanks a drum winds.
 #[calculation(
     title = "The winder at work",
     example = ">>> import hankwise as hw
