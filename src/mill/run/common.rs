@@ -17,7 +17,7 @@ pub(super) fn fed<'t>(job: &Work<'_, 't>, mass: Mass<W<'t>>) -> Result<Mass<W<'t
     if waste.value() >= 1.0 {
         return Err(Error::range("waste: all of it is wasted, so nothing is made; write less"));
     }
-    let fed = mill::before_loss(mass, waste, Work::plain(0.0));
+    let fed = mill::mass_before_loss(mass, waste, Work::plain(0.0));
     let fed = job.name("fed", "to feed, waste in it", fed);
     job.name("wasted", "wasted of it", Mass::from(fed.v() - mass.v()));
     Ok(fed)
