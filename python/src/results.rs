@@ -77,12 +77,9 @@ impl Results {
             Some(container) => {
                 let mut interrupted = None;
                 let cases = py.detach(|| {
-                    card.cases(&given, &mut |_| match Python::attach(Python::check_signals) {
-                        Ok(()) => true,
-                        Err(e) => {
-                            interrupted = Some(e);
-                            false
-                        }
+                    card.cases(&given, &mut |_| {
+                        interrupted = Python::attach(|py| py.check_signals().err());
+                        interrupted.is_none()
                     })
                 });
                 if let Some(e) = interrupted {

@@ -11,7 +11,7 @@
 //!
 //! let mule = mill::MULE.solve_texts(&[
 //!     ("spindles", "120"), ("travel", "6 ft"), ("cycle", "22.5 s"), ("count", "150 tex"),
-//!     ("efficiency", "85 %"), ("mass", "30 kg"),
+//!     ("efficiency", "85 %"), ("yarn_mass", "30 kg"),
 //! ])?;
 //! let output = mule.find("output")?.value;
 //! assert!((output - 4.477).abs() < 0.0005);
@@ -30,14 +30,14 @@ mod sheet;
 mod solved;
 mod source;
 
-pub use hankwise::refuse;
 pub use card::{
     Adjust, Answer, Choice, Group, Input, Item, Output, PartsInput, Presence, Rows, Text, Word,
     answers, flat,
 };
-pub use check::{Check, Context};
+pub use check::{Check, Checked, Context};
 pub use describe::described;
 pub use given::{Entry, Given, Value};
+pub use hankwise::refuse;
 pub use hankwise_macros::{Inputs, Results, Words, calculation};
 pub use owned::Owned;
 pub use say::Say;
