@@ -19,7 +19,6 @@ from hankwise import plan
 from hankwise._catalogue import formulas
 from hankwise._hankwise import (
     Balance,
-    BallBand,
     Calculation,
     Capability,
     ChangeWheel,
@@ -48,7 +47,6 @@ from hankwise._hankwise import (
     Results,
     Rounded,
     Settings,
-    SkeinCount,
     Summary,
     Table,
     UnitError,
@@ -56,7 +54,6 @@ from hankwise._hankwise import (
     Week,
     WoolGrade,
     Working,
-    Wraps,
     Yarn,
     __version__,
     cloth,
@@ -74,7 +71,6 @@ from hankwise._hankwise import (
 
 __all__ = [
     "Balance",
-    "BallBand",
     "Calculation",
     "Capability",
     "ChangeWheel",
@@ -103,7 +99,6 @@ __all__ = [
     "Results",
     "Rounded",
     "Settings",
-    "SkeinCount",
     "Summary",
     "Table",
     "UnitError",
@@ -111,7 +106,6 @@ __all__ = [
     "Week",
     "WoolGrade",
     "Working",
-    "Wraps",
     "Yarn",
     "__version__",
     "cloth",
