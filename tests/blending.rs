@@ -1,5 +1,6 @@
 //! The blend against simulations of it: layers cut, passes doubled, tufts drawn.
 
+use hankwise::calculation::Value;
 use hankwise::mill;
 use hankwise::prelude::*;
 
@@ -110,4 +111,34 @@ fn the_layers_wanted_are_the_fewest_that_do() {
         assert!(stack(0.35, layers, 0.22) <= wanted);
         assert!(layers == 1 || stack(0.35, layers - 1, 0.22) > wanted);
     }
+}
+
+/// Heaps with more passes have more stages; the others are not held against it.
+#[test]
+fn heaps_of_unlike_passes_are_one_column() {
+    let texts = [
+        ("share", "30 %"),
+        ("layers", "6"),
+        ("layer_cv", "25 %"),
+        ("tuft_mass", "20 mg"),
+        ("sample_mass", "10 g"),
+        ("doublings", "4"),
+    ];
+    let passes = [0.0, 3.0, 1.0];
+    let plain = hankwise::quantity::unit("", Some(Kind::Count)).unwrap();
+    let mut given = mill::EVENNESS_OF_BLEND.blank().with_texts(&texts).unwrap();
+    given.set("passes", Value::Column(passes.to_vec(), plain)).unwrap();
+    let cases = mill::EVENNESS_OF_BLEND.cases(&given, &mut |_| true).unwrap();
+    assert!(cases.warnings.is_empty(), "{:?}", cases.warnings);
+    let column =
+        |name: &str| &cases.columns.iter().find(|column| column.name == name).unwrap().values;
+    for (case, passes) in passes.iter().enumerate() {
+        let passes = passes.to_string();
+        let one = [&texts[..], &[("passes", &passes)]].concat();
+        let one = mill::EVENNESS_OF_BLEND.solve_texts(&one).unwrap();
+        let found = one.find("share_sd").unwrap().value;
+        assert_eq!(found.to_bits(), column("share_sd")[case].to_bits());
+    }
+    let third = column("pass 3.share_sd");
+    assert!(third[0].is_nan() && third[1] > 0.0 && third[2].is_nan());
 }

@@ -90,6 +90,7 @@ def test_wraps_are_a_band_with_its_grounds():
     assert wraps["touching"] == hw.yarn.wraps_estimate(0.9, "6135 yd/lb")
 
 
+@pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 @given(TEX)
 def test_the_band_is_as_wide_whatever_the_count(tex):
     wraps = hw.yarn.wraps(count=hw.q(tex, "tex"))

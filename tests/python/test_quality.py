@@ -142,7 +142,7 @@ def test_chance_is_rarely_taken_for_an_outlier():
 @settings(deadline=None)
 def test_as_many_readings_as_are_needed_and_no_more(cv, error, confidence):
     needed = Q.readings_needed(cv=cv, relative_error=error, confidence=confidence)
-    n = round(needed["readings"].number())
+    n = round(needed["readings"].number(""))
 
     def half(n):
         return stats.t.isf((1 - confidence) / 2, n - 1) * cv / math.sqrt(n)
@@ -203,7 +203,7 @@ def test_the_interval_of_a_count_is_students():
     low, high = stats.t.interval(0.9, 3, tex.mean(), tex.std(ddof=1) / 2)
     assert near(found["finer_limit"].number("tex"), low)
     assert near(found["coarser_limit"].number("tex"), high)
-    assert near(found["cv"].number(), tex.std(ddof=1) / tex.mean())
+    assert near(found["cv"].number(""), tex.std(ddof=1) / tex.mean())
     assert "counts[4]" in str(found.working("coarser_limit"))
 
 
