@@ -117,7 +117,7 @@ fn the_layers_wanted_are_the_fewest_that_do() {
 #[test]
 fn heaps_of_unlike_passes_are_one_column() {
     let texts = [
-        ("share", "30 %"),
+        ("component_share", "30 %"),
         ("layers", "6"),
         ("layer_cv", "25 %"),
         ("tuft_mass", "20 mg"),
@@ -141,4 +141,20 @@ fn heaps_of_unlike_passes_are_one_column() {
     }
     let third = column("pass 3.share_sd");
     assert!(third[0].is_nan() && third[1] > 0.0 && third[2].is_nan());
+}
+
+/// 57.5 kg at 15 % of water are 50 kg of fibre, where nothing is said of fat and vegetable matter; 60 kg
+/// at 15 % of water and 5 % of fat are 50 kg too.
+#[test]
+fn what_is_not_said_to_be_on_a_component_is_not_on_it() {
+    let mut given = mill::BLEND.blank();
+    let component = |said: &[(&str, &str)]| given.row("components").unwrap().with_texts(said);
+    let parts = [
+        component(&[("name", "white"), ("mass", "57.5 kg"), ("regain", "15 %")]),
+        component(&[("name", "grey"), ("mass", "60 kg"), ("regain", "15 %"), ("fat", "5 %")]),
+    ];
+    let parts = parts.into_iter().map(Result::unwrap).collect();
+    given.set("components", Value::Rows(parts)).unwrap();
+    let found = mill::BLEND.solve(given).unwrap();
+    assert!((found.find("white.share").unwrap().value - 0.5).abs() < 1e-12);
 }

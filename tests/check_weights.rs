@@ -1,5 +1,8 @@
 //! Check-weight cards: what they say against sums done another way, and what they refuse.
 
+mod cases;
+
+use cases::cases;
 use hankwise::prelude::*;
 use hankwise::quantity::unit;
 use hankwise::yarn::{CheckCard, CheckWeights};
@@ -118,7 +121,7 @@ fn middle_and_halves(card: &CheckCard) -> [f64; 3] {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(200) })]
+    #![proptest_config(cases(200))]
 
     /// The fibre in the weighed length is the same in either state.
     #[test]

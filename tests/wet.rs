@@ -101,10 +101,10 @@ proptest! {
         prop_assert!(close(dye, goods * depth));
         prop_assert!(close(liquor, value(&bath, "stock_volume") + value(&bath, "water") + 1.0));
         prop_assert!(close(value(&bath, "salt_mass"), 0.005 * liquor));
-        let before = mill::concentration_found(Mass::base(dye), Volume::base(liquor));
+        let before = mill::concentration_from_mass(Mass::base(dye), Volume::base(liquor));
         let after = Concentration::base(value(&bath, "left_concentration"));
         let liquor = Volume::base(liquor);
-        let found = mill::exhaustion_found(before, liquor, after, liquor).value();
+        let found = mill::exhaustion_from_baths(before, liquor, after, liquor).value();
         prop_assert!((found - exhaustion).abs() < 1e-9);
     }
 }

@@ -39,6 +39,9 @@ pub struct Cases {
     pub warnings: Vec<String>,
 }
 
+/// Told how many cases are done; `false` ends the run.
+pub type GoOn<'a> = &'a mut dyn FnMut(usize) -> bool;
+
 /// Fewer cases than these are not worth a word of how far the run is.
 const CASES_AT_ONCE: usize = 4096;
 
@@ -95,7 +98,10 @@ fn possible(found: &Found) -> Result<()> {
     found.answer.kind.check(found.value).map_err(|e| e.at(&found.name))
 }
 
-pub(super) fn record<C: Chain>(given: &Given) -> Result<(Recording, Vec<Arg>)> {
+/// The recording of a run, and the steps of its results.
+pub(super) type Record = (Recording, Vec<Arg>);
+
+pub(super) fn record<C: Chain>(given: &Given) -> Result<Record> {
     let mut reader = Reader::new(given);
     let inputs = C::take(&mut reader)?;
     let entries = reader.entries;
@@ -120,7 +126,7 @@ pub(super) fn record<C: Chain>(given: &Given) -> Result<(Recording, Vec<Arg>)> {
 pub(super) fn cases<C: Chain>(
     calculation: &'static Calculation,
     given: &Given,
-    go_on: &mut dyn FnMut(usize) -> bool,
+    go_on: GoOn<'_>,
 ) -> Result<Cases> {
     let mut reader = Reader::new(given);
     let inputs = C::take(&mut reader)?;
@@ -188,7 +194,7 @@ pub(super) fn cases<C: Chain>(
             "{number} of {cases} cases have no results (NaN), the first in row {first}: {error}"
         ));
     }
-    Ok(Cases { calculation, columns: sheet.columns, warnings })
+    Ok(Cases { calculation, columns: sheet.found, warnings })
 }
 
 pub(super) fn report<C: Chain>(given: &Given) -> Option<Report> {

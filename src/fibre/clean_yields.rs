@@ -2,8 +2,8 @@
 
 use super::raw::{ALLOWANCE, CUSTOMS_PURE, IWTO_PURE, JAPANESE, TOP_AND_NOIL, combing_allowance};
 use super::{
-    clean_content_customs, clean_yield_customs, scoured_yield_iwto, scoured_yield_japanese,
-    shrinkage_of_yield, top_and_noil_dry,
+    clean_content_customs, clean_yield_customs, mass_loss_from_yield, scoured_yield_iwto,
+    scoured_yield_japanese, top_and_noil_dry,
 };
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
@@ -207,7 +207,7 @@ pub fn clean_yields<N: Number>(given: &CleanYieldsInputs<N>) -> CleanYieldsResul
     let wool_base = given.known.wool_base(vegetable.v());
     let by = |basis: Basis| {
         let clean = basis.of(wool_base, vegetable);
-        (clean, shrinkage_of_yield(clean))
+        (clean, mass_loss_from_yield(clean))
     };
     let (iwto_16, iwto_16_shrinkage) = by(IWTO_16);
     let (iwto_17, iwto_17_shrinkage) = by(IWTO_17);

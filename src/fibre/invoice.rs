@@ -2,7 +2,7 @@
 
 use super::{
     commercial_mass, moisture_content, oven_dry_from_content, oven_dry_mass, oven_dry_mass_of_lot,
-    regain_found, regain_from_content,
+    regain_from_content, regain_from_masses,
 };
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
@@ -20,8 +20,8 @@ pub struct DriedSample<N> {
     #[q("m_s", 0.001..=10.0, like = "250 g")]
     pub sample_mass: Mass<N>,
     /// sample, oven-dry; where fat is allowed for, cleaned before it was dried
-    #[q("d", 0.001..=10.0, like = "212.3 g")]
-    pub dry_sample: Mass<N>,
+    #[q("m_sd", 0.001..=10.0, like = "212.3 g")]
+    pub dry_sample_mass: Mass<N>,
 }
 
 /// How the water in a lot is known.
@@ -42,7 +42,7 @@ pub enum WaterInLot<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct InvoiceInputs<N> {
     /// mass of the lot on the scale
-    #[q("W", 0.01..=50_000.0, like = "500 kg")]
+    #[q("m_L", 0.01..=50_000.0, like = "500 kg")]
     pub lot_mass: Mass<N>,
     /// The sample, the regain or the moisture content.
     #[one_of("the water in the lot")]
@@ -86,7 +86,7 @@ pub struct InvoiceResults<N> {
 
 /// Regain found, oven-dry mass and the invoice mass of a lot at each of several allowances.
 ///
-/// What the lot holds of water is told by a `sample_mass` as taken and the `dry_sample` from the oven, or
+/// What the lot holds of water is told by a `sample_mass` as taken and the `dry_sample_mass` from the oven, or
 /// by its `regain` on the dry mass, or by its `moisture_content` on the mass as weighed. The allowance of
 /// a fibre is in `hankwise.fibre.allowance`. `fat_allowance` is for fat, oil and dressing, where the
 /// sample was cleaned before it was dried.
@@ -94,7 +94,7 @@ pub struct InvoiceResults<N> {
     title = "Invoice mass at the agreed regain",
     example = ">>> import hankwise as hw
 >>> carded = hw.fibre.allowance(\"wool carded\")
->>> lot = hw.fibre.invoice(lot_mass=\"500 kg\", sample_mass=\"250 g\", dry_sample=\"212.3 g\",
+>>> lot = hw.fibre.invoice(lot_mass=\"500 kg\", sample_mass=\"250 g\", dry_sample_mass=\"212.3 g\",
 ...                        allowances=[\"16 %\", carded, \"18.25 %\"])
 >>> lot[\"regain\"], lot[\"invoices[2].invoice_mass\"]
 (<regain: 17.76 %>, <mass: 496.8 kg>)",
@@ -112,10 +112,10 @@ pub fn invoice<N: Number>(given: &InvoiceInputs<N>) -> InvoiceResults<N> {
             Some(*content),
             oven_dry_from_content(lot, *content),
         ),
-        WaterInLot::Sample(DriedSample { sample_mass, dry_sample }) => {
+        WaterInLot::Sample(DriedSample { sample_mass, dry_sample_mass }) => {
             let regain = (given.fat_allowance.value() == 0.0)
-                .then(|| regain_found(*sample_mass, *dry_sample));
-            let dry = oven_dry_mass_of_lot(lot, *sample_mass, *dry_sample);
+                .then(|| regain_from_masses(*sample_mass, *dry_sample_mass));
+            let dry = oven_dry_mass_of_lot(lot, *sample_mass, *dry_sample_mass);
             (regain, regain.map(moisture_content), dry)
         }
     };
@@ -140,10 +140,12 @@ fn check(
 ) -> Result<()> {
     let fat = given.fat_allowance;
     match &given.water {
-        WaterInLot::Sample(sample) if sample.dry_sample.value() > sample.sample_mass.value() => {
+        WaterInLot::Sample(sample)
+            if sample.dry_sample_mass.value() > sample.sample_mass.value() =>
+        {
             refuse!(
                 check,
-                sample.dry_sample,
+                sample.dry_sample_mass,
                 "it is more than sample_mass, and the oven takes water away; are they exchanged?"
             );
         }
@@ -153,7 +155,7 @@ fn check(
                 check,
                 given.fat_allowance,
                 "fat is allowed for where the sample was cleaned before it was dried; write sample_mass \
-                 and dry_sample in place of regain or moisture_content, or omit fat_allowance"
+                 and dry_sample_mass in place of regain or moisture_content, or omit fat_allowance"
             );
         }
         _ => {}

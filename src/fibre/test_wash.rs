@@ -23,10 +23,10 @@ const BALANCE: &str = "By the balance alone";
 #[derive(Clone, Debug, Inputs)]
 pub struct TestWashInputs<N> {
     /// greasy mass of each sample
-    #[q("g", 0.02..=3.0, like = "200 g")]
+    #[q("G", 0.02..=3.0, like = "200 g")]
     pub greasy_masses: Vec<Mass<N>>,
     /// washed mass of each sample, in the same order
-    #[q("c", 0.01..=3.0, like = "120 g")]
+    #[q("m", 0.01..=3.0, like = "120 g")]
     pub washed_masses: Vec<Mass<N>>,
     /// water on the washed wool, on clean dry fibre
     #[q("R", 0.0..=0.25, like = "16 %", zero)]

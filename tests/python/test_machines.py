@@ -11,6 +11,7 @@ import re
 
 import hankwise as hw
 import pytest
+from conftest import cases
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -54,7 +55,7 @@ def test_what_help_shows_is_what_is_read(name):
         machine()
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=cases(40))
 @given(
     spindles=st.integers(20, 500),
     travel=between(60, 88),
@@ -95,7 +96,7 @@ def test_a_mule_in_inches(
     assert full * cop + mule["rest"].number("oz") == pytest.approx(16 * mass)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=cases(40))
 @given(
     spindles=st.integers(4, 400),
     speed=between(1000, 15000),
@@ -132,7 +133,7 @@ def test_a_ring_frame(
     near(frame["people"], "", whole_up(spindles / each))
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=cases(40))
 @given(
     spindles=st.integers(4, 200),
     speed=between(1000, 9000),
@@ -164,7 +165,7 @@ def test_a_twister_of_worsted(
     near(twister["doffs"], "", whole_up(mass / package / spindles))
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=cases(40))
 @given(
     drums=st.integers(1, 60),
     speed=between(100, 1000),
@@ -186,7 +187,7 @@ def test_a_winder_of_cotton(drums, speed, count, efficiency, mass, within):
     assert needed == whole_up(mass * count / (hanks * within))
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=cases(25))
 @given(
     speed=between(40, 300),
     picks=between(8, 90),
@@ -198,20 +199,29 @@ def test_a_winder_of_cotton(drums, speed, count, efficiency, mass, within):
     load=between(0.5, 0.9),
 )
 def test_a_loom_that_stops_pick_by_pick(speed, picks, stops, stop, looms, length, attention, load):
-    loom = hw.mill.loom_run(
-        speed=f"{speed!r} picks/min", picks=f"{picks!r} picks/in", stops=f"{stops!r} /h",
-        stop_time=f"{stop!r} min", length=f"{length!r} yd", looms=looms,
-        attention=f"{attention!r} min", load=load,
-    )  # fmt: skip
     all_picks = length * 36 * picks
     running = all_picks / speed  # minutes
     stopped = running / 60 * stops * stop
+    # Minutes that a weaver gives to a loom, over the minutes that it takes to weave.
+    share = running / 60 * stops * attention / (running + stopped)
+    each = math.floor(load / share + 1e-6)
+
+    def at_work():
+        return hw.mill.loom_run(
+            speed=f"{speed!r} picks/min", picks=f"{picks!r} picks/in", stops=f"{stops!r} /h",
+            stop_time=f"{stop!r} min", length=f"{length!r} yd", looms=looms,
+            attention=f"{attention!r} min", load=load,
+        )  # fmt: skip
+
+    if each == 0:
+        with pytest.raises(hw.RangeError, match="the stops of a single loom take more"):
+            at_work()
+        return
+    loom = at_work()
     near(loom["loom_hours"], "h", (running + stopped) / 60)
     near(loom["time"], "h", (running + stopped) / 60 / looms)
     near(loom["efficiency_found"], "%", 100 * running / (running + stopped))
-    # Minutes that a weaver gives to a loom, over the minutes that it takes to weave.
-    share = running / 60 * stops * attention / (running + stopped)
-    near(loom["looms_per_person"], "", math.floor(load / share + 1e-6))
+    near(loom["looms_per_person"], "", each)
 
 
 def test_a_reel_doff_by_doff():
@@ -287,4 +297,4 @@ def test_a_workbook_is_written(tmp_path):
     loom = hw.mill.loom_run(speed="90 picks/min", picks="4.6 picks/cm", efficiency="75 %")
     loom.to_sheet(path)
     assert path.stat().st_size > 0
-    assert "loom_output" in str(loom.working("cloth"))
+    assert "loom_delivery_speed" in str(loom.working("cloth"))

@@ -109,7 +109,7 @@ def test_what_is_weighed_gives_the_shares_that_were_wanted() -> None:
 def test_less_than_chance_leaves_is_not_promised() -> None:
     with pytest.warns(hw.RangeWarning, match="less than chance leaves"):
         hw.mill.evenness_of_blend(
-            share="30 %",
+            component_share="30 %",
             layers=6,
             layer_cv="25 %",
             tuft_mass="20 mg",

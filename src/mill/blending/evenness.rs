@@ -21,7 +21,7 @@ pub struct Relaying<N> {
     #[q("j", 0.0..=6.0, like = "2", zero)]
     pub passes: Count<N>,
     /// places of the heap that come together in a pass; 1 where it is not laid anew
-    #[q("d", 1.0..=50.0, like = "4")]
+    #[q("n_d", 1.0..=50.0, like = "4")]
     pub doublings: Count<N>,
 }
 
@@ -30,18 +30,18 @@ pub struct Relaying<N> {
 pub struct EvennessInputs<N> {
     /// share of the component in the blend
     #[q("p", 0.02..=0.98, like = "30 %")]
-    pub share: Fraction<N>,
+    pub component_share: Fraction<N>,
     /// layers of each component in the stack
     #[q("n", 1.0..=100.0, like = "8")]
     pub layers: Count<N>,
     /// coefficient of variation of a layer's thickness from place to place
-    #[q("c", 0.02..=0.5, like = "20 %", zero)]
+    #[q("CV_l", 0.02..=0.5, like = "20 %", zero)]
     pub layer_cv: Fraction<N>,
     /// mean mass of a tuft, or of a fibre once carded
-    #[q("t", 1e-9..=0.05, like = "20 mg")]
+    #[q("m_t", 1e-9..=0.05, like = "20 mg")]
     pub tuft_mass: Mass<N>,
     /// mass of the sample that is looked at
-    #[q("M", 0.000_01..=10.0, like = "10 g")]
+    #[q("m_s", 0.000_01..=10.0, like = "10 g")]
     pub sample_mass: Mass<N>,
     /// Passes through the teaser.
     #[group]
@@ -102,7 +102,7 @@ pub struct EvennessResults<N> {
 #[calculation(
     title = "How even a blend is",
     example = ">>> import hankwise as hw
->>> heap = hw.mill.evenness_of_blend(share=\"30 %\", layers=6, layer_cv=\"25 %\", passes=2, doublings=4,
+>>> heap = hw.mill.evenness_of_blend(component_share=\"30 %\", layers=6, layer_cv=\"25 %\", passes=2, doublings=4,
 ...                                  tuft_mass=\"20 mg\", sample_mass=\"10 g\", wanted_share_sd=\"3 %\")
 >>> heap[\"random_share_sd\"], heap[\"share_sd\"]
 (<fraction: 2.049 %>, <fraction: 2.185 %>)",
@@ -110,7 +110,7 @@ pub struct EvennessResults<N> {
     check = check
 )]
 pub fn evenness_of_blend<N: Number>(given: &EvennessInputs<N>) -> EvennessResults<N> {
-    let EvennessInputs { share, layers, layer_cv, .. } = *given;
+    let EvennessInputs { component_share: share, layers, layer_cv, .. } = *given;
     let tufts = tufts_in_sample(given.sample_mass, given.tuft_mass);
     let stage = |name: String, heap: Ratio<N>| {
         let sampled = sampled_share_deviation(heap, share, tufts);
@@ -160,10 +160,10 @@ fn check(
     found: &EvennessResults<f64>,
     check: &mut Check<'_>,
 ) -> Result<()> {
-    if given.share.value() >= 1.0 {
+    if given.component_share.value() >= 1.0 {
         refuse!(
             check,
-            given.share,
+            given.component_share,
             "a component that is the whole is no blend; write a share below 100 %, such as '20 %'"
         );
     }

@@ -121,7 +121,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
         let within: Fraction<_> = job.get("within");
         let settle = mill::settling_time(held_up, delivery, within);
         job.name("settle", "wait after the start or a change of feed before weighing", settle);
-        let light = mill::off_count_at_start(held_up, within);
+        let light = mill::off_count_mass(held_up, within);
         job.name("light_at_start", "under its count while the card fills: put it back", light);
         let words = "in the card when the feed stops: light slubbing and strips";
         job.name("left_at_stop", words, mill::left_at_stop(held_up, within));
@@ -170,10 +170,10 @@ fn pass<'t>(job: &Work<'_, 't>) -> Result<Pass<'t>> {
 /// Names the mass of every part of the lot.
 fn where_it_goes<'t>(job: &Work<'_, 't>, pass: &Pass<'t>) -> Result<()> {
     let (lot, held_up): (Mass<_>, Mass<_>) = (job.get("lot"), job.get("held_up"));
-    let out = mill::after_loss(lot, pass.lot, held_up);
+    let out = mill::mass_after_loss(lot, pass.lot, held_up);
     if out.value() <= 0.0 {
         let (lost, kept) = (Fraction::base(pass.lot.value()), Mass::base(held_up.value()));
-        let least = mill::before_loss(Mass::base(0.0), lost, kept);
+        let least = mill::mass_before_loss(Mass::base(0.0), lost, kept);
         return Err(Error::range(format!(
             "lot: {} is no more than the card keeps and loses, {}; make up a larger lot, or run it with \
              another",
@@ -204,12 +204,12 @@ fn rates<'t>(job: &Work<'_, 't>, pass: &Pass<'t>) -> MassRate<Worked<'t>> {
     job.block("To set and to weigh");
     let dry = LinearDensity::from(slubbing.v() / made.v());
     let dry = job.name("slubbing_dry", "slubbing, on clean dry fibre", dry);
-    let delivery = mill::card_rate(ends, speed, dry);
+    let delivery = mill::card_output(ends, speed, dry);
     let delivery = job.name("delivery", "clean dry fibre delivered in good slubbing", delivery);
     let feed = mill::feed_rate(delivery, pass.loss, fed);
     let feed = job.name("feed", "feed, as weighed, what is put back included", feed);
     let one = Count::base(Number::constant(1.0));
-    let end_rate = mill::card_rate(one, speed, slubbing);
+    let end_rate = mill::card_output(one, speed, slubbing);
     job.name("end_rate", "each good end, as it leaves the card", end_rate);
     if let Some(drops) = job.may::<Frequency<_>>("drops") {
         job.name("weigh", "hopper weigh", mill::hopper_weigh(feed, drops));

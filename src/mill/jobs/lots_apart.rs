@@ -95,22 +95,30 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
         )));
     }
     let lost = job.name("lot_loss", "what this lot loses", lost);
-    job.name("slubbing_fibre", "clean dry fibre in slubbing", mill::after_loss(lot, loss, held_up));
+    job.name(
+        "slubbing_fibre",
+        "clean dry fibre in slubbing",
+        mill::mass_after_loss(lot, loss, held_up),
+    );
     let smallest = mill::smallest_lot(held_up, loss, allowed);
     let smallest = job.name("smallest_lot", "smallest lot within the loss allowed", smallest);
 
     job.note("what the card keeps is lost to the lot, whatever its size");
     job.block("Is it my own wool? The card not cleared before it");
     // The card not cleared before: its fibre comes off with this lot, and this lot's stays behind.
-    let before = mill::mean_carry_over(lot, held_up);
+    let before = mill::mean_carried_share(lot, held_up);
     let before = job.name("before_share", "of the lot before, over the whole run", before);
     job.name(
         "before_mass",
         "fibre of the lot before that comes off",
-        mill::carried_over(lot, held_up),
+        mill::carried_mass(lot, held_up),
     );
     job.name("own_share", "its own fibre, over the whole run", Fraction::from(1.0 - before.v()));
-    job.name("at_end", "of the lot before, at the end of the run", mill::carry_over(lot, held_up));
+    job.name(
+        "at_end",
+        "of the lot before, at the end of the run",
+        mill::carried_share(lot, held_up),
+    );
     let lot_for_own = own_lot(held_up, own);
     job.name("lot_for_own", "smallest lot with the share of its own fibre wanted", lot_for_own);
     job.name(
@@ -132,7 +140,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
         "a card that mixes well; the first slubbing is all of the lot before, after {} gone through it is \
          {} of it",
         job.say(held_up.value(), Kind::Mass),
-        percent(mill::carry_over(Mass::base(1.0), Mass::base(1.0)).value())
+        percent(mill::carried_share(Mass::base(1.0), Mass::base(1.0)).value())
     ));
     let columns = ["lot", "loses", "its own fibre if the card is not cleared"];
     let rows = LOTS.map(|times| {
@@ -141,7 +149,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
         vec![
             job.say(m.value(), Kind::Mass),
             format!("{} %", fixed(100.0 * mill::lot_loss(m, w, h).value(), 1)),
-            format!("{} %", fixed(100.0 * (1.0 - mill::mean_carry_over(m, h).value()), 1)),
+            format!("{} %", fixed(100.0 * (1.0 - mill::mean_carried_share(m, h).value()), 1)),
         ]
     });
     job.add(Block {

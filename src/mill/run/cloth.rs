@@ -160,7 +160,7 @@ fn batches(job: &Work<'_, '_>) -> Result<()> {
     job.block("The lot");
     // Mass is what comes out good; what goes in has the waste in it.
     let fed = fed(job, mass)?;
-    let loads = job.name("loads", "loads", mill::whole_loads(fed, capacity));
+    let loads = job.name("loads", "loads", mill::loads_for_mass(fed, capacity));
     let even = Mass::from(fed.v() / loads.v());
     let even = job.name("even_load", "each, if all are alike", even);
     let last = Mass::from((fed.v() - (loads.v() - 1.0) * capacity.v()).max(0.0));

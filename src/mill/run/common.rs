@@ -43,7 +43,7 @@ pub(super) fn fed<'t>(job: &Work<'_, 't>, mass: Mass<W<'t>>) -> Result<Mass<W<'t
     if waste.value() >= 1.0 {
         return Err(Error::range("waste: all of it is wasted, so nothing is made; write less"));
     }
-    let fed = mill::before_loss(mass, waste, Work::plain(0.0));
+    let fed = mill::mass_before_loss(mass, waste, Work::plain(0.0));
     let fed = job.name("fed", "to feed, waste in it", fed);
     job.name("wasted", "wasted of it", Mass::from(fed.v() - mass.v()));
     Ok(fed)
@@ -59,7 +59,7 @@ pub(super) fn doffs<'t>(
     let Some(Lot { mass, .. }) = lot else { return };
     let doffs = mill::doffs(*mass, spindles, package);
     job.name("doffs", "doffs, the last perhaps not full", doffs);
-    let whole = mill::whole_packages(*mass, package);
+    let whole = mill::full_packages(*mass, package);
     let whole = job.name("packages", "full packages", whole);
     let rest = Mass::from((mass.v() - whole.v() * package.v()).max(0.0));
     job.name("rest", "yarn over, for no full package", rest);

@@ -104,7 +104,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
     if efficiency.value() <= 0.0 {
         return Err(Error::range("the loom never runs; write fewer or shorter stops"));
     }
-    let each = mill::loom_output(speed, picks, efficiency);
+    let each = mill::loom_delivery_speed(speed, picks, efficiency);
     let hourly = mill::length_wound(each, Work::plain(1.0), Work::plain(1.0));
     job.name("cloth", "cloth in an hour", hourly);
     let hour = mill::picks_in_time(speed, Work::plain(1.0), efficiency);
@@ -131,7 +131,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
         let hours = Duration::from(loom_hours.v() / looms.v());
         time = Some(job.name("time", "running time, all looms at it", hours));
         if job.has("width") {
-            let weft = cloth::weft_for_piece(all, job.get("width"), Work::plain(0.0));
+            let weft = cloth::weft_per_piece(all, job.get("width"), Work::plain(0.0));
             let weft = job.name("weft_in_all", "weft, without turns and waste", weft);
             if job.has("weft") {
                 let mass = yarn::mass_of_length(job.get("weft"), weft);

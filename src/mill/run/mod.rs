@@ -6,7 +6,7 @@ mod common;
 mod loom;
 mod lot;
 mod minding;
-mod mule;
+pub(crate) mod mule;
 mod reel;
 mod spindles;
 mod warping;

@@ -77,9 +77,6 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
         job.get("turns")
     } else if job.has("length") {
         let shrinkage: Shrinkage<_> = job.get("shrinkage");
-        if shrinkage.value() >= 1.0 {
-            return Err(Error::range("shrinkage: nothing is left of the hank; write less"));
-        }
         let turns = yarn::reel_turns(job.get("length"), reel, shrinkage);
         job.name("turns_set", "turns for a hank, whole and up", turns)
     } else {
@@ -105,7 +102,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
     let hanks: Option<Count<_>> = if job.has("mass") {
         job.block("The lot");
         let mass: Mass<_> = job.get("mass");
-        let hanks = job.name("hanks_made", "whole hanks", mill::whole_packages(mass, hank));
+        let hanks = job.name("hanks_made", "whole hanks", mill::full_packages(mass, hank));
         let rest = Mass::from((mass.v() - hanks.v() * hank.v()).max(0.0));
         job.name("rest", "yarn over, for no whole hank", rest);
         fed(job, mass)?;

@@ -124,7 +124,7 @@ fn ring_frame(job: &Work<'_, '_>) -> Result<()> {
     let delivery = mill::delivery_for_twist(speed, Work::plain(1.0), twist);
     let delivery = job.name("delivery", "delivery of a spindle, running", delivery);
     if job.has("draft") {
-        let fed = mill::count_to_feed(count, Work::plain(1.0), Work::plain(0.0), job.get("draft"));
+        let fed = mill::fed_count(count, Work::plain(1.0), Work::plain(0.0), job.get("draft"));
         job.name("count_fed", "count of the slubbing or roving", fed);
     }
     job.needs("full", "empty")?;
@@ -218,9 +218,9 @@ fn twister<'t>(job: &Work<'_, 't>) -> Result<()> {
     // Twist goes in as often as the spindle turns, on a two-for-one twice as often.
     let twisting = Frequency::from(turns.v() * speed.v());
     let twisting = job.name("twisting", "turns of twist in a minute", twisting);
-    let yarn_out = mill::twister_output(spindles, twisting, twist, job.get("efficiency"));
+    let yarn_out = mill::twister_output_speed(spindles, twisting, twist, job.get("efficiency"));
     let yarn_out = job.name("yarn_out", "yarn delivered, all spindles", yarn_out);
-    let output = mill::rate_of_yarn(yarn_out, count);
+    let output = mill::output_of_yarn(yarn_out, count);
     let output = job.name("output", "output", output);
     let singles = |fed: Mass<Worked<'t>>| {
         let folded = yarn::length_of_mass(fed, count);

@@ -73,7 +73,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
     job.name("last_section_ends", "ends in the last section", last);
     if job.has("width") {
         let width: Length<_> = job.get("width");
-        job.name("ends_set", "how close the ends stand", mill::ends_spacing(ends, width));
+        job.name("ends_set", "how close the ends stand", mill::sett_from_ends(ends, width));
         let section = Length::from(width.v() * full.v() / ends.v());
         job.name("section_width", "width of a full section", section);
     }
@@ -82,7 +82,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
         job.name("stretched", "length on the beam, under tension", beamed);
     }
     job.block("Yarn");
-    let yarn_in = job.name("yarn", "yarn in the warp", cloth::warp_yarn(ends, length));
+    let yarn_in = job.name("yarn", "yarn in the warp", cloth::warp_yarn_length(ends, length));
     let each = Length::from(sections.v() * length.v());
     let each = job.name("bobbin_yarn", "yarn that a bobbin in the creel gives", each);
     if job.has("count") {

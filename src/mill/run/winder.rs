@@ -68,7 +68,7 @@ fn work(job: &Work<'_, '_>) -> Result<()> {
     let output = yarn::winding_output(speed, drums, efficiency, count);
     let output = job.name("output", "output, all drums", output);
     if job.has("hank") {
-        let hanks = mill::hanks_per_hour(speed, efficiency, job.get("hank"));
+        let hanks = mill::hank_rate(speed, efficiency, job.get("hank"));
         job.name("hanks", "hanks of a drum", hanks);
     }
     let package: Option<Mass<_>> = if job.has("package_length") {

@@ -4,7 +4,7 @@ use crate::error::{Error, Result};
 use crate::fibre::{mass_after_change_of_state, mass_at_regain, state_ratio};
 use crate::job::{Ask, Given, block};
 use crate::mill::{
-    after_loss, concentration_found, dye_left, dye_mass, liquor_volume, mass_in_liquor,
+    concentration_from_mass, dye_left, dye_mass, liquor_volume, mass_after_loss, mass_in_liquor,
     stock_volume, water_to_fill,
 };
 use crate::number::V;
@@ -170,7 +170,7 @@ pub fn dye_bath(
         if let Some(share) = given.get::<Fraction<_>>(desk, "exhaustion") {
             let left = desk.figure("dye_left", "dye left in the bath", dye_left(dye, share));
             let words = "its concentration there, if nothing boiled off";
-            desk.figure("left_concentration", words, concentration_found(left, liquor));
+            desk.figure("left_concentration", words, concentration_from_mass(left, liquor));
         }
         after(given, desk, weighed, regain)?;
         let mut all = vec!["goods", "liquor", "dye", "stock_volume"];
@@ -275,7 +275,7 @@ fn after<'t>(
         change = Some(Ratio::from(after.v() / before.v()));
     }
     let kept = Mass::from(V::constant(0.0));
-    desk.figure("mass_after", "goods after the bath, dried", after_loss(mass, loss, kept));
+    desk.figure("mass_after", "goods after the bath, dried", mass_after_loss(mass, loss, kept));
     if let Some(count) = given.get::<LinearDensity<_>>(desk, "count") {
         let shrinkage: Shrinkage<_> = given.or(desk, "shrinkage", 0.0)?;
         let change = if let Some(change) = change {

@@ -3,7 +3,9 @@
 use crate::error::{Error, Result};
 use crate::fibre::{fibre_in_mass, mass_in_state, state_ratio};
 use crate::job::{Ask, Given, block};
-use crate::mill::{add_on, emulsion_mass, fat_after_oiling, regain_after_wetting, volume_of_mass};
+use crate::mill::{
+    emulsion_mass, fat_after_oiling, mass_to_add, regain_after_wetting, volume_of_mass,
+};
 use crate::particulars::{Desk, Particulars};
 use crate::quantity::print::{figure, of_kind};
 use crate::quantity::{Amount, Density, Fraction, Kind, Mass, OnFibre, Regain, Volume, unit};
@@ -83,7 +85,7 @@ pub fn emulsion(given: &Given) -> Result<Particulars> {
         };
         let fibre = desk.figure("fibre", "clean dry fibre", fibre);
         let share: Fraction<_> = given.need(desk, "oil")?;
-        let oil = desk.figure("oil_mass", "oil to weigh out", add_on(fibre, share));
+        let oil = desk.figure("oil_mass", "oil to weigh out", mass_to_add(fibre, share));
         if given.has("density") {
             let density: Density<_> = given.need(desk, "density")?;
             let volume = volume_of_mass(oil, density);
@@ -135,7 +137,7 @@ fn water<'t>(
 ) -> Result<Mass<Worked<'t>>> {
     let to_regain = given.get::<Regain<_>>(desk, "wanted").map(|wanted| {
         let share = Fraction::from(wanted.v() - regain.v());
-        add_on(fibre, share)
+        mass_to_add(fibre, share)
     });
     let with_emulsion = match given.get::<Fraction<_>>(desk, "oil_share") {
         Some(share) if share.value() <= 0.0 => {
