@@ -102,7 +102,9 @@ fn check_air(given: &AirInputs<f64>, found: &AirResults<f64>, check: &mut Check<
             check.say(given.humidity)
         );
     }
-    ABOUT.iter().for_each(|sentence| check.note(BLOCK, *sentence));
+    for sentence in ABOUT {
+        check.note(BLOCK, sentence);
+    }
     Ok(())
 }
 
@@ -171,6 +173,8 @@ fn check_keeping(
             check.say(given.regain)
         );
     }
-    ABOUT.iter().for_each(|sentence| check.note(BLOCK, *sentence));
+    for sentence in ABOUT {
+        check.note(BLOCK, sentence);
+    }
     Ok(())
 }

@@ -122,6 +122,7 @@ pub fn will_spin<N: Number>(given: &WillSpinInputs<N>) -> WillSpinResults<N> {
     }
 }
 
+#[expect(clippy::unnecessary_wraps, reason = "a check of a calculation may refuse")]
 fn check(
     given: &WillSpinInputs<f64>,
     found: &WillSpinResults<f64>,
