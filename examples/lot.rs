@@ -3,22 +3,23 @@
 //! It needs none of the crate's features: `cargo run --no-default-features --example lot`. All data
 //! are invented.
 
-use hankwise::mill::{self, Component, CostedStage, Costing};
+use hankwise::calculation::Value;
+use hankwise::mill::{self, CostedStage, Costing};
 use hankwise::quality::{Sample, Summary};
 use hankwise::quantity::{parse, unit};
 use hankwise::{Error, catalogue};
 
 fn main() -> Result<(), Error> {
     // A heather of two natural colours, each weighed at its own regain.
-    let component = |name: &str, share: &str, regain: &str| {
-        let mut one = Component::new(name)?;
-        *one.given() = one.given().clone().read(&[("share", share), ("regain", regain)])?;
-        Ok::<_, Error>(one)
+    let mut wanted =
+        mill::BLEND.blank().with_texts(&[("blend_mass", "40 kg"), ("stated_regain", "14 %")])?;
+    let colour = |name: &str, share: &str, regain: &str| {
+        let given = [("name", name), ("share", share), ("regain", regain)];
+        wanted.row("components")?.with_texts(&given)
     };
-    let colours = [component("white", "60 %", "16 %")?, component("moorit", "40 %", "12 %")?];
-    let wanted = mill::blend_items().read(&[("total", "40 kg"), ("regain", "14 %")])?;
-    let heap = mill::blend(&colours, &wanted)?;
-    println!("{}", heap.report().text());
+    let colours = vec![colour("white", "60 %", "16 %")?, colour("moorit", "40 %", "12 %")?];
+    wanted.set("components", Value::Rows(colours))?;
+    println!("{}", mill::BLEND.solve(wanted)?.report().text());
 
     let lot = mill::emulsion_items().read(&[
         ("mass", "40 kg"),

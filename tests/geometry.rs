@@ -115,14 +115,14 @@ fn two_published_rules_for_wraps_are_60_percent_apart() {
 #[test]
 fn the_band_of_wraps_holds_what_it_rests_on() {
     let count = LinearDensity::parse("6135 yd/lb").unwrap();
-    let band = yarn::wraps(count);
+    let band = yarn::wraps(&yarn::WrapsInputs { count });
     let [low, likely, high] =
         [band.low, band.touching, band.high].map(|w| w.number("wraps/in").unwrap());
     assert!(low < likely && likely < high);
     // As it was wound: 25 ends in an inch were three quarters of the wraps.
     assert!(relative(low, 33.3333) < 2e-3);
     assert!(relative(high * high * 0.884, 6135.0) < 1e-12);
-    for says in band.rests_on() {
+    for says in &yarn::WRAPS_FACTORS {
         let w = answer("wraps_estimate", &[says.factor(), count.value()]) * 2.54;
         // The ends are computed twice: a rounding apart.
         assert!((low * (1.0 - 1e-12)..=high * (1.0 + 1e-12)).contains(&w), "{}", says.says);

@@ -149,7 +149,7 @@ fn reels_add_up() {
 /// What is said of wraps beside the diameters is what the wraps' own factors say.
 #[test]
 fn wraps_run_as_far_as_their_factors() {
-    let factors = yarn::wraps(LinearDensity::base(50.0)).rests_on();
+    let factors = &yarn::WRAPS_FACTORS;
     let (low, high) = (factors[0].factor(), factors[factors.len() - 1].factor());
     let said = format!("from {low:.2} to {high:.2}");
     assert!(table("diameter_factors").about.contains(&said), "{said}");

@@ -19,7 +19,6 @@ from hankwise import plan
 from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (
     Balance,
-    BallBand,
     Calculation,
     Capability,
     ChangeWheel,
@@ -49,7 +48,6 @@ from hankwise._hankwise import (
     Results,
     Rounded,
     Settings,
-    SkeinCount,
     Summary,
     Table,
     UnitError,
@@ -57,7 +55,6 @@ from hankwise._hankwise import (
     Week,
     WoolGrade,
     Working,
-    Wraps,
     Yarn,
     __version__,
     cloth,
@@ -76,7 +73,6 @@ from hankwise._hankwise import (
 
 __all__ = [
     "Balance",
-    "BallBand",
     "Calculation",
     "Capability",
     "ChangeWheel",
@@ -106,7 +102,6 @@ __all__ = [
     "Results",
     "Rounded",
     "Settings",
-    "SkeinCount",
     "Summary",
     "Table",
     "UnitError",
@@ -114,7 +109,6 @@ __all__ = [
     "Week",
     "WoolGrade",
     "Working",
-    "Wraps",
     "Yarn",
     "__version__",
     "calculations",

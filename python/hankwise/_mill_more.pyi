@@ -124,22 +124,3 @@ def dye_bath(
     shrinkage: _Plain | None = None,
     source: str | None = None,
 ) -> Particulars: ...
-def blend(
-    components: Mapping[str, Mapping[str, _Measure | _Plain | None]],
-    /,
-    *,
-    total: _Measure | None = None,
-    regain: _Plain | None = None,
-    fat: _Plain | None = None,
-) -> Particulars: ...
-def evenness_of_blend(
-    *,
-    share: _Plain,
-    layers: _Plain,
-    variation: _Plain,
-    tuft: _Measure,
-    sample: _Measure,
-    passes: _Plain | None = None,
-    doublings: _Plain | None = None,
-    wanted: _Plain | None = None,
-) -> Particulars: ...

@@ -5,9 +5,9 @@
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
+mod allowance;
 mod article;
 mod asked;
-mod ball;
 mod calculation;
 mod call;
 mod chart;
@@ -21,11 +21,12 @@ mod find;
 mod finish;
 mod formula;
 mod geometry;
+mod grade;
+mod hand_knitting;
 mod handbook;
 mod inputs;
 mod job;
 mod make;
-mod moisture;
 mod money;
 mod out;
 mod particulars;
@@ -43,9 +44,7 @@ mod weave;
 mod week;
 mod wet;
 mod wheels;
-mod wool;
 mod working;
-mod wraps;
 mod yarn;
 
 use pyo3::intern;
@@ -71,15 +70,13 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<plan::Needed>()?;
     m.add_class::<result::PlanResult>()?;
     m.add_class::<result::Table>()?;
-    m.add_class::<wraps::Wraps>()?;
     m.add_class::<handbook::HandbookFigure>()?;
     m.add_class::<handbook::HandbookTable>()?;
-    m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<money::Balance>()?;
     m.add_class::<money::LotCost>()?;
     m.add_class::<week::Week>()?;
-    m.add_class::<wool::WoolGrade>()?;
+    m.add_class::<grade::WoolGrade>()?;
     m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
@@ -93,7 +90,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<chart::Chart>()?;
     m.add_class::<chart::Capability>()?;
     m.add_class::<quality::Summary>()?;
-    m.add_class::<quality::SkeinCount>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -173,23 +169,15 @@ fn room_functions<'py>(
 ) -> PyResult<Vec<Bound<'py, PyCFunction>>> {
     Ok(match room {
         "fibre" => vec![
-            wrap_pyfunction!(moisture::allowance, m)?,
-            wrap_pyfunction!(moisture::allowances, m)?,
-            wrap_pyfunction!(moisture::equilibrium_regain, m)?,
-            wrap_pyfunction!(moisture::humidity_for_regain, m)?,
-            wrap_pyfunction!(moisture::invoice, m)?,
-            wrap_pyfunction!(wool::clean_yields, m)?,
-            wrap_pyfunction!(wool::test_wash, m)?,
-            wrap_pyfunction!(wool::us_grade, m)?,
-            wrap_pyfunction!(wool::will_spin, m)?,
+            wrap_pyfunction!(allowance::allowance, m)?,
+            wrap_pyfunction!(allowance::allowances, m)?,
+            wrap_pyfunction!(grade::us_grade, m)?,
         ],
         "yarn" => vec![
             wrap_pyfunction!(yarn::parse, m)?,
-            wrap_pyfunction!(wraps::wraps, m)?,
             wrap_pyfunction!(check_weights::check_weight_card, m)?,
-            wrap_pyfunction!(ball::weight_class, m)?,
-            wrap_pyfunction!(ball::weight_band, m)?,
-            wrap_pyfunction!(ball::ball_band, m)?,
+            wrap_pyfunction!(hand_knitting::weight_class, m)?,
+            wrap_pyfunction!(hand_knitting::weight_band, m)?,
             wrap_pyfunction!(rounding::round_tex, m)?,
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
@@ -218,16 +206,12 @@ fn room_functions<'py>(
             wrap_pyfunction!(wet::scour_liquor, m)?,
             wrap_pyfunction!(wet::washes, m)?,
             wrap_pyfunction!(wet::dye_bath, m)?,
-            wrap_pyfunction!(wool::blend, m)?,
-            wrap_pyfunction!(wool::evenness_of_blend, m)?,
         ],
         "quality" => vec![
             wrap_pyfunction!(chart::chart, m)?,
             wrap_pyfunction!(chart::capability, m)?,
             wrap_pyfunction!(quality::summary, m)?,
             wrap_pyfunction!(quality::deviations, m)?,
-            wrap_pyfunction!(quality::skein_count, m)?,
-            wrap_pyfunction!(quality::readings_needed, m)?,
             wrap_pyfunction!(quality::chart_constants, m)?,
             wrap_pyfunction!(quality::student_t, m)?,
             wrap_pyfunction!(quality::chi_square, m)?,

@@ -49,8 +49,9 @@ static JOBS: ByName<Job> = LazyLock::new(|| {
 });
 
 static CALCULATIONS: ByName<Calculation> = LazyLock::new(|| {
-    let rooms = [mill::CALCULATIONS];
-    rooms.into_iter().flatten().copied().flatten().map(|c| (c.name, *c)).collect()
+    let rooms = [fibre::CALCULATIONS, yarn::CALCULATIONS, quality::CALCULATIONS];
+    let mill = mill::CALCULATIONS.iter().copied().flatten();
+    rooms.into_iter().flatten().chain(mill).map(|c| (c.name, *c)).collect()
 });
 
 static TABLES: ByName<Table> = LazyLock::new(|| {

@@ -96,4 +96,5 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 ];
 
 /// The calculations of the room.
-pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] = &[run::CALCULATIONS];
+pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] =
+    &[blending::CALCULATIONS, run::CALCULATIONS];

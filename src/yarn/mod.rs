@@ -39,6 +39,7 @@ pub use wraps::*;
 
 pub(crate) use tables::TABLES;
 
+use crate::calculation::Calculation;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
@@ -58,3 +59,6 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     winding::FORMULAS,
     wraps::FORMULAS,
 ];
+
+/// The calculations of the room.
+pub(crate) const CALCULATIONS: &[&Calculation] = &[&BALL_BAND, &WRAPS];
