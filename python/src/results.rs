@@ -133,6 +133,13 @@ impl Results {
             }
         })
     }
+    /// What was given, and how columns among it came.
+    fn asked(&self) -> (&calculation::Given, Option<&Container>) {
+        match &self.inner {
+            Inner::One(solved) => (solved.given(), None),
+            Inner::Many { given, container, .. } => (given, Some(container)),
+        }
+    }
     /// The case of many at a place, on its own.
     fn case_at(&self, at: Option<usize>) -> PyResult<Solved> {
         match (&self.inner, at) {
@@ -171,7 +178,7 @@ impl Results {
     /// The rows of results with a name, as dictionaries; none where no such rows are.
     fn rows<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Option<Bound<'py, PyList>>> {
         let is_it = |output: &&Output| matches!(output, Output::Rows { name: n, .. } if *n == name);
-        let Some(Output::Rows { outputs, .. }) = self.card.outputs.iter().find(is_it) else {
+        let Some(Output::Rows { label, outputs, .. }) = self.card.outputs.iter().find(is_it) else {
             return Ok(None);
         };
         let answers = calculation::answers(outputs);
@@ -184,6 +191,9 @@ impl Results {
             let Some((before, field)) = shown.name.rsplit_once('.') else { continue };
             if last.as_ref().is_none_or(|(other, _)| other != before) {
                 let row = PyDict::new(py);
+                if let Some(label) = label {
+                    row.set_item(label, before)?;
+                }
                 rows.append(&row)?;
                 last = Some((before.to_owned(), row));
             }
@@ -233,6 +243,18 @@ impl Results {
     #[getter]
     fn meanings(&self) -> std::collections::BTreeMap<String, &'static str> {
         self.all().iter().map(|shown| (shown.name.to_owned(), shown.answer.meaning)).collect()
+    }
+    /// What was given, by name.
+    #[getter]
+    fn given<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let (given, container) = self.asked();
+        crate::calculation::arguments(py, given, container)
+    }
+    /// A picture of the results, of a calculation that has one. Needs matplotlib; gives its Figure.
+    #[pyo3(text_signature = "($self)")]
+    fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        let name = slf.get().card.name;
+        slf.py().import("hankwise._plot")?.call_method1("results_figure", (name, slf))
     }
     /// What is unusual.
     #[getter]
@@ -336,11 +358,7 @@ impl Results {
         &self,
         py: Python<'py>,
     ) -> PyResult<(Bound<'py, PyAny>, (&'static str, Bound<'py, PyDict>))> {
-        let (given, container) = match &self.inner {
-            Inner::One(solved) => (solved.given(), None),
-            Inner::Many { given, container, .. } => (given, Some(container)),
-        };
-        let given = crate::calculation::arguments(py, given, container)?;
+        let given = self.given(py)?;
         Ok((py.import("hankwise._hankwise")?.getattr("_results")?, (self.card.name, given)))
     }
     fn __repr__(&self) -> String {
