@@ -114,10 +114,7 @@ impl Card {
             None if optional => quote!(#home::Presence::Optional),
             None => quote!(#home::Presence::Needed),
         };
-        let zero = match or {
-            Some(or) => quote!(#zero || #or == 0.0),
-            None => quote!(#zero),
-        };
+        let zero = if let Some(or) = or { quote!(#zero || #or == 0.0) } else { quote!(#zero) };
         let whole = kind == "Count" && !broken;
         quote!(#home::Input {
             name: #name,

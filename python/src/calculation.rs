@@ -222,7 +222,16 @@ fn described<'py>(
     for member in value.try_iter()? {
         let member = member?;
         if let Ok(fields) = member.cast::<PyDict>() {
-            all.push((None, fields.clone()));
+            // A name among the fields is what messages call it.
+            let name = match list.label {
+                Some(label) => fields.get_item(label)?.and_then(|name| name.extract().ok()),
+                None => None,
+            };
+            let fields = fields.copy()?;
+            if let (Some(label), Some::<String>(_)) = (list.label, &name) {
+                fields.del_item(label)?;
+            }
+            all.push((name, fields));
         } else if let (Ok((name, fields)), Some(_)) =
             (member.extract::<(String, Bound<'py, PyAny>)>(), list.label)
         {

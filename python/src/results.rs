@@ -54,6 +54,7 @@ pub(crate) struct Results {
 struct Shown<'a> {
     name: &'a str,
     answer: &'static Answer,
+    list: &'static str,
 }
 
 impl Results {
@@ -96,11 +97,17 @@ impl Results {
         match &self.inner {
             Inner::One(solved) => {
                 let all = solved.results().iter();
-                all.map(|found| Shown { name: &found.name, answer: found.answer }).collect()
+                all.map(|found| Shown { name: &found.name, answer: found.answer, list: found.list })
+                    .collect()
             }
             Inner::Many { cases, .. } => {
                 let all = cases.columns.iter();
-                all.map(|column| Shown { name: &column.name, answer: column.answer }).collect()
+                all.map(|column| Shown {
+                    name: &column.name,
+                    answer: column.answer,
+                    list: column.list,
+                })
+                .collect()
             }
         }
     }
@@ -178,14 +185,13 @@ impl Results {
     /// The rows of results with a name, as dictionaries; none where no such rows are.
     fn rows<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Option<Bound<'py, PyList>>> {
         let is_it = |output: &&Output| matches!(output, Output::Rows { name: n, .. } if *n == name);
-        let Some(Output::Rows { label, outputs, .. }) = self.card.outputs.iter().find(is_it) else {
+        let Some(Output::Rows { label, .. }) = self.card.outputs.iter().find(is_it) else {
             return Ok(None);
         };
-        let answers = calculation::answers(outputs);
         let rows = PyList::empty(py);
         let mut last: Option<(String, Bound<'py, PyDict>)> = None;
         for (place, shown) in self.all().iter().enumerate() {
-            if !answers.iter().any(|answer| *answer == shown.answer) {
+            if shown.list != name {
                 continue;
             }
             let Some((before, field)) = shown.name.rsplit_once('.') else { continue };

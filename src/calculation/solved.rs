@@ -170,7 +170,8 @@ pub(super) fn cases<C: Chain>(
         }
         let impossible = sheet.columns.iter().find_map(|column| {
             let (name, value) = (&column.name, column.values[case]);
-            let wrong = || Found { name: name.clone(), answer: column.answer, value };
+            let wrong =
+                || Found { name: name.clone(), answer: column.answer, value, list: column.list };
             if value.is_finite() && column.answer.kind.check(value).is_ok() {
                 return None;
             }
