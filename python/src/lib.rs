@@ -7,6 +7,7 @@
 
 mod article;
 mod asked;
+mod balance;
 mod ball;
 mod calculation;
 mod call;
@@ -26,7 +27,6 @@ mod inputs;
 mod job;
 mod make;
 mod moisture;
-mod money;
 mod out;
 mod particulars;
 mod picture;
@@ -40,7 +40,6 @@ mod results;
 mod rounding;
 mod settings;
 mod weave;
-mod week;
 mod wet;
 mod wheels;
 mod wool;
@@ -76,9 +75,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<handbook::HandbookTable>()?;
     m.add_class::<ball::BallBand>()?;
     m.add_class::<wheels::ChangeWheel>()?;
-    m.add_class::<money::Balance>()?;
-    m.add_class::<money::LotCost>()?;
-    m.add_class::<week::Week>()?;
+    m.add_class::<balance::Balance>()?;
     m.add_class::<wool::WoolGrade>()?;
     m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
@@ -205,10 +202,7 @@ fn room_functions<'py>(
         ],
         "mill" => vec![
             wrap_pyfunction!(wheels::change_wheel, m)?,
-            wrap_pyfunction!(money::cost_through, m)?,
-            wrap_pyfunction!(money::compare_tariffs, m)?,
-            wrap_pyfunction!(money::balance, m)?,
-            wrap_pyfunction!(week::week, m)?,
+            wrap_pyfunction!(balance::balance, m)?,
             wrap_pyfunction!(wet::emulsion, m)?,
             wrap_pyfunction!(wet::scour_liquor, m)?,
             wrap_pyfunction!(wet::washes, m)?,

@@ -22,7 +22,6 @@ mod ask;
 mod given;
 mod work;
 
-pub(crate) use ask::place;
 pub use ask::{Ask, Missing};
 pub use given::Given;
 pub(crate) use work::Work;
