@@ -4,9 +4,9 @@
 //! are invented.
 
 use hankwise::calculation::Value;
-use hankwise::mill::{self, CostedStage, Costing};
+use hankwise::mill;
 use hankwise::quality::{Sample, Summary};
-use hankwise::quantity::{parse, unit};
+use hankwise::quantity::unit;
 use hankwise::{Error, catalogue};
 
 fn main() -> Result<(), Error> {
@@ -52,15 +52,12 @@ fn main() -> Result<(), Error> {
     ])?;
     println!("{}", mule.report().text());
 
-    let mut costing = Costing::new();
-    costing.set("price", parse("9 /kg")?, None)?;
+    let mut costing = mill::COST_THROUGH.blank().with_texts(&[("price_per_mass", "9 /kg")])?;
     for (name, loss, cost) in [("card", "7 %", "2 /kg"), ("mule", "2 %", "3 /kg")] {
-        let mut stage = CostedStage::new(name);
-        stage.set("loss", parse(loss)?, None)?;
-        stage.set("cost", parse(cost)?, None)?;
-        costing.stage(stage)?;
+        let stage = [("name", name), ("loss", loss), ("stage_cost_per_mass", cost)];
+        costing = costing.with_row("stages", &stage)?;
     }
-    println!("{}", costing.work()?.report().text());
+    println!("{}", mill::COST_THROUGH.solve(costing)?.report().text());
 
     // Five skeins of the yarn, in tex.
     let skeins = Sample::new(vec![151.0, 148.0, 155.0, 150.0, 146.0], unit("tex", None)?)?;

@@ -2,38 +2,36 @@
 
 mod cases;
 
-use std::collections::BTreeMap;
-
 use cases::cases;
-use hankwise::mill::{CostedStage, Costing, Tariffs};
-use hankwise::plan::{GoodCost, Plan, PlanResult, Rates, Selling};
+use hankwise::calculation::{Given, Solved};
+use hankwise::plan::{Plan, PlanResult};
 use hankwise::prelude::*;
-use hankwise::quantity::bare_number;
 use proptest::prelude::*;
-
-fn amount(number: f64, unit: &str) -> hankwise::quantity::Amount {
-    parse(&format!("{number:.17} {unit}")).unwrap()
-}
-
-fn share(number: f64, kind: Kind) -> hankwise::quantity::Amount {
-    bare_number(number, kind).unwrap()
-}
 
 /// A stage: loss, cost for a kilogram in, share sold and its value.
 type Stage = (f64, f64, f64, f64);
 
-fn costing(price: f64, stages: &[Stage]) -> Costing {
-    let mut costing = Costing::new();
-    costing.set("price", amount(price, "/kg"), None).unwrap();
+fn value(solved: &Solved, name: &str) -> f64 {
+    solved.find(name).unwrap().value
+}
+
+fn costing(price: f64, stages: &[Stage]) -> Solved {
+    let mut given = mill::COST_THROUGH.blank();
+    given.set_text("price_per_mass", &format!("{price:.17} /kg")).unwrap();
     for (k, (loss, cost, sold, value)) in stages.iter().enumerate() {
-        let mut stage = CostedStage::new(&format!("s{k}"));
-        stage.set("loss", share(*loss, Kind::Fraction), None).unwrap();
-        stage.set("cost", amount(*cost, "/kg"), None).unwrap();
-        stage.set("waste_sold", share(loss * sold, Kind::Fraction), None).unwrap();
-        stage.set("waste_value", amount(*value, "/kg"), None).unwrap();
-        costing.stage(stage).unwrap();
+        let mut stage = vec![
+            ("name", format!("s{k}")),
+            ("loss", format!("{:.17} %", 100.0 * loss)),
+            ("stage_cost_per_mass", format!("{cost:.17} /kg")),
+        ];
+        if *loss > 0.0 {
+            stage.push(("sold_share", format!("{:.17} %", 100.0 * loss * sold)));
+            stage.push(("waste_price_per_mass", format!("{value:.17} /kg")));
+        }
+        let stage: Vec<(&str, &str)> = stage.iter().map(|(n, t)| (*n, t.as_str())).collect();
+        given = given.with_row("stages", &stage).unwrap();
     }
-    costing
+    mill::COST_THROUGH.solve(given).unwrap()
 }
 
 proptest! {
@@ -45,17 +43,18 @@ proptest! {
         stages in proptest::collection::vec(
             (0.0..0.5_f64, 0.0..5.0_f64, 0.0..1.0_f64, 0.0..0.4_f64), 1..6),
     ) {
-        let done = costing(price, &stages).work().unwrap();
+        let done = costing(price, &stages);
         let (mut mass, mut paid) = (1000.0, 1000.0 * price);
         for (loss, cost, sold, value) in &stages {
             paid += mass * cost - mass * loss * sold * value;
             mass *= 1.0 - loss;
         }
-        let cost = done.find("cost").unwrap().value;
+        let cost = value(&done, "cost_per_mass");
         prop_assert!((cost - paid / mass).abs() <= 1e-9 * cost.abs().max(1.0));
         // What must go in for one kilogram out.
-        let first = done.find("s0.in").unwrap().value;
+        let first = value(&done, "s0.mass_in");
         prop_assert!((first - 1000.0 / mass).abs() <= 1e-9 * first);
+        prop_assert!((value(&done, "bought_per_mass") - first * price).abs() <= 1e-9 * first * price);
     }
 
     #[test]
@@ -93,18 +92,17 @@ proptest! {
         greasy in 1.0..500.0_f64, sent in 1.0..30.0_f64, out in 5.0..60.0_f64, least in 0.0..300.0_f64,
     ) {
         let compare = |share_out: f64| {
-            let mut tariffs = Tariffs::new();
-            tariffs.set("greasy", amount(greasy, "kg"), None).unwrap();
-            tariffs.set("per_greasy", amount(sent, "/kg"), None).unwrap();
-            tariffs.set("per_finished", amount(out, "/kg"), None).unwrap();
-            tariffs.set("minimum", share(least, Kind::Money), None).unwrap();
-            tariffs.set_yields(vec![(amount(100.0 * share_out, "%"), None)]).unwrap();
-            tariffs.compare().unwrap()
+            mill::COMPARE_TARIFFS.solve_texts(&[
+                ("greasy_mass", &format!("{greasy:.17} kg")),
+                ("tariff_in", &format!("{sent:.17} /kg")),
+                ("tariff_out", &format!("{out:.17} /kg")),
+                ("minimum_charge", &format!("{least:.17}")),
+                ("yields", &format!("{:.17} %", 100.0 * share_out)),
+            ])
         };
-        let equal = compare(0.5).find("equal_yield").unwrap().value;
-        let at = compare(equal);
-        let charge = |name: &str| at.find(name).unwrap().value;
-        let (one, other) = (charge("by_greasy"), charge("by_finished_likely"));
+        let equal = value(&compare(0.5).unwrap(), "equal_yield");
+        let at = compare(equal).unwrap();
+        let (one, other) = (value(&at, "charge_in"), value(&at, "likely.charge_out"));
         prop_assert!((one - other).abs() <= 1e-9 * one);
     }
 }
@@ -114,44 +112,69 @@ fn first_lot() -> PlanResult {
     Plan::parse(text, "lot.toml").unwrap().run(0, 1, 1, &mut |_| true).unwrap()
 }
 
-fn map(pairs: &[(&str, f64)]) -> BTreeMap<String, f64> {
-    pairs.iter().map(|(k, v)| ((*k).to_owned(), *v)).collect()
+fn rates(whole: &[(&str, &str)], stages: &[&[(&str, &str)]]) -> Given {
+    let given = mill::LOT_COST.blank().with_texts(whole).unwrap();
+    stages.iter().fold(given, |given, stage| given.with_row("stages", stage).unwrap())
 }
 
 proptest! {
     #![proptest_config(cases(40))]
     #[test]
     fn the_parts_of_a_lots_cost_are_its_whole(
-        wool in 0.0..20.0_f64, rates in proptest::collection::vec(0.0..50.0_f64, 8),
+        wool in 0.0..20.0_f64, rate in proptest::collection::vec(0.0..50.0_f64, 8),
         overhead in proptest::option::of(0.0..1.0_f64), hourly in proptest::option::of(0.0..9.0_f64),
         margin in 0.0..0.6_f64,
     ) {
         let result = first_lot();
-        let rates = Rates {
-            wool,
-            hourly: map(&[("card", rates[0]), ("mule", rates[1]), ("loom", rates[2])]),
-            per_kg: map(&[("scour", rates[3] / 10.0), ("finish", rates[4] / 10.0)]),
-            once: map(&[("card", rates[5]), ("cone", rates[6])]),
-            hours: map(&[("loom", 3.0), ("scour", 2.0)]),
-            people: map(&[("card", 1.0), ("mule", 0.5)]),
-            wage: Some(rates[7]),
-            overhead,
-            hourly_overhead: hourly,
-            selling: Some(Selling::Margin(margin)),
-        };
-        let cost = result.cost(&rates).unwrap();
+        let text: Vec<String> = rate.iter().map(|x| format!("{x:.12}")).collect();
+        let per_mass = |k: usize| format!("{:.12} /kg", rate[k] / 10.0);
+        let mut given = rates(
+            &[
+                ("price_per_mass", &format!("{wool:.12} /kg")),
+                ("hourly_wage", &text[7]),
+                ("margin", &format!("{:.12} %", 100.0 * margin)),
+            ],
+            &[
+                &[("name", "card"), ("hourly_cost", &text[0]), ("fixed_cost", &text[5]), ("people", "1")],
+                &[("name", "mule"), ("hourly_cost", &text[1]), ("people", "0.5")],
+                &[("name", "loom"), ("hourly_cost", &text[2]), ("extra_time", "3 h")],
+                &[("name", "scour"), ("stage_cost_per_mass", &per_mass(3)), ("extra_time", "2 h")],
+                &[("name", "finish"), ("stage_cost_per_mass", &per_mass(4))],
+                &[("name", "cone"), ("fixed_cost", &text[6])],
+            ],
+        );
+        if let Some(share) = overhead {
+            given.set_text("overhead", &format!("{:.12} %", 100.0 * share)).unwrap();
+        }
+        if let Some(hourly) = hourly {
+            given.set_text("hourly_overhead", &format!("{hourly:.12}")).unwrap();
+        }
+        let cost = result.cost(&given).unwrap();
         let near = |a: f64, b: f64| (a - b).abs() <= 1e-9 * a.abs().max(1.0);
-        let lines: f64 = cost.lines.iter().map(|l| l.cost).sum();
-        let borne: f64 = cost.goods.iter().map(GoodCost::whole).sum::<f64>() + cost.left_over;
-        prop_assert!(near(lines, cost.whole) && near(borne, cost.whole));
+        let ends = ["machine_cost", "wages", "mass_cost", "cost_once", "overhead_cost",
+            "hourly_overhead_cost", "greasy_cost"];
+        let is_line = |name: &str| ends.iter().any(|end| {
+            name.strip_suffix(end).is_some_and(|before| before.is_empty() || before.ends_with('.'))
+        });
+        let lines: f64 = cost.results().iter().filter(|r| is_line(&r.name)).map(|r| r.value).sum();
+        let at = |name: &str| value(&cost, name);
+        let borne = at("throw.cost") + at("hank.cost") + at("left_over_cost");
+        prop_assert!(near(lines, at("cost")) && near(borne, at("cost")));
         // Joint costs go by clean dry fibre: alike for each kilogram of it.
-        let [throw, hank] = &cost.goods[..] else { panic!("two goods") };
-        prop_assert!(near(throw.joint * hank.fibre, hank.joint * throw.fibre));
-        prop_assert!(near(hank.own, 0.0));
-        for good in [throw, hank] {
-            let (each, price) = (good.each.unwrap(), good.price.unwrap());
-            prop_assert!(near(each * good.made, good.whole()));
-            prop_assert!(near(price * (1.0 - margin), each));
+        let fibre = |of: &str| result.working(&format!("{of}.yarn")).unwrap().value();
+        prop_assert!(near(at("throw.joint_share") * fibre("hank"), at("hank.joint_share") * fibre("throw")));
+        if hourly.is_none() {
+            prop_assert!(near(at("hank.own_cost"), 0.0));
+        }
+        for good in &result.goods {
+            let of = |what: &str| at(&format!("{}.{what}", good.name));
+            prop_assert!(near(of("cost_per_piece") * good.made, of("cost")));
+            prop_assert!(near(of("price_per_piece") * (1.0 - margin), of("cost_per_piece")));
+        }
+        // Every number has its working, and it ends in that number.
+        for found in cost.results() {
+            let working = cost.working(&found.name).unwrap();
+            prop_assert_eq!(working.value().to_bits(), found.value.to_bits());
         }
     }
 }
@@ -160,53 +183,89 @@ proptest! {
 fn a_lots_cost_by_hand() {
     let result = first_lot();
     let time = |key: &str| result.settings.iter().find(|s| s.key == key).unwrap().value;
-    let rates = Rates {
-        wool: 4.2,
-        hourly: map(&[("card", 18.0)]),
-        hours: map(&[("card", 2.0)]),
-        people: map(&[("card", 1.5)]),
-        wage: Some(14.0),
-        overhead: Some(0.25),
-        ..Rates::default()
-    };
-    let cost = result.cost(&rates).unwrap();
+    let given = rates(
+        &[("price_per_mass", "4.2 /kg"), ("hourly_wage", "14"), ("overhead", "25 %")],
+        &[&[("name", "card"), ("hourly_cost", "18"), ("extra_time", "2 h"), ("people", "1.5")]],
+    );
+    let cost = result.cost(&given).unwrap();
     let hours = time("card.time") + 2.0;
     let expected = 80.0 * 4.2 + (hours * 18.0 + hours * 1.5 * 14.0) * 1.25;
-    assert!((cost.whole - expected).abs() < 1e-9);
-    assert!((cost.person_hours[0].1 - 1.5 * hours).abs() < 1e-12);
+    assert!((value(&cost, "cost") - expected).abs() < 1e-9);
+    assert!((value(&cost, "card.person_hours") - 1.5 * hours).abs() < 1e-12);
+    assert!((value(&cost, "person_hours") - 1.5 * hours).abs() < 1e-12);
     // A fleece of one's own costs nothing, and neither does the lot then.
-    let free = result.cost(&Rates::default()).unwrap();
-    assert!(free.whole.abs() < 1e-12);
+    let free = result.cost(&rates(&[("price_per_mass", "0 /kg")], &[])).unwrap();
+    assert!(value(&free, "cost").abs() < 1e-12);
+}
+
+#[test]
+fn what_is_paid_once_at_a_loom_is_shared_by_the_fibre_of_the_goods() {
+    let mut given = rates(
+        &[("greasy_mass", "10 kg"), ("price_per_mass", "0 /kg"), ("state_ratio", "1.17")],
+        &[&[("name", "card")]],
+    );
+    given = given
+        .with_row(
+            "own_stages",
+            &[("name", "loom"), ("fixed_cost", "30"), ("stage_cost_per_mass", "2 /kg")],
+        )
+        .unwrap();
+    for (name, fibre) in [("throw", "4 kg"), ("scarf", "1 kg")] {
+        let goods = given.row("goods").unwrap();
+        let goods = goods.with_texts(&[("name", name), ("fibre_mass", fibre)]).unwrap();
+        let goods = goods.with_row("times", &[("stage", "loom")]).unwrap();
+        given.add_row("goods", goods).unwrap();
+    }
+    let cost = mill::LOT_COST.solve(given).unwrap();
+    // 4 of 5 kg; 2 for each of 4 × 1.17 kg as weighed.
+    assert!((value(&cost, "throw.loom.cost_once") - 24.0).abs() < 1e-12);
+    assert!((value(&cost, "throw.loom.mass_cost") - 9.36).abs() < 1e-12);
+    assert!((value(&cost, "cost") - (30.0 + 2.0 * 5.0 * 1.17)).abs() < 1e-12);
 }
 
 #[test]
 fn what_the_plan_does_not_have_is_refused() {
     let result = first_lot();
-    let refused = |rates: Rates| result.cost(&rates).unwrap_err().to_string();
-    let error = refused(Rates { hourly: map(&[("crad", 18.0)]), ..Rates::default() });
+    let refused = |whole: &[(&str, &str)], stage: &[(&str, &str)]| {
+        let whole = [whole, &[("price_per_mass", "4 /kg")]].concat();
+        result.cost(&rates(&whole, &[stage])).unwrap_err().to_string()
+    };
+    let error = refused(&[], &[("name", "crad"), ("hourly_cost", "18")]);
     assert!(error.contains("did you mean 'card'"), "{error}");
-    let error = refused(Rates { hourly: map(&[("scour", 18.0)]), ..Rates::default() });
-    assert!(error.contains("hours={'scour': '3 h'}"), "{error}");
-    let error = refused(Rates { wage: Some(14.0), ..Rates::default() });
+    let error = refused(&[], &[("name", "scour"), ("hourly_cost", "18")]);
+    assert!(error.contains("no running time for scour") && error.contains("3 h"), "{error}");
+    let error = refused(&[("hourly_wage", "14")], &[("name", "card")]);
     assert!(error.contains("nobody"), "{error}");
+    let error = refused(&[], &[("name", "card"), ("time", "3 h")]);
+    assert!(error.contains("card: time was given twice"), "{error}");
 }
 
 #[test]
 fn a_costing_says_what_is_missing() {
-    let mut stage = CostedStage::new("card");
-    stage.set("hourly", share(18.0, Kind::Money), None).unwrap();
-    let error = Costing::new().stage(stage).unwrap_err().to_string();
-    assert!(error.contains("card.rate (") && error.contains("is missing"), "{error}");
-    let mut costing = Costing::new();
-    costing.set("margin", share(0.3, Kind::Margin), None).unwrap();
-    let error = costing.set("mark_up", share(0.3, Kind::MarkUp), None).unwrap_err().to_string();
-    assert!(error.contains("give one of them"), "{error}");
-    let error = CostedStage::said("los").unwrap_err().to_string();
+    let price = mill::COST_THROUGH.blank().with_texts(&[("price_per_mass", "4 /kg")]).unwrap();
+    let refused = |stage: &[(&str, &str)]| {
+        let given = price.clone().with_row("stages", stage);
+        given.and_then(|given| mill::COST_THROUGH.solve(given)).unwrap_err().to_string()
+    };
+    let error = refused(&[("name", "card"), ("hourly_cost", "18")]);
+    assert!(error.contains("card.hourly_cost") && error.contains("without feed_rate"), "{error}");
+    let error = refused(&[("name", "card"), ("los", "8 %")]);
     assert!(error.contains("did you mean 'loss'"), "{error}");
-    let mut tariffs = Tariffs::new();
-    tariffs.set("greasy", amount(80.0, "kg"), None).unwrap();
-    tariffs.set("per_greasy", amount(11.0, "/kg"), None).unwrap();
-    let error = tariffs.compare().unwrap_err().to_string();
+    let error = refused(&[("name", "card"), ("waste_price_per_mass", "1 /kg")]);
+    assert!(error.contains("write its loss"), "{error}");
+    let error = refused(&[
+        ("name", "card"),
+        ("loss", "5 %"),
+        ("waste_price_per_mass", "1 /kg"),
+        ("sold_share", "6 %"),
+    ]);
+    assert!(error.contains("card.sold_share: more is sold"), "{error}");
+    let both = price.clone().with_texts(&[("margin", "30 %"), ("mark_up", "30 %")]).unwrap();
+    let both = both.with_row("stages", &[("name", "card")]).unwrap();
+    let error = mill::COST_THROUGH.solve(both).unwrap_err().to_string();
+    assert!(error.contains("margin and mark_up") && error.contains("omit all but one"), "{error}");
+    let one = [("greasy_mass", "80 kg"), ("tariff_in", "11 /kg"), ("yields", "50 %")];
+    let error = mill::COMPARE_TARIFFS.solve_texts(&one).unwrap_err().to_string();
     assert!(error.contains("two tariffs"), "{error}");
 }
 
@@ -222,40 +281,39 @@ fn a_lot_that_pays_nothing_is_told_without_the_least_figure_of_the_computer() {
     assert!((formula.evaluate)(&[120.0, 0.0]).is_nan());
 }
 
-/// 20 kg at 10 a kilogram greasy; finished, 8 kg at 15 would be 120, which is under the minimum of 150,
-/// and 12 kg at 15 are 180.
+/// 20 kg at 10 a kilogram greasy are 200; finished, 8 kg at 15 would be 120, which is under the minimum
+/// of 150, and 12 kg at 15 are 180.
 #[test]
-fn a_comparison_of_tariffs_charges_the_minimum_and_says_which_is_dearest_and_by_how_much() {
-    let mut tariffs = Tariffs::new();
-    tariffs.set("greasy", amount(20.0, "kg"), None).unwrap();
-    tariffs.set("per_greasy", amount(10.0, "/kg"), None).unwrap();
-    tariffs.set("per_finished", amount(15.0, "/kg"), None).unwrap();
-    tariffs.set("minimum", share(150.0, Kind::Money), None).unwrap();
-    tariffs.set_yields([40.0, 60.0].map(|y| (amount(y, "%"), None)).to_vec()).unwrap();
-    let compared = tariffs.compare().unwrap();
-    let table = &compared.report().blocks[0];
-    let row = |share: &str| table.rows.iter().find(|row| row[0] == share).unwrap().clone();
-    assert_eq!(row("40 %"), ["40 %", "8.00", "200.00", "150.00", "greasy, by 50.00"]);
-    assert_eq!(row("60 %"), ["60 %", "12.00", "200.00", "180.00", "greasy, by 20.00"]);
+fn a_comparison_of_tariffs_charges_the_minimum() {
+    let compared = mill::COMPARE_TARIFFS
+        .solve_texts(&[
+            ("greasy_mass", "20 kg"),
+            ("tariff_in", "10 /kg"),
+            ("tariff_out", "15 /kg"),
+            ("minimum_charge", "150"),
+            ("yields", "40 %, 60 %"),
+        ])
+        .unwrap();
+    assert_eq!(value(&compared, "charge_in"), 200.0);
+    let out = compared.results().iter().filter(|found| found.name.ends_with(".charge_out"));
+    assert_eq!(out.map(|found| found.value).collect::<Vec<_>>(), [150.0, 180.0]);
 }
 
 /// Of 1.25 kg bought at 4 and worked at 1 a kilogram, 0.25 kg are lost: 5.00 bought and 1.25 added make
 /// the 6.25 that the kilogram costs.
 #[test]
-fn the_table_of_a_costing_says_what_each_stage_has_in_the_kilogram_that_comes_out() {
-    let done = costing(4.0, &[(0.2, 1.0, 0.0, 0.0)]).work().unwrap();
-    let rows = &done.report().blocks[0].rows;
-    let of = |name: &str| rows.iter().find(|row| row[0] == name).unwrap()[5..].to_vec();
-    assert_eq!(of("bought"), ["5.000", "80.0 %"]);
-    assert_eq!(of("s0"), ["1.250", "20.0 %"]);
-    assert_eq!(of("whole"), ["6.250", "100.0 %"]);
+fn a_costing_says_what_is_bought_and_what_is_added() {
+    let done = costing(4.0, &[(0.2, 1.0, 0.0, 0.0)]);
+    assert_eq!(value(&done, "bought_per_mass"), 5.0);
+    assert_eq!(value(&done, "cost_per_mass"), 6.25);
 }
 
 /// The cones weigh what the scale reads: 11.40 kg of clean dry fibre with 17 % of water and 0.6 % of fat
 /// on it, 13.41 kg.
 #[test]
 fn what_a_place_of_a_good_costs_by_the_kilogram_is_on_the_yarn_as_weighed() {
-    let rates = Rates { per_kg: map(&[("cone", 2.0)]), ..Rates::default() };
-    let cost = first_lot().cost(&rates).unwrap();
-    assert!((cost.whole - 2.0 * 11.40 * 1.176).abs() < 0.012, "{}", cost.whole);
+    let cone = [("name", "cone"), ("stage_cost_per_mass", "2 /kg")];
+    let cost = first_lot().cost(&rates(&[("price_per_mass", "0 /kg")], &[&cone])).unwrap();
+    let cost = value(&cost, "cost");
+    assert!((cost - 2.0 * 11.40 * 1.176).abs() < 0.012, "{cost}");
 }

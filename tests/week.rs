@@ -1,26 +1,72 @@
 //! A week of lots: nothing at two places at once, no hour lost or made, and for few lots the best of
 //! all orders by brute force.
 
-use hankwise::mill::{Lot, Machine, MachineWeek, Order, Week, doubts, lightness, week};
+use hankwise::calculation::{Given, Solved};
+use hankwise::mill::{Order, WEEK, lightness};
 use proptest::prelude::*;
 
 const COLOURS: [&str; 4] = ["white", "grey", "brown", "black"];
 
-fn lot(name: usize, colour: &str, hours: &[f64]) -> Lot {
-    Lot {
-        name: format!("lot {name}"),
-        colour: colour.to_owned(),
-        lightness: lightness(colour).unwrap(),
-        hours: hours.iter().enumerate().map(|(k, h)| (format!("machine {k}"), *h)).collect(),
+/// A lot: name, colour, hours at machine 0, 1, …
+#[derive(Clone, Debug)]
+struct Lot {
+    name: String,
+    colour: &'static str,
+    hours: Vec<f64>,
+}
+
+fn lot(name: usize, colour: &'static str, hours: &[f64]) -> Lot {
+    Lot { name: format!("lot {name}"), colour, hours: hours.to_vec() }
+}
+
+/// A machine: hours that it can run, cleaning between colours.
+type Machine = (f64, f64);
+
+fn given(lots: &[Lot], machines: &[Machine]) -> Given {
+    let mut given = WEEK.blank();
+    for (k, (open, clean)) in machines.iter().enumerate() {
+        let (name, open, clean) =
+            (format!("machine {k}"), format!("{open:.17} h"), format!("{clean:.17} h"));
+        let row = [("name", name.as_str()), ("open_time", &open), ("clean_time", &clean)];
+        given = given.with_row("machines", &row).unwrap();
     }
+    for lot in lots {
+        given.add_row("lots", row_of(&given, lot)).unwrap();
+    }
+    given
 }
 
-fn machine(place: usize, hours: f64, clean_down: f64) -> Machine {
-    Machine { clean_down, ..Machine::new(&format!("machine {place}"), hours) }
+fn row_of(given: &Given, lot: &Lot) -> Given {
+    let row = given.row("lots").unwrap();
+    let mut row = row.with_texts(&[("name", &lot.name), ("colour", lot.colour)]).unwrap();
+    for (k, hours) in lot.hours.iter().enumerate() {
+        let (machine, time) = (format!("machine {k}"), format!("{hours:.17} h"));
+        row = row.with_row("times", &[("machine", &machine), ("time", &time)]).unwrap();
+    }
+    row
 }
 
-fn run(lots: &[Lot], machines: &[Machine], order: Order, every: bool) -> Week {
-    week(lots, machines, order, every, &mut || true).unwrap()
+fn run(lots: &[Lot], machines: &[Machine], order: Order, every: bool) -> Solved {
+    let every = if every { "yes" } else { "no" };
+    let given = given(lots, machines)
+        .with_texts(&[("order", order.words()), ("try_orders", every)])
+        .unwrap();
+    WEEK.solve(given).unwrap()
+}
+
+fn value(week: &Solved, name: &str) -> f64 {
+    week.find(name).unwrap().value
+}
+
+/// The lots in the order in which they are run.
+fn order_of<'a>(week: &'a Solved, lots: &'a [Lot]) -> Vec<&'a Lot> {
+    let names = week.results().iter().filter_map(|r| r.name.strip_suffix(".lightness"));
+    names.map(|name| lots.iter().find(|lot| lot.name == name).unwrap()).collect()
+}
+
+/// All machines together, beyond the week.
+fn beyond(week: &Solved, machines: usize) -> f64 {
+    (0..machines).map(|k| value(week, &format!("machine {k}.beyond"))).sum()
 }
 
 fn lots() -> impl Strategy<Value = Vec<Lot>> {
@@ -39,75 +85,83 @@ proptest! {
     fn nothing_is_at_two_places_at_once(
         lots in lots(), order in orders(), clean in 0.0..3.0_f64, every in any::<bool>(),
     ) {
-        let machines = [machine(0, 40.0, clean), machine(1, 30.0, clean), machine(2, 20.0, 0.0)];
+        let machines = [(40.0, clean), (30.0, clean), (20.0, 0.0)];
         let week = run(&lots, &machines, order, every);
-        for (k, _) in machines.iter().enumerate() {
-            let here: Vec<_> = week.visits.iter().filter(|v| v.machine == k).collect();
-            for pair in here.windows(2) {
+        let order = order_of(&week, &lots);
+        let at = |lot: &Lot, k: usize, what: &str| value(&week, &format!("{}.machine {k}.{what}", lot.name));
+        for k in 0..machines.len() {
+            for pair in order.windows(2) {
                 // Cleaning begins when the lot before has left, and the next starts after it.
-                prop_assert!(pair[1].clean_from >= pair[0].finish - 1e-9);
-                prop_assert!(pair[1].start >= pair[1].clean_from + pair[1].cleaned - 1e-9);
-                let alike = week.lots[pair[0].lot].colour == week.lots[pair[1].lot].colour;
-                let cleaned = if alike || k == 2 { 0.0 } else { clean };
-                prop_assert!((pair[1].cleaned - cleaned).abs() < 1e-12);
+                prop_assert!(at(pair[1], k, "clean_from") >= at(pair[0], k, "finish") - 1e-9);
+                let cleaned = at(pair[1], k, "clean_time");
+                prop_assert!(at(pair[1], k, "start") >= at(pair[1], k, "clean_from") + cleaned - 1e-9);
+                let alike = pair[0].colour == pair[1].colour;
+                let expected = if alike || k == 2 { 0.0 } else { clean };
+                prop_assert!((cleaned - expected).abs() < 1e-12);
             }
         }
-        for (k, _) in week.lots.iter().enumerate() {
-            let own: Vec<_> = week.visits.iter().filter(|v| v.lot == k).collect();
-            prop_assert_eq!(own.len(), 3);
-            for pair in own.windows(2) {
-                prop_assert!(pair[1].start >= pair[0].finish - 1e-9);
-                prop_assert_eq!(pair[1].machine, pair[0].machine + 1);
+        for lot in &lots {
+            for k in 1..machines.len() {
+                prop_assert!(at(lot, k, "start") >= at(lot, k - 1, "finish") - 1e-9);
             }
         }
     }
 
     #[test]
     fn no_hour_is_lost_or_made(lots in lots(), order in orders()) {
-        let machines = [machine(0, 40.0, 1.0), machine(1, 40.0, 2.0), machine(2, 40.0, 0.5)];
+        let machines = [(40.0, 1.0), (40.0, 2.0), (40.0, 0.5)];
         let week = run(&lots, &machines, order, false);
-        for (k, m) in week.machines.iter().enumerate() {
-            let given: f64 = lots.iter().map(|l| l.hours[k].1).sum();
-            prop_assert!((m.work - given).abs() < 1e-9);
+        for k in 0..machines.len() {
+            let at = |what: &str| value(&week, &format!("machine {k}.{what}"));
+            let given: f64 = lots.iter().map(|l| l.hours[k]).sum();
+            prop_assert!((at("work_time") - given).abs() < 1e-9);
             // What lies between start and the last lot is work, cleaning or waiting: never less.
-            prop_assert!(m.finish >= m.work + m.cleaned - 1e-9);
+            prop_assert!(at("finish") >= at("work_time") + at("cleaning_time") - 1e-9);
         }
-        let mut names: Vec<_> = week.lots.iter().map(|l| l.name.clone()).collect();
+        let run_in = order_of(&week, &lots);
+        let mut names: Vec<_> = run_in.iter().map(|l| l.name.clone()).collect();
         names.sort();
         let mut given: Vec<_> = lots.iter().map(|l| l.name.clone()).collect();
         given.sort();
         prop_assert_eq!(names, given);
-        let lights: Vec<f64> = week.lots.iter().map(|l| l.lightness).collect();
+        let lights: Vec<f64> = run_in.iter().map(|l| lightness(l.colour).unwrap()).collect();
         match order {
             Order::LightToDark => prop_assert!(lights.is_sorted_by(|a, b| a >= b)),
             Order::DarkToLight => prop_assert!(lights.is_sorted()),
-            Order::AsGiven => prop_assert!(week.lots.iter().zip(&lots).all(|(a, b)| a.name == b.name)),
+            Order::AsGiven => prop_assert!(run_in.iter().zip(&lots).all(|(a, b)| a.name == b.name)),
+        }
+        for found in week.results() {
+            let working = week.working(&found.name).unwrap();
+            prop_assert_eq!(working.value().to_bits(), found.value.to_bits());
         }
     }
 
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(40))]
     #[test]
     fn the_order_kept_is_the_best_by_brute_force(
         hours in proptest::collection::vec(proptest::collection::vec(0.1..9.0_f64, 3), 1..6),
     ) {
         // Grey all of them, so that every order is allowed.
         let lots: Vec<Lot> = hours.iter().enumerate().map(|(k, h)| lot(k, "grey", h)).collect();
-        let machines = [machine(0, 15.0, 1.0), machine(1, 15.0, 1.0), machine(2, 15.0, 1.0)];
+        let machines = [(15.0, 1.0), (15.0, 1.0), (15.0, 1.0)];
         let kept = run(&lots, &machines, Order::LightToDark, true);
         let mut best = (f64::INFINITY, f64::INFINITY);
         let mut count = 0;
         for order in all_orders(lots.len()) {
             let turned: Vec<Lot> = order.iter().map(|k| lots[*k].clone()).collect();
             let one = run(&turned, &machines, Order::AsGiven, false);
-            let beyond: f64 = one.machines.iter().map(MachineWeek::beyond).sum();
-            if beyond < best.0 - 1e-9 || (beyond <= best.0 + 1e-9 && one.finish() < best.1) {
-                best = (beyond, one.finish());
+            let (beyond, finish) = (beyond(&one, 3), value(&one, "finish"));
+            if beyond < best.0 - 1e-9 || (beyond <= best.0 + 1e-9 && finish < best.1) {
+                best = (beyond, finish);
             }
             count += 1;
         }
-        prop_assert_eq!(kept.tried, Some(count));
-        let beyond: f64 = kept.machines.iter().map(MachineWeek::beyond).sum();
-        prop_assert!((beyond - best.0).abs() < 1e-6);
-        prop_assert!(kept.finish() <= best.1 + 1e-6);
+        prop_assert!((value(&kept, "orders_tried") - f64::from(count)).abs() < 1e-9);
+        prop_assert!((beyond(&kept, 3) - best.0).abs() < 1e-6);
+        prop_assert!(value(&kept, "finish") <= best.1 + 1e-6);
     }
 }
 
@@ -129,76 +183,73 @@ fn all_orders(n: usize) -> Vec<Vec<usize>> {
 
 #[test]
 fn cleaning_is_short_to_darker_and_long_to_lighter() {
-    let card = Machine {
-        clean_down: 9.0,
-        to_darker: Some(0.5),
-        to_lighter: Some(4.0),
-        from_to: vec![("grey".to_owned(), "black".to_owned(), 1.5)],
-        colour: Some(("black".to_owned(), 0.0)),
-        ..Machine::new("machine 0", 40.0)
-    };
     let lots: Vec<Lot> = ["white", "grey", "grey", "black"]
         .iter()
         .enumerate()
         .map(|(k, colour)| lot(k, colour, &[2.0]))
         .collect();
-    let week = run(&lots, &[card], Order::LightToDark, false);
-    let cleaned: Vec<f64> = week.visits.iter().map(|v| v.cleaned).collect();
-    assert_eq!(cleaned, [4.0, 0.5, 0.0, 1.5]);
-    assert!((week.finish() - 14.0).abs() < 1e-12);
-    assert!((week.machines[0].at_work() - 8.0 / 40.0).abs() < 1e-12);
+    let mut week = WEEK.blank();
+    let card = week.row("machines").unwrap();
+    let card = card
+        .with_texts(&[
+            ("name", "machine 0"),
+            ("open_time", "40 h"),
+            ("clean_time", "9 h"),
+            ("clean_time_to_darker", "30 min"),
+            ("clean_time_to_lighter", "4 h"),
+            ("colour", "black"),
+        ])
+        .unwrap();
+    let change = [("colour_before", "grey"), ("colour_after", "black"), ("clean_time", "1.5 h")];
+    week.add_row("machines", card.with_row("changes", &change).unwrap()).unwrap();
+    for lot in &lots {
+        week.add_row("lots", row_of(&week, lot)).unwrap();
+    }
+    let week = WEEK.solve(week).unwrap();
+    let cleaned =
+        lots.iter().map(|lot| value(&week, &format!("{}.machine 0.clean_time", lot.name)));
+    assert_eq!(cleaned.collect::<Vec<_>>(), [4.0, 0.5, 0.0, 1.5]);
+    assert!((value(&week, "finish") - 14.0).abs() < 1e-12);
+    assert!((value(&week, "machine 0.work_share") - 8.0 / 40.0).abs() < 1e-12);
 }
 
 #[test]
 fn what_does_not_fit_is_told_by_name_and_by_how_much() {
     let lots = [lot(0, "white", &[20.0, 10.0]), lot(1, "black", &[20.0, 10.0])];
-    let machines = [machine(0, 38.0, 2.0), machine(1, 60.0, 0.0)];
-    let week = run(&lots, &machines, Order::LightToDark, false);
-    let beyond: Vec<_> = week.beyond().iter().map(|(v, by)| (v.lot, v.machine, *by)).collect();
-    assert_eq!(beyond, [(1, 0, 4.0)]);
-    assert_eq!(week.bottleneck().name, "machine 0");
+    let week = run(&lots, &[(38.0, 2.0), (60.0, 0.0)], Order::LightToDark, false);
+    let late: Vec<(&str, f64)> = week
+        .results()
+        .iter()
+        .filter(|r| r.name.starts_with("lot") && r.name.ends_with(".beyond") && r.value > 0.0)
+        .map(|r| (r.name.as_str(), r.value))
+        .collect();
+    assert_eq!(late, [("lot 1.machine 0.beyond", 4.0)]);
     let text = week.report().text();
+    assert!(text.contains("The bottleneck is the machine 0"), "{text}");
     assert!(text.contains("lot 1 at the machine 0 by 4 h"), "{text}");
     assert!(text.contains("No other order was tried"), "{text}");
 }
 
 #[test]
 fn what_cannot_be_run_is_refused() {
-    let refused = |lots: &[Lot], machines: &[Machine]| {
-        week(lots, machines, Order::LightToDark, false, &mut || true).unwrap_err().to_string()
-    };
-    let one = [machine(0, 40.0, 1.0)];
+    let refused = |given: Given| WEEK.solve(given).unwrap_err().to_string();
+    let one = [(40.0, 1.0)];
     let good = lot(0, "grey", &[1.0]);
-    assert!(refused(&[], &one).contains("no lot"));
-    assert!(refused(std::slice::from_ref(&good), &[]).contains("no machine"));
-    assert!(refused(&[good.clone(), good.clone()], &one).contains("given twice"));
-    let mut astray = good.clone();
-    astray.hours[0].0 = "machine O".to_owned();
-    assert!(refused(&[astray], &one).contains("did you mean 'machine 0'"));
-    let mut odd = good.clone();
-    odd.lightness = 120.0;
-    assert!(refused(&[odd], &one).contains("from 0 for black to 100"));
-    let error = lightness("gray").unwrap_err().to_string();
+    assert!(refused(given(&[], &one)).contains("lots (lots) is missing"));
+    assert!(refused(given(std::slice::from_ref(&good), &[])).contains("machines"));
+    let error = refused(given(&[good.clone(), good.clone()], &one));
+    assert!(error.contains("the name of two of the lots"), "{error}");
+    let astray = lot(1, "grey", &[1.0, 1.0]);
+    let error = refused(given(std::slice::from_ref(&astray), &one));
+    assert!(error.contains("no machine 'machine 1'; did you mean 'machine 0'"), "{error}");
+    let machine = Lot { name: "machine 0".to_owned(), ..good.clone() };
+    let error = refused(given(std::slice::from_ref(&machine), &one));
+    assert!(error.contains("a name among the lots and among the machines"), "{error}");
+    let odd = row_of(&WEEK.blank(), &good).with_texts(&[("lightness", "120 %")]).unwrap_err();
+    assert!(odd.to_string().contains("between 0 % and 100 %"), "{odd}");
+    let error = refused(given(&[lot(0, "gray", &[1.0])], &one));
     assert!(error.contains("did you mean 'grey'"), "{error}");
     let nine: Vec<Lot> = (0..9).map(|k| lot(k, "grey", &[1.0])).collect();
-    let error = week(&nine, &one, Order::LightToDark, true, &mut || true).unwrap_err();
-    assert!(error.to_string().contains("more than 40320"), "{error}");
-    let eight = &nine[..8];
-    let mut asked = 0;
-    let stopped = week(eight, &one, Order::LightToDark, true, &mut || {
-        asked += 1;
-        asked < 5
-    });
-    assert!(stopped.unwrap_err().to_string().contains("stopped after 1024 of 40320"));
-}
-
-#[test]
-fn a_lightness_that_looks_like_a_share_is_doubted() {
-    let doubted = |lightness: f64| {
-        let one = Lot { lightness, ..lot(0, "grey", &[1.0]) };
-        !doubts(&[one], &[machine(0, 40.0, 1.0)]).is_empty()
-    };
-    assert!(doubted(0.005) && doubted(0.4));
-    // Black is black.
-    assert!(!doubted(0.0) && !doubted(1.0) && !doubted(40.0));
+    let error = refused(given(&nine, &one).with_texts(&[("try_orders", "yes")]).unwrap());
+    assert!(error.contains("more than 40320"), "{error}");
 }

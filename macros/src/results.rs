@@ -41,7 +41,7 @@ fn field(attrs: &[Attribute], name: &syn::Ident, ty: &Type) -> syn::Result<(Toke
         let row = inside(held, "Vec")
             .ok_or_else(|| Error::new_spanned(ty, "expected Vec<…> or Option<Vec<…>>"))?;
         let output = quote!(#home::Output::Rows {
-            name: #text_name, meaning: #words, outputs: <#row>::OUTPUTS,
+            name: #text_name, meaning: #words, label: <#row>::LABEL, outputs: <#row>::OUTPUTS,
         });
         let show = each(quote!(
             #home::Sheet::rows(sheet, #text_name, #words, <#row>::OUTPUTS);
@@ -87,13 +87,16 @@ pub(crate) fn derive(input: &DeriveInput) -> syn::Result<Tokens> {
     };
     let (name, vis) = (&input.ident, &input.vis);
     let n = number(&input.generics, name.span())?;
-    let (mut outputs, mut shows, mut label) = (Vec::new(), Vec::new(), quote!(None));
+    let (mut outputs, mut shows) = (Vec::new(), Vec::new());
+    let (mut label, mut label_name) = (quote!(None), quote!(None));
     for part in &data.fields {
         let Some(ident) = &part.ident else {
             return Err(Error::new_spanned(part, "expected fields with names"));
         };
         if attribute(&part.attrs, "label").is_some() {
             label = quote!(Some(&self.#ident));
+            let text = ident.unraw().to_string();
+            label_name = quote!(Some(#text));
             continue;
         }
         if let Some(block) = text(&part.attrs, "block")? {
@@ -109,6 +112,9 @@ pub(crate) fn derive(input: &DeriveInput) -> syn::Result<Tokens> {
         impl<#n> #name<#n> {
             /// What is answered, as data.
             #vis const OUTPUTS: &'static [#home::Output] = &[#(#outputs),*];
+            /// The name of the text that tells several of these apart.
+            #[allow(dead_code)]
+            #vis const LABEL: Option<&'static str> = #label_name;
             /// Lays the results out.
             #vis fn show(&self, sheet: &mut impl #home::Sheet<#n>) {
                 let _ = &sheet;

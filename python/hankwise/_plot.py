@@ -10,7 +10,7 @@ from hankwise._hankwise import HankwiseError, NotationError
 if TYPE_CHECKING:
     from collections.abc import Callable
 
-    from hankwise._hankwise import PlanResult
+    from hankwise._hankwise import PlanResult, Results
 
 
 def blank(width: float, height: float) -> Any:
@@ -55,6 +55,15 @@ def write(draw: Callable[[], Any], path: Path) -> None:
             raise HankwiseError(f"{path} cannot be written: {error.strerror}") from error
         finally:
             part.unlink(missing_ok=True)
+
+
+def results_figure(name: str, results: Results) -> Any:
+    """Draw the results of a calculation that has a picture; gives the Figure."""
+    if name == "week":
+        from hankwise._plot_week import week_figure
+
+        return week_figure(results)
+    raise NotationError(f"there is no picture of {name}; hankwise.mill.week has one")
 
 
 def plan_figure(result: PlanResult) -> Any:

@@ -7,22 +7,29 @@ from typing import TYPE_CHECKING, Any
 from hankwise._plot import blank
 
 if TYPE_CHECKING:
-    from hankwise._hankwise import Week
+    from hankwise._hankwise import Results
 
 
-def week_figure(week: Week) -> Any:
+def week_figure(week: Results) -> Any:
     """Draw a week; gives the Figure. Bars are as grey as the lots and bear their names."""
-    machines = list(week.machines)
+    lots = {row["name"]: row["lightness"].number("%") / 100 for row in week["lots"]}
+    machines = [row["name"] for row in week["machines"]]
+    open_times = {row["name"]: row["open_time"].number("h") for row in week.given["machines"]}
     figure = blank(10.5, 1.6 + 0.62 * len(machines))
     axes = figure.subplots()
-    places = {row["machine"]: place for place, row in enumerate(machines)}
-    for visit in week.visits:
-        place = places[visit["machine"]]
-        if visit["cleaned"]:
+    beyond = []
+    for visit in week["visits"]:
+        lot = next(lot for lot in lots if visit["name"].startswith(f"{lot}."))
+        machine = visit["name"].removeprefix(f"{lot}.")
+        place = machines.index(machine)
+        times = {key: value.number("h") for key, value in visit.items() if key != "name"}
+        if times["beyond"] > 1e-9:
+            beyond.append(f"{lot} at the {machine} by {times['beyond']:.1f} h")
+        if times["clean_time"]:
             axes.barh(
                 place,
-                visit["cleaned"],
-                left=visit["clean_from"],
+                times["clean_time"],
+                left=times["clean_from"],
                 height=0.42,
                 color="white",
                 edgecolor="0.35",
@@ -30,31 +37,31 @@ def week_figure(week: Week) -> Any:
                 linewidth=0.6,
             )
         # Never so dark or so light that the frame or the name is lost.
-        grey = 0.25 + 0.7 * visit["lightness"] / 100
-        long = visit["finish"] - visit["start"]
-        axes.barh(place, long, left=visit["start"], height=0.72, color=str(grey), edgecolor="black")
+        grey = 0.25 + 0.7 * lots[lot]
+        start, long = times["start"], times["finish"] - times["start"]
+        axes.barh(place, long, left=start, height=0.72, color=str(grey), edgecolor="black")
         axes.text(
-            visit["start"] + long / 2,
+            start + long / 2,
             place,
-            visit["lot"],
+            lot,
             ha="center",
             va="center",
             fontsize=8,
             color="black" if grey > 0.55 else "white",
             clip_on=True,
         )
-    for row, place in zip(machines, places.values(), strict=True):
-        axes.plot([row["hours"]] * 2, [place - 0.46, place + 0.46], color="black", linewidth=2.4)
-    axes.set_yticks(list(places.values()), list(places))
+    for place, machine in enumerate(machines):
+        axes.plot(
+            [open_times[machine]] * 2, [place - 0.46, place + 0.46], color="black", linewidth=2.4
+        )
+    axes.set_yticks(range(len(machines)), machines)
     axes.invert_yaxis()
-    axes.set_xlim(0, 1.02 * max(week.finish, *(row["hours"] for row in machines)))
+    axes.set_xlim(0, 1.02 * max(week["finish"].number("h"), *open_times.values()))
     axes.set_xlabel(
         "hours from the start; hatched: cleaning; thick line: end of the machine's week"
     )
     axes.spines[["top", "right"]].set_visible(False)
-    beyond = "; ".join(
-        f"{lot} at the {machine} by {by:.1f} h" for (lot, machine), by in week.beyond.items()
-    )
-    told = f"beyond the week: {beyond}" if beyond else "all lots fit"
-    axes.set_title(f"A week of lots, {week.ordered}: {told}", fontsize=10)
+    fits = f"beyond the week: {'; '.join(beyond)}" if beyond else "all lots fit"
+    order = week.given.get("order", "light to dark")
+    axes.set_title(f"A week of lots, {order}: {fits}", fontsize=10)
     return figure

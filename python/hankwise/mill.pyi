@@ -18,14 +18,11 @@ from hankwise._hankwise import (
 from hankwise._mill_more import balance as balance
 from hankwise._mill_more import blend as blend
 from hankwise._mill_more import change_wheel as change_wheel
-from hankwise._mill_more import compare_tariffs as compare_tariffs
-from hankwise._mill_more import cost_through as cost_through
 from hankwise._mill_more import dye_bath as dye_bath
 from hankwise._mill_more import emulsion as emulsion
 from hankwise._mill_more import evenness_of_blend as evenness_of_blend
 from hankwise._mill_more import scour_liquor as scour_liquor
 from hankwise._mill_more import washes as washes
-from hankwise._mill_more import week as week
 
 @final
 class _BreakEvenLot(Formula):

@@ -22,9 +22,9 @@ pub(crate) struct Calculation {
 }
 
 /// What was given, read: the values, and how columns among them are handed back.
-struct Read {
-    given: calculation::Given,
-    container: Option<Container>,
+pub(crate) struct Read {
+    pub(crate) given: calculation::Given,
+    pub(crate) container: Option<Container>,
 }
 
 impl Calculation {
@@ -33,7 +33,7 @@ impl Calculation {
     }
 
     /// Reads the arguments.
-    fn read(&self, kwargs: Option<&Bound<'_, PyDict>>) -> PyResult<Read> {
+    pub(crate) fn read(&self, kwargs: Option<&Bound<'_, PyDict>>) -> PyResult<Read> {
         let mut given = self.card.blank();
         let mut call = Call { given: Vec::new() };
         let mut columns: Vec<(String, &'static hankwise::quantity::Unit)> = Vec::new();
@@ -187,9 +187,17 @@ fn described<'py>(
             shown(what)
         ))
     };
+    // Where one thing is asked of each, its value may stand alone: {"hank": "100 g"}.
+    let mut asked = names.iter().map(Item::name).filter(|name| Some(*name) != list.label);
+    let only = asked.next().filter(|_| asked.next().is_none());
     let dict = |fields: &Bound<'py, PyAny>| -> PyResult<Bound<'py, PyDict>> {
         if fields.is_none() {
             return Ok(PyDict::new(py));
+        }
+        if let (Some(only), false) = (only, fields.is_instance_of::<PyDict>()) {
+            let dict = PyDict::new(py);
+            dict.set_item(only, fields)?;
+            return Ok(dict);
         }
         fields.cast::<PyDict>().cloned().map_err(|_| refuse(fields))
     };
@@ -199,7 +207,10 @@ fn described<'py>(
         }
         let mut all = Vec::new();
         for pair in mapping.items()?.iter() {
-            let (name, fields): (String, Bound<'py, PyAny>) = pair.extract()?;
+            let (name, fields): (Bound<'py, PyAny>, Bound<'py, PyAny>) = pair.extract()?;
+            let name: String = name.extract().map_err(|_| {
+                NotationError::new_err(format!("a name goes here, not {}", shown(&name)))
+            })?;
             all.push((Some(name), dict(&fields)?));
         }
         return Ok(all);
@@ -211,7 +222,16 @@ fn described<'py>(
     for member in value.try_iter()? {
         let member = member?;
         if let Ok(fields) = member.cast::<PyDict>() {
-            all.push((None, fields.clone()));
+            // A name among the fields is what messages call it.
+            let name = match list.label {
+                Some(label) => fields.get_item(label)?.and_then(|name| name.extract().ok()),
+                None => None,
+            };
+            let fields = fields.copy()?;
+            if let (Some(label), Some::<String>(_)) = (list.label, &name) {
+                fields.del_item(label)?;
+            }
+            all.push((name, fields));
         } else if let (Ok((name, fields)), Some(_)) =
             (member.extract::<(String, Bound<'py, PyAny>)>(), list.label)
         {
@@ -385,12 +405,13 @@ fn results(py: Python<'_>, outputs: &[Output], all: &Bound<'_, PyList>) -> PyRes
                 all.append(row)?;
             }
             Output::Part { outputs, .. } => results(py, outputs, all)?,
-            Output::Rows { name, meaning, outputs } => {
+            Output::Rows { name, meaning, label, outputs } => {
                 let (row, inside) = (PyDict::new(py), PyList::empty(py));
                 results(py, outputs, &inside)?;
                 row.set_item("name", name)?;
                 row.set_item("meaning", meaning)?;
                 row.set_item("rows", inside)?;
+                row.set_item("label", label)?;
                 all.append(row)?;
             }
         }

@@ -8,6 +8,7 @@
 mod allowance;
 mod article;
 mod asked;
+mod balance;
 mod calculation;
 mod call;
 mod chart;
@@ -27,7 +28,6 @@ mod handbook;
 mod inputs;
 mod job;
 mod make;
-mod money;
 mod out;
 mod particulars;
 mod picture;
@@ -41,7 +41,6 @@ mod results;
 mod rounding;
 mod settings;
 mod weave;
-mod week;
 mod wet;
 mod wheels;
 mod working;
@@ -73,9 +72,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<handbook::HandbookFigure>()?;
     m.add_class::<handbook::HandbookTable>()?;
     m.add_class::<wheels::ChangeWheel>()?;
-    m.add_class::<money::Balance>()?;
-    m.add_class::<money::LotCost>()?;
-    m.add_class::<week::Week>()?;
+    m.add_class::<balance::Balance>()?;
     m.add_class::<grade::WoolGrade>()?;
     m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
@@ -198,10 +195,7 @@ fn room_functions<'py>(
         ],
         "mill" => vec![
             wrap_pyfunction!(wheels::change_wheel, m)?,
-            wrap_pyfunction!(money::cost_through, m)?,
-            wrap_pyfunction!(money::compare_tariffs, m)?,
-            wrap_pyfunction!(money::balance, m)?,
-            wrap_pyfunction!(week::week, m)?,
+            wrap_pyfunction!(balance::balance, m)?,
             wrap_pyfunction!(wet::emulsion, m)?,
             wrap_pyfunction!(wet::scour_liquor, m)?,
             wrap_pyfunction!(wet::washes, m)?,

@@ -8,6 +8,7 @@ use hankwise::quantity::print;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
+use crate::calculation::{Calculation, Read};
 use crate::errors::raise;
 use crate::working::Working;
 
@@ -284,20 +285,29 @@ impl PlanResult {
     fn workings(&self) -> Vec<String> {
         self.result.workings()
     }
-    /// What the lot costs, stage by stage and good by good, with the likely figures.
+    /// What the lot costs, stage by stage and goods by goods, with the likely figures: the results of
+    /// `hankwise.mill.lot_cost`, whose masses and hours come from the plan.
     ///
-    /// `wool` is the price of a greasy kilogram. By stage or machine: `hourly` (cost of a machine hour),
-    /// `per_kg` (for a kilogram that goes in), `once` (for the lot), `hours` (beyond the running time, or
-    /// all hours where the plan has none), `people` with a `wage` for an hour. `overhead` is a share of
-    /// those costs, `hourly_overhead` for every machine hour. All costs to the yarn are shared among the
-    /// goods by clean dry fibre; reel, cone, loom and finish are a good's own. A `margin` is on the
-    /// price, a `mark_up` on the cost. Taxes on sales are left out.
+    /// `price_per_mass` is the price of a greasy kilogram. `stages` says what is paid at each stage, before
+    /// the yarn or after it: `hourly_cost` of the machine, `people` with an `hourly_wage`, `extra_time`
+    /// beyond the running time (all of it where the plan has none), `stage_cost_per_mass` for a kilogram
+    /// that goes in, `fixed_cost` once for the lot. `overhead` is a share of those costs, `hourly_overhead`
+    /// for every machine hour. All costs to the yarn are shared among the goods by clean dry fibre; reel,
+    /// cone, loom and finish are the goods' own. A `margin` is on the price, a `mark_up` on the cost. Taxes
+    /// on sales are left out.
     #[pyo3(
         signature = (**given),
-        text_signature = "($self, *, wool, hourly=None, per_kg=None, once=None, hours=None, people=None, wage=None, overhead=None, hourly_overhead=None, margin=None, mark_up=None)"
+        text_signature = "($self, *, price_per_mass, stages=None, hourly_wage=None, overhead=None, hourly_overhead=None, margin=None, mark_up=None)"
     )]
-    fn cost(&self, given: Option<&Bound<'_, PyDict>>) -> PyResult<crate::money::LotCost> {
-        crate::money::cost_of(self, given)
+    fn cost(
+        &self,
+        py: Python<'_>,
+        given: Option<&Bound<'_, PyDict>>,
+    ) -> PyResult<crate::results::Results> {
+        let card = &hankwise::mill::LOT_COST;
+        let Read { given, container } = Calculation::of(card).read(given)?;
+        let given = self.result.cost_inputs(&given).map_err(|e| raise(&e.at(card.name)))?;
+        crate::results::Results::solve(py, card, given, container)
     }
     /// The result as tables of text; `all=True` for all there is.
     #[pyo3(signature = (*, all=false), text_signature = "($self, *, all=False)")]

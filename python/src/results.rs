@@ -57,6 +57,7 @@ pub(crate) struct Results {
 struct Shown<'a> {
     name: &'a str,
     answer: &'static Answer,
+    list: &'static str,
 }
 
 impl Results {
@@ -96,11 +97,17 @@ impl Results {
         match &self.inner {
             Inner::One(solved) => {
                 let all = solved.results().iter();
-                all.map(|found| Shown { name: &found.name, answer: found.answer }).collect()
+                all.map(|found| Shown { name: &found.name, answer: found.answer, list: found.list })
+                    .collect()
             }
             Inner::Many { cases, .. } => {
                 let all = cases.columns.iter();
-                all.map(|column| Shown { name: &column.name, answer: column.answer }).collect()
+                all.map(|column| Shown {
+                    name: &column.name,
+                    answer: column.answer,
+                    list: column.list,
+                })
+                .collect()
             }
         }
     }
@@ -132,6 +139,13 @@ impl Results {
                 PyKeyError::new_err(hankwise::Error::no_such(name, &names).to_string())
             }
         })
+    }
+    /// What was given, and how columns among it came.
+    fn asked(&self) -> (&calculation::Given, Option<&Container>) {
+        match &self.inner {
+            Inner::One(solved) => (solved.given(), None),
+            Inner::Many { given, container, .. } => (given, Some(container)),
+        }
     }
     /// The case of many at a place, on its own.
     fn case_at(&self, at: Option<usize>) -> PyResult<Solved> {
@@ -171,19 +185,21 @@ impl Results {
     /// The rows of results with a name, as dictionaries; none where no such rows are.
     fn rows<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Option<Bound<'py, PyList>>> {
         let is_it = |output: &&Output| matches!(output, Output::Rows { name: n, .. } if *n == name);
-        let Some(Output::Rows { outputs, .. }) = self.card.outputs.iter().find(is_it) else {
+        let Some(Output::Rows { label, .. }) = self.card.outputs.iter().find(is_it) else {
             return Ok(None);
         };
-        let answers = calculation::answers(outputs);
         let rows = PyList::empty(py);
         let mut last: Option<(String, Bound<'py, PyDict>)> = None;
         for (place, shown) in self.all().iter().enumerate() {
-            if !answers.contains(&shown.answer) {
+            if shown.list != name {
                 continue;
             }
             let Some((before, field)) = shown.name.rsplit_once('.') else { continue };
             if last.as_ref().is_none_or(|(other, _)| other != before) {
                 let row = PyDict::new(py);
+                if let Some(label) = label {
+                    row.set_item(label, before)?;
+                }
                 rows.append(&row)?;
                 last = Some((before.to_owned(), row));
             }
@@ -233,6 +249,18 @@ impl Results {
     #[getter]
     fn meanings(&self) -> std::collections::BTreeMap<String, &'static str> {
         self.all().iter().map(|shown| (shown.name.to_owned(), shown.answer.meaning)).collect()
+    }
+    /// What was given, by name.
+    #[getter]
+    fn given<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let (given, container) = self.asked();
+        crate::calculation::arguments(py, given, container)
+    }
+    /// A picture of the results, of a calculation that has one. Needs matplotlib; gives its Figure.
+    #[pyo3(text_signature = "($self)")]
+    fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
+        let name = slf.get().card.name;
+        slf.py().import("hankwise._plot")?.call_method1("results_figure", (name, slf))
     }
     /// What is unusual.
     #[getter]
@@ -333,11 +361,7 @@ impl Results {
         format!("{whole:#}")
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
-        let (given, container) = match &self.inner {
-            Inner::One(solved) => (solved.given(), None),
-            Inner::Many { given, container, .. } => (given, Some(container)),
-        };
-        let given = crate::calculation::arguments(py, given, container)?;
+        let given = self.given(py)?;
         Ok((py.import("hankwise._hankwise")?.getattr("_results")?, (self.card.name, given)))
     }
     fn __repr__(&self) -> String {

@@ -189,6 +189,8 @@ pub enum Output {
         name: &'static str,
         /// What they are.
         meaning: &'static str,
+        /// The name of the text that tells them apart, where there is one.
+        label: Option<&'static str>,
         /// The results of each row.
         outputs: &'static [Output],
     },

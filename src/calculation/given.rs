@@ -1,6 +1,6 @@
 //! What was given for a calculation, by name.
 
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
 
 use super::card::{Group, Input, Item, PartsInput, Rows, Text, Word, flat};
 use super::owned::Owned;
@@ -85,6 +85,20 @@ impl Given {
         }
         Ok(self)
     }
+    /// Adds a row to the list with a name.
+    pub fn add_row(&mut self, name: &str, row: Given) -> Result<()> {
+        if let Some((_, Value::Rows(rows))) = self.values.iter_mut().find(|(n, _)| *n == name) {
+            rows.push(row);
+            return Ok(());
+        }
+        self.set(name, Value::Rows(vec![row]))
+    }
+    /// The same with a row, from names and texts, added to the list with a name.
+    pub fn with_row(mut self, name: &str, given: &[(&str, &str)]) -> Result<Given> {
+        let row = self.row(name)?.with_texts(given)?;
+        self.add_row(name, row)?;
+        Ok(self)
+    }
     /// What was given, by name.
     pub fn values(&self) -> impl Iterator<Item = (&'static str, &Value)> {
         self.values.iter().map(|(name, value)| (*name, value))
@@ -167,7 +181,8 @@ fn check(item: &Item, value: &Value) -> Result<()> {
 /// The place of a word among those possible.
 fn place_of(word: &Word, text: &str) -> Result<usize> {
     let text = text.trim();
-    let found = word.words.iter().position(|(known, _)| known.eq_ignore_ascii_case(text));
+    let plain = |word: &str| word.to_lowercase().replace(['-', '_'], " ");
+    let found = word.words.iter().position(|(known, _)| plain(known) == plain(text));
     found.ok_or_else(|| {
         let all: Vec<&str> = word.words.iter().map(|(known, _)| *known).collect();
         let near = did_you_mean(text, all.iter().copied())
@@ -226,13 +241,14 @@ pub(super) struct Reader<'g> {
     open: Vec<(&'g Given, String)>,
     groups: Vec<Group>,
     pub(super) entries: Vec<Entry>,
-    asked: BTreeSet<String>,
+    /// The names of rows, and the list in which each stands.
+    named: BTreeMap<String, &'static str>,
 }
 
 impl<'g> Reader<'g> {
     pub(super) fn new(given: &'g Given) -> Reader<'g> {
         let open = vec![(given, String::new())];
-        Reader { open, groups: Vec::new(), entries: Vec::new(), asked: BTreeSet::new() }
+        Reader { open, groups: Vec::new(), entries: Vec::new(), named: BTreeMap::new() }
     }
     fn here(&self) -> &(&'g Given, String) {
         // The first is never left.
@@ -250,7 +266,6 @@ impl<'g> Reader<'g> {
         column: Option<Vec<f64>>,
     ) -> Place {
         let key = format!("{}{name}", self.here().1);
-        self.asked.insert(key.clone());
         self.entries.push(Entry { input, key, amount, typed, column });
         Place(self.entries.len() - 1)
     }
@@ -362,13 +377,19 @@ impl Source for Reader<'_> {
             _ => format!("{}[{}].", rows.name, row + 1),
         };
         let before = format!("{}{before}", self.here().1);
-        if self.open.iter().any(|(_, other)| *other == before) || !self.asked.insert(before.clone())
-        {
-            let label = before.trim_end_matches('.');
-            return Err(Error::notation(format!(
-                "'{label}' is the name of two of the {}; call them '{label} 1' and '{label} 2'",
-                rows.name
-            )));
+        let label = before.trim_end_matches('.');
+        if let Some(other) = self.named.insert(before.clone(), rows.name) {
+            return Err(Error::notation(if other == rows.name {
+                format!(
+                    "'{label}' is the name of two of the {other}; call them '{label} 1' and '{label} 2'"
+                )
+            } else {
+                format!(
+                    "'{label}' is a name among the {other} and among the {}; change one, such as to \
+                     '{label} 2'",
+                    rows.name
+                )
+            }));
         }
         self.open.push((given, before));
         Ok(())

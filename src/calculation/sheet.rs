@@ -31,6 +31,8 @@ pub struct Found {
     pub answer: &'static Answer,
     /// The value, in the base unit of its kind.
     pub value: f64,
+    /// The rows of results in which it stands, by their name; empty where it stands in none.
+    pub list: &'static str,
 }
 
 /// How results are shown: by their places among all.
@@ -44,10 +46,17 @@ pub(crate) enum Shown {
 
 /// Where the sheet stands in rows: what stands before names.
 #[derive(Debug, Default)]
-struct Path(Vec<String>);
+struct Path(Vec<String>, &'static str);
 
 impl Path {
+    /// The name of the rows that were gone into first.
+    fn list(&self) -> &'static str {
+        if self.0.is_empty() { "" } else { self.1 }
+    }
     fn enter(&mut self, name: &'static str, row: usize, label: Option<&str>) {
+        if self.0.is_empty() {
+            self.1 = name;
+        }
         let before = self.0.last().map_or("", String::as_str);
         self.0.push(match label {
             Some(label) => format!("{before}{label}."),
@@ -76,7 +85,7 @@ pub(super) struct Plain {
 impl Plain {
     fn push(&mut self, name: String, answer: &'static Answer, value: f64) {
         let place = self.found.len();
-        self.found.push(Found { name, answer, value });
+        self.found.push(Found { name, answer, value, list: self.path.list() });
         match self.shown.last_mut() {
             Some(Shown::Table { rows, .. }) if !self.path.0.is_empty() => {
                 if let Some((_, places)) = rows.last_mut() {
@@ -175,8 +184,10 @@ pub struct FoundColumn {
     pub answer: &'static Answer,
     /// The values, in the base unit; NaN where a case has none.
     pub values: Vec<f64>,
+    /// The rows of results in which it stands, by their name; empty where it stands in none.
+    pub list: &'static str,
     /// The rows in which it stands.
-    rows: Vec<usize>,
+    rows: Vec<(&'static str, usize)>,
     /// The case that had it last.
     last: usize,
 }
@@ -188,7 +199,7 @@ pub(super) struct Columns {
     pub(super) case: usize,
     cases: usize,
     cursor: usize,
-    rows: Vec<usize>,
+    rows: Vec<(&'static str, usize)>,
     path: Path,
 }
 
@@ -210,7 +221,7 @@ impl Columns {
         self.found.iter().filter(|column| column.last == self.case)
     }
     fn put(&mut self, name: impl FnOnce(&Path) -> String, answer: &'static Answer, value: f64) {
-        let is_it = |column: &FoundColumn, rows: &[usize]| {
+        let is_it = |column: &FoundColumn, rows: &[(&str, usize)]| {
             std::ptr::eq(column.answer, answer) && column.rows == rows
         };
         // Nearly always the results come as in the case before.
@@ -220,8 +231,8 @@ impl Columns {
                 let found = self.found.iter().position(|column| is_it(column, &self.rows));
                 found.unwrap_or_else(|| {
                     let (name, values) = (name(&self.path), vec![f64::NAN; self.cases]);
-                    let rows = self.rows.clone();
-                    self.found.push(FoundColumn { name, answer, values, rows, last: 0 });
+                    let (list, rows) = (self.path.list(), self.rows.clone());
+                    self.found.push(FoundColumn { name, answer, values, list, rows, last: 0 });
                     self.found.len() - 1
                 })
             }
@@ -237,12 +248,12 @@ impl Sheet<f64> for Columns {
         self.put(|path| path.name(answer.name), answer, *value);
     }
     fn member(&mut self, answer: &'static Answer, place: usize, value: &f64) {
-        self.rows.push(place);
+        self.rows.push((answer.name, place));
         self.put(|path| path.member(answer.name, place), answer, *value);
         self.rows.pop();
     }
     fn enter(&mut self, name: &'static str, row: usize, label: Option<&str>) {
-        self.rows.push(row);
+        self.rows.push((name, row));
         self.path.enter(name, row, label);
     }
     fn leave(&mut self) {

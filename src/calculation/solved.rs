@@ -180,7 +180,8 @@ pub(super) fn cases<C: Chain>(
             if value.is_finite() && column.answer.kind.check(value).is_ok() {
                 return None;
             }
-            possible(&Found { name: name.clone(), answer: column.answer, value }).err()
+            let (answer, list) = (column.answer, column.list);
+            possible(&Found { name: name.clone(), answer, list, value }).err()
         });
         let fault = C::check(&plain, &results, &mut Check::new(&say)).err().or(impossible);
         if let Some(error) = fault {

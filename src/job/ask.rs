@@ -80,15 +80,6 @@ impl Ask {
     ) -> Ask {
         Ask { none: true, whole: false, ..Ask::may(name, symbol, words, kind, usual) }
     }
-    /// The same, with no range that is usual.
-    pub(crate) const fn any(
-        name: &'static str,
-        symbol: &'static str,
-        words: &'static str,
-        kind: Kind,
-    ) -> Ask {
-        Ask::plain(name, symbol, words, kind, (f64::NEG_INFINITY, f64::INFINITY))
-    }
     /// Taken as a figure where it is not given.
     pub(crate) const fn or(self, base: f64) -> Ask {
         Ask { missing: Missing::Taken(base), none: base == 0.0, ..self }
@@ -166,7 +157,7 @@ impl Ask {
 }
 
 /// The place of the figure with a name; one that nobody asks for is refused.
-pub(crate) fn place(asks: &[Ask], of: &str, name: &str) -> Result<usize> {
+pub(super) fn place(asks: &[Ask], of: &str, name: &str) -> Result<usize> {
     asks.iter().position(|ask| ask.name == name).ok_or_else(|| {
         let names = || asks.iter().map(|ask| ask.name);
         let near = did_you_mean(name, names())

@@ -122,10 +122,6 @@ impl Given {
         let ask = &self.asks[self.place(name)?];
         self.get(desk, name).ok_or_else(|| ask.is_missing(&self.prefix))
     }
-    /// What to say where a figure is missing.
-    pub(crate) fn missing(&self, name: &str) -> Error {
-        self.place(name).map_or_else(|e| e, |place| self.asks[place].is_missing(&self.prefix))
-    }
     /// Refuses a pair of which one settles what the other does.
     pub(crate) fn not_both(&self, one: &str, other: &str, why: &str) -> Result<()> {
         if self.has(one) && self.has(other) {

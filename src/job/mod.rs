@@ -21,7 +21,6 @@ mod describe;
 mod given;
 mod work;
 
-pub(crate) use ask::place;
 pub use ask::{Ask, Missing};
 pub use given::Given;
 pub(crate) use work::Work;

@@ -4,8 +4,6 @@ mod balance;
 mod blending;
 mod card;
 mod change;
-mod cost;
-mod costing;
 mod drafting;
 mod dyeing;
 mod gearing;
@@ -15,17 +13,15 @@ mod liquor;
 mod loss;
 mod machines;
 mod minding;
+mod money;
 mod mule;
 mod norms;
 mod oil;
 mod passages;
 mod pieces;
-mod price;
 pub(crate) mod run;
 mod spinning;
 mod tables;
-mod tariff;
-mod tariffs;
 mod weaving;
 mod week;
 mod wet;
@@ -36,9 +32,6 @@ pub use balance::{Balance, Weighed, balance};
 pub use blending::*;
 pub use card::*;
 pub use change::*;
-pub use cost::*;
-pub(crate) use costing::hour_costs;
-pub use costing::{CostedStage, Costing};
 pub use drafting::*;
 pub use dyeing::*;
 pub use gearing::*;
@@ -47,17 +40,18 @@ pub use liquor::*;
 pub use loss::*;
 pub use machines::*;
 pub use minding::*;
+pub use money::*;
 pub use mule::*;
 pub use oil::*;
 pub use passages::*;
 pub use pieces::*;
-pub use price::*;
 pub use run::*;
 pub use spinning::*;
-pub use tariff::*;
-pub use tariffs::Tariffs;
 pub use weaving::*;
-pub use week::{Lot, Machine, MachineWeek, Order, SHADES, Visit, Week, doubts, lightness, week};
+pub use week::{
+    ColourChange, LotInTurn, LotTime, MachineWeek, Order, SHADES, Visit, WEEK, WeekInputs, WeekLot,
+    WeekMachine, WeekResults, lightness, week,
+};
 pub use wet::*;
 pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
 pub use winders::*;
@@ -75,7 +69,6 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     blending::FORMULAS,
     card::FORMULAS,
     change::FORMULAS,
-    cost::FORMULAS,
     drafting::FORMULAS,
     gearing::FORMULAS,
     hold_up::FORMULAS,
@@ -84,12 +77,13 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     loss::FORMULAS,
     machines::FORMULAS,
     minding::FORMULAS,
+    money::charge::FORMULAS,
+    money::cost::FORMULAS,
+    money::price::FORMULAS,
     mule::FORMULAS,
     oil::FORMULAS,
     passages::FORMULAS,
     pieces::FORMULAS,
-    price::FORMULAS,
-    tariff::FORMULAS,
     spinning::FORMULAS,
     weaving::FORMULAS,
     winders::FORMULAS,
@@ -97,4 +91,4 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 
 /// The calculations of the room.
 pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] =
-    &[blending::CALCULATIONS, run::CALCULATIONS];
+    &[blending::CALCULATIONS, money::CALCULATIONS, run::CALCULATIONS, &[&WEEK]];

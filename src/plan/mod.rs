@@ -7,7 +7,6 @@ mod chain;
 mod chance;
 mod check;
 mod cost;
-mod cost_report;
 mod counts;
 mod draws;
 mod drivers;
@@ -28,7 +27,6 @@ mod value;
 
 pub use crate::table::{Align, Block, Report};
 pub use chance::{Layer, Scale, Spread};
-pub use cost::{CostLine, GoodCost, LotCost, Rates, Selling};
 pub use counts::load_counts;
 pub use draws::MOST_DRAWS;
 pub use drivers::Driver;

@@ -24,16 +24,6 @@ CARD = {
     "regain_out": "16 %",
     "fat_out": "4.5 %",
 }
-STAGES = [
-    {"name": "scour", "loss": "42 %", "cost": "0.80 /kg"},
-    {"name": "card", "loss": "8 %", "hourly": "24", "rate": "12 kg/h", "waste_value": "0.50 /kg"},
-]
-DEARER = [
-    {"name": "scour", "loss": "38 %", "cost": "0.95 /kg"},
-    {"name": "card", "loss": "11 %", "hourly": "27", "rate": "9 kg/h", "waste_value": "0.70 /kg"},
-]
-POUNDS = [{"name": "spin", "loss": "3 %", "hourly": "20", "rate": "11 lb/h"}]
-FEWER_POUNDS = [{"name": "spin", "loss": "4 %", "hourly": "22", "rate": "9 lb/h"}]
 # What is given by its place, without a name.
 PLACES = {
     "washes": ["washes"],
@@ -64,59 +54,6 @@ MILL: dict[str, Case] = {
         "lots_apart",
         {"lot": "60 lb", "held_up": "20 oz", "own": "95 %", "trace": "1 %"},
         {"lot": "45 lb", "held_up": "25 oz", "trace": "0.5 %"},
-    ),
-    "cost with a margin": (
-        "cost_through",
-        {
-            "price": "4.20 /kg",
-            "stages": STAGES,
-            "pieces": {"hank": "100 g", "throw": "1.2 kg"},
-            "overhead": "20 %",
-            "margin": "30 %",
-        },
-        {
-            "price": "3.60 /kg",
-            "stages": DEARER,
-            "pieces": {"hank": "95 g", "throw": "1.3 kg"},
-            "overhead": "25 %",
-            "margin": "35 %",
-        },
-    ),
-    "cost with a mark-up": (
-        "cost_through",
-        {"price": "2 /lb", "stages": POUNDS, "hourly_overhead": "5", "mark_up": "60 %"},
-        {"price": "2.5 /lb", "stages": FEWER_POUNDS, "hourly_overhead": "6", "mark_up": "50 %"},
-    ),
-    "tariffs": (
-        "compare_tariffs",
-        {
-            "greasy": "80 kg",
-            "yields": ["45 %", "60 %"],
-            "per_greasy": "11 /kg",
-            "per_finished": "20 /kg",
-            "minimum": "300",
-            "rejects": "10 %",
-            "per_reject": "2 /kg",
-        },
-        # Less than the least charge by one tariff, rejects beyond what is free.
-        {
-            "greasy": "25 kg",
-            "yields": ["40 %", "65 %"],
-            "minimum": "310",
-            "rejects": "22 %",
-            "per_reject": "3 /kg",
-        },
-    ),
-    "tariffs by the clean pound": (
-        "compare_tariffs",
-        {
-            "greasy": "120 lb",
-            "yields": ["40 %", "50 %", "60 %"],
-            "per_clean": "9 /lb",
-            "clean_yield": "60 %",
-            "per_finished": "13 /lb",
-        },
-        {"greasy": "90 lb", "per_clean": "8 /lb", "clean_yield": "55 %", "per_finished": "12 /lb"},
     ),
     "emulsion to a regain": (
         "emulsion",

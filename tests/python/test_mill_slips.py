@@ -8,7 +8,7 @@ import pytest
 
 F, M = hw.fibre, hw.mill
 STAGES = [{"name": "card", "loss": "10 %"}]
-TARIFFS = {"per_greasy": "11 /kg", "per_finished": "20 /kg"}
+TARIFFS = {"tariff_in": "11 /kg", "tariff_out": "20 /kg"}
 
 
 def dye(**more):
@@ -42,21 +42,24 @@ def dye(**more):
         (lambda: hw.quality.coefficient_of_variation(3, 0), "mean more than 0$"),
         (
             lambda: M.cost_through(
-                price="4 /kg", stages=[{"name": "card", "hourly": -24, "rate": "12 kg/h"}]
+                price_per_mass="4 /kg",
+                stages={"card": {"hourly_cost": -24, "feed_rate": "12 kg/h"}},
             ),
             "what an hour costs; write 0 or more",
         ),
         (
-            lambda: M.cost_through(price="4 /kg", stages=STAGES, hourly_overhead=-1),
+            lambda: M.cost_through(price_per_mass="4 /kg", stages=STAGES, hourly_overhead=-1),
             "hourly_overhead: −1 is given",
         ),
         (
-            lambda: M.cost_through(price="4 /kg", stages=STAGES, pieces={"card": "100 g"}),
-            "such as 'card sold'",
+            lambda: M.cost_through(
+                price_per_mass="4 /kg", stages=STAGES, goods={"card": "100 g"}
+            ),
+            "a name among the stages and among the goods; change one, such as to 'card 2'",
         ),
         (
-            lambda: M.cost_through(price="4 /kg", stages=STAGES, pieces={3: "100 g"}),
-            "a name is wanted",
+            lambda: M.cost_through(price_per_mass="4 /kg", stages=STAGES, goods={3: "100 g"}),
+            "a name goes here, not 3",
         ),
         (
             lambda: M.mule(
@@ -82,7 +85,7 @@ def test_what_is_refused_and_what_to_write(call, words):
             "clean_yield = 90.9",
         ),
         (lambda: F.us_grade("1.85 µm"), "diameter = 1.85 µm is unusual"),
-        (lambda: M.compare_tariffs(greasy="80 kg", yields=["45 %", "160 %"], **TARIFFS), "160 %"),
+        (lambda: M.compare_tariffs(greasy_mass="80 kg", yields=["45 %", "160 %"], **TARIFFS), "160 %"),
     ],
 )
 def test_what_is_unusual(call, words):
@@ -99,9 +102,9 @@ def test_samples_that_do_not_differ_give_no_interval():
 
 
 def test_wool_that_costs_nothing_has_no_shares():
-    cost = M.cost_through(price="0 /kg", stages=STAGES)
+    cost = M.cost_through(price_per_mass="0 /kg", stages=STAGES)
     assert "NaN" not in repr(cost)
-    assert cost["cost"].number("/kg") == 0
+    assert cost["cost_per_mass"].number("/kg") == 0
 
 
 def test_a_density_in_kilograms_for_a_cubic_metre():
@@ -125,20 +128,20 @@ def test_gallons_of_both_countries():
 def test_what_a_lot_costs_asks_for_costs(root):
     made = hw.plan.load(root / "examples/first-lot.toml").run(draws=100, seed=1)
     for wrong, words in [
-        ({"wol": "4 /kg"}, "did you mean 'wool'"),
-        ({"wool": "4 /kg", "hourly": {"card": "-24"}}, "hourly, card: −24 is given"),
-        ({"wool": "4 /kg", "wage": "-2", "people": {"card": 1}}, "wage: −2 is given"),
+        ({"hourly_wag": "4"}, "did you mean 'hourly_wage'"),
+        ({"stages": {"card": {"hourly_cost": "-24"}}}, "card.hourly_cost: −24 is given"),
+        ({"stages": {"card": {"people": 1}}, "hourly_wage": "-2"}, "hourly_wage: −2 is given"),
     ]:
         with pytest.raises(hw.HankwiseError, match=words):
-            made.cost(**wrong)
+            made.cost(price_per_mass="4 /kg", **wrong)
 
 
 def test_a_figure_is_asked_for_by_its_name():
-    cost = M.cost_through(price="4 /kg", stages=STAGES)
+    cost = M.cost_through(price_per_mass="4 /kg", stages=STAGES)
     with pytest.raises(KeyError, match="by its name, such as"):
         cost[0]
     assert 0 not in cost
-    assert "cost" in cost
+    assert "cost_per_mass" in cost
 
 
 def test_a_message_is_one_line():
@@ -154,4 +157,4 @@ def test_nothing_usual_warns():
             greasy_masses=["200 g", "198 g"], washed_masses=["124 g", "119 g"], regain="16 %"
         )
         F.us_grade("18.5 µm")
-        M.compare_tariffs(greasy="80 kg", yields=["45 %", "60 %"], **TARIFFS)
+        M.compare_tariffs(greasy_mass="80 kg", yields=["45 %", "60 %"], **TARIFFS)

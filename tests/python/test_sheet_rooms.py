@@ -210,11 +210,11 @@ def test_the_sheet_of_a_plan_and_of_a_formula_have_their_cautions_too(tmp_path, 
 def test_names_that_differ_in_their_capitals_are_two(tmp_path):
     """A spreadsheet takes capitals and small letters of a name for the same."""
     cost = hw.mill.cost_through(
-        price="4 /kg",
+        price_per_mass="4 /kg",
         stages=[{"name": "card", "loss": "8 %"}],
-        pieces={"Hank": "1 kg", "hank": "2 kg"},
+        goods={"Hank": "1 kg", "hank": "2 kg"},
     )
-    cost.to_sheet(tmp_path / "cost.xlsx")
+    cost.to_workbook(tmp_path / "cost.xlsx")
     book = openpyxl.load_workbook(tmp_path / "cost.xlsx")
     assert len({name.lower() for name in book.defined_names}) == len(book.defined_names)
     cells = inputs_of(tmp_path / "cost.xlsx")

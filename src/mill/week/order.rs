@@ -1,55 +1,52 @@
 //! The order of the lots.
 
-use std::str::FromStr;
-
-use super::{Floor, Lot, same};
-use crate::error::{Error, Result};
+use super::floor::Floor;
+use super::shade::same;
+use crate::calculation::Words;
 
 /// How the lots of a week are put in order.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Words)]
 pub enum Order {
     /// The lightest first: a dark fibre left behind shows in a light lot.
+    #[word("light to dark")]
+    #[default]
     LightToDark,
     /// The darkest first.
+    #[word("dark to light")]
     DarkToLight,
     /// As they were given.
+    #[word("as given")]
     AsGiven,
 }
 
 impl Order {
     /// The words for it.
     pub const fn words(self) -> &'static str {
-        match self {
-            Order::LightToDark => "light to dark",
-            Order::DarkToLight => "dark to light",
-            Order::AsGiven => "as given",
-        }
+        Order::WORDS[self as usize].0
     }
 }
 
-impl FromStr for Order {
-    type Err = Error;
-    fn from_str(text: &str) -> Result<Order> {
-        [Order::LightToDark, Order::DarkToLight, Order::AsGiven]
-            .into_iter()
-            .find(|order| order.words() == text.trim().to_lowercase().replace(['-', '_'], " "))
-            .ok_or_else(|| {
-                Error::notation(format!(
-                    "'{text}' is no order of lots; write 'light to dark', 'dark to light' or 'as given'"
-                ))
-            })
+/// The order of the lots, by their places, and how many orders were tried where orders were tried.
+pub(super) fn settle(floor: &Floor<'_, f64>) -> (Vec<usize>, Option<usize>) {
+    let first = sorted(floor);
+    match number(floor, &first) {
+        Some(orders) if floor.given.try_orders => (best(floor, first, orders), Some(orders)),
+        // Too many orders are refused.
+        _ => (first, None),
     }
 }
 
 /// The lots in order; lots of one colour next to each other, else as given.
-pub(super) fn sorted(lots: &[Lot], order: Order) -> Vec<usize> {
+fn sorted(floor: &Floor<'_, f64>) -> Vec<usize> {
+    let (lots, order) = (&floor.given.lots, floor.given.order);
     let mut sequence: Vec<usize> = (0..lots.len()).collect();
     if order == Order::AsGiven {
         return sequence;
     }
-    let first = |k: usize| lots.iter().position(|l| same(&l.colour, &lots[k].colour));
+    let light: Vec<f64> = sequence.iter().map(|k| floor.lightness(*k).value()).collect();
+    let first = |k: usize| lots.iter().position(|lot| same(&lot.colour, &lots[k].colour));
     sequence.sort_by(|a, b| {
-        let by_light = lots[*b].lightness.total_cmp(&lots[*a].lightness);
+        let by_light = light[*b].total_cmp(&light[*a]);
         let by_light = if order == Order::LightToDark { by_light } else { by_light.reverse() };
         by_light.then(first(*a).cmp(&first(*b))).then(a.cmp(b))
     });
@@ -59,35 +56,34 @@ pub(super) fn sorted(lots: &[Lot], order: Order) -> Vec<usize> {
 /// More orders than this are not tried: eight lots as light as each other have as many.
 pub(super) const MOST: usize = 40_320;
 
-/// The best of all orders of lots as light as each other, and how many were tried.
-pub(super) fn best(
-    floor: &Floor<'_>,
-    first: Vec<usize>,
-    go_on: &mut dyn FnMut() -> bool,
-) -> Result<(Vec<usize>, usize)> {
-    let light = |k: usize| floor.lots[k].lightness;
-    let groups: Vec<usize> = first
-        .chunk_by(|a, b| light(*a).total_cmp(&light(*b)).is_eq())
-        .map(<[usize]>::len)
-        .collect();
-    let orders = groups
+/// The sizes of the groups of lots as light as each other, in an order.
+fn groups(floor: &Floor<'_, f64>, sequence: &[usize]) -> Vec<usize> {
+    let light = |k: usize| floor.lightness(k).value();
+    let alike = |a: &usize, b: &usize| light(*a).total_cmp(&light(*b)).is_eq();
+    sequence.chunk_by(alike).map(<[usize]>::len).collect()
+}
+
+/// How many orders of the lots as light as each other there are; none where there are too many.
+fn number(floor: &Floor<'_, f64>, sequence: &[usize]) -> Option<usize> {
+    groups(floor, sequence)
         .iter()
         .flat_map(|n| 1..=*n)
         .try_fold(1_usize, usize::checked_mul)
-        .filter(|all| *all <= MOST);
-    let Some(orders) = orders else {
-        return Err(Error::range(format!(
-            "there are more than {MOST} orders of the lots as light as each other; leave try_orders \
-             out, or tell their shades apart by lightness"
-        )));
-    };
-    let mut least = floor.cost(&first);
-    let (mut kept, mut sequence, mut tried) = (first.clone(), first, 0_usize);
+        .filter(|all| *all <= MOST)
+}
+
+/// True where more orders were to be tried than are.
+pub(super) fn are_too_many(floor: &Floor<'_, f64>) -> bool {
+    floor.given.try_orders && number(floor, &sorted(floor)).is_none()
+}
+
+/// The best of all orders of lots as light as each other.
+fn best(floor: &Floor<'_, f64>, first: Vec<usize>, orders: usize) -> Vec<usize> {
+    let groups = groups(floor, &first);
+    let mut least = floor.rate(&first);
+    let (mut kept, mut sequence) = (first.clone(), first);
     // Each group's own permutations, as a counter of mixed base whose digits are their numbers.
     for number in 0..orders {
-        if number % 256 == 0 && !go_on() {
-            return Err(Error::plan(format!("stopped after {tried} of {orders} orders")));
-        }
         let mut rest = number;
         let mut from = 0;
         for size in &groups {
@@ -97,14 +93,13 @@ pub(super) fn best(
             rest /= count;
             from += size;
         }
-        let cost = floor.cost(&sequence);
-        tried += 1;
-        let less = cost.0 < least.0 - 1e-9 || (cost.0 <= least.0 + 1e-9 && cost.1 < least.1 - 1e-9);
+        let rate = floor.rate(&sequence);
+        let less = rate.0 < least.0 - 1e-9 || (rate.0 <= least.0 + 1e-9 && rate.1 < least.1 - 1e-9);
         if less {
-            (least, kept) = (cost, sequence.clone());
+            (least, kept) = (rate, sequence.clone());
         }
     }
-    Ok((kept, tried))
+    kept
 }
 
 /// The members of a group in rising order of their places.

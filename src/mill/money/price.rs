@@ -1,8 +1,10 @@
 //! Prices: margin and mark-up, premiums, costs as shares of sales.
 
+use crate::calculation::Inputs;
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
-use crate::quantity::{CostPerMass, Margin, MarkUp, Money, Ratio, ShareOfSales};
+use crate::quantity::print::of_kind;
+use crate::quantity::{CostPerMass, Kind, Margin, MarkUp, Money, Ratio, ShareOfSales};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -111,4 +113,39 @@ pub fn profit_of_sales<N: Number>(
     costs_on_sales: &[ShareOfSales<N>],
 ) -> Margin<N> {
     costs_on_sales.fold(V::constant(1.0), |left, k| left - k)
+}
+
+/// How a price is made from a cost.
+#[derive(Clone, Debug, Inputs)]
+pub enum Selling<N> {
+    /// margin, on the price
+    #[q("g", 0.0..=0.8, zero)]
+    Margin(Margin<N>),
+    /// mark-up, on the cost
+    #[q("u", 0.0..=3.0, zero)]
+    MarkUp(MarkUp<N>),
+}
+
+impl<N: Number> Selling<N> {
+    /// The price for a cost.
+    pub(super) fn price(&self, cost: Money<N>) -> Money<N> {
+        match self {
+            Selling::Margin(margin) => price_at_margin(cost, *margin),
+            Selling::MarkUp(mark_up) => price_at_mark_up(cost, *mark_up),
+        }
+    }
+}
+
+impl Selling<f64> {
+    /// By what the price is made, in words.
+    pub(super) fn words(&self) -> String {
+        match self {
+            Selling::Margin(g) => {
+                format!("{} margin on the price", of_kind(g.value(), Kind::Margin))
+            }
+            Selling::MarkUp(u) => {
+                format!("{} mark-up on the cost", of_kind(u.value(), Kind::MarkUp))
+            }
+        }
+    }
 }
