@@ -170,10 +170,7 @@ impl Results {
     }
     /// The rows of results with a name, as dictionaries; none where no such rows are.
     fn rows<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Option<Bound<'py, PyList>>> {
-        let is_it = |output: &&Output| matches!(output, Output::Rows { name: n, .. } if *n == name);
-        let Some(Output::Rows { outputs, .. }) = self.card.outputs.iter().find(is_it) else {
-            return Ok(None);
-        };
+        let Some(outputs) = rows_of(self.card.outputs, name) else { return Ok(None) };
         let answers = calculation::answers(outputs);
         let rows = PyList::empty(py);
         let mut last: Option<(String, Bound<'py, PyDict>)> = None;
@@ -184,6 +181,9 @@ impl Results {
             let Some((before, field)) = shown.name.rsplit_once('.') else { continue };
             if last.as_ref().is_none_or(|(other, _)| other != before) {
                 let row = PyDict::new(py);
+                if !before.starts_with(&format!("{name}[")) {
+                    row.set_item("name", before)?;
+                }
                 rows.append(&row)?;
                 last = Some((before.to_owned(), row));
             }
@@ -193,6 +193,15 @@ impl Results {
         }
         Ok(Some(rows))
     }
+}
+
+/// What the rows with a name answer, wherever among the parts they stand.
+fn rows_of(outputs: &'static [Output], name: &str) -> Option<&'static [Output]> {
+    outputs.iter().find_map(|output| match output {
+        Output::Rows { name: other, outputs, .. } if *other == name => Some(*outputs),
+        Output::Part { outputs, .. } => rows_of(outputs, name),
+        _ => None,
+    })
 }
 
 #[pymethods]
