@@ -5,7 +5,8 @@ use crate::error::{Error, Result};
 
 /// Every calculation, in the order of names.
 pub fn calculations() -> impl Iterator<Item = &'static Calculation> {
-    let mut all: Vec<&'static Calculation> = crate::mill::CALCULATIONS.concat();
+    let rooms = [crate::cloth::CALCULATIONS, crate::mill::CALCULATIONS];
+    let mut all: Vec<&'static Calculation> = rooms.concat().concat();
     all.sort_by_key(|calculation| calculation.name);
     all.into_iter()
 }

@@ -1,36 +1,13 @@
 //! The finished piece, and where its yarn went.
 
-use std::cell::RefCell;
-
 use super::super::stage::{Bench, named};
 use super::woven::{Laid, Piece};
 use super::{Loom, Shop, Used};
-use crate::cloth::article::Names;
 use crate::number::Number;
-use crate::quantity::{Count, Fraction, LinearDensity, Mass, Typed};
+use crate::quantity::{Count, Fraction, LinearDensity, Mass, MassLoss};
 use crate::{cloth, mill, yarn};
 
 const FINISH: &str = "finish";
-
-/// What is to be expected of the finished piece stands on the bench, the rest has its name alone.
-struct Noted<'b, N>(RefCell<&'b mut Bench<N>>);
-
-impl<N: Number> Names<N> for Noted<'_, N> {
-    fn figure<Q: Typed<N>>(&self, name: &'static str, words: &'static str, figure: Q) -> Q {
-        let mut bench = self.0.borrow_mut();
-        match name {
-            "width" => bench.expect(FINISH, name, words, figure, ""),
-            "mass_per_area" => {
-                let note = "at label regain, weft turns included";
-                bench.expect(FINISH, name, words, figure, note)
-            }
-            "loom_mass" => {
-                named(FINISH, name, "mass per area off the loom, as at label regain", figure)
-            }
-            _ => named(FINISH, name, words, figure),
-        }
-    }
-}
 
 /// Size and mass of the finished piece.
 pub(super) fn finish<N: Number>(
@@ -42,9 +19,19 @@ pub(super) fn finish<N: Number>(
 ) {
     let v = shop.values;
     let label: LinearDensity<N> = v.get(shop.yarn.count);
-    let noted = Noted(RefCell::new(bench));
-    let finished = laid.setting.finished(&laid.at, label, label, v.get(loom.loss), &noted);
-    let piece = Mass::from(finished.woven.v() + finished.fringe.v());
+    let loss: Fraction<N> = v.get(loom.loss);
+    let done = laid.setting.finished(&laid.at, label, label, MassLoss::from(loss.v()));
+    named(FINISH, "off_loom_width", "width off the loom", done.off_loom_width);
+    bench.expect(FINISH, "width", "finished width", done.finished_width, "");
+    named(FINISH, "ends_off_loom", "ends off the loom", done.off_loom_warp_sett);
+    let words = "mass per area off the loom, as at label regain";
+    named(FINISH, "loom_mass", words, done.off_loom_mass_per_area);
+    let note = "at label regain, weft turns included";
+    let words = "finished mass per area";
+    bench.expect(FINISH, "mass_per_area", words, done.finished_mass_per_area, note);
+    let woven = named(FINISH, "woven_mass", "mass of the woven part", done.woven_mass);
+    let fringe = named(FINISH, "fringe_mass", "mass of the fringes", done.fringe_mass);
+    let piece = Mass::from(woven.v() + fringe.v());
     let note = format!("'{name}', fringes included");
     bench.expect(FINISH, "piece_mass", "mass of a piece as sold", piece, note);
 }

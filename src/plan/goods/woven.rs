@@ -5,12 +5,11 @@ use super::super::given::Ask;
 use super::super::stage::{Bench, beside, named};
 use super::finished::finish;
 use super::{Loom, Need, Shop, Used};
-use crate::cloth::article::{Layout, Names, Setting};
+use crate::cloth::Layout;
+use crate::cloth::piece::Setting;
 use crate::error::Result;
 use crate::number::Number;
-use crate::quantity::{
-    Count, Duration, Fraction, Kind, Length, Mass, ReedCount, Sett, Typed, print,
-};
+use crate::quantity::{Count, Duration, Fraction, Kind, Length, Mass, ReedCount, Sett, print};
 use crate::{cloth, mill, yarn};
 
 /// A woven piece.
@@ -33,13 +32,27 @@ pub(super) struct Laid<N> {
     pub(super) thrums: Length<N>,
 }
 
-/// The figures of a piece bear the name of the good.
-struct Of<'a>(&'a str);
-
-impl<N: Number> Names<N> for Of<'_> {
-    #[inline(always)]
-    fn figure<Q: Typed<N>>(&self, name: &'static str, words: &'static str, figure: Q) -> Q {
-        named(self.0, name, words, figure)
+/// The layout with its numbers under the name of the good.
+fn with_names<N: Number>(good: &str, at: &Layout<N>) -> Layout<N> {
+    Layout {
+        reed_width: named(good, "reed_width", "width wanted in the reed", at.reed_width),
+        selvedges: None,
+        ends: named(good, "ends", "ends", at.ends),
+        reed_sett: named(good, "sett", "sett in the reed", at.reed_sett),
+        filled_width: named(
+            good,
+            "set_width",
+            "width that the ends fill in the reed",
+            at.filled_width,
+        ),
+        warp_per_piece: named(
+            good,
+            "warp_each",
+            "warp for a piece, fringes included",
+            at.warp_per_piece,
+        ),
+        picks_per_piece: named(good, "picks", "picks in a piece", at.picks_per_piece),
+        weft_per_piece: named(good, "weft_each", "weft for a piece", at.weft_per_piece),
     }
 }
 
@@ -80,18 +93,19 @@ impl Piece {
             reed: ReedCount::from(v.part(&loom.reed, reed_wanted.v())),
             ends_per_dent,
             selvedge: None,
-            picks: v.get(loom.picks),
-            turn: v.get(loom.turn),
+            weft_sett: v.get(loom.picks),
+            turn_allowance: v.get(loom.turn),
             weft_waste: v.get(loom.weft_waste),
         };
-        let at = setting.layout(&Of(name));
-        let warp_yarn = cloth::warp_yarn(at.ends, at.warp_each);
+        let at = with_names(name, &setting.layout());
+        let warp_yarn = cloth::warp_yarn(at.ends, at.warp_per_piece);
+        let weft_wound = setting.weft_wound(&at);
         let thrums = cloth::warp_yarn(at.ends, v.get(loom.warp_waste));
         Laid {
             sett_wanted,
             setting,
-            weft_wasted: Length::from(at.weft_wound.v() - at.weft_each.v()),
-            each: Length::from(warp_yarn.v() + at.weft_wound.v()),
+            weft_wasted: Length::from(weft_wound.v() - at.weft_per_piece.v()),
+            each: Length::from(warp_yarn.v() + weft_wound.v()),
             thrums,
             at,
         }
@@ -151,24 +165,24 @@ impl Piece {
             at.ends,
             format!("{} in a dent", print::figure(per_dent)),
         );
-        let warp = cloth::warp_length(at.warp_each, made, v.get(loom.warp_waste));
+        let warp = cloth::warp_length(at.warp_per_piece, made, v.get(loom.warp_waste));
         let note = if made.value() < 0.5 {
             "no piece comes out: this is its waste alone".to_owned()
         } else {
             format!(
                 "{} for each of {} pieces",
-                length(at.warp_each.value()),
+                length(at.warp_per_piece.value()),
                 print::figure(made.value())
             )
         };
         let warp = bench.set("loom", "warp_length", "length of the warp", warp, note);
         let warp_yarn = cloth::warp_yarn(at.ends, warp);
         bench.expect("loom", "warp_yarn", "yarn in the warp", warp_yarn, "");
-        bench.set("loom", "picks", "picks in a piece", at.picks, "off the loom");
-        let weft_yarn = cloth::weft_yarn(at.weft_each, made, v.get(loom.weft_waste));
-        let note = format!("{} for each piece, and waste", length(at.weft_each.value()));
+        bench.set("loom", "picks", "picks in a piece", at.picks_per_piece, "off the loom");
+        let weft_yarn = cloth::weft_yarn(at.weft_per_piece, made, v.get(loom.weft_waste));
+        let note = format!("{} for each piece, and waste", length(at.weft_per_piece.value()));
         bench.set("loom", "weft_yarn", "weft yarn", weft_yarn, note);
-        let total = Count::from(made.v() * at.picks.v());
+        let total = Count::from(made.v() * at.picks_per_piece.v());
         let time: Duration<N> = mill::loom_time(total, v.get(loom.speed), v.get(loom.efficiency));
         bench.expect("loom", "time", "running time", time, "");
         finish(name, shop, loom, &laid, bench);
