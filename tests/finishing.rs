@@ -4,39 +4,72 @@
 mod cases;
 
 use cases::cases;
-use hankwise::cloth::{
-    Measured, Process, SAID_OF_PROCESS, finishing, known_in_finishing, to_weave,
-};
-use hankwise::particulars::Particulars;
+use hankwise::calculation::{Given, Solved, Value};
+use hankwise::cloth::{FINISHING, PROCESS, TO_WEAVE};
 use hankwise::prelude::*;
 use hankwise::quantity::{Amount, unit};
 use proptest::prelude::*;
 
-type Known = (&'static str, Amount, Option<String>);
+/// A process: its name, and what is said of it.
+type Said = (&'static str, Vec<(&'static str, Value)>);
 
-/// A figure in the base unit of its kind.
+/// A value in the base unit of its kind.
 fn amount(x: f64, kind: Kind) -> Amount {
     let name = if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
     Amount { number: x, unit: unit(name, Some(kind)).unwrap() }
 }
 
-fn process(name: &str, said: &[(&str, f64)]) -> Process {
-    let mut process = Process::new(name).unwrap();
-    for (name, x) in said {
-        process.set(name, amount(*x, Process::said(name).unwrap().kind), None).unwrap();
+fn one(given: &Given, name: &str, x: f64) -> Value {
+    let item = given.item(name).unwrap();
+    let hankwise::calculation::Item::One(input) = item else { panic!("{name}") };
+    Value::One(amount(x, input.kind), None)
+}
+
+fn process(name: &'static str, said: &[(&'static str, f64)]) -> Said {
+    let blank = PROCESS.blank();
+    (name, said.iter().map(|(name, x)| (*name, one(&blank, name, *x))).collect())
+}
+
+/// What was given for a chain.
+fn chain(mut given: Given, processes: &[Said], cloth: &[(&str, f64)]) -> Result<Given> {
+    let mut rows = Vec::new();
+    for (name, said) in processes {
+        let mut row = given.row("processes")?;
+        row.set("name", Value::Text((*name).to_owned()))?;
+        for (name, value) in said {
+            row.set(name, value.clone())?;
+        }
+        rows.push(row);
     }
-    process
+    given.set("processes", Value::Rows(rows))?;
+    for (name, x) in cloth {
+        given.item(name)?;
+        let value = one(&given, name, *x);
+        given.set(name, value)?;
+    }
+    Ok(given)
 }
 
-fn cloth(known: &[(&'static str, f64)]) -> Vec<Known> {
-    let figure = |(name, x): &(&'static str, f64)| {
-        (*name, amount(*x, known_in_finishing(name).unwrap().kind), None)
-    };
-    known.iter().map(figure).collect()
+fn finishing(processes: &[Said], loom: &[(&str, f64)]) -> Result<Solved> {
+    FINISHING.solve(chain(FINISHING.blank(), processes, loom)?)
 }
 
-fn of(cloth: &Particulars, name: &str) -> f64 {
-    cloth.find(name).unwrap_or_else(|e| panic!("{e}")).value
+fn to_weave(processes: &[Said], finished: &[(&str, f64)]) -> Result<Solved> {
+    TO_WEAVE.solve(chain(TO_WEAVE.blank(), processes, finished)?)
+}
+
+/// A process on its own.
+fn alone((name, said): &Said) -> Result<Solved> {
+    let mut given = PROCESS.blank();
+    given.set("name", Value::Text((*name).to_owned()))?;
+    for (name, value) in said {
+        given.set(name, value.clone())?;
+    }
+    PROCESS.solve(given)
+}
+
+fn of(solved: &Solved, name: &str) -> f64 {
+    solved.find(name).unwrap_or_else(|e| panic!("{e}")).value
 }
 
 fn near(a: f64, b: f64) -> bool {
@@ -46,17 +79,17 @@ fn near(a: f64, b: f64) -> bool {
 const NAMES: [&str; 9] = [
     "width",
     "length",
-    "ends",
-    "picks",
-    "warp",
-    "weft",
+    "warp_sett",
+    "weft_sett",
+    "warp_count",
+    "weft_count",
     "warp_crimp",
     "weft_crimp",
     "mass_per_area",
 ];
 
 /// Any chain of up to five processes, each with any of its figures left out.
-fn processes() -> impl Strategy<Value = Vec<Process>> {
+fn processes() -> impl Strategy<Value = Vec<Said>> {
     let one = (
         proptest::option::of(-0.1..0.4_f64),
         proptest::option::of(-0.1..0.4_f64),
@@ -66,7 +99,7 @@ fn processes() -> impl Strategy<Value = Vec<Process>> {
         proptest::option::of(0.0..1.0_f64),
     );
     proptest::collection::vec(one, 1..6).prop_map(|all| {
-        let names = ["scour", "mill", "own process", "tenter", "mill"];
+        let names = ["scour", "mill", "own process", "tenter", "mill 2"];
         all.into_iter()
             .enumerate()
             .map(|(k, (width, length, loss, warp, weft))| {
@@ -76,11 +109,11 @@ fn processes() -> impl Strategy<Value = Vec<Process>> {
                 // Where the cloth grows, the yarn is left to grow with it.
                 let grows = |s: Option<f64>| s.is_some_and(|s| s < 0.0);
                 let said = [
-                    ("width", width),
-                    ("length", length),
-                    ("loss", loss),
-                    ("warp_yarn", yarn(warp, length).filter(|_| !grows(length))),
-                    ("weft_yarn", yarn(weft, width).filter(|_| !grows(width))),
+                    ("width_shrinkage", width),
+                    ("length_shrinkage", length),
+                    ("mass_loss", loss),
+                    ("warp_yarn_shrinkage", yarn(warp, length).filter(|_| !grows(length))),
+                    ("weft_yarn_shrinkage", yarn(weft, width).filter(|_| !grows(width))),
                 ];
                 let said: Vec<_> =
                     said.into_iter().filter_map(|(name, x)| x.map(|x| (name, x))).collect();
@@ -106,33 +139,33 @@ proptest! {
     /// What is woven for a finished cloth finishes as that cloth.
     #[test]
     fn backward_undoes_forward(processes in processes(), loom in threads()) {
-        let there = finishing(&processes, &cloth(&loom)).unwrap();
-        let finished = NAMES.map(|name| (name, of(&there, &format!("finished_{name}"))));
-        let back = to_weave(&processes, &cloth(&finished), None).unwrap();
+        let there = finishing(&processes, &loom).unwrap();
+        let finished = NAMES.map(|name| (name, of(&there, &format!("finished.{name}"))));
+        let back = to_weave(&processes, &finished).unwrap();
         for (name, x) in &loom {
-            let found = of(&back, &format!("loom_{name}"));
+            let found = of(&back, &format!("loom.{name}"));
             prop_assert!((found - x).abs() <= 1e-11 * x.abs().max(0.01), "{name}: {x} became {found}");
         }
         // Every stage of the one is that of the other.
-        for figure in back.figures() {
-            let Ok(other) = there.find(&figure.name) else { continue };
-            let (a, b) = (figure.value, other.value);
-            prop_assert!((a - b).abs() <= 1e-11 * a.abs().max(0.01), "{}: {a} and {b}", figure.name);
+        for found in back.results() {
+            let (a, b) = (found.value, of(&there, &found.name));
+            prop_assert!((a - b).abs() <= 1e-11 * a.abs().max(0.01), "{}: {a} and {b}", found.name);
         }
     }
 
     /// The mass by the balance of the chain is that of the threads as they are at every stage.
     #[test]
     fn threads_weigh_what_the_balance_says(processes in processes(), loom in threads()) {
-        let chain = finishing(&processes, &cloth(&loom)).unwrap();
-        let stages: Vec<_> = chain.figures().iter()
-            .filter_map(|f| f.name.strip_suffix("_mass_per_area"))
+        let chain = finishing(&processes, &loom).unwrap();
+        let stages: Vec<_> = chain.results().iter()
+            .filter_map(|found| found.name.strip_suffix(".mass_per_area"))
             .map(str::to_owned).collect();
         prop_assert_eq!(stages.len(), processes.len() + 2);
         for stage in stages {
             let [n1, n2, t1, t2, c1, c2, b, l, w, m, running] =
-                ["ends", "picks", "warp", "weft", "warp_crimp", "weft_crimp", "width", "length",
-                 "mass_per_area", "mass", "running_mass"].map(|name| of(&chain, &format!("{stage}_{name}")));
+                ["warp_sett", "weft_sett", "warp_count", "weft_count", "warp_crimp", "weft_crimp",
+                 "width", "length", "mass_per_area", "piece_mass", "mass_per_length"]
+                    .map(|name| of(&chain, &format!("{stage}.{name}")));
             // Ends × width × length × (1 + crimp) × tex, in grams; the same of the picks.
             let warp = n1 * 100.0 * b * l * (1.0 + c1) * t1 / 1000.0;
             let weft = n2 * 100.0 * l * b * (1.0 + c2) * t2 / 1000.0;
@@ -146,30 +179,40 @@ proptest! {
     /// Ends and picks are conserved, and so is the yarn but for its own shrinkage and what it loses.
     #[test]
     fn threads_are_conserved(processes in processes(), loom in threads()) {
-        let chain = finishing(&processes, &cloth(&loom)).unwrap();
+        let chain = finishing(&processes, &loom).unwrap();
         let number = |stage: &str, n: &str, side: &str| {
-            of(&chain, &format!("{stage}_{n}")) * of(&chain, &format!("{stage}_{side}"))
+            of(&chain, &format!("{stage}.{n}")) * of(&chain, &format!("{stage}.{side}"))
         };
-        for (n, side) in [("ends", "width"), ("picks", "length")] {
+        for (n, side) in [("warp_sett", "width"), ("weft_sett", "length")] {
             let (before, after) = (number("loom", n, side), number("finished", n, side));
             prop_assert!((before / after - 1.0).abs() < 1e-12);
         }
-        let factor = |name: &str| of(&chain, &format!("finished_{name}")) / of(&chain, &format!("loom_{name}"));
+        let factor = |name: &str| of(&chain, &format!("finished.{name}")) / of(&chain, &format!("loom.{name}"));
         let by = |name: &str| {
-            processes.iter().map(|p| 1.0 - p.figure(name).unwrap_or(0.0)).product::<f64>()
+            let said = |(_, said): &Said| said.iter().find_map(|(other, value)| match value {
+                Value::One(amount, _) if *other == name => Some(amount.base()),
+                _ => None,
+            });
+            processes.iter().map(|p| 1.0 - said(p).unwrap_or(0.0)).product::<f64>()
         };
-        prop_assert!(near(factor("width"), by("width")));
-        prop_assert!(near(factor("length"), by("length")));
-        prop_assert!((factor("mass") / by("loss") - 1.0).abs() < 1e-12);
+        prop_assert!(near(factor("width"), by("width_shrinkage")));
+        prop_assert!(near(factor("length"), by("length_shrinkage")));
+        prop_assert!((factor("piece_mass") / by("mass_loss") - 1.0).abs() < 1e-12);
     }
 
     /// Whatever form a change of size is said in, the cloth is the same.
     #[test]
     fn forms_agree(s in -0.3..0.45_f64) {
-        let forms = [("width", s), ("over_width", s / (1.0 - s)), ("width_change", -s)];
+        let forms = [("width_shrinkage", s), ("over_width", s / (1.0 - s)), ("width_change", -s)];
         for (name, x) in forms {
-            let one = finishing(&[process("mill", &[(name, x)])], &cloth(&[("width", 2.0)])).unwrap();
-            prop_assert!((of(&one, "finished_width") - 2.0 * (1.0 - s)).abs() < 1e-12);
+            let mill = process("mill", &[(name, x)]);
+            let one = finishing(std::slice::from_ref(&mill), &[("width", 2.0)]).unwrap();
+            prop_assert!((of(&one, "finished.width") - 2.0 * (1.0 - s)).abs() < 1e-12);
+            // Asked alone, the process is told in every form.
+            let alone = alone(&mill).unwrap();
+            for (name, x) in forms {
+                prop_assert!((of(&alone, name) - x).abs() < 1e-12, "{name}");
+            }
         }
     }
 
@@ -179,13 +222,18 @@ proptest! {
         pairs in proptest::collection::vec((0.5..2.0_f64, 0.5..1.1_f64), 1..5), off in 0.0..0.02_f64,
         at in proptest::collection::vec((-1.0..=1.0_f64, -1.0..=1.0_f64), 5),
     ) {
-        let specimen = |(x, kept): &(f64, f64)| [*x, x * kept].map(|x| (amount(x, Kind::Length), None));
-        let measured =
-            Measured::new(Kind::Length, pairs.iter().map(specimen).collect(), Some(amount(off, Kind::Length)));
-        let felt = Process::from_sample("felt", Some(measured.unwrap()), None, None).unwrap();
-        let (low, high) = felt.band("width").unwrap();
+        let lengths = |all: Vec<f64>| {
+            Value::List(all.into_iter().map(|x| (amount(x, Kind::Length), None)).collect())
+        };
+        let felt: Said = ("felt", vec![
+            ("width_before", lengths(pairs.iter().map(|(x, _)| *x).collect())),
+            ("width_after", lengths(pairs.iter().map(|(x, kept)| x * kept).collect())),
+            ("reading_error", Value::One(amount(off, Kind::Length), None)),
+        ]);
+        let alone = alone(&felt).unwrap();
+        let [low, high] = ["lowest", "highest"].map(|end| of(&alone, &format!("{end}_width_shrinkage")));
         let mean = pairs.iter().map(|(_, kept)| 1.0 - kept).sum::<f64>() / pairs.len() as f64;
-        prop_assert!((felt.figure("width").unwrap() - mean).abs() < 1e-12);
+        prop_assert!((of(&alone, "width_shrinkage") - mean).abs() < 1e-12);
         let read = |((x, kept), (a, b)): (&(f64, f64), &(f64, f64))| 1.0 - (x * kept + b * off) / (x + a * off);
         for found in pairs.iter().zip(&at).map(read) {
             prop_assert!(found >= low - 1e-12 && found <= high + 1e-12);
@@ -194,24 +242,32 @@ proptest! {
         prop_assert!((worst - high).abs() < 1e-12);
         // The chain carries it: forward with the sample lies between the ends put in by hand.
         let chain = |s: f64| {
-            let mill = process("mill", &[("width", s)]);
-            of(&finishing(&[mill], &cloth(&[("width", 1.5)])).unwrap(), "finished_width")
+            let mill = process("mill", &[("width_shrinkage", s)]);
+            of(&finishing(&[mill], &[("width", 1.5)]).unwrap(), "finished.width")
         };
-        let likely = of(&finishing(&[felt], &cloth(&[("width", 1.5)])).unwrap(), "finished_width");
+        let likely = of(&finishing(&[felt], &[("width", 1.5)]).unwrap(), "finished.width");
         prop_assert!(chain(high) <= likely + 1e-12 && likely <= chain(low) + 1e-12);
     }
 }
 
-fn inches(x: f64) -> Amount {
-    parse(&format!("{x} in")).unwrap()
+fn inches(x: f64) -> Value {
+    Value::One(parse(&format!("{x} in")).unwrap(), Some(format!("{x} in")))
 }
 
-fn sample(name: &str, width: Option<[f64; 2]>, length: Option<[f64; 2]>) -> Process {
-    let measured = |pair: [f64; 2]| {
-        Measured::new(Kind::Length, vec![pair.map(|x| (inches(x), None))], Some(inches(0.5)))
-            .unwrap()
+fn sample(name: &'static str, width: Option<[f64; 2]>, length: Option<[f64; 2]>) -> Said {
+    let list = |x: f64| {
+        let Value::One(amount, text) = inches(x) else { unreachable!() };
+        Value::List(vec![(amount, text)])
     };
-    Process::from_sample(name, width.map(measured), length.map(measured), None).unwrap()
+    let mut said = vec![("reading_error", inches(0.5))];
+    for (names, pair) in
+        [(["width_before", "width_after"], width), (["length_before", "length_after"], length)]
+    {
+        if let Some([before, after]) = pair {
+            said.extend([(names[0], list(before)), (names[1], list(after))]);
+        }
+    }
+    (name, said)
 }
 
 /// Weavers' own cloths: the losses that follow from their sizes, forward to the size that they measured,
@@ -238,20 +294,19 @@ fn published_cloths_come_out_as_measured() {
         let Some([_, finished]) = wash else { continue };
         let start = reed.or(off_loom).unwrap();
         let relaxed = relax.map(|pair| sample("relax", Some(pair), None));
-        let chain: Vec<Process> =
-            relaxed.into_iter().chain([sample("wash", wash, length)]).collect();
-        let mut loom = vec![("width", inches(start), None)];
-        loom.extend(length.map(|[before, _]| ("length", inches(before), None)));
+        let chain: Vec<Said> = relaxed.into_iter().chain([sample("wash", wash, length)]).collect();
+        let mut loom = vec![("width", 0.0254 * start)];
+        loom.extend(length.map(|[before, _]| ("length", 0.0254 * before)));
         let there = finishing(&chain, &loom).unwrap();
-        assert!(near(of(&there, "finished_width"), 0.0254 * finished), "{id}");
+        assert!(near(of(&there, "finished.width"), 0.0254 * finished), "{id}");
         let lost = 100.0 * of(&there, "width_shrinkage");
         let printed = size("calc_width_loss_pct").unwrap();
         assert!((lost - printed).abs() < 0.006, "{id}: {lost} % and {printed} %");
         widths += 1;
-        let back = to_weave(&chain, &[("width", inches(finished), None)], None).unwrap();
-        assert!(near(of(&back, "loom_width"), 0.0254 * start), "{id}");
+        let back = to_weave(&chain, &[("width", 0.0254 * finished)]).unwrap();
+        assert!(near(of(&back, "loom.width"), 0.0254 * start), "{id}");
         if let (Some([_, after]), Some(printed)) = (length, size("calc_area_loss_pct")) {
-            assert!(near(of(&there, "finished_length"), 0.0254 * after), "{id}");
+            assert!(near(of(&there, "finished.length"), 0.0254 * after), "{id}");
             let wash = finishing(&chain[chain.len() - 1..], &loom).unwrap();
             let lost = 100.0 * of(&wash, "area_shrinkage");
             assert!((lost - printed).abs() < 0.006, "{id}: {lost} % and {printed} % of the area");
@@ -264,33 +319,35 @@ fn published_cloths_come_out_as_measured() {
 #[test]
 fn each_process_finds_what_the_last_one_left() {
     // 11 and 17 % make 26 %, not 28 %.
-    let chain =
-        [process("relax", &[("width", 6.0 / 54.0)]), process("wash", &[("width", 8.0 / 48.0)])];
-    let blanket = finishing(&chain, &cloth(&[("width", 54.0 * 0.0254)])).unwrap();
-    assert!(near(of(&blanket, "relax_width"), 48.0 * 0.0254));
-    assert!(near(of(&blanket, "finished_width"), 40.0 * 0.0254));
+    let chain = [
+        process("relax", &[("width_shrinkage", 6.0 / 54.0)]),
+        process("wash", &[("width_shrinkage", 8.0 / 48.0)]),
+    ];
+    let blanket = finishing(&chain, &[("width", 54.0 * 0.0254)]).unwrap();
+    assert!(near(of(&blanket, "relax.width"), 48.0 * 0.0254));
+    assert!(near(of(&blanket, "finished.width"), 40.0 * 0.0254));
     assert!(near(of(&blanket, "width_shrinkage"), 14.0 / 54.0));
     assert!(near(of(&blanket, "over_width"), 14.0 / 40.0));
 }
 
 #[test]
-fn equal_names_are_told_apart() {
-    let twice = [
-        process("mill", &[("width", 0.1)]),
-        process("mill", &[("width", 0.2)]),
-        process("loom", &[("width", 0.05)]),
-    ];
-    let chain = finishing(&twice, &cloth(&[("width", 1.0)])).unwrap();
-    assert!(near(of(&chain, "mill_width"), 0.9) && near(of(&chain, "mill_2_width"), 0.72));
-    assert!(near(of(&chain, "loom_width"), 1.0) && near(of(&chain, "loom_2_width"), 0.684));
+fn equal_names_are_refused_with_others() {
+    let mill = |name| process(name, &[("width_shrinkage", 0.1)]);
+    let cloth = [("width", 1.0)];
+    message(finishing(&[mill("mill"), mill("mill")], &cloth), &["'mill 1' and 'mill 2'"]);
+    let twice = finishing(&[mill("mill 1"), mill("mill 2")], &cloth).unwrap();
+    assert!(near(of(&twice, "mill 1.width"), 0.9) && near(of(&twice, "mill 2.width"), 0.81));
+    assert_eq!(twice.warnings(), [""; 0]);
+    message(finishing(&[mill("loom")], &cloth), &["'loom' is the name of the cloth", "'loom 1'"]);
 }
 
 #[test]
 fn a_working_begins_with_what_was_measured() {
     let felt = sample("felt", Some([62.0, 57.0]), None);
-    let chain = finishing(&[felt], &[("width", inches(66.0), Some("66 in".into()))]).unwrap();
-    let text = chain.working("finished_width").unwrap().text();
-    for piece in ["66 in", "62", "57", "shrinkage_from_sizes", "size_after_shrinkage"] {
+    let mut given = chain(FINISHING.blank(), &[felt], &[]).unwrap();
+    given.set("width", inches(66.0)).unwrap();
+    let text = FINISHING.solve(given).unwrap().working("finished.width").unwrap().text();
+    for piece in ["66 in", "62 in", "57 in", "shrinkage_from_sizes", "size_after_shrinkage"] {
         assert!(text.contains(piece), "{piece} is not in\n{text}");
     }
 }
@@ -298,10 +355,10 @@ fn a_working_begins_with_what_was_measured() {
 /// A gain is no loss turned round by hand: 3 % on is × 1.03.
 #[test]
 fn flock_fed_in_weighs() {
-    let mill = process("mill", &[("gain", 0.03)]);
-    let chain = finishing(&[mill], &cloth(&[("mass", 20.0)])).unwrap();
-    assert!(near(of(&chain, "finished_mass"), 20.6));
-    assert!(near(of(&chain, "loss"), -0.03));
+    let mill = process("mill", &[("mass_gain", 0.03)]);
+    let chain = finishing(&[mill], &[("piece_mass", 20.0)]).unwrap();
+    assert!(near(of(&chain, "finished.piece_mass"), 20.6));
+    assert!(near(of(&chain, "mass_loss"), -0.03));
 }
 
 fn message<T: std::fmt::Debug>(result: Result<T>, pieces: &[&str]) {
@@ -313,75 +370,70 @@ fn message<T: std::fmt::Debug>(result: Result<T>, pieces: &[&str]) {
 
 #[test]
 fn what_is_wrong_is_told_with_what_to_type() {
-    let mill = || process("mill", &[("width", 0.2)]);
-    message(finishing(&[], &cloth(&[("width", 1.0)])), &["no process", "'18 %'"]);
+    let mill = || process("mill", &[("width_shrinkage", 0.2)]);
+    let cloth = [("width", 1.0)];
+    message(finishing(&[], &cloth), &["processes (processes in their order) is missing"]);
     message(finishing(&[mill()], &[]), &["nothing is known", "width='1.60 m'"]);
-    message(finishing(&[mill()], &[("widht", inches(60.0), None)]), &["did you mean 'width'"]);
-    message(finishing(&[mill()], &[("width", amount(-1.0, Kind::Length), None)]), &["width", "0"]);
-    message(Process::said("widht"), &["did you mean 'width'", "over_width"]);
-    message(Process::said("mass"), &["'loss' or a 'gain'"]);
-    message(Process::new("  "), &["no name", "'mill'"]);
-    let twice = mill().set("width_change", amount(-0.1, Kind::DimensionalChange), None);
-    message(twice, &["width and width_change both give"]);
-    message(mill().set("length", amount(1.2, Kind::Shrinkage), None), &["length", "120 %"]);
-    let off = Measured::new(
-        Kind::Length,
-        vec![[(inches(1.0), None), (inches(0.9), None)]],
-        Some(inches(0.5)),
-    );
-    message(off, &["1 in", "0.5 in", "larger"]);
-    message(Process::from_sample("felt", None, None, None), &["nothing was measured"]);
+    message(finishing(&[mill()], &[("widht", 60.0)]), &["did you mean 'width'"]);
+    message(finishing(&[mill()], &[("width", -1.0)]), &["width", "0"]);
+    let said = |name, text| {
+        let mut given = PROCESS.blank();
+        given.set_text(name, text)
+    };
+    message(said("widht_shrinkage", "1 %"), &["did you mean 'width_shrinkage'", "over_width"]);
+    message(said("length_shrinkage", "120 %"), &["length", "120 %"]);
+    message(alone(&process("  ", &[])), &["is not the name", "'mill'"]);
+    let twice = process("mill", &[("width_shrinkage", 0.1), ("width_change", -0.1)]);
+    message(alone(&twice), &["width_shrinkage and width_change", "omit all but one"]);
+    message(alone(&sample("felt", Some([1.0, 0.9]), None)), &["1 in", "0.5 in", "larger"]);
+    let mut half = sample("felt", Some([60.0, 50.0]), None);
+    half.1.retain(|(name, _)| *name != "width_after");
+    message(alone(&half), &["width_after"]);
     // The yarn would be shorter than the cloth it lies in.
-    let short = process("mill", &[("length", 0.2), ("warp_yarn", 0.25)]);
+    let short = process("mill", &[("length_shrinkage", 0.2), ("warp_yarn_shrinkage", 0.25)]);
     message(
-        finishing(&[short], &cloth(&[("length", 10.0), ("warp_crimp", 0.04)])),
-        &["crimp of the warp", "after mill", "warp_yarn"],
+        finishing(&[short], &[("length", 10.0), ("warp_crimp", 0.04)]),
+        &["crimp of the warp", "after mill", "warp_yarn_shrinkage"],
     );
 }
 
 #[test]
 fn what_is_unusual_is_warned_of_with_its_range() {
-    let told = |process: Process| process.warnings().join("\n");
-    assert_eq!(told(process("mill", &[("width", 0.18), ("length", 0.1), ("loss", 0.02)])), "");
-    let far = told(process("fulling", &[("width", 0.6)]));
+    let told = |process: Said| alone(&process).unwrap().warnings().join("\n");
+    let usual = [("width_shrinkage", 0.18), ("length_shrinkage", 0.1), ("mass_loss", 0.02)];
+    assert_eq!(told(process("mill", &usual)), "");
+    let far = told(process("fulling", &[("width_shrinkage", 0.6)]));
     assert!(far.contains("60 %") && far.contains("3 to 43 %") && far.contains("memory"), "{far}");
-    assert!(told(process("press", &[("loss", 0.2)])).contains("−1 to 1 %"));
+    assert!(told(process("press", &[("mass_loss", 0.2)])).contains("−1 to 1 %"));
     assert!(told(process("mil", &[])).contains("did you mean 'mill'"));
     // A mill's own word is its own.
-    assert_eq!(told(process("the old wet room", &[("width", 0.6)])), "");
+    assert_eq!(told(process("the old wet room", &[("width_shrinkage", 0.6)])), "");
     let small = told(sample("wash", Some([10.0, 9.0]), None));
     assert!(small.contains("0.35 m") && small.contains("3 specimens"), "{small}");
     // The loom is too narrow: what finishes from it is told.
-    let chain = [process("full", &[("width", 0.1875)])];
-    let wide = to_weave(&chain, &[("width", inches(60.0), None)], Some(inches(64.0))).unwrap();
+    let full = [process("full", &[("width_shrinkage", 0.1875)])];
+    let mut given = chain(TO_WEAVE.blank(), &full, &[]).unwrap();
+    given.set("width", inches(60.0)).unwrap();
+    given.set("loom_width", inches(64.0)).unwrap();
+    let wide = TO_WEAVE.solve(given).unwrap();
     let warning = wide.warnings().join("\n");
     assert!(warning.contains("73.85 in") && warning.contains("52 in"), "{warning}");
-    assert!(near(of(&wide, "widest_finished"), 52.0 * 0.0254));
-}
-
-#[test]
-fn every_figure_of_a_process_can_be_said() {
-    for said in &SAID_OF_PROCESS {
-        let process = process("mill", &[(said.name, 0.01)]);
-        assert_ne!(process.report().text(), Process::new("mill").unwrap().report().text());
-    }
+    assert!(near(of(&wide, "widest_finished_width"), 52.0 * 0.0254));
 }
 
 /// 0.8 of the width and 0.9 of the length are 0.72 of the area: 28 % is lost, and the mass that stays
 /// lies on 1/0.72.
 #[test]
 fn a_process_says_the_area_lost_and_what_becomes_of_the_mass_per_area() {
-    let text = process("mill", &[("width", 0.2), ("length", 0.1)]).report().text();
-    assert!(text.contains("area lost 28 %") && text.contains("mass per area × 1.389"), "{text}");
+    let mill = [("name", "mill"), ("width_shrinkage", "20 %"), ("length_shrinkage", "10 %")];
+    let done = PROCESS.solve_texts(&mill).unwrap();
+    assert!(near(of(&done, "area_shrinkage"), 0.28));
+    assert!(near(of(&done, "mass_per_area_factor"), 1.0 / 0.72));
 }
 
 #[test]
 fn specimens_that_were_weighed_stay_masses_in_the_working() {
-    let weighed = |grams: f64| (parse(&format!("{grams} g")).unwrap(), None);
-    let pairs = vec![[weighed(50.0), weighed(48.0)]];
-    let mass = Measured::new(Kind::Mass, pairs, None).unwrap();
-    let wash = Process::from_sample("wash", None, None, Some(mass)).unwrap();
-    let chain = finishing(&[wash], &cloth(&[("mass_per_area", 0.3)])).unwrap();
-    let working = chain.working("finished_mass_per_area").unwrap();
-    assert!(working.text().contains("0.05 kg"), "{}", working.text());
+    let wash = [("name", "wash"), ("mass_before", "50 g"), ("mass_after", "48 g")];
+    let working = PROCESS.solve_texts(&wash).unwrap().working("mass_loss").unwrap();
+    assert!(working.text().contains("50 g") && working.text().contains("0.05 kg"), "{}", working.text());
 }

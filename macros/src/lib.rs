@@ -101,7 +101,7 @@ pub fn derive_inputs(item: TokenStream) -> TokenStream {
 }
 
 /// What a calculation answers: a struct of quantities.
-#[proc_macro_derive(Results, attributes(block, head, part, rows, label))]
+#[proc_macro_derive(Results, attributes(block, head, part, rows, label, whole))]
 pub fn derive_results(item: TokenStream) -> TokenStream {
     let input = syn::parse_macro_input!(item as DeriveInput);
     results::derive(&input).unwrap_or_else(Error::into_compile_error).into()

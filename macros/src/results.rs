@@ -60,12 +60,14 @@ fn field(attrs: &[Attribute], name: &syn::Ident, ty: &Type) -> syn::Result<(Toke
         Some(head) => head.value(),
         None => String::new(),
     };
+    let whole = attribute(attrs, "whole").is_some();
     let answer = quote!(#home::Answer {
         name: #text_name,
         meaning: #words,
         kind: ::hankwise::quantity::Kind::#kind,
         head: #head,
         optional: #is_optional,
+        whole: #whole,
     });
     let (variant, show) = if list.is_some() {
         let members = quote!(for (place, it) in it.iter().enumerate() {

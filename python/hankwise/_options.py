@@ -106,22 +106,29 @@ def _parser() -> argparse.ArgumentParser:
     yarn.add_argument("--working", metavar="NAME", help="show how a figure comes about")
     yarn.add_argument("--json", action="store_true", help="print JSON for other programs")
 
-    settings = commands.add_parser(
-        "settings", parents=[own], help="closest setts of a weave in its yarns, by every theory"
+    setts = commands.add_parser(
+        "setts", parents=[own], help="closest setts of a weave in its yarns, by every theory"
     )
-    settings.add_argument("words", nargs="+", metavar="WEAVE", help="the weave, such as: 2/2 twill")
-    settings.add_argument("--warp", required=True, metavar="COUNT", help="count of the warp")
-    settings.add_argument("--weft", metavar="COUNT", help="count of the weft, where it is another")
-    settings.add_argument("--factor", metavar="K", help="Ashenhurst's factor of the yarn")
-    settings.add_argument(
-        "--volume", metavar="V", help="specific volume of the yarn, such as '1.6 cm³/g'"
+    setts.add_argument("words", nargs="+", metavar="WEAVE", help="the weave, such as: 2/2 twill")
+    setts.add_argument("--warp-count", required=True, metavar="COUNT", help="count of the warp")
+    setts.add_argument("--weft-count", metavar="COUNT", help="count of the weft, where it differs")
+    setts.add_argument("--yarn-factor", metavar="K", help="Ashenhurst's factor of the yarn")
+    setts.add_argument(
+        "--specific-volume", metavar="V", help="specific volume of the yarn, such as '1.6 cm³/g'"
     )
-    settings.add_argument("--ends", metavar="SETT", help="ends wanted: what share they are")
-    settings.add_argument("--picks", metavar="SETT", help="picks wanted: what share they are")
-    settings.add_argument("--in", dest="unit", metavar="UNIT", help="unit of the setts")
-    settings.add_argument("--working", metavar="THEORY", help="show how a theory's ends come about")
-    settings.add_argument("--json", action="store_true", help="print JSON for other programs")
-    settings.add_argument("--sheet", metavar="F.xlsx", help="write all as a live workbook")
+    setts.add_argument(
+        "--wanted-warp-sett", metavar="SETT", help="ends wanted: what share they are"
+    )
+    setts.add_argument(
+        "--wanted-weft-sett", metavar="SETT", help="picks wanted: what share they are"
+    )
+    setts.add_argument(
+        "--working",
+        metavar="NAME",
+        help="show how a result comes about, such as brierley.warp_sett",
+    )
+    setts.add_argument("--json", action="store_true", help="print JSON for other programs")
+    setts.add_argument("--sheet", metavar="F.xlsx", help="write all as a live workbook")
 
     weave = commands.add_parser(
         "weave", help="what there is to say of a weave: weave 2/2 twill, weave '3/2(4+2)'"

@@ -144,28 +144,19 @@ def _described(yarn: hw.Yarn) -> dict[str, object]:
     }
 
 
-def _settings(args: argparse.Namespace) -> None:
-    given = {name: getattr(args, name) for name in ("weft", "factor", "volume", "ends", "picks")}
-    found = hw.cloth.settings(" ".join(args.words), args.warp, **given, unit=args.unit)
+def _setts(args: argparse.Namespace) -> None:
+    names = ("weft_count", "yarn_factor", "specific_volume", "wanted_warp_sett", "wanted_weft_sett")
+    given = {name: getattr(args, name) for name in names}
+    found = hw.cloth.setts(weave=" ".join(args.words), warp_count=args.warp_count, **given)
     if args.sheet is not None:
-        found.to_sheet(args.sheet)
+        found.to_workbook(args.sheet)
         print(f"workbook: {args.sheet}", file=sys.stderr)
     if args.working:
         print(found.working(args.working))
     elif args.json:
-        rows = [_row_as_numbers(row) for row in found.rows]
-        parts = {"hankwise": hw.__version__, "unit": found.unit, "theories": rows}
-        print(json.dumps(parts, ensure_ascii=False, indent=1))
+        print(found.to_json())
     else:
         print(found)
-
-
-def _row_as_numbers(row: dict[str, object]) -> dict[str, object]:
-    """Give the quantities of a row as numbers in the unit that is said beside them."""
-    return {
-        key: float(value.number(value.unit)) if isinstance(value, hw.Quantity) else value
-        for key, value in row.items()
-    }
 
 
 def _weave(args: argparse.Namespace) -> None:
@@ -254,7 +245,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         "plan": _plan,
         "convert": _convert,
         "yarn": _yarn,
-        "settings": _settings,
+        "setts": _setts,
         "weave": _weave,
         "chart": _cli_chart.run,
         "calc": _cli_calc.run,

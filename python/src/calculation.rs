@@ -112,10 +112,7 @@ fn read(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> Py
                 all.iter().map(|member| one_figure(member, input.kind)).collect();
             Ok(Value::List(all?))
         }
-        Item::Word(_) | Item::Text(_) => match value.extract::<String>() {
-            Ok(text) => Ok(Value::Text(text)),
-            Err(_) => Err(PyTypeError::new_err(format!("a text goes here, not {}", shown(value)))),
-        },
+        Item::Word(_) | Item::Text(_) => text(value).map(Value::Text),
         Item::Flag(..) => match value.cast::<PyBool>() {
             Ok(flag) => Ok(Value::Flag(flag.is_true())),
             Err(_) => {
@@ -164,6 +161,20 @@ fn read(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> Py
             Err(NotationError::new_err("it has no value of its own"))
         }
     }
+}
+
+/// A text, or what the rooms make of one: a weave, an order of colours.
+fn text(value: &Bound<'_, PyAny>) -> PyResult<String> {
+    if let Ok(weave) = value.cast::<crate::weave::Weave>() {
+        let weave = &weave.get().weave;
+        return Ok(weave.name().unwrap_or_else(|| weave.rows().join(" ")));
+    }
+    if let Ok(order) = value.cast::<crate::colours::ColourOrder>() {
+        return order.get().text();
+    }
+    value
+        .extract::<String>()
+        .map_err(|_| PyTypeError::new_err(format!("a text goes here, not {}", shown(value))))
 }
 
 /// The members of a list of things: dictionaries, or pairs of a name and a dictionary, or a dictionary

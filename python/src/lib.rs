@@ -6,22 +6,20 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod allowance;
-mod article;
 mod asked;
 mod balance;
 mod calculation;
 mod call;
 mod chart;
 mod check_weights;
+mod colours;
 mod columns;
 mod convert;
 mod counts;
 mod draft;
 mod errors;
 mod find;
-mod finish;
 mod formula;
-mod geometry;
 mod grade;
 mod hand_knitting;
 mod handbook;
@@ -39,7 +37,6 @@ mod reed;
 mod result;
 mod results;
 mod rounding;
-mod settings;
 mod weave;
 mod wet;
 mod wheels;
@@ -79,11 +76,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<draft::Draft>()?;
     m.add_class::<draft::Layers>()?;
     m.add_class::<picture::Picture>()?;
-    m.add_class::<finish::Process>()?;
-    m.add_class::<article::ColourOrder>()?;
-    m.add_function(wrap_pyfunction!(article::_colour_order, m)?)?;
+    m.add_class::<colours::ColourOrder>()?;
+    m.add_function(wrap_pyfunction!(colours::_colour_order, m)?)?;
     m.add_class::<reed::ReedChoice>()?;
-    m.add_class::<settings::Settings>()?;
     m.add_class::<chart::Chart>()?;
     m.add_class::<chart::Capability>()?;
     m.add_class::<quality::Summary>()?;
@@ -182,15 +177,7 @@ fn room_functions<'py>(
             wrap_pyfunction!(weave::weave, m)?,
             wrap_pyfunction!(weave::satin_moves, m)?,
             wrap_pyfunction!(draft::draft, m)?,
-            wrap_pyfunction!(geometry::plain_cloth, m)?,
-            wrap_pyfunction!(finish::process, m)?,
-            wrap_pyfunction!(finish::finished_sample, m)?,
-            wrap_pyfunction!(finish::finishing, m)?,
-            wrap_pyfunction!(finish::to_weave, m)?,
-            wrap_pyfunction!(article::piece, m)?,
-            wrap_pyfunction!(article::pieces_from_yarn, m)?,
-            wrap_pyfunction!(article::colour_order, m)?,
-            wrap_pyfunction!(settings::settings, m)?,
+            wrap_pyfunction!(colours::colour_order, m)?,
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
         "mill" => vec![

@@ -8,7 +8,7 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyString};
 
-use crate::article::ColourOrder;
+use crate::colours::ColourOrder;
 use crate::columns::shown;
 use crate::errors::{NotationError, raise};
 use crate::inputs::single;

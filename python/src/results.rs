@@ -184,10 +184,7 @@ impl Results {
     }
     /// The rows of results with a name, as dictionaries; none where no such rows are.
     fn rows<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Option<Bound<'py, PyList>>> {
-        let is_it = |output: &&Output| matches!(output, Output::Rows { name: n, .. } if *n == name);
-        let Some(Output::Rows { label, .. }) = self.card.outputs.iter().find(is_it) else {
-            return Ok(None);
-        };
+        let Some(label) = rows_label(self.card.outputs, name) else { return Ok(None) };
         let rows = PyList::empty(py);
         let mut last: Option<(String, Bound<'py, PyDict>)> = None;
         for (place, shown) in self.all().iter().enumerate() {
@@ -209,6 +206,15 @@ impl Results {
         }
         Ok(Some(rows))
     }
+}
+
+/// By what the rows of a list are told apart, where there is such a list.
+fn rows_label(outputs: &'static [Output], name: &str) -> Option<Option<&'static str>> {
+    outputs.iter().find_map(|output| match output {
+        Output::Rows { name: other, label, .. } if *other == name => Some(*label),
+        Output::Part { outputs, .. } => rows_label(outputs, name),
+        _ => None,
+    })
 }
 
 #[pymethods]

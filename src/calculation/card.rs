@@ -165,6 +165,8 @@ pub struct Answer {
     pub head: &'static str,
     /// It may be missing, since it depends on inputs that may be omitted.
     pub optional: bool,
+    /// A number of whole things, which is said as the nearest whole one whatever the arithmetic leaves.
+    pub whole: bool,
 }
 
 /// One thing that is answered.

@@ -1,7 +1,7 @@
 //! The results of a calculation as tables.
 
 use super::card::Answer;
-use super::sheet::Shown;
+use super::sheet::{Found, Shown};
 use super::solved::Solved;
 use crate::table::Align::{Left, Right};
 use crate::table::{Align, Block, Report};
@@ -26,11 +26,16 @@ impl Solved {
         }
     }
 
+    fn in_words(&self, found: &Found) -> String {
+        let value = if found.answer.whole { found.value.round() } else { found.value };
+        self.say.base(value, found.answer.kind)
+    }
+
     /// One result to a line: what it is, the value, its name.
     fn list(&self, title: &'static str, places: &[usize]) -> Block {
         let row = |place: &usize| {
             let found = &self.found[*place];
-            let value = self.say.base(found.value, found.answer.kind);
+            let value = self.in_words(found);
             vec![found.answer.meaning.to_owned(), value, found.name.clone()]
         };
         let mut foot: Vec<String> = Vec::new();
@@ -60,7 +65,7 @@ impl Solved {
         }
         let cell = |places: &[usize], head: &'static Answer| {
             let place = places.iter().find(|p| std::ptr::eq(self.found[**p].answer, head));
-            place.map_or_else(String::new, |p| self.say.base(self.found[*p].value, head.kind))
+            place.map_or_else(String::new, |p| self.in_words(&self.found[*p]))
         };
         let name = |head: &&'static Answer| {
             if head.head.is_empty() { head.name.replace('_', " ") } else { head.head.to_owned() }

@@ -57,6 +57,12 @@ impl Say {
         let symbol = match kind {
             Kind::LinearDensity => return own(kind),
             Kind::Twist | Kind::Sett | Kind::Speed if own(kind).is_some() => return own(kind),
+            // Yarns are as thick in cloth as before it.
+            Kind::Diameter | Kind::Thickness | Kind::MassPerArea
+                if own(kind.family()).is_some() =>
+            {
+                return own(kind.family());
+            }
             Kind::Twist if inch(kind) => "tpi",
             Kind::Sett if inch(kind) => "threads/in",
             Kind::Speed if inch(Kind::Length) => "yd/min",
@@ -66,7 +72,8 @@ impl Say {
             Kind::Mass if inch(kind) && base < 0.453 => "oz",
             Kind::Mass if inch(kind) => "lb",
             Kind::MassRate if inch(Kind::Mass) => "lb/h",
-            Kind::MassPerArea if inch(Kind::Mass) => "oz/yd²",
+            // Cloth is weighed as it is measured, whatever the system of its yarns.
+            Kind::MassPerArea if inch(Kind::Length) => "oz/yd²",
             // Ends and stops come a few times in an hour.
             Kind::Frequency if base < 1.0 => "/h",
             _ => return None,

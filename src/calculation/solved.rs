@@ -228,6 +228,11 @@ impl Solved {
         self.found.iter().position(|found| found.name == name).ok_or_else(|| {
             let names = || self.found.iter().map(|found| found.name.as_str());
             let known = super::card::answers(self.calculation.outputs);
+            // A row may say why it has no such result.
+            let row = name.rsplit_once('.').map_or(name, |(row, _)| row);
+            if let Some((_, why)) = self.beside.iter().find(|(at, _)| at == row) {
+                return Error::notation(format!("'{name}' has no answer here: {why}"));
+            }
             if known.iter().any(|answer| answer.name == name) {
                 return Error::notation(format!(
                     "'{name}' was not calculated: an input that it depends on was omitted; see the \

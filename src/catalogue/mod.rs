@@ -50,8 +50,8 @@ static JOBS: ByName<Job> = LazyLock::new(|| {
 
 static CALCULATIONS: ByName<Calculation> = LazyLock::new(|| {
     let rooms = [fibre::CALCULATIONS, yarn::CALCULATIONS, quality::CALCULATIONS];
-    let mill = mill::CALCULATIONS.iter().copied().flatten();
-    rooms.into_iter().flatten().chain(mill).map(|c| (c.name, *c)).collect()
+    let files = [cloth::CALCULATIONS, mill::CALCULATIONS].into_iter().flatten().copied().flatten();
+    rooms.into_iter().flatten().chain(files).map(|c| (c.name, *c)).collect()
 });
 
 static TABLES: ByName<Table> = LazyLock::new(|| {

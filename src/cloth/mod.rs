@@ -1,15 +1,13 @@
 //! The cloth: weave, sett and reed, the piece, its mass, knitting, finishing.
 
-pub(crate) mod article;
 mod colours;
 mod cover;
-mod finish;
 mod finishing;
 mod geometry;
 mod knit;
 mod mass;
 mod picture;
-mod piece;
+pub(crate) mod piece;
 mod reed;
 mod sett;
 mod setting;
@@ -17,10 +15,8 @@ mod sleying;
 mod tables;
 mod weave;
 
-pub use article::{ASKED, Article, Asked};
 pub use colours::{ColourOrder, Edge, Laid, Stripe};
 pub use cover::*;
-pub use finish::*;
 pub use finishing::*;
 pub use geometry::*;
 pub use knit::*;
@@ -35,6 +31,7 @@ pub use weave::*;
 
 pub(crate) use tables::TABLES;
 
+use crate::calculation::Calculation;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
@@ -49,10 +46,14 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     geometry::RULES,
     knit::FORMULAS,
     mass::FORMULAS,
-    piece::FORMULAS,
+    piece::formulas::FORMULAS,
     reed::FORMULAS,
     sett::FORMULAS,
     setting::change::FORMULAS,
     setting::diameters::FORMULAS,
     setting::limits::FORMULAS,
 ];
+
+/// The calculations of this room, subject by subject.
+pub(crate) const CALCULATIONS: &[&[&Calculation]] =
+    &[finishing::CALCULATIONS, geometry::CALCULATIONS, piece::CALCULATIONS, setting::CALCULATIONS];

@@ -185,8 +185,8 @@ impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
             Op::Min => self.function("smaller of ", r"\min", "MIN", args),
             Op::Max => self.function("greater of ", r"\max", "MAX", args),
             Op::Chosen => self.function(
-                "owned part for ",
-                r"\operatorname{owned\,part}",
+                "chosen for ",
+                r"\operatorname{chosen}",
                 // A sheet holds the part itself: see `sheet.rs`.
                 "",
                 args,

@@ -10,14 +10,15 @@ import pytest
 from scipy.optimize import brentq, root
 
 CLOTH = {
-    "ends": "9 ends/cm",
-    "picks": "10 picks/cm",
+    "warp_sett": "9 ends/cm",
+    "weft_sett": "10 picks/cm",
     "warp_crimp": "4.5 %",
     "warp_diameter": "0.36 mm",
     "weft_diameter": "0.34 mm",
 }
 # The same under the names of the formula.
 WEFT = {{"ends": "warp_sett", "picks": "weft_sett"}.get(k, k): given for k, given in CLOTH.items()}
+# The same under the names of the formula.
 
 
 def cloths(n: int) -> dict[str, np.ndarray]:
@@ -95,7 +96,7 @@ def test_all_equations_at_once() -> None:
 
 
 def test_a_root_has_its_equation_and_its_slope() -> None:
-    working = hw.cloth.weft_crimp.working(**WEFT)
+    working = hw.cloth.weft_crimp.working(**FORMULA)
     text = str(working)
     assert "θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂ = 0.3181" in text
     assert "s₁ = l₁ − D × θ₁ = 1.045 − 0.7 × 0.3181 = 0.8223" in text
@@ -103,7 +104,7 @@ def test_a_root_has_its_equation_and_its_slope() -> None:
     # The slope through the root, against the formula moved a little either way.
     slopes = {s["input"]: s["slope"] for s in working.sensitivities}
     low, high = (
-        hw.cloth.weft_crimp(**{**WEFT, "warp_crimp": f"{4.5 + by} %"}).number("fraction")
+        hw.cloth.weft_crimp(**{**FORMULA, "warp_crimp": f"{4.5 + by} %"}).number("fraction")
         for by in (-1e-4, 1e-4)
     )
     assert slopes["warp_crimp"] == pytest.approx((high - low) / 2e-4, rel=1e-6)
@@ -111,7 +112,7 @@ def test_a_root_has_its_equation_and_its_slope() -> None:
 
 def test_a_root_in_a_workbook(tmp_path) -> None:
     path = tmp_path / "cloth.xlsx"
-    hw.cloth.plain_cloth(**CLOTH).to_sheet(path)
+    hw.cloth.plain_cloth(**CLOTH).to_workbook(path)
     sheet = openpyxl.load_workbook(path)["Working"]
     rows = {row[0].value: row for row in sheet.iter_rows(min_row=3)}
     theta = rows["θ₁"]
@@ -123,19 +124,25 @@ def test_a_root_in_a_workbook(tmp_path) -> None:
 
 
 def test_what_has_no_solution_says_what_to_change() -> None:
-    with pytest.raises(hw.RangeError, match=r"ends at most 15\.7. threads/cm; or picks at most"):
-        hw.cloth.plain_cloth(**{**CLOTH, "ends": "19 ends/cm"})
-    with pytest.raises(
-        hw.RangeError, match=r"each is possible, but not together.*warp_sett at most"
-    ):
-        hw.cloth.weft_crimp(**{**WEFT, "warp_sett": "19 ends/cm"})
-    with pytest.raises(TypeError, match=r"no input 'end'"):
-        hw.cloth.plain_cloth(end="9 ends/cm")
-    with pytest.raises(TypeError, match="one figure is wanted"):
-        hw.cloth.plain_cloth(ends=hw.q([9.0, 10.0], "ends/cm"))
+    words = r"warp_sett at most 15\.7. threads/cm; or|weft_sett at most"
+    with pytest.raises(hw.RangeError, match=words):
+        hw.cloth.plain_cloth(**{**CLOTH, "warp_sett": "19 ends/cm"})
+    with pytest.raises(hw.RangeError, match=r"each is possible, but not together.*ends at most"):
+        hw.cloth.weft_crimp(**{**FORMULA, "ends": "19 ends/cm"})
+    with pytest.raises(hw.NotationError, match="no input 'warp_set'; did you mean 'warp_sett'"):
+        hw.cloth.plain_cloth(warp_set="9 ends/cm")
 
 
-def test_particulars_are_a_mapping() -> None:
+def test_a_column_of_crimps() -> None:
+    crimps = np.array([3.0, 4.5, 6.0])
+    many = hw.cloth.plain_cloth(**{**CLOTH, "warp_crimp": hw.q(crimps, "%")})
+    one = hw.cloth.plain_cloth(**CLOTH)
+    thickness = many["thickness"].number("mm")
+    assert thickness[1] == one["thickness"].number("mm")
+    assert thickness[0] != thickness[2]
+
+
+def test_results_are_a_mapping() -> None:
     cloth = hw.cloth.plain_cloth(**CLOTH)
     assert set(cloth) == set(cloth.keys()) == set(cloth.meanings)
     assert len(cloth) == len(cloth.keys())
@@ -143,7 +150,7 @@ def test_particulars_are_a_mapping() -> None:
     assert "thicknes" not in cloth
     with pytest.raises(KeyError, match="did you mean 'thickness'"):
         cloth["thicknes"]
-    assert dict(cloth)["ends"] == hw.q("9 threads/cm")
+    assert dict(cloth)["warp_sett"] == hw.q("9 threads/cm")
     assert "<table" in cloth._repr_html_()
     assert cloth.warnings == []
     assert "weft_crimp" in str(cloth.working("weft_crimp"))
@@ -151,9 +158,11 @@ def test_particulars_are_a_mapping() -> None:
 
 def test_a_cloth_is_told_in_the_units_it_was_given_in():
     inch = {"warp_diameter": "16 mil", "weft_diameter": "16 mil"}
-    text = str(hw.cloth.plain_cloth(**inch, ends="22 epi", picks="20 ppi", warp_crimp="8 %"))
+    text = str(
+        hw.cloth.plain_cloth(**inch, warp_sett="22 epi", weft_sett="20 ppi", warp_crimp="8 %")
+    )
     assert "22 threads/in  20 threads/in" in text
     assert "sum of the diameters 32 mil" in text
-    with pytest.raises(hw.RangeError, match=r"ends at most [0-9.]+ threads/in"):
-        hw.cloth.plain_cloth(**inch, ends="40 epi", picks="40 ppi", warp_crimp="8 %")
+    with pytest.raises(hw.RangeError, match=r"warp_sett at most [0-9.]+ threads/in"):
+        hw.cloth.plain_cloth(**inch, warp_sett="40 epi", weft_sett="40 ppi", warp_crimp="8 %")
     assert "threads/cm" in str(hw.cloth.plain_cloth(**CLOTH))

@@ -8,35 +8,24 @@ cloth = hw.cloth
 TWILL = cloth.weave("2/2 twill")
 REED = "24 dents/10 cm"
 PIECE = {
-    "width": "1.4 m", "length": "1.8 m", "warp": "150 tex", "sett": "5 ends/cm",
-    "picks": "5 picks/cm",
+    "wanted_width": "1.4 m", "wanted_length": "1.8 m", "warp_count": "150 tex",
+    "wanted_reed_sett": "5 ends/cm", "weft_sett": "5 picks/cm",
 }  # fmt: skip
 PLAIN = {
-    "warp_diameter": "0.3 mm", "weft_diameter": "0.3 mm", "ends": "15 ends/cm",
-    "picks": "12 picks/cm",
+    "warp_diameter": "0.3 mm", "weft_diameter": "0.3 mm", "warp_sett": "15 ends/cm",
+    "weft_sett": "12 picks/cm",
 }  # fmt: skip
 
 
 @pytest.mark.parametrize(
     ("call", "error", "words"),
     [
-        # A list for one figure: what is wanted, in the kind that is wanted.
+        # A list where a text goes.
         (
-            lambda: cloth.settings("plain", ["74 tex"]),
+            lambda: cloth.setts(weave=["plain"], warp_count="74 tex"),
             TypeError,
-            "settings, warp: one figure.*'16 YSW'",
+            "setts, weave: a text",
         ),
-        (
-            lambda: cloth.piece(**{**PIECE, "width": ["1 m", "2 m"]}),
-            TypeError,
-            "piece, width: one figure",
-        ),
-        (
-            lambda: cloth.piece(**{**PIECE, "width": hw.q([1, 2], "m")}),
-            TypeError,
-            "piece, width: one figure",
-        ),
-        (lambda: cloth.process("scour", width=["5 %"]), TypeError, "width: one figure.*'10 %'"),
         (lambda: cloth.choose_reed("5 ends/cm", None), TypeError, f"reeds: .*not None; .*'{REED}'"),
         (lambda: cloth.choose_reed("5 ends/cm", {REED}), TypeError, f"reeds: numbers.*'{REED}'"),
         # Whole numbers.
@@ -76,28 +65,32 @@ PLAIN = {
         (lambda: TWILL.picture().save(""), hw.NotationError, r"ends in \.svg"),
         # Figures that are none.
         (
-            lambda: cloth.process("scour", width=float("inf")),
+            lambda: cloth.process(name="scour", width_shrinkage=float("inf")),
             hw.RangeError,
-            "finite figure like '10 %'",
+            "width_shrinkage",
         ),
         (
-            lambda: cloth.process("scour", loss="100 %"),
+            lambda: cloth.process(name="scour", mass_loss="100 %"),
             hw.RangeError,
             r"must be 99\.9999 % or less",
         ),
         (
-            lambda: cloth.finished_sample("scour", width=("10 cm", "0 cm")),
+            lambda: cloth.process(name="scour", width_before=["10 cm"], width_after=["0 cm"]),
             hw.RangeError,
-            "measures 0 cm is none",
+            "width_after.*0 is not possible",
         ),
-        (lambda: cloth.settings("plain", "74 tex", factor="90 %"), hw.UnitError, "0.9 for 90 %"),
+        (
+            lambda: cloth.setts(weave="plain", warp_count="74 tex", yarn_factor="90 %"),
+            hw.UnitError,
+            "0.9 for 90 %",
+        ),
         # A yarn for a count, and what is proposed is read.
         (
-            lambda: cloth.settings("plain", "R 74 tex/2"),
+            lambda: cloth.setts(weave="plain", warp_count="R 74 tex/2"),
             hw.NotationError,
             r"yarn.parse\('R 74 tex/2'\).*'74 tex'",
         ),
-        (lambda: cloth.plain_cloth(**PLAIN), hw.NotationError, "plain_cloth: .*1 more wanted"),
+        (lambda: cloth.plain_cloth(**PLAIN), hw.NotationError, "plain_cloth: .*give 1 more"),
         (
             lambda: cloth.plain_cloth(**PLAIN, warp_crimp="-3 %"),
             hw.RangeError,
@@ -124,16 +117,17 @@ def test_reeds_and_numbers_of_ends_may_stand_in_one_quantity() -> None:
 
 
 def test_what_is_unusual_is_warned_of_once() -> None:
-    with pytest.warns(hw.RangeWarning, match="warp = 1.000e300 tex is unusual"):
-        cloth.settings("plain", "1e300 tex")
+    with pytest.warns(hw.RangeWarning, match="warp_count = 1.000e300 tex is unusual"):
+        cloth.setts(weave="plain", warp_count="1e300 tex")
     with pytest.warns(hw.RangeWarning, match="no reed given comes near"):
         cloth.choose_reed("48 ends/cm", REED)
-    with pytest.warns(hw.RangeWarning, match="ends = .* is unusual"):
-        cloth.plain_cloth(**{**PLAIN, "ends": "1e-9 ends/cm"}, warp_crimp="8 %")
+    with pytest.warns(hw.RangeWarning, match="warp_sett = .* is unusual"):
+        cloth.plain_cloth(**{**PLAIN, "warp_sett": "1e-9 ends/cm"}, warp_crimp="8 %")
+    stretched = {"width_shrinkage": "-5 %"}
     with pytest.warns(hw.RangeWarning, match="shrinkage in width"):
-        process = cloth.process("scour", width="-5 %")
+        cloth.process(name="scour", **stretched)
     with pytest.warns(hw.RangeWarning) as told:
-        cloth.finishing([process] * 3, width="1 m")
+        cloth.finishing(processes=[("scour", stretched), ("own", stretched)], width="1 m")
     assert len(told) == 1
 
 

@@ -108,5 +108,7 @@ def test_s17_a_shetland_single_at_25_ends():
     assert per_inch(closest) == close(43.8627)
     share = cloth.share_of_maximum("25 ends/in", closest).number("")
     assert 100 * share == close(56.996, 2e-3)
-    found = cloth.settings("2/2 twill", "6135 yd/lb", factor=0.84, ends="25 ends/in")
-    assert found["ashenhurst"]["ends_share"] == close(share, 1e-9)
+    found = cloth.setts(
+        weave="2/2 twill", warp_count="6135 yd/lb", yarn_factor=0.84, wanted_warp_sett="25 ends/in"
+    )
+    assert found["ashenhurst.warp_sett_share"].number("") == close(share, 1e-9)

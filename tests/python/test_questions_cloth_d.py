@@ -143,34 +143,38 @@ def test_m12_the_piece_of_brooks():
 
 def test_m15_two_runners():
     """All Fiber Arts, Beginner weaving (allfiberarts.com): it cuts 128 in to 126."""
-    runner = {"length": "36 in", "hem": "2 in", "pieces": 2, "thrums": "36 in",
-              "sett": "20 epi", "picks": "20 ppi", "warp": "3360 yd/lb"}  # fmt: skip
+    runner = {
+        "wanted_length": "36 in", "hem": "2 in", "pieces": 2, "thrums": "36 in",
+        "wanted_reed_sett": "20 epi", "weft_sett": "20 ppi", "warp_count": "3360 yd/lb",
+    }  # fmt: skip
     # The page adds its 15 % to both sizes.
-    added = hw.cloth.piece(width="19.5 in", **{**runner, "length": "42 in"})
+    added = hw.cloth.piece(wanted_width="19.5 in", **{**runner, "wanted_length": "42 in"})
     assert added["warp_length"].number("in") == close(128, 1e-9)
     assert added["ends"].number("") == 390
-    assert added["warp_yarn"].number("yd") == close(1386.67)
+    assert added["warp_yarn_length"].number("yd") == close(1386.67)
     # Divided, as what is lost is lost of what was woven: 17 in finished from 20, 40 from 47.06.
-    lost = hw.cloth.piece(width="17 in", width_shrinkage="15 %", length_shrinkage="15 %", **runner)
+    lost = hw.cloth.piece(
+        wanted_width="17 in", width_shrinkage="15 %", length_shrinkage="15 %", **runner
+    )
     assert lost["warp_length"].number("in") == close(130.118)
     assert lost["ends"].number("") == 400
-    assert lost["warp_yarn"].number("yd") == close(1445.75)
+    assert lost["warp_yarn_length"].number("yd") == close(1445.75)
 
 
 def test_m17_a_table_cloth_without_draw_in():
     """Jean Weaves, Two trains left the station (2014)."""
-    cloth = {"width": "48 in", "length": "7.5 yd", "sett": "48 epi", "picks": "48 ppi",
-             "warp": "8400 yd/lb"}  # fmt: skip
+    cloth = {"wanted_width": "48 in", "wanted_length": "7.5 yd", "wanted_reed_sett": "48 epi",
+             "weft_sett": "48 ppi", "warp_count": "8400 yd/lb"}  # fmt: skip
     planned = hw.cloth.piece(**cloth)
     assert planned["ends"].number("") == 2304
     assert planned["warp_mass"].number("lb") == close(2.05714)
     assert planned["yarn_mass"].number("lb") == close(4.11429)
     # That nothing is lost in width was not said, and is told.
-    assert "taken as none: draw-in" in str(planned)
+    assert "Taken as none: draw-in" in str(planned)
     lost = hw.cloth.piece(**cloth, draw_in="10 %")
     assert lost["ends"].number("") == 2560
     assert lost["warp_mass"].number("lb") == close(2.28571)
-    assert lost["width"].number("in") == close(48)
+    assert lost["finished_width"].number("in") == close(48)
 
 
 def test_m18_out_of_warp():
@@ -180,8 +184,8 @@ def test_m18_out_of_warp():
     take_up = hw.cloth.shrinkage_from_sizes(size_before="20.5 yd", size_after="16.5 yd").number("%")
     assert take_up == close(19.5122)
     more = hw.cloth.piece(
-        length="1.25 yd", take_up=f"{take_up} %", thrums="1.5 yd", width="20 in", sett="20 epi",
-        picks="20 ppi", warp="3360 yd/lb",
+        wanted_length="1.25 yd", take_up=f"{take_up} %", thrums="1.5 yd", wanted_width="20 in",
+        wanted_reed_sett="20 epi", weft_sett="20 ppi", warp_count="3360 yd/lb",
     )  # fmt: skip
     assert more["warp_length"].number("yd") == close(3.05303)
 

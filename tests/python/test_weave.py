@@ -126,11 +126,11 @@ def test_layers_of_a_double_cloth():
     assert [layers.face.name, layers.back.name, layers.stitches] == ["2/2 twill", "2/2 twill", []]
 
 
-def test_settings_take_a_weave_without_a_name():
+def test_setts_take_a_weave_without_a_name():
     crepe = hw.cloth.weave("crepe of 1/3 twill")
     assert crepe.name is None
-    sett = hw.cloth.settings(crepe, "100 tex")["ashenhurst_woollen"]["ends"]
-    plain = hw.cloth.settings("plain", "100 tex")["ashenhurst_woollen"]["ends"]
+    sett = hw.cloth.setts(weave=crepe, warp_count="100 tex")["ashenhurst_woollen.warp_sett"]
+    plain = hw.cloth.setts(weave="plain", warp_count="100 tex")["ashenhurst_woollen.warp_sett"]
     ratio = sett.number("ends/cm") / plain.number("ends/cm")
     assert ratio == pytest.approx(crepe.ashenhurst_ratio["warp"] / 0.5)
 

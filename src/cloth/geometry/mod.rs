@@ -8,8 +8,11 @@ mod thread;
 
 pub use kemp::*;
 pub use peirce::*;
-pub use plain::{KNOWN_OF_PLAIN_CLOTH, KnownOfCloth, plain_cloth};
+pub use plain::{PLAIN_CLOTH, PlainClothInputs, PlainClothResults, plain_cloth};
 pub use rules::*;
+
+/// The calculations of the geometry.
+pub(super) const CALCULATIONS: &[&crate::calculation::Calculation] = &[&PLAIN_CLOTH];
 
 pub(crate) use kemp::FORMULAS as KEMP;
 pub(crate) use peirce::FORMULAS as PEIRCE;

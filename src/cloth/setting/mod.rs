@@ -1,13 +1,19 @@
 //! The setting of a cloth: how close threads can stand, by every theory, and what changes with them.
 
-mod bench;
 pub(super) mod change;
 pub(super) mod diameters;
+mod interlacing;
 pub(super) mod limits;
-mod show;
+mod report;
+mod setts;
 mod theories;
 
 pub use change::*;
 pub use diameters::*;
+pub use interlacing::{Interlacing, WeaveClass};
 pub use limits::*;
-pub use theories::*;
+pub use setts::{SETTS, SettsInputs, SettsResults, setts};
+pub use theories::Theory;
+
+/// The calculations of the setting.
+pub(super) const CALCULATIONS: &[&crate::calculation::Calculation] = &[&SETTS];

@@ -1,373 +1,336 @@
-//! One question, every theory: how close the threads of a cloth can stand.
+//! The theories of setting, each run on one weave and its yarns.
 
-use super::bench::{Bench, plain};
-use crate::cloth;
-use crate::cloth::tables::setting::GALCERAN;
-use crate::cloth::{System, Weave};
-use crate::error::{Error, Result, did_you_mean};
-use crate::particulars::Particulars;
-use crate::quantity::print::{constant, figure, with_unit};
-use crate::quantity::{Amount, Count, Kind, Sett, Unit, unit};
-use crate::worked::{Worked, Working};
+use super::interlacing::{Interlacing, WeaveClass};
+use super::setts::{SettsInputs, share};
+use crate::calculation::Results;
+use crate::cloth::tables::setting::{BRIERLEY, GALCERAN, HOPSACK, SATIN, TWILL};
+use crate::cloth::{self, diameters_side_by_side, maximum_sett};
+use crate::number::Number;
+use crate::quantity::print::{constant, figure, of_kind};
+use crate::quantity::{Count, Diameter, Kind, LinearDensity, Ratio, Sett};
+use crate::yarn;
 
-/// The class of a weave, as far as a theory asks for it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum WeaveClass {
-    /// One up, one down.
-    Plain,
-    /// Any twill.
-    Twill,
-    /// Satin or sateen.
-    Satin,
-    /// Hopsack, mat.
-    Hopsack,
-    /// Any other, or not known.
-    Other,
+const PLAIN_RULE: &str = "round hard threads in one plane; a thread passing between is given its whole \
+                          diameter; no bending, no pressure";
+const BENT: &str = "round hard threads; at an intersection neighbours stand √3 diameters apart, \
+                    elsewhere they touch";
+const JAM: &str = "round threads that neither flatten nor stretch, both systems jammed and bent alike; \
+                   the diameter by the specific volume of the yarn";
+const BRIERLEY_SAYS: &str = "worsted and cotton mill practice, square cloth of one yarn; constants \
+                             from memory";
+const GALCERAN_SAYS: &str = "an upper limit: the yarn is taken for 10 to 25 % thinner than by \
+                             Ashenhurst; intersections for each thread are as remembered";
+const TAYLOR_SAYS: &str = "balanced plain cloth, cotton: half of the diameters, and 5 per cent more \
+                           since threads leave the plane";
+
+/// What one theory says.
+#[derive(Clone, Debug, Results)]
+pub struct Theory<N> {
+    #[label]
+    pub(super) key: &'static str,
+    /// closest ends
+    #[head = "ends"]
+    pub warp_sett: Option<Sett<N>>,
+    /// closest picks
+    #[head = "picks"]
+    pub weft_sett: Option<Sett<N>>,
+    /// ends wanted, on the closest
+    #[head = "your ends"]
+    pub warp_sett_share: Option<Ratio<N>>,
+    /// picks wanted, on the closest
+    #[head = "your picks"]
+    pub weft_sett_share: Option<Ratio<N>>,
+    /// most picks at the ends wanted
+    #[head = "most picks then"]
+    pub most_weft_sett: Option<Sett<N>>,
 }
 
-/// What a theory of setting has to know of a weave.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Interlacing {
-    /// The weave as the user named it.
-    pub name: String,
-    /// Its class.
-    pub class: WeaveClass,
-    /// Average float of the ends: picks in the repeat over intersections.
-    pub warp_float: f64,
-    /// Average float of the picks: ends in the repeat over intersections.
-    pub weft_float: f64,
-}
-
-impl Interlacing {
-    /// That of a weave; `name` is how it is called in what is shown.
-    pub fn of(weave: &Weave, name: &str) -> Interlacing {
-        Interlacing {
-            name: name.to_owned(),
-            class: WeaveClass::of(weave),
-            warp_float: weave.average_float(System::Warp),
-            weft_float: weave.average_float(System::Weft),
-        }
-    }
-    /// That of a weave as people write it, see [`Weave::parse`].
-    pub fn parse(text: &str) -> Result<Interlacing> {
-        if text.to_lowercase().split_whitespace().any(|word| word == "double") {
-            return Err(Error::notation(format!(
-                "'{}' is two cloths, one over the other, and no theory is for both at once; ask for \
-                 each layer with its own ends and picks, such as 'plain'",
-                text.trim()
-            )));
-        }
-        Ok(Interlacing::of(&Weave::parse(text)?, text.trim()))
-    }
-}
-
-impl WeaveClass {
-    /// The class of a weave: known by its build, not by its name.
-    pub fn of(weave: &Weave) -> WeaveClass {
-        let (ends, picks) = (weave.ends(), weave.picks());
-        if ends != picks {
-            return WeaveClass::Other;
-        }
-        if ends == 2 {
-            return WeaveClass::Plain;
-        }
-        // Each end is the one before, so many picks on.
-        let shifted = |by: usize| {
-            (1..ends).all(|e| {
-                (0..picks).all(|p| weave.is_up(e, (p + by) % picks) == weave.is_up(e - 1, p))
-            })
-        };
-        if shifted(1) || shifted(picks - 1) {
-            return WeaveClass::Twill;
-        }
-        let ups = (0..picks).filter(|p| weave.is_up(0, *p)).count();
-        if (ups == 1 || ups == picks - 1) && (2..picks - 1).any(shifted) {
-            return WeaveClass::Satin;
-        }
-        // Blocks of plain: every end is the first or its reverse, half of it up in one float.
-        let alike =
-            |e: usize| (0..picks).filter(|p| weave.is_up(e, *p) == weave.is_up(0, *p)).count();
-        let blocks = (0..ends).all(|e| alike(e) == picks || alike(e) == 0);
-        let one_float = |system| weave.interlacings(system).iter().all(|i| *i == 2);
-        if blocks && 2 * ups == picks && one_float(System::Warp) && one_float(System::Weft) {
-            return WeaveClass::Hopsack;
-        }
-        WeaveClass::Other
-    }
-}
-
-/// What may be said besides weave and yarns.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct SettingAsk {
-    /// Ashenhurst's factor of the yarn; without it woollen and worsted are both shown.
-    pub factor: Option<f64>,
-    /// Specific volume of the yarn, for Peirce and Love; without it that of cotton.
-    pub volume: Option<Amount>,
-    /// Ends wanted.
-    pub ends: Option<Amount>,
-    /// Picks wanted.
-    pub picks: Option<Amount>,
-    /// The unit in which setts are shown.
-    pub unit: Option<&'static Unit>,
-}
-
-/// What one theory says. Setts are in threads a centimetre.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Theory {
-    /// Short name, by which to ask for it.
-    pub key: &'static str,
-    /// Its name.
-    pub name: &'static str,
+/// What there is to say about a theory besides its numbers.
+pub(super) struct About {
+    pub(super) name: &'static str,
     /// The constants that it was run with.
-    pub with: String,
-    /// The closest ends.
-    pub ends: Option<f64>,
-    /// The closest picks.
-    pub picks: Option<f64>,
-    /// The most picks at the ends that are wanted.
-    pub picks_at_ends: Option<f64>,
+    pub(super) with: String,
     /// Why it says nothing.
-    pub why_not: String,
+    pub(super) why_not: String,
     /// What it takes for granted.
-    pub assumes: &'static str,
+    pub(super) assumes: &'static str,
     /// Key of the source, see [`crate::source`].
-    pub source: &'static str,
+    pub(super) source: &'static str,
     /// How sure it is.
-    pub grade: &'static str,
+    pub(super) basis: &'static str,
 }
 
-/// Every theory's closest setts, side by side.
-#[derive(Clone, Debug)]
-pub struct Settings {
-    /// The weave.
-    pub weave: Interlacing,
-    /// The theories.
-    pub rows: Vec<Theory>,
-    /// What else was asked.
-    pub ask: SettingAsk,
-    /// The unit of setts.
-    pub unit: &'static Unit,
-    pub(super) works: Particulars,
-    pub(super) yarns: String,
+type Pair<N> = (Sett<N>, Sett<N>);
+type Said<T> = std::result::Result<T, String>;
+
+/// Warp, weft and weave.
+struct Bench<'a, N> {
+    weave: &'a Interlacing,
+    given: &'a SettsInputs<N>,
+    warp: LinearDensity<N>,
+    weft: LinearDensity<N>,
+    /// Threads for each intersection of a pick: what the ends have to make room for.
+    weft_float: Count<N>,
+    warp_float: Count<N>,
+    one: Count<N>,
+    /// Counts alike; counts and floats alike.
+    like_yarns: bool,
+    square: bool,
+    rows: Vec<(Theory<N>, About)>,
 }
 
-/// From the lowest to the highest, in threads a centimetre.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Spread {
-    /// The lowest.
-    pub low: f64,
-    /// The highest.
-    pub high: f64,
+fn ratio<N: Number>(number: f64) -> Ratio<N> {
+    Ratio::base(N::constant(number))
 }
 
-impl Spread {
-    /// How much closer the highest is, as a share of the lowest.
-    pub fn apart(&self) -> f64 {
-        self.high / self.low - 1.0
-    }
-}
-
-/// Usual counts in tex, as for a piece.
-const USUAL: (f64, f64) = (5.0, 2000.0);
-
-fn check(weave: &Interlacing, warp: &Amount, weft: &Amount, ask: &SettingAsk) -> Result<()> {
-    for (name, float) in [("warp_float", weave.warp_float), ("weft_float", weave.weft_float)] {
-        if !(float.is_finite() && float >= 1.0) {
-            return Err(Error::range(format!(
-                "{} is no average float; plain has 1, others more",
-                figure(float)
-            ))
-            .at(name));
-        }
-    }
-    let setts = [("ends", &ask.ends), ("picks", &ask.picks)];
-    let setts = setts.into_iter().filter_map(|(n, a)| a.as_ref().map(|a| (n, a, Kind::Sett)));
-    let volume = ask.volume.as_ref().map(|a| ("volume", a, Kind::SpecificVolume));
-    let counts = [("warp", warp, Kind::LinearDensity), ("weft", weft, Kind::LinearDensity)];
-    for (name, amount, kind) in counts.into_iter().chain(setts).chain(volume) {
-        if amount.unit.kind != kind {
-            return Err(Error::unit(format!(
-                "a {} was given for a {}; write it like '{}'",
-                amount.unit.kind.words(),
-                kind.words(),
-                kind.example()
-            ))
-            .at(name));
-        }
-        kind.check(amount.base()).map_err(|e| e.at(name))?;
-        if kind == Kind::Sett && amount.base() <= 0.0 {
-            return Err(Error::range(format!("{name}: 0 is no sett; leave it out or give one")));
-        }
-    }
-    if let Some(factor) = ask.factor
-        && !(factor.is_finite() && factor > 0.0)
-    {
-        return Err(Error::range(format!(
-            "factor: {} is not possible; it is about 0.84 for woollen and 0.90 for worsted",
-            constant(factor)
-        )));
-    }
-    Ok(())
-}
-
-/// The closest setts of a weave in warp and weft, by every theory.
-///
-/// The theories take threads to interlace alike: where they do not, as in a crepe, the average float
-/// hides the tightest thread. A double cloth is asked for layer by layer.
-///
-/// ```
-/// use hankwise::cloth::{Interlacing, SettingAsk, settings};
-/// use hankwise::quantity::parse;
-///
-/// let yarn = parse("100 tex")?;
-/// let all = settings(Interlacing::parse("plain")?, &yarn, &yarn, SettingAsk::default())?;
-/// let ashenhurst = all.find("ashenhurst_woollen")?;
-/// assert!((ashenhurst.ends.unwrap() - 11.65).abs() < 0.005);
-/// # Ok::<(), hankwise::Error>(())
-/// ```
-pub fn settings(
-    weave: Interlacing,
-    warp: &Amount,
-    weft: &Amount,
-    ask: SettingAsk,
-) -> Result<Settings> {
-    check(&weave, warp, weft, &ask)?;
+/// Every theory on a weave and its yarns.
+pub(super) fn theories<N: Number>(
+    weave: &Interlacing,
+    given: &SettsInputs<N>,
+) -> Vec<(Theory<N>, About)> {
     let near = |a: f64, b: f64| (a / b - 1.0).abs() < 1e-9;
-    let like_yarns = near(warp.base(), weft.base());
-    let square = like_yarns && near(weave.warp_float, weave.weft_float);
-    let mut rows = Vec::new();
-    let works = Particulars::work(|desk| {
-        let count =
-            |name, symbol, words, amount: &Amount| desk.given(name, symbol, words, amount, None);
-        let warp_given = count("warp", "T₁", "count of the warp", warp);
-        let weft_given =
-            if like_yarns { warp_given } else { count("weft", "T₂", "count of the weft", weft) };
-        let float = |name, symbol, words, x: f64| -> Result<Count<Worked<'_>>> {
-            Ok(desk.given(name, symbol, words, &plain(x)?, None))
-        };
-        let weft_float =
-            float("weft_float", "F₂", "threads for each intersection of a pick", weave.weft_float)?;
-        let warp_float = if near(weave.warp_float, weave.weft_float) {
-            weft_float
-        } else {
-            float("warp_float", "F₁", "threads for each intersection of an end", weave.warp_float)?
-        };
-        let one = float("intersections", "I", "one intersection", 1.0)?;
-        let mut bench = Bench {
-            desk,
-            weave: &weave,
-            ask: &ask,
-            warp: warp_given,
-            weft: weft_given,
-            weft_float,
-            warp_float,
-            one,
-            like_yarns,
-            square,
-            rows: Vec::new(),
-        };
-        for (name, count) in [("warp", warp), ("weft", weft)] {
-            if !(USUAL.0..=USUAL.1).contains(&count.base()) && (name == "warp" || !like_yarns) {
-                desk.warn(format!(
-                    "settings: {name} = {} is unusual; the usual range is {} to {} tex (common practice)",
-                    with_unit(count.number, count.unit.symbol),
-                    constant(USUAL.0),
-                    constant(USUAL.1)
-                ));
-            }
-        }
-        if let Some(factor) = ask.factor {
-            if !(0.8..=1.0).contains(&factor) {
-                desk.warn(format!(
-                    "settings: factor = {} is outside the usual range, 0.8 to 1 (Ashenhurst page \
-                     1999, Taylor 1909)",
-                    constant(factor)
-                ));
-            }
-            bench.ashenhurst(factor, ["ashenhurst", "curvature"], "")?;
-        } else {
-            let woollen = ["ashenhurst_woollen", "curvature_woollen"];
-            bench.ashenhurst(0.84, woollen, "woollen")?;
-            let worsted = ["ashenhurst_worsted", "curvature_worsted"];
-            bench.ashenhurst(0.90, worsted, "worsted")?;
-        }
-        bench.taylor()?;
-        bench.brierley()?;
-        bench.jam();
-        bench.galceran("galceran_low", GALCERAN.0)?;
-        bench.galceran("galceran_high", GALCERAN.1)?;
-        rows = bench.rows;
-        for warning in super::show::beyond(&rows, &ask) {
-            desk.warn(warning);
-        }
-        Ok(crate::table::Report::default())
-    })?;
-    let shown = ask.unit.or(ask.ends.or(ask.picks).map(|a| a.unit));
-    let unit = match shown {
-        Some(unit) => unit,
-        None => unit("threads/cm", Some(Kind::Sett))?,
+    let warp = given.yarns.warp_count;
+    let weft = given.yarns.weft_count.unwrap_or(warp);
+    let like_yarns = near(warp.value(), weft.value());
+    let weft = if like_yarns { warp } else { weft };
+    let count = |number: f64| Count::base(N::constant(number));
+    let mut bench = Bench {
+        weave,
+        given,
+        warp,
+        weft,
+        weft_float: count(weave.weft_float),
+        warp_float: count(weave.warp_float),
+        one: count(1.0),
+        like_yarns,
+        square: like_yarns && near(weave.warp_float, weave.weft_float),
+        rows: Vec::new(),
     };
-    if unit.kind != Kind::Sett {
-        return Err(Error::unit(format!(
-            "unit: '{}' is no unit of sett; write one such as 'threads/in'",
-            unit.symbol
-        )));
+    if let Some(factor) = given.yarn_factor {
+        bench.ashenhurst(factor, ["ashenhurst", "curvature"], "");
+    } else {
+        bench.ashenhurst(ratio(0.84), ["ashenhurst_woollen", "curvature_woollen"], ", woollen");
+        bench.ashenhurst(ratio(0.90), ["ashenhurst_worsted", "curvature_worsted"], ", worsted");
     }
-    let say = |a: &Amount| with_unit(a.number, a.unit.symbol);
-    let yarns =
-        if like_yarns { say(warp) } else { format!("{} warp, {} weft", say(warp), say(weft)) };
-    Ok(Settings { weave, rows, ask, unit, works, yarns })
+    bench.taylor();
+    bench.brierley();
+    bench.jam();
+    bench.galceran("galceran_low", GALCERAN.0);
+    bench.galceran("galceran_high", GALCERAN.1);
+    bench.rows
 }
 
-impl Settings {
-    /// A theory by its key.
-    pub fn find(&self, key: &str) -> Result<&Theory> {
-        self.rows.iter().find(|row| row.key == key).ok_or_else(|| {
-            let keys = || self.rows.iter().map(|row| row.key);
-            let near = did_you_mean(key, keys())
-                .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
-            let all = keys().collect::<Vec<_>>().join(", ");
-            Error::notation(format!("there is no theory '{key}'{near}; there are {all}"))
-        })
+impl<N: Number> Bench<'_, N> {
+    /// Keeps what a theory says, or why it says nothing.
+    fn keep(
+        &mut self,
+        key: &'static str,
+        mut about: About,
+        setts: Said<Pair<N>>,
+        most_weft_sett: Option<Sett<N>>,
+    ) {
+        let (warp_sett, weft_sett) = match setts {
+            Ok((ends, picks)) => (Some(ends), Some(picks)),
+            Err(why) => {
+                about.why_not = why;
+                (None, None)
+            }
+        };
+        let theory = Theory {
+            key,
+            warp_sett,
+            weft_sett,
+            warp_sett_share: share(self.given.wanted_warp_sett, warp_sett),
+            weft_sett_share: share(self.given.wanted_weft_sett, weft_sett),
+            most_weft_sett,
+        };
+        self.rows.push((theory, about));
     }
-    /// How a theory's figure came about; `of` is `ends`, `picks` or `picks_at_ends`.
-    pub fn working(&self, key: &str, of: &str) -> Result<Working> {
-        let row = self.find(key)?;
-        if row.ends.is_none() {
-            return Err(Error::notation(format!("{key} gives no sett here: {}", row.why_not)));
-        }
-        if of == "picks_at_ends" && row.picks_at_ends.is_none() {
-            return Err(Error::notation(format!(
-                "{key} gives no picks at ends: give ends=, and closer ones where nothing jams yet; \
-                 only brierley and jam know of them"
-            )));
-        }
-        self.works.working(&format!("{key}_{of}"))
+    /// Runs a theory for ends, and for picks where these are not the same.
+    fn both(
+        &self,
+        of: impl Fn(LinearDensity<N>, LinearDensity<N>, Count<N>) -> Said<Sett<N>>,
+    ) -> Said<Pair<N>> {
+        let ends = of(self.warp, self.weft, self.weft_float)?;
+        let picks = if self.square { ends } else { of(self.weft, self.warp, self.warp_float)? };
+        Ok((ends, picks))
     }
-    /// The ends and picks wanted, as shares of a theory's closest.
-    pub fn shares(&self, row: &Theory) -> (Option<f64>, Option<f64>) {
-        let of = |sett: &Option<Amount>, closest| share(sett.as_ref()?, closest);
-        (of(&self.ask.ends, row.ends), of(&self.ask.picks, row.picks))
-    }
-    /// From the lowest closest sett of ends to the highest.
-    pub fn spread(&self) -> Spread {
-        let ends = self.rows.iter().filter_map(|row| row.ends);
-        let (low, high) = (f64::INFINITY, 0.0);
-        let (low, high) = ends.fold((low, high), |(l, h), x| (x.min(l), x.max(h)));
-        Spread { low, high }
-    }
-    /// What is unusual.
-    pub fn warnings(&self) -> &[String] {
-        self.works.warnings()
-    }
-    /// Writes every figure as a live workbook.
-    #[cfg(feature = "sheet")]
-    pub fn to_sheet(&self, path: &std::path::Path) -> Result<()> {
-        self.works.to_sheet(path)
-    }
-}
 
-/// A sett as a share of a closest one.
-pub(super) fn share(sett: &Amount, closest: Option<f64>) -> Option<f64> {
-    closest.map(|c| cloth::share_of_maximum(Sett::base(sett.base()), Sett::base(c)).value())
+    /// Ashenhurst's two theories with a factor.
+    fn ashenhurst(&mut self, factor: Ratio<N>, keys: [&'static str; 2], yarn: &str) {
+        let label = format!("factor {}{yarn}", constant(factor.value()));
+        let (like, one) = (self.like_yarns, self.one);
+        let straight = self.both(|own, crossing, float| {
+            let own = diameters_side_by_side(factor, own);
+            Ok(if like {
+                maximum_sett(own, float, one)
+            } else {
+                let crossing = diameters_side_by_side(factor, crossing);
+                cloth::maximum_sett_unlike(own, crossing, float, one)
+            })
+        });
+        let bent = self.both(|own, crossing, float| {
+            let own = diameters_side_by_side(factor, own);
+            Ok(if like {
+                cloth::curvature_sett(own, float, one)
+            } else {
+                let crossing = diameters_side_by_side(factor, crossing);
+                cloth::curvature_sett_unlike(own, crossing, float, one)
+            })
+        });
+        let unlike = |basis| if like { basis } else { "computed for unlike yarns" };
+        let about = |name, assumes, source, basis| About {
+            name,
+            with: label.clone(),
+            why_not: String::new(),
+            assumes,
+            source,
+            basis,
+        };
+        let [first, second] = keys;
+        let diameters = "Ashenhurst, diameters and intersections";
+        let source = "Ashenhurst page 1999";
+        let about_first = about(diameters, PLAIN_RULE, source, unlike("published"));
+        self.keep(first, about_first, straight, None);
+        let curvature = "Ashenhurst, curvature";
+        let about_second = about(curvature, BENT, "memory", unlike("memory, computed"));
+        self.keep(second, about_second, bent, None);
+    }
+
+    /// Taylor's rule: with his own factor of cotton, or that of the yarn.
+    fn taylor(&mut self) {
+        let factor = self.given.yarn_factor.unwrap_or(ratio(0.95));
+        let setts = if self.weave.class == WeaveClass::Plain && self.square {
+            let diameters = diameters_side_by_side(factor, self.warp);
+            let half = cloth::taylor_plain_sett(diameters, ratio(0.05));
+            Ok((half, half))
+        } else {
+            Err("for plain cloth of like yarns only".to_owned())
+        };
+        let of = if self.given.yarn_factor.is_some() { "" } else { ", cotton" };
+        let about = About {
+            name: "Taylor, half and 5 %",
+            with: format!("factor {}{of}", constant(factor.value())),
+            why_not: String::new(),
+            assumes: TAYLOR_SAYS,
+            source: "Taylor 1909",
+            basis: "published",
+        };
+        self.keep("taylor", about, setts, None);
+    }
+
+    fn brierley(&mut self) {
+        let exponent = match self.weave.class {
+            WeaveClass::Plain | WeaveClass::Twill => Ok(TWILL),
+            WeaveClass::Satin => Ok(SATIN),
+            WeaveClass::Hopsack => Ok(HOPSACK),
+            WeaveClass::Other => Err("its exponent for this weave is not known here"),
+        };
+        let Interlacing { warp_float, weft_float, .. } = *self.weave;
+        let exponent = if !self.like_yarns {
+            Err("not for unlike yarns: its exponent for them is not surely remembered".to_owned())
+        } else if !self.square {
+            Err(format!(
+                "it has one average float for both systems; here ends float over {} and picks over {}",
+                figure(warp_float),
+                figure(weft_float)
+            ))
+        } else {
+            exponent.map_err(str::to_owned)
+        };
+        let with = match &exponent {
+            Ok(m) if weft_float > 1.0 => format!("exponent {}", constant(*m)),
+            _ => String::new(),
+        };
+        let about = About {
+            name: "Brierley",
+            with,
+            why_not: String::new(),
+            assumes: BRIERLEY_SAYS,
+            source: "memory",
+            basis: "memory",
+        };
+        let square = exponent.map(|m| {
+            let float = Ratio::from(self.weft_float.v());
+            cloth::brierley_sett(float, ratio(m), ratio(BRIERLEY), self.warp)
+        });
+        let wanted = self.given.wanted_warp_sett;
+        let most = square.as_ref().ok().zip(wanted);
+        let most = most.map(|(square, ends)| cloth::brierley_weft_sett(*square, ends));
+        self.keep("brierley", about, square.map(|s| (s, s)), most);
+    }
+
+    /// Peirce's jam in plain, Love's in other weaves.
+    fn jam(&mut self) {
+        let volume = self.given.specific_volume;
+        let diameter = |count: LinearDensity<N>| -> Diameter<N> {
+            volume.map_or_else(
+                || yarn::peirce_diameter(count),
+                |volume| yarn::yarn_diameter(volume, count),
+            )
+        };
+        let (like, one) = (self.like_yarns, self.one);
+        let d1 = diameter(self.warp);
+        let d2 = if like { d1 } else { diameter(self.weft) };
+        // Diameters in millimetres, threads in a centimetre.
+        let beside = |d: Diameter<N>| Sett::from(10.0 / d.v());
+        let of = |own, crossing, float| {
+            if like {
+                cloth::curvature_sett(beside(own), float, one)
+            } else {
+                cloth::curvature_sett_unlike(beside(own), beside(crossing), float, one)
+            }
+        };
+        let ends = of(d1, d2, self.weft_float);
+        let picks = if self.square { ends } else { of(d2, d1, self.warp_float) };
+        let is_plain = self.weave.class == WeaveClass::Plain;
+        let with = match volume {
+            Some(volume) => of_kind(volume.value(), Kind::SpecificVolume),
+            None => "cotton, 1.1 cm³/g".to_owned(),
+        };
+        let about = About {
+            name: if is_plain { "Peirce, jam" } else { "Love, jam (Peirce's, extended)" },
+            with,
+            why_not: String::new(),
+            assumes: JAM,
+            source: if is_plain { "Balasubramanian" } else { "memory" },
+            basis: if is_plain { "computed" } else { "memory" },
+        };
+        let most = self.given.wanted_warp_sett.filter(|wanted| {
+            // The spacing at an intersection: below the sum of both diameters, or nothing jams.
+            let Interlacing { weft_float, .. } = *self.weave;
+            let spacing = weft_float * 10.0 / wanted.value() - (weft_float - 1.0) * d1.value();
+            spacing > 0.0 && spacing < d1.value() + d2.value()
+        });
+        let most = most.map(|wanted| {
+            let float = |of: Count<N>| Ratio::from(of.v());
+            if is_plain {
+                cloth::jam_weft_sett(wanted, d1, d2)
+            } else {
+                let (f2, f1) = (float(self.weft_float), float(self.warp_float));
+                cloth::jam_weft_sett_of_weave(wanted, d1, d2, f2, f1)
+            }
+        });
+        self.keep("jam", about, Ok((ends, picks)), most);
+    }
+
+    fn galceran(&mut self, key: &'static str, material: f64) {
+        let (like, one) = (self.like_yarns, self.one);
+        let setts = self.both(|own, _, float| {
+            if !like {
+                return Err("not for unlike yarns: the page read gives like ones".to_owned());
+            }
+            let crossings = Ratio::from(one.v() / float.v());
+            Ok(cloth::galceran_sett(cloth::galceran_coefficient(ratio(material), crossings), own))
+        });
+        let about = About {
+            name: "Galceran",
+            with: format!("Q {}", constant(material)),
+            why_not: String::new(),
+            assumes: GALCERAN_SAYS,
+            source: "Galceran",
+            basis: "published; Kl memory",
+        };
+        self.keep(key, about, setts, None);
+    }
 }

@@ -1,36 +1,34 @@
 //! The finished piece, and where its yarn went.
 
-use std::cell::RefCell;
-
 use super::super::stage::{Bench, named};
 use super::woven::{Laid, Piece};
 use super::{Loom, Shop, Used};
-use crate::calculation::Place;
-use crate::cloth::article::Names;
+use crate::calculation::{Place, Results};
 use crate::number::Number;
-use crate::quantity::{Count, Mass, Typed};
+use crate::quantity::{Count, Length, Mass, MassLoss, MassPerArea, Sett};
 use crate::{cloth, mill, yarn};
 
 const FINISH: &str = "finish";
 
-/// What is to be expected of the finished piece stands on the bench, the rest has its name alone.
-struct Noted<'b, N>(RefCell<&'b mut Bench<N>>);
-
-impl<N: Number> Names<N> for Noted<'_, N> {
-    fn figure<Q: Typed<N>>(&self, name: &'static str, words: &'static str, figure: Q) -> Q {
-        let mut bench = self.0.borrow_mut();
-        match name {
-            "width" => bench.expect(FINISH, name, words, figure, ""),
-            "mass_per_area" => {
-                let note = "at label regain, weft turns included";
-                bench.expect(FINISH, name, words, figure, note)
-            }
-            "loom_mass" => {
-                named(FINISH, name, "mass per area off the loom, as at label regain", figure)
-            }
-            _ => named(FINISH, name, words, figure),
-        }
-    }
+/// What comes of finishing.
+#[derive(Clone, Debug, Results)]
+struct Finished<N> {
+    /// width off the loom
+    off_loom_width: Length<N>,
+    /// finished width
+    width: Length<N>,
+    /// ends off the loom
+    off_loom_warp_sett: Sett<N>,
+    /// mass per area off the loom, as at label regain
+    off_loom_mass_per_area: MassPerArea<N>,
+    /// finished mass per area
+    mass_per_area: MassPerArea<N>,
+    /// mass of the woven part
+    woven_mass: Mass<N>,
+    /// mass of the fringes
+    fringe_mass: Mass<N>,
+    /// mass of a piece as sold
+    piece_mass: Mass<N>,
 }
 
 /// Size and mass of the finished piece.
@@ -43,11 +41,23 @@ pub(super) fn finish<N: Number>(
 ) {
     let label = shop.label_count();
     let loss = loom.finish.map(&mut shop.values.read()).loss;
-    let noted = Noted(RefCell::new(bench));
-    let finished = laid.setting.finished(&laid.at, label, label, loss, &noted);
-    let piece = Mass::from(finished.woven.v() + finished.fringe.v());
-    let note = format!("'{name}', fringes included");
-    bench.expect(FINISH, "piece_mass", "mass of a piece as sold", piece, note);
+    let done = laid.setting.finished(&laid.at, label, label, MassLoss::from(loss.v()));
+    let finished = Finished {
+        off_loom_width: done.off_loom_width,
+        width: done.finished_width,
+        off_loom_warp_sett: done.off_loom_warp_sett,
+        off_loom_mass_per_area: done.off_loom_mass_per_area,
+        mass_per_area: done.finished_mass_per_area,
+        woven_mass: done.woven_mass,
+        fringe_mass: done.fringe_mass,
+        piece_mass: Mass::from(done.woven_mass.v() + done.fringe_mass.v()),
+    };
+    let notes = [
+        ("mass_per_area", "at label regain, weft turns included".to_owned()),
+        ("piece_mass", format!("'{name}', fringes included")),
+    ];
+    let expect = ["width", "mass_per_area", "piece_mass"];
+    bench.show(FINISH, [], expect, notes, |s| finished.show(s));
 }
 
 impl Piece<Place> {

@@ -5,9 +5,10 @@ use super::finished::finish;
 use super::loom::{Finish, LoomSettings};
 use super::{Loom, Need, Shop, Used};
 use crate::calculation::{Inputs, Place, Results};
-use crate::cloth::article::{Layout, Names, Setting};
+use crate::cloth::Layout;
+use crate::cloth::piece::Setting;
 use crate::number::Number;
-use crate::quantity::{Count, Duration, Kind, Length, Mass, ReedCount, Typed, print};
+use crate::quantity::{Count, Duration, Kind, Length, Mass, ReedCount, print};
 use crate::{cloth, mill, yarn};
 
 /// A woven piece.
@@ -57,13 +58,27 @@ pub(super) struct Laid<N> {
     pub(super) thrums: Length<N>,
 }
 
-/// The figures of a piece bear the name of the good.
-struct Of<'a>(&'a str);
-
-impl<N: Number> Names<N> for Of<'_> {
-    #[inline(always)]
-    fn figure<Q: Typed<N>>(&self, name: &'static str, words: &'static str, figure: Q) -> Q {
-        named(self.0, name, words, figure)
+/// The layout with its numbers under the name of the good.
+fn with_names<N: Number>(good: &str, at: &Layout<N>) -> Layout<N> {
+    Layout {
+        reed_width: named(good, "reed_width", "width wanted in the reed", at.reed_width),
+        selvedges: None,
+        ends: named(good, "ends", "ends", at.ends),
+        reed_sett: named(good, "sett", "sett in the reed", at.reed_sett),
+        filled_width: named(
+            good,
+            "set_width",
+            "width that the ends fill in the reed",
+            at.filled_width,
+        ),
+        warp_per_piece: named(
+            good,
+            "warp_each",
+            "warp for a piece, fringes included",
+            at.warp_per_piece,
+        ),
+        picks_per_piece: named(good, "picks", "picks in a piece", at.picks_per_piece),
+        weft_per_piece: named(good, "weft_each", "weft for a piece", at.weft_per_piece),
     }
 }
 
@@ -85,18 +100,19 @@ impl Piece<Place> {
             reed: loom.reeds.choose(reed_wanted),
             ends_per_dent: set.ends_per_dent,
             selvedge: None,
-            picks: set.weft_sett,
-            turn: set.turn_allowance,
+            weft_sett: set.weft_sett,
+            turn_allowance: set.turn_allowance,
             weft_waste: set.weft_waste,
         };
-        let at = setting.layout(&Of(name));
-        let warp_yarn = cloth::warp_yarn_length(at.ends, at.warp_each);
+        let at = with_names(name, &setting.layout());
+        let warp_yarn = cloth::warp_yarn_length(at.ends, at.warp_per_piece);
+        let weft_wound = setting.weft_wound(&at);
         let thrums = cloth::warp_yarn_length(at.ends, set.loom_waste);
         Laid {
             set,
             setting,
-            weft_wasted: Length::from(at.weft_wound.v() - at.weft_each.v()),
-            each: Length::from(warp_yarn.v() + at.weft_wound.v()),
+            weft_wasted: Length::from(weft_wound.v() - at.weft_per_piece.v()),
+            each: Length::from(warp_yarn.v() + weft_wound.v()),
             thrums,
             at,
         }
@@ -143,22 +159,22 @@ impl Piece<Place> {
         // Across the reed threads are ends.
         let gives =
             |dents: f64| say.figure(dents * per_dent, Kind::Sett).replace("threads", "ends");
-        let warp_length = cloth::warp_length(at.warp_each, made, set.loom_waste);
-        let total = Count::from(made.v() * at.picks.v());
+        let warp_length = cloth::warp_length(at.warp_per_piece, made, set.loom_waste);
+        let total = Count::from(made.v() * at.picks_per_piece.v());
         let at_loom = AtLoom {
             reed: laid.setting.reed,
             reed_width: at.reed_width,
             ends: at.ends,
             warp_length,
             warp_yarn_length: cloth::warp_yarn_length(at.ends, warp_length),
-            picks_per_piece: at.picks,
-            weft_yarn_length: cloth::weft_yarn_length(at.weft_each, made, set.weft_waste),
+            picks_per_piece: at.picks_per_piece,
+            weft_yarn_length: cloth::weft_yarn_length(at.weft_per_piece, made, set.weft_waste),
             time: mill::loom_time(total, set.loom_speed, set.efficiency),
         };
         let pieces = if made.value() < 0.5 {
             "no piece comes out: this is its waste alone".to_owned()
         } else {
-            let (each, made) = (length(at.warp_each.value()), print::figure(made.value()));
+            let (each, made) = (length(at.warp_per_piece.value()), print::figure(made.value()));
             format!("{each} for each of {made} pieces")
         };
         let notes = [
@@ -167,7 +183,10 @@ impl Piece<Place> {
             ("ends", format!("{} in a dent", print::figure(per_dent))),
             ("warp_length", pieces),
             ("picks_per_piece", "off the loom".to_owned()),
-            ("weft_yarn_length", format!("{} per piece, plus waste", length(at.weft_each.value()))),
+            (
+                "weft_yarn_length",
+                format!("{} per piece, plus waste", length(at.weft_per_piece.value())),
+            ),
         ];
         let main =
             ["reed", "reed_width", "ends", "warp_length", "picks_per_piece", "weft_yarn_length"];

@@ -237,28 +237,6 @@ impl<N: Number> Bench<N> {
             draw: None,
         }
     }
-    /// Notes what is to be expected and gives its figure a name.
-    pub(super) fn expect<Q: Typed<N>>(
-        &mut self,
-        stage: &str,
-        name: &str,
-        words: &'static str,
-        figure: Q,
-        note: impl Into<String>,
-    ) -> Q {
-        let name = format!("{}{name}", self.prefix);
-        let figure = named(stage, &name, words, figure);
-        self.settings.push(Setting {
-            stage: stage.to_owned(),
-            key: format!("{stage}.{name}"),
-            words: words.to_owned(),
-            value: figure.v().value(),
-            kind: Q::KIND,
-            main: false,
-            note: note.into(),
-        });
-        figure
-    }
 }
 
 /// Lays the results of a stage on the bench.

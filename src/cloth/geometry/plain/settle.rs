@@ -5,8 +5,8 @@ use super::super::thread::{FromCrimp, FromHeight, FromSpacing, angle, height, le
 use super::{KNOWN, OF_A_SYSTEM, SYSTEMS};
 use crate::number::{Number, V};
 
-/// Figures of [`KNOWN`], in base units.
-pub(super) type Given<N> = [Option<V<N>>; KNOWN.len()];
+/// What is known, in the order of the inputs and in base units.
+pub(super) type Given<N> = [Option<V<N>>; KNOWN];
 
 /// One wave, in millimetres and radians.
 #[derive(Clone, Copy)]
@@ -133,6 +133,15 @@ pub(super) fn settle<N: Number>(given: &Given<N>) -> Option<Cloth<N>> {
     }
     let [Some(warp), Some(weft)] = waves else { return None };
     Some(Cloth { diameters, warp_diameter, weft_diameter, waves: [warp, weft] })
+}
+
+impl<N: Number> Cloth<N> {
+    /// No cloth.
+    pub(super) fn none() -> Self {
+        let none = V::constant(f64::NAN);
+        let wave = Wave { spacing: none, length: none, height: none, angle: none };
+        Cloth { diameters: none, warp_diameter: None, weft_diameter: None, waves: [wave; 2] }
+    }
 }
 
 impl Cloth<f64> {

@@ -1,4 +1,4 @@
-"""Settings and the choice of a reed, as Python hands them over."""
+"""Setts and the choice of a reed, as Python hands them over."""
 
 import json
 import math
@@ -51,47 +51,51 @@ def test_brierley_by_numpy(average, exponent, tex):
 
 def test_all_theories_of_a_plain_cloth():
     """C. 100 tex square: Ashenhurst 11.65, Galceran 18.28, 57 % apart (worked out by hand)."""
-    found = cloth.settings("plain", "100 tex")
-    assert len(found) == len(found.rows)
-    assert found.spread["low"].number("ends/cm") == pytest.approx(11.65, abs=0.005)
-    assert found.spread["high"].number("ends/cm") == pytest.approx(18.28, abs=0.005)
-    assert found.spread["apart"] == pytest.approx(0.57, abs=0.005)
-    assert {row["grade"] for row in found.rows if row["key"] == "brierley"} == {"memory"}
-    for row in found.rows:
-        assert hw.source(row["source"])["title"]
-        if row["ends"] is not None:
-            working = found.working(row["key"])
-            assert working.value == pytest.approx(row["ends"].number("threads/cm"), rel=1e-12)
-    assert "brierley_sett" in str(found.working("brierley"))
+    found = cloth.setts(weave="plain", warp_count="100 tex")
+    assert found["lowest_warp_sett"].number("ends/cm") == pytest.approx(11.65, abs=0.005)
+    assert found["highest_warp_sett"].number("ends/cm") == pytest.approx(18.28, abs=0.005)
+    assert found["spread"].number("") == pytest.approx(0.57, abs=0.005)
+    rows = found["theories"]
+    assert len(rows) == 9
+    for row in rows:
+        working = found.working(f"{row['name']}.warp_sett")
+        assert working.value == pytest.approx(row["warp_sett"].number("threads/cm"), rel=1e-12)
+    assert "brierley_sett" in str(found.working("brierley.warp_sett"))
     assert "<table" in found._repr_html_()
     assert "57 %" in repr(found)
 
 
-def test_a_unit_of_settings(tmp_path):
-    found = cloth.settings("plain", "3360 yd/lb", factor=0.9, unit="ends/in")
-    assert found["ashenhurst"]["ends"].number("ends/in") == pytest.approx(26.0845, abs=1e-3)
-    assert found.unit == "threads/in"
-    found.to_sheet(tmp_path / "settings.xlsx")
-    assert (tmp_path / "settings.xlsx").stat().st_size > 1000
-    with pytest.raises(hw.UnitError, match="settings"):
-        cloth.settings("plain", "100 tex", unit="tex")
+def test_setts_in_inches_and_a_workbook(tmp_path):
+    given = {"weave": "plain", "warp_count": "3360 yd/lb", "yarn_factor": 0.9}
+    found = cloth.setts(**given, wanted_warp_sett="20 ends/in")
+    assert found["ashenhurst.warp_sett"].number("ends/in") == pytest.approx(26.0845, abs=1e-3)
+    assert "26.08" in str(found)
+    assert "threads/in" in str(found)
+    found.to_workbook(tmp_path / "setts.xlsx")
+    assert (tmp_path / "setts.xlsx").stat().st_size > 1000
 
 
-def test_what_settings_says_no_to():
-    with pytest.raises(KeyError, match="did you mean 'brierley'"):
-        cloth.settings("plain", "100 tex")["brierly"]
+def test_many_counts_are_one_call():
+    many = cloth.setts(weave="plain", warp_count=hw.q([100.0, 50.0], "tex"))
+    for at, count in enumerate(["100 tex", "50 tex"]):
+        one = cloth.setts(weave="plain", warp_count=count)
+        assert many["jam.warp_sett"].number("ends/cm")[at] == one["jam.warp_sett"].number("ends/cm")
+
+
+def test_what_setts_says_no_to():
+    plain = {"weave": "plain", "warp_count": "100 tex"}
+    with pytest.raises(KeyError, match=r"did you mean 'brierley\.warp_sett'"):
+        cloth.setts(**plain)["brierly.warp_sett"]
     with pytest.raises(hw.NotationError, match="2/2 twill"):
-        cloth.settings("no weave", "100 tex")
-    with pytest.raises(hw.UnitError, match="settings, warp"):
-        cloth.settings("plain", 100)
-    with pytest.raises(hw.NotationError, match="unlike yarns"):
-        cloth.settings("plain", "100 tex", "50 tex").working("brierley")
-    with pytest.raises(hw.NotationError, match="ends="):
-        cloth.settings("plain", "100 tex").working("jam", "picks_at_ends")
+        cloth.setts(weave="no weave", warp_count="100 tex")
+    with pytest.raises(hw.UnitError, match="setts, warp_count"):
+        cloth.setts(weave="plain", warp_count=100)
+    with pytest.raises(hw.HankwiseError, match="unlike yarns"):
+        cloth.setts(**plain, weft_count="50 tex").working("brierley.warp_sett")
+    with pytest.raises(hw.HankwiseError):
+        cloth.setts(**plain).working("jam.most_weft_sett")
     with pytest.warns(hw.RangeWarning, match=r"beyond the jam of every theory.*18\.28"):
-        cloth.settings("plain", "100 tex", ends="20 ends/cm")
-    with pytest.raises(TypeError, match="array"):
-        cloth.settings("plain", hw.q(np.array([100.0, 50.0]), "tex"))
+        cloth.setts(**plain, wanted_warp_sett="20 ends/cm")
 
 
 def test_a_reed_for_a_width_with_selvedges():
@@ -126,17 +130,19 @@ def test_what_a_reed_says_no_to():
         )  # fmt: skip
 
 
-def test_settings_on_the_command_line(run):
-    code, out, err = run("settings", "2/2", "twill", "--warp", "100 tex")
+def test_setts_on_the_command_line(run):
+    code, out, err = run("setts", "2/2", "twill", "--warp-count", "100 tex")
     assert (code, err) == (0, "")
-    assert out == f"{cloth.settings('2/2 twill', '100 tex')}\n"
-    told = json.loads(run("settings", "plain", "--warp", "100 tex", "--json")[1])
-    rows = {row["key"]: row for row in told["theories"]}
-    assert told["unit"] == "threads/cm"
-    assert rows["ashenhurst_woollen"]["ends"] == pytest.approx(11.65, abs=0.005)
-    code, out, _ = run("settings", "plain", "--warp", "100 tex", "--working", "brierley")
+    assert out == f"{cloth.setts(weave='2/2 twill', warp_count='100 tex')}\n"
+    told = json.loads(run("setts", "plain", "--warp-count", "100 tex", "--json")[1])
+    sett = told["results"]["ashenhurst_woollen.warp_sett"]
+    assert sett["unit"] == "threads/cm"
+    assert sett["value"] == pytest.approx(11.65, abs=0.005)
+    code, out, _ = run(
+        "setts", "plain", "--warp-count", "100 tex", "--working", "brierley.warp_sett"
+    )
     assert code == 0
     assert "brierley_sett" in out
-    code, _, err = run("settings", "plain", "--warp", "100")
+    code, _, err = run("setts", "plain", "--warp-count", "100")
     assert code == 1
-    assert "warp" in err
+    assert "warp_count" in err

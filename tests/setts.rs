@@ -4,17 +4,21 @@
 mod cases;
 
 use cases::cases;
-use hankwise::cloth::{self, Interlacing, SettingAsk, Settings, Weave, WeaveClass, settings};
+use hankwise::calculation::Solved;
+use hankwise::cloth::{self, Interlacing, SETTS, Weave, WeaveClass};
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
-fn ask(weave: &str, warp: &str, weft: &str, ask: SettingAsk) -> Settings {
-    let weave = Interlacing::parse(weave).unwrap();
-    settings(weave, &parse(warp).unwrap(), &parse(weft).unwrap(), ask).unwrap()
+fn ask(weave: &str, warp: &str, more: &[(&str, &str)]) -> Solved {
+    SETTS.solve_texts(&[&[("weave", weave), ("warp_count", warp)], more].concat()).unwrap()
 }
 
-fn ends(all: &Settings, key: &str) -> f64 {
-    all.find(key).unwrap().ends.unwrap_or_else(|| panic!("{key}"))
+fn of(all: &Solved, name: &str) -> f64 {
+    all.find(name).unwrap_or_else(|e| panic!("{e}")).value
+}
+
+fn ends(all: &Solved, key: &str) -> f64 {
+    of(all, &format!("{key}.warp_sett"))
 }
 
 /// Square cloth of woollen 100 tex, threads in a centimetre: worked out by hand from the printed and
@@ -30,8 +34,8 @@ fn the_comparison_of_the_theories() {
         // 18.279 and 23.166
         ("galceran_high", 18.28, 23.17),
     ];
-    let plain = ask("plain", "100 tex", "100 tex", SettingAsk::default());
-    let twill = ask("2/2 twill", "100 tex", "100 tex", SettingAsk::default());
+    let plain = ask("plain", "100 tex", &[]);
+    let twill = ask("2/2 twill", "100 tex", &[]);
     for (key, in_plain, in_twill) in expected {
         assert!((ends(&plain, key) - in_plain).abs() < 0.006, "{key}: {}", ends(&plain, key));
         assert!((ends(&twill, key) - in_twill).abs() < 0.006, "{key}: {}", ends(&twill, key));
@@ -39,32 +43,35 @@ fn the_comparison_of_the_theories() {
     assert!((ends(&plain, "jam") - 15.47).abs() < 0.006);
     // 0.95 √4960.5465 / 2.54 = 26.342; half of it and 5 %.
     assert!((ends(&plain, "taylor") - 13.83).abs() < 0.006);
-    assert!(twill.find("taylor").unwrap().why_not.contains("plain"));
-    let spread = plain.spread();
-    assert!((spread.apart() - 0.57).abs() < 0.005, "{spread:?}");
-    assert!((spread.low - 11.65).abs() < 0.005 && (spread.high - 18.28).abs() < 0.005);
+    assert!(twill.find("taylor.warp_sett").unwrap_err().to_string().contains("plain"));
+    assert!((of(&plain, "spread") - 0.57).abs() < 0.005);
+    assert!((of(&plain, "lowest_warp_sett") - 11.65).abs() < 0.005);
+    assert!((of(&plain, "highest_warp_sett") - 18.28).abs() < 0.005);
     // Memory is said where it is used.
-    for row in &twill.rows {
-        let remembered = matches!(row.key, "brierley" | "jam") || row.key.starts_with("galceran");
-        assert!(!remembered || row.grade.contains("memory"), "{}: {}", row.key, row.grade);
-    }
     let text = twill.report().text();
-    assert!(text.contains("Brierley") && text.contains("memory"), "{text}");
+    let (table, _) = text.split_once("What each assumes").unwrap();
+    let remembered: Vec<&str> = table
+        .lines()
+        .filter(|line| ["Brierley  ", "Love, jam", "Galceran  "].iter().any(|n| line.contains(n)))
+        .collect();
+    assert_eq!(remembered.len(), 4, "{text}");
+    assert!(remembered.iter().all(|line| line.ends_with("memory")), "{text}");
 }
 
 #[test]
-fn unlike_yarns_get_no_wrong_figure() {
-    let all = ask("2/2 twill", "100 tex", "50 tex", SettingAsk::default());
+fn unlike_yarns_get_no_wrong_number() {
+    let all = ask("2/2 twill", "100 tex", &[("weft_count", "50 tex")]);
     for key in ["brierley", "galceran_low", "galceran_high"] {
-        let row = all.find(key).unwrap();
-        assert!(row.ends.is_none() && row.why_not.contains("unlike yarns"), "{row:?}");
-        assert!(all.working(key, "ends").is_err());
+        let name = format!("{key}.warp_sett");
+        for error in [all.find(&name).unwrap_err(), all.working(&name).map(|_| ()).unwrap_err()] {
+            assert!(error.to_string().contains("unlike yarns"), "{error}");
+        }
     }
     // Finer weft leaves room for more ends, and still finer picks.
-    let like = ask("2/2 twill", "100 tex", "100 tex", SettingAsk::default());
+    let like = ask("2/2 twill", "100 tex", &[]);
     for key in ["ashenhurst_woollen", "curvature_woollen", "jam"] {
-        let row = all.find(key).unwrap();
-        assert!(row.ends > like.find(key).unwrap().ends && row.picks > row.ends, "{row:?}");
+        let picks = of(&all, &format!("{key}.weft_sett"));
+        assert!(ends(&all, key) > ends(&like, key) && picks > ends(&all, key), "{key}");
     }
 }
 
@@ -73,15 +80,13 @@ fn unlike_yarns_get_no_wrong_figure() {
 fn ends_go_by_the_floats_of_the_picks() {
     let herringbone = Interlacing::parse("2/2 herringbone").unwrap();
     assert_eq!((herringbone.warp_float, herringbone.weft_float), (2.0, 1.6));
-    let yarn = parse("100 tex").unwrap();
-    let all = settings(herringbone, &yarn, &yarn, SettingAsk::default()).unwrap();
-    let row = all.find("ashenhurst_woollen").unwrap();
+    let all = ask("2/2 herringbone", "100 tex", &[]);
     let diameters = 0.84 * (496_054.65_f64 / 100.0).sqrt() / 2.54;
-    assert!((row.ends.unwrap() - diameters * 1.6 / 2.6).abs() < 1e-6);
-    assert!((row.picks.unwrap() - diameters * 2.0 / 3.0).abs() < 1e-6);
-    let galceran = all.find("galceran_low").unwrap();
-    assert!((galceran.ends.unwrap() - 8.8 / (1.0 + 0.73 / 1.6) * 10.0_f64.sqrt()).abs() < 1e-9);
-    assert!(all.find("brierley").unwrap().why_not.contains("1.6"));
+    assert!((ends(&all, "ashenhurst_woollen") - diameters * 1.6 / 2.6).abs() < 1e-6);
+    let picks = of(&all, "ashenhurst_woollen.weft_sett");
+    assert!((picks - diameters * 2.0 / 3.0).abs() < 1e-6);
+    assert!((ends(&all, "galceran_low") - 8.8 / (1.0 + 0.73 / 1.6) * 10.0_f64.sqrt()).abs() < 1e-9);
+    assert!(all.find("brierley.warp_sett").unwrap_err().to_string().contains("1.6"));
 }
 
 #[test]
@@ -109,41 +114,39 @@ fn classes_of_weaves() {
 }
 
 #[test]
-fn a_sett_beyond_every_theory_is_told_with_its_figure() {
-    let ask_ends =
-        |text: &str| SettingAsk { ends: Some(parse(text).unwrap()), ..Default::default() };
-    let all = ask("plain", "100 tex", "100 tex", ask_ends("20 ends/cm"));
+fn a_sett_beyond_every_theory_is_told_with_its_number() {
+    let ask_ends = |text: &str| ask("plain", "100 tex", &[("wanted_warp_sett", text)]);
+    let all = ask_ends("20 ends/cm");
     let [warning] = all.warnings() else { panic!("{:?}", all.warnings()) };
     assert!(warning.contains("18.28") && warning.contains("9 %"), "{warning}");
-    assert!(ask("plain", "100 tex", "100 tex", ask_ends("18 ends/cm")).warnings().is_empty());
+    assert!(ask_ends("18 ends/cm").warnings().is_empty());
     // 14 ends of 1.035 times the square sett of Brierley: the picks that are left.
-    let all = ask("plain", "100 tex", "100 tex", ask_ends("14 ends/cm"));
-    let row = all.find("brierley").unwrap();
-    let square = row.ends.unwrap();
-    let kept = (square.powf(5.0 / 3.0), 14.0_f64.powf(2.0 / 3.0) * row.picks_at_ends.unwrap());
+    let all = ask_ends("14 ends/cm");
+    let square = ends(&all, "brierley");
+    let most = of(&all, "brierley.most_weft_sett");
+    let kept = (square.powf(5.0 / 3.0), 14.0_f64.powf(2.0 / 3.0) * most);
     assert!((kept.0 / kept.1 - 1.0).abs() < 1e-12);
-    assert!((all.shares(row).0.unwrap() - 14.0 / square).abs() < 1e-12);
+    assert!((of(&all, "brierley.warp_sett_share") - 14.0 / square).abs() < 1e-12);
 }
 
 #[test]
-fn what_settings_refuses() {
-    let weave = || Interlacing::parse("plain").unwrap();
-    let yarn = parse("100 tex").unwrap();
-    let refused = |warp: &str, ask: SettingAsk| {
-        settings(weave(), &parse(warp).unwrap(), &yarn, ask).unwrap_err().to_string()
+fn what_is_refused() {
+    let refused = |name: &str, text: &str| {
+        let mut given = vec![("weave", "plain"), ("warp_count", "100 tex")];
+        given.retain(|(other, _)| *other != name);
+        given.push((name, text));
+        SETTS.solve_texts(&given).unwrap_err().to_string()
     };
-    assert!(refused("100 g", SettingAsk::default()).contains("warp"));
-    let nothing = SettingAsk { factor: Some(0.0), ..Default::default() };
-    assert!(refused("100 tex", nothing).contains("0.84"));
-    let wrong = SettingAsk { ends: Some(parse("40 dents/10 cm").unwrap()), ..Default::default() };
-    assert!(refused("100 tex", wrong).contains("ends"));
-    let none = SettingAsk { picks: Some(parse("0 picks/cm").unwrap()), ..Default::default() };
-    assert!(refused("100 tex", none).contains("no sett"));
-    let unusual = SettingAsk { factor: Some(0.6), ..Default::default() };
-    let all = ask("plain", "100 tex", "100 tex", unusual);
+    assert!(refused("warp_count", "100 g").contains("warp_count"));
+    assert!(refused("yarn_factor", "0").contains("omit it"));
+    assert!(refused("wanted_warp_sett", "40 dents/10 cm").contains("wanted_warp_sett"));
+    assert!(refused("wanted_weft_sett", "0 picks/cm").contains("0 is not possible"));
+    assert!(refused("weave", "double plain").contains("each layer"));
+    assert!(refused("weave", "2/2 twil").contains("2/2 twill"));
+    let all = ask("plain", "100 tex", &[("yarn_factor", "0.6")]);
     assert!(all.warnings()[0].contains("0.8 to 1"), "{:?}", all.warnings());
-    let all = ask("plain", "100 tex", "100 tex", SettingAsk::default());
-    assert!(all.find("brierly").unwrap_err().to_string().contains("did you mean 'brierley'"));
+    let error = all.find("brierly.warp_sett").unwrap_err().to_string();
+    assert!(error.contains("did you mean 'brierley.warp_sett'"), "{error}");
 }
 
 fn q<T: Typed<f64>>(x: f64) -> T {

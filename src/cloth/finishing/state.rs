@@ -1,5 +1,6 @@
 //! A cloth between two processes, and the step from one to the next: over any number.
 
+use crate::calculation::Results;
 use crate::cloth;
 use crate::number::Number;
 use crate::quantity::{
@@ -19,6 +20,39 @@ pub(super) struct State<N> {
     pub(super) weft_crimp: Option<Crimp<N>>,
     pub(super) area: Option<MassPerArea<N>>,
     pub(super) mass: Option<Mass<N>>,
+}
+
+/// A cloth between two processes, as far as it is known.
+#[derive(Clone, Debug, Results)]
+pub struct Stage<N> {
+    #[label]
+    pub(super) name: String,
+    /// width
+    pub width: Option<Length<N>>,
+    /// length
+    pub length: Option<Length<N>>,
+    /// ends
+    pub warp_sett: Option<Sett<N>>,
+    /// picks
+    pub weft_sett: Option<Sett<N>>,
+    /// count of the warp
+    pub warp_count: Option<LinearDensity<N>>,
+    /// count of the weft
+    pub weft_count: Option<LinearDensity<N>>,
+    /// crimp of the warp, on cloth length
+    pub warp_crimp: Option<Crimp<N>>,
+    /// crimp of the weft, on cloth length
+    pub weft_crimp: Option<Crimp<N>>,
+    /// cover factor of the warp
+    pub warp_cover_factor: Option<CoverFactor<N>>,
+    /// cover factor of the weft
+    pub weft_cover_factor: Option<CoverFactor<N>>,
+    /// mass per area
+    pub mass_per_area: Option<MassPerArea<N>>,
+    /// mass of a running length
+    pub mass_per_length: Option<LinearDensity<N>>,
+    /// mass of the piece
+    pub piece_mass: Option<Mass<N>>,
 }
 
 /// What a process does; what it is silent on stays as it was.
@@ -59,6 +93,42 @@ impl<N: Number> State<N> {
         area: None,
         mass: None,
     };
+
+    /// True where nothing is known of it.
+    pub(super) fn is_unknown(&self) -> bool {
+        let State { width, length, ends, picks, warp, weft, warp_crimp, weft_crimp, area, mass } =
+            self;
+        width.is_none()
+            && length.is_none()
+            && ends.is_none()
+            && picks.is_none()
+            && warp.is_none()
+            && weft.is_none()
+            && warp_crimp.is_none()
+            && weft_crimp.is_none()
+            && area.is_none()
+            && mass.is_none()
+    }
+
+    /// What is shown of it.
+    pub(super) fn stage(&self, name: &str) -> Stage<N> {
+        Stage {
+            name: name.to_owned(),
+            width: self.width,
+            length: self.length,
+            warp_sett: self.ends,
+            weft_sett: self.picks,
+            warp_count: self.warp,
+            weft_count: self.weft,
+            warp_crimp: self.warp_crimp,
+            weft_crimp: self.weft_crimp,
+            warp_cover_factor: self.warp_cover(),
+            weft_cover_factor: self.weft_cover(),
+            mass_per_area: self.area,
+            mass_per_length: self.running(),
+            piece_mass: self.piece(),
+        }
+    }
 
     /// The cloth after a process.
     pub(super) fn after(&self, step: &Step<N>) -> State<N> {
@@ -128,22 +198,22 @@ impl<N: Number> State<N> {
     }
 
     /// Cover factor of the warp.
-    pub(super) fn warp_cover(&self) -> Option<CoverFactor<N>> {
+    fn warp_cover(&self) -> Option<CoverFactor<N>> {
         Some(cloth::cover_factor(self.ends?, self.warp?))
     }
 
     /// Cover factor of the weft.
-    pub(super) fn weft_cover(&self) -> Option<CoverFactor<N>> {
+    fn weft_cover(&self) -> Option<CoverFactor<N>> {
         Some(cloth::cover_factor(self.picks?, self.weft?))
     }
 
     /// Mass of a running length.
-    pub(super) fn running(&self) -> Option<LinearDensity<N>> {
+    fn running(&self) -> Option<LinearDensity<N>> {
         Some(cloth::running_mass_of_cloth(self.area?, self.width?))
     }
 
     /// Mass of the piece.
-    pub(super) fn piece(&self) -> Option<Mass<N>> {
+    fn piece(&self) -> Option<Mass<N>> {
         let by_area = || Some(cloth::mass_of_piece(self.area?, self.width?, self.length?));
         self.mass.or_else(by_area)
     }
