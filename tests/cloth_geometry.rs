@@ -302,17 +302,13 @@ fn a_proposal_at_the_edge_is_accepted() {
 #[test]
 fn a_straight_weft_leaves_the_warp_the_whole_height() {
     let known = [
-        ("ends", "9 ends/cm"),
-        ("picks", "10 picks/cm"),
+        ("warp_sett", "9 ends/cm"),
+        ("weft_sett", "10 picks/cm"),
         ("weft_crimp", "0 %"),
         ("warp_diameter", "0.3 mm"),
         ("weft_diameter", "0.3 mm"),
-    ]
-    .map(|(name, text)| {
-        let kind = KNOWN_OF_PLAIN_CLOTH.iter().find(|k| k.name == name).unwrap().kind;
-        (name, parse_as(text, kind).unwrap(), None)
-    });
-    let cloth = plain_cloth(&known).unwrap();
+    ];
+    let cloth = PLAIN_CLOTH.solve_texts(&known).unwrap();
     let of = |name: &str| cloth.find(name).unwrap().value;
     assert!((of("warp_height") - 0.6).abs() < 1e-12 && of("weft_height").abs() < 1e-12);
     assert!((of("warp_crimp") - (0.8 + 0.6 * 0.75_f64.atan() - 1.0)).abs() < 1e-12);
