@@ -11,7 +11,6 @@ mod ball;
 mod calculation;
 mod call;
 mod chart;
-mod check_weights;
 mod columns;
 mod convert;
 mod counts;
@@ -41,8 +40,6 @@ mod rounding;
 mod settings;
 mod weave;
 mod week;
-mod wet;
-mod wheels;
 mod wool;
 mod working;
 mod wraps;
@@ -75,7 +72,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<handbook::HandbookFigure>()?;
     m.add_class::<handbook::HandbookTable>()?;
     m.add_class::<ball::BallBand>()?;
-    m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<money::Balance>()?;
     m.add_class::<money::LotCost>()?;
     m.add_class::<week::Week>()?;
@@ -181,7 +177,6 @@ fn room_functions<'py>(
         "yarn" => vec![
             wrap_pyfunction!(yarn::parse, m)?,
             wrap_pyfunction!(wraps::wraps, m)?,
-            wrap_pyfunction!(check_weights::check_weight_card, m)?,
             wrap_pyfunction!(ball::weight_class, m)?,
             wrap_pyfunction!(ball::weight_band, m)?,
             wrap_pyfunction!(ball::ball_band, m)?,
@@ -204,15 +199,10 @@ fn room_functions<'py>(
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
         "mill" => vec![
-            wrap_pyfunction!(wheels::change_wheel, m)?,
             wrap_pyfunction!(money::cost_through, m)?,
             wrap_pyfunction!(money::compare_tariffs, m)?,
             wrap_pyfunction!(money::balance, m)?,
             wrap_pyfunction!(week::week, m)?,
-            wrap_pyfunction!(wet::emulsion, m)?,
-            wrap_pyfunction!(wet::scour_liquor, m)?,
-            wrap_pyfunction!(wet::washes, m)?,
-            wrap_pyfunction!(wet::dye_bath, m)?,
             wrap_pyfunction!(wool::blend, m)?,
             wrap_pyfunction!(wool::evenness_of_blend, m)?,
         ],

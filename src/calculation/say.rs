@@ -57,6 +57,9 @@ impl Say {
         let symbol = match kind {
             Kind::LinearDensity => return own(kind),
             Kind::Twist | Kind::Sett | Kind::Speed if own(kind).is_some() => return own(kind),
+            // What the thermometer shows; liquor in the gallon of its concentrations.
+            Kind::Temperature => return own(kind),
+            Kind::Volume => return own(kind).or_else(|| self.gallon()),
             Kind::Twist if inch(kind) => "tpi",
             Kind::Sett if inch(kind) => "threads/in",
             Kind::Speed if inch(Kind::Length) => "yd/min",
@@ -72,6 +75,13 @@ impl Say {
             _ => return None,
         };
         unit(symbol, Some(kind)).ok()
+    }
+    /// The gallon by which a concentration was given, where one was.
+    fn gallon(&self) -> Option<&'static Unit> {
+        let concentrations = self.units.iter().filter(|unit| unit.kind == Kind::Concentration);
+        let mut volumes = concentrations.filter_map(|unit| unit.symbol.split_once('/'));
+        let (_, gallon) = volumes.find(|(_, volume)| volume.ends_with(" gal"))?;
+        unit(gallon, Some(Kind::Volume)).ok()
     }
 }
 

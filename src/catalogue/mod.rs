@@ -6,6 +6,7 @@ use crate::error::{Error, Result};
 /// Every calculation, in the order of names.
 pub fn calculations() -> impl Iterator<Item = &'static Calculation> {
     let mut all: Vec<&'static Calculation> = crate::mill::CALCULATIONS.concat();
+    all.extend(crate::yarn::CALCULATIONS);
     all.sort_by_key(|calculation| calculation.name);
     all.into_iter()
 }

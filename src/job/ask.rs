@@ -105,10 +105,6 @@ impl Ask {
     pub(crate) const fn memory(self) -> Ask {
         Ask { source: "from memory", ..self }
     }
-    /// May be left out after all.
-    pub(crate) const fn left(self) -> Ask {
-        Ask { missing: Missing::Left, ..self }
-    }
 
     /// How one would write it.
     pub(crate) fn example(&self) -> String {

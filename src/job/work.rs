@@ -45,11 +45,12 @@ pub(crate) struct Work<'a, 't> {
     blocks: RefCell<Vec<Shown>>,
 }
 
-/// A block of the report: figures by their names, to be told once all are found, or a table of its own.
+/// A block of the report: figures by their names, to be told once all are found.
 #[derive(Debug)]
-enum Shown {
-    Figures { title: &'static str, names: Vec<&'static str>, foot: Vec<String> },
-    Table(Block),
+struct Shown {
+    title: &'static str,
+    names: Vec<&'static str>,
+    foot: Vec<String>,
 }
 
 impl<'a, 't> Work<'a, 't> {
@@ -76,10 +77,6 @@ impl<'a, 't> Work<'a, 't> {
         self.entered.borrow_mut().insert(ask.name, given.v().0);
         given
     }
-    /// A figure that may be left out.
-    pub(crate) fn may<Q: Typed<Worked<'t>>>(&self, name: &str) -> Option<Q> {
-        self.has(name).then(|| self.get(name))
-    }
     /// A figure that is no input: a number of the sum itself.
     pub(crate) fn plain<Q: Typed<Worked<'t>>>(base: f64) -> Q {
         Q::from(V::constant(base))
@@ -87,11 +84,7 @@ impl<'a, 't> Work<'a, 't> {
     /// Begins a block of the report.
     pub(crate) fn block(&self, title: &'static str) {
         let (names, foot) = (Vec::new(), Vec::new());
-        self.blocks.borrow_mut().push(Shown::Figures { title, names, foot });
-    }
-    /// A table of its own.
-    pub(crate) fn add(&self, table: Block) {
-        self.blocks.borrow_mut().push(Shown::Table(table));
+        self.blocks.borrow_mut().push(Shown { title, names, foot });
     }
     /// Names a figure in the block that was begun last.
     pub(crate) fn name<Q: Typed<Worked<'t>>>(
@@ -105,16 +98,14 @@ impl<'a, 't> Work<'a, 't> {
     }
     /// Tells a figure, once it has a name, in the block that was begun last.
     pub(crate) fn show(&self, name: &'static str) {
-        if let Some(Shown::Figures { names, .. }) = self.blocks.borrow_mut().last_mut() {
-            names.push(name);
+        if let Some(shown) = self.blocks.borrow_mut().last_mut() {
+            shown.names.push(name);
         }
     }
     /// A sentence under the table that was begun last.
     pub(crate) fn note(&self, sentence: impl Into<String>) {
-        match self.blocks.borrow_mut().last_mut() {
-            Some(Shown::Figures { foot, .. }) => foot.push(sentence.into()),
-            Some(Shown::Table(table)) => table.foot.push(sentence.into()),
-            None => {}
+        if let Some(shown) = self.blocks.borrow_mut().last_mut() {
+            shown.foot.push(sentence.into());
         }
     }
     pub(crate) fn warn(&self, warning: impl Into<String>) {
@@ -195,18 +186,15 @@ impl<'a, 't> Work<'a, 't> {
             Some(vec![words, self.say(value, kind), (*name).to_owned()])
         };
         let columns = [("", Left), ("", Right), ("", Left)];
-        let table = |shown: &Shown| match shown {
-            Shown::Table(table) => Some(table.clone()),
-            Shown::Figures { names, .. } if names.is_empty() => None,
-            Shown::Figures { title, names, foot } => Some(Block {
-                title: (*title).to_owned(),
-                columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
-                rows: names.iter().filter_map(told).collect(),
-                foot: foot.clone(),
-                ..Block::default()
-            }),
+        let table = |shown: &Shown| Block {
+            title: shown.title.to_owned(),
+            columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
+            rows: shown.names.iter().filter_map(told).collect(),
+            foot: shown.foot.clone(),
+            ..Block::default()
         };
-        let blocks = self.blocks.borrow().iter().filter_map(table).collect();
+        let blocks = self.blocks.borrow();
+        let blocks = blocks.iter().filter(|shown| !shown.names.is_empty()).map(table).collect();
         Report { title: self.job.title.to_owned(), blocks }
     }
 }

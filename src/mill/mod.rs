@@ -10,7 +10,6 @@ mod drafting;
 mod dyeing;
 mod gearing;
 mod hold_up;
-mod jobs;
 mod liquor;
 mod loss;
 mod machines;
@@ -59,11 +58,14 @@ pub use tariffs::Tariffs;
 pub use weaving::*;
 pub use week::{Lot, Machine, MachineWeek, Order, SHADES, Visit, Week, doubts, lightness, week};
 pub use wet::*;
-pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
+pub use wheels::{
+    CHANGE_WHEEL, ChangeWheelInputs, ChangeWheelResults, DraftChange, LengthChange, TwistChange,
+    WheelFit, WheelLaw, WheelNeighbour, WheelSets, change_wheel,
+};
 pub use winders::*;
 
 /// The jobs of this room, file by file.
-pub(crate) const JOBS: &[&[&Job]] = &[jobs::JOBS, run::JOBS];
+pub(crate) const JOBS: &[&[&Job]] = &[run::JOBS];
 
 pub(crate) use tables::TABLES;
 
@@ -96,4 +98,5 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 ];
 
 /// The calculations of the room.
-pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] = &[run::CALCULATIONS];
+pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] =
+    &[run::CALCULATIONS, wet::CALCULATIONS, &[&wheels::CHANGE_WHEEL]];

@@ -58,3 +58,7 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     winding::FORMULAS,
     wraps::FORMULAS,
 ];
+
+/// The calculations of the room.
+pub(crate) const CALCULATIONS: &[&crate::calculation::Calculation] =
+    &[&check_card::CHECK_WEIGHT_CARD];

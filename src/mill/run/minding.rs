@@ -61,10 +61,28 @@ pub struct MindingResults<N> {
     pub idle_spindles: Option<Count<N>>,
     /// spindles that a person can mind
     pub spindles_per_person: Option<Count<N>>,
+    /// People.
+    #[part]
+    pub people: Option<People<N>>,
+}
+
+/// The people at machines.
+#[derive(Clone, Debug, Results)]
+pub struct People<N> {
     /// people
-    pub people: Option<Count<N>>,
+    pub people: Count<N>,
     /// their hours over the lot
     pub person_hours: Option<Duration<N>>,
+}
+
+/// The people for a number of machines, and their hours where the time is known.
+pub(super) fn people<N: Number>(
+    machines: Count<N>,
+    per_person: Count<N>,
+    time: Option<Duration<N>>,
+) -> People<N> {
+    let people = mill::people_needed(machines, per_person);
+    People { people, person_hours: time.map(|time| (people.v() * time.v()).into()) }
 }
 
 pub(super) fn minding<N: Number>(
@@ -83,14 +101,12 @@ pub(super) fn minding<N: Number>(
             (found, found)
         }
     };
-    let people = minded.map(|each| mill::people_needed(spindles, each));
     MindingResults {
         breaks_per_hour: breaks.map(|b| (b.v() / 1000.0 * spindles.v() / 60.0).into()),
         idle_share,
         idle_spindles: idle_share.map(|share| (share.v() * spindles.v()).into()),
         spindles_per_person,
-        people,
-        person_hours: people.zip(time).map(|(people, time)| (people.v() * time.v()).into()),
+        people: minded.map(|each| people(spindles, each, time)),
     }
 }
 
