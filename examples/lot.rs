@@ -40,13 +40,13 @@ fn main() -> Result<(), Error> {
     // How a figure came about, step by step.
     println!("{}", card.working("fibre_out")?.text());
 
-    let mule = job::find("mule_run")?.run(&[
+    let mule = mill::MULE.solve_texts(&[
         ("spindles", "120"),
         ("travel", "1.83 m"),
         ("cycle", "22.5 s"),
         ("count", "150 tex"),
         ("efficiency", "85 %"),
-        ("mass", "30 kg"),
+        ("yarn_mass", "30 kg"),
     ])?;
     println!("{}", mule.report().text());
 

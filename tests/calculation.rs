@@ -1,6 +1,6 @@
 //! What holds for a calculation whatever it is about.
 
-use hankwise::calculation::{Given, Value};
+use hankwise::calculation::{Given, Item, Value, flat};
 use hankwise::mill;
 use hankwise::prelude::*;
 
@@ -27,8 +27,13 @@ fn results_have_their_working_and_their_place() {
         let working = solved.working(&found.name).unwrap();
         assert_eq!(working.value().to_bits(), found.value.to_bits(), "{}", found.name);
     }
-    println!("{}", solved.report().text());
-    println!("{}", solved.working("time").unwrap().text());
+}
+
+#[test]
+fn what_was_given_is_its_own_working() {
+    let solved = mule(&[("delivered_length", "1.3 m")]).unwrap();
+    let text = solved.working("delivered_length").unwrap().text();
+    assert_eq!(text.matches("delivered_length").count(), 1, "{text}");
 }
 
 #[test]
@@ -60,8 +65,17 @@ fn the_nearest_owned_wheel_is_chosen() {
 }
 
 #[test]
+fn a_wheel_that_is_set_needs_no_list_of_others() {
+    let solved =
+        mule(&[("draft", "1.4"), ("delivered_per_tooth", "0.038 m"), ("delivery_wheel", "36")])
+            .unwrap();
+    assert!((solved.find("draft").unwrap().value - 1.8288 / (36.0 * 0.038)).abs() < 1e-12);
+    let error = mule(&[("draft", "1.4"), ("delivery_wheel", "36")]).unwrap_err().to_string();
+    assert!(error.contains("delivery_wheel was given without delivered_per_tooth"), "{error}");
+}
+
+#[test]
 fn many_cases_are_the_single_ones() {
-    let mut given: Given = mill::MULE.blank().with_texts(MULE).unwrap();
     let counts: Vec<f64> = (0..100).map(|k| 100.0 + f64::from(k)).collect();
     let mut text = MULE.to_vec();
     text.retain(|(name, _)| *name != "count");
@@ -71,14 +85,27 @@ fn many_cases_are_the_single_ones() {
     let cases = mill::MULE.cases(&columns, &mut |_| true).unwrap();
     let output = cases.columns.iter().find(|column| column.name == "output").unwrap();
     for (count, output) in counts.iter().zip(&output.values) {
-        given = mill::MULE.blank().with_texts(&text).unwrap();
+        let mut given: Given = mill::MULE.blank().with_texts(&text).unwrap();
         given
             .set(
                 "count",
                 Value::One(hankwise::quantity::Amount { number: *count, unit: tex }, None),
             )
             .unwrap();
-        let one = mill::MULE.solve(given.clone()).unwrap();
+        let one = mill::MULE.solve(given).unwrap();
         assert_eq!(one.find("output").unwrap().value.to_bits(), output.to_bits());
+    }
+}
+
+#[test]
+fn no_two_inputs_of_a_calculation_have_one_symbol() {
+    for calculation in hankwise::catalogue::calculations() {
+        let mut symbols: Vec<&str> = Vec::new();
+        for item in flat(calculation.inputs) {
+            if let Item::One(input) | Item::List(input) = item {
+                assert!(!symbols.contains(&input.symbol), "{calculation:?}: {}", input.symbol);
+                symbols.push(input.symbol);
+            }
+        }
     }
 }

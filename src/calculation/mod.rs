@@ -11,7 +11,7 @@
 //!
 //! let mule = mill::MULE.solve_texts(&[
 //!     ("spindles", "120"), ("travel", "6 ft"), ("cycle", "22.5 s"), ("count", "150 tex"),
-//!     ("efficiency", "85 %"), ("mass", "30 kg"),
+//!     ("efficiency", "85 %"), ("yarn_mass", "30 kg"),
 //! ])?;
 //! let output = mule.find("output")?.value;
 //! assert!((output - 4.477).abs() < 0.0005);

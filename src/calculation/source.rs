@@ -98,12 +98,17 @@ pub trait Source {
     /// Whether anything of a group that may be omitted was given; then all that it needs has to be.
     fn any(&mut self, items: &[Item]) -> Result<bool> {
         let all = flat(items);
-        let Some(given) = all.iter().find(|item| self.has(item.name())) else { return Ok(false) };
+        // Of owned parts the one that is set stands for the list.
+        let has = |item: &Item| match item {
+            Item::Parts(parts) => [parts.name, parts.set].into_iter().find(|name| self.has(name)),
+            _ => Some(item.name()).filter(|name| self.has(name)),
+        };
+        let Some(given) = all.iter().find_map(has) else { return Ok(false) };
         for item in &all {
-            if item.is_needed() && !self.has(item.name()) {
+            if item.is_needed() && has(item).is_none() {
                 return Err(Error::notation(format!(
                     "{} was given without {} ({}); write both or neither",
-                    given.name(),
+                    given,
                     item.name(),
                     item.meaning()
                 )));
@@ -137,7 +142,12 @@ pub trait Source {
         if let Some(place) = self.way(choice)? {
             return Ok(place);
         }
-        let names: Vec<&str> = flat(choice.ways).iter().map(Item::name).collect();
+        // Of a way with several names the first that it needs.
+        let first = |way: &Item| {
+            let all = flat(std::slice::from_ref(way));
+            all.iter().find(|item| item.is_needed()).or(all.first()).map(Item::name)
+        };
+        let names: Vec<&str> = choice.ways.iter().filter_map(first).collect();
         Err(Error::notation(format!("{} is missing; write {}", choice.what, self.ways(&names))))
     }
 }

@@ -97,10 +97,6 @@ impl Ask {
     pub(crate) const fn or_none(self) -> Ask {
         Ask { none: true, ..self }
     }
-    /// Parts of it are possible too.
-    pub(crate) const fn broken(self) -> Ask {
-        Ask { whole: false, ..self }
-    }
     /// What is usual is from memory.
     pub(crate) const fn memory(self) -> Ask {
         Ask { source: "from memory", ..self }

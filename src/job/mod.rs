@@ -8,13 +8,11 @@
 //! ```
 //! use hankwise::job;
 //!
-//! let mule = job::find("mule_run")?.run(&[
-//!     ("spindles", "120"), ("travel", "6 ft"), ("cycle", "22.5 s"), ("count", "150 tex"),
-//!     ("efficiency", "85 %"), ("mass", "30 kg"),
+//! let load = job::find("batch_run")?.run(&[
+//!     ("mass", "40 kg"), ("capacity", "12 kg"), ("running", "45 min"), ("change", "15 min"),
 //! ])?;
-//! let output = mule.find("output")?.value;
-//! assert!((output - 4.477).abs() < 0.0005);
-//! assert!((output * mule.find("time")?.value - 30.0).abs() < 1e-9);
+//! assert!((load.find("even_load")?.value - 10.0).abs() < 1e-9);
+//! assert!((load.find("time")?.value - 4.0).abs() < 1e-9);
 //! # Ok::<(), hankwise::Error>(())
 //! ```
 

@@ -64,13 +64,9 @@ pub use wheels::{
 };
 pub use winders::*;
 
-/// The jobs of this room, file by file.
-pub(crate) const JOBS: &[&[&Job]] = &[run::JOBS];
-
 pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
-use crate::job::Job;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[

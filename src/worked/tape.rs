@@ -244,8 +244,14 @@ impl<'t> Worked<'t> {
     }
     fn label(self, label: Label) -> Self {
         let Some(tape) = self.tape else { return self };
-        let taken = tape.recording.borrow().labels.contains_key(&self.step);
-        let step = if taken { tape.also(self, &label) } else { self };
+        let taken =
+            tape.recording.borrow().labels.get(&self.step).map(|known| known.key == label.key);
+        let step = match taken {
+            // What was given is its own answer.
+            Some(true) if !label.key.is_empty() => return self,
+            Some(_) => tape.also(self, &label),
+            None => self,
+        };
         tape.recording.borrow_mut().labels.insert(step.step, label);
         step
     }

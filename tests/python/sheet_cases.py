@@ -5,6 +5,7 @@ invented; the second call crosses a whole number or another bend where the funct
 """
 
 from sheet_machines import MACHINES, Case
+from sheet_yarn_machines import YARN_MACHINES
 
 LAYERS = {"share": "30 %", "layers": 6, "variation": "25 %", "tuft": "20 mg", "sample": "10 g"}
 WOOL = {"mass": "40 kg", "regain": "14 %", "oil": "5 %", "wanted": "22 %", "density": "0.92 kg/L"}
@@ -347,5 +348,5 @@ MILL: dict[str, Case] = {
 
 CASES: dict[str, tuple[str, *Case]] = {
     **{name: ("fibre", *case) for name, case in FIBRE.items()},
-    **{name: ("mill", *case) for name, case in (MILL | MACHINES).items()},
+    **{name: ("mill", *case) for name, case in (MILL | MACHINES | YARN_MACHINES).items()},
 }

@@ -58,9 +58,9 @@ def dye(**more):
             "a name is wanted",
         ),
         (
-            lambda: M.mule_run(
+            lambda: M.mule(
                 spindles=120, travel="6 ft", cycle="22.5 s", count="150 tex", efficiency="85 %",
-                breaks=1e6, patrol="5 min",
+                break_rate=1e6, patrol_time="5 min",
             ),
             "thousand spindle hours",
         ),

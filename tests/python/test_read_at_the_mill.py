@@ -150,35 +150,35 @@ def test_the_indices_of_capability_carry_their_symbols():
 
 
 def test_a_hank_may_be_asked_for_by_its_length():
-    reel = hw.mill.reel_run(
-        reel="1.5 m",
+    reel = hw.mill.reel(
+        reel_circumference="1.5 m",
         positions=20,
-        speed="110 rpm",
-        change="6 min",
+        reel_speed="110 rpm",
+        change_time="6 min",
         count="310 tex",
-        length="330 m",
+        wanted_hank_length="330 m",
         shrinkage="5 %",
-        mass="17 kg",
+        yarn_mass="17 kg",
     )
     # 330/0.95/1.5 = 231.6 turns, so 232: 348 m of 310 tex are 107.88 g, 157 of them in 17 kg.
-    assert reel["turns_set"].number("") == 232
+    assert reel["reel_turns"].number("") == 232
     assert reel["hank_mass"].number("g") == pytest.approx(107.88)
-    assert reel["hanks_made"].number("") == 157
+    assert reel["hanks"].number("") == 157
     with pytest.raises(hw.NotationError, match="shrinkage"):
-        hw.mill.reel_run(
-            reel="1.5 m",
+        hw.mill.reel(
+            reel_circumference="1.5 m",
             positions=20,
-            speed="110 rpm",
-            change="6 min",
+            reel_speed="110 rpm",
+            change_time="6 min",
             count="310 tex",
-            turns=232,
+            reel_turns=232,
             shrinkage="5 %",
         )
 
 
 def test_an_inch_mill_reads_inches_pounds_and_ounces_for_a_square_yard():
     mule = one_line(
-        hw.mill.mule_run(
+        hw.mill.mule(
             spindles=120,
             travel="72 in",
             cycle="22.5 s",
@@ -189,7 +189,7 @@ def test_an_inch_mill_reads_inches_pounds_and_ounces_for_a_square_yard():
     )
     assert "yarn wound in a draw 72 in" in mule
     # 72/1.4
-    assert "slubbing to deliver in a draw 51.43 in" in mule
+    assert "slubbing delivered in a draw 51.43 in" in mule
     card = hw.mill.card_run(
         lot="65 lb", slubbing="8 YSW", ends=92, edge_ends=4, speed="18 yd/min", width="60 in"
     )

@@ -1,9 +1,10 @@
 //! What all machines that make yarn have in common: the lot with its loss, doffs and packages.
 
-use crate::calculation::{Inputs, Results};
+use crate::calculation::{Check, Inputs, Results};
+use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Fraction, Length, LinearDensity, Mass, MassRate};
-use crate::{mill, yarn};
+use crate::{mill, refuse, yarn};
 
 /// A lot on a machine.
 #[derive(Clone, Debug, Inputs)]
@@ -45,6 +46,16 @@ pub(super) fn lot<N: Number>(
     }
 }
 
+/// Refuses a lot of which nothing is left.
+pub(super) fn check_lot(lot: Option<&Lot<f64>>, check: &Check<'_>) -> Result<()> {
+    if let Some(lot) = lot
+        && lot.loss.is_some_and(|loss| loss.value() >= 1.0)
+    {
+        refuse!(check, lot.loss, "all of it is lost, so nothing is made; write less");
+    }
+    Ok(())
+}
+
 /// What has to be fed, and what of it is lost; none where no loss is known.
 pub(super) struct Fed<N> {
     pub(super) mass_in: Option<Mass<N>>,
@@ -56,6 +67,25 @@ pub(super) fn fed<N: Number>(mass: Mass<N>, loss: Option<Fraction<N>>) -> Fed<N>
     let mass_in = loss.map(|loss| mill::before_loss(mass, loss, nothing));
     let mass_lost = mass_in.map(|mass_in| Mass::from(mass_in.v() - mass.v()));
     Fed { mass_in, mass_lost }
+}
+
+/// How it is known what a full package holds.
+#[derive(Clone, Debug, Inputs)]
+pub enum PackageSize<N> {
+    /// yarn on a full package, without its tube
+    #[q("g", 0.02..=10.0)]
+    PackageMass(Mass<N>),
+    /// length of yarn on a full package
+    #[q("l_p", 100.0..=100_000.0)]
+    PackageLength(Length<N>),
+}
+
+/// Yarn on a full package.
+pub(super) fn package_mass<N: Number>(size: &PackageSize<N>, count: LinearDensity<N>) -> Mass<N> {
+    match size {
+        PackageSize::PackageMass(mass) => *mass,
+        PackageSize::PackageLength(length) => yarn::mass_of_length(count, *length),
+    }
 }
 
 /// Doffs and packages of a lot.

@@ -1,8 +1,6 @@
 //! Machines at work: from what is set and wanted to output, doffs, packages, hours and people.
 
-mod asks;
 mod card;
-mod common;
 mod finishing;
 mod loom;
 mod lot;
@@ -10,7 +8,9 @@ mod lot_on_card;
 mod minding;
 mod mule;
 mod reel;
+mod ring_frame;
 mod spindles;
+mod twister;
 mod warping;
 mod winder;
 
@@ -23,21 +23,33 @@ pub use loom::{
     LOOM, LoomInputs, LoomMachine, LoomResults, LoomRunning, LoomStops, LoomWeft, LoomsMinded,
     StopsCounted, WeaverTime, loom,
 };
-pub use lot::{Lot as LotOnMachine, LotResults, Packages};
+pub use lot::{Lot as LotOnMachine, LotResults, PackageSize, Packages};
 pub use lot_on_card::{LOT_ON_CARD, LotOfSize, LotOnCardInputs, LotOnCardResults, lot_on_card};
 pub use minding::{BrokenEnds, Minding, MindingResults, People, Piecing, SpindlesMinded};
 pub use mule::{
     Delivery, DeliveryResults, DeliveryWheels, MULE, MuleInputs, MuleMachine, MuleResults,
     TwistResults, TwistWheels, mule,
 };
+pub use reel::{
+    FinishedHank, HankSize, REEL, Reel, ReelAmount, ReelInputs, ReelLot, ReelLotResults,
+    ReelMachine, ReelResults, reel,
+};
+pub use ring_frame::{
+    PackageDiameters, RING_FRAME, RingFrameInputs, RingFrameResults, TravellerResults, ring_frame,
+};
+pub use spindles::{SpindleTwist, SpindleTwistResults, SpindleTwistWheels, Spindles, TwistByWheel};
+pub use twister::{
+    Fold, SpindleType, TWISTER, TwisterInputs, TwisterMachine, TwisterResults, twister,
+};
+pub use warping::{WARPING, WarpYarn, WarpingInputs, WarpingMachine, WarpingResults, warping};
+pub use winder::{
+    DrumsNeeded, WINDER, WinderInputs, WinderLot, WinderMachine, WinderResults, winder,
+};
 
 use crate::calculation::Calculation;
-use crate::job::Job;
-
-/// Every machine.
-pub(crate) const JOBS: &[&Job] =
-    &[&spindles::RING_FRAME, &spindles::TWISTER, &winder::WINDER, &reel::REEL, &warping::WARPING];
 
 /// Every calculation of a machine.
 pub(crate) const CALCULATIONS: &[&Calculation] =
-    &[&MULE, &CARD, &LOT_ON_CARD, &LOOM, &PASSAGES, &BATCHES, &DRYER];
+    &[
+    &CARD, &LOT_ON_CARD, &MULE, &RING_FRAME, &TWISTER, &WINDER, &REEL, &WARPING, &LOOM, &PASSAGES, &BATCHES, &DRYER,
+];

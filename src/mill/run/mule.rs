@@ -1,6 +1,6 @@
 //! The mule at work.
 
-use super::lot::{Lot, LotResults, Packages, lot, packages};
+use super::lot::{Lot, LotResults, Packages, check_lot, lot, packages};
 use super::minding::{Minding, MindingResults, check_minding, minding};
 use crate::calculation::{Check, Inputs, Owned, Results, calculation};
 use crate::error::Result;
@@ -21,7 +21,7 @@ pub struct MuleMachine<N> {
     #[q("S", 1.5..=2.3, like = "1.83 m")]
     pub travel: Length<N>,
     /// let-in of the carriage
-    #[q("g", 0.0..=0.15, or = 0.0)]
+    #[q("i_c", 0.0..=0.15, or = 0.0)]
     pub let_in: Length<N>,
     /// time of a draw, out and in
     #[q("τ_d", 0.004..=0.015, like = "22.5 s")]
@@ -33,7 +33,7 @@ pub struct MuleMachine<N> {
     #[q("x", 0.0..=0.08, or = 0.0)]
     pub slip: Fraction<N>,
     /// turns spent in coiling to the spindle tip
-    #[q("b", 0.0..=15.0, or = 0.0, broken)]
+    #[q("b_c", 0.0..=15.0, or = 0.0, broken)]
     pub coiling: Count<N>,
 }
 
@@ -41,7 +41,7 @@ pub struct MuleMachine<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct DeliveryWheels<N> {
     /// slubbing delivered for each tooth of the delivery wheel
-    #[q("p", 0.005..=0.2, like = "0.038 m")]
+    #[q("p_d", 0.005..=0.2, like = "0.038 m")]
     pub delivered_per_tooth: Length<N>,
     /// delivery wheels owned, teeth
     #[parts("delivery_wheel", Count, "[32, 34, 36]")]
@@ -275,11 +275,7 @@ pub(crate) fn twist<N: Number>(
 
 fn check(given: &MuleInputs<f64>, found: &MuleResults<f64>, check: &mut Check<'_>) -> Result<()> {
     check_machine(&given.machine, found.delivery.as_ref(), check)?;
-    if let Some(lot) = &given.lot
-        && lot.loss.is_some_and(|loss| loss.value() >= 1.0)
-    {
-        refuse!(check, lot.loss, "all of it is lost, so nothing is made; write less");
-    }
+    check_lot(given.lot.as_ref(), check)?;
     check_minding(&given.minding, &found.minding, check)
 }
 

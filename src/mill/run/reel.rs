@@ -1,144 +1,237 @@
 //! The reel at work.
 
-use super::asks::{MASS, WASTE, each};
-use super::common::{fed, people};
-use crate::error::{Error, Result};
-use crate::job::{Ask, Job, Work};
-use crate::quantity::{Count, Duration, Kind, Length, LinearDensity, Mass, Shrinkage};
-use crate::{mill, yarn};
-
-pub(super) static REEL: Job = Job {
-    name: "reel_run",
-    module: module_path!(),
-    title: "The reel at work",
-    summary: "The reel at work: turns of a hank, hanks, doffs, hours, people.",
-    details: "`hank` is the mass of a hank as it comes off the reel, in the state of `count`; or give the `length` of the finished hank, with its `shrinkage` in scouring; or its `turns`. `change` is the time between doffs; no efficiency comes on top. `mass` or `hanks` is the lot.",
-    example: ">>> import hankwise as hw\n\
->>> reel = hw.mill.reel_run(reel=\"1.5 m\", positions=20, speed=\"120 rpm\", change=\"8 min\",\n\
-...                         count=\"310 tex\", hank=\"105 g\", mass=\"30 kg\")\n\
->>> reel[\"turns_set\"], reel[\"hanks_made\"], reel[\"doffs\"]\n\
-(<number: 226>, <number: 285>, <number: 15>)",
-    asks: &[
-        Ask::need("reel", "C", "circumference of the reel", Kind::Length, (0.9, 2.5), "\"1.37 m\""),
-        Ask::need("positions", "p", "hanks reeled side by side", Kind::Count, (1.0, 60.0), "20"),
-        Ask::need("speed", "r", "speed of the reel", Kind::Frequency, (20.0, 400.0), "\"120 rpm\""),
-        Ask::need(
-            "change",
-            "τ_c",
-            "time between doffs: tying, lacing, taking off, piecing up",
-            Kind::Duration,
-            (0.02, 0.5),
-            "\"8 min\"",
-        )
-        .or_none(),
-        Ask::need(
-            "count",
-            "T",
-            "count of the yarn at the reel",
-            Kind::LinearDensity,
-            (5.0, 3000.0),
-            "\"300 tex\"",
-        ),
-        Ask::may("hank", "m_h", "mass of a hank, at the reel", Kind::Mass, (0.02, 1.0)),
-        Ask::may("length", "L", "yarn in the finished hank", Kind::Length, (20.0, 2000.0)),
-        Ask::may(
-            "shrinkage",
-            "s",
-            "shrinkage of the hank in scouring",
-            Kind::Shrinkage,
-            (0.0, 0.15),
-        )
-        .or(0.0),
-        Ask::may("turns", "n", "turns of a hank", Kind::Count, (10.0, 2000.0)),
-        Ask { words: "yarn to reel, good", ..MASS },
-        Ask::may("hanks", "N", "hanks to reel", Kind::Count, (1.0, 20000.0)),
-        WASTE,
-        Ask::may("reels", "k", "reels at work", Kind::Count, (1.0, 20.0)).or(1.0),
-        each("reels that a person minds"),
-    ],
-    cautions: &["machines"],
-    work,
+use super::lot::{Fed, fed};
+use super::minding::{People, people};
+use crate::calculation::{Check, Inputs, Results, calculation};
+use crate::error::Result;
+use crate::number::Number;
+use crate::quantity::{
+    Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Shrinkage,
 };
+use crate::{mill, refuse, yarn};
 
-fn work(job: &Work<'_, '_>) -> Result<()> {
-    let (reel, count): (Length<_>, LinearDensity<_>) = (job.get("reel"), job.get("count"));
-    let (positions, reels): (Count<_>, Count<_>) = (job.get("positions"), job.get("reels"));
-    let way = "hank=\"100 g\", as it comes off the reel, length=\"330 m\" or turns=240";
-    job.one_of(&["hank", "length", "turns"], "the size of a hank", way)?;
-    if job.has("shrinkage") && !job.has("length") {
-        return Err(Error::notation(
-            "shrinkage was given without length: it is what the length of the finished hank is made good \
-             for; write both, or leave shrinkage out",
-        ));
-    }
-    job.at_most_one(&["mass", "hanks"], "how much to reel")?;
-    job.block("Settings");
-    let turns: Count<_> = if job.has("turns") {
-        job.get("turns")
-    } else if job.has("length") {
-        let shrinkage: Shrinkage<_> = job.get("shrinkage");
-        if shrinkage.value() >= 1.0 {
-            return Err(Error::range("shrinkage: nothing is left of the hank; write less"));
+/// The reel as such.
+#[derive(Clone, Debug, Inputs)]
+pub struct Reel<N> {
+    /// circumference of the reel
+    #[q("C_r", 0.9..=2.5, like = "1.37 m")]
+    pub reel_circumference: Length<N>,
+}
+
+/// The reel, and how it runs.
+#[derive(Clone, Debug, Inputs)]
+pub struct ReelMachine<N> {
+    /// The reel as such.
+    #[group]
+    pub reel: Reel<N>,
+    /// hanks reeled side by side
+    #[q("p", 1.0..=60.0, like = "20")]
+    pub positions: Count<N>,
+    /// speed of the reel
+    #[q("n_r", 20.0..=400.0, like = "120 rpm")]
+    pub reel_speed: Frequency<N>,
+    /// time between doffs: tying, lacing, taking off, piecing up
+    #[q("τ_c", 0.02..=0.5, zero, like = "8 min")]
+    pub change_time: Duration<N>,
+    /// reels at work
+    #[q("k", 1.0..=20.0, or = 1.0)]
+    pub reels: Count<N>,
+}
+
+/// How the size of a hank is known.
+#[derive(Clone, Debug, Inputs)]
+pub enum HankSize<N> {
+    /// mass wanted of a hank, as it comes off the reel
+    #[q("m_hw", 0.02..=1.0, like = "100 g")]
+    WantedHankMass(Mass<N>),
+    /// From the length of the finished hank.
+    #[group]
+    ByLength(FinishedHank<N>),
+    /// turns of the reel for a hank
+    #[q("z_r", 10.0..=2000.0, like = "240")]
+    ReelTurns(Count<N>),
+}
+
+/// The finished hank.
+#[derive(Clone, Debug, Inputs)]
+pub struct FinishedHank<N> {
+    /// length wanted of the finished hank
+    #[q("l_w", 20.0..=2000.0, like = "330 m")]
+    pub wanted_hank_length: Length<N>,
+    /// shrinkage of the hank in scouring
+    #[q("s", 0.0..=0.15, or = 0.0)]
+    pub shrinkage: Shrinkage<N>,
+}
+
+/// How much is reeled.
+#[derive(Clone, Debug, Inputs)]
+pub enum ReelAmount<N> {
+    /// good yarn to reel
+    #[q("m_y", 0.1..=10_000.0)]
+    YarnMass(Mass<N>),
+    /// hanks to reel
+    #[q("h", 1.0..=20_000.0)]
+    Hanks(Count<N>),
+}
+
+/// A lot on the reel.
+#[derive(Clone, Debug, Inputs)]
+pub struct ReelLot<N> {
+    /// How much is reeled.
+    #[one_of("how much to reel")]
+    pub amount: ReelAmount<N>,
+    /// fibre lost as waste, on what is fed
+    #[q("w", 0.0..=0.06, memory, zero)]
+    pub loss: Option<Fraction<N>>,
+}
+
+/// What [`reel()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct ReelInputs<N> {
+    /// The machine.
+    #[group]
+    pub machine: ReelMachine<N>,
+    /// count of the yarn at the reel
+    #[q("T", 5.0..=3000.0, like = "300 tex")]
+    pub count: LinearDensity<N>,
+    /// The size of a hank.
+    #[one_of("the size of a hank")]
+    pub hank: HankSize<N>,
+    /// The lot.
+    #[group]
+    pub lot: Option<ReelLot<N>>,
+    /// reels that a person minds
+    #[q("a_p", 1.0..=1500.0)]
+    pub per_person: Option<Count<N>>,
+}
+
+/// What [`reel()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct ReelResults<N> {
+    /// turns of the reel for a hank
+    #[block = "Settings"]
+    pub reel_turns: Count<N>,
+    /// yarn in a hank, as reeled
+    pub hank_length: Length<N>,
+    /// mass of a hank, as it comes off the reel
+    pub hank_mass: Mass<N>,
+    /// from doff to doff
+    pub doff_time: Duration<N>,
+    /// hanks in a time, all reels
+    #[block = "Output"]
+    pub hank_rate: Frequency<N>,
+    /// output, all reels
+    pub output: MassRate<N>,
+    /// The lot.
+    #[part]
+    pub lot: Option<ReelLotResults<N>>,
+    /// People.
+    #[block = "People"]
+    #[part]
+    pub people: Option<People<N>>,
+}
+
+/// What a lot on the reel takes.
+#[derive(Clone, Debug, Results)]
+pub struct ReelLotResults<N> {
+    /// full hanks
+    #[block = "The lot"]
+    pub hanks: Count<N>,
+    /// yarn in the lot
+    pub yarn_mass: Mass<N>,
+    /// yarn left over, for no full hank
+    pub left_over: Option<Mass<N>>,
+    /// to feed, waste included
+    pub mass_in: Option<Mass<N>>,
+    /// waste of it
+    pub mass_lost: Option<Mass<N>>,
+    /// doffs of each reel, the last perhaps not full
+    pub doffs: Count<N>,
+    /// running time
+    pub time: Duration<N>,
+}
+
+/// The reel at work: turns of a hank, hanks, doffs, hours, people.
+///
+/// Give `wanted_hank_mass` as the hank comes off the reel, in the state of `count`; or `wanted_hank_length`
+/// of the finished hank, with its `shrinkage` in scouring; or `reel_turns`. `yarn_mass` or `hanks` is the
+/// lot. `change_time` is the time between doffs; no efficiency comes on top.
+#[calculation(
+    title = "The reel at work",
+    example = ">>> import hankwise as hw
+>>> reel = hw.mill.reel(reel_circumference=\"1.5 m\", positions=20, reel_speed=\"120 rpm\",
+...                     change_time=\"8 min\", count=\"310 tex\", wanted_hank_mass=\"105 g\",
+...                     yarn_mass=\"30 kg\")
+>>> reel[\"reel_turns\"], reel[\"hanks\"], reel[\"doffs\"]
+(<number: 226>, <number: 285>, <number: 15>)",
+    cautions = ["machines"],
+    check = check
+)]
+pub fn reel<N: Number>(given: &ReelInputs<N>) -> ReelResults<N> {
+    let ReelMachine { positions, reel_speed, change_time, reels, .. } = given.machine;
+    let circumference = given.machine.reel.reel_circumference;
+    let one = Count::base(N::constant(1.0));
+    let reel_turns = match &given.hank {
+        HankSize::ReelTurns(turns) => *turns,
+        HankSize::ByLength(hank) => {
+            yarn::reel_turns(hank.wanted_hank_length, circumference, hank.shrinkage)
         }
-        let turns = yarn::reel_turns(job.get("length"), reel, shrinkage);
-        job.name("turns_set", "turns for a hank, whole and up", turns)
-    } else {
-        let turns = yarn::reel_turns_for_mass(job.get("hank"), reel, count);
-        job.name("turns_set", "turns for a hank, whole and up", turns)
-    };
-    let length = yarn::reeled_length(turns, reel, Work::plain(1.0));
-    job.name("hank_length", "yarn in a hank", length);
-    let hank = yarn::hank_mass(turns, reel, count);
-    let hank = job.name("hank_mass", "mass of a hank", hank);
-    let doff = mill::reeling_time(Work::plain(1.0), turns, job.get("speed"), job.get("change"));
-    let doff = job.name("doff_time", "time of a doff, with what is between", doff);
-    job.block("Output");
-    let hourly = Count::from(positions.v() * reels.v() / doff.v());
-    if !hourly.value().is_finite() {
-        return Err(Error::range(
-            "the reel neither runs nor stands between doffs; write change=\"8 min\"",
-        ));
-    }
-    job.name("hourly", "hanks in an hour, all reels", hourly);
-    let rate = crate::quantity::MassRate::from(hourly.v() * hank.v());
-    job.name("output", "output, all reels", rate);
-    let hanks: Option<Count<_>> = if job.has("mass") {
-        job.block("The lot");
-        let mass: Mass<_> = job.get("mass");
-        let hanks = job.name("hanks_made", "whole hanks", mill::whole_packages(mass, hank));
-        let rest = Mass::from((mass.v() - hanks.v() * hank.v()).max(0.0));
-        job.name("rest", "yarn over, for no whole hank", rest);
-        fed(job, mass)?;
-        if hanks.value() < 0.5 {
-            return Err(Error::range(format!(
-                "mass: the yarn makes no whole hank of {}; write more yarn or a smaller hank",
-                job.say(hank.value(), Kind::Mass)
-            )));
+        HankSize::WantedHankMass(mass) => {
+            yarn::reel_turns_for_mass(*mass, circumference, given.count)
         }
-        Some(hanks)
-    } else if job.has("hanks") {
-        job.block("The lot");
-        let hanks: Count<_> = job.get("hanks");
-        let mass = Mass::from(hanks.v() * hank.v());
-        let mass = job.name("yarn", "yarn in the hanks", mass);
-        fed(job, mass)?;
-        Some(hanks)
-    } else {
-        job.needs("waste", "mass")?;
-        None
     };
-    let mut time: Option<Duration<_>> = None;
-    if let Some(hanks) = hanks {
+    let hank_mass = yarn::hank_mass(reel_turns, circumference, given.count);
+    let doff_time = mill::reeling_time(one, reel_turns, reel_speed, change_time);
+    let hourly = Count::from(positions.v() * reels.v() / doff_time.v());
+    let lot = given.lot.as_ref().map(|lot| {
+        let (hanks, yarn_mass, left_over) = match lot.amount {
+            ReelAmount::YarnMass(mass) => {
+                let hanks = mill::whole_packages(mass, hank_mass);
+                let rest = Mass::from((mass.v() - hanks.v() * hank_mass.v()).max(0.0));
+                (hanks, mass, Some(rest))
+            }
+            ReelAmount::Hanks(hanks) => (hanks, (hanks.v() * hank_mass.v()).into(), None),
+        };
+        let Fed { mass_in, mass_lost } = fed(yarn_mass, lot.loss);
         let side = Count::from(positions.v() * reels.v());
         let doffs = mill::reel_doffs(hanks, side);
-        let doffs = job.name("doffs", "doffs of each reel, the last perhaps not full", doffs);
-        let hours = mill::reeling_time(doffs, turns, job.get("speed"), job.get("change"));
-        time = Some(job.name("time", "running time", hours));
+        let time = mill::reeling_time(doffs, reel_turns, reel_speed, change_time);
+        ReelLotResults { hanks, yarn_mass, left_over, mass_in, mass_lost, doffs, time }
+    });
+    let time = lot.as_ref().map(|lot| lot.time);
+    ReelResults {
+        reel_turns,
+        hank_length: yarn::reeled_length(reel_turns, circumference, one),
+        hank_mass,
+        doff_time,
+        hank_rate: (hourly.v() / 60.0).into(),
+        output: (hourly.v() * hank_mass.v()).into(),
+        lot,
+        people: given.per_person.map(|each| people(reels, each, time)),
     }
-    job.note("The time between doffs is in the hours: no efficiency comes on top.");
-    job.block("People");
-    if job.has("per_person") {
-        people(job, reels, job.get("per_person"), time);
+}
+
+fn check(given: &ReelInputs<f64>, found: &ReelResults<f64>, check: &mut Check<'_>) -> Result<()> {
+    if found.doff_time.value() <= 0.0 {
+        refuse!(
+            check,
+            given.machine.change_time,
+            "the reel neither runs nor stands between doffs; write change_time=\"8 min\""
+        );
     }
+    if let (Some(lot), Some(made)) = (&given.lot, &found.lot) {
+        if lot.loss.is_some_and(|loss| loss.value() >= 1.0) {
+            refuse!(check, lot.loss, "all of it is lost, so nothing is made; write less");
+        }
+        if made.hanks.value() < 0.5 {
+            refuse!(
+                check,
+                made.yarn_mass,
+                "the yarn makes no full hank of {}; write more yarn or a smaller hank",
+                check.say(found.hank_mass)
+            );
+        }
+    }
+    check.note("Output", "The time between doffs is in the hours: no efficiency comes on top.");
     Ok(())
 }

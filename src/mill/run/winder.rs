@@ -1,129 +1,187 @@
 //! The winder at work.
 
-use super::asks::{EFFICIENCY, MASS, WASTE, each};
-use super::common::{doffs, lot, people};
+use super::lot::{Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages};
+use super::minding::{People, people};
+use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
-use crate::job::{Ask, Job, Work};
+use crate::number::Number;
 use crate::quantity::print::figure;
-use crate::quantity::{Count, Duration, Fraction, Kind, LinearDensity, Mass, Speed};
+use crate::quantity::{
+    Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Speed,
+};
 use crate::{mill, yarn};
 
-pub(super) static WINDER: Job = Job {
-    name: "winder_run",
-    module: module_path!(),
-    title: "The winder at work",
-    summary: "The winder at work: output, time of a cone, whole cones of a lot and what is over, drums, hours.",
-    details: "`package` is the yarn on a full cone, net, `bobbin` what is wound off, `within` the time in which the lot is wanted, `hank` the length of a hank for hanks in an hour.",
-    example: ">>> import hankwise as hw\n\
->>> winder = hw.mill.winder_run(drums=12, speed=\"300 m/min\", count=\"310 tex\", efficiency=\"70 %\",\n\
-...                             mass=\"30 kg\", package=\"1.2 kg\", within=\"1 h\")\n\
->>> winder[\"packages\"], winder[\"drums_needed\"]\n\
-(<number: 25>, <number: 8>)",
-    asks: &[
-        Ask::need("drums", "k", "drums at work", Kind::Count, (1.0, 600.0), "12"),
-        Ask::need(
-            "speed",
-            "v",
-            "winding speed of a drum",
-            Kind::Speed,
-            (50.0, 1200.0),
-            "\"300 m/min\"",
-        )
-        .memory(),
-        Ask::need(
-            "count",
-            "T",
-            "count of the yarn",
-            Kind::LinearDensity,
-            (5.0, 3000.0),
-            "\"300 tex\"",
-        ),
-        EFFICIENCY,
-        MASS,
-        WASTE,
-        Ask::may("package", "g", "yarn on a full cone, net", Kind::Mass, (0.05, 10.0)),
-        Ask::may("package_length", "l_p", "yarn on a full cone", Kind::Length, (100.0, 100_000.0)),
-        Ask::may(
-            "bobbin",
-            "b",
-            "yarn on a bobbin or cop that is wound off",
-            Kind::Mass,
-            (0.02, 2.0),
-        ),
-        Ask::may("hank", "l", "length of a hank", Kind::Length, (50.0, 20000.0)),
-        Ask::may("within", "τ_w", "time in which the lot is wanted", Kind::Duration, (0.5, 500.0)),
-        each("drums that a person minds"),
-    ],
-    cautions: &["machines"],
-    work,
-};
+/// The winder itself, and how it runs.
+#[derive(Clone, Debug, Inputs)]
+pub struct WinderMachine<N> {
+    /// drums at work
+    #[q("k_n", 1.0..=600.0, like = "12")]
+    pub drums: Count<N>,
+    /// winding speed of a drum
+    #[q("v", 50.0..=1200.0, memory, like = "300 m/min")]
+    pub winding_speed: Speed<N>,
+    /// efficiency, with every stop, doff and idle drum in it
+    #[q("η", 0.5..=0.95, like = "85 %")]
+    pub efficiency: Fraction<N>,
+}
 
-fn work(job: &Work<'_, '_>) -> Result<()> {
-    let (drums, speed): (Count<_>, Speed<_>) = (job.get("drums"), job.get("speed"));
-    let (count, efficiency): (LinearDensity<_>, Fraction<_>) =
-        (job.get("count"), job.get("efficiency"));
-    job.at_most_one(&["package", "package_length"], "what a cone holds")?;
-    job.needs("within", "mass")?;
-    job.block("Output");
-    let output = yarn::winding_output(speed, drums, efficiency, count);
-    let output = job.name("output", "output, all drums", output);
-    if job.has("hank") {
-        let hanks = mill::hanks_per_hour(speed, efficiency, job.get("hank"));
-        job.name("hanks", "hanks of a drum", hanks);
+/// A lot to wind.
+#[derive(Clone, Debug, Inputs)]
+pub struct WinderLot<N> {
+    /// The lot.
+    #[group]
+    pub lot: Lot<N>,
+    /// time in which the lot is wanted
+    #[q("τ_a", 0.5..=500.0)]
+    pub time_allowed: Option<Duration<N>>,
+}
+
+/// What [`winder()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct WinderInputs<N> {
+    /// The machine.
+    #[group]
+    pub machine: WinderMachine<N>,
+    /// count of the yarn
+    #[q("T", 5.0..=3000.0, like = "300 tex")]
+    pub count: LinearDensity<N>,
+    /// The lot.
+    #[group]
+    pub lot: Option<WinderLot<N>>,
+    /// What a full cone holds.
+    #[one_of("what a package holds")]
+    pub package: Option<PackageSize<N>>,
+    /// yarn on a bobbin or cop that is wound off
+    #[q("g_k", 0.02..=2.0)]
+    pub bobbin_mass: Option<Mass<N>>,
+    /// yarn in a hank
+    #[q("l_h", 50.0..=20_000.0)]
+    pub hank_length: Option<Length<N>>,
+    /// drums that a person minds
+    #[q("a_p", 1.0..=1500.0)]
+    pub per_person: Option<Count<N>>,
+}
+
+/// What [`winder()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct WinderResults<N> {
+    /// output, all drums
+    #[block = "Output"]
+    pub output: MassRate<N>,
+    /// hanks of a drum in a time, stops included
+    pub hank_rate: Option<Frequency<N>>,
+    /// yarn on a full cone
+    pub package_mass: Option<Mass<N>>,
+    /// time of a cone
+    pub package_time: Option<Duration<N>>,
+    /// knots in a cone, where bobbins are joined
+    pub knots: Option<Count<N>>,
+    /// The lot.
+    #[part]
+    pub lot: Option<LotResults<N>>,
+    /// bobbins to wind off
+    pub bobbins: Option<Count<N>>,
+    /// The drums for the time allowed.
+    #[part]
+    pub allowed: Option<DrumsNeeded<N>>,
+    /// Doffs and packages.
+    #[part]
+    pub packages: Option<Packages<N>>,
+    /// People.
+    #[block = "People"]
+    #[part]
+    pub people: Option<People<N>>,
+}
+
+/// The drums that wind a lot within the time allowed.
+#[derive(Clone, Debug, Results)]
+pub struct DrumsNeeded<N> {
+    /// what a drum winds in the time allowed
+    pub drum_mass: Mass<N>,
+    /// drums needed for the time allowed, whole and up
+    pub drums_needed: Count<N>,
+}
+
+/// The winder at work: output, time of a cone, full cones of a lot and what is left over, drums, hours.
+///
+/// Give `package_mass` of a cone without the tube, or `package_length`; `bobbin_mass` for what is wound
+/// off; `time_allowed` for the drums that the lot needs; `hank_length` for how many hanks a drum winds.
+#[calculation(
+    title = "The winder at work",
+    example = ">>> import hankwise as hw
+>>> winder = hw.mill.winder(drums=12, winding_speed=\"300 m/min\", count=\"310 tex\", efficiency=\"70 %\",
+...                         yarn_mass=\"30 kg\", package_mass=\"1.2 kg\", time_allowed=\"1 h\")
+>>> winder[\"packages\"], winder[\"drums_needed\"]
+(<number: 25>, <number: 8>)",
+    cautions = ["machines"],
+    check = check
+)]
+pub fn winder<N: Number>(given: &WinderInputs<N>) -> WinderResults<N> {
+    let WinderMachine { drums, winding_speed, efficiency } = given.machine;
+    let count = given.count;
+    let output = yarn::winding_output(winding_speed, drums, efficiency, count);
+    let package = given.package.as_ref().map(|size| package_mass(size, count));
+    let one_drum = Count::base(N::constant(1.0));
+    let made = given.lot.as_ref().map(|given_lot| lot(&given_lot.lot, output, count));
+    let yarn_mass = given.lot.as_ref().map(|given_lot| given_lot.lot.yarn_mass);
+    let fed = made.as_ref().and_then(|made| made.mass_in).or(yarn_mass);
+    let time = made.as_ref().map(|made| made.time);
+    let time_allowed = given.lot.as_ref().and_then(|given_lot| given_lot.time_allowed);
+    let each = time_allowed.map(|time| mill::mass_wound(winding_speed, time, efficiency, count));
+    WinderResults {
+        output,
+        hank_rate: given
+            .hank_length
+            .map(|hank| mill::hanks_per_hour(winding_speed, efficiency, hank)),
+        package_mass: package,
+        package_time: package.map(|package| {
+            let length = yarn::length_of_mass(package, count);
+            yarn::winding_time(length, winding_speed, one_drum, efficiency)
+        }),
+        knots: package
+            .zip(given.bobbin_mass)
+            .map(|(package, bobbin)| yarn::knots_in_package(package, bobbin)),
+        lot: made,
+        bobbins: fed
+            .zip(given.bobbin_mass)
+            .map(|(fed, bobbin)| yarn::packages_for_mass(fed, bobbin)),
+        allowed: yarn_mass.zip(each).map(|(mass, drum_mass)| {
+            let needed = mill::drums_needed(mass, drum_mass);
+            DrumsNeeded { drum_mass, drums_needed: (needed.v() - 1e-6).ceil().into() }
+        }),
+        packages: yarn_mass.zip(package).map(|(mass, each)| packages(mass, drums, each)),
+        people: given.per_person.map(|each| people(drums, each, time)),
     }
-    let package: Option<Mass<_>> = if job.has("package_length") {
-        let mass = yarn::mass_of_length(count, job.get("package_length"));
-        Some(job.name("package_mass", "yarn on a full cone", mass))
-    } else {
-        job.has("package").then(|| job.get("package"))
-    };
-    if let Some(package) = package {
-        let length = yarn::length_of_mass(package, count);
-        let time = yarn::winding_time(length, speed, Work::plain(1.0), efficiency);
-        job.name("cone_time", "time of a cone", time);
-        if job.has("bobbin") {
-            let knots = yarn::knots_in_package(package, job.get("bobbin"));
-            job.name("knots", "knots in a cone, of joining", knots);
-        }
+}
+
+fn check(
+    given: &WinderInputs<f64>,
+    found: &WinderResults<f64>,
+    check: &mut Check<'_>,
+) -> Result<()> {
+    let Some(given_lot) = &given.lot else { return Ok(()) };
+    check_lot(Some(&given_lot.lot), check)?;
+    let drums = given.machine.drums.value();
+    if let (Some(time), Some(allowed)) = (given_lot.time_allowed, &found.allowed)
+        && allowed.drums_needed.value() > drums + 0.5
+    {
+        check.warn(format!(
+            "{} drums do not wind the lot within {}: {} are needed, or a longer time",
+            figure(drums),
+            check.say(time),
+            figure(allowed.drums_needed.value())
+        ));
     }
-    let lot = lot(job, output, count)?;
-    if let Some(lot) = &lot {
-        if job.has("bobbin") {
-            let bobbins = yarn::packages_for_mass(lot.fed, job.get("bobbin"));
-            job.name("bobbins", "bobbins to wind off", bobbins);
-        }
-        if job.has("within") {
-            let within: Duration<_> = job.get("within");
-            let each = mill::mass_wound(speed, within, efficiency, count);
-            let each = job.name("drum_mass", "what a drum winds in that time", each);
-            let wanted = mill::drums_needed(lot.mass, each);
-            let wanted = Count::from((wanted.v() - 1e-6).ceil());
-            let wanted = job.name("drums_needed", "drums needed for that", wanted);
-            if wanted.value() > drums.value() + 0.5 {
-                job.warn(format!(
-                    "{} drums do not wind the lot within {}: {} are needed, or a longer time",
-                    figure(drums.value()),
-                    job.say(within.value(), Kind::Duration),
-                    figure(wanted.value())
-                ));
-            }
-        }
-    }
-    if let Some(package) = package {
-        doffs(job, drums, package, lot.as_ref());
-        if let Some(lot) = &lot
-            && lot.mass.value() < package.value() * drums.value() * (1.0 - 1e-9)
-        {
-            job.warn(format!(
-                "the lot does not fill a cone on each of {} drums: wind it on {} of them, or smaller cones",
-                figure(drums.value()),
-                figure((lot.mass.value() / package.value() - 1e-6).ceil().max(1.0))
+    if let Some(package) = found.package_mass {
+        let cones = given_lot.lot.yarn_mass.value() / package.value();
+        if cones < drums * (1.0 - 1e-9) {
+            check.warn(format!(
+                "the lot does not fill a cone on each of {} drums: wind it on {} of them, or smaller \
+                 cones",
+                figure(drums),
+                figure((cones - 1e-6).ceil().max(1.0))
             ));
         }
-    }
-    job.block("People");
-    if job.has("per_person") {
-        people(job, drums, job.get("per_person"), lot.map(|lot| lot.time));
     }
     Ok(())
 }
