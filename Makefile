@@ -1,4 +1,4 @@
-# What a newcomer types: make demo, make test. What a contributor types too: make lint, bench, docs.
+# What a newcomer types: make demo, make test. What a contributor types too: make lint, fuzz, bench, docs.
 
 VENV := .venv
 BIN := $(VENV)/bin
@@ -7,7 +7,7 @@ DEMO := build/demo
 LOT := examples/first-lot.toml
 SOURCES := $(shell find src macros/src python/src -name '*.rs') Cargo.toml Cargo.lock macros/Cargo.toml python/Cargo.toml pyproject.toml
 
-.PHONY: demo test test-rust test-python lint bench docs stubs clean
+.PHONY: demo test test-rust test-python fuzz lint bench docs stubs clean
 
 # --- setting up --------------------------------------------------------------------------------
 
@@ -50,6 +50,16 @@ test-rust:
 test-python: $(VENV)/dev
 	@sh .ci/packages
 	$(BIN)/python -m pytest
+
+# The randomised tests alone, with cases that nobody has seen: as many a test as CASES says. A failure
+# comes again with the SEED that is printed.
+CASES ?= 1000
+SEED := $(shell od -An -N4 -tu4 /dev/urandom | tr -d ' ')
+
+fuzz: $(VENV)/dev
+	@echo "make fuzz CASES=$(CASES) SEED=$(SEED)"
+	PROPTEST_CASES=$(CASES) PROPTEST_RNG_SEED=$(SEED) cargo test --workspace --tests --quiet
+	FUZZ_CASES=$(CASES) $(BIN)/python -m pytest -m hypothesis --hypothesis-seed=$(SEED)
 
 # --- for contributors --------------------------------------------------------------------------
 

@@ -111,3 +111,20 @@ fn the_layers_wanted_are_the_fewest_that_do() {
         assert!(layers == 1 || stack(0.35, layers - 1, 0.22) > wanted);
     }
 }
+
+/// 57.5 kg at 15 % of water are 50 kg of fibre, where nothing is said of fat and vegetable matter; 60 kg
+/// at 15 % of water and 5 % of fat are 50 kg too.
+#[test]
+fn what_is_not_said_to_be_on_a_component_is_not_on_it() {
+    let component = |name: &str, said: &[(&str, &str)]| {
+        let mut one = mill::Component::new(name).unwrap();
+        *one.given() = one.given().clone().read(said).unwrap();
+        one
+    };
+    let parts = [
+        component("white", &[("mass", "57.5 kg"), ("regain", "15 %")]),
+        component("grey", &[("mass", "60 kg"), ("regain", "15 %"), ("fat", "5 %")]),
+    ];
+    let found = mill::blend(&parts, &mill::blend_items()).unwrap();
+    assert!((found.find("share_white").unwrap().value - 0.5).abs() < 1e-12);
+}

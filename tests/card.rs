@@ -1,6 +1,9 @@
 //! The card: what it holds, against a card simulated parcel by parcel; and where a lot goes.
 #![cfg(test)]
 
+mod cases;
+
+use cases::cases;
 use hankwise::calculation::Solved;
 use hankwise::mill;
 use hankwise::quantity::{Fraction, Mass, MassRate};
@@ -106,7 +109,7 @@ fn an_empty_card_settles_in_the_time_said() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(200) })]
+    #![proptest_config(cases(200))]
 
     /// Every gram of a lot is in the slubbing, in a kind of waste, or in the card; what is fed in an
     /// hour is delivered, wasted or put back.

@@ -1,5 +1,8 @@
 //! Check-weight cards: what they say against sums done another way, and what they refuse.
 
+mod cases;
+
+use cases::cases;
 use hankwise::calculation::Solved;
 use hankwise::prelude::*;
 use hankwise::yarn::CHECK_WEIGHT_CARD;
@@ -147,7 +150,7 @@ fn cards() -> impl Strategy<Value = Random> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(200) })]
+    #![proptest_config(cases(200))]
 
     /// The fibre in the weighed length is the same in either state.
     #[test]

@@ -1,5 +1,8 @@
 //! Plain cloth solved exactly: any known set gives the same cloth; its limits; the rules beside it.
 
+mod cases;
+
+use cases::cases;
 use hankwise::cloth::{KNOWN_OF_PLAIN_CLOTH, plain_cloth};
 use hankwise::particulars::Particulars;
 use hankwise::prelude::*;
@@ -87,7 +90,7 @@ const WARP: [&str; 5] = ["picks", "warp_crimp", "warp_length", "warp_height", "w
 const WEFT: [&str; 5] = ["ends", "weft_crimp", "weft_length", "weft_height", "weft_angle"];
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(60) })]
+    #![proptest_config(cases(60))]
 
     /// Every set of three that settles a cloth gives the one that was made by the equations.
     #[test]
@@ -287,4 +290,25 @@ fn a_proposal_at_the_edge_is_accepted() {
     let (_, crimp) = error.split_once("warp_crimp at most ").unwrap();
     let (crimp, _) = crimp.split_once(';').unwrap();
     assert!(ask(&texts(crimp)).is_ok(), "{error}");
+}
+
+/// A weft that lies straight leaves the warp the whole height: with picks 1 mm apart and D = 0.6 mm the
+/// straight part is √(1 − 0.6²) = 0.8 mm at arctan(0.6/0.8), so l = 0.8 + 0.6 × 0.643501 mm.
+#[test]
+fn a_straight_weft_leaves_the_warp_the_whole_height() {
+    let known = [
+        ("ends", "9 ends/cm"),
+        ("picks", "10 picks/cm"),
+        ("weft_crimp", "0 %"),
+        ("warp_diameter", "0.3 mm"),
+        ("weft_diameter", "0.3 mm"),
+    ]
+    .map(|(name, text)| {
+        let kind = KNOWN_OF_PLAIN_CLOTH.iter().find(|k| k.name == name).unwrap().kind;
+        (name, parse_as(text, kind).unwrap(), None)
+    });
+    let cloth = plain_cloth(&known).unwrap();
+    let of = |name: &str| cloth.find(name).unwrap().value;
+    assert!((of("warp_height") - 0.6).abs() < 1e-12 && of("weft_height").abs() < 1e-12);
+    assert!((of("warp_crimp") - (0.8 + 0.6 * 0.75_f64.atan() - 1.0)).abs() < 1e-12);
 }

@@ -113,14 +113,14 @@ fn counts_up_the_route() {
         ("mule.count", 1.0, "145.6"),
         ("mule.slubbing_dry", 1.0, "165.2"),
         ("card.slubbing_dry", 1.0, "165.2"),
-        ("mule.slubbing", 1.0, "199.5"),
-        ("card.slubbing", 1.0, "206.1"),
+        ("mule.slubbing_count", 1.0, "199.5"),
+        ("card.slubbing_count", 1.0, "206.1"),
         ("card.check_weight", 1000.0, "4.122"),
         ("mule.fibres", 1.0, "152.8"),
     ]);
     // The plan counts the fibres with the variation of the diameter; without it there are more.
     let result = likely();
-    let clean = result.working("mule.single_clean").unwrap().value();
+    let clean = result.working("mule.clean_count").unwrap().value();
     let fibre = formula::find("wool_fibre_count").unwrap().answer(&[29.0]).unwrap();
     let fibres = formula::find("fibres_in_section").unwrap();
     let without = fibres.answer(&[clean, fibre, 0.0]).unwrap();
@@ -132,22 +132,22 @@ fn counts_up_the_route() {
 #[test]
 fn settings_of_card_and_mule() {
     chain(&[
-        ("mule.delivery_wheel_wanted", 1.0, "34.40"),
+        ("mule.wanted_delivery_wheel", 1.0, "34.40"),
         ("mule.delivery_wheel", 1.0, "34"),
-        ("mule.delivered", 1.0, "1.292"),
-        ("mule.draft_set", 1.0, "1.416"),
-        ("mule.wound", 1.0, "1.770"),
-        ("card.delivery", 1.0, "14.27"),
-        ("card.feed", 1.0, "19.12"),
+        ("mule.delivered_length", 1.0, "1.292"),
+        ("mule.draft", 1.0, "1.416"),
+        ("mule.wound_length", 1.0, "1.770"),
+        ("card.fibre_output", 1.0, "14.27"),
+        ("card.feed_rate", 1.0, "19.12"),
         ("card.dry_feed", 1.0, "15.02"),
         ("card.hopper_weigh", 1000.0, "159.3"),
         ("card.time", 1.0, "2.447"),
-        ("mule.twist_wanted", 1.0, "207.2"),
-        ("mule.twist_wheel_wanted", 1.0, "64.38"),
+        ("mule.wanted_twist", 1.0, "207.2"),
+        ("mule.wanted_twist_wheel", 1.0, "64.38"),
         ("mule.twist_wheel", 1.0, "64"),
         ("mule.twist", 1.0, "205.9"),
         ("mule.twist_factor", 1.0, "24.85"),
-        ("mule.length", 1e-3, "276.2"),
+        ("mule.yarn_length", 1e-3, "276.2"),
         ("mule.draws", 1.0, "1300"),
         ("mule.output", 1.0, "3.944"),
         ("mule.time", 1.0, "10.20"),
@@ -157,13 +157,13 @@ fn settings_of_card_and_mule() {
 #[test]
 fn settings_of_twister_and_reel() {
     chain(&[
-        ("twister.twist_wanted", 1.0, "123.6"),
-        ("twister.wheel_wanted", 1.0, "34.96"),
-        ("twister.wheel", 1.0, "35"),
+        ("twister.wanted_twist", 1.0, "123.6"),
+        ("twister.wanted_twist_wheel", 1.0, "34.96"),
+        ("twister.twist_wheel", 1.0, "35"),
         ("twister.twist", 1.0, "123.4"),
-        ("twister.ratio_set", 1.0, "0.5994"),
+        ("twister.twist_ratio", 1.0, "0.5994"),
         ("twister.time", 1.0, "3.570"),
-        ("reel.turns", 1.0, "232"),
+        ("reel.reel_turns", 1.0, "232"),
         ("reel.finished_length", 1.0, "330.6"),
         ("reel.finished_mass", 1000.0, "100.2"),
         ("reel.check_weight", 1000.0, "103.4"),
@@ -180,10 +180,10 @@ fn warp_weft_and_finished_piece() {
         ("finish.width", 1.0, "1.399"),
         ("throw.warp_each", 1.0, "2.414"),
         ("loom.warp_length", 1.0, "29.97"),
-        ("loom.warp_yarn", 1.0, "2.433e4"),
-        ("loom.picks", 1.0, "920"),
+        ("loom.warp_yarn_length", 1.0, "2.433e4"),
+        ("loom.picks_per_piece", 1.0, "920"),
         ("throw.weft_each", 1.0, "1575"),
-        ("loom.weft_yarn", 1.0, "1.946e4"),
+        ("loom.weft_yarn_length", 1.0, "1.946e4"),
         ("throw.yarn", 1.0, "11.40"),
         ("throw.yarn", 0.99, "11.29"),
         ("finish.loom_mass", 1.0, "318.2"),
@@ -194,7 +194,8 @@ fn warp_weft_and_finished_piece() {
         ("loom.time", 1.0, "4.089"),
     ]);
     let result = likely();
-    let length = ["loom.warp_yarn", "loom.weft_yarn"].map(|n| setting(&result, n).unwrap());
+    let length =
+        ["loom.warp_yarn_length", "loom.weft_yarn_length"].map(|n| setting(&result, n).unwrap());
     Misses::default().check("yarn for the cloth", length.iter().sum(), "4.380e4");
 }
 
@@ -308,4 +309,32 @@ fn chance_where_only_the_clean_share_is_uncertain() {
     let error = (exact * (1.0 - exact) / n as f64).sqrt();
     assert!((chance - exact).abs() < 4.0 * error + half_digit("0.730"), "chance {chance}");
     assert!((result.margin.chance.unwrap() - chance).abs() < 1e-12);
+}
+
+fn run(text: &str) -> PlanResult {
+    Plan::parse(text, "lot.toml").unwrap().run(0, 1, 1, &mut |_| true).unwrap()
+}
+
+/// 1.485 kg of oil are 1.614 L at the 0.92 kg/L that `docs/lot-file.md` names.
+#[test]
+fn oil_whose_density_is_not_given_has_that_of_the_guide() {
+    let volume = run(&lot::unset(&lot::known(), "oil", "density")).working("oil.oil_volume");
+    assert!((volume.unwrap().value() - 1.614).abs() < 0.0005);
+}
+
+/// A card with 0.60 kg in it that delivers 14.27 kg/h is down to a twentieth of a change after
+/// 0.60/14.27 × ln 20 hours; a card that keeps nothing need not be waited for.
+#[test]
+fn only_a_card_that_keeps_something_is_waited_for() {
+    let settle = run(&lot::known()).working("card.settle").unwrap().value();
+    let by_hand = 0.60 / 14.27 * 20.0_f64.ln();
+    assert!((settle / by_hand - 1.0).abs() < 0.005 / 14.27 + 1e-9, "{settle} {by_hand}");
+    let empty = run(&lot::set(&lot::known(), "card", "held_up", "\"0 kg\""));
+    assert!(empty.working("card.settle").is_err());
+}
+
+#[test]
+fn a_hank_of_a_few_grams_holds_yarn() {
+    let small = run(&lot::set(&lot::known(), "goods.hank", "mass", "\"5 g\""));
+    assert!(small.goods.iter().find(|g| g.name == "hank").unwrap().made > 1000.0);
 }

@@ -1,6 +1,9 @@
 //! Finishing as a chain: forward and back undo each other, shrinkages compound, threads and mass agree,
 //! samples say what was measured; against cloths that were measured before and after.
 
+mod cases;
+
+use cases::cases;
 use hankwise::cloth::{
     Measured, Process, SAID_OF_PROCESS, finishing, known_in_finishing, to_weave,
 };
@@ -98,7 +101,7 @@ fn threads() -> impl Strategy<Value = Vec<(&'static str, f64)>> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(300) })]
+    #![proptest_config(cases(300))]
 
     /// What is woven for a finished cloth finishes as that cloth.
     #[test]
@@ -362,4 +365,23 @@ fn every_figure_of_a_process_can_be_said() {
         let process = process("mill", &[(said.name, 0.01)]);
         assert_ne!(process.report().text(), Process::new("mill").unwrap().report().text());
     }
+}
+
+/// 0.8 of the width and 0.9 of the length are 0.72 of the area: 28 % is lost, and the mass that stays
+/// lies on 1/0.72.
+#[test]
+fn a_process_says_the_area_lost_and_what_becomes_of_the_mass_per_area() {
+    let text = process("mill", &[("width", 0.2), ("length", 0.1)]).report().text();
+    assert!(text.contains("area lost 28 %") && text.contains("mass per area × 1.389"), "{text}");
+}
+
+#[test]
+fn specimens_that_were_weighed_stay_masses_in_the_working() {
+    let weighed = |grams: f64| (parse(&format!("{grams} g")).unwrap(), None);
+    let pairs = vec![[weighed(50.0), weighed(48.0)]];
+    let mass = Measured::new(Kind::Mass, pairs, None).unwrap();
+    let wash = Process::from_sample("wash", None, None, Some(mass)).unwrap();
+    let chain = finishing(&[wash], &cloth(&[("mass_per_area", 0.3)])).unwrap();
+    let working = chain.working("finished_mass_per_area").unwrap();
+    assert!(working.text().contains("0.05 kg"), "{}", working.text());
 }

@@ -1,6 +1,9 @@
 //! Folding, shares and gearing: identities that hold whatever the figures.
 #![allow(clippy::float_cmp)] // what is exact is compared exactly
 
+mod cases;
+
+use cases::cases;
 use hankwise::formula;
 use hankwise::mill::CHANGE_WHEEL;
 use hankwise::prelude::*;
@@ -38,12 +41,8 @@ fn split(ends: &[(f64, f64, f64)]) -> [Vec<f64>; 3] {
     ]
 }
 
-fn config() -> ProptestConfig {
-    ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(200) }
-}
-
 proptest! {
-    #![proptest_config(config())]
+    #![proptest_config(cases(200))]
 
     #[test]
     fn lengths_all_alike_are_a_contraction(ends in ends(), c in -0.1..0.4) {

@@ -1,9 +1,12 @@
 //! What holds of every formula of the catalogue: its card is whole, all ways to run it agree bit for
 //! bit, its gradient is that of central differences, solving undoes it.
 
+mod cases;
+
 use std::collections::BTreeSet;
 use std::path::Path;
 
+use cases::cases;
 use hankwise::formula::array::Column;
 use hankwise::formula::{self, Formula};
 use hankwise::source::source;
@@ -161,15 +164,8 @@ fn greatest(recording: &Recording) -> f64 {
     recording.steps.iter().map(|s| s.value.abs()).fold(0.0, f64::max)
 }
 
-/// So many cases, or as many as PROPTEST_CASES asks for.
-fn config(cases: u32) -> ProptestConfig {
-    let asked = std::env::var("PROPTEST_CASES").ok().and_then(|cases| cases.parse().ok());
-    let cases = asked.unwrap_or(cases);
-    ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(cases) }
-}
-
 proptest! {
-    #![proptest_config(config(100))]
+    #![proptest_config(cases(100))]
 
     #[test]
     fn worked_gives_the_same_bits_as_plain((at, list) in places()) {
@@ -254,7 +250,7 @@ proptest! {
 }
 
 proptest! {
-    #![proptest_config(config(24))]
+    #![proptest_config(cases(24))]
 
     /// Every root gives the wanted answer; where nothing is rounded or capped on the way, the input
     /// that the answer came from is among them.

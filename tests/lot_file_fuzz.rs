@@ -1,6 +1,9 @@
 //! Whatever stands in a lot file, nothing panics: it is refused with its place, or the plan holds only
 //! figures that can be.
 
+mod cases;
+
+use cases::cases;
 use hankwise::plan::Plan;
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
@@ -97,7 +100,7 @@ fn junk() -> impl Strategy<Value = String> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(1500) })]
+    #![proptest_config(cases(1500))]
 
     #[test]
     fn any_value_may_be_junk(at in any::<Index>(), junk in junk()) {

@@ -1,7 +1,10 @@
 //! Money: nothing of a cost is lost on its way, margins undo themselves, tariffs cross where they say.
 
+mod cases;
+
 use std::collections::BTreeMap;
 
+use cases::cases;
 use hankwise::mill::{CostedStage, Costing, Tariffs};
 use hankwise::plan::{GoodCost, Plan, PlanResult, Rates, Selling};
 use hankwise::prelude::*;
@@ -116,7 +119,7 @@ fn map(pairs: &[(&str, f64)]) -> BTreeMap<String, f64> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(40))]
+    #![proptest_config(cases(40))]
     #[test]
     fn the_parts_of_a_lots_cost_are_its_whole(
         wool in 0.0..20.0_f64, rates in proptest::collection::vec(0.0..50.0_f64, 8),
@@ -217,4 +220,42 @@ fn a_lot_that_pays_nothing_is_told_without_the_least_figure_of_the_computer() {
     let formula = hankwise::formula::all().find(|f| f.name == "break_even_lot").unwrap();
     assert!(((formula.evaluate)(&[120.0, 6.0]) - 20.0).abs() < 1e-12);
     assert!((formula.evaluate)(&[120.0, 0.0]).is_nan());
+}
+
+/// 20 kg at 10 a kilogram greasy; finished, 8 kg at 15 would be 120, which is under the minimum of 150,
+/// and 12 kg at 15 are 180.
+#[test]
+fn a_comparison_of_tariffs_charges_the_minimum_and_says_which_is_dearest_and_by_how_much() {
+    let mut tariffs = Tariffs::new();
+    tariffs.set("greasy", amount(20.0, "kg"), None).unwrap();
+    tariffs.set("per_greasy", amount(10.0, "/kg"), None).unwrap();
+    tariffs.set("per_finished", amount(15.0, "/kg"), None).unwrap();
+    tariffs.set("minimum", share(150.0, Kind::Money), None).unwrap();
+    tariffs.set_yields([40.0, 60.0].map(|y| (amount(y, "%"), None)).to_vec()).unwrap();
+    let compared = tariffs.compare().unwrap();
+    let table = &compared.report().blocks[0];
+    let row = |share: &str| table.rows.iter().find(|row| row[0] == share).unwrap().clone();
+    assert_eq!(row("40 %"), ["40 %", "8.00", "200.00", "150.00", "greasy, by 50.00"]);
+    assert_eq!(row("60 %"), ["60 %", "12.00", "200.00", "180.00", "greasy, by 20.00"]);
+}
+
+/// Of 1.25 kg bought at 4 and worked at 1 a kilogram, 0.25 kg are lost: 5.00 bought and 1.25 added make
+/// the 6.25 that the kilogram costs.
+#[test]
+fn the_table_of_a_costing_says_what_each_stage_has_in_the_kilogram_that_comes_out() {
+    let done = costing(4.0, &[(0.2, 1.0, 0.0, 0.0)]).work().unwrap();
+    let rows = &done.report().blocks[0].rows;
+    let of = |name: &str| rows.iter().find(|row| row[0] == name).unwrap()[5..].to_vec();
+    assert_eq!(of("bought"), ["5.000", "80.0 %"]);
+    assert_eq!(of("s0"), ["1.250", "20.0 %"]);
+    assert_eq!(of("whole"), ["6.250", "100.0 %"]);
+}
+
+/// The cones weigh what the scale reads: 11.40 kg of clean dry fibre with 17 % of water and 0.6 % of fat
+/// on it, 13.41 kg.
+#[test]
+fn what_a_place_of_a_good_costs_by_the_kilogram_is_on_the_yarn_as_weighed() {
+    let rates = Rates { per_kg: map(&[("cone", 2.0)]), ..Rates::default() };
+    let cost = first_lot().cost(&rates).unwrap();
+    assert!((cost.whole - 2.0 * 11.40 * 1.176).abs() < 0.012, "{}", cost.whole);
 }

@@ -1,5 +1,8 @@
 //! The normal law against published values and against itself.
 
+mod cases;
+
+use cases::cases;
 use hankwise::normal::{Z95, quantile, two_sided};
 use proptest::prelude::*;
 
@@ -49,7 +52,7 @@ fn share_below(z: f64) -> f64 {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(40) })]
+    #![proptest_config(cases(40))]
 
     #[test]
     fn the_share_below_the_quantile_is_the_share(p in 1e-6..=0.999_999) {

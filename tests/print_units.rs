@@ -24,7 +24,7 @@ fn figures_are_printed_in_the_units_asked_for() {
         let line = text.lines().find(|l| l.ends_with(key)).unwrap();
         assert!(line.contains(&format!("{} {to}", figure(number))), "{key} in {to}: {line}");
     };
-    said("card.slubbing", "tex", "YSW");
+    said("card.slubbing_count", "tex", "YSW");
     said("card.check_weight", "kg", "dr");
     said("oil.oil_mass", "kg", "lb");
     said("mule.twist", "turns/m", "tpi");

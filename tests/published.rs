@@ -13,7 +13,7 @@
 #[path = "published/others.rs"]
 mod others;
 
-use hankwise::formula;
+use hankwise::formula::{self, Formula, Input};
 use hankwise::quantity::{Amount, Kind, parse, parse_as, unit};
 use serde_json::{Map, Value};
 use std::collections::{BTreeMap, BTreeSet};
@@ -248,6 +248,65 @@ fn every_formula_has_a_row() {
         without.is_empty(),
         "without a check value, a row in tests/published/*.csv: {}",
         without.join(", ")
+    );
+}
+
+/// What a row has for each input of its formula, in base units; for the one that it asks for, the
+/// value expected.
+fn given(row: &Row, formula: &Formula) -> Vec<Vec<f64>> {
+    let of = |input: &Input| {
+        let read = |text: &str| {
+            if text == UNKNOWN {
+                let name = if row.unit.is_empty() { "fraction" } else { &row.unit };
+                return unit(name, Some(input.kind))
+                    .map_or(row.expected, |u| u.to_base(row.expected));
+            }
+            parse_as(text, input.kind).unwrap().base()
+        };
+        texts(&row.inputs[input.name]).unwrap().into_iter().map(read).collect()
+    };
+    formula.inputs.iter().map(of).collect()
+}
+
+/// Times and divided by are one where an input is 1, plus and minus where it is 0; and it does not show
+/// that two inputs are swapped where they are equal.
+#[test]
+fn no_formula_rests_on_zeros_ones_or_equal_inputs_alone() {
+    let differ = |a: f64, b: f64| (a - b).abs() > 1e-9 * a.abs().max(b.abs());
+    let mut faults = Vec::new();
+    let all: Vec<Row> = all().map(|(_, row)| row).collect();
+    for formula in formula::all() {
+        let rows = all.iter().filter(|row| row.formula == formula.name);
+        let rows: Vec<Vec<Vec<f64>>> = rows.map(|row| given(row, formula)).collect();
+        let mut need = |holds: bool, what: String| {
+            if !holds {
+                faults.push(format!("{}: {what}", formula.name));
+            }
+        };
+        for (k, input) in formula.inputs.iter().enumerate() {
+            let name = input.name;
+            if input.many {
+                let unequal = |list: &[f64]| list.iter().any(|x| differ(*x, list[0]));
+                need(
+                    rows.iter().any(|r| unequal(&r[k])),
+                    format!("the members of {name} are equal"),
+                );
+                continue;
+            }
+            let telling = |x: f64| x.abs() > 1e-9 && differ(x, 1.0);
+            need(rows.iter().any(|r| telling(r[k][0])), format!("{name} is 0 or 1"));
+            for (j, other) in formula.inputs.iter().enumerate().skip(k + 1) {
+                if other.kind == input.kind && !other.many {
+                    let unequal = rows.iter().any(|r| differ(r[k][0], r[j][0]));
+                    need(unequal, format!("{name} and {} are equal", other.name));
+                }
+            }
+        }
+    }
+    assert!(
+        faults.is_empty(),
+        "in every row of tests/published/*.csv; add one that tells more:\n{}",
+        faults.join("\n")
     );
 }
 

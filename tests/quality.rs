@@ -1,8 +1,11 @@
 //! Laws, charts and samples against printed tables, closed forms and identities.
 
+mod cases;
+
+use cases::cases;
 use hankwise::law;
 use hankwise::quality::chart::{Asked, Chart, Finding, Kind as Points, RUN};
-use hankwise::quality::{ChartConstants, Sample, Summary};
+use hankwise::quality::{ChartConstants, Sample, SkeinCount, Summary};
 use hankwise::quantity::unit;
 use proptest::prelude::*;
 use std::f64::consts::PI;
@@ -71,7 +74,7 @@ fn the_range_by_another_rule() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(60) })]
+    #![proptest_config(cases(60))]
 
     #[test]
     fn quantiles_undo_shares(share in 0.001..0.999_f64, freedom in 1.0..500.0_f64) {
@@ -176,4 +179,38 @@ fn a_baseline_keeps_to_itself() {
     assert_eq!(followed(230.0), followed(201.0));
     let alone = Chart::new(sample(steady.clone()), Asked::new(Points::Individuals, 1)).unwrap();
     assert_eq!(followed(230.0), alone.limits.map(f64::to_bits));
+}
+
+#[test]
+fn a_chance_of_nothing_or_of_all_and_more_sets_no_limits() {
+    for confidence in [-0.5, 0.0, 1.0, 1.5] {
+        let refused = Summary::new(sample(vec![20.0, 21.0, 22.0]), confidence, None);
+        assert!(refused.unwrap_err().to_string().contains("set limits by"), "{confidence}");
+    }
+    assert!(Summary::new(sample(vec![20.0, 21.0, 22.0]), 0.9, None).is_ok());
+}
+
+/// Seven readings are no whole number of subgroups but of one; twelve are three fours.
+#[test]
+fn another_size_of_subgroup_is_proposed_only_where_it_gives_two() {
+    let refused = |n: u32, by: u32| {
+        let values = (0..n).map(|k| 100.0 + f64::from(k)).collect();
+        let asked = Asked::new(Points::Mean, by);
+        Chart::new(sample(values), asked).unwrap_err().to_string()
+    };
+    let prime = refused(7, 3);
+    assert!(prime.contains("1 is over") && !prime.contains("subgroup="), "{prime}");
+    assert!(refused(12, 5).contains("write subgroup=4"), "{}", refused(12, 5));
+}
+
+/// ASTM D1907, scope: yarns that stretch less than 5 %.
+#[test]
+fn a_yarn_that_stretches_five_percent_is_outside_the_skein_test() {
+    let warned = |stretch: f64| {
+        let (tex, oven_dry) = (unit("tex", None).unwrap(), "oven-dry".parse().unwrap());
+        let masses = [0.0050, 0.0051];
+        let count = SkeinCount::new(&masses, 100.0, oven_dry, None, Some(stretch), 0.95, tex);
+        !count.unwrap().warnings.is_empty()
+    };
+    assert!(!warned(0.0497) && warned(0.05));
 }

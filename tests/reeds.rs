@@ -1,5 +1,8 @@
 //! Reeds: their systems, the table of widths, and the choice out of those owned.
 
+mod cases;
+
+use cases::cases;
 use hankwise::cloth::{Breadth, ReedAsk, Selvedge, check_reed, choose_reed};
 use hankwise::handbook;
 use hankwise::prelude::*;
@@ -111,7 +114,7 @@ fn a_number_that_is_no_reed_is_told() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(300) })]
+    #![proptest_config(cases(300))]
 
     /// The nearest is as near as any whole ends in so many dents of an owned reed, found by trying
     /// all; nothing is proposed that is not owned; ends are what one counts dent by dent.

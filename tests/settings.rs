@@ -1,6 +1,9 @@
 //! The theories of setting against what is known of them from elsewhere: the geometry they stand for,
 //! limits in which they agree, and a table worked out by hand.
 
+mod cases;
+
+use cases::cases;
 use hankwise::cloth::{self, Interlacing, SettingAsk, Settings, Weave, WeaveClass, settings};
 use hankwise::prelude::*;
 use proptest::prelude::*;
@@ -148,7 +151,7 @@ fn q<T: Typed<f64>>(x: f64) -> T {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(300) })]
+    #![proptest_config(cases(300))]
 
     /// Yarns that happen to be alike get the printed rule, by whichever formula.
     #[test]

@@ -71,14 +71,14 @@ fn the_shortfall_says_where_and_what_to_write() {
     let plan = Plan::parse(&text, "short.toml").unwrap();
     let result = plan.run(0, 1, 1, &mut |_| true).unwrap();
     let [message] = &result.shortfalls[..] else { panic!("{:?}", result.shortfalls) };
-    let (place, rest) = message.split_once(": goods.hank.want: ").unwrap();
+    let (place, rest) = message.split_once(": goods.hank.promised: ").unwrap();
     let line: usize = place.strip_prefix("short.toml:").unwrap().parse().unwrap();
-    assert!(text.lines().nth(line - 1).unwrap().starts_with("want = 125"), "{message}");
+    assert!(text.lines().nth(line - 1).unwrap().starts_with("promised = 125"), "{message}");
 
     let fewer = rest.split("write ").nth(1).unwrap().split(',').next().unwrap();
     let greasy = rest.split("take in ").nth(1).unwrap().split(" of").next().unwrap();
     let remedies = [
-        text.replace("want = 125", &format!("want = {fewer}")),
+        text.replace("promised = 125", &format!("promised = {fewer}")),
         text.replace("greasy = \"36.5 kg\"", &format!("greasy = \"{greasy}\"")),
     ];
     for remedy in remedies {

@@ -1,5 +1,8 @@
 //! What must hold between the formulas of twist, reeling, winding and knitting, whatever the figures.
 
+mod cases;
+
+use cases::cases;
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
@@ -7,12 +10,8 @@ fn near(a: f64, b: f64) -> bool {
     (a - b).abs() <= 1e-12 * a.abs().max(b.abs())
 }
 
-fn config() -> ProptestConfig {
-    ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(200) }
-}
-
 proptest! {
-    #![proptest_config(config())]
+    #![proptest_config(cases(200))]
 
     /// What the traveller leaves out, unwinding over the end gives back, at any diameter.
     #[test]

@@ -1,5 +1,8 @@
 //! The weave against counts square by square, matrices that others wrote, and itself turned about.
 
+mod cases;
+
+use cases::cases;
 use hankwise::cloth::{Balance, Draft, Hand, System, Weave, layer_order, satin_moves};
 use proptest::prelude::*;
 
@@ -52,7 +55,7 @@ fn weaves() -> impl Strategy<Value = Weave> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(300))]
+    #![proptest_config(cases(300))]
 
     #[test]
     fn counted_square_by_square(weave in weaves()) {

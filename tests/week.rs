@@ -1,7 +1,7 @@
 //! A week of lots: nothing at two places at once, no hour lost or made, and for few lots the best of
 //! all orders by brute force.
 
-use hankwise::mill::{Lot, Machine, MachineWeek, Order, Week, lightness, week};
+use hankwise::mill::{Lot, Machine, MachineWeek, Order, Week, doubts, lightness, week};
 use proptest::prelude::*;
 
 const COLOURS: [&str; 4] = ["white", "grey", "brown", "black"];
@@ -190,4 +190,15 @@ fn what_cannot_be_run_is_refused() {
         asked < 5
     });
     assert!(stopped.unwrap_err().to_string().contains("stopped after 1024 of 40320"));
+}
+
+#[test]
+fn a_lightness_that_looks_like_a_share_is_doubted() {
+    let doubted = |lightness: f64| {
+        let one = Lot { lightness, ..lot(0, "grey", &[1.0]) };
+        !doubts(&[one], &[machine(0, 40.0, 1.0)]).is_empty()
+    };
+    assert!(doubted(0.005) && doubted(0.4));
+    // Black is black.
+    assert!(!doubted(0.0) && !doubted(1.0) && !doubted(40.0));
 }

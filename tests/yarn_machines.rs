@@ -479,3 +479,24 @@ const EXAMPLES: &[Example] = &[
         ],
     ),
 ];
+
+/// Of a thousand breaks in a thousand spindle hours and a round of 80 minutes, every spindle waits
+/// three quarters of a round: 0.75 × 1.34 h is more than there are spindles.
+#[test]
+fn no_more_ends_are_down_than_there_are_spindles() {
+    let mule = |patrol: &str| {
+        let mut given = vec![
+            ("spindles", "120"),
+            ("travel", "1.83 m"),
+            ("cycle", "24 s"),
+            ("count", "150 tex"),
+            ("efficiency", "85 %"),
+            ("break_rate", "1000"),
+        ];
+        given.push(("patrol_time", patrol));
+        mill::MULE.solve_texts(&given)
+    };
+    assert!(near(of(&mule("79.6 min").unwrap(), "idle_share"), 0.995));
+    let error = mule("80.4 min").unwrap_err().to_string();
+    assert!(error.contains("more ends would be down than there are spindles"), "{error}");
+}

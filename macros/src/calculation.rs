@@ -87,7 +87,7 @@ pub(crate) fn expand(card: &Card, function: &ItemFn) -> syn::Result<Tokens> {
                 answered_: &Self::Results<f64>,
                 check_: &mut #home::Check<'_>,
             ) -> ::hankwise::Result<()> {
-                #check(asked_, answered_, check_)
+                #home::Checked::done(#check(asked_, answered_, check_))
             }
         )
     });
@@ -121,7 +121,7 @@ pub(crate) fn expand(card: &Card, function: &ItemFn) -> syn::Result<Tokens> {
             cautions: &[#(#cautions),*],
             runs: #home::Runs::of::<self::#name::Body>(),
         };
-        #[allow(clippy::pedantic, unused_imports)]
+        #[allow(clippy::pedantic, clippy::unit_arg, unused_imports)]
         mod #name {
             use super::*;
             pub(super) struct Body;

@@ -114,10 +114,7 @@ impl Card {
             None if optional => quote!(#home::Presence::Optional),
             None => quote!(#home::Presence::Needed),
         };
-        let zero = match or {
-            Some(or) => quote!(#zero || #or == 0.0),
-            None => quote!(#zero),
-        };
+        let zero = or.as_ref().map_or_else(|| quote!(#zero), |or| quote!(#zero || #or == 0.0));
         let whole = kind == "Count" && !broken;
         quote!(#home::Input {
             name: #name,

@@ -392,6 +392,10 @@ fn results(py: Python<'_>, outputs: &[Output], all: &Bound<'_, PyList>) -> PyRes
 #[pyfunction]
 #[pyo3(signature = (name, /))]
 pub(crate) fn _calculation<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
+    with_name(py, name)
+}
+
+pub(crate) fn with_name<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
     let card =
         hankwise::catalogue::calculation(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
     py.import(format!("hankwise.{}", card.room()))?.getattr(card.name)

@@ -22,7 +22,6 @@ mod geometry;
 mod handbook;
 mod help;
 mod inputs;
-mod job;
 mod make;
 mod moisture;
 mod money;
@@ -57,7 +56,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     errors::add(m)?;
     m.add_class::<quantity::Quantity>()?;
     m.add_class::<formula::Formula>()?;
-    m.add_class::<job::Job>()?;
     m.add_class::<calculation::Calculation>()?;
     m.add_class::<results::Results>()?;
     m.add_function(wrap_pyfunction!(calculation::_calculation, m)?)?;
@@ -105,7 +103,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::find_table, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::search_tables, m)?)?;
-    m.add_function(wrap_pyfunction!(job::_job, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 
@@ -140,11 +137,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             let one = Bound::new(py, calculation::Calculation::of(card))?;
             one.setattr(own_module, &home)?;
             module.add(card.name, one)?;
-        }
-        for job in hankwise::job::all().filter(|job| job.room() == room) {
-            let one = Bound::new(py, job::Job::of(job))?;
-            one.setattr(own_module, &home)?;
-            module.add(job.name, one)?;
         }
         for function in room_functions(room, &module)? {
             function.setattr(own_module, &home)?;

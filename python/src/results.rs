@@ -14,6 +14,9 @@ use crate::inputs::base_unit;
 use crate::quantity::Quantity;
 use crate::working::Working;
 
+/// A function and its arguments, as a pickle holds them.
+type Call<'py> = (Bound<'py, PyAny>, (&'static str, Bound<'py, PyDict>));
+
 /// How columns came, and so go: their shape, and the Series whose labels they bear.
 pub(crate) struct Container {
     pub(crate) shape: Vec<usize>,
@@ -74,12 +77,9 @@ impl Results {
             Some(container) => {
                 let mut interrupted = None;
                 let cases = py.detach(|| {
-                    card.cases(&given, &mut |_| match Python::attach(|py| py.check_signals()) {
-                        Ok(()) => true,
-                        Err(e) => {
-                            interrupted = Some(e);
-                            false
-                        }
+                    card.cases(&given, &mut |_| {
+                        interrupted = Python::attach(|py| py.check_signals().err());
+                        interrupted.is_none()
                     })
                 });
                 if let Some(e) = interrupted {
@@ -178,7 +178,7 @@ impl Results {
         let rows = PyList::empty(py);
         let mut last: Option<(String, Bound<'py, PyDict>)> = None;
         for (place, shown) in self.all().iter().enumerate() {
-            if !answers.iter().any(|answer| *answer == shown.answer) {
+            if !answers.contains(&shown.answer) {
                 continue;
             }
             let Some((before, field)) = shown.name.rsplit_once('.') else { continue };
@@ -332,10 +332,7 @@ impl Results {
         whole["cautions"] = serde_json::json!(self.cautions());
         format!("{whole:#}")
     }
-    fn __reduce__<'py>(
-        &self,
-        py: Python<'py>,
-    ) -> PyResult<(Bound<'py, PyAny>, (&'static str, Bound<'py, PyDict>))> {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
         let (given, container) = match &self.inner {
             Inner::One(solved) => (solved.given(), None),
             Inner::Many { given, container, .. } => (given, Some(container)),
@@ -369,7 +366,7 @@ pub(crate) fn _results<'py>(
     name: &str,
     given: &Bound<'py, PyDict>,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let calculation = crate::calculation::_calculation(py, name)?;
+    let calculation = crate::calculation::with_name(py, name)?;
     let warnings = py.import("warnings")?;
     // What was unusual was said when it was first calculated.
     let quiet = warnings.call_method0("catch_warnings")?;

@@ -210,30 +210,30 @@ impl Input {
         let example = self.example();
         Error::notation(format!("{name} ({meaning}) is missing; write {name}={example}"))
     }
-    /// Refuses what cannot be.
-    pub fn check(&self, amount: &Amount) -> Result<()> {
-        self.check_base(amount.base())
+    /// Refuses what cannot be; `typed` is the text of it, where there was one.
+    pub fn check(&self, amount: &Amount, typed: Option<&str>) -> Result<()> {
+        self.check_base(amount.base(), typed)
     }
     /// Refuses what cannot be, of a value in the base unit.
-    pub fn check_base(&self, base: f64) -> Result<()> {
+    pub fn check_base(&self, base: f64, typed: Option<&str>) -> Result<()> {
         self.kind.check(base)?;
-        if self.whole && !(self.zero && base == 0.0) && (base < 1.0 || base.fract() != 0.0) {
+        let shown = || typed.map_or_else(|| of_kind(base, self.kind), str::to_owned);
+        if !self.zero && base == 0.0 {
+            let or = if self.presence == Presence::Needed { "" } else { ", or omit it" };
+            return Err(Error::range(format!(
+                "{} is not possible for the {}; write it like {}{or}",
+                shown(),
+                self.meaning,
+                self.example()
+            )));
+        }
+        if self.whole && base != 0.0 && (base < 1.0 || base.fract() != 0.0) {
             let near = base.floor().max(1.0);
             return Err(Error::range(format!(
                 "{} is not a whole number from 1 up ({}); write {near} or {}",
-                of_kind(base, self.kind),
+                shown(),
                 self.meaning,
                 near + 1.0
-            )));
-        }
-        if !self.zero && base == 0.0 {
-            let instead = match self.presence {
-                Presence::Needed => format!(", such as {}", self.example()),
-                _ => ", or omit it".to_owned(),
-            };
-            return Err(Error::range(format!(
-                "0 is not possible for the {}; write more{instead}",
-                self.meaning
             )));
         }
         Ok(())
@@ -313,10 +313,9 @@ impl Item {
             Item::One(input) | Item::List(input) => input.presence == Presence::Needed,
             Item::Word(word) => word.default.is_none(),
             Item::Text(text) => text.needed,
-            Item::Flag(..) => false,
             Item::Parts(parts) => parts.needed,
             Item::Rows(rows) => rows.needed,
-            Item::Group(_) | Item::Choice(_) => false,
+            Item::Flag(..) | Item::Group(_) | Item::Choice(_) => false,
         }
     }
 }
@@ -351,10 +350,10 @@ fn gather(items: &[Item], adjust: &[Adjust], loose: bool, all: &mut Vec<Item>) {
                 all.push(Item::Parts(PartsInput { needed: parts.needed && !loose, ..*parts }));
             }
             Item::Text(text) => {
-                all.push(Item::Text(Text { needed: text.needed && !loose, ..*text }))
+                all.push(Item::Text(Text { needed: text.needed && !loose, ..*text }));
             }
             Item::Rows(rows) => {
-                all.push(Item::Rows(Rows { needed: rows.needed && !loose, ..*rows }))
+                all.push(Item::Rows(Rows { needed: rows.needed && !loose, ..*rows }));
             }
             Item::Word(word) if loose => {
                 all.push(Item::Word(Word { default: word.default.or(Some(0)), ..*word }));

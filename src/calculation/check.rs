@@ -1,7 +1,25 @@
 //! What is said of a calculation once its numbers are known: refusals, warnings, notes.
 
-use crate::error::Error;
+use crate::error::{Error, Result};
 use crate::quantity::{Kind, Typed};
+
+/// What a check returns: nothing where it only warns and notes, a result where it may refuse.
+pub trait Checked {
+    /// Whether nothing was refused.
+    fn done(self) -> Result<()>;
+}
+
+impl Checked for () {
+    fn done(self) -> Result<()> {
+        Ok(())
+    }
+}
+
+impl Checked for Result<()> {
+    fn done(self) -> Result<()> {
+        self
+    }
+}
 
 /// Where a calculation is done: it says values in the user's units, and names places as the user does.
 pub trait Context {

@@ -95,17 +95,17 @@ impl Calculation {
         for (title, list) in [("Limits", self.limits), ("Slips", self.slips)] {
             if !list.is_empty() {
                 let _ = writeln!(out, "\n{title}:");
-                list.iter().for_each(|one| {
+                for one in list {
                     let _ = writeln!(out, "    {one}");
-                });
+                }
             }
         }
         let cautions = self.caution_lines();
         if !cautions.is_empty() {
             let _ = writeln!(out, "\nCautions: {}", caution::HEAD);
-            cautions.iter().for_each(|line| {
+            for line in &cautions {
                 let _ = writeln!(out, "    ! {line}");
-            });
+            }
         }
         if !self.example.is_empty() {
             let _ = writeln!(out, "\n{}", self.example);

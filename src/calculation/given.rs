@@ -123,10 +123,10 @@ impl PartsInput {
 /// Refuses a value that does not fit what is asked, or that cannot be.
 fn check(item: &Item, value: &Value) -> Result<()> {
     match (item, value) {
-        (Item::One(input), Value::One(amount, _)) => input.check(amount),
+        (Item::One(input), Value::One(amount, typed)) => input.check(amount, typed.as_deref()),
         (Item::One(input), Value::Column(column, _)) => {
             for (row, base) in column.iter().enumerate().filter(|(_, base)| !base.is_nan()) {
-                input.check_base(*base).map_err(|e| e.at(format_args!("row {row}")))?;
+                input.check_base(*base, None).map_err(|e| e.at(format_args!("row {row}")))?;
             }
             Ok(())
         }
@@ -134,16 +134,17 @@ fn check(item: &Item, value: &Value) -> Result<()> {
             if all.is_empty() {
                 return Err(Error::notation("the list is empty"));
             }
-            all.iter().enumerate().try_for_each(|(k, (amount, _))| {
-                input.check(amount).map_err(|e| e.at(format_args!("[{}]", k + 1)))
+            all.iter().enumerate().try_for_each(|(k, (amount, typed))| {
+                input.check(amount, typed.as_deref()).map_err(|e| e.at(format_args!("[{}]", k + 1)))
             })
         }
         (Item::Word(word), Value::Text(text)) => place_of(word, text).map(|_| ()),
         (Item::Parts(parts), Value::Parts(all)) => {
             Parts::new(all.clone(), parts.kind, parts.like).map(|_| ())
         }
-        (Item::Text(_), Value::Text(_)) | (Item::Flag(..), Value::Flag(_)) => Ok(()),
-        (Item::Rows(_), Value::Rows(_)) => Ok(()),
+        (Item::Text(_), Value::Text(_))
+        | (Item::Flag(..), Value::Flag(_))
+        | (Item::Rows(_), Value::Rows(_)) => Ok(()),
         (Item::One(input), _) => {
             Err(Error::notation(format!("one quantity goes here, such as {}", input.example())))
         }

@@ -34,19 +34,18 @@ pub use card::{
     Adjust, Answer, Choice, Group, Input, Item, Output, PartsInput, Presence, Rows, Text, Word,
     answers, flat,
 };
-pub use check::{Check, Context};
+pub use check::{Check, Checked, Context};
 pub use given::{Entry, Given, Value};
 pub use hankwise_macros::{Inputs, Results, Words, calculation};
 pub use owned::Owned;
 pub use say::Say;
 pub use sheet::{Found, FoundColumn, Sheet};
-pub use solved::{Cases, Solved};
+pub use solved::{Cases, GoOn, Solved};
 pub use source::{Place, Source};
 
 use crate::error::Result;
 use crate::number::Number;
 use crate::table::Report;
-use crate::worked::{Arg, Recording};
 
 /// A calculation: its card and the ways to run it.
 pub struct Calculation {
@@ -82,8 +81,8 @@ pub struct Calculation {
 #[derive(Clone, Copy)]
 pub struct Runs {
     solve: fn(&'static Calculation, Given) -> Result<Solved>,
-    record: fn(&Given) -> Result<(Recording, Vec<Arg>)>,
-    cases: fn(&'static Calculation, &Given, &mut dyn FnMut(usize) -> bool) -> Result<Cases>,
+    record: fn(&Given) -> Result<solved::Record>,
+    cases: fn(&'static Calculation, &Given, GoOn<'_>) -> Result<Cases>,
     report: fn(&Given) -> Option<Report>,
 }
 
@@ -162,11 +161,7 @@ impl Calculation {
     }
     /// The results for each of many cases: inputs given as columns of one length. `go_on` is told how
     /// many are done, and ends the run with `false`.
-    pub fn cases(
-        &'static self,
-        given: &Given,
-        go_on: &mut dyn FnMut(usize) -> bool,
-    ) -> Result<Cases> {
+    pub fn cases(&'static self, given: &Given, go_on: GoOn<'_>) -> Result<Cases> {
         (self.runs.cases)(self, given, go_on)
     }
     /// What can do harm where the results are acted on, each with its name.

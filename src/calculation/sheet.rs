@@ -173,7 +173,7 @@ pub struct FoundColumn {
 /// Collects results case after case.
 #[derive(Debug, Default)]
 pub(super) struct Columns {
-    pub(super) columns: Vec<FoundColumn>,
+    pub(super) found: Vec<FoundColumn>,
     pub(super) case: usize,
     cases: usize,
     cursor: usize,
@@ -190,7 +190,7 @@ impl Columns {
     }
     /// Forgets the case: it has no results.
     pub(super) fn clear(&mut self) {
-        for column in &mut self.columns {
+        for column in &mut self.found {
             column.values[self.case] = f64::NAN;
         }
     }
@@ -199,19 +199,19 @@ impl Columns {
             std::ptr::eq(column.answer, answer) && column.rows == rows
         };
         // Nearly always the results come as in the case before.
-        let place = match self.columns.get(self.cursor) {
+        let place = match self.found.get(self.cursor) {
             Some(next) if is_it(next, &self.rows) => self.cursor,
             _ => {
-                let found = self.columns.iter().position(|column| is_it(column, &self.rows));
+                let found = self.found.iter().position(|column| is_it(column, &self.rows));
                 found.unwrap_or_else(|| {
                     let (name, values) = (name(&self.path), vec![f64::NAN; self.cases]);
                     let rows = self.rows.clone();
-                    self.columns.push(FoundColumn { name, answer, values, rows });
-                    self.columns.len() - 1
+                    self.found.push(FoundColumn { name, answer, values, rows });
+                    self.found.len() - 1
                 })
             }
         };
-        self.columns[place].values[self.case] = value;
+        self.found[place].values[self.case] = value;
         self.cursor = place + 1;
     }
 }

@@ -39,6 +39,9 @@ pub struct Cases {
     pub warnings: Vec<String>,
 }
 
+/// Told how many cases are done; `false` ends the run.
+pub type GoOn<'a> = &'a mut dyn FnMut(usize) -> bool;
+
 /// Fewer cases than these are not worth a word of how far the run is.
 const CASES_AT_ONCE: usize = 4096;
 
@@ -95,7 +98,10 @@ fn possible(found: &Found) -> Result<()> {
     found.answer.kind.check(found.value).map_err(|e| e.at(&found.name))
 }
 
-pub(super) fn record<C: Chain>(given: &Given) -> Result<(Recording, Vec<Arg>)> {
+/// The recording of a run, and the steps of its results.
+pub(super) type Record = (Recording, Vec<Arg>);
+
+pub(super) fn record<C: Chain>(given: &Given) -> Result<Record> {
     let mut reader = Reader::new(given);
     let inputs = C::take(&mut reader)?;
     let entries = reader.entries;
@@ -119,7 +125,7 @@ pub(super) fn record<C: Chain>(given: &Given) -> Result<(Recording, Vec<Arg>)> {
 pub(super) fn cases<C: Chain>(
     calculation: &'static Calculation,
     given: &Given,
-    go_on: &mut dyn FnMut(usize) -> bool,
+    go_on: GoOn<'_>,
 ) -> Result<Cases> {
     let mut reader = Reader::new(given);
     let inputs = C::take(&mut reader)?;
@@ -168,7 +174,7 @@ pub(super) fn cases<C: Chain>(
             sheet.clear();
             continue;
         }
-        let impossible = sheet.columns.iter().find_map(|column| {
+        let impossible = sheet.found.iter().find_map(|column| {
             let (name, value) = (&column.name, column.values[case]);
             let wrong = || Found { name: name.clone(), answer: column.answer, value };
             if value.is_finite() && column.answer.kind.check(value).is_ok() {
@@ -192,7 +198,7 @@ pub(super) fn cases<C: Chain>(
             "{number} of {cases} cases have no results (NaN), the first in row {first}: {error}"
         ));
     }
-    Ok(Cases { calculation, columns: sheet.columns, warnings })
+    Ok(Cases { calculation, columns: sheet.found, warnings })
 }
 
 pub(super) fn report<C: Chain>(given: &Given) -> Option<Report> {

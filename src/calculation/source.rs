@@ -60,23 +60,19 @@ pub trait Source {
     }
     /// A list that has to be given.
     fn needed_list(&mut self, input: &Input) -> Result<Vec<Place>> {
-        match self.list(input)? {
-            Some(all) => Ok(all),
-            None => {
-                let example = format!("[{0}, {0}]", input.example());
-                Err(self.missing(input.name, input.meaning, &example))
-            }
-        }
+        let found = self.list(input)?;
+        found.ok_or_else(|| {
+            let example = format!("[{0}, {0}]", input.example());
+            self.missing(input.name, input.meaning, &example)
+        })
     }
     /// A word, or the one that is taken when none is given.
     fn needed_word(&mut self, word: &Word) -> Result<usize> {
-        match self.word(word)?.or(word.default) {
-            Some(place) => Ok(place),
-            None => {
-                let all: Vec<String> = word.words.iter().map(|w| format!("\"{}\"", w.0)).collect();
-                Err(self.missing(word.name, word.meaning, &all.join(" or ")))
-            }
-        }
+        let found = self.word(word)?.or(word.default);
+        found.ok_or_else(|| {
+            let all: Vec<String> = word.words.iter().map(|w| format!("\"{}\"", w.0)).collect();
+            self.missing(word.name, word.meaning, &all.join(" or "))
+        })
     }
     /// A text that has to be given.
     fn needed_text(&mut self, text: &Text) -> Result<String> {

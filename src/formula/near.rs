@@ -2,14 +2,22 @@
 
 use super::Formula;
 use crate::quantity::print::of_kind;
+use crate::quantity::{Kind, parse_as};
 
 /// Steps into which the way from what was given to an end of the usual range is cut.
 const STEPS: usize = 200;
 
-/// The nearest figure that works, between one that does not (`from`) and an end.
+/// The nearest figure that works, between one that does not (`from`) and an end, and how it is said.
 ///
-/// `works` is asked in steps that grow with the distance, so that a small change is found first.
-pub(crate) fn nearest(from: f64, end: f64, works: impl Fn(f64) -> bool) -> Option<f64> {
+/// `works` is asked in steps that grow with the distance, so that a small change is found first. What
+/// is said has been read again and works: `say` rounds, and so do the units.
+pub(crate) fn nearest(
+    from: f64,
+    end: f64,
+    kind: Kind,
+    say: impl Fn(f64) -> String,
+    works: impl Fn(f64) -> bool,
+) -> Option<(f64, String)> {
     let at = |k: usize| from + (end - from) * (k as f64 / STEPS as f64).powi(2);
     let first = (1..=STEPS).find(|k| works(at(*k)))?;
     let (mut bad, mut good) = (at(first - 1), at(first));
@@ -22,8 +30,11 @@ pub(crate) fn nearest(from: f64, end: f64, works: impl Fn(f64) -> bool) -> Optio
     let round = if end < from { f64::floor } else { f64::ceil };
     let away = if end < from { -1.0 } else { 1.0 };
     // At the very edge rounding decides; a figure or two further on is safe.
-    let mut typed = (0..50).map(|k| (round(good / step) + away * f64::from(k)) * step);
-    typed.find(|x| works(*x)).or(Some(good))
+    let steps = (0..50).map(|k| (round(good / step) + away * f64::from(k)) * step);
+    steps.chain([good]).map(|x| (x, say(x))).find(|(_, text)| {
+        parse_as(text, kind)
+            .is_ok_and(|typed| kind.check(typed.base()).is_ok() && works(typed.base()))
+    })
 }
 
 impl Formula {
@@ -42,14 +53,17 @@ impl Formula {
             let input = &self.inputs[place];
             let (low, high) = input.usual;
             for (end, bound) in [(low.min(*given), "at most"), (high.max(*given), "at least")] {
-                if let Some(edge) = nearest(*given, end, |x| works(place, x)) {
+                let say = |x| of_kind(x, input.kind);
+                if let Some((edge, text)) =
+                    nearest(*given, end, input.kind, say, |x| works(place, x))
+                {
                     // All but zero is what anything that is not zero is cut down to.
                     if edge.abs() < 1e-9 * low.abs().max(high.abs()) {
                         let side = if edge < 0.0 { "less" } else { "more" };
                         found.push(format!("{} {side} than 0", input.name));
                         continue;
                     }
-                    found.push(format!("{} {bound} {}", input.name, of_kind(edge, input.kind)));
+                    found.push(format!("{} {bound} {text}", input.name));
                 }
             }
         }

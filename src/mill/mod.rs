@@ -20,7 +20,7 @@ mod oil;
 mod passages;
 mod pieces;
 mod price;
-mod run;
+pub(crate) mod run;
 mod spinning;
 mod tables;
 mod tariff;

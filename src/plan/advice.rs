@@ -2,7 +2,7 @@
 
 use super::Plan;
 use super::chain::Nominal;
-use super::given::{Choices, Values};
+use super::given::Values;
 use super::goods;
 use crate::quantity::Kind;
 use crate::worked::{Op, Recording};
@@ -12,7 +12,7 @@ impl Plan {
     /// is made, and what to write instead.
     pub(super) fn shortfalls(&self, nominal: &Nominal) -> Vec<String> {
         let likely = self.likely();
-        let values = Values { given: &likely, choices: Choices::Made(&nominal.parts) };
+        let values = Values { given: &likely };
         let wanted: Vec<f64> = self.goods.iter().map(|g| g.want.map_or(0.0, f64::from)).collect();
         let greasy = self.back(&values, goods::needed(&nominal.needs, &wanted)).value();
         let goods = self.goods.iter().zip(&nominal.made);
@@ -20,7 +20,7 @@ impl Plan {
             .filter_map(|(good, made)| {
                 let want = good.want.filter(|want| *made < f64::from(*want))?;
                 Some(format!(
-                    "{}: goods.{}.want: {want} are promised and the likely figures make {made}; \
+                    "{}: goods.{}.promised: {want} are promised and the likely figures make {made}; \
                      write {made}, or take in {} of greasy wool (by the likely figures)",
                     good.origin,
                     good.name,

@@ -1,9 +1,7 @@
 //! Down the route and up again: what comes out, what is to be set.
 
-use std::cell::Cell;
-
 use super::Plan;
-use super::given::{Choices, Values};
+use super::given::Values;
 use super::goods::{Need, Shop, Taken, Used};
 use super::stage::{AnyStage, Bench, Ledger, NoLedger, Setting, Station, named};
 use super::stock::{Flow, Stock};
@@ -65,8 +63,6 @@ pub(super) struct Nominal {
     pub(super) margin: f64,
     /// Where the yarn of the goods went, in clean dry fibre.
     pub(super) used: Vec<Used<f64>>,
-    /// The parts chosen.
-    pub(super) parts: Vec<f64>,
     pub(super) recording: Recording,
 }
 
@@ -94,7 +90,9 @@ impl Plan {
     /// What the goods are figured from.
     pub(super) fn shop<'a, 'v, N: Number>(&'a self, values: &'a Values<'v, N>) -> Shop<'a, 'v, N> {
         let shrinkage = self.stages.iter().find_map(|s| match s {
-            AnyStage::HankScour(scour) => Some(values.get(scour.shrinkage)),
+            AnyStage::HankScour(scour) => {
+                Some(Shrinkage::base(values.at(*scour.shrinkage.inner())))
+            }
             _ => None,
         });
         Shop {
@@ -120,23 +118,14 @@ impl Plan {
 }
 
 impl Nominal {
-    /// Runs the plan twice: once to choose the parts, once to record how every figure comes about.
+    /// Runs the plan with its likely values and records how every value is calculated.
     pub(super) fn new(plan: &Plan) -> Nominal {
-        let likely = plan.likely();
-        let open: Vec<Cell<f64>> = plan.choices.iter().map(|_| Cell::new(f64::NAN)).collect();
-        let choosing = Values { given: &likely, choices: Choices::Open(&open) };
-        let mut first = Nominal::empty();
-        first.run(plan, &choosing);
-        let parts: Vec<f64> = open.iter().map(Cell::get).collect();
-
         let tape = Tape::new();
         let mut nominal = Nominal::empty();
         {
             let given: Vec<Worked<'_>> = plan.given.iter().map(|g| g.enter(&tape)).collect();
-            let values = Values { given: &given, choices: Choices::Made(&parts) };
-            nominal.run(plan, &values);
+            nominal.run(plan, &Values { given: &given });
         }
-        nominal.parts = parts;
         nominal.recording = tape.finish();
         nominal
     }
@@ -153,7 +142,6 @@ impl Nominal {
             spare: 0.0,
             margin: 0.0,
             used: Vec::new(),
-            parts: Vec::new(),
             recording: Recording::default(),
         }
     }

@@ -1,14 +1,33 @@
 //! What can be seen to be impossible before anything is planned.
 
 use super::chain::Nominal;
-use super::given::Given;
+use super::given::{Given, Values};
 use super::{Plan, Stock};
+use crate::calculation::{Check, Context};
 use crate::error::{Error, Result};
 use crate::quantity::{Kind, print::of_kind};
 use crate::worked::{Arg, Call, Op, Recording};
 
 /// Shares may differ from a whole by the rounding of binary figures.
 const ROUNDING: f64 = 1e-9;
+
+/// A stage of a plan, as the place of what is said there.
+struct At<'a> {
+    plan: &'a Plan,
+    stage: &'a str,
+}
+
+impl Context for At<'_> {
+    fn say(&self, base: f64, kind: Kind) -> String {
+        self.plan.say.figure(base, kind)
+    }
+    fn refuse(&self, name: &str, message: String) -> Error {
+        match self.plan.given_at(&format!("{}.{name}", self.stage)) {
+            Some(given) => refused(given, &message),
+            None => Error::plan(message).at(format_args!("{}: {}", self.plan.file, self.stage)),
+        }
+    }
+}
 
 impl Plan {
     pub(super) fn check(&self) -> Result<()> {
@@ -17,6 +36,11 @@ impl Plan {
             if lost && given.base() >= 1.0 {
                 return Err(refused(given, "all of it is lost; write less than 100 %"));
             }
+        }
+        let likely = self.likely();
+        for stage in &self.stages {
+            let context = At { plan: self, stage: stage.name() };
+            stage.check(&Values { given: &likely }, &mut Check::new(&context))?;
         }
         let nominal = Nominal::new(self);
         self.check_greasy(&nominal.flow[0])?;
@@ -38,7 +62,7 @@ impl Plan {
                 let place = self
                     .given
                     .iter()
-                    .find(|g| g.key.starts_with(&path) && g.key != format!("{path}want"));
+                    .find(|g| g.key.starts_with(&path) && g.key != format!("{path}promised"));
                 Err(place.map_or_else(|| Error::plan(&message), |given| refused(given, &message)))
             }
         }
@@ -160,7 +184,7 @@ impl Plan {
 
     /// The loom takes every woven piece.
     fn check_width(&self, recording: &Recording) -> Result<()> {
-        let Some(widest) = self.given_at("loom.widest") else { return Ok(()) };
+        let Some(widest) = self.given_at("loom.loom_width") else { return Ok(()) };
         for good in &self.goods {
             let Some(step) = recording.find(&format!("{}.set_width", good.name)) else { continue };
             let width = recording.steps[step].value;

@@ -6,7 +6,7 @@ use std::sync::{Mutex, PoisonError};
 use super::Plan;
 use super::chain::draw;
 use super::chance::Deviates;
-use super::given::{Choices, Values};
+use super::given::Values;
 use crate::error::{Error, Result};
 
 /// Draws that are made in one go: what a thread takes at a time.
@@ -29,7 +29,6 @@ pub(super) struct Request<'a> {
 /// Blocks come back in order, so what is summed over them is the same for any number of threads.
 pub(super) fn in_blocks<T: Send>(
     plan: &Plan,
-    parts: &[f64],
     request: &mut Request<'_>,
     make: impl Fn(&Values<'_, f64>, &[f64], &mut T) + Sync,
     start: impl Fn(usize) -> T + Sync,
@@ -69,7 +68,7 @@ pub(super) fn in_blocks<T: Send>(
                     // A normal tail may reach beyond what is possible; there it ends.
                     figures[*place] = given.spread.at(*z, likely[*place]).max(low).min(high);
                 }
-                let values = Values { given: &figures, choices: Choices::Made(parts) };
+                let values = Values { given: &figures };
                 make(&values, &z, &mut made);
             }
             results.lock().unwrap_or_else(PoisonError::into_inner)[block] = Some(made);
@@ -120,7 +119,7 @@ pub(super) struct Block {
 }
 
 /// Runs the plan forward for every draw.
-pub(super) fn forward(plan: &Plan, parts: &[f64], request: &mut Request<'_>) -> Result<Vec<Block>> {
+pub(super) fn forward(plan: &Plan, request: &mut Request<'_>) -> Result<Vec<Block>> {
     let (stages, goods) = (plan.stages.len(), plan.goods.len());
     let open = plan.given.iter().filter(|g| g.spread.is_open()).count();
     let start = |count: usize| Block {
@@ -142,5 +141,5 @@ pub(super) fn forward(plan: &Plan, parts: &[f64], request: &mut Request<'_>) -> 
             *short += f64::from(u8::from(margin < 0.0));
         }
     };
-    in_blocks(plan, parts, request, make, start)
+    in_blocks(plan, request, make, start)
 }

@@ -6,12 +6,13 @@ use std::collections::BTreeSet;
 use toml_edit::{Document, Item, TableLike};
 
 use super::chance::{Layer, Spread};
-use super::given::{Ask, Given, Owned};
-pub(super) use super::question::{PRACTICE, Question, ask};
+use super::given::Given;
 use super::value::{read, read_value, shown};
-use crate::error::{Error, Result, did_you_mean};
+use crate::calculation::{Group, Input, Owned, PartsInput, Place, Rows, Source, Text, Word};
+use crate::error::{Error, ErrorKind, Result, did_you_mean};
 use crate::parts::Parts;
-use crate::quantity::{Amount, Kind, print::of_kind};
+use crate::quantity::Amount;
+use crate::quantity::print::{default_unit, of_kind};
 
 /// The text of a lot file, parsed.
 pub(super) struct File {
@@ -23,7 +24,6 @@ pub(super) struct File {
 #[derive(Debug, Default)]
 pub(super) struct Draft {
     pub(super) given: Vec<Given>,
-    pub(super) choices: Vec<(String, Owned)>,
     pub(super) warnings: Vec<String>,
 }
 
@@ -196,29 +196,26 @@ impl<'d> Section<'d> {
         })
     }
 
-    /// A figure, with its spread where one is given.
-    pub(super) fn ask(&self, draft: &mut Draft, question: &Question) -> Result<Ask> {
-        match self.ask_or_none(draft, question)? {
-            Some(ask) => Ok(ask),
-            None => match question.default {
-                Some(base) => {
-                    let kind = question.kind;
-                    let name =
-                        if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
-                    let unit = crate::quantity::unit(name, Some(kind))?;
-                    let amount = Amount { number: unit.from_base(base), unit };
-                    let typed = of_kind(base, kind);
-                    let origin = "taken where nothing is written".to_owned();
-                    Ok(self.push(draft, question, amount, typed, Spread::Known, Layer::Lot, origin))
-                }
-                None => Err(self.missing(question.key, question.meaning, question.example)),
-            },
-        }
+    /// Reads inputs from this section, and refuses keys that they do not ask for.
+    pub(super) fn read<T>(
+        &self,
+        draft: &mut Draft,
+        take: impl FnOnce(&mut Reader<'_, 'd>) -> Result<T>,
+    ) -> Result<T> {
+        let mut reader = Reader { section: self, draft, groups: Vec::new() };
+        // An error that belongs to no key of its own has the place of the table.
+        take(&mut reader).map_err(|e| match e.kind() {
+            ErrorKind::Plan => e,
+            _ => Error::plan(e.to_string()).at(format_args!(
+                "{}: {}",
+                self.file.place(self.line),
+                self.path
+            )),
+        })
     }
-    /// A figure that may be absent.
-    pub(super) fn ask_or_none(&self, draft: &mut Draft, q: &Question) -> Result<Option<Ask>> {
-        let Some(item) = self.take(q.key) else { return Ok(None) };
-        let place = |e: Error| self.placed(q.key, &e);
+    fn value(&self, draft: &mut Draft, q: &Input) -> Result<Option<Place>> {
+        let Some(item) = self.take(q.name) else { return Ok(None) };
+        let place = |e: Error| self.placed(q.name, &e);
         let (amount, typed, spread, layer) = match item.as_table_like() {
             None => {
                 let (amount, typed) = read(item, q.kind).map_err(place)?;
@@ -226,39 +223,30 @@ impl<'d> Section<'d> {
             }
             Some(table) => self.spread(q, table)?,
         };
-        let base = amount.base();
-        if q.positive && base <= 0.0 {
-            let message = format!(
-                "{typed} is not possible for the {}; write it like {}",
-                q.meaning, q.example
-            );
-            return Err(self.error(q.key, message));
+        q.check(&amount, Some(&typed)).map_err(place)?;
+        if q.whole && spread.is_open() {
+            let message = format!("{}: known and whole; write {}", q.meaning, q.example());
+            return Err(self.error(q.name, message));
         }
-        let (low, high, source) = q.usual;
-        if base < low || base > high {
-            draft.warnings.push(format!(
-                "{}: {} = {typed} is unusual; the usual range is {} to {} ({source})",
-                self.origin(q.key),
-                self.full(q.key),
-                of_kind(low, q.kind),
-                of_kind(high, q.kind),
-            ));
+        if let Some(unusual) = q.unusual(amount.base()) {
+            let unusual = unusual.replacen(q.name, &self.full(q.name), 1);
+            draft.warnings.push(format!("{}: {unusual}", self.origin(q.name)));
         }
-        let origin = self.origin(q.key);
+        let origin = self.origin(q.name);
         Ok(Some(self.push(draft, q, amount, typed, spread, layer, origin)))
     }
     fn push(
         &self,
         draft: &mut Draft,
-        q: &Question,
+        q: &Input,
         amount: Amount,
         typed: String,
         spread: Spread,
         layer: Layer,
         origin: String,
-    ) -> Ask {
+    ) -> Place {
         draft.given.push(Given {
-            key: self.full(q.key),
+            key: self.full(q.name),
             symbol: q.symbol,
             meaning: q.meaning,
             kind: q.kind,
@@ -268,15 +256,11 @@ impl<'d> Section<'d> {
             layer,
             origin,
         });
-        Ask(draft.given.len() - 1, q.kind)
+        Place(draft.given.len() - 1)
     }
     /// `{ low = …, likely = …, high = … }` or `{ mean = …, sd = … }`.
-    fn spread(
-        &self,
-        q: &Question,
-        table: &dyn TableLike,
-    ) -> Result<(Amount, String, Spread, Layer)> {
-        let inner = |key: &str, message: String| self.error(q.key, format!("{key}: {message}"));
+    fn spread(&self, q: &Input, table: &dyn TableLike) -> Result<(Amount, String, Spread, Layer)> {
+        let inner = |key: &str, message: String| self.error(q.name, format!("{key}: {message}"));
         let one = |key: &str| -> Result<Option<(Amount, String)>> {
             table
                 .get(key)
@@ -305,40 +289,33 @@ impl<'d> Section<'d> {
         match (one("low")?, one("likely")?, one("high")?, one("mean")?, one("sd")?) {
             (Some((low, _)), Some((likely, typed)), Some((high, _)), None, None) => {
                 let spread = Spread::from_range(low.base(), likely.base(), high.base(), q.kind)
-                    .map_err(|e| self.placed(q.key, &e))?;
+                    .map_err(|e| self.placed(q.name, &e))?;
                 Ok((likely, typed, spread, layer))
             }
             (None, None, None, Some((mean, typed)), Some((sd, _))) => {
                 Ok((mean, typed, Spread::normal(mean.base(), sd.base()), layer))
             }
             _ => Err(self.error(
-                q.key,
+                q.name,
                 format!(
                     "write {0} = {{ low = \"…\", likely = \"…\", high = \"…\" }} or {0} = {{ mean = \"…\", sd = \"…\" }}",
-                    q.key
+                    q.name
                 ),
             )),
         }
     }
     /// Parts that the mill owns, and the one set for use where there is one.
-    pub(super) fn owned(
-        &self,
-        draft: &mut Draft,
-        list: &str,
-        set: &str,
-        kind: Kind,
-        example: &str,
-    ) -> Result<Owned> {
-        let what = "the list of what the mill owns";
-        let item = self.take(list).ok_or_else(|| self.missing(list, what, example))?;
+    fn owned(&self, asked: &PartsInput) -> Result<Option<Owned>> {
+        let PartsInput { name: list, set, kind, like, .. } = *asked;
+        let Some(item) = self.take(list) else { return Ok(None) };
         let array = item.as_array().filter(|a| !a.is_empty()).ok_or_else(|| {
-            self.error(list, format!("a list is wanted, such as {example}, not {}", shown(item)))
+            self.error(list, format!("a list goes here, such as {like}, not {}", shown(item)))
         })?;
         let parts = array
             .iter()
             .map(|v| read_value(v, kind).map(|(amount, _)| amount.base()))
             .collect::<Result<Vec<f64>>>()
-            .and_then(|parts| Parts::new(parts, kind, example))
+            .and_then(|parts| Parts::new(parts, kind, like))
             .map_err(|e| self.placed(list, &e))?;
         let fixed = match self.take(set) {
             None => None,
@@ -359,8 +336,102 @@ impl<'d> Section<'d> {
                 Some(part)
             }
         };
-        let owned = Owned { place: draft.choices.len(), parts, fixed };
-        draft.choices.push((self.full(set), owned.clone()));
-        Ok(owned)
+        Ok(Some(Owned::new(parts, fixed)))
+    }
+}
+
+/// Reads the structs of inputs from a section of a lot file.
+pub(super) struct Reader<'r, 'd> {
+    section: &'r Section<'d>,
+    draft: &'r mut Draft,
+    groups: Vec<Group>,
+}
+
+impl Reader<'_, '_> {
+    /// The input as it is asked here.
+    fn adjusted(&self, input: &Input) -> Input {
+        let adjust = self.groups.iter().rev().flat_map(|group| group.adjust);
+        match adjust.into_iter().find(|a| a.name == input.name) {
+            Some(a) => Input { usual: a.usual, basis: a.basis, ..*input },
+            None => *input,
+        }
+    }
+}
+
+impl Source for Reader<'_, '_> {
+    fn has(&self, name: &str) -> bool {
+        self.section.item(name).is_some()
+    }
+    fn one(&mut self, input: &Input) -> Result<Option<Place>> {
+        let input = self.adjusted(input);
+        self.section.value(self.draft, &input)
+    }
+    fn default(&mut self, input: &Input, base: f64) -> Result<Place> {
+        let unit = default_unit(input.kind);
+        let amount = Amount { number: unit.from_base(base), unit };
+        let (typed, origin) = (input.say(base), "default".to_owned());
+        let (spread, layer) = (Spread::Known, Layer::Lot);
+        Ok(self.section.push(self.draft, input, amount, typed, spread, layer, origin))
+    }
+    fn list(&mut self, input: &Input) -> Result<Option<Vec<Place>>> {
+        let Some(item) = self.section.take(input.name) else { return Ok(None) };
+        let wrong = || {
+            let message = format!("a list goes here, not {}", shown(item));
+            self.section.error(input.name, message)
+        };
+        let array = item.as_array().ok_or_else(wrong)?;
+        let mut places = Vec::new();
+        for value in array {
+            let (amount, typed) = read_value(value, input.kind)
+                .and_then(|read| input.check(&read.0, Some(&read.1)).map(|()| read))
+                .map_err(|e| self.section.placed(input.name, &e))?;
+            let origin = self.section.origin(input.name);
+            let (spread, layer) = (Spread::Known, Layer::Lot);
+            places.push(self.section.push(self.draft, input, amount, typed, spread, layer, origin));
+        }
+        Ok(Some(places))
+    }
+    fn word(&mut self, word: &Word) -> Result<Option<usize>> {
+        let Some(text) = self.section.text_or_none(word.name)? else { return Ok(None) };
+        let place = word.words.iter().position(|(known, _)| *known == text);
+        place.map(Some).ok_or_else(|| {
+            let all: Vec<String> = word.words.iter().map(|(w, _)| format!("\"{w}\"")).collect();
+            let message = format!("'{text}' is not one of its words; write {}", all.join(" or "));
+            self.section.error(word.name, message)
+        })
+    }
+    fn text(&mut self, text: &Text) -> Result<Option<String>> {
+        self.section.text_or_none(text.name)
+    }
+    fn flag(&mut self, name: &'static str) -> Result<bool> {
+        self.section.flag(name)
+    }
+    fn parts(&mut self, parts: &PartsInput) -> Result<Option<Owned>> {
+        self.section.owned(parts)
+    }
+    fn rows(&mut self, rows: &Rows) -> Result<usize> {
+        match self.section.take(rows.name) {
+            None => Ok(0),
+            Some(_) => {
+                Err(self.section.error(rows.name, "a lot file has no such list; take it out"))
+            }
+        }
+    }
+    fn enter(&mut self, rows: &Rows, _row: usize) -> Result<()> {
+        Err(self.section.error(rows.name, "a lot file has no such list; take it out"))
+    }
+    fn leave(&mut self) {}
+    fn open(&mut self, group: &Group) {
+        self.groups.push(*group);
+    }
+    fn close(&mut self) {
+        self.groups.pop();
+    }
+    fn missing(&self, name: &str, meaning: &str, example: &str) -> Error {
+        self.section.missing(name, meaning, example)
+    }
+    fn ways(&self, names: &[&str]) -> String {
+        let all: Vec<String> = names.iter().map(|name| format!("{name} = …")).collect();
+        all.join(" or ")
     }
 }

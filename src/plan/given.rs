@@ -1,11 +1,9 @@
 //! The figures that a plan rests on, each with its place in the lot file.
 
-use std::cell::Cell;
-
 use super::chance::{Layer, Spread};
-use crate::number::{Number, V};
-use crate::parts::Parts;
-use crate::quantity::{Amount, Count, Kind, Typed};
+use crate::calculation::Place;
+use crate::number::Number;
+use crate::quantity::{Amount, Kind};
 use crate::worked::{Tape, Worked};
 
 /// A figure that was given.
@@ -42,68 +40,23 @@ impl Given {
     }
 }
 
-/// The place of a figure in the table of given figures, and its kind.
+/// The values of one run of the plan, in base units: the likely ones, a simulated lot, or worked numbers.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Ask(pub(super) usize, pub(super) Kind);
-
-/// A part of a machine that is chosen out of those that the mill owns.
-#[derive(Clone, Debug)]
-pub(super) struct Owned {
-    /// The place of the choice in the table of choices.
-    pub(super) place: usize,
-    /// The parts owned: teeth, or dents per centimetre.
-    pub(super) parts: Parts,
-    /// Set by the user: not the nearest part but this.
-    pub(super) fixed: Option<f64>,
-}
-
-impl Owned {
-    /// The part to use: the one set, else the nearest.
-    pub(super) fn choose(&self, wanted: f64) -> f64 {
-        self.fixed.or_else(|| self.parts.nearest(wanted)).unwrap_or(wanted)
-    }
-}
-
-/// The figures of one run of the plan: the likely ones, a draw, or worked numbers.
-#[derive(Debug)]
 pub(super) struct Values<'a, N> {
-    /// One for each given figure, in base units.
+    /// One for each given value.
     pub(super) given: &'a [N],
-    /// One for each choice of a part.
-    pub(super) choices: Choices<'a>,
-}
-
-/// The parts chosen: being chosen in this run, or settled before.
-#[derive(Debug)]
-pub(super) enum Choices<'a> {
-    /// This run chooses.
-    Open(&'a [Cell<f64>]),
-    /// Chosen before.
-    Made(&'a [f64]),
 }
 
 impl<N: Number> Values<'_, N> {
-    /// A given figure.
+    /// What stands at a place: for the `map` of inputs.
     #[inline(always)]
-    pub(super) fn get<Q: Typed<N>>(&self, ask: Ask) -> Q {
-        debug_assert_eq!(ask.1, Q::KIND, "asked for as one kind, used as another");
-        Q::from(V(self.given[ask.0]))
+    pub(super) fn read(&self) -> impl FnMut(&Place) -> N + '_ {
+        |place| self.given[place.0]
     }
-    /// The part in use where `wanted` would be best.
-    pub(super) fn part(&self, owned: &Owned, wanted: V<N>) -> V<N> {
-        let part = match self.choices {
-            Choices::Open(choices) => {
-                let part = owned.choose(wanted.value());
-                choices[owned.place].set(part);
-                part
-            }
-            Choices::Made(choices) => choices[owned.place],
-        };
-        V(wanted.0.chosen(part))
-    }
-    /// The wheel in use where a wheel of `wanted` teeth would be best.
-    pub(super) fn wheel(&self, owned: &Owned, wanted: Count<N>) -> Count<N> {
-        Count::from(self.part(owned, wanted.v()))
+    /// What stands at one place.
+    #[inline(always)]
+    pub(super) fn at(&self, place: Place) -> N {
+        self.given[place.0]
     }
 }
 

@@ -19,7 +19,6 @@ mod json;
 mod lot;
 mod needed;
 mod page;
-mod question;
 mod report;
 mod result;
 mod say;
@@ -47,9 +46,9 @@ use std::path::Path;
 
 use sha2::{Digest, Sha256};
 
+use crate::calculation::Place;
 use crate::error::{Error, Result, did_you_mean};
 use file::{Draft, File};
-use given::Owned;
 use goods::{Good, Loom, Machines, Reel};
 use lot::{Fleece, Labelled, Yarn};
 use say::Say;
@@ -74,10 +73,9 @@ pub struct Plan {
     file: String,
     text: String,
     given: Vec<Given>,
-    choices: Vec<(String, Owned)>,
-    fleece: Fleece,
-    label: Labelled,
-    yarn: Yarn,
+    fleece: Fleece<Place>,
+    label: Labelled<Place>,
+    yarn: Yarn<Place>,
     stages: Vec<AnyStage>,
     machines: Machines,
     goods: Vec<Good>,
@@ -107,21 +105,29 @@ impl Plan {
         let lot = root.section("lot")?;
         let title = lot.text("name", "the name of the lot", "\"Lot 12\"")?;
         let description = lot.text_or_none("description")?.unwrap_or_default();
-        let fleece = Fleece::read(&lot, &mut draft)?;
+        let fleece = lot.read(&mut draft, |reader| Fleece::take(reader))?;
         lot.finish()?;
         let section = root.section("print")?;
         let say = Say::read(&section)?;
         section.finish()?;
         let section = root.section("label")?;
-        let label = Labelled::read(&section, &mut draft)?;
+        let label = section.read(&mut draft, |reader| Labelled::take(reader))?;
         section.finish()?;
         let section = root.section("yarn")?;
-        let yarn = Yarn::read(&section, &mut draft)?;
+        let yarn_name = section.text("name", "the name of the yarn", "\"two-fold\"")?;
+        let yarn = section.read(&mut draft, |reader| Yarn::take(reader))?;
+        if draft.given[yarn.ends.inner().0].base() < 2.0 {
+            return Err(section.error(
+                "ends",
+                "1 end is not a fold, and the route passes the twister; write 2 or more: \
+                 singles as they come off the mule are not planned",
+            ));
+        }
         section.finish()?;
 
         let stages = read_route(&root, &mut draft)?;
         let machines = read_machines(&root, &mut draft)?;
-        let goods = read_goods(&root, &machines, &yarn, &mut draft)?;
+        let goods = read_goods(&root, &machines, &yarn_name, &mut draft)?;
         root.finish()?;
 
         let plan = Plan {
@@ -130,7 +136,6 @@ impl Plan {
             file: name.to_owned(),
             text: text.to_owned(),
             given: draft.given,
-            choices: draft.choices,
             fleece,
             label,
             yarn,
@@ -260,7 +265,10 @@ fn read_machines(root: &file::Section<'_>, draft: &mut Draft) -> Result<Machines
         ));
     }
     let machines = Machines {
-        reel: reel.is_present().then(|| Reel::read(&reel, draft)).transpose()?,
+        reel: reel
+            .is_present()
+            .then(|| reel.read(draft, |reader| Reel::take(reader)))
+            .transpose()?,
         loom: loom.is_present().then(|| Loom::read(&cone, &loom, &finish, draft)).transpose()?,
     };
     for section in [&reel, &loom, &cone, &finish] {
@@ -272,7 +280,7 @@ fn read_machines(root: &file::Section<'_>, draft: &mut Draft) -> Result<Machines
 fn read_goods(
     root: &file::Section<'_>,
     machines: &Machines,
-    yarn: &Yarn,
+    yarn: &str,
     draft: &mut Draft,
 ) -> Result<Vec<Good>> {
     let section = root.section("goods")?;

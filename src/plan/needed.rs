@@ -3,9 +3,8 @@
 use std::sync::Arc;
 
 use super::Plan;
-use super::chain::Nominal;
 use super::draws::{Request, in_blocks};
-use super::given::{Choices, Values};
+use super::given::Values;
 use super::goods;
 use crate::error::{Error, Result};
 use crate::worked::{Tape, Worked, Working};
@@ -65,11 +64,10 @@ impl Plan {
                 self.goods.first().map_or("hank", |g| g.name.as_str())
             )));
         }
-        let parts = Nominal::new(self).parts;
         let tape = Tape::new();
         let root = {
             let given: Vec<Worked<'_>> = self.given.iter().map(|g| g.enter(&tape)).collect();
-            let values = Values { given: &given, choices: Choices::Made(&parts) };
+            let values = Values { given: &given };
             let needs = self.needs(&self.shop(&values));
             self.back(&values, goods::needed(&needs, &pieces)).v().0
         };
@@ -86,7 +84,7 @@ impl Plan {
                 let needs = self.needs(&self.shop(values));
                 greasy.push(self.back(values, goods::needed(&needs, &pieces)).value());
             };
-            let blocks = in_blocks(self, &parts, &mut request, make, Vec::with_capacity)?;
+            let blocks = in_blocks(self, &mut request, make, Vec::with_capacity)?;
             let mut greasy = blocks.concat();
             // The smallest mass that suffices in at least that share of the draws.
             let place = ((confidence * draws as f64).ceil() as usize).clamp(1, draws) - 1;

@@ -165,7 +165,7 @@ impl Plan {
         progress: &mut dyn FnMut(usize) -> bool,
     ) -> Result<PlanResult> {
         let nominal = Nominal::new(self);
-        let label = self.given[self.label.regain.0].base();
+        let label = self.given[self.label.regain.inner().0].base();
         let uncertain = self.given.iter().any(|g| g.spread.is_open());
         let draws = if uncertain { draws } else { 0 };
         // The margin is told in pieces of the good that takes the rest, else of the last one.
@@ -175,7 +175,7 @@ impl Plan {
         let mut result = self.likely_result(&nominal, label, told, piece);
         if draws > 0 {
             let mut request = Request { draws, seed, threads, progress };
-            let blocks = draws::forward(self, &nominal.parts, &mut request)?;
+            let blocks = draws::forward(self, &mut request)?;
             result.draws = draws;
             result.seed = seed;
             result.drivers = drivers::rank(self, &blocks, piece);

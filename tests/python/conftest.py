@@ -1,17 +1,26 @@
 """What several tests use."""
 
+import os
 import re
 from pathlib import Path
 
 import pytest
 from hypothesis import settings
 
-# The clock passes no judgement: a machine may be busy.
-settings.register_profile("hankwise", deadline=None)
-settings.load_profile("hankwise")
+# The same cases at every run, so that a red run means a fault; `make fuzz` draws others. The clock
+# passes no judgement: a machine may be busy.
+ASKED = os.environ.get("FUZZ_CASES")
+settings.register_profile("hankwise", deadline=None, derandomize=True)
+settings.register_profile("fuzz", deadline=None, max_examples=int(ASKED or 100), print_blob=True)
+settings.load_profile("fuzz" if ASKED else "hankwise")
 
 ROOT = Path(__file__).resolve().parents[2]
 EXAMPLES = sorted((ROOT / "examples").glob("*.toml"))
+
+
+def cases(usual: int) -> int:
+    """As many cases as are usual for a test, or as many as `make fuzz` asks for."""
+    return int(ASKED or usual)
 
 
 @pytest.fixture(scope="session")

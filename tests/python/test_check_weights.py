@@ -5,6 +5,7 @@ import re
 import hankwise as hw
 import numpy as np
 import pytest
+from conftest import cases
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy import stats
@@ -17,7 +18,7 @@ def halves(row):
     return (row["mean_high"] / row["weight"] - 1, row["high"] / row["weight"] - 1)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=cases(60))
 @given(
     cv=st.floats(0.002, 0.06),
     between=st.floats(0, 0.06),

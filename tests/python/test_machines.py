@@ -11,6 +11,7 @@ import re
 
 import hankwise as hw
 import pytest
+from conftest import cases
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -54,7 +55,7 @@ def test_what_help_shows_is_what_is_read(name):
         machine()
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=cases(25))
 @given(
     speed=between(40, 300),
     picks=between(8, 90),
@@ -66,20 +67,29 @@ def test_what_help_shows_is_what_is_read(name):
     load=between(0.5, 0.9),
 )
 def test_a_loom_that_stops_pick_by_pick(speed, picks, stops, stop, looms, length, attention, load):
-    loom = hw.mill.loom_run(
-        speed=f"{speed!r} picks/min", picks=f"{picks!r} picks/in", stops=f"{stops!r} /h",
-        stop_time=f"{stop!r} min", length=f"{length!r} yd", looms=looms,
-        attention=f"{attention!r} min", load=load,
-    )  # fmt: skip
     all_picks = length * 36 * picks
     running = all_picks / speed  # minutes
     stopped = running / 60 * stops * stop
+    # Minutes that a weaver gives to a loom, over the minutes that it takes to weave.
+    share = running / 60 * stops * attention / (running + stopped)
+    each = math.floor(load / share + 1e-6)
+
+    def at_work():
+        return hw.mill.loom_run(
+            speed=f"{speed!r} picks/min", picks=f"{picks!r} picks/in", stops=f"{stops!r} /h",
+            stop_time=f"{stop!r} min", length=f"{length!r} yd", looms=looms,
+            attention=f"{attention!r} min", load=load,
+        )  # fmt: skip
+
+    if each == 0:
+        with pytest.raises(hw.RangeError, match="the stops of a single loom take more"):
+            at_work()
+        return
+    loom = at_work()
     near(loom["loom_hours"], "h", (running + stopped) / 60)
     near(loom["time"], "h", (running + stopped) / 60 / looms)
     near(loom["efficiency_found"], "%", 100 * running / (running + stopped))
-    # Minutes that a weaver gives to a loom, over the minutes that it takes to weave.
-    share = running / 60 * stops * attention / (running + stopped)
-    near(loom["looms_per_person"], "", math.floor(load / share + 1e-6))
+    near(loom["looms_per_person"], "", each)
 
 
 def test_efficiency_is_never_taken_twice():

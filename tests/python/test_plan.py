@@ -12,7 +12,7 @@ import time
 import hankwise as hw
 import numpy as np
 import pytest
-from conftest import EXAMPLES, with_figure
+from conftest import EXAMPLES, cases, with_figure
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -120,7 +120,7 @@ def test_backward_is_forward(plan, first_lot):
     assert "12 × throw, 200 × hank" in repr(needed)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=cases(20))
 @given(st.integers(1, 20), st.integers(1, 400), st.floats(0.5, 0.99))
 def test_more_is_never_needed_for_less(throws, hanks, confidence):
     plan = hw.plan.load(EXAMPLES[0].with_name("first-lot.toml"))

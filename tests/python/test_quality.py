@@ -6,6 +6,7 @@ import warnings
 import hankwise as hw
 import numpy as np
 import pytest
+from conftest import cases
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy import integrate, stats
@@ -18,13 +19,13 @@ def near(a, b, share=1e-9):
 
 
 @given(st.floats(0.01, 0.9999), st.integers(2, 100_000))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=cases(300))
 def test_students_t_is_scipys(confidence, readings):
     assert near(Q.student_t(confidence, readings), stats.t.isf((1 - confidence) / 2, readings - 1))
 
 
 @given(st.floats(0.001, 0.999), st.integers(2, 20_000))
-@settings(max_examples=300, deadline=None)
+@settings(max_examples=cases(300))
 def test_chi_square_is_scipys(share, readings):
     assert near(Q.chi_square(share, readings), stats.chi2.ppf(share, readings - 1))
 
@@ -87,7 +88,6 @@ def test_subgroups_that_have_no_constants():
 
 
 @given(st.lists(st.floats(50, 200), min_size=3, max_size=60).filter(lambda v: np.std(v) > 1e-3))
-@settings(deadline=None)
 def test_a_summary_is_scipys(values):
     s, n = Q.summary(values, "90 %"), len(values)
     low, high = stats.t.interval(0.9, n - 1, np.mean(values), stats.sem(values))
@@ -139,7 +139,6 @@ def test_chance_is_rarely_taken_for_an_outlier():
 
 
 @given(st.floats(0.01, 0.3), st.floats(0.01, 0.2), st.floats(0.8, 0.99))
-@settings(deadline=None)
 def test_as_many_readings_as_are_needed_and_no_more(cv, error, confidence):
     n = Q.readings_needed(cv, error, confidence)
 

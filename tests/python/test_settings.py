@@ -7,6 +7,7 @@ import warnings
 import hankwise as hw
 import numpy as np
 import pytest
+from conftest import cases
 from hankwise.cli import main
 from hypothesis import given, settings
 from hypothesis import strategies as st
@@ -25,7 +26,7 @@ def run(capsys):
     return command
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=cases(60))
 @given(st.floats(0.1, 1.0), st.floats(0.1, 1.0), st.floats(0.1, 0.97))
 def test_the_jam_by_a_root_finder(d1, d2, part):
     """√(1 − (p₁/D)²) + √(1 − (p₂/D)²) = 1, solved by SciPy instead of by hand."""
@@ -39,7 +40,7 @@ def test_the_jam_by_a_root_finder(d1, d2, part):
     assert picks.number("threads/cm") == pytest.approx(10 / p2, rel=1e-6)
 
 
-@settings(max_examples=60, deadline=None)
+@settings(max_examples=cases(60))
 @given(st.floats(1.0, 6.0), st.floats(0.3, 0.5), st.floats(10, 500))
 def test_brierley_by_numpy(average, exponent, tex):
     found = cloth.brierley_sett(average, exponent, 134 / 560, f"{tex!r} tex")

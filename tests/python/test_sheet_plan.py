@@ -17,7 +17,7 @@ FIGURES = {
 }
 PARTS = {
     "mule.twist_wheel": (68.0, "68"),
-    "twister.wheel": (32.0, "32"),
+    "twister.twist_wheel": (32.0, "32"),
     "loom.reed": (3.0, '"30 dents/10 cm"'),
 }
 # So little that nothing can be woven: the other side of the bends.
@@ -73,7 +73,7 @@ def near(a: float, b: float) -> bool:
 def test_inputs_have_names_and_all_else_is_a_formula(tmp_path, first_lot):
     plan = hw.plan.loads(first_lot)
     plan.run(draws=0).to_sheet(tmp_path / "plan.xlsx")
-    parts = {"mule.delivery_wheel", "mule.twist_wheel", "twister.wheel", "loom.reed"}
+    parts = {"mule.delivery_wheel", "mule.twist_wheel", "twister.twist_wheel", "loom.reed"}
     assert_live(tmp_path / "plan.xlsx", {given["name"] for given in plan.given} | parts)
 
 

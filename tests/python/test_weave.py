@@ -8,6 +8,7 @@ import sys
 import hankwise as hw
 import numpy as np
 import pytest
+from conftest import cases
 from hypothesis import given, settings
 from hypothesis import strategies as st
 from hypothesis.extra import numpy as hnp
@@ -27,7 +28,7 @@ def run_lengths(line):
     return np.diff(starts, append=starts[0] + line.size)
 
 
-@settings(deadline=None, max_examples=150)
+@settings(max_examples=cases(150))
 @given(SQUARES, st.sampled_from([bool, np.uint8, np.int64, float]), st.booleans())
 def test_counts_are_those_of_numpy(squares, dtype, fortran):
     order = "F" if fortran else "C"

@@ -2,6 +2,7 @@
 
 import hankwise as hw
 import pytest
+from conftest import cases
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -48,7 +49,7 @@ def test_by_hand():
     assert "<table>" in week._repr_html_()
 
 
-@settings(max_examples=30, deadline=None)
+@settings(max_examples=cases(30))
 @given(
     hours=st.lists(st.tuples(*[st.floats(0.1, 9)] * 2), min_size=1, max_size=5),
     clean=st.floats(0, 3),

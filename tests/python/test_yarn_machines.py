@@ -9,6 +9,7 @@ import pickle
 
 import hankwise as hw
 import pytest
+from conftest import cases
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
@@ -28,7 +29,7 @@ def whole_up(x):
     return math.ceil(x - 1e-6)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=cases(40))
 @given(
     spindles=st.integers(20, 500),
     travel=between(60, 88),
@@ -69,7 +70,7 @@ def test_a_mule_in_inches(
     assert full * cop + mule["left_over"].number("oz") == pytest.approx(16 * mass)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=cases(40))
 @given(
     spindles=st.integers(4, 400),
     speed=between(1000, 15000),
@@ -106,7 +107,7 @@ def test_a_ring_frame(
     near(frame["people"], "", whole_up(spindles / each))
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=cases(40))
 @given(
     spindles=st.integers(4, 200),
     speed=between(1000, 9000),
@@ -139,7 +140,7 @@ def test_a_twister_of_worsted(
     near(twister["doffs"], "", whole_up(mass / package / spindles))
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=cases(40))
 @given(
     drums=st.integers(1, 60),
     speed=between(100, 1000),

@@ -111,8 +111,8 @@ fn steepest(length: f64) -> f64 {
 
 /// Steps before a bracket is halved instead. Away from the jam one or two are enough.
 const STEPS: usize = 5;
-/// The error falls with the fourth power of the step: after one so short, as a share of the angle, it
-/// is below rounding.
+/// The error falls with the fourth power of the step: after one so short, as a share of the way to
+/// where the spacing turns (a flat thread, or the jam), it is below rounding.
 const NEAR: f64 = 1e-5;
 
 /// About the angle, from length and excess over the spacing: by the first terms of the series.
@@ -131,9 +131,13 @@ fn about(l: f64, excess: f64) -> f64 {
     newton(newton(x))
 }
 
-/// Householder's step of the third order towards the angle.
+/// Where Householder's step of the third order leads, and by how much it starts too far from the root
+/// to end there.
+///
+/// How far is judged by Newton's step, which is short only by a root: Householder's also stands still
+/// where there is none.
 #[inline(always)]
-fn step(l: f64, p: f64, x: f64) -> f64 {
+fn step(l: f64, p: f64, x: f64) -> (f64, f64) {
     let (sin, cos) = sine_and_cosine(x);
     let straight = l - x;
     let miss = straight * cos + sin - p;
@@ -141,8 +145,9 @@ fn step(l: f64, p: f64, x: f64) -> f64 {
     let one = -straight * sin;
     let two = sin - straight * cos;
     let three = 2.0 * cos + straight * sin;
-    miss * (6.0 * one * one - 3.0 * miss * two)
-        / (one * (6.0 * one * one - 6.0 * miss * two) + miss * miss * three)
+    let by = miss * (6.0 * one * one - 3.0 * miss * two)
+        / (one * (6.0 * one * one - 6.0 * miss * two) + miss * miss * three);
+    (x - by, miss.abs() - NEAR * (one * x.min(straight)).abs())
 }
 
 impl Equation<3> for FromSpacing {
@@ -160,21 +165,21 @@ impl Equation<3> for FromSpacing {
         let p: [f64; L] = std::array::from_fn(|k| spacing[k] * scale[k]);
         let mut x: [f64; L] =
             std::array::from_fn(|k| about(l[k], (length[k] - spacing[k]) * scale[k]));
-        // How far a lane is from its root, as a share of it; a lane that is there stays.
+        // How much a lane is too far from its root; one that is there stays.
         let mut off = [f64::INFINITY; L];
         for _ in 0..STEPS {
             for k in 0..L {
-                let moved = x[k] - step(l[k], p[k], x[k]);
-                let there = off[k] <= NEAR;
-                off[k] = if there { off[k] } else { (moved - x[k]).abs() / moved };
+                let (moved, far) = step(l[k], p[k], x[k]);
+                let there = off[k] <= 0.0;
+                off[k] = if there { off[k] } else { far };
                 x[k] = if there { x[k] } else { moved };
             }
-            if off.iter().all(|off| *off <= NEAR) {
+            if off.iter().all(|off| *off <= 0.0) {
                 break;
             }
         }
         for k in 0..L {
-            if !(off[k] <= NEAR && x[k] > 0.0 && x[k] <= l[k]) {
+            if !(off[k] <= 0.0 && x[k] > 0.0 && x[k] <= l[k]) {
                 x[k] = from_spacing_bracketed(l[k], p[k]);
             }
         }
@@ -257,6 +262,43 @@ mod tests {
                     prop_assert!((found - p).abs() < 1e-6 * p, "{found} {p}");
                 }
             }
+        }
+    }
+
+    /// Here two roots lie close together, and the steps are slow to tell them apart.
+    #[test]
+    fn just_short_of_the_jam_the_angle_is_as_exact_as_elsewhere() {
+        for (i, j) in (0..200).flat_map(|i| (0..40).map(move |j| (i, j))) {
+            let (x, straight) =
+                (0.01 + 0.0077 * f64::from(i), 10.0_f64.powf(f64::from(j) / 10.0 - 5.0));
+            let path = |x: f64, l: f64| spacing(V(x), V(l), V(1.0)).value();
+            let l = x + straight;
+            let p = path(x, l);
+            let found = FromSpacing::root([l, p, 1.0]);
+            let near = 4.0 * f64::EPSILON * l.max(1.0);
+            assert!((path(found, l) - p).abs() <= near, "{found} for {x}, {straight}");
+        }
+    }
+
+    proptest! {
+        /// A thread too long for its jam has no angle, wherever the steps towards one may stand still.
+        #[test]
+        fn beyond_the_jam_there_is_no_angle(l in 0.02..1.57_f64, share in 0.3..0.9999_f64, d in 0.05..5.0_f64) {
+            let angle = FromSpacing::root([l * d, share * l.sin() * d, d]);
+            prop_assert!(angle.is_nan(), "{angle}");
+        }
+    }
+
+    /// Too long for the jam, and Householder's steps stand still here, far from any root.
+    #[test]
+    fn where_the_steps_stand_still_beyond_the_jam_there_is_no_angle() {
+        for [l, p] in [
+            [1.1291145801279834, 0.8094304473507953],
+            [0.3532861146210449, 0.34543438456597936],
+            [1.4904022491786566, 0.791717978084581],
+        ] {
+            assert!(p < l.sin());
+            assert!(FromSpacing::root([l, p, 1.0]).is_nan(), "{l} {p}");
         }
     }
 

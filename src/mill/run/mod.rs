@@ -6,7 +6,7 @@ mod loom;
 mod lot;
 mod lot_on_card;
 mod minding;
-mod mule;
+pub(crate) mod mule;
 mod reel;
 mod ring_frame;
 mod spindles;

@@ -2,7 +2,6 @@
 
 use super::minding::{People, people};
 use crate::calculation::{Check, Inputs, Results, calculation};
-use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::print::figure;
 use crate::quantity::{Count, Duration, Length, LinearDensity, Mass, Sett, Speed, Stretch};
@@ -165,11 +164,7 @@ pub fn warping<N: Number>(given: &WarpingInputs<N>) -> WarpingResults<N> {
     }
 }
 
-fn check(
-    given: &WarpingInputs<f64>,
-    _found: &WarpingResults<f64>,
-    check: &mut Check<'_>,
-) -> Result<()> {
+fn check(given: &WarpingInputs<f64>, _found: &WarpingResults<f64>, check: &mut Check<'_>) {
     let (ends, creel) = (given.ends.value(), given.creel.value());
     if creel > ends {
         check.warn(format!(
@@ -179,5 +174,4 @@ fn check(
         ));
     }
     check.note("Time", "Stops are in the time for a section: no efficiency comes on top.");
-    Ok(())
 }

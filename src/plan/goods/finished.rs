@@ -5,9 +5,10 @@ use std::cell::RefCell;
 use super::super::stage::{Bench, named};
 use super::woven::{Laid, Piece};
 use super::{Loom, Shop, Used};
+use crate::calculation::Place;
 use crate::cloth::article::Names;
 use crate::number::Number;
-use crate::quantity::{Count, Fraction, LinearDensity, Mass, Typed};
+use crate::quantity::{Count, Mass, Typed};
 use crate::{cloth, mill, yarn};
 
 const FINISH: &str = "finish";
@@ -40,16 +41,16 @@ pub(super) fn finish<N: Number>(
     laid: &Laid<N>,
     bench: &mut Bench<N>,
 ) {
-    let v = shop.values;
-    let label: LinearDensity<N> = v.get(shop.yarn.count);
+    let label = shop.label_count();
+    let loss = loom.finish.map(&mut shop.values.read()).loss;
     let noted = Noted(RefCell::new(bench));
-    let finished = laid.setting.finished(&laid.at, label, label, v.get(loom.loss), &noted);
+    let finished = laid.setting.finished(&laid.at, label, label, loss, &noted);
     let piece = Mass::from(finished.woven.v() + finished.fringe.v());
     let note = format!("'{name}', fringes included");
     bench.expect(FINISH, "piece_mass", "mass of a piece as sold", piece, note);
 }
 
-impl Piece {
+impl Piece<Place> {
     /// Where the yarn went, in clean dry fibre.
     pub(super) fn account<N: Number>(
         &self,
@@ -60,8 +61,8 @@ impl Piece {
         made: Count<N>,
         used: Mass<N>,
     ) -> Vec<Used<N>> {
-        let v = shop.values;
-        let loss: Fraction<N> = v.get(loom.cone_loss);
+        let mut values = shop.values.read();
+        let loss = loom.cone.map(&mut values).loss;
         let coned = mill::after_chain_of_losses(used, &[loss]);
         let words = "lost in coning";
         let lost = named(name, "lost_in_coning", words, Mass::from(used.v() - coned.v()));
@@ -72,9 +73,9 @@ impl Piece {
         let woven_in = Mass::from(coned.v() - waste.v());
         let woven_in = named(name, "woven_in", "yarn in the pieces before finishing", woven_in);
         // Fringes are neither scoured down nor cropped.
-        let fringe = cloth::fringe_mass(laid.at.ends, v.get(self.fringe), shop.dry);
+        let fringe = cloth::fringe_mass(laid.at.ends, self.map(&mut values).fringe, shop.dry);
         let in_cloth = woven_in.v() - made.v() * fringe.v();
-        let finishing = in_cloth * v.get::<Fraction<N>>(loom.loss).v();
+        let finishing = in_cloth * loom.finish.map(&mut values).loss.v();
         let finishing =
             named(name, "lost_in_finishing", "lost in finishing", Mass::from(finishing));
         let goods = Mass::from(woven_in.v() - finishing.v());

@@ -1,56 +1,47 @@
 //! Hanks.
 
-use super::super::file::{Draft, PRACTICE, Section, ask};
-use super::super::given::Ask;
 use super::super::stage::{Bench, named};
 use super::{Need, Shop};
-use crate::error::Result;
+use crate::calculation::{Inputs, Place, Results};
 use crate::number::{Number, V};
-use crate::quantity::{Count, Kind, Length, LinearDensity, Mass, Shrinkage};
+use crate::quantity::{Count, Length, LinearDensity, Mass, Shrinkage};
 use crate::{fibre, yarn};
 
 /// The reel.
-#[derive(Clone, Debug)]
-pub(in crate::plan) struct Reel {
-    circumference: Ask,
-}
-
-impl Reel {
-    pub(in crate::plan) fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let circumference = ask(
-            "circumference",
-            "C",
-            "circumference of the reel",
-            Kind::Length,
-            (0.9, 2.5, PRACTICE),
-            "\"1.50 m\"",
-        );
-        Ok(Reel { circumference: section.ask(draft, &circumference)? })
-    }
+#[derive(Clone, Debug, Inputs)]
+pub(in crate::plan) struct Reel<N> {
+    /// circumference of the reel
+    #[q("C", 0.9..=2.5, like = "1.50 m")]
+    circumference: Length<N>,
 }
 
 /// A hank of the yarn, sold by mass.
-#[derive(Clone, Debug)]
-pub(super) struct Hank {
-    mass: Ask,
+#[derive(Clone, Debug, Inputs)]
+pub(super) struct Hank<N> {
+    /// mass of a hank as sold
+    #[q("m_h", 0.02..=1.0, like = "100 g")]
+    mass: Mass<N>,
 }
 
-impl Hank {
-    pub(super) fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let mass = ask(
-            "mass",
-            "m",
-            "mass of a hank as sold",
-            Kind::Mass,
-            (0.02, 1.0, PRACTICE),
-            "\"100 g\"",
-        );
-        Ok(Hank { mass: section.ask(draft, &mass)? })
-    }
+/// What to set at the reel, and the hank that comes of it.
+#[derive(Clone, Debug, Results)]
+struct Reeled<N> {
+    /// turns of the reel for a hank
+    reel_turns: Count<N>,
+    /// length of a hank as reeled
+    length: Length<N>,
+    /// weight of a hank, in oil
+    check_weight: Mass<N>,
+    /// length of a hank once scoured
+    finished_length: Length<N>,
+    /// mass of a hank as sold
+    finished_mass: Mass<N>,
+}
 
+impl Hank<Place> {
     fn turns<N: Number>(&self, name: &str, shop: &Shop<'_, '_, N>) -> (Count<N>, Length<N>) {
-        let length =
-            yarn::length_of_mass(shop.values.get(self.mass), shop.values.get(shop.yarn.count));
+        let mass = self.map(&mut shop.values.read()).mass;
+        let length = yarn::length_of_mass(mass, shop.label_count());
         let length = named(name, "length", "length of a hank as sold", length);
         let reel = shop.reel();
         let turns = yarn::reel_turns(length, reel, shop.hank_shrinkage);
@@ -74,30 +65,31 @@ impl Hank {
         bench: &mut Bench<N>,
     ) {
         let (turns, reel) = self.turns(name, shop);
-        let turns = bench.set(
-            "reel",
-            "turns",
-            "turns of the reel for a hank",
-            turns,
-            format!("for '{name}'"),
-        );
         let none = Shrinkage::base(N::constant(0.0));
-        let reeled = yarn::hank_length(turns, reel, none);
-        let reeled = named("reel", "length", "length of a hank as reeled", reeled);
-        let before = yarn::mass_of_length(before_scouring, reeled);
-        bench.set("reel", "check_weight", "a hank should weigh", before, "in oil, before scouring");
-        let length = yarn::hank_length(turns, reel, shop.hank_shrinkage);
-        bench.expect("reel", "finished_length", "length of a hank once scoured", length, "");
-        let dry = yarn::mass_of_length(shop.dry, length);
-        let sold = fibre::mass_in_state(dry, shop.label.state(shop.values));
-        bench.expect("reel", "finished_mass", "mass of a hank as sold", sold, "at label regain");
+        let length = yarn::hank_length(turns, reel, none);
+        let finished_length = yarn::hank_length(turns, reel, shop.hank_shrinkage);
+        let dry = yarn::mass_of_length(shop.dry, finished_length);
+        let reeled = Reeled {
+            reel_turns: turns,
+            length,
+            check_weight: yarn::mass_of_length(before_scouring, length),
+            finished_length,
+            finished_mass: fibre::mass_in_state(dry, shop.label.state(shop.values)),
+        };
+        let notes = [
+            ("reel_turns", format!("for '{name}'")),
+            ("check_weight", "before scouring".to_owned()),
+            ("finished_mass", "at label regain".to_owned()),
+        ];
+        let expect = ["finished_length", "finished_mass"];
+        bench.show("reel", ["reel_turns", "check_weight"], expect, notes, |s| reeled.show(s));
     }
 }
 
 impl<N: Number> Shop<'_, '_, N> {
     fn reel(&self) -> Length<N> {
         match &self.machines.reel {
-            Some(reel) => self.values.get(reel.circumference),
+            Some(reel) => reel.map(&mut self.values.read()).circumference,
             // A lot with hanks and no reel is refused when its file is read.
             None => Length::from(V::constant(f64::NAN)),
         }

@@ -1,108 +1,97 @@
 //! The machines behind woven goods: coning, loom, finishing.
 
-use super::super::file::{Draft, PRACTICE, Question, Section, ask};
-use super::super::given::{Ask, Owned};
+use crate::calculation::{Inputs, Owned, Place};
+use crate::cloth;
 use crate::error::Result;
-use crate::quantity::Kind;
+use crate::plan::file::{Draft, Section};
+use crate::plan::given::Given;
+use crate::quantity::{
+    Count, DrawIn, Fraction, Frequency, Length, ReedCount, Sett, Shrinkage, TakeUp,
+};
 
 /// Coning, the loom and finishing.
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct Loom {
-    pub(super) cone_loss: Ask,
-    pub(super) reed: Owned,
-    pub(super) ends_per_dent: Ask,
-    pub(super) sett: Ask,
-    pub(super) picks: Ask,
-    pub(super) widest: Ask,
-    pub(super) draw_in: Ask,
-    pub(super) take_up: Ask,
-    pub(super) warp_waste: Ask,
-    pub(super) turn: Ask,
-    pub(super) weft_waste: Ask,
-    pub(super) speed: Ask,
-    pub(super) efficiency: Ask,
-    pub(super) loss: Ask,
-    pub(super) width_shrinkage: Ask,
-    pub(super) length_shrinkage: Ask,
+    pub(super) cone: Cone<Place>,
+    pub(super) set: LoomSettings<Place>,
+    /// The reeds owned; the one that the likely values choose is set.
+    pub(super) reeds: Owned,
+    pub(super) finish: Finish<Place>,
+}
+
+/// Coning.
+#[derive(Clone, Copy, Debug, Inputs)]
+pub(super) struct Cone<N> {
+    /// yarn lost in coning, on what is coned
+    #[q("w", 0.0..=0.03, or = 0.0, like = "1 %")]
+    pub(super) loss: Fraction<N>,
+}
+
+/// How the loom is set.
+#[derive(Clone, Copy, Debug, Inputs)]
+pub(super) struct LoomSettings<N> {
+    /// ends in a dent
+    #[q("e", 1.0..=4.0, broken, like = "2")]
+    pub(super) ends_per_dent: Count<N>,
+    /// sett wanted in the reed
+    #[q("n_w", 1.0..=30.0, like = "4.8 ends/cm")]
+    pub(super) wanted_reed_sett: Sett<N>,
+    /// picks in a length, off the loom
+    #[q("n_2", 1.0..=30.0, like = "4.6 picks/cm")]
+    pub(super) weft_sett: Sett<N>,
+    /// widest reed space of the loom
+    #[q("B_m", 0.5..=4.0, like = "1.90 m")]
+    pub(super) loom_width: Length<N>,
+    /// draw-in, reed to off the loom
+    #[q("d", 0.0..=0.15, zero, like = "6 %")]
+    pub(super) draw_in: DrawIn<N>,
+    /// take-up of the warp, on yarn length
+    #[q("u", 0.02..=0.15, zero, like = "8 %")]
+    pub(super) take_up: TakeUp<N>,
+    /// warp that cannot be woven, for each warp
+    #[q("a", 0.3..=4.0, like = "1.0 m")]
+    pub(super) loom_waste: Length<N>,
+    /// weft for the turn at the selvedge, each pick
+    #[q("b", 0.0..=0.06, or = 0.0, like = "0.02 m")]
+    pub(super) turn_allowance: Length<N>,
+    /// waste of weft, on the weft woven in
+    #[q("w_2", 0.0..=0.08, or = 0.0, like = "3 %")]
+    pub(super) weft_waste: Fraction<N>,
+    /// picks in a minute, running
+    #[q("r_l", 30.0..=300.0, like = "60 picks/min")]
+    pub(super) loom_speed: Frequency<N>,
+    /// efficiency
+    #[q("η", 0.4..=0.95, like = "75 %")]
+    pub(super) efficiency: Fraction<N>,
+}
+
+/// The reeds of the loom.
+#[derive(Clone, Debug, Inputs)]
+struct Reeds<N> {
+    /// reeds owned
+    #[parts("reed", ReedCount, "[\"20 dents/10 cm\", \"24 dents/10 cm\"]")]
+    reeds: Owned,
+    #[group]
+    set: LoomSettings<N>,
+}
+
+/// Finishing.
+#[derive(Clone, Copy, Debug, Inputs)]
+pub(super) struct Finish<N> {
+    /// fibre lost in finishing, on the fibre that enters
+    #[q("w", 0.0..=0.08, zero, like = "2 %")]
+    pub(super) loss: Fraction<N>,
+    /// shrinkage in width, off the loom to finished
+    #[q("s_w", -0.02..=0.4, basis = "pieces in print", zero, like = "12 %")]
+    pub(super) width_shrinkage: Shrinkage<N>,
+    /// shrinkage in length, off the loom to finished
+    #[q("s_l", -0.02..=0.4, basis = "pieces in print", zero, like = "12 %")]
+    pub(super) length_shrinkage: Shrinkage<N>,
 }
 
 /// What can do harm at the loom and after it.
 pub(in crate::plan) const CAUTIONS: [(&str, &[&str]); 2] =
     [("loom", &["loom"]), ("finish", &["hot liquor", "steam", "machines"])];
-
-const fn share(
-    key: &'static str,
-    symbol: &'static str,
-    meaning: &'static str,
-    high: f64,
-    example: &'static str,
-) -> Question {
-    ask(key, symbol, meaning, Kind::Fraction, (0.0, high, PRACTICE), example)
-}
-
-const CONE_LOSS: Question = share("loss", "w", "yarn lost in coning", 0.03, "\"1 %\"");
-const WEFT_WASTE: Question =
-    share("weft_waste", "w", "waste of weft, on what is woven", 0.08, "\"3 %\"");
-const FINISHING_LOSS: Question = share("loss", "m", "fibre lost in finishing", 0.08, "\"2 %\"");
-
-const fn setting(
-    key: &'static str,
-    symbol: &'static str,
-    meaning: &'static str,
-    kind: Kind,
-    (low, high): (f64, f64),
-    example: &'static str,
-) -> Question {
-    ask(key, symbol, meaning, kind, (low, high, PRACTICE), example)
-}
-
-const ENDS_PER_DENT: Question =
-    setting("ends_per_dent", "e", "ends in a dent", Kind::Count, (1.0, 4.0), "2");
-const SETT: Question =
-    setting("sett", "n", "sett wanted in the reed", Kind::Sett, (1.0, 30.0), "\"4.8 ends/cm\"");
-const PICKS: Question =
-    setting("picks", "x", "picks off the loom", Kind::Sett, (1.0, 30.0), "\"4.6 picks/cm\"");
-const WIDEST: Question = setting(
-    "widest",
-    "B_m",
-    "widest reed space of the loom",
-    Kind::Length,
-    (0.5, 4.0),
-    "\"1.90 m\"",
-);
-const DRAW_IN: Question =
-    setting("draw_in", "d", "draw-in, reed to off the loom", Kind::DrawIn, (0.0, 0.15), "\"6 %\"");
-const TAKE_UP: Question = setting(
-    "take_up",
-    "u",
-    "take-up of the warp, on yarn length",
-    Kind::TakeUp,
-    (0.02, 0.15),
-    "\"8 %\"",
-);
-const WARP_WASTE: Question =
-    setting("warp_waste", "a", "waste of a warp, in all", Kind::Length, (0.3, 4.0), "\"1.0 m\"");
-const TURN: Question = setting(
-    "turn",
-    "b",
-    "weft allowance for the turn, a pick",
-    Kind::Length,
-    (0.0, 0.06),
-    "\"0.02 m\"",
-);
-const SPEED: Question =
-    setting("speed", "r", "picks in a minute", Kind::Frequency, (30.0, 300.0), "\"60 picks/min\"");
-const EFFICIENCY: Question =
-    setting("efficiency", "η", "efficiency", Kind::Fraction, (0.4, 0.95), "\"75 %\"");
-
-const fn shrinkage(key: &'static str, symbol: &'static str, meaning: &'static str) -> Question {
-    ask(key, symbol, meaning, Kind::Shrinkage, (-0.02, 0.4, "pieces in print"), "\"12 %\"")
-}
-
-const WIDTH_SHRINKAGE: Question =
-    shrinkage("width_shrinkage", "s_w", "shrinkage in width, off the loom to finished");
-const LENGTH_SHRINKAGE: Question =
-    shrinkage("length_shrinkage", "s_l", "shrinkage in length, off the loom to finished");
 
 impl Loom {
     pub(in crate::plan) fn read(
@@ -111,24 +100,14 @@ impl Loom {
         finish: &Section<'_>,
         draft: &mut Draft,
     ) -> Result<Self> {
-        let reeds = "[\"20 dents/10 cm\", \"24 dents/10 cm\"]";
-        Ok(Loom {
-            cone_loss: cone.ask(draft, &CONE_LOSS.or(0.0))?,
-            reed: loom.owned(draft, "reeds", "reed", Kind::ReedCount, reeds)?,
-            ends_per_dent: loom.ask(draft, &ENDS_PER_DENT)?,
-            sett: loom.ask(draft, &SETT)?,
-            picks: loom.ask(draft, &PICKS)?,
-            widest: loom.ask(draft, &WIDEST)?,
-            draw_in: loom.ask(draft, &DRAW_IN)?,
-            take_up: loom.ask(draft, &TAKE_UP)?,
-            warp_waste: loom.ask(draft, &WARP_WASTE)?,
-            turn: loom.ask(draft, &TURN.or(0.0))?,
-            weft_waste: loom.ask(draft, &WEFT_WASTE.or(0.0))?,
-            speed: loom.ask(draft, &SPEED)?,
-            efficiency: loom.ask(draft, &EFFICIENCY.positive())?,
-            loss: finish.ask(draft, &FINISHING_LOSS)?,
-            width_shrinkage: finish.ask(draft, &WIDTH_SHRINKAGE)?,
-            length_shrinkage: finish.ask(draft, &LENGTH_SHRINKAGE)?,
-        })
+        let cone = cone.read(draft, |reader| Cone::take(reader))?;
+        let Reeds { reeds, set } = loom.read(draft, |reader| Reeds::take(reader))?;
+        let finish = finish.read(draft, |reader| Finish::take(reader))?;
+        // The mill adjusts its yarn from lot to lot, not its reeds: the likely values choose.
+        let likely = set.map(&mut |place| Given::base(&draft.given[place.0]));
+        let wanted: ReedCount<f64> =
+            cloth::reed_for_sett(likely.wanted_reed_sett, likely.ends_per_dent);
+        let reed = reeds.choose(wanted).value();
+        Ok(Loom { cone, set, reeds: reeds.with(reed), finish })
     }
 }

@@ -5,14 +5,15 @@ mod hank;
 mod loom;
 mod woven;
 
-use super::file::{Draft, PRACTICE, Section, ask};
-use super::given::{Ask, Given, Values};
+use super::file::{Draft, Section};
+use super::given::{Given, Values};
 use super::lot::{Labelled, Yarn};
 use super::stage::{Bench, named};
+use crate::calculation::{Inputs, Place};
 use crate::error::Result;
 use crate::mill;
 use crate::number::{Number, V};
-use crate::quantity::{Count, Kind, LinearDensity, Mass, Ratio, Shrinkage};
+use crate::quantity::{Count, Fraction, Kind, LinearDensity, Mass, Ratio, Shrinkage};
 
 pub(super) use hank::Reel;
 pub(super) use loom::{CAUTIONS, Loom};
@@ -23,21 +24,32 @@ pub(super) struct Good {
     pub(super) name: String,
     /// How many were promised.
     pub(super) want: Option<u32>,
-    /// The same as a figure of the plan.
-    wanted: Option<Ask>,
+    /// What the plan reads of it.
+    asked: Asked<Place>,
     /// Takes what the others leave.
     pub(super) rest: bool,
     /// Where the promise stands in the file.
     pub(super) origin: String,
     /// How far a piece's yarn differs from the mean of all pieces: a factor about one.
-    evenness: Option<Ask>,
+    evenness: Option<Place>,
     making: Making,
+}
+
+/// What is asked of goods of every kind.
+#[derive(Clone, Debug, Inputs)]
+struct Asked<N> {
+    /// pieces promised
+    #[q("n", 0.0..=5000.0, zero, like = "12")]
+    promised: Option<Count<N>>,
+    /// coefficient of variation of the yarn from piece to piece
+    #[q("CV", 0.0..=0.1, zero, like = "2 %")]
+    piece_cv: Option<Fraction<N>>,
 }
 
 #[derive(Clone, Debug)]
 enum Making {
-    Hank(hank::Hank),
-    Woven(Box<woven::Piece>),
+    Hank(hank::Hank<Place>),
+    Woven(Box<woven::Piece<Place>>),
 }
 
 /// What a good needs of the scoured yarn, in clean dry fibre.
@@ -68,7 +80,7 @@ impl<N: Number> Used<N> {
 /// The machines behind the scoured yarn.
 #[derive(Clone, Debug)]
 pub(super) struct Machines {
-    pub(super) reel: Option<Reel>,
+    pub(super) reel: Option<Reel<Place>>,
     pub(super) loom: Option<Loom>,
 }
 
@@ -76,12 +88,19 @@ pub(super) struct Machines {
 pub(super) struct Shop<'a, 'v, N> {
     pub(super) values: &'a Values<'v, N>,
     pub(super) machines: &'a Machines,
-    pub(super) label: &'a Labelled,
-    pub(super) yarn: &'a Yarn,
+    pub(super) label: &'a Labelled<Place>,
+    pub(super) yarn: &'a Yarn<Place>,
     /// The finished yarn, on clean dry fibre.
     pub(super) dry: LinearDensity<N>,
     /// Shrinkage of the hank in scouring.
     pub(super) hank_shrinkage: Shrinkage<N>,
+}
+
+impl<N: Number> Shop<'_, '_, N> {
+    /// Count of the finished yarn, as on the label.
+    pub(super) fn label_count(&self) -> LinearDensity<N> {
+        LinearDensity::base(self.values.at(*self.yarn.count.inner()))
+    }
 }
 
 impl Good {
@@ -89,29 +108,28 @@ impl Good {
         name: &str,
         section: &Section<'_>,
         machines: &Machines,
-        yarn: &Yarn,
+        yarn: &str,
         draft: &mut Draft,
     ) -> Result<Self> {
         let kind = section.text("kind", "what kind of goods this is", "\"hank\" or \"woven\"")?;
-        let of =
-            section.text("yarn", "the yarn that it is made of", &format!("\"{}\"", yarn.name))?;
-        if of != yarn.name {
-            return Err(section.error(
-                "yarn",
-                format!("no stage makes a yarn '{of}'; the lot makes '{}'", yarn.name),
-            ));
+        let of = section.text("yarn", "the yarn that it is made of", &format!("\"{yarn}\""))?;
+        if of != yarn {
+            return Err(section
+                .error("yarn", format!("no stage makes a yarn '{of}'; the lot makes '{yarn}'")));
         }
-        let want = section.whole("want")?;
-        let wanted = section.ask_or_none(draft, &WANT)?;
-        let rest = section.flag("rest")?;
+        let want = section.whole("promised")?;
+        let asked = section.read(draft, |reader| Asked::take(reader))?;
+        let rest = section.flag("takes_rest")?;
         if want.is_none() && !rest {
             return Err(section.error(
-                "want",
-                "how many were promised is missing; write want = 12, or rest = true for what the others leave",
+                "promised",
+                "how many were promised is missing; write promised = 12, or takes_rest = true for what the others leave",
             ));
         }
         let making = match kind.as_str() {
-            "hank" if machines.reel.is_some() => Making::Hank(hank::Hank::read(section, draft)?),
+            "hank" if machines.reel.is_some() => {
+                Making::Hank(section.read(draft, |reader| hank::Hank::take(reader))?)
+            }
             "hank" => {
                 return Err(section.error(
                     "kind",
@@ -119,7 +137,7 @@ impl Good {
                 ));
             }
             "woven" if machines.loom.is_some() => {
-                Making::Woven(Box::new(woven::Piece::read(section, draft)?))
+                Making::Woven(Box::new(section.read(draft, |reader| woven::Piece::take(reader))?))
             }
             "woven" => {
                 return Err(section.error(
@@ -134,30 +152,22 @@ impl Good {
                 ));
             }
         };
-        let unevenness = ask(
-            "piece_cv",
-            "CV",
-            "coefficient of variation of the yarn from piece to piece",
-            Kind::Fraction,
-            (0.0, 0.1, PRACTICE),
-            "\"2 %\"",
-        );
-        let evenness = match section.ask_or_none(draft, &unevenness)? {
+        let evenness = match &asked.piece_cv {
             None => None,
-            Some(ask) => {
+            Some(cv) => {
                 let pieces = want.filter(|n| *n > 0).ok_or_else(|| {
                     section.error(
                         "piece_cv",
-                        "how many pieces average out is not known; write want too",
+                        "how many pieces average out is not known; write promised too",
                     )
                 })?;
-                Some(evenness(draft, ask, &section.path, pieces)?)
+                Some(evenness(draft, *cv.inner(), &section.path, pieces)?)
             }
         };
-        let origin = section.error("want", "").to_string();
+        let origin = section.error("promised", "").to_string();
         let origin =
             origin.rsplit_once(": goods.").map_or(origin.clone(), |(place, _)| place.to_owned());
-        Ok(Good { name: name.to_owned(), want, wanted, rest, origin, evenness, making })
+        Ok(Good { name: name.to_owned(), want, asked, rest, origin, evenness, making })
     }
 
     /// True where two goods go over the same machines.
@@ -171,8 +181,8 @@ impl Good {
             Making::Hank(hank) => hank.need(&self.name, shop),
             Making::Woven(piece) => piece.need(&self.name, shop),
         };
-        if let Some(ask) = self.evenness {
-            let factor: Ratio<N> = shop.values.get(ask);
+        if let Some(place) = &self.evenness {
+            let factor = Ratio::base(shop.values.at(*place));
             need.each = Mass::from(need.each.v() * factor.v());
         }
         need
@@ -196,11 +206,8 @@ impl Good {
     }
 }
 
-const WANT: super::file::Question =
-    ask("want", "n", "pieces promised", Kind::Count, (0.0, 5000.0, PRACTICE), "12");
-
 /// Piece-to-piece variation as a figure of its own: the mean over the pieces, about one.
-fn evenness(draft: &mut Draft, cv: Ask, path: &str, pieces: u32) -> Result<Ask> {
+fn evenness(draft: &mut Draft, cv: Place, path: &str, pieces: u32) -> Result<Place> {
     let cv = &draft.given[cv.0];
     let pieces = f64::from(pieces);
     let given = Given {
@@ -215,7 +222,7 @@ fn evenness(draft: &mut Draft, cv: Ask, path: &str, pieces: u32) -> Result<Ask> 
         origin: cv.origin.clone(),
     };
     draft.given.push(given);
-    Ok(Ask(draft.given.len() - 1, Kind::Ratio))
+    Ok(Place(draft.given.len() - 1))
 }
 
 /// A billionth of a piece too little is a whole piece: arithmetic rounds.
@@ -247,7 +254,8 @@ impl Good {
         let unrounded = named(name, "unrounded", "pieces that the yarn left would make", unrounded);
         let whole = (unrounded.v() + WHOLE).floor();
         let none = Count::base(N::constant(0.0));
-        let wanted: Count<N> = self.wanted.map_or(none, |ask| values.get(ask));
+        let promised = self.asked.promised.as_ref();
+        let wanted = promised.map_or(none, |n| Count::base(values.at(*n.inner())));
         let made = if self.rest { whole } else { whole.min(wanted.v()) };
         let made = named(name, "made", "whole pieces", Count::from(made));
         let used = mill::yarn_for_pieces(made, need.fixed, need.each);

@@ -1,29 +1,53 @@
 //! Woven pieces: throws, blankets.
 
-use super::super::file::{Draft, PRACTICE, Section, ask};
-use super::super::given::Ask;
 use super::super::stage::{Bench, beside, named};
 use super::finished::finish;
+use super::loom::{Finish, LoomSettings};
 use super::{Loom, Need, Shop, Used};
+use crate::calculation::{Inputs, Place, Results};
 use crate::cloth::article::{Layout, Names, Setting};
-use crate::error::Result;
 use crate::number::Number;
-use crate::quantity::{
-    Count, Duration, Fraction, Kind, Length, Mass, ReedCount, Sett, Typed, print,
-};
+use crate::quantity::{Count, Duration, Kind, Length, Mass, ReedCount, Typed, print};
 use crate::{cloth, mill, yarn};
 
 /// A woven piece.
-#[derive(Clone, Debug)]
-pub(super) struct Piece {
-    width: Ask,
-    pub(super) length: Ask,
-    pub(super) fringe: Ask,
+#[derive(Clone, Debug, Inputs)]
+pub(super) struct Piece<N> {
+    /// finished width
+    #[q("b", 0.2..=3.0, like = "1.40 m")]
+    width: Length<N>,
+    /// finished length of the woven part
+    #[q("L", 0.3..=4.0, like = "1.80 m")]
+    pub(super) length: Length<N>,
+    /// fringe at each end
+    #[q("q", 0.0..=0.3, or = 0.0, like = "0.12 m")]
+    pub(super) fringe: Length<N>,
+}
+
+/// What to set at the loom, and the yarn and time that it takes.
+#[derive(Clone, Debug, Results)]
+struct AtLoom<N> {
+    /// reed
+    reed: ReedCount<N>,
+    /// width wanted in the reed
+    reed_width: Length<N>,
+    /// ends
+    ends: Count<N>,
+    /// length of the warp
+    warp_length: Length<N>,
+    /// yarn in the warp
+    warp_yarn_length: Length<N>,
+    /// picks in a piece
+    picks_per_piece: Count<N>,
+    /// weft yarn
+    weft_yarn_length: Length<N>,
+    /// running time
+    time: Duration<N>,
 }
 
 /// The figures of a piece that its yarn and its settings share.
 pub(super) struct Laid<N> {
-    sett_wanted: Sett<N>,
+    pub(super) set: LoomSettings<N>,
     pub(super) setting: Setting<N>,
     pub(super) at: Layout<N>,
     /// Weft wasted for each piece.
@@ -43,52 +67,33 @@ impl<N: Number> Names<N> for Of<'_> {
     }
 }
 
-impl Piece {
-    pub(super) fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let size = |key, symbol, meaning, usual, example| {
-            ask(key, symbol, meaning, Kind::Length, usual, example)
-        };
-        let width = size("width", "b", "finished width", (0.2, 3.0, PRACTICE), "\"1.40 m\"");
-        let length = size(
-            "length",
-            "L",
-            "finished length of the woven part",
-            (0.3, 4.0, PRACTICE),
-            "\"1.80 m\"",
-        );
-        let fringe = size("fringe", "q", "fringe at each end", (0.0, 0.3, PRACTICE), "\"0.12 m\"");
-        Ok(Piece {
-            width: section.ask(draft, &width)?,
-            length: section.ask(draft, &length)?,
-            fringe: section.ask(draft, &fringe.or(0.0))?,
-        })
-    }
-
+impl Piece<Place> {
     fn layout<N: Number>(&self, name: &str, loom: &Loom, shop: &Shop<'_, '_, N>) -> Laid<N> {
-        let v = shop.values;
-        let ends_per_dent: Count<N> = v.get(loom.ends_per_dent);
-        let sett_wanted: Sett<N> = v.get(loom.sett);
-        let reed_wanted = cloth::reed_for_sett(sett_wanted, ends_per_dent);
+        let mut values = shop.values.read();
+        let set = loom.set.map(&mut values);
+        let Finish { width_shrinkage, length_shrinkage, .. } = loom.finish.map(&mut values);
+        let Piece { width, length, fringe } = self.map(&mut values);
+        let reed_wanted = cloth::reed_for_sett(set.wanted_reed_sett, set.ends_per_dent);
         let setting = Setting {
-            width: v.get(self.width),
-            length: v.get(self.length),
-            fringe: v.get(self.fringe),
-            width_shrinkage: v.get(loom.width_shrinkage),
-            length_shrinkage: v.get(loom.length_shrinkage),
-            draw_in: v.get(loom.draw_in),
-            take_up: v.get(loom.take_up),
-            reed: ReedCount::from(v.part(&loom.reed, reed_wanted.v())),
-            ends_per_dent,
+            width,
+            length,
+            fringe,
+            width_shrinkage,
+            length_shrinkage,
+            draw_in: set.draw_in,
+            take_up: set.take_up,
+            reed: loom.reeds.choose(reed_wanted),
+            ends_per_dent: set.ends_per_dent,
             selvedge: None,
-            picks: v.get(loom.picks),
-            turn: v.get(loom.turn),
-            weft_waste: v.get(loom.weft_waste),
+            picks: set.weft_sett,
+            turn: set.turn_allowance,
+            weft_waste: set.weft_waste,
         };
         let at = setting.layout(&Of(name));
         let warp_yarn = cloth::warp_yarn(at.ends, at.warp_each);
-        let thrums = cloth::warp_yarn(at.ends, v.get(loom.warp_waste));
+        let thrums = cloth::warp_yarn(at.ends, set.loom_waste);
         Laid {
-            sett_wanted,
+            set,
             setting,
             weft_wasted: Length::from(at.weft_wound.v() - at.weft_each.v()),
             each: Length::from(warp_yarn.v() + at.weft_wound.v()),
@@ -104,7 +109,7 @@ impl Piece {
             return Need { each: none, fixed: none };
         };
         let layout = self.layout(name, loom, shop);
-        let loss: Fraction<N> = shop.values.get(loom.cone_loss);
+        let loss = loom.cone.map(&mut shop.values.read()).loss;
         let mass = |length: Length<N>, key, words| {
             let mass = yarn::mass_of_length(shop.dry, length);
             named(name, key, words, mill::before_chain_of_losses(mass, &[loss]))
@@ -129,48 +134,45 @@ impl Piece {
         bench: &mut Bench<N>,
     ) -> Vec<Used<N>> {
         let Some(loom) = &shop.machines.loom else { return Vec::new() };
-        let v = shop.values;
         let laid = self.layout(name, loom, shop);
-        let Laid { at, .. } = &laid;
-        let reed_wanted = laid.sett_wanted.value() / v.get::<Count<N>>(loom.ends_per_dent).value();
-        let per_dent = v.get::<Count<N>>(loom.ends_per_dent).value();
+        let Laid { at, set, .. } = &laid;
+        let per_dent = set.ends_per_dent.value();
+        let reed_wanted = set.wanted_reed_sett.value() / per_dent;
         let say = bench.say.clone();
         let length = |metres: f64| say.figure(metres, Kind::Length);
         // Across the reed threads are ends.
         let gives =
             |dents: f64| say.figure(dents * per_dent, Kind::Sett).replace("threads", "ends");
-        let note = beside(&loom.reed, reed_wanted, |d| say.number(d, Kind::ReedCount), gives);
-        bench.set("loom", "reed", "reed", laid.setting.reed, note);
-        let widest: Length<N> = v.get(loom.widest);
-        let note = format!("loom takes {}", length(widest.value()));
-        bench.set("loom", "reed_width", "width wanted in the reed", at.reed_width, note);
-        bench.set(
-            "loom",
-            "ends",
-            "ends",
-            at.ends,
-            format!("{} in a dent", print::figure(per_dent)),
-        );
-        let warp = cloth::warp_length(at.warp_each, made, v.get(loom.warp_waste));
-        let note = if made.value() < 0.5 {
+        let warp_length = cloth::warp_length(at.warp_each, made, set.loom_waste);
+        let total = Count::from(made.v() * at.picks.v());
+        let at_loom = AtLoom {
+            reed: laid.setting.reed,
+            reed_width: at.reed_width,
+            ends: at.ends,
+            warp_length,
+            warp_yarn_length: cloth::warp_yarn(at.ends, warp_length),
+            picks_per_piece: at.picks,
+            weft_yarn_length: cloth::weft_yarn(at.weft_each, made, set.weft_waste),
+            time: mill::loom_time(total, set.loom_speed, set.efficiency),
+        };
+        let pieces = if made.value() < 0.5 {
             "no piece comes out: this is its waste alone".to_owned()
         } else {
-            format!(
-                "{} for each of {} pieces",
-                length(at.warp_each.value()),
-                print::figure(made.value())
-            )
+            let (each, made) = (length(at.warp_each.value()), print::figure(made.value()));
+            format!("{each} for each of {made} pieces")
         };
-        let warp = bench.set("loom", "warp_length", "length of the warp", warp, note);
-        let warp_yarn = cloth::warp_yarn(at.ends, warp);
-        bench.expect("loom", "warp_yarn", "yarn in the warp", warp_yarn, "");
-        bench.set("loom", "picks", "picks in a piece", at.picks, "off the loom");
-        let weft_yarn = cloth::weft_yarn(at.weft_each, made, v.get(loom.weft_waste));
-        let note = format!("{} for each piece, and waste", length(at.weft_each.value()));
-        bench.set("loom", "weft_yarn", "weft yarn", weft_yarn, note);
-        let total = Count::from(made.v() * at.picks.v());
-        let time: Duration<N> = mill::loom_time(total, v.get(loom.speed), v.get(loom.efficiency));
-        bench.expect("loom", "time", "running time", time, "");
+        let notes = [
+            ("reed", beside(&loom.reeds, reed_wanted, |d| say.number(d, Kind::ReedCount), gives)),
+            ("reed_width", format!("loom takes {}", length(set.loom_width.value()))),
+            ("ends", format!("{} in a dent", print::figure(per_dent))),
+            ("warp_length", pieces),
+            ("picks_per_piece", "off the loom".to_owned()),
+            ("weft_yarn_length", format!("{} per piece, plus waste", length(at.weft_each.value()))),
+        ];
+        let main =
+            ["reed", "reed_width", "ends", "warp_length", "picks_per_piece", "weft_yarn_length"];
+        let expect = ["warp_yarn_length", "time"];
+        bench.show("loom", main, expect, notes, |s| at_loom.show(s));
         finish(name, shop, loom, &laid, bench);
         self.account(name, shop, loom, &laid, made, used)
     }

@@ -1,133 +1,113 @@
 //! Carding.
 
-use super::{
-    Bench, Draft, Kind, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage, Station, ask,
-    in_state, named,
-};
-use crate::error::Result;
+use super::{Bench, Loss, Losses, Place, Sinks, Stage, Station, Values, in_state};
+use crate::calculation::{Inputs, Results};
 use crate::number::Number;
-use crate::plan::given::Ask;
-use crate::quantity::{Count, Fraction, Frequency, Length, MassRate, Speed, print};
+use crate::quantity::{
+    Count, Duration, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassRate, Speed, print,
+};
 use crate::{mill, yarn};
 
 /// Cards the wool into slubbing.
-#[derive(Clone, Debug)]
-pub(in crate::plan) struct Card {
-    losses: Losses,
-    ends: Ask,
-    speed: Ask,
-    drops: Ask,
-    check_length: Ask,
+#[derive(Clone, Debug, Inputs)]
+pub(in crate::plan) struct Card<N> {
+    #[group(loss(0.02..=0.1, basis = "card yield 90 to 95 % in print, worsted"))]
+    losses: Losses<N>,
+    /// clean dry fibre that stays in the card
+    #[q("h", 0.0..=10.0, or = 0.0, like = "0.60 kg")]
+    held_up: Mass<N>,
+    /// good ends
+    #[q("N", 10.0..=150.0, memory, like = "120")]
+    ends: Count<N>,
+    /// delivery
+    #[q("v", 5.0..=30.0, memory, like = "12 m/min")]
+    delivery_speed: Speed<N>,
+    /// drops of the hopper
+    #[q("f_d", 0.5..=6.0, like = "2 drops/min")]
+    drop_rate: Frequency<N>,
+    /// length of one end to weigh
+    #[q("L_c", 5.0..=100.0, or = 20.0, like = "20 m")]
+    check_length: Length<N>,
 }
 
-const SINKS: Sinks =
-    Sinks { fibre: "card waste", water: "air", fat: "card waste", vegetable: "card waste" };
+/// What to set and weigh at the card, and how long the lot takes.
+#[derive(Clone, Debug, Results)]
+struct Carded<N> {
+    /// slubbing, on clean dry fibre
+    slubbing_dry: LinearDensity<N>,
+    /// slubbing count
+    slubbing_count: LinearDensity<N>,
+    /// weight of one end
+    check_weight: Mass<N>,
+    /// clean dry fibre delivered
+    fibre_output: MassRate<N>,
+    /// feed, as weighed
+    feed_rate: MassRate<N>,
+    /// hopper weigh
+    hopper_weigh: Mass<N>,
+    /// clean dry fibre fed
+    dry_feed: MassRate<N>,
+    /// running time
+    time: Duration<N>,
+    /// wait after changing the feed before weighing
+    settling_time: Option<Duration<N>>,
+    /// card loss of this lot
+    lot_loss: Option<Fraction<N>>,
+}
 
-impl Stage for Card {
+impl Stage for Card<Place> {
     const NAME: &'static str = "card";
     const MAKES: &'static str = "slubbing";
     const CAUTIONS: &'static [&'static str] = &["machines", "wheels", "dust"];
+    const SINKS: Sinks =
+        Sinks { fibre: "card waste", water: "air", fat: "card waste", vegetable: "card waste" };
 
-    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let figure = |key, symbol, meaning, kind, usual, example| {
-            ask(key, symbol, meaning, kind, usual, example)
-        };
-        let held_up = figure(
-            "held_up",
-            "h",
-            "clean dry fibre that stays in the card",
-            Kind::Mass,
-            (0.0, 10.0, PRACTICE),
-            "\"0.60 kg\"",
-        );
-        let ends =
-            figure("ends", "N", "good ends", Kind::Count, (10.0, 150.0, "from memory"), "120");
-        let speed = figure(
-            "speed",
-            "v",
-            "delivery",
-            Kind::Speed,
-            (5.0, 30.0, "from memory"),
-            "\"12 m/min\"",
-        );
-        let drops = figure(
-            "drops",
-            "r",
-            "drops of the hopper",
-            Kind::Frequency,
-            (0.5, 6.0, PRACTICE),
-            "\"2 drops/min\"",
-        );
-        let check = figure(
-            "check_length",
-            "L_c",
-            "length of one end to weigh",
-            Kind::Length,
-            (5.0, 100.0, PRACTICE),
-            "\"20 m\"",
-        );
-        let loss =
-            Question { usual: (0.02, 0.1, "card yield 90 to 95 % in print, worsted"), ..LOSS };
-        let losses = Losses::read(section, draft, &loss, &SINKS)?;
-        let held_up = section.ask(draft, &held_up.or(0.0))?;
-        Ok(Card {
-            losses: losses.with_held_up(held_up),
-            ends: section.ask(draft, &ends)?,
-            speed: section.ask(draft, &speed)?,
-            drops: section.ask(draft, &drops)?,
-            check_length: section.ask(draft, &check.or(20.0))?,
-        })
-    }
-
-    fn losses(&self) -> Option<&Losses> {
-        Some(&self.losses)
+    fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
+        let held_up = Mass::base(values.at(*self.held_up.inner()));
+        let losses: Loss<N> = self.losses.map(&mut values.read()).into();
+        Some(Loss { held_up: Some(held_up), ..losses })
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
-        let values = station.values;
-        let (ends, speed): (Count<N>, Speed<N>) = (values.get(self.ends), values.get(self.speed));
-        let dry =
-            named(Self::NAME, "slubbing_dry", "slubbing, on clean dry fibre", station.count_out);
-        let state = station.state_out;
-        let note = "as it leaves the card, in oil";
-        let slubbing = in_state(dry, state);
-        let slubbing = bench.set(Self::NAME, "slubbing", "slubbing count", slubbing, note);
-        let length: Length<N> = values.get(self.check_length);
+        let given = self.map(&mut station.values.read());
+        let (loss, lot) = (given.losses.loss, station.before.fibre);
+        let dry = station.count_out;
+        let slubbing_count = in_state(dry, station.state_out);
         let one = Count::base(N::constant(1.0));
-        let check = yarn::check_weight(slubbing, length, one);
-        let note = format!(
-            "{} of one end, as it leaves the card",
-            bench.say.figure(length.value(), Kind::Length)
-        );
-        bench.set(Self::NAME, "check_weight", "the balance should read", check, note);
-
-        let rate = mill::card_rate(ends, speed, dry);
-        let rate = named(Self::NAME, "delivery", "clean dry fibre delivered", rate);
-        let state = station.state_in;
-        let feed = mill::feed_rate(rate, self.losses.share(values), state);
-        let feed = bench.expect(
-            Self::NAME,
-            "feed",
-            "feed, as weighed",
-            feed,
-            "with the oil and water on it",
-        );
-        let drops: Frequency<N> = values.get(self.drops);
-        let weigh = mill::hopper_weigh(feed, drops);
-        let note = format!("{} drops/min", print::figure(drops.value()));
-        bench.set(Self::NAME, "hopper_weigh", "hopper weigh", weigh, note);
-        let dry_feed = MassRate::from(feed.v() / state.v());
-        let dry_feed = named(Self::NAME, "dry_feed", "clean dry fibre fed", dry_feed);
-        let time = mill::time_for_mass(station.before.fibre, dry_feed);
-        bench.expect(Self::NAME, "time", "running time", time, "");
-        if let Some(held_up) = self.losses.held_up(values) {
-            let within = Fraction::base(N::constant(0.05));
-            let settle = mill::settling_time(held_up, rate, within);
-            let note = "until 5 % of a change of feed is still to come";
-            bench.expect(Self::NAME, "settle", "wait before weighing again", settle, note);
-            let lost = mill::lot_loss(station.before.fibre, self.losses.share(values), held_up);
-            let note = "with what the card keeps: the smaller the lot, the more";
-            bench.expect(Self::NAME, "lot_loss", "lost by a lot of this size", lost, note);
-        }
+        let fibre_output = mill::card_rate(given.ends, given.delivery_speed, dry);
+        let feed_rate = mill::feed_rate(fibre_output, loss, station.state_in);
+        let dry_feed = MassRate::from(feed_rate.v() / station.state_in.v());
+        let held_up = Some(given.held_up).filter(|held_up| held_up.value() > 0.0);
+        let within = Fraction::base(N::constant(0.05));
+        let carded = Carded {
+            slubbing_dry: dry,
+            slubbing_count,
+            check_weight: yarn::check_weight(slubbing_count, given.check_length, one),
+            fibre_output,
+            feed_rate,
+            hopper_weigh: mill::hopper_weigh(feed_rate, given.drop_rate),
+            dry_feed,
+            time: mill::time_for_mass(lot, dry_feed),
+            settling_time: held_up
+                .map(|held_up| mill::settling_time(held_up, fibre_output, within)),
+            lot_loss: held_up.map(|held_up| mill::lot_loss(lot, loss, held_up)),
+        };
+        let notes = [
+            ("slubbing_count", "as it leaves the card, in oil".to_owned()),
+            (
+                "check_weight",
+                format!(
+                    "{} of one end, as it leaves the card",
+                    bench.say.figure(given.check_length.value(), Kind::Length)
+                ),
+            ),
+            ("feed_rate", "with the oil and water on it".to_owned()),
+            ("hopper_weigh", format!("{} drops/min", print::figure(given.drop_rate.value()))),
+            ("settling_time", "95 % of the change has then come through".to_owned()),
+            ("lot_loss", "includes fibre left in the card; smaller lots lose more".to_owned()),
+        ];
+        let set = ["slubbing_count", "check_weight", "hopper_weigh"];
+        let expect = ["feed_rate", "time", "settling_time", "lot_loss"];
+        bench.show(Self::NAME, set, expect, notes, |s| carded.show(s));
     }
 }

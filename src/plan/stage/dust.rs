@@ -1,30 +1,28 @@
 //! Dusting.
 
-use super::{Draft, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage};
-use crate::error::Result;
+use super::{Loss, Losses, Place, Sinks, Stage, Values};
+use crate::calculation::Inputs;
+use crate::number::Number;
 
 /// Shakes out dust and burr.
-#[derive(Clone, Debug)]
-pub(in crate::plan) struct Dust(Losses);
+#[derive(Clone, Debug, Inputs)]
+pub(in crate::plan) struct Dust<N> {
+    #[group]
+    losses: Losses<N>,
+}
 
-const SINKS: Sinks = Sinks {
-    fibre: "dust and droppings",
-    water: "air",
-    fat: "air",
-    vegetable: "dust and droppings",
-};
-
-impl Stage for Dust {
+impl Stage for Dust<Place> {
     const NAME: &'static str = "dust";
     const MAKES: &'static str = "dusted";
     const CAUTIONS: &'static [&'static str] = &["machines", "dust"];
+    const SINKS: Sinks = Sinks {
+        fibre: "dust and droppings",
+        water: "air",
+        fat: "air",
+        vegetable: "dust and droppings",
+    };
 
-    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let loss = Question { usual: (0.0, 0.06, PRACTICE), ..LOSS };
-        Losses::read(section, draft, &loss, &SINKS).map(Dust)
-    }
-
-    fn losses(&self) -> Option<&Losses> {
-        Some(&self.0)
+    fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
+        Some(self.losses.map(&mut values.read()).into())
     }
 }

@@ -1,48 +1,43 @@
 //! Scouring the hanks.
 
-use super::{
-    Bench, Draft, Kind, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage, Station, ask,
-    in_state, named,
-};
-use crate::error::Result;
+use super::{Bench, Loss, Losses, Place, Sinks, Stage, Station, Values, in_state, named};
+use crate::calculation::{Inputs, Results};
 use crate::number::Number;
-use crate::plan::given::Ask;
-use crate::quantity::{LinearDensity, Ratio};
+use crate::quantity::{LinearDensity, Ratio, Shrinkage, Twist};
 use crate::yarn;
 
 /// Washes the oil out of the hanks; they shrink.
-#[derive(Clone, Debug)]
-pub(in crate::plan) struct HankScour {
-    losses: Losses,
-    pub(in crate::plan) shrinkage: Ask,
+#[derive(Clone, Debug, Inputs)]
+pub(in crate::plan) struct HankScour<N> {
+    #[group(loss(0.0..=0.02))]
+    losses: Losses<N>,
+    /// shrinkage of the hank in length
+    #[q("s", 0.0..=0.1, basis = "3 to 8 %, from memory", zero, like = "5 %")]
+    pub(in crate::plan) shrinkage: Shrinkage<N>,
 }
 
-const SINKS: Sinks =
-    Sinks { fibre: "fibre in the liquor", water: "drying air", fat: "liquor", vegetable: "liquor" };
+/// The scoured yarn.
+#[derive(Clone, Debug, Results)]
+struct Scoured<N> {
+    /// finished count
+    count: LinearDensity<N>,
+    /// folding twist after scouring
+    twist: Option<Twist<N>>,
+}
 
-impl Stage for HankScour {
+impl Stage for HankScour<Place> {
     const NAME: &'static str = "hank-scour";
     const MAKES: &'static str = "scoured yarn";
     const CAUTIONS: &'static [&'static str] = &["hot liquor"];
+    const SINKS: Sinks = Sinks {
+        fibre: "fibre in the liquor",
+        water: "drying air",
+        fat: "liquor",
+        vegetable: "liquor",
+    };
 
-    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let shrinkage = ask(
-            "shrinkage",
-            "s",
-            "shrinkage of the hank in length",
-            Kind::Shrinkage,
-            (0.0, 0.1, "3 to 8 %, from memory"),
-            "\"5 %\"",
-        );
-        let loss = Question { usual: (0.0, 0.02, PRACTICE), ..LOSS };
-        Ok(HankScour {
-            losses: Losses::read(section, draft, &loss, &SINKS)?,
-            shrinkage: section.ask(draft, &shrinkage)?,
-        })
-    }
-
-    fn losses(&self) -> Option<&Losses> {
-        Some(&self.losses)
+    fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
+        Some(self.losses.map(&mut values.read()).into())
     }
 
     fn count_in<N: Number>(
@@ -51,20 +46,20 @@ impl Stage for HankScour {
         out: LinearDensity<N>,
         _bench: &mut Bench<N>,
     ) -> LinearDensity<N> {
+        let HankScour { losses, shrinkage } = self.map(&mut station.values.read());
         // Both counts are on clean dry fibre, so the ratio of states is one.
         let same_state = Ratio::base(N::constant(1.0));
-        let (loss, shrinkage) =
-            (self.losses.share(station.values), station.values.get(self.shrinkage));
-        let before = yarn::count_before_scouring(out, same_state, loss, shrinkage);
+        let before = yarn::count_before_scouring(out, same_state, losses.loss, shrinkage);
         named(Self::NAME, "count_before", "folded yarn wanted before scouring, dry", before)
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
-        let count = in_state(station.count_out, station.state_out);
-        bench.expect(Self::NAME, "count", "finished count", count, "scoured, as it leaves");
-        if let Some(twist) = bench.folding_twist {
-            let after = yarn::twist_after_shrinkage(twist, station.values.get(self.shrinkage));
-            bench.expect(Self::NAME, "twist", "folding twist after scouring", after, "");
-        }
+        let shrinkage = self.map(&mut station.values.read()).shrinkage;
+        let scoured = Scoured {
+            count: in_state(station.count_out, station.state_out),
+            twist: bench.folding_twist.map(|t| yarn::twist_after_shrinkage(t, shrinkage)),
+        };
+        let note = ("count", "scoured, as it leaves".to_owned());
+        bench.show(Self::NAME, [], ["count", "twist"], [note], |s| scoured.show(s));
     }
 }

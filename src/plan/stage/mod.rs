@@ -12,15 +12,17 @@ mod sort;
 mod tease;
 mod twister;
 
-use super::file::{Draft, PRACTICE, Question, Section, ask};
+use super::file::{Draft, Section};
 use super::given::Values;
 use super::say::Say;
 pub(super) use super::stock::{Flow, Stock};
+use crate::calculation::{Answer, Check, Owned, Place, Sheet};
 use crate::error::Result;
 use crate::number::{Number, V};
 use crate::quantity::{Kind, LinearDensity, Mass, Ratio, Twist, Typed};
 use crate::worked::Label;
-use losses::{LOSS, Losses, Sinks};
+pub(super) use losses::Loss;
+use losses::{LeavingState, Losses, Sinks};
 
 /// A stage of the route. Adding one is a file of its own, its `mod` above and its place in `stages!`
 /// below.
@@ -32,27 +34,29 @@ pub(super) trait Stage: Sized {
     /// Names of the cautions that belong to it, see [`crate::caution`].
     const CAUTIONS: &'static [&'static str];
 
-    /// Asks for its figures.
-    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self>;
+    /// Where the parts of a stock go that do not leave with the fibre.
+    const SINKS: Sinks;
 
     /// What it loses, and the state in which the rest leaves.
-    fn losses(&self) -> Option<&Losses> {
+    fn loss<N: Number>(&self, _values: &Values<'_, N>) -> Option<Loss<N>> {
         None
     }
 
     /// What comes out for what goes in; everything that does not come out goes to the ledger.
+    #[inline(always)]
     fn carry<N: Number>(
         &self,
         values: &Values<'_, N>,
         flow: Flow<N>,
         ledger: &mut impl Ledger,
     ) -> Flow<N> {
-        self.losses().map_or(flow, |losses| losses.pass(Self::NAME, values, flow, ledger))
+        let loss = self.loss(values);
+        loss.map_or(flow, |loss| loss.pass(Self::NAME, &Self::SINKS, flow, ledger))
     }
 
     /// The clean dry fibre that must go in for some to come out.
     fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-        self.losses().map_or(fibre, |losses| losses.back(Self::NAME, values, fibre))
+        self.loss(values).map_or(fibre, |loss| loss.back(Self::NAME, fibre))
     }
 
     /// The count to come in for a count to go out, on clean dry fibre.
@@ -65,6 +69,11 @@ pub(super) trait Stage: Sized {
         out
     }
 
+    /// Refuses values that are impossible together.
+    fn check(&self, _values: &Values<'_, f64>, _check: &mut Check<'_>) -> Result<()> {
+        Ok(())
+    }
+
     /// What to set at the machine, what to weigh, what to expect.
     fn set<N: Number>(&self, _station: &Station<'_, '_, N>, _bench: &mut Bench<N>) {}
 }
@@ -73,27 +82,28 @@ macro_rules! stages {
     ($($module:ident::$stage:ident),*) => {
         /// A stage of any kind.
         #[derive(Clone, Debug)]
-        pub(super) enum AnyStage { $($stage($module::$stage)),* }
+        pub(super) enum AnyStage { $($stage($module::$stage<Place>)),* }
 
         /// The names of all stages.
-        pub(super) const NAMES: &[&str] = &[$($module::$stage::NAME),*];
+        pub(super) const NAMES: &[&str] = &[$(<$module::$stage<Place> as Stage>::NAME),*];
 
         impl AnyStage {
             /// Reads the stage with a name from its section.
             pub(super) fn read(name: &str, section: &Section<'_>, draft: &mut Draft) -> Result<Option<Self>> {
-                $(if name == $module::$stage::NAME {
-                    return $module::$stage::read(section, draft).map(|s| Some(AnyStage::$stage(s)));
+                $(if name == <$module::$stage<Place> as Stage>::NAME {
+                    let stage = section.read(draft, |reader| $module::$stage::take(reader))?;
+                    return Ok(Some(AnyStage::$stage(stage)));
                 })*
                 Ok(None)
             }
             pub(super) fn name(&self) -> &'static str {
-                match self { $(AnyStage::$stage(_) => $module::$stage::NAME),* }
+                match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::NAME),* }
             }
             pub(super) fn makes(&self) -> &'static str {
-                match self { $(AnyStage::$stage(_) => $module::$stage::MAKES),* }
+                match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::MAKES),* }
             }
             pub(super) fn cautions(&self) -> &'static [&'static str] {
-                match self { $(AnyStage::$stage(_) => $module::$stage::CAUTIONS),* }
+                match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::CAUTIONS),* }
             }
             #[inline(always)]
             pub(super) fn carry<N: Number>(&self, values: &Values<'_, N>, flow: Flow<N>, ledger: &mut impl Ledger) -> Flow<N> {
@@ -104,6 +114,9 @@ macro_rules! stages {
             }
             pub(super) fn count_in<N: Number>(&self, station: &Station<'_, '_, N>, out: LinearDensity<N>, bench: &mut Bench<N>) -> LinearDensity<N> {
                 match self { $(AnyStage::$stage(s) => s.count_in(station, out, bench)),* }
+            }
+            pub(super) fn check(&self, values: &Values<'_, f64>, check: &mut Check<'_>) -> Result<()> {
+                match self { $(AnyStage::$stage(s) => s.check(values, check)),* }
             }
             pub(super) fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
                 match self { $(AnyStage::$stage(s) => s.set(station, bench)),* }
@@ -152,8 +165,8 @@ pub(super) struct Station<'a, 'v, N> {
     /// Count of what comes in and goes out, on clean dry fibre.
     pub(super) count_in: LinearDensity<N>,
     pub(super) count_out: LinearDensity<N>,
-    pub(super) yarn: &'a super::lot::Yarn,
-    pub(super) lot: &'a super::lot::Fleece,
+    pub(super) yarn: &'a super::lot::Yarn<Place>,
+    pub(super) lot: &'a super::lot::Fleece<Place>,
 }
 
 /// A thing to set, weigh or expect at a machine.
@@ -201,21 +214,6 @@ impl<N: Number> Bench<N> {
             draw: None,
         }
     }
-    /// Notes what is to be set or weighed and gives its figure a name.
-    pub(super) fn set<Q: Typed<N>>(
-        &mut self,
-        stage: &str,
-        name: &str,
-        words: &'static str,
-        figure: Q,
-        note: impl Into<String>,
-    ) -> Q {
-        let figure = self.expect(stage, name, words, figure, note);
-        if let Some(last) = self.settings.last_mut() {
-            last.main = true;
-        }
-        figure
-    }
     /// Notes what is to be expected and gives its figure a name.
     pub(super) fn expect<Q: Typed<N>>(
         &mut self,
@@ -240,6 +238,68 @@ impl<N: Number> Bench<N> {
     }
 }
 
+/// Lays the results of a stage on the bench.
+pub(super) struct BenchSheet<'b, N> {
+    bench: &'b mut Bench<N>,
+    stage: &'b str,
+    set: &'b [&'static str],
+    expect: &'b [&'static str],
+    notes: Vec<(&'static str, String)>,
+}
+
+impl<N: Number> Sheet<N> for BenchSheet<'_, N> {
+    fn one(&mut self, answer: &'static Answer, value: &N) {
+        let Answer { name, meaning, kind, .. } = *answer;
+        let full = format!("{}{name}", self.bench.prefix);
+        let value = label(*value, self.stage, &full, meaning, kind);
+        let main = self.set.contains(&name);
+        if !main && !self.expect.contains(&name) {
+            return;
+        }
+        let note = self.notes.iter().find(|(result, _)| *result == name);
+        self.bench.settings.push(Setting {
+            stage: self.stage.to_owned(),
+            key: format!("{}.{full}", self.stage),
+            words: meaning.to_owned(),
+            value: value.value(),
+            kind,
+            main,
+            note: note.map_or_else(String::new, |(_, note)| note.clone()),
+        });
+    }
+    fn member(&mut self, answer: &'static Answer, place: usize, value: &N) {
+        let name = format!("{}[{}]", answer.name, place + 1);
+        label(*value, self.stage, &name, answer.meaning, answer.kind);
+    }
+    fn enter(&mut self, _name: &'static str, _row: usize, _label: Option<&str>) {}
+    fn leave(&mut self) {}
+}
+
+impl<N: Number> Bench<N> {
+    /// Names the results of a stage; those in `set` are set or weighed at the machine, those in `expect`
+    /// are expected of it, and the others only have their names.
+    pub(super) fn show<const S: usize, const E: usize, const T: usize>(
+        &mut self,
+        stage: &str,
+        set: [&'static str; S],
+        expect: [&'static str; E],
+        notes: [(&'static str, String); T],
+        lay: impl FnOnce(&mut BenchSheet<'_, N>),
+    ) {
+        let notes = notes.into();
+        lay(&mut BenchSheet { bench: self, stage, set: &set, expect: &expect, notes });
+    }
+}
+
+fn label<N: Number>(value: N, stage: &str, name: &str, words: &str, kind: Kind) -> N {
+    value.labelled(|| Label {
+        key: format!("{stage}.{name}"),
+        unit: kind.base().to_owned(),
+        meaning: words.to_owned(),
+        ..Label::default()
+    })
+}
+
 /// Gives a figure of a stage its full name, so that it has a line of its own in the working.
 pub(super) fn named<N: Number, Q: Typed<N>>(
     stage: &str,
@@ -247,12 +307,7 @@ pub(super) fn named<N: Number, Q: Typed<N>>(
     words: &'static str,
     figure: Q,
 ) -> Q {
-    Q::from(V(figure.v().0.labelled(|| Label {
-        key: format!("{stage}.{name}"),
-        unit: Q::KIND.base().to_owned(),
-        meaning: words.to_owned(),
-        ..Label::default()
-    })))
+    Q::from(V(label(figure.v().0, stage, name, words, Q::KIND)))
 }
 
 /// A count on clean dry fibre, in the state of a stock.
@@ -263,13 +318,13 @@ pub(super) fn in_state<N: Number>(dry: LinearDensity<N>, state: Ratio<N>) -> Lin
 /// `34 gives …, 36 gives …`: the owned parts next to what is wanted, and what each would give;
 /// `number` turns a part into the number by which it is known.
 pub(super) fn beside(
-    owned: &super::given::Owned,
+    owned: &Owned,
     wanted: f64,
     number: impl Fn(f64) -> f64,
     gives: impl Fn(f64) -> String,
 ) -> String {
     use crate::quantity::print::{constant, figure};
-    let (below, above) = owned.parts.neighbours(wanted);
+    let (below, above) = owned.neighbours(wanted);
     let parts: Vec<String> = [below, above]
         .into_iter()
         .flatten()

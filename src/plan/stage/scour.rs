@@ -1,30 +1,28 @@
 //! Scouring and drying.
 
-use super::{Draft, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage};
-use crate::error::Result;
+use super::{Loss, Losses, Place, Sinks, Stage, Values};
+use crate::calculation::Inputs;
+use crate::number::Number;
 
 /// Washes the grease and dirt out, and dries.
-#[derive(Clone, Debug)]
-pub(in crate::plan) struct Scour(Losses);
+#[derive(Clone, Debug, Inputs)]
+pub(in crate::plan) struct Scour<N> {
+    #[group(loss(0.0..=0.05))]
+    losses: Losses<N>,
+}
 
-const SINKS: Sinks = Sinks {
-    fibre: "fibre in the liquor",
-    water: "drying air",
-    fat: "liquor",
-    vegetable: "liquor and dryer",
-};
-
-impl Stage for Scour {
+impl Stage for Scour<Place> {
     const NAME: &'static str = "scour";
     const MAKES: &'static str = "scoured";
     const CAUTIONS: &'static [&'static str] = &["raw fleece", "scouring"];
+    const SINKS: Sinks = Sinks {
+        fibre: "fibre in the liquor",
+        water: "drying air",
+        fat: "liquor",
+        vegetable: "liquor and dryer",
+    };
 
-    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let loss = Question { usual: (0.0, 0.05, PRACTICE), ..LOSS };
-        Losses::read(section, draft, &loss, &SINKS).map(Scour)
-    }
-
-    fn losses(&self) -> Option<&Losses> {
-        Some(&self.0)
+    fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
+        Some(self.losses.map(&mut values.read()).into())
     }
 }

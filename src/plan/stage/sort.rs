@@ -1,32 +1,29 @@
 //! Sorting.
 
-use super::{Draft, Kind, Losses, Section, Sinks, Stage, ask};
-use crate::error::Result;
+use super::{LeavingState, Loss, Place, Sinks, Stage, Values};
+use crate::calculation::Inputs;
+use crate::number::Number;
+use crate::quantity::Fraction;
 
 /// Takes out what does not belong in the lot.
-#[derive(Clone, Debug)]
-pub(in crate::plan) struct Sort(Losses);
+#[derive(Clone, Debug, Inputs)]
+pub(in crate::plan) struct Sort<N> {
+    /// sorted out, with its dirt, on the greasy mass
+    #[q("r_j", 0.0..=0.15, basis = "a custom mill's leaflet, 15 % upper end", zero, like = "8 %")]
+    rejects: Fraction<N>,
+    #[group]
+    state: LeavingState<N>,
+}
 
-const SINKS: Sinks = Sinks { fibre: "rejects", water: "air", fat: "rejects", vegetable: "rejects" };
-
-impl Stage for Sort {
+impl Stage for Sort<Place> {
     const NAME: &'static str = "sort";
     const MAKES: &'static str = "sorted";
     const CAUTIONS: &'static [&'static str] = &["raw fleece", "dust"];
+    const SINKS: Sinks =
+        Sinks { fibre: "rejects", water: "air", fat: "rejects", vegetable: "rejects" };
 
-    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let loss = ask(
-            "rejects",
-            "r",
-            "share rejected, with its dirt",
-            Kind::Fraction,
-            (0.0, 0.15, "a custom mill's leaflet, 15 % upper end"),
-            "\"8 %\"",
-        );
-        Losses::read(section, draft, &loss, &SINKS).map(Sort)
-    }
-
-    fn losses(&self) -> Option<&Losses> {
-        Some(&self.0)
+    fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
+        let Sort { rejects, state } = self.map(&mut values.read());
+        Some(Loss { share: rejects, held_up: None, state })
     }
 }

@@ -1,26 +1,28 @@
 //! Teasing.
 
-use super::{Draft, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage};
-use crate::error::Result;
+use super::{Loss, Losses, Place, Sinks, Stage, Values};
+use crate::calculation::Inputs;
+use crate::number::Number;
 
 /// Opens the oiled wool for the hopper.
-#[derive(Clone, Debug)]
-pub(in crate::plan) struct Tease(Losses);
+#[derive(Clone, Debug, Inputs)]
+pub(in crate::plan) struct Tease<N> {
+    #[group(loss(0.0..=0.04))]
+    losses: Losses<N>,
+}
 
-const SINKS: Sinks =
-    Sinks { fibre: "fly and droppings", water: "air", fat: "air", vegetable: "fly and droppings" };
-
-impl Stage for Tease {
+impl Stage for Tease<Place> {
     const NAME: &'static str = "tease";
     const MAKES: &'static str = "teased";
     const CAUTIONS: &'static [&'static str] = &["machines", "dust", "oil"];
+    const SINKS: Sinks = Sinks {
+        fibre: "fly and droppings",
+        water: "air",
+        fat: "air",
+        vegetable: "fly and droppings",
+    };
 
-    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let loss = Question { usual: (0.0, 0.04, PRACTICE), ..LOSS };
-        Losses::read(section, draft, &loss, &SINKS).map(Tease)
-    }
-
-    fn losses(&self) -> Option<&Losses> {
-        Some(&self.0)
+    fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
+        Some(self.losses.map(&mut values.read()).into())
     }
 }

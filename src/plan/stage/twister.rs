@@ -1,88 +1,73 @@
 //! Ply-winding and twisting.
 
-use super::{
-    Bench, Draft, Kind, LOSS, Losses, PRACTICE, Question, Section, Sinks, Stage, Station, ask,
-    beside, in_state, named,
-};
-use crate::error::Result;
+use super::{Bench, Loss, Losses, Place, Sinks, Stage, Station, Values, beside, in_state, named};
+use crate::calculation::{Inputs, Owned, Results};
 use crate::number::Number;
-use crate::plan::given::{Ask, Owned};
-use crate::quantity::{Count, LinearDensity, Ratio, Twist};
+use crate::quantity::{
+    Contraction, Count, Duration, Fraction, Frequency, Kind, Length, LinearDensity, Ratio, Speed,
+    Twist,
+};
 use crate::{mill, yarn};
 
 /// Twists the singles together.
-#[derive(Clone, Debug)]
-pub(in crate::plan) struct Twister {
-    losses: Losses,
-    contraction: Ask,
-    ratio: Ask,
-    constant: Ask,
-    wheel: Owned,
-    spindles: Ask,
-    speed: Ask,
-    efficiency: Ask,
+#[derive(Clone, Debug, Inputs)]
+pub(in crate::plan) struct Twister<N> {
+    #[group(loss(0.003..=0.03, memory))]
+    losses: Losses<N>,
+    /// contraction in folding, on the untwisted length
+    #[q("k", -0.01..=0.08, zero, like = "2 %")]
+    contraction: Contraction<N>,
+    /// folding twist wanted, over that of the singles
+    #[q("q_w", 0.5..=0.8, memory, like = "0.60")]
+    wanted_twist_ratio: Ratio<N>,
+    /// twist constant: twist times teeth of the wheel
+    #[q("C_t", 500.0..=50_000.0, like = "4320 turns/m")]
+    twist_constant: Twist<N>,
+    /// twist wheels owned, teeth
+    #[parts("twist_wheel", Count, "[32, 35, 40]")]
+    twist_wheels: Owned,
+    /// spindles
+    #[q("k_n", 4.0..=400.0, like = "40")]
+    spindles: Count<N>,
+    /// spindle speed
+    #[q("n_s", 800.0..=8000.0, like = "2400 rpm")]
+    spindle_speed: Frequency<N>,
+    /// efficiency
+    #[q("η", 0.6..=0.95, like = "80 %")]
+    efficiency: Fraction<N>,
 }
 
-const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };
+/// The folded yarn, its twist and its wheel.
+#[derive(Clone, Debug, Results)]
+struct Folded<N> {
+    /// folded count
+    count: LinearDensity<N>,
+    /// folding twist for the ratio wanted
+    wanted_twist: Twist<N>,
+    /// twist wheel for that twist, teeth
+    wanted_twist_wheel: Count<N>,
+    /// twist wheel, teeth
+    twist_wheel: Count<N>,
+    /// folding twist
+    twist: Twist<N>,
+    /// folding over singles twist
+    twist_ratio: Ratio<N>,
+    /// folded yarn
+    yarn_length: Length<N>,
+    /// yarn delivered, all spindles
+    output_speed: Speed<N>,
+    /// running time
+    time: Duration<N>,
+}
 
-impl Stage for Twister {
+impl Stage for Twister<Place> {
     const NAME: &'static str = "twister";
     const MAKES: &'static str = "folded yarn";
     const CAUTIONS: &'static [&'static str] = &["wheels"];
+    const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };
 
-    fn read(section: &Section<'_>, draft: &mut Draft) -> Result<Self> {
-        let q = ask;
-        let memory = "from memory";
-        let contraction = q(
-            "contraction",
-            "c",
-            "contraction in folding, on the untwisted length",
-            Kind::Contraction,
-            (-0.01, 0.08, PRACTICE),
-            "\"2 %\"",
-        );
-        let ratio = q(
-            "ratio",
-            "q",
-            "folding twist wanted, over that of the singles",
-            Kind::Ratio,
-            (0.5, 0.8, memory),
-            "0.60",
-        );
-        let constant = q(
-            "constant",
-            "C",
-            "twist constant: twist times teeth of the wheel",
-            Kind::Twist,
-            (500.0, 50_000.0, PRACTICE),
-            "\"4320 turns/m\"",
-        );
-        let spindles = q("spindles", "k", "spindles", Kind::Count, (4.0, 400.0, PRACTICE), "40");
-        let speed = q(
-            "speed",
-            "n",
-            "spindle speed",
-            Kind::Frequency,
-            (800.0, 8000.0, PRACTICE),
-            "\"2400 rpm\"",
-        );
-        let efficiency =
-            q("efficiency", "η", "efficiency", Kind::Fraction, (0.6, 0.95, PRACTICE), "\"80 %\"");
-        let loss = Question { usual: (0.003, 0.03, memory), ..LOSS };
-        Ok(Twister {
-            losses: Losses::read(section, draft, &loss, &SINKS)?,
-            contraction: section.ask(draft, &contraction)?,
-            ratio: section.ask(draft, &ratio)?,
-            constant: section.ask(draft, &constant)?,
-            wheel: section.owned(draft, "wheels", "wheel", Kind::Count, "[32, 35, 40]")?,
-            spindles: section.ask(draft, &spindles)?,
-            speed: section.ask(draft, &speed)?,
-            efficiency: section.ask(draft, &efficiency.positive())?,
-        })
-    }
-
-    fn losses(&self) -> Option<&Losses> {
-        Some(&self.losses)
+    fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
+        Some(self.losses.map(&mut values.read()).into())
     }
 
     fn count_in<N: Number>(
@@ -91,59 +76,52 @@ impl Stage for Twister {
         out: LinearDensity<N>,
         _bench: &mut Bench<N>,
     ) -> LinearDensity<N> {
-        let (ends, contraction): (Count<N>, _) =
-            (station.values.get(station.yarn.ends), station.values.get(self.contraction));
+        let contraction = self.map(&mut station.values.read()).contraction;
+        let ends = Count::base(station.values.at(*station.yarn.ends.inner()));
         let single = yarn::single_for_fold(out, ends, contraction);
         named(Self::NAME, "single_dry", "single wanted, on clean dry fibre", single)
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
-        let values = station.values;
+        let given = self.map(&mut station.values.read());
         let dry =
             named(Self::NAME, "count_dry", "folded yarn, on clean dry fibre", station.count_out);
-        let count = in_state(dry, station.state_out);
-        bench.expect(Self::NAME, "count", "folded count", count, "in oil, before scouring");
         let Some(single_twist) = bench.single_twist else { return };
-        let ratio: Ratio<N> = values.get(self.ratio);
-        let wanted = Twist::from(ratio.v() * single_twist.v());
-        let wanted =
-            named(Self::NAME, "twist_wanted", "folding twist for the ratio wanted", wanted);
-        let constant: Twist<N> = values.get(self.constant);
-        let wheel_wanted = yarn::wheel_for_twist(constant, wanted);
-        let wheel_wanted = named(Self::NAME, "wheel_wanted", "wheel for that twist", wheel_wanted);
-        let wheel = values.wheel(&self.wheel, wheel_wanted);
-        let gives = |z: f64| {
-            let twist = yarn::twist_from_wheel(Twist::base(constant.value()), Count::base(z));
+        let wanted_twist = Twist::from(given.wanted_twist_ratio.v() * single_twist.v());
+        let wanted_wheel = yarn::wheel_for_twist(given.twist_constant, wanted_twist);
+        let wheel = given.twist_wheels.choose(wanted_wheel);
+        let twist = yarn::twist_from_wheel(given.twist_constant, wheel);
+        let yarn_length = yarn::length_of_mass(station.after.fibre, dry);
+        let output_speed =
+            mill::twister_output(given.spindles, given.spindle_speed, twist, given.efficiency);
+        let folded = Folded {
+            count: in_state(dry, station.state_out),
+            wanted_twist,
+            wanted_twist_wheel: wanted_wheel,
+            twist_wheel: wheel,
+            twist,
+            twist_ratio: yarn::folding_twist_ratio(twist, single_twist),
+            yarn_length,
+            output_speed,
+            time: mill::time_for_length(yarn_length, output_speed),
+        };
+        bench.folding_twist = Some(twist);
+        let constant = given.twist_constant.value();
+        let gives = |teeth: f64| {
+            let twist = yarn::twist_from_wheel(Twist::base(constant), Count::base(teeth));
             bench.say.figure(twist.value(), Kind::Twist)
         };
-        let note = beside(&self.wheel, wheel_wanted.value(), |z| z, gives);
-        let wheel = bench.set(Self::NAME, "wheel", "twist wheel, teeth", wheel, note);
-        let twist = yarn::twist_from_wheel(constant, wheel);
-        let twist = bench.set(
-            Self::NAME,
-            "twist",
-            "folding twist",
-            twist,
-            "against the twist of the singles",
-        );
-        bench.folding_twist = Some(twist);
-        let ratio = yarn::folding_twist_ratio(twist, single_twist);
-        bench.expect(
-            Self::NAME,
-            "ratio_set",
-            "folding over singles twist",
-            ratio,
-            "0.5 to 0.7 is common for a balanced two-fold (from memory); judge a washed, freely hung loop",
-        );
-        let length = yarn::length_of_mass(station.after.fibre, dry);
-        let length = named(Self::NAME, "length", "folded yarn", length);
-        let output = mill::twister_output(
-            values.get(self.spindles),
-            values.get(self.speed),
-            twist,
-            values.get(self.efficiency),
-        );
-        let output = named(Self::NAME, "output", "yarn delivered, all spindles", output);
-        bench.expect(Self::NAME, "time", "running time", mill::time_for_length(length, output), "");
+        let notes = [
+            ("count", "in oil, before scouring".to_owned()),
+            ("twist_wheel", beside(&given.twist_wheels, wanted_wheel.value(), |z| z, gives)),
+            ("twist", "opposite to the singles (Z on S)".to_owned()),
+            (
+                "twist_ratio",
+                "0.5 to 0.7 is common for a balanced two-fold (from memory); judge a washed, freely hung loop"
+                    .to_owned(),
+            ),
+        ];
+        let expect = ["count", "twist_ratio", "time"];
+        bench.show(Self::NAME, ["twist_wheel", "twist"], expect, notes, |s| folded.show(s));
     }
 }

@@ -159,11 +159,12 @@ fn changes(known: &[KnownFigure]) -> String {
         let KnownOfCloth { name, kind, range: (low, high), .. } = KNOWN[*place];
         let given = amount.base();
         for end in [low, high] {
-            if let Some(edge) = nearest(given, end, |x| possible(*place, x)) {
-                // What the rounding of binary figures leaves of zero is none.
-                let edge = if edge.abs() < 1e-9 * high { 0.0 } else { edge };
+            // What the rounding of binary figures leaves of zero is none.
+            let say = |x: f64| say(known, if x.abs() < 1e-9 * high { 0.0 } else { x }, kind);
+            let works = |x| possible(*place, x);
+            if let Some((edge, text)) = nearest(given, end, kind, say, works) {
                 let bound = if edge < given { "at most" } else { "at least" };
-                let change = format!("{name} {bound} {}", say(known, edge, kind));
+                let change = format!("{name} {bound} {text}");
                 if !found.contains(&change) {
                     found.push(change);
                 }
