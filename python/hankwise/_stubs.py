@@ -5,10 +5,12 @@ python -m hankwise._stubs            writes fibre.pyi, yarn.pyi, cloth.pyi, mill
 python -m hankwise._stubs --check    says which of them are not as the catalogue is
 """
 
+import re
 import sys
 from pathlib import Path
 from textwrap import fill
 from types import ModuleType
+from typing import Any
 
 import hankwise as hw
 
@@ -16,14 +18,14 @@ _HEAD = '''"""{about}"""
 
 # Written by python -m hankwise._stubs from the catalogue.
 
-from typing import Literal, final
+from collections.abc import Mapping, Sequence
+from typing import Any, Literal, NotRequired, TypedDict
 
 from hankwise._hankwise import (
-    Formula,
-    Job,
-    Particulars,
     Quantity,
-    Working,
+    Results,
+    _calculation,
+    _formula,
     _Measure,
     _Measures,
     _Plain,
@@ -37,118 +39,155 @@ def _type(unit: str, many: bool) -> str:
     return ("_Measure" if unit else "_Plain") + ("s" if many else "")
 
 
-def _doc(formula: hw.Formula) -> str:
-    """Say what a formula is, for the editors that show it."""
-    inputs = [f"{i['name']}: {i['meaning']}" for i in formula.inputs]
-    lines = [formula.summary, "", formula.equation, "", *inputs]
+def _doc(lines: list[str]) -> list[str]:
+    """Write what something is, for the editors that show it."""
     indent = " " * 4
     rows = [fill(line, 97, initial_indent=indent, subsequent_indent=indent) for line in lines]
-    return "\n".join(rows).strip()
+    return [f'    """{chr(10).join(rows).strip()}', '    """']
 
 
-def _method(name: str, parameters: list[str], result: str) -> str:
-    """Write a method on one line, or a line for each parameter."""
-    line = f"    def {name}({', '.join(['self', *parameters])}) -> {result}: ..."
+def _function(name: str, parameters: list[str], result: str) -> list[str]:
+    """Write a function on one line, or a line for each parameter."""
+    line = f"def {name}({', '.join(parameters)}) -> {result}:"
     if len(line) <= 100:
-        return line
-    rows = "".join(_parameter(one) for one in ["self", *parameters])
-    return f"    def {name}(\n{rows}    ) -> {result}: ..."
+        return [line]
+    rows = [row for one in parameters for row in _wrapped(one, "    ")]
+    last = _wrapped(f") -> {result}:", "", end="")
+    return [f"def {name}(", *rows, *last]
 
 
-def _parameter(one: str) -> str:
-    """Write a parameter on a line of its own, the words of a long list below it."""
-    line = f"        {one},\n"
-    head, bracket, words = one.partition("Literal[")
-    if len(line) <= 101 or not bracket:
-        return line
-    words = words.removesuffix("]")
-    within = f"            {words}\n"
-    if len(within) > 101:
-        within = "".join(f"            {word},\n" for word in words.split(", "))
-    return f"        {head}Literal[\n{within}        ],\n"
+def _wrapped(one: str, indent: str, end: str = ",") -> list[str]:
+    """Write a piece of a signature, the words of a long list on lines of their own."""
+    line = f"{indent}{one}{end}"
+    head, bracket, rest = one.partition("Literal[")
+    if len(line) <= 100 or not bracket:
+        return [line]
+    words, _, tail = rest.rpartition('"')
+    return [
+        f"{indent}{head}Literal[",
+        *(f"{indent}    {word}," for word in (words + '"').split(", ")),
+        f"{indent}{tail}{end}",
+    ]
 
 
-def _formula(formula: hw.Formula) -> str:
-    name, inputs = formula.name, formula.inputs
-    title = "_" + name.title().replace("_", "")
+def _stub_of_formula(formula: hw.Formula) -> list[str]:
+    inputs = formula.inputs
     given = [f"{i['name']}: {_type(i['unit'], i['many'])}" for i in inputs]
-    at = ["*", "at: int | tuple[int, ...] | None = None"]
-    lines = [
-        "",
-        "@final",
-        f"class {title}(Formula):",
-        f'    """{_doc(formula)}',
-        '    """',
-        "",
-        _method("__call__", given, "Quantity"),
-        _method("working", given + at, "Working"),
-    ]
-    unknown = ", ".join(f'"{i["name"]}"' for i in inputs if not i["many"])
-    if unknown:
-        wanted = f"{name}: {_type(formula.output['unit'], False)}"
-        known = [f"{one} = ..." for one in given]
-        lines += [
-            _method(
-                "solve", [f"unknown: Literal[{unknown}]", "*", wanted, *known], "list[Quantity]"
-            )
-        ]
-    lines += ["", f"{name}: {title}", ""]
-    return "\n".join(lines)
+    meanings = [f"{i['name']}: {i['meaning']}" for i in inputs]
+    doc = _doc([formula.summary, "", formula.equation, "", *meanings])
+    return ["", "@_formula", *_function(formula.name, given, "Quantity"), *doc]
 
 
-def _job(job: hw.Job) -> str:
-    title = "_" + job.name.title().replace("_", "") + "Job"
-    asks = sorted(job.asks, key=lambda ask: not ask["needed"])
+def _type_of_input(asked: dict[str, Any], title: str) -> str:
+    """Give the type of an input of a calculation; `title` names the rows of its lists."""
+    if "rows" in asked:
+        row = f"_{title}{asked['name'].title().replace('_', '')}"
+        if asked["label"]:
+            return f"Sequence[{row} | tuple[str, {row}] | str] | Mapping[str, {row}]"
+        return f"Sequence[{row}]"
+    if "words" in asked:
+        return f"Literal[{', '.join(f'{chr(34)}{word}{chr(34)}' for word in asked['words'])}]"
+    if "flag" in asked:
+        return "bool"
+    if "set" in asked:
+        return _type(asked["unit"], many=True)
+    if "unit" in asked:
+        one = _type(asked["unit"], asked["many"])
+        # A column of cases.
+        return one if asked["many"] or one == "_Plain" else f"{one} | Sequence[_Measure]"
+    return "str"
+
+
+def _inputs(all_asked: list[dict[str, Any]], title: str) -> list[tuple[str, str, bool]]:
+    """Give name, type and need of each input, those that have to be given first."""
+    found = []
+    for asked in sorted(all_asked, key=lambda one: not one["needed"]):
+        found.append((asked["name"], _type_of_input(asked, title), asked["needed"]))
+        if "set" in asked:
+            found.append((asked["set"], _type(asked["unit"], many=False), False))
+    return found
+
+
+def _rows_of(calculation: hw.Calculation, title: str) -> list[str]:
+    """Write the types of the rows of a calculation's lists."""
+    lines: list[str] = []
+    for asked in calculation.inputs:
+        if "rows" in asked:
+            lines += ["", f"class _{title}{asked['name'].title().replace('_', '')}(TypedDict):"]
+            for name, type_, needed in _inputs(asked["rows"], title):
+                needed = needed and name != asked["label"]
+                lines.append(f"    {name}: {type_ if needed else f'NotRequired[{type_} | None]'}")
+    return lines
+
+
+def _stub_of_calculation(calculation: hw.Calculation) -> list[str]:
+    title = calculation.name.title().replace("_", "")
     given = [
-        f"{ask['name']}: {_type(ask['unit'], False)}" + ("" if ask["needed"] else " | None = None")
-        for ask in asks
+        f"{name}: {type_}" if needed else f"{name}: {type_} | None = None"
+        for name, type_, needed in _inputs(calculation.inputs, title)
     ]
-    meanings = [f"{ask['name']}: {ask['meaning']}" for ask in asks]
-    indent = " " * 4
-    lines = [job.summary, "", *meanings]
-    rows = [fill(line, 97, initial_indent=indent, subsequent_indent=indent) for line in lines]
-    head = [
-        "",
-        "@final",
-        f"class {title}(Job):",
-        f'    """{chr(10).join(rows).strip()}',
-        '    """',
-        "",
-    ]
-    return "\n".join(
-        [*head, _method("__call__", ["*", *given], "Particulars"), "", f"{job.name}: {title}", ""]
-    )
+    results = calculation.results
+    if any("rows" in one or one["many"] for one in results):
+        result = "Results[str, Any]"
+    else:
+        names = ", ".join(f'"{one["name"]}"' for one in results)
+        result = f"Results[Literal[{names}], Quantity]"
+    meanings = [f"{asked['name']}: {asked['meaning']}" for asked in calculation.inputs]
+    doc = _doc([calculation.summary, "", *meanings])
+    head = _function(calculation.name, ["*", *given], result)
+    return [*_rows_of(calculation, title), "", "@_calculation", *head, *doc]
 
 
 def stub(room: ModuleType) -> str:
     """Give the stub of a room."""
-    formulas = [f for f in vars(room).values() if isinstance(f, hw.Formula)]
-    jobs = [job for job in vars(room).values() if isinstance(job, hw.Job)]
-    body = "".join([*map(_formula, formulas), *map(_job, jobs)])
-    head = _HEAD.format(about=room.__doc__)
-    used = [line for line in head.splitlines(keepends=True) if _used(line, body)]
-    before, ours, after = "".join(used).partition("from hankwise._hankwise import")
-    # Imports stand in the order of their modules.
-    more = _functions(room)
-    first, last = (more, "") if more < ours else ("", more)
-    return before + first + ours + after + last + body
+    all_named = vars(room).values()
+    body: list[str] = []
+    for one in all_named:
+        if isinstance(one, hw.Formula):
+            body += _stub_of_formula(one)
+    for one in all_named:
+        if isinstance(one, hw.Calculation):
+            body += _stub_of_calculation(one)
+    text = "\n".join(body) + "\n"
+    head = _HEAD.format(about=room.__doc__).splitlines(keepends=True)
+    return "".join(_used(head, text, _functions(room))) + text
 
 
-def _functions(room: ModuleType) -> str:
-    """Import what a room has besides formulas from the stub that is written by hand."""
-    short = room.__name__.rpartition(".")[2]
-    names = [
-        n for n, f in vars(room).items() if callable(f) and not isinstance(f, hw.Formula | hw.Job)
-    ]
-    return "".join(f"from hankwise._{short}_more import {n} as {n}\n" for n in sorted(names))
+def _functions(room: ModuleType) -> list[str]:
+    """Name what a room has besides formulas and calculations."""
+    made = (hw.Formula, hw.Calculation)
+    return sorted(n for n, f in vars(room).items() if callable(f) and not isinstance(f, made))
 
 
-def _used(line: str, body: str) -> bool:
-    """Leave out imports that no formula of the room needs."""
-    name = line.strip().rstrip(",")
-    if name in ("Job", "Particulars"):
-        return "(Job)" in body
-    return not name.startswith("_") or f": {name}" in body
+def _used(head: list[str], text: str, functions: list[str]) -> list[str]:
+    """Leave out imports that nothing of the room needs, and add its functions."""
+    lines = []
+    for line in head:
+        if line.startswith("from ") and not line.startswith("from hankwise"):
+            module, _, names = line.strip().partition(" import ")
+            used = [name for name in names.split(", ") if re.search(rf"\b{name}\b", text)]
+            if used:
+                lines.append(f"{module} import {', '.join(used)}\n")
+        elif line.startswith("    "):
+            name = line.strip().rstrip(",")
+            if re.search(rf"\b{name}\b", text):
+                lines.append(line)
+        elif line.startswith(")"):
+            # Names of functions stand between those with capitals and those with an underscore.
+            names = lines[lines.index("from hankwise._hankwise import (\n") + 1 :]
+            del lines[-len(names) :]
+            names += [f"    {name} as {name},\n" for name in functions]
+            lines += [*sorted(names, key=_rank), line]
+        else:
+            lines.append(line)
+    return lines
+
+
+def _rank(line: str) -> tuple[int, str]:
+    """Sort imports as ruff does: classes, then functions."""
+    name = line.strip().split(" ")[0].rstrip(",")
+    bare = name.lstrip("_")
+    return (0 if bare[:1].isupper() else 1, name.lower())
 
 
 def main(args: list[str]) -> int:

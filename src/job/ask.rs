@@ -9,8 +9,6 @@ use crate::quantity::{Amount, Kind};
 pub enum Missing {
     /// Ask for it; this is how one would write it.
     Needed(&'static str),
-    /// Take a figure, in the base unit.
-    Taken(f64),
     /// Leave out what it is for, or find another way.
     Left,
 }
@@ -88,18 +86,6 @@ impl Ask {
         kind: Kind,
     ) -> Ask {
         Ask::plain(name, symbol, words, kind, (f64::NEG_INFINITY, f64::INFINITY))
-    }
-    /// Taken as a figure where it is not given.
-    pub(crate) const fn or(self, base: f64) -> Ask {
-        Ask { missing: Missing::Taken(base), none: base == 0.0, ..self }
-    }
-    /// None of it is possible too.
-    pub(crate) const fn or_none(self) -> Ask {
-        Ask { none: true, ..self }
-    }
-    /// What is usual is from memory.
-    pub(crate) const fn memory(self) -> Ask {
-        Ask { source: "from memory", ..self }
     }
 
     /// How one would write it.

@@ -1,6 +1,6 @@
 //! The figures that were given for a calculation.
 
-use super::ask::{Ask, Missing, place};
+use super::ask::{Ask, place};
 use crate::error::{Error, Result};
 use crate::particulars::Desk;
 use crate::quantity::{Amount, Kind, Typed, Unit, parse_as};
@@ -50,19 +50,6 @@ impl Given {
         self.figures[place] = Some((amount, typed));
         Ok(())
     }
-    /// Asks for what must be there and is not.
-    pub(crate) fn complete(&self) -> Result<()> {
-        let missing = self
-            .asks
-            .iter()
-            .zip(&self.figures)
-            .find(|(ask, given)| given.is_none() && matches!(ask.missing, Missing::Needed(_)));
-        missing.map_or(Ok(()), |(ask, _)| Err(ask.is_missing(&self.prefix)))
-    }
-    /// The figure that is asked for under a name.
-    pub(crate) fn asked(&self, name: &str) -> Option<&'static Ask> {
-        self.asks.iter().find(|ask| ask.name == name)
-    }
     fn found(&self, name: &str) -> Option<(&'static Ask, &(Amount, Option<String>))> {
         let place = self.asks.iter().position(|ask| ask.name == name)?;
         Some((&self.asks[place], self.figures[place].as_ref()?))
@@ -78,10 +65,6 @@ impl Given {
     /// The unit of a figure.
     pub(crate) fn unit(&self, name: &str) -> Option<&'static Unit> {
         self.found(name).map(|(_, (amount, _))| amount.unit)
-    }
-    /// The units of all figures, in the order in which they are asked for.
-    pub(crate) fn units(&self) -> impl Iterator<Item = &'static Unit> {
-        self.figures.iter().flatten().map(|(amount, _)| amount.unit)
     }
     fn enter<'t, Q: Typed<Worked<'t>>>(
         &self,

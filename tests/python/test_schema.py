@@ -45,7 +45,7 @@ def test_results_of_the_examples(path, draws):
 
 
 def test_results_of_odd_lots(first_lot):
-    for name, figure in (("lot.greasy", '"3 kg"'), ("goods.throw.want", "0")):
+    for name, figure in (("lot.greasy", '"3 kg"'), ("goods.throw.promised", "0")):
         assert faults(hw.plan.loads(with_figure(first_lot, name, figure)).run(50)) == []
 
 

@@ -13,7 +13,7 @@ FIGURES = {
     "lot.clean": (50.5, '"50.5 %"'),
     "card.loss": (5.6, '"5.6 %"'),
     "finish.length_shrinkage": (10.6, '"10.6 %"'),
-    "goods.throw.want": (10.0, "10"),
+    "goods.throw.promised": (10.0, "10"),
 }
 PARTS = {
     "mule.twist_wheel": (68.0, "68"),
@@ -27,7 +27,7 @@ WRAP = """
 [goods.wrap]
 kind = "woven"
 yarn = "two-fold"
-want = 3
+promised = 3
 width = "0.60 m"
 length = "1.70 m"
 
