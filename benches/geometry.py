@@ -30,8 +30,8 @@ def quantities(c: dict[str, np.ndarray]) -> dict[str, hw.Quantity]:
 def ours(q: dict[str, hw.Quantity]) -> np.ndarray:
     """All fabrics at once by the library."""
     return hw.cloth.weft_crimp(
-        ends=q["ends"],
-        picks=q["picks"],
+        warp_sett=q["ends"],
+        weft_sett=q["picks"],
         warp_crimp=q["crimp"],
         warp_diameter=q["d1"],
         weft_diameter=q["d2"],

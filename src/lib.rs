@@ -21,7 +21,7 @@
 //!
 //! let given = [parse("16 Nm")?, parse_as("2", Kind::Count)?, parse("2 %")?];
 //! let working = formula::find("fold_alike")?.working(&given, &[None, None, None])?;
-//! assert!(working.text().contains("T × n / (1 − c) = 62.5 × 2 / (1 − 0.02) = 127.6 tex"));
+//! assert!(working.text().contains("T_s × N / (1 − k) = 62.5 × 2 / (1 − 0.02) = 127.6 tex"));
 //! # Ok::<(), Error>(())
 //! ```
 //!

@@ -60,13 +60,13 @@ fn the_loss_of_a_lot_is_a_share_and_a_fixed_mass() {
     let (full, waste) = (0.6, 0.05);
     for within in [0.05, 0.1, 0.2] {
         let (h, x) = (Mass::base(full), Fraction::base(within));
-        let fixed = mill::off_count_at_start(h, x).value() + mill::left_at_stop(h, x).value();
+        let fixed = mill::off_count_mass(h, x).value() + mill::left_at_stop(h, x).value();
         // Together they are what clears the card to the share.
         assert!((fixed - mill::clearing_fibre(h, x).value()).abs() < 1e-12);
         for lot in [3.0, 6.0, 12.0] {
             let simulated = good_slubbing(lot, full, waste, within);
             let (m, w) = (Mass::base(lot), Fraction::base(waste));
-            let law = mill::after_loss(m, w, Mass::base(fixed)).value();
+            let law = mill::mass_after_loss(m, w, Mass::base(fixed)).value();
             assert!((simulated - law).abs() < 2e-3, "{lot} kg within {within}: {simulated}, {law}");
             let lost = mill::lot_loss(m, w, Mass::base(fixed)).value();
             assert!((lost - (1.0 - simulated / lot)).abs() < 1e-3);
@@ -88,9 +88,9 @@ fn the_lot_before_comes_off_as_the_card_clears() {
             share = old / (old + new);
         }
         let (m, h) = (Mass::base(fed), Mass::base(full));
-        assert!((share - mill::carry_over(m, h).value()).abs() < 1e-3, "{kg} kg: {share}");
-        assert!((before - mill::carried_over(m, h).value()).abs() < 1e-3, "{kg} kg: {before}");
-        assert!((before / fed - mill::mean_carry_over(m, h).value()).abs() < 1e-3);
+        assert!((share - mill::carried_share(m, h).value()).abs() < 1e-3, "{kg} kg: {share}");
+        assert!((before - mill::carried_mass(m, h).value()).abs() < 1e-3, "{kg} kg: {before}");
+        assert!((before / fed - mill::mean_carried_share(m, h).value()).abs() < 1e-3);
     }
 }
 

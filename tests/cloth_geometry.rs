@@ -140,7 +140,7 @@ proptest! {
         let crimp = of("warp_crimp");
         let stretch = |ends: f64, picks: f64, crimp: f64, to: f64| {
             let (ends, picks, to) = (Sett::base(ends), Sett::base(picks), Sett::base(to));
-            cloth::ends_after_stretch(ends, picks, Crimp::base(crimp), d1, d2, to).value()
+            cloth::warp_sett_after_stretch(ends, picks, Crimp::base(crimp), d1, d2, to).value()
         };
         let after = stretch(ends, picks, crimp, by * picks);
         prop_assume!(after.is_finite());

@@ -109,7 +109,7 @@ proptest! {
         let (kc, kw) = (cloth::loop_constant(courses, l), cloth::loop_constant(wales, l));
         prop_assert!(close(cloth::loop_density(kc, kw, l).value(), c * w));
         let ks = cloth::stitch_constant(kc, kw);
-        prop_assert!(close(cloth::knit_mass_by_constant(ks, l, yarn).value(), by_hand));
+        prop_assert!(close(cloth::knit_mass_per_area_by_constant(ks, l, yarn).value(), by_hand));
         prop_assert!(close(cloth::courses_for_loop(kc, l).value(), c));
         prop_assert!(close(cloth::loop_shape(courses, wales).value() * kw.value(), kc.value()));
         // As much a square metre as a course of a metre, knitted a metre deep.

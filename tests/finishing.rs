@@ -290,7 +290,7 @@ fn a_working_begins_with_what_was_measured() {
     let felt = sample("felt", Some([62.0, 57.0]), None);
     let chain = finishing(&[felt], &[("width", inches(66.0), Some("66 in".into()))]).unwrap();
     let text = chain.working("finished_width").unwrap().text();
-    for piece in ["66 in", "62", "57", "shrinkage_found", "size_after_shrinkage"] {
+    for piece in ["66 in", "62", "57", "shrinkage_from_sizes", "size_after_shrinkage"] {
         assert!(text.contains(piece), "{piece} is not in\n{text}");
     }
 }

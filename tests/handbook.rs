@@ -184,7 +184,7 @@ fn folds_in_print_contract_as_printed() {
         let all = table("folding_contractions").figures;
         let found = all.iter().find(|f| f.of[0].contains(words)).unwrap();
         let (nominal, measured) = (LinearDensity::base(nominal), LinearDensity::base(measured));
-        let c = yarn::contraction_found(nominal, measured).number("%").unwrap();
+        let c = yarn::contraction_from_counts(nominal, measured).number("%").unwrap();
         assert!((c - found.low).abs() <= 0.05 + 1e-9, "{words}: {c}, not {}", found.low);
     }
 }

@@ -127,12 +127,12 @@ fn roots_and_ratios() {
 
 #[test]
 fn exponentials_and_lists() {
-    agree("carry_over", &[1.2, 0.6], |x| {
-        mill::carry_over(Mass::base(x[0]), Mass::base(x[1])).v().0
+    agree("carried_share", &[1.2, 0.6], |x| {
+        mill::carried_share(Mass::base(x[0]), Mass::base(x[1])).v().0
     });
-    agree("after_chain_of_losses", &[38.27, 0.01, 0.02, 0.05], |x| {
+    agree("mass_after_losses", &[38.27, 0.01, 0.02, 0.05], |x| {
         let losses: Vec<_> = x[1..].iter().map(|w| Fraction::base(*w)).collect();
-        mill::after_chain_of_losses(Mass::base(x[0]), &losses).v().0
+        mill::mass_after_losses(Mass::base(x[0]), &losses).v().0
     });
 }
 

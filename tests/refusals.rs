@@ -174,14 +174,14 @@ fn what_cannot_be() {
     refused("-5 %", Kind::Fraction, Range, &["−5 %", "between 0 % and 100 %"]);
     // The limit must not be printed as the very figure that is refused.
     refused("100 %", Kind::TakeUp, Range, &["100 %", "99.9999 %"]);
-    let loss = formula::find("after_loss").unwrap();
+    let loss = formula::find("mass_after_loss").unwrap();
     let error = loss.answer(&[-1.0, 0.1, 0.0]).unwrap_err();
-    says(&error, Range, &["after_loss, mass", "not possible"]);
+    says(&error, Range, &["mass_after_loss, mass_in", "not possible"]);
     let error = loss.answer(&[f64::NAN, 0.1, 0.0]).unwrap_err();
-    says(&error, Range, &["after_loss, mass", "missing"]);
-    let before = formula::find("before_loss").unwrap();
+    says(&error, Range, &["mass_after_loss, mass_in", "missing"]);
+    let before = formula::find("mass_before_loss").unwrap();
     let error = before.answer(&[1.0, 1.0, 0.0]).unwrap_err();
-    says(&error, Range, &["before_loss", "no answer", "loss = 100 %", "loss at most 99.99 %"]);
+    says(&error, Range, &["mass_before_loss", "no answer", "loss = 100 %", "loss at most 99.99 %"]);
 }
 
 #[test]
@@ -189,11 +189,11 @@ fn an_answer_that_cannot_be() {
     use ErrorKind::Range;
     let answer = |name, row: &[f64]| formula::find(name).unwrap().answer(row);
     // Two kilograms stay in a machine that one went into.
-    let error = answer("after_loss", &[1.0, 0.1, 2.0]).unwrap_err();
-    says(&error, Range, &["after_loss", "−1.1 kg", "held_up = 2 kg", "held_up at most 900 g"]);
+    let error = answer("mass_after_loss", &[1.0, 0.1, 2.0]).unwrap_err();
+    says(&error, Range, &["mass_after_loss", "−1.1 kg", "held_up = 2 kg", "held_up at most 900 g"]);
     // More fibre in the goods than was taken in.
     let error = answer("realisation", &[3.0, 2.0]).unwrap_err();
-    says(&error, Range, &["realisation", "150 %", "between 0 % and 100 %", "made = 3 kg"]);
+    says(&error, Range, &["realisation", "150 %", "between 0 % and 100 %", "mass_out = 3 kg"]);
     // All turns are spent in coiling.
     let error = answer("mule_twist", &[5.0, 0.0, 8.0, 1.77]).unwrap_err();
     says(&error, Range, &["mule_twist", "turns/m", "coiling = 8"]);
@@ -230,7 +230,7 @@ fn figures_that_cannot_be_read() {
     refused("half kg", Kind::Mass, Notation, &["does not begin with a number", "1 lb 12 oz"]);
     refused("NaN kg", Kind::Mass, Notation, &["does not begin with a number"]);
     refused(" ", Kind::Mass, Notation, &["nothing was given", "mass", "1 lb 12 oz"]);
-    let loss = formula::find("after_loss").unwrap();
+    let loss = formula::find("mass_after_loss").unwrap();
     says(&loss.answer(&[1.0]).unwrap_err(), Notation, &["3 inputs", "loss", "1 given"]);
 }
 
@@ -239,9 +239,17 @@ fn lists_that_do_not_go_in_step() {
     use ErrorKind::Notation;
     let fold = formula::find("fold_fed").unwrap();
     let error = fold.check_lengths(&[3, 2]).unwrap_err();
-    says(&error, Notation, &["fold_fed", "counts has 3", "lengths has 2", "as many of each"]);
+    says(
+        &error,
+        Notation,
+        &["fold_fed", "counts has 3", "relative_lengths has 2", "as many of each"],
+    );
     let cost = formula::find("fold_cost").unwrap();
-    says(&cost.check_lengths(&[2, 2, 1]).unwrap_err(), Notation, &["counts has 2", "prices has 1"]);
+    says(
+        &cost.check_lengths(&[2, 2, 1]).unwrap_err(),
+        Notation,
+        &["counts has 2", "prices_per_mass has 1"],
+    );
     assert!(cost.check_lengths(&[2, 2, 2]).is_ok());
     // A row that cannot be cut into lists of one length.
     says(&fold.check(&[20.0, 30.0, 1.0]).unwrap_err(), Notation, &["of one length", "3 given"]);

@@ -175,13 +175,13 @@ proptest! {
     fn the_jam_holds(d1 in 0.1..1.0_f64, d2 in 0.1..1.0_f64, part in 0.05..0.99_f64) {
         let both = d1 + d2;
         let ends = 10.0 / (part * both);
-        let picks = cloth::jam_picks(q(ends), q(d1), q(d2)).value();
+        let picks = cloth::jam_weft_sett(q(ends), q(d1), q(d2)).value();
         let rest = |n: f64| (1.0 - (10.0 / n / both).powi(2)).max(0.0).sqrt();
         prop_assert!((rest(ends) + rest(picks) - 1.0).abs() < 1e-6, "{ends} {picks}");
-        let back = cloth::jam_picks(q(picks), q(d2), q(d1)).value();
+        let back = cloth::jam_weft_sett(q(picks), q(d2), q(d1)).value();
         prop_assert!((back / ends - 1.0).abs() < 1e-6, "{back} {ends}");
         // Plain has a float of one: Love's is then Peirce's.
-        let love = cloth::jam_picks_of_weave(q(ends), q(d1), q(d2), q(1.0), q(1.0)).value();
+        let love = cloth::jam_weft_sett_of_weave(q(ends), q(d1), q(d2), q(1.0), q(1.0)).value();
         prop_assert!((love / picks - 1.0).abs() < 1e-9);
     }
 
@@ -193,7 +193,7 @@ proptest! {
         let (n1, n2) = (10.0 / d1, 10.0 / d2);
         let ends = cloth::curvature_sett_unlike(q(n1), q(n2), q(f2), q(1.0));
         let picks = cloth::curvature_sett_unlike(q(n2), q(n1), q(f1), q(1.0));
-        let jam = cloth::jam_picks_of_weave(ends, q(d1), q(d2), q(f2), q(f1));
+        let jam = cloth::jam_weft_sett_of_weave(ends, q(d1), q(d2), q(f2), q(f1));
         prop_assert!((jam.value() / picks.value() - 1.0).abs() < 1e-9);
     }
 
@@ -227,10 +227,10 @@ proptest! {
     /// Brierley's law of unequal setts: square at the square sett, and the product keeps.
     #[test]
     fn unequal_setts(n in 5.0..40.0_f64, ends in 5.0..40.0_f64, t in 10.0..500.0_f64) {
-        let picks = cloth::brierley_picks(q(n), q(ends)).value();
+        let picks = cloth::brierley_weft_sett(q(n), q(ends)).value();
         prop_assert!((ends.powf(2.0 / 3.0) * picks / n.powf(5.0 / 3.0) - 1.0).abs() < 1e-12);
-        prop_assert!((cloth::brierley_picks(q(n), q(n)).value() / n - 1.0).abs() < 1e-12);
-        let unlike = cloth::brierley_picks_unlike(q(n), q(ends), q(t), q(t)).value();
+        prop_assert!((cloth::brierley_weft_sett(q(n), q(n)).value() / n - 1.0).abs() < 1e-12);
+        let unlike = cloth::brierley_weft_sett_unlike(q(n), q(ends), q(t), q(t)).value();
         prop_assert!((unlike / picks - 1.0).abs() < 1e-12);
     }
 }

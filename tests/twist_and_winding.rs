@@ -86,7 +86,7 @@ proptest! {
     fn whole_ones_and_the_rest(kg in 0.5..200.0, tex in 20.0..1000.0, metres in 50.0..1000.0, net in 0.1..3.0) {
         let (mass, count, hank) = (Mass::base(kg), LinearDensity::base(tex), Length::base(metres));
         let exact = yarn::hanks_in_mass(mass, count, hank).value();
-        let rest = exact - yarn::whole_hanks(mass, count, hank).value();
+        let rest = exact - yarn::full_hanks(mass, count, hank).value();
         prop_assert!((-2e-6..1.0).contains(&rest), "{rest}");
         let packages = yarn::packages_for_mass(mass, Mass::base(net)).value();
         prop_assert!(packages * net >= kg - 2e-6 * net && (packages - 1.0) * net < kg);
@@ -99,7 +99,7 @@ proptest! {
     fn whole_numbers_stay(n in 1_u32..5000, tex in 20.0..1000.0, metres in 50.0..1000.0) {
         let mass = Mass::base(f64::from(n) * tex * metres * 1e-6);
         let (count, hank) = (LinearDensity::base(tex), Length::base(metres));
-        prop_assert!(near(yarn::whole_hanks(mass, count, hank).value(), f64::from(n)));
+        prop_assert!(near(yarn::full_hanks(mass, count, hank).value(), f64::from(n)));
         prop_assert!(near(yarn::packages_for_mass(mass, yarn::mass_of_length(count, hank)).value(), f64::from(n)));
     }
 
@@ -125,9 +125,9 @@ proptest! {
     fn a_spindles_output_goes_with_its_twist(turns in 20.0..200.0, c in 0.06..0.2, rpm in 50.0..200.0, tex in 10.0..200.0) {
         let (roller, count) = (Length::base(c), LinearDensity::base(tex));
         let (hours, all) = (Duration::base(10.0), Fraction::base(1.0));
-        let mass = mill::spindle_output(Frequency::base(rpm), roller, hours, all, count);
+        let mass = mill::mass_of_spindle(Frequency::base(rpm), roller, hours, all, count);
         let twist = yarn::twist_from_roller(Ratio::base(turns), roller);
-        let speed = mill::twister_output(Count::base(1.0), Frequency::base(turns * rpm), twist, all);
+        let speed = mill::twister_output_speed(Count::base(1.0), Frequency::base(turns * rpm), twist, all);
         prop_assert!(near(speed.value() * 600.0 * tex * 1e-6, mass.value()));
     }
 
@@ -197,7 +197,7 @@ fn everyday_figures_are_usual() {
     for (name, row, who) in [
         ("fold_alike", &[14.0 / 9.0, 2.0, 0.02][..], "a throwster folds 13/15 denier"),
         ("twist_factor", &[3500.0, 3.1], "crêpe of two such ends"),
-        ("twister_output", &[100.0, 12_000.0, 2500.0, 0.9], "the same at the twister"),
+        ("twister_output_speed", &[100.0, 12_000.0, 2500.0, 0.9], "the same at the twister"),
         ("check_weight", &[5000.0, 5.0, 1.0], "a card sliver of 5 ktex"),
         ("mass_of_length", &[20_000.0, 1.0], "a worsted top of 20 g/m"),
         ("length_of_mass", &[10.0, 5000.0], "a can of sliver"),

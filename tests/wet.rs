@@ -105,10 +105,10 @@ proptest! {
         let filled = value(&bath, "stock_volume") + value(&bath, "water_volume") + 1.0;
         prop_assert!(close(liquor, filled));
         prop_assert!(close(value(&bath, "salt.mass"), 0.005 * liquor));
-        let before = mill::concentration_found(Mass::base(dye), Volume::base(liquor));
+        let before = mill::concentration_from_mass(Mass::base(dye), Volume::base(liquor));
         let after = Concentration::base(value(&bath, "concentration_after"));
         let liquor = Volume::base(liquor);
-        let found = mill::exhaustion_found(before, liquor, after, liquor).value();
+        let found = mill::exhaustion_from_baths(before, liquor, after, liquor).value();
         prop_assert!((found - exhaustion).abs() < 1e-9);
     }
 }

@@ -11,7 +11,7 @@ fn shows_the_steps_from_what_was_typed() {
     let working = f.working(&given, &typed).unwrap();
     println!("{}\n{}\n{:?}", working.text(), working.latex(), working.sensitivities());
     println!("{:?}", formula::find("mass_per_area").unwrap().equations());
-    println!("{:?}", formula::find("before_chain_of_losses").unwrap().equations());
+    println!("{:?}", formula::find("mass_before_losses").unwrap().equations());
     println!("{:?}", formula::find("clean_yield_customs").unwrap().equations());
     assert!(working.text().contains("38.99"));
 }

@@ -32,190 +32,174 @@ class _AreaShrinkage(Formula):
 
     s_A = 1 − (1 − s_w) × (1 − s_l)
 
-    width: shrinkage in width
-    length: shrinkage in length
+    width_shrinkage: shrinkage in width
+    length_shrinkage: shrinkage in length
     """
 
-    def __call__(self, width: _Plain, length: _Plain) -> Quantity: ...
+    def __call__(self, width_shrinkage: _Plain, length_shrinkage: _Plain) -> Quantity: ...
     def working(
         self,
-        width: _Plain,
-        length: _Plain,
+        width_shrinkage: _Plain,
+        length_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["width", "length"],
+        unknown: Literal["width_shrinkage", "length_shrinkage"],
         *,
         area_shrinkage: _Plain,
-        width: _Plain = ...,
-        length: _Plain = ...,
+        width_shrinkage: _Plain = ...,
+        length_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 area_shrinkage: _AreaShrinkage
 
 @final
-class _BrierleyPicks(Formula):
-    """The most picks at a number of ends, by Brierley: the ends to the power ⅔ times the picks
-    stay.
-
-    n₂ = n^1.66666667 × n₁^(−0.666666667)
-
-    square: closest sett of the square cloth
-    ends: ends
-    """
-
-    def __call__(self, square: _Measure, ends: _Measure) -> Quantity: ...
-    def working(
-        self,
-        square: _Measure,
-        ends: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["square", "ends"],
-        *,
-        brierley_picks: _Measure,
-        square: _Measure = ...,
-        ends: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-brierley_picks: _BrierleyPicks
-
-@final
-class _BrierleyPicksUnlike(Formula):
-    """The most picks at a number of ends, by Brierley, where warp and weft are of unlike count.
-
-    a = 0.666666667 × √(T₁ / T₂); n₂ = n × exp(a × ln(n / n₁))
-
-    square: closest sett of the square cloth
-    ends: ends
-    warp: count of the warp
-    weft: count of the weft
-    """
-
-    def __call__(
-        self,
-        square: _Measure,
-        ends: _Measure,
-        warp: _Measure,
-        weft: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        square: _Measure,
-        ends: _Measure,
-        warp: _Measure,
-        weft: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["square", "ends", "warp", "weft"],
-        *,
-        brierley_picks_unlike: _Measure,
-        square: _Measure = ...,
-        ends: _Measure = ...,
-        warp: _Measure = ...,
-        weft: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-brierley_picks_unlike: _BrierleyPicksUnlike
-
-@final
 class _BrierleySett(Formula):
     """The closest sett of a square cloth by Brierley.
 
-    Fᵐ = exp(m × ln(F)); Y = 496,054.648 / T; n = Fᵐ × √k × √Y / 2.54
+    Fᵐ = exp(m × ln(F)); Y = 496,054.648 / T; n_q = Fᵐ × √k × √Y / 2.54
 
-    float: average float, threads for each intersection
-    exponent: exponent of the class of weave
-    constant: constant on the yards in a pound
+    mean_float: average float, threads for each intersection
+    weave_exponent: exponent of the class of weave
+    brierley_constant: constant on the yards in a pound
     count: yarn count
     """
 
     def __call__(
         self,
-        float: _Plain,
-        exponent: _Plain,
-        constant: _Plain,
+        mean_float: _Plain,
+        weave_exponent: _Plain,
+        brierley_constant: _Plain,
         count: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        float: _Plain,
-        exponent: _Plain,
-        constant: _Plain,
+        mean_float: _Plain,
+        weave_exponent: _Plain,
+        brierley_constant: _Plain,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["float", "exponent", "constant", "count"],
+        unknown: Literal["mean_float", "weave_exponent", "brierley_constant", "count"],
         *,
         brierley_sett: _Measure,
-        float: _Plain = ...,
-        exponent: _Plain = ...,
-        constant: _Plain = ...,
+        mean_float: _Plain = ...,
+        weave_exponent: _Plain = ...,
+        brierley_constant: _Plain = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 brierley_sett: _BrierleySett
 
 @final
-class _ChangeOfShrinkage(Formula):
-    """Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
+class _BrierleyWeftSett(Formula):
+    """The most picks at a number of ends, by Brierley: the ends to the power ⅔ times the picks
+    stay.
 
-    D = 0 − s
+    n₂ = n_q^1.66666667 × n₁^(−0.666666667)
 
-    shrinkage: shrinkage
+    square_sett: closest sett of the square cloth
+    warp_sett: ends
     """
 
-    def __call__(self, shrinkage: _Plain) -> Quantity: ...
-    def working(self, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["shrinkage"],
-        *,
-        change_of_shrinkage: _Plain,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-change_of_shrinkage: _ChangeOfShrinkage
-
-@final
-class _ClothCoverFactor(Formula):
-    """Cover factor of the cloth from those of warp and weft.
-
-    K = K₁ + K₂ − K₁ × K₂ / K_l
-
-    warp: cover factor of the warp
-    weft: cover factor of the weft
-    limit: cover factor at which threads touch
-    """
-
-    def __call__(self, warp: _Measure, weft: _Measure, limit: _Measure) -> Quantity: ...
+    def __call__(self, square_sett: _Measure, warp_sett: _Measure) -> Quantity: ...
     def working(
         self,
-        warp: _Measure,
-        weft: _Measure,
-        limit: _Measure,
+        square_sett: _Measure,
+        warp_sett: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["warp", "weft", "limit"],
+        unknown: Literal["square_sett", "warp_sett"],
+        *,
+        brierley_weft_sett: _Measure,
+        square_sett: _Measure = ...,
+        warp_sett: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+brierley_weft_sett: _BrierleyWeftSett
+
+@final
+class _BrierleyWeftSettUnlike(Formula):
+    """The most picks at a number of ends, by Brierley, where warp and weft are of unlike count.
+
+    a = 0.666666667 × √(T₁ / T₂); n₂ = n_q × exp(a × ln(n_q / n₁))
+
+    square_sett: closest sett of the square cloth
+    warp_sett: ends
+    warp_count: count of the warp
+    weft_count: count of the weft
+    """
+
+    def __call__(
+        self,
+        square_sett: _Measure,
+        warp_sett: _Measure,
+        warp_count: _Measure,
+        weft_count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        square_sett: _Measure,
+        warp_sett: _Measure,
+        warp_count: _Measure,
+        weft_count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["square_sett", "warp_sett", "warp_count", "weft_count"],
+        *,
+        brierley_weft_sett_unlike: _Measure,
+        square_sett: _Measure = ...,
+        warp_sett: _Measure = ...,
+        warp_count: _Measure = ...,
+        weft_count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+brierley_weft_sett_unlike: _BrierleyWeftSettUnlike
+
+@final
+class _ClothCoverFactor(Formula):
+    """Cover factor of the cloth from those of warp and weft.
+
+    K_c = K₁ + K₂ − K₁ × K₂ / K_l
+
+    warp_cover_factor: cover factor of the warp
+    weft_cover_factor: cover factor of the weft
+    cover_factor_limit: cover factor at which threads touch
+    """
+
+    def __call__(
+        self,
+        warp_cover_factor: _Measure,
+        weft_cover_factor: _Measure,
+        cover_factor_limit: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        warp_cover_factor: _Measure,
+        weft_cover_factor: _Measure,
+        cover_factor_limit: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp_cover_factor", "weft_cover_factor", "cover_factor_limit"],
         *,
         cloth_cover_factor: _Measure,
-        warp: _Measure = ...,
-        weft: _Measure = ...,
-        limit: _Measure = ...,
+        warp_cover_factor: _Measure = ...,
+        weft_cover_factor: _Measure = ...,
+        cover_factor_limit: _Measure = ...,
     ) -> list[Quantity]: ...
 
 cloth_cover_factor: _ClothCoverFactor
@@ -224,27 +208,27 @@ cloth_cover_factor: _ClothCoverFactor
 class _ClothSpecificVolume(Formula):
     """Specific volume of a cloth, the air in it counted.
 
-    v = 1000 × H / w
+    v = 1000 × H / ω
 
     thickness: thickness
-    area: mass per area
+    mass_per_area: mass per area
     """
 
-    def __call__(self, thickness: _Measure, area: _Measure) -> Quantity: ...
+    def __call__(self, thickness: _Measure, mass_per_area: _Measure) -> Quantity: ...
     def working(
         self,
         thickness: _Measure,
-        area: _Measure,
+        mass_per_area: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["thickness", "area"],
+        unknown: Literal["thickness", "mass_per_area"],
         *,
         cloth_specific_volume: _Measure,
         thickness: _Measure = ...,
-        area: _Measure = ...,
+        mass_per_area: _Measure = ...,
     ) -> list[Quantity]: ...
 
 cloth_specific_volume: _ClothSpecificVolume
@@ -272,30 +256,35 @@ compounded_shrinkage: _CompoundedShrinkage
 class _CountAfterFinishing(Formula):
     """Count of the yarn in the cloth after finishing.
 
-    T₂ = T₁ × (1 − m) / (1 − s)
+    T₂ = T₁ × (1 − m_l) / (1 − s_y)
 
-    count: count before
-    loss: mass lost; negative where the cloth gains
-    shrinkage: shrinkage along the yarn
+    count_before: count before
+    mass_loss: mass lost; negative where the cloth gains
+    along_shrinkage: shrinkage along the yarn
     """
 
-    def __call__(self, count: _Measure, loss: _Plain, shrinkage: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        count_before: _Measure,
+        mass_loss: _Plain,
+        along_shrinkage: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        count: _Measure,
-        loss: _Plain,
-        shrinkage: _Plain,
+        count_before: _Measure,
+        mass_loss: _Plain,
+        along_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "loss", "shrinkage"],
+        unknown: Literal["count_before", "mass_loss", "along_shrinkage"],
         *,
         count_after_finishing: _Measure,
-        count: _Measure = ...,
-        loss: _Plain = ...,
-        shrinkage: _Plain = ...,
+        count_before: _Measure = ...,
+        mass_loss: _Plain = ...,
+        along_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 count_after_finishing: _CountAfterFinishing
@@ -304,30 +293,35 @@ count_after_finishing: _CountAfterFinishing
 class _CountBeforeFinishing(Formula):
     """Count to weave with for a count wanted in the finished cloth.
 
-    T₁ = T₂ × (1 − s) / (1 − m)
+    T₁ = T₂ × (1 − s_y) / (1 − m_l)
 
-    count: count in the finished cloth
-    loss: mass lost; negative where the cloth gains
-    shrinkage: shrinkage along the yarn
+    count_after: count in the finished cloth
+    mass_loss: mass lost; negative where the cloth gains
+    along_shrinkage: shrinkage along the yarn
     """
 
-    def __call__(self, count: _Measure, loss: _Plain, shrinkage: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        count_after: _Measure,
+        mass_loss: _Plain,
+        along_shrinkage: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        count: _Measure,
-        loss: _Plain,
-        shrinkage: _Plain,
+        count_after: _Measure,
+        mass_loss: _Plain,
+        along_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "loss", "shrinkage"],
+        unknown: Literal["count_after", "mass_loss", "along_shrinkage"],
         *,
         count_before_finishing: _Measure,
-        count: _Measure = ...,
-        loss: _Plain = ...,
-        shrinkage: _Plain = ...,
+        count_after: _Measure = ...,
+        mass_loss: _Plain = ...,
+        along_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 count_before_finishing: _CountBeforeFinishing
@@ -336,26 +330,26 @@ count_before_finishing: _CountBeforeFinishing
 class _CountForCoverFactor(Formula):
     """The count that gives a cover factor at a sett.
 
-    T = 10 × K / n × 10 × K / n
+    T = 10 × K_c / n × 10 × K_c / n
 
-    factor: cover factor
+    cover_factor: cover factor
     sett: sett
     """
 
-    def __call__(self, factor: _Measure, sett: _Measure) -> Quantity: ...
+    def __call__(self, cover_factor: _Measure, sett: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Measure,
+        cover_factor: _Measure,
         sett: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "sett"],
+        unknown: Literal["cover_factor", "sett"],
         *,
         count_for_cover_factor: _Measure,
-        factor: _Measure = ...,
+        cover_factor: _Measure = ...,
         sett: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -367,26 +361,26 @@ class _CountForSett(Formula):
 
     D = n / s × (R + I) / R; Y = 2.54 × D / k × 2.54 × D / k; T = 496,054.648 / Y
 
-    factor: factor of the yarn
+    yarn_factor: factor of the yarn
     sett: sett wanted
-    share: share of the maximum
+    sett_share: share of the maximum
     repeat: threads in the repeat
     intersections: intersections in the repeat
     """
 
     def __call__(
         self,
-        factor: _Plain,
+        yarn_factor: _Plain,
         sett: _Measure,
-        share: _Plain,
+        sett_share: _Plain,
         repeat: _Plain,
         intersections: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        factor: _Plain,
+        yarn_factor: _Plain,
         sett: _Measure,
-        share: _Plain,
+        sett_share: _Plain,
         repeat: _Plain,
         intersections: _Plain,
         *,
@@ -394,12 +388,12 @@ class _CountForSett(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "sett", "share", "repeat", "intersections"],
+        unknown: Literal["yarn_factor", "sett", "sett_share", "repeat", "intersections"],
         *,
         count_for_sett: _Measure,
-        factor: _Plain = ...,
+        yarn_factor: _Plain = ...,
         sett: _Measure = ...,
-        share: _Plain = ...,
+        sett_share: _Plain = ...,
         repeat: _Plain = ...,
         intersections: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -410,27 +404,27 @@ count_for_sett: _CountForSett
 class _CountForWeight(Formula):
     """The count for a heavier or lighter cloth of the same weave and firmness.
 
-    T₂ = T₁ × w × w
+    T₂ = T × μ × μ
 
     count: count of the yarn at hand
-    ratio: new weight over the old
+    mass_ratio: new weight over the old
     """
 
-    def __call__(self, count: _Measure, ratio: _Plain) -> Quantity: ...
+    def __call__(self, count: _Measure, mass_ratio: _Plain) -> Quantity: ...
     def working(
         self,
         count: _Measure,
-        ratio: _Plain,
+        mass_ratio: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "ratio"],
+        unknown: Literal["count", "mass_ratio"],
         *,
         count_for_weight: _Measure,
         count: _Measure = ...,
-        ratio: _Plain = ...,
+        mass_ratio: _Plain = ...,
     ) -> list[Quantity]: ...
 
 count_for_weight: _CountForWeight
@@ -439,27 +433,27 @@ count_for_weight: _CountForWeight
 class _CountWithAdded(Formula):
     """Count of a yarn with size or oil on it.
 
-    T₂ = T₁ × (1 + z)
+    T₂ = T × (1 + z)
 
     count: count without it
-    added: size or oil, on the yarn without it
+    size_or_oil: size or oil, on the yarn without it
     """
 
-    def __call__(self, count: _Measure, added: _Plain) -> Quantity: ...
+    def __call__(self, count: _Measure, size_or_oil: _Plain) -> Quantity: ...
     def working(
         self,
         count: _Measure,
-        added: _Plain,
+        size_or_oil: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "added"],
+        unknown: Literal["count", "size_or_oil"],
         *,
         count_with_added: _Measure,
         count: _Measure = ...,
-        added: _Plain = ...,
+        size_or_oil: _Plain = ...,
     ) -> list[Quantity]: ...
 
 count_with_added: _CountWithAdded
@@ -468,26 +462,26 @@ count_with_added: _CountWithAdded
 class _CoursesForLoop(Formula):
     """The courses, or the wales, that a loop length leads to.
 
-    n = K_c / (100 × l)
+    n = K_d / (100 × l)
 
-    constant: constant of the direction
+    loop_constant: constant of the direction
     loop_length: length of yarn in a loop
     """
 
-    def __call__(self, constant: _Plain, loop_length: _Measure) -> Quantity: ...
+    def __call__(self, loop_constant: _Plain, loop_length: _Measure) -> Quantity: ...
     def working(
         self,
-        constant: _Plain,
+        loop_constant: _Plain,
         loop_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["constant", "loop_length"],
+        unknown: Literal["loop_constant", "loop_length"],
         *,
         courses_for_loop: _Measure,
-        constant: _Plain = ...,
+        loop_constant: _Plain = ...,
         loop_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -497,7 +491,7 @@ courses_for_loop: _CoursesForLoop
 class _CoverFactor(Formula):
     """How closely the threads of one direction lie for their count.
 
-    K = n × √T / 10
+    K_c = n × √T / 10
 
     sett: sett
     count: yarn count
@@ -526,39 +520,39 @@ cover_factor: _CoverFactor
 class _CoverFactorAfterFinishing(Formula):
     """Cover factor after finishing of the threads of one direction.
 
-    K₂ = K₁ × √((1 − m) / (1 − s)) / (1 − s_a)
+    K_a = K_b × √((1 − m_l) / (1 − s_y)) / (1 − s_x)
 
-    factor: cover factor before
-    loss: mass lost; negative where the cloth gains
-    across: shrinkage across the threads
-    along: shrinkage along the yarn
+    cover_factor_before: cover factor before
+    mass_loss: mass lost; negative where the cloth gains
+    across_shrinkage: shrinkage across the threads
+    along_shrinkage: shrinkage along the yarn
     """
 
     def __call__(
         self,
-        factor: _Measure,
-        loss: _Plain,
-        across: _Plain,
-        along: _Plain,
+        cover_factor_before: _Measure,
+        mass_loss: _Plain,
+        across_shrinkage: _Plain,
+        along_shrinkage: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        factor: _Measure,
-        loss: _Plain,
-        across: _Plain,
-        along: _Plain,
+        cover_factor_before: _Measure,
+        mass_loss: _Plain,
+        across_shrinkage: _Plain,
+        along_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "loss", "across", "along"],
+        unknown: Literal["cover_factor_before", "mass_loss", "across_shrinkage", "along_shrinkage"],
         *,
         cover_factor_after_finishing: _Measure,
-        factor: _Measure = ...,
-        loss: _Plain = ...,
-        across: _Plain = ...,
-        along: _Plain = ...,
+        cover_factor_before: _Measure = ...,
+        mass_loss: _Plain = ...,
+        across_shrinkage: _Plain = ...,
+        along_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 cover_factor_after_finishing: _CoverFactorAfterFinishing
@@ -569,17 +563,22 @@ class _CoverFactorLimit(Formula):
 
     K_l = √(785.398163 / v)
 
-    volume: specific volume of the yarn
+    specific_volume: specific volume of the yarn
     """
 
-    def __call__(self, volume: _Measure) -> Quantity: ...
-    def working(self, volume: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, specific_volume: _Measure) -> Quantity: ...
+    def working(
+        self,
+        specific_volume: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["volume"],
+        unknown: Literal["specific_volume"],
         *,
         cover_factor_limit: _Measure,
-        volume: _Measure = ...,
+        specific_volume: _Measure = ...,
     ) -> list[Quantity]: ...
 
 cover_factor_limit: _CoverFactorLimit
@@ -588,30 +587,35 @@ cover_factor_limit: _CoverFactorLimit
 class _CrimpAfterFinishing(Formula):
     """Crimp after the cloth has shrunk more or less than its yarn.
 
-    c₂ = (1 + c₁) × (1 − s_y) / (1 − s) − 1
+    c₂ = (1 + c₁) × (1 − s_t) / (1 − s_y) − 1
 
-    crimp: crimp before
-    shrinkage: shrinkage of the cloth along the yarn
-    yarn: shrinkage of the yarn itself
+    crimp_before: crimp before
+    along_shrinkage: shrinkage of the cloth along the yarn
+    yarn_shrinkage: shrinkage of the yarn itself
     """
 
-    def __call__(self, crimp: _Plain, shrinkage: _Plain, yarn: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        crimp_before: _Plain,
+        along_shrinkage: _Plain,
+        yarn_shrinkage: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        crimp: _Plain,
-        shrinkage: _Plain,
-        yarn: _Plain,
+        crimp_before: _Plain,
+        along_shrinkage: _Plain,
+        yarn_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["crimp", "shrinkage", "yarn"],
+        unknown: Literal["crimp_before", "along_shrinkage", "yarn_shrinkage"],
         *,
         crimp_after_finishing: _Plain,
-        crimp: _Plain = ...,
-        shrinkage: _Plain = ...,
-        yarn: _Plain = ...,
+        crimp_before: _Plain = ...,
+        along_shrinkage: _Plain = ...,
+        yarn_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 crimp_after_finishing: _CrimpAfterFinishing
@@ -623,28 +627,33 @@ class _CrimpAngle(Formula):
     θ in radians = root of (l − D × θ in radians) × cos(θ in radians) + D × sin(θ in radians) −
     p; θ = θ in radians × 57.2957795
 
-    length: length between threads crossed
+    modular_length: length between threads crossed
     spacing: spacing of the threads crossed
-    diameters: sum of the diameters
+    diameter_sum: sum of the diameters
     """
 
-    def __call__(self, length: _Measure, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        modular_length: _Measure,
+        spacing: _Measure,
+        diameter_sum: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
+        modular_length: _Measure,
         spacing: _Measure,
-        diameters: _Measure,
+        diameter_sum: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "spacing", "diameters"],
+        unknown: Literal["modular_length", "spacing", "diameter_sum"],
         *,
         crimp_angle: _Measure,
-        length: _Measure = ...,
+        modular_length: _Measure = ...,
         spacing: _Measure = ...,
-        diameters: _Measure = ...,
+        diameter_sum: _Measure = ...,
     ) -> list[Quantity]: ...
 
 crimp_angle: _CrimpAngle
@@ -653,62 +662,67 @@ crimp_angle: _CrimpAngle
 class _CrimpBeforeFinishing(Formula):
     """Crimp before finishing from that in the finished cloth.
 
-    c₁ = (1 + c₂) × (1 − s) / (1 − s_y) − 1
+    c₁ = (1 + c₂) × (1 − s_y) / (1 − s_t) − 1
 
-    crimp: crimp after
-    shrinkage: shrinkage of the cloth along the yarn
-    yarn: shrinkage of the yarn itself
+    crimp_after: crimp after
+    along_shrinkage: shrinkage of the cloth along the yarn
+    yarn_shrinkage: shrinkage of the yarn itself
     """
 
-    def __call__(self, crimp: _Plain, shrinkage: _Plain, yarn: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        crimp_after: _Plain,
+        along_shrinkage: _Plain,
+        yarn_shrinkage: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        crimp: _Plain,
-        shrinkage: _Plain,
-        yarn: _Plain,
+        crimp_after: _Plain,
+        along_shrinkage: _Plain,
+        yarn_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["crimp", "shrinkage", "yarn"],
+        unknown: Literal["crimp_after", "along_shrinkage", "yarn_shrinkage"],
         *,
         crimp_before_finishing: _Plain,
-        crimp: _Plain = ...,
-        shrinkage: _Plain = ...,
-        yarn: _Plain = ...,
+        crimp_after: _Plain = ...,
+        along_shrinkage: _Plain = ...,
+        yarn_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 crimp_before_finishing: _CrimpBeforeFinishing
 
 @final
-class _CrimpFound(Formula):
+class _CrimpFromLengths(Formula):
     """Crimp: how much longer the yarn is than the cloth that it lies in.
 
-    c = (l − L) / L
+    c = (Y − L) / L
 
-    yarn: length of the yarn
-    cloth: length of the cloth it was taken from
+    yarn_length: length of the yarn
+    cloth_length: length of the cloth it was taken from
     """
 
-    def __call__(self, yarn: _Measure, cloth: _Measure) -> Quantity: ...
+    def __call__(self, yarn_length: _Measure, cloth_length: _Measure) -> Quantity: ...
     def working(
         self,
-        yarn: _Measure,
-        cloth: _Measure,
+        yarn_length: _Measure,
+        cloth_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["yarn", "cloth"],
+        unknown: Literal["yarn_length", "cloth_length"],
         *,
-        crimp_found: _Plain,
-        yarn: _Measure = ...,
-        cloth: _Measure = ...,
+        crimp_from_lengths: _Plain,
+        yarn_length: _Measure = ...,
+        cloth_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
-crimp_found: _CrimpFound
+crimp_from_lengths: _CrimpFromLengths
 
 @final
 class _CrimpFromTakeUp(Formula):
@@ -738,28 +752,33 @@ class _CrimpHeight(Formula):
     θ = root of (l − D × θ) × cos(θ) + D × sin(θ) − p; h = (l − D × θ) × sin(θ) + D × (1 −
     cos(θ))
 
-    length: length between threads crossed
+    modular_length: length between threads crossed
     spacing: spacing of the threads crossed
-    diameters: sum of the diameters
+    diameter_sum: sum of the diameters
     """
 
-    def __call__(self, length: _Measure, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        modular_length: _Measure,
+        spacing: _Measure,
+        diameter_sum: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
+        modular_length: _Measure,
         spacing: _Measure,
-        diameters: _Measure,
+        diameter_sum: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "spacing", "diameters"],
+        unknown: Literal["modular_length", "spacing", "diameter_sum"],
         *,
         crimp_height: _Measure,
-        length: _Measure = ...,
+        modular_length: _Measure = ...,
         spacing: _Measure = ...,
-        diameters: _Measure = ...,
+        diameter_sum: _Measure = ...,
     ) -> list[Quantity]: ...
 
 crimp_height: _CrimpHeight
@@ -772,26 +791,26 @@ class _CrimpHeightByRule(Formula):
 
     spacing: spacing of the threads crossed
     crimp: crimp
-    factor: factor
+    rule_factor: factor
     """
 
-    def __call__(self, spacing: _Measure, crimp: _Plain, factor: _Plain) -> Quantity: ...
+    def __call__(self, spacing: _Measure, crimp: _Plain, rule_factor: _Plain) -> Quantity: ...
     def working(
         self,
         spacing: _Measure,
         crimp: _Plain,
-        factor: _Plain,
+        rule_factor: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spacing", "crimp", "factor"],
+        unknown: Literal["spacing", "crimp", "rule_factor"],
         *,
         crimp_height_by_rule: _Measure,
         spacing: _Measure = ...,
         crimp: _Plain = ...,
-        factor: _Plain = ...,
+        rule_factor: _Plain = ...,
     ) -> list[Quantity]: ...
 
 crimp_height_by_rule: _CrimpHeightByRule
@@ -802,25 +821,25 @@ class _CrownHeight(Formula):
 
     H = h + d
 
-    height: height of the wave
-    diameter: diameter
+    wave_height: height of the wave
+    yarn_diameter: diameter
     """
 
-    def __call__(self, height: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(self, wave_height: _Measure, yarn_diameter: _Measure) -> Quantity: ...
     def working(
         self,
-        height: _Measure,
-        diameter: _Measure,
+        wave_height: _Measure,
+        yarn_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["height", "diameter"],
+        unknown: Literal["wave_height", "yarn_diameter"],
         *,
         crown_height: _Measure,
-        height: _Measure = ...,
-        diameter: _Measure = ...,
+        wave_height: _Measure = ...,
+        yarn_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 crown_height: _CrownHeight
@@ -830,17 +849,22 @@ class _CurvatureSett(Formula):
     """The closest sett of a weave by the curvature of the threads, for a square cloth of like
     yarns.
 
-    n = D × R / (R + 0.732050808 × I)
+    n_m = D × R / (R + 0.732050808 × I)
 
-    diameters: diameters side by side
+    side_by_side: diameters side by side
     repeat: threads in the repeat
     intersections: intersections in the repeat
     """
 
-    def __call__(self, diameters: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        side_by_side: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        diameters: _Measure,
+        side_by_side: _Measure,
         repeat: _Plain,
         intersections: _Plain,
         *,
@@ -848,10 +872,10 @@ class _CurvatureSett(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["diameters", "repeat", "intersections"],
+        unknown: Literal["side_by_side", "repeat", "intersections"],
         *,
         curvature_sett: _Measure,
-        diameters: _Measure = ...,
+        side_by_side: _Measure = ...,
         repeat: _Plain = ...,
         intersections: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -862,25 +886,25 @@ curvature_sett: _CurvatureSett
 class _CurvatureSettUnlike(Formula):
     """The closest sett of one system by curvature, where the other is of another yarn.
 
-    p = 0.866025404 × (1 / D₁ + 1 / D₂); n = R / ((R − I) / D₁ + I × p)
+    p = 0.866025404 × (1 / D₁ + 1 / D₂); n_m = R / ((R − I) / D₁ + I × p)
 
-    own: diameters of the yarn that is set, side by side
-    crossing: diameters of the yarn that crosses it, side by side
+    own_side_by_side: diameters of the yarn that is set, side by side
+    crossing_side_by_side: diameters of the yarn that crosses it, side by side
     repeat: threads in the repeat
     intersections: intersections of a crossing thread in the repeat
     """
 
     def __call__(
         self,
-        own: _Measure,
-        crossing: _Measure,
+        own_side_by_side: _Measure,
+        crossing_side_by_side: _Measure,
         repeat: _Plain,
         intersections: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        own: _Measure,
-        crossing: _Measure,
+        own_side_by_side: _Measure,
+        crossing_side_by_side: _Measure,
         repeat: _Plain,
         intersections: _Plain,
         *,
@@ -888,11 +912,11 @@ class _CurvatureSettUnlike(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["own", "crossing", "repeat", "intersections"],
+        unknown: Literal["own_side_by_side", "crossing_side_by_side", "repeat", "intersections"],
         *,
         curvature_sett_unlike: _Measure,
-        own: _Measure = ...,
-        crossing: _Measure = ...,
+        own_side_by_side: _Measure = ...,
+        crossing_side_by_side: _Measure = ...,
         repeat: _Plain = ...,
         intersections: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -903,27 +927,27 @@ curvature_sett_unlike: _CurvatureSettUnlike
 class _DentsInWidth(Formula):
     """Dents in a width of the reed.
 
-    N = 100 × r × W
+    N = 100 × r × B
 
     reed: reed
-    width: width in the reed
+    reed_width: width in the reed
     """
 
-    def __call__(self, reed: _Measure, width: _Measure) -> Quantity: ...
+    def __call__(self, reed: _Measure, reed_width: _Measure) -> Quantity: ...
     def working(
         self,
         reed: _Measure,
-        width: _Measure,
+        reed_width: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["reed", "width"],
+        unknown: Literal["reed", "reed_width"],
         *,
         dents_in_width: _Plain,
         reed: _Measure = ...,
-        width: _Measure = ...,
+        reed_width: _Measure = ...,
     ) -> list[Quantity]: ...
 
 dents_in_width: _DentsInWidth
@@ -936,23 +960,23 @@ class _DiametersInCloth(Formula):
     p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); p₁ = 10 / n₁; l₂ = p₁ × (1 + c₂); D = root of (l₁ − D × θ₁)
     × sin(θ₁) + D × (1 − cos(θ₁)) + ((l₂ − D × θ₂) × sin(θ₂) + D × (1 − cos(θ₂))) − D
 
-    ends: ends
-    picks: picks
+    warp_sett: ends
+    weft_sett: picks
     warp_crimp: crimp of the warp
     weft_crimp: crimp of the weft
     """
 
     def __call__(
         self,
-        ends: _Measure,
-        picks: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         weft_crimp: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        ends: _Measure,
-        picks: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         weft_crimp: _Plain,
         *,
@@ -960,11 +984,11 @@ class _DiametersInCloth(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "weft_crimp"],
+        unknown: Literal["warp_sett", "weft_sett", "warp_crimp", "weft_crimp"],
         *,
         diameters_in_cloth: _Measure,
-        ends: _Measure = ...,
-        picks: _Measure = ...,
+        warp_sett: _Measure = ...,
+        weft_sett: _Measure = ...,
         warp_crimp: _Plain = ...,
         weft_crimp: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -977,24 +1001,24 @@ class _DiametersSideBySide(Formula):
 
     Y = 496,054.648 / T; D = k × √Y / 2.54
 
-    factor: factor of the yarn
+    yarn_factor: factor of the yarn
     count: yarn count
     """
 
-    def __call__(self, factor: _Plain, count: _Measure) -> Quantity: ...
+    def __call__(self, yarn_factor: _Plain, count: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Plain,
+        yarn_factor: _Plain,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "count"],
+        unknown: Literal["yarn_factor", "count"],
         *,
         diameters_side_by_side: _Measure,
-        factor: _Plain = ...,
+        yarn_factor: _Plain = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1004,172 +1028,138 @@ diameters_side_by_side: _DiametersSideBySide
 class _DimensionalChange(Formula):
     """Dimensional change as ISO 5077 reports it.
 
-    D = (x_t − x₀) / x₀
+    D = (x₂ − x₁) / x₁
 
-    before: measure before
-    after: measure after
+    size_before: measure before
+    size_after: measure after
     """
 
-    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def __call__(self, size_before: _Measure, size_after: _Measure) -> Quantity: ...
     def working(
         self,
-        before: _Measure,
-        after: _Measure,
+        size_before: _Measure,
+        size_after: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["before", "after"],
+        unknown: Literal["size_before", "size_after"],
         *,
         dimensional_change: _Plain,
-        before: _Measure = ...,
-        after: _Measure = ...,
+        size_before: _Measure = ...,
+        size_after: _Measure = ...,
     ) -> list[Quantity]: ...
 
 dimensional_change: _DimensionalChange
 
 @final
-class _DrawInFound(Formula):
-    """Draw-in from the width in the reed and off the loom.
+class _DimensionalChangeFromShrinkage(Formula):
+    """Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
 
-    d = 1 − b₁ / B
+    D = 0 − s
 
-    reed: width in the reed
-    off_loom: width off the loom
+    shrinkage: shrinkage
     """
 
-    def __call__(self, reed: _Measure, off_loom: _Measure) -> Quantity: ...
+    def __call__(self, shrinkage: _Plain) -> Quantity: ...
+    def working(self, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["shrinkage"],
+        *,
+        dimensional_change_from_shrinkage: _Plain,
+        shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+dimensional_change_from_shrinkage: _DimensionalChangeFromShrinkage
+
+@final
+class _DrawInFromWidths(Formula):
+    """Draw-in from the width in the reed and off the loom.
+
+    d_r = 1 − b_o / B
+
+    reed_width: width in the reed
+    off_loom_width: width off the loom
+    """
+
+    def __call__(self, reed_width: _Measure, off_loom_width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        reed_width: _Measure,
+        off_loom_width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["reed_width", "off_loom_width"],
+        *,
+        draw_in_from_widths: _Plain,
+        reed_width: _Measure = ...,
+        off_loom_width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+draw_in_from_widths: _DrawInFromWidths
+
+@final
+class _EndsForReed(Formula):
+    """Ends that fill whole dents within a width.
+
+    N = round down(100 × r × B + 0.000001) × e
+
+    reed: reed
+    ends_per_dent: ends in a dent
+    reed_width: width in the reed
+    """
+
+    def __call__(self, reed: _Measure, ends_per_dent: _Plain, reed_width: _Measure) -> Quantity: ...
     def working(
         self,
         reed: _Measure,
-        off_loom: _Measure,
+        ends_per_dent: _Plain,
+        reed_width: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["reed", "off_loom"],
+        unknown: Literal["reed", "ends_per_dent", "reed_width"],
         *,
-        draw_in_found: _Plain,
+        ends_for_reed: _Plain,
         reed: _Measure = ...,
-        off_loom: _Measure = ...,
+        ends_per_dent: _Plain = ...,
+        reed_width: _Measure = ...,
     ) -> list[Quantity]: ...
 
-draw_in_found: _DrawInFound
-
-@final
-class _EndsAfterStretch(Formula):
-    """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
-
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
-    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); p₁ = 10 / n₁; h₂ = D − h₁; l₂ = D × 2 ×
-    arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ / (p₁ + √(p₁
-    × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))));
-    p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′ = (l₁ − D ×
-    θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′ = root of (l₂ − D × θ₂′) × sin(θ₂′)
-    + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) × cos(θ₂′) + D × sin(θ₂′); n₁′ = (no answer
-    if D < h₁, else (no answer if D < h₁′, else 10 / p₁′))
-
-    ends: ends
-    picks: picks
-    warp_crimp: crimp of the warp
-    warp_diameter: diameter of the warp
-    weft_diameter: diameter of the weft
-    picks_after: picks after
-    """
-
-    def __call__(
-        self,
-        ends: _Measure,
-        picks: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        picks_after: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        ends: _Measure,
-        picks: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        picks_after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "picks_after"
-        ],
-        *,
-        ends_after_stretch: _Measure,
-        ends: _Measure = ...,
-        picks: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        warp_diameter: _Measure = ...,
-        weft_diameter: _Measure = ...,
-        picks_after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-ends_after_stretch: _EndsAfterStretch
-
-@final
-class _EndsFromRepeats(Formula):
-    """The sett from the repeats of the weave counted in a width.
-
-    n = r × R
-
-    repeats: repeats
-    ends: ends in a repeat
-    """
-
-    def __call__(self, repeats: _Measure, ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        repeats: _Measure,
-        ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["repeats", "ends"],
-        *,
-        ends_from_repeats: _Measure,
-        repeats: _Measure = ...,
-        ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-ends_from_repeats: _EndsFromRepeats
+ends_for_reed: _EndsForReed
 
 @final
 class _EndsInWidth(Formula):
     """Threads in a width.
 
-    N = 100 × n × W
+    N = 100 × n × b
 
     sett: sett
-    width: width in the same state
+    cloth_width: width in the same state
     """
 
-    def __call__(self, sett: _Measure, width: _Measure) -> Quantity: ...
+    def __call__(self, sett: _Measure, cloth_width: _Measure) -> Quantity: ...
     def working(
         self,
         sett: _Measure,
-        width: _Measure,
+        cloth_width: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "width"],
+        unknown: Literal["sett", "cloth_width"],
         *,
         ends_in_width: _Plain,
         sett: _Measure = ...,
-        width: _Measure = ...,
+        cloth_width: _Measure = ...,
     ) -> list[Quantity]: ...
 
 ends_in_width: _EndsInWidth
@@ -1178,95 +1168,82 @@ ends_in_width: _EndsInWidth
 class _EndsWithSelvedges(Formula):
     """Ends of a cloth whose selvedges are set closer than its ground.
 
-    N = 100 × n × (W + k × S)
+    N = 100 × n_g × (b_g + k × b_s)
 
-    sett: sett of the ground
-    width: width of the ground
-    selvedges: width of both selvedges together
-    closer: ends in a dent of the selvedge over those of the ground
+    ground_sett: sett of the ground
+    ground_width: width of the ground
+    selvedge_width: width of both selvedges together
+    selvedge_closeness: ends in a dent of the selvedge over those of the ground
     """
 
     def __call__(
         self,
-        sett: _Measure,
-        width: _Measure,
-        selvedges: _Measure,
-        closer: _Plain,
+        ground_sett: _Measure,
+        ground_width: _Measure,
+        selvedge_width: _Measure,
+        selvedge_closeness: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        sett: _Measure,
-        width: _Measure,
-        selvedges: _Measure,
-        closer: _Plain,
+        ground_sett: _Measure,
+        ground_width: _Measure,
+        selvedge_width: _Measure,
+        selvedge_closeness: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "width", "selvedges", "closer"],
+        unknown: Literal["ground_sett", "ground_width", "selvedge_width", "selvedge_closeness"],
         *,
         ends_with_selvedges: _Plain,
-        sett: _Measure = ...,
-        width: _Measure = ...,
-        selvedges: _Measure = ...,
-        closer: _Plain = ...,
+        ground_sett: _Measure = ...,
+        ground_width: _Measure = ...,
+        selvedge_width: _Measure = ...,
+        selvedge_closeness: _Plain = ...,
     ) -> list[Quantity]: ...
 
 ends_with_selvedges: _EndsWithSelvedges
 
 @final
-class _EvenShrinkage(Formula):
-    """Shrinkage of each side of a cloth that shrinks alike both ways, from the area lost.
-
-    s = 1 − √(1 − s_A)
-
-    area: area lost
-    """
-
-    def __call__(self, area: _Plain) -> Quantity: ...
-    def working(self, area: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["area"],
-        *,
-        even_shrinkage: _Plain,
-        area: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-even_shrinkage: _EvenShrinkage
-
-@final
 class _FinishedMassPerArea(Formula):
     """Mass per area after finishing.
 
-    w₂ = w₁ × (1 − m) / ((1 − s_w) × (1 − s_l))
+    ω₂ = ω₁ × (1 − m_l) / ((1 − s_w) × (1 − s_l))
 
-    loom: mass per area off the loom
-    loss: mass lost; negative where the cloth gains
-    width: shrinkage in width
-    length: shrinkage in length
+    off_loom_mass_per_area: mass per area off the loom
+    mass_loss: mass lost; negative where the cloth gains
+    width_shrinkage: shrinkage in width
+    length_shrinkage: shrinkage in length
     """
 
-    def __call__(self, loom: _Measure, loss: _Plain, width: _Plain, length: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        off_loom_mass_per_area: _Measure,
+        mass_loss: _Plain,
+        width_shrinkage: _Plain,
+        length_shrinkage: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        loom: _Measure,
-        loss: _Plain,
-        width: _Plain,
-        length: _Plain,
+        off_loom_mass_per_area: _Measure,
+        mass_loss: _Plain,
+        width_shrinkage: _Plain,
+        length_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["loom", "loss", "width", "length"],
+        unknown: Literal[
+            "off_loom_mass_per_area", "mass_loss", "width_shrinkage", "length_shrinkage"
+        ],
         *,
         finished_mass_per_area: _Measure,
-        loom: _Measure = ...,
-        loss: _Plain = ...,
-        width: _Plain = ...,
-        length: _Plain = ...,
+        off_loom_mass_per_area: _Measure = ...,
+        mass_loss: _Plain = ...,
+        width_shrinkage: _Plain = ...,
+        length_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 finished_mass_per_area: _FinishedMassPerArea
@@ -1278,24 +1255,24 @@ class _FractionalCover(Formula):
     n·d = n × d / 10; e = smaller of (n·d, 1)
 
     sett: sett
-    diameter: diameter of the yarn
+    yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, sett: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(self, sett: _Measure, yarn_diameter: _Measure) -> Quantity: ...
     def working(
         self,
         sett: _Measure,
-        diameter: _Measure,
+        yarn_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "diameter"],
+        unknown: Literal["sett", "yarn_diameter"],
         *,
         fractional_cover: _Plain,
         sett: _Measure = ...,
-        diameter: _Measure = ...,
+        yarn_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 fractional_cover: _FractionalCover
@@ -1305,27 +1282,27 @@ class _FractionalCoverOfFactor(Formula):
     """Share of the surface that threads cover, from their cover factor and what a gram of yarn
     fills.
 
-    K/K_l = K × √(0.00127323954 × v); e = smaller of (K/K_l, 1)
+    K_c/K_l = K_c × √(0.00127323954 × v); e = smaller of (K_c/K_l, 1)
 
-    factor: cover factor
-    volume: specific volume of the yarn
+    cover_factor: cover factor
+    specific_volume: specific volume of the yarn
     """
 
-    def __call__(self, factor: _Measure, volume: _Measure) -> Quantity: ...
+    def __call__(self, cover_factor: _Measure, specific_volume: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Measure,
-        volume: _Measure,
+        cover_factor: _Measure,
+        specific_volume: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "volume"],
+        unknown: Literal["cover_factor", "specific_volume"],
         *,
         fractional_cover_of_factor: _Plain,
-        factor: _Measure = ...,
-        volume: _Measure = ...,
+        cover_factor: _Measure = ...,
+        specific_volume: _Measure = ...,
     ) -> list[Quantity]: ...
 
 fractional_cover_of_factor: _FractionalCoverOfFactor
@@ -1334,30 +1311,30 @@ fractional_cover_of_factor: _FractionalCoverOfFactor
 class _FringeMass(Formula):
     """Mass of the fringes of a piece.
 
-    m = 2 × N × q × T × 0.000001
+    m = 2 × N × q × T₁ × 0.000001
 
     ends: ends
     fringe: fringe at each end of the piece
-    count: count of the warp
+    warp_count: count of the warp
     """
 
-    def __call__(self, ends: _Plain, fringe: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, ends: _Plain, fringe: _Measure, warp_count: _Measure) -> Quantity: ...
     def working(
         self,
         ends: _Plain,
         fringe: _Measure,
-        count: _Measure,
+        warp_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "fringe", "count"],
+        unknown: Literal["ends", "fringe", "warp_count"],
         *,
         fringe_mass: _Measure,
         ends: _Plain = ...,
         fringe: _Measure = ...,
-        count: _Measure = ...,
+        warp_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 fringe_mass: _FringeMass
@@ -1368,24 +1345,24 @@ class _GalceranCoefficient(Formula):
 
     K = Q / (1 + 0.73 × l)
 
-    material: coefficient of the material
+    material_coefficient: coefficient of the material
     crossings: intersections for each thread of the other system
     """
 
-    def __call__(self, material: _Plain, crossings: _Plain) -> Quantity: ...
+    def __call__(self, material_coefficient: _Plain, crossings: _Plain) -> Quantity: ...
     def working(
         self,
-        material: _Plain,
+        material_coefficient: _Plain,
         crossings: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["material", "crossings"],
+        unknown: Literal["material_coefficient", "crossings"],
         *,
         galceran_coefficient: _Plain,
-        material: _Plain = ...,
+        material_coefficient: _Plain = ...,
         crossings: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1397,24 +1374,24 @@ class _GalceranSett(Formula):
 
     Nm = 1000 / T; n = K × √Nm
 
-    coefficient: coefficient of density
+    density_coefficient: coefficient of density
     count: yarn count
     """
 
-    def __call__(self, coefficient: _Plain, count: _Measure) -> Quantity: ...
+    def __call__(self, density_coefficient: _Plain, count: _Measure) -> Quantity: ...
     def working(
         self,
-        coefficient: _Plain,
+        density_coefficient: _Plain,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["coefficient", "count"],
+        unknown: Literal["density_coefficient", "count"],
         *,
         galceran_sett: _Measure,
-        coefficient: _Plain = ...,
+        density_coefficient: _Plain = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1426,28 +1403,28 @@ class _GreyMass(Formula):
 
     m = m₁ × (1 + z) + m₂
 
-    warp: mass of the warp without size
+    warp_mass: mass of the warp without size
     size: size, on the warp without it
-    weft: mass of the weft
+    weft_mass: mass of the weft
     """
 
-    def __call__(self, warp: _Measure, size: _Plain, weft: _Measure) -> Quantity: ...
+    def __call__(self, warp_mass: _Measure, size: _Plain, weft_mass: _Measure) -> Quantity: ...
     def working(
         self,
-        warp: _Measure,
+        warp_mass: _Measure,
         size: _Plain,
-        weft: _Measure,
+        weft_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["warp", "size", "weft"],
+        unknown: Literal["warp_mass", "size", "weft_mass"],
         *,
         grey_mass: _Measure,
-        warp: _Measure = ...,
+        warp_mass: _Measure = ...,
         size: _Plain = ...,
-        weft: _Measure = ...,
+        weft_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 grey_mass: _GreyMass
@@ -1456,30 +1433,30 @@ grey_mass: _GreyMass
 class _HanksOfWarp(Formula):
     """Hanks of yarn in a warp.
 
-    h = N × W / l
+    h = N × W / l_h
 
     ends: ends
-    length: length of the warp
-    hank: length of a hank
+    warp_length: length of the warp
+    hank_length: length of a hank
     """
 
-    def __call__(self, ends: _Plain, length: _Measure, hank: _Measure) -> Quantity: ...
+    def __call__(self, ends: _Plain, warp_length: _Measure, hank_length: _Measure) -> Quantity: ...
     def working(
         self,
         ends: _Plain,
-        length: _Measure,
-        hank: _Measure,
+        warp_length: _Measure,
+        hank_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "length", "hank"],
+        unknown: Literal["ends", "warp_length", "hank_length"],
         *,
         hanks_of_warp: _Plain,
         ends: _Plain = ...,
-        length: _Measure = ...,
-        hank: _Measure = ...,
+        warp_length: _Measure = ...,
+        hank_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 hanks_of_warp: _HanksOfWarp
@@ -1488,39 +1465,39 @@ hanks_of_warp: _HanksOfWarp
 class _HanksOfWeft(Formula):
     """Hanks of yarn in the weft of a piece.
 
-    h = 100 × p × L × B / l
+    h = 100 × n₂ × L × B / l_h
 
-    width: width in the reed
-    length: length of the piece
-    picks: picks in the piece
-    hank: length of a hank
+    reed_width: width in the reed
+    cloth_length: length of the piece
+    weft_sett: picks in the piece
+    hank_length: length of a hank
     """
 
     def __call__(
         self,
-        width: _Measure,
-        length: _Measure,
-        picks: _Measure,
-        hank: _Measure,
+        reed_width: _Measure,
+        cloth_length: _Measure,
+        weft_sett: _Measure,
+        hank_length: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        width: _Measure,
-        length: _Measure,
-        picks: _Measure,
-        hank: _Measure,
+        reed_width: _Measure,
+        cloth_length: _Measure,
+        weft_sett: _Measure,
+        hank_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["width", "length", "picks", "hank"],
+        unknown: Literal["reed_width", "cloth_length", "weft_sett", "hank_length"],
         *,
         hanks_of_weft: _Plain,
-        width: _Measure = ...,
-        length: _Measure = ...,
-        picks: _Measure = ...,
-        hank: _Measure = ...,
+        reed_width: _Measure = ...,
+        cloth_length: _Measure = ...,
+        weft_sett: _Measure = ...,
+        hank_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 hanks_of_weft: _HanksOfWeft
@@ -1529,29 +1506,29 @@ hanks_of_weft: _HanksOfWeft
 class _HealdDensity(Formula):
     """How close the heddles stand on a shaft.
 
-    h = n × k / R
+    h = n_r × R_s / R
 
-    sett: sett in the reed
-    on_shaft: ends of the repeat of the draft on the shaft
+    reed_sett: sett in the reed
+    ends_on_shaft: ends of the repeat of the draft on the shaft
     repeat: ends in the repeat of the draft
     """
 
-    def __call__(self, sett: _Measure, on_shaft: _Plain, repeat: _Plain) -> Quantity: ...
+    def __call__(self, reed_sett: _Measure, ends_on_shaft: _Plain, repeat: _Plain) -> Quantity: ...
     def working(
         self,
-        sett: _Measure,
-        on_shaft: _Plain,
+        reed_sett: _Measure,
+        ends_on_shaft: _Plain,
         repeat: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "on_shaft", "repeat"],
+        unknown: Literal["reed_sett", "ends_on_shaft", "repeat"],
         *,
         heald_density: _Measure,
-        sett: _Measure = ...,
-        on_shaft: _Plain = ...,
+        reed_sett: _Measure = ...,
+        ends_on_shaft: _Plain = ...,
         repeat: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1561,17 +1538,17 @@ heald_density: _HealdDensity
 class _IntersectionsInLength(Formula):
     """Intersections that an end makes in a length of cloth.
 
-    i = n × I / R
+    i = n₂ × I / R
 
-    picks: picks
+    weft_sett: picks
     repeat: picks in the repeat
     intersections: intersections of an end in the repeat
     """
 
-    def __call__(self, picks: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
+    def __call__(self, weft_sett: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
     def working(
         self,
-        picks: _Measure,
+        weft_sett: _Measure,
         repeat: _Plain,
         intersections: _Plain,
         *,
@@ -1579,10 +1556,10 @@ class _IntersectionsInLength(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["picks", "repeat", "intersections"],
+        unknown: Literal["weft_sett", "repeat", "intersections"],
         *,
         intersections_in_length: _Measure,
-        picks: _Measure = ...,
+        weft_sett: _Measure = ...,
         repeat: _Plain = ...,
         intersections: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -1596,24 +1573,24 @@ class _JamAngle(Formula):
     p/D = p / D; θ = arctan(p/D / √(1 − p/D × p/D)) × 57.2957795
 
     spacing: spacing of the threads crossed
-    diameters: sum of the diameters
+    diameter_sum: sum of the diameters
     """
 
-    def __call__(self, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def __call__(self, spacing: _Measure, diameter_sum: _Measure) -> Quantity: ...
     def working(
         self,
         spacing: _Measure,
-        diameters: _Measure,
+        diameter_sum: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spacing", "diameters"],
+        unknown: Literal["spacing", "diameter_sum"],
         *,
         jam_angle: _Measure,
         spacing: _Measure = ...,
-        diameters: _Measure = ...,
+        diameter_sum: _Measure = ...,
     ) -> list[Quantity]: ...
 
 jam_angle: _JamAngle
@@ -1622,19 +1599,24 @@ jam_angle: _JamAngle
 class _JamCoverFactor(Formula):
     """Cover factor at which a square plain cloth jams: threads √3 diameters apart both ways.
 
-    K = K_l / 1.73205081
+    K_c = K_l / 1.73205081
 
-    limit: cover factor at which threads touch
+    cover_factor_limit: cover factor at which threads touch
     """
 
-    def __call__(self, limit: _Measure) -> Quantity: ...
-    def working(self, limit: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, cover_factor_limit: _Measure) -> Quantity: ...
+    def working(
+        self,
+        cover_factor_limit: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["limit"],
+        unknown: Literal["cover_factor_limit"],
         *,
         jam_cover_factor: _Measure,
-        limit: _Measure = ...,
+        cover_factor_limit: _Measure = ...,
     ) -> list[Quantity]: ...
 
 jam_cover_factor: _JamCoverFactor
@@ -1646,88 +1628,122 @@ class _JamCrimp(Formula):
     p/D = p / D; θ = arctan(p/D / √(1 − p/D × p/D)); c = θ / p/D − 1
 
     spacing: spacing of the threads crossed
-    diameters: sum of the diameters
+    diameter_sum: sum of the diameters
     """
 
-    def __call__(self, spacing: _Measure, diameters: _Measure) -> Quantity: ...
+    def __call__(self, spacing: _Measure, diameter_sum: _Measure) -> Quantity: ...
     def working(
         self,
         spacing: _Measure,
-        diameters: _Measure,
+        diameter_sum: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spacing", "diameters"],
+        unknown: Literal["spacing", "diameter_sum"],
         *,
         jam_crimp: _Plain,
         spacing: _Measure = ...,
-        diameters: _Measure = ...,
+        diameter_sum: _Measure = ...,
     ) -> list[Quantity]: ...
 
 jam_crimp: _JamCrimp
 
 @final
-class _JamPicks(Formula):
-    """The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
+class _JamSpacing(Formula):
+    """Spacing of the one system where both are jammed, from that of the other.
 
-    D = d₁ + d₂; p₁ = 10 / n₁; cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1
-    − cos θ₁ × cos θ₁); n₂ = 10 / p₂
+    cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁)
 
-    ends: ends
-    warp: diameter of the warp
-    weft: diameter of the weft
+    spacing: spacing of the other system
+    diameter_sum: sum of the diameters
     """
 
-    def __call__(self, ends: _Measure, warp: _Measure, weft: _Measure) -> Quantity: ...
+    def __call__(self, spacing: _Measure, diameter_sum: _Measure) -> Quantity: ...
     def working(
         self,
-        ends: _Measure,
-        warp: _Measure,
-        weft: _Measure,
+        spacing: _Measure,
+        diameter_sum: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "warp", "weft"],
+        unknown: Literal["spacing", "diameter_sum"],
         *,
-        jam_picks: _Measure,
-        ends: _Measure = ...,
-        warp: _Measure = ...,
-        weft: _Measure = ...,
+        jam_spacing: _Measure,
+        spacing: _Measure = ...,
+        diameter_sum: _Measure = ...,
     ) -> list[Quantity]: ...
 
-jam_picks: _JamPicks
+jam_spacing: _JamSpacing
 
 @final
-class _JamPicksOfWeave(Formula):
+class _JamWeftSett(Formula):
+    """The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
+
+    D = d₁ + d₂; p₁ = 10 / n₁; cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 −
+    cos θ₁ × cos θ₁); n₂ = 10 / p₂
+
+    warp_sett: ends
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
+    """
+
+    def __call__(
+        self,
+        warp_sett: _Measure,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        warp_sett: _Measure,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["warp_sett", "warp_diameter", "weft_diameter"],
+        *,
+        jam_weft_sett: _Measure,
+        warp_sett: _Measure = ...,
+        warp_diameter: _Measure = ...,
+        weft_diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+jam_weft_sett: _JamWeftSett
+
+@final
+class _JamWeftSettOfWeave(Formula):
     """The most picks of any weave at a number of ends: both systems jammed, after Love.
 
-    D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1
-    − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁); n₂ = 10 × F₁ / (p₂ + (F₁ − 1) × d₂)
+    D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 −
+    cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁); n₂ = 10 × F₁ / (p₂ + (F₁ − 1) × d₂)
 
-    ends: ends
-    warp: diameter of the warp
-    weft: diameter of the weft
+    warp_sett: ends
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
     weft_float: average float of the picks
     warp_float: average float of the ends
     """
 
     def __call__(
         self,
-        ends: _Measure,
-        warp: _Measure,
-        weft: _Measure,
+        warp_sett: _Measure,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
         weft_float: _Plain,
         warp_float: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        ends: _Measure,
-        warp: _Measure,
-        weft: _Measure,
+        warp_sett: _Measure,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
         weft_float: _Plain,
         warp_float: _Plain,
         *,
@@ -1735,141 +1751,84 @@ class _JamPicksOfWeave(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "warp", "weft", "weft_float", "warp_float"],
+        unknown: Literal["warp_sett", "warp_diameter", "weft_diameter", "weft_float", "warp_float"],
         *,
-        jam_picks_of_weave: _Measure,
-        ends: _Measure = ...,
-        warp: _Measure = ...,
-        weft: _Measure = ...,
+        jam_weft_sett_of_weave: _Measure,
+        warp_sett: _Measure = ...,
+        warp_diameter: _Measure = ...,
+        weft_diameter: _Measure = ...,
         weft_float: _Plain = ...,
         warp_float: _Plain = ...,
     ) -> list[Quantity]: ...
 
-jam_picks_of_weave: _JamPicksOfWeave
-
-@final
-class _JamSpacing(Formula):
-    """Spacing of the one system where both are jammed, from that of the other.
-
-    cos θ₂ = √(1 − p₁ / D × p₁ / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁)
-
-    spacing: spacing of the other system
-    diameters: sum of the diameters
-    """
-
-    def __call__(self, spacing: _Measure, diameters: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spacing: _Measure,
-        diameters: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spacing", "diameters"],
-        *,
-        jam_spacing: _Measure,
-        spacing: _Measure = ...,
-        diameters: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-jam_spacing: _JamSpacing
+jam_weft_sett_of_weave: _JamWeftSettOfWeave
 
 @final
 class _KnitMass(Formula):
     """Mass of the yarn in a knitted piece: courses, the width of each, and the take-up of its
     loops.
 
-    Y = 100 × c × L × B × u; m = Y × T × 0.000001
+    Y = 100 × c × L × b × u; m = Y × T × 0.000001
 
     courses: courses
-    width: width of the piece
-    length: length of the piece
-    take_up: take-up: length of yarn over width of course
+    cloth_width: width of the piece
+    cloth_length: length of the piece
+    knit_take_up: take-up: length of yarn over width of course
     count: count
     """
 
     def __call__(
         self,
         courses: _Measure,
-        width: _Measure,
-        length: _Measure,
-        take_up: _Plain,
+        cloth_width: _Measure,
+        cloth_length: _Measure,
+        knit_take_up: _Plain,
         count: _Measure,
     ) -> Quantity: ...
     def working(
         self,
         courses: _Measure,
-        width: _Measure,
-        length: _Measure,
-        take_up: _Plain,
+        cloth_width: _Measure,
+        cloth_length: _Measure,
+        knit_take_up: _Plain,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["courses", "width", "length", "take_up", "count"],
+        unknown: Literal["courses", "cloth_width", "cloth_length", "knit_take_up", "count"],
         *,
         knit_mass: _Measure,
         courses: _Measure = ...,
-        width: _Measure = ...,
-        length: _Measure = ...,
-        take_up: _Plain = ...,
+        cloth_width: _Measure = ...,
+        cloth_length: _Measure = ...,
+        knit_take_up: _Plain = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 knit_mass: _KnitMass
 
 @final
-class _KnitMassByConstant(Formula):
-    """Mass of a square metre of knitting from the constant of its loops: heavier with the count,
-    lighter with a longer loop.
-
-    w = K_s × T / (1000 × l)
-
-    constant: constant of the loops on an area
-    loop_length: length of yarn in a loop
-    count: count
-    """
-
-    def __call__(self, constant: _Plain, loop_length: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        constant: _Plain,
-        loop_length: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["constant", "loop_length", "count"],
-        *,
-        knit_mass_by_constant: _Measure,
-        constant: _Plain = ...,
-        loop_length: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-knit_mass_by_constant: _KnitMassByConstant
-
-@final
 class _KnitMassPerArea(Formula):
     """Mass of a square metre of knitting: loops, the yarn in each, and its count.
 
-    w = 10 × S × l × T
+    ω = 10 × S × l × T
 
-    loops: loops on an area
+    loop_density: loops on an area
     loop_length: length of yarn in a loop
     count: count
     """
 
-    def __call__(self, loops: _Measure, loop_length: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        loop_density: _Measure,
+        loop_length: _Measure,
+        count: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        loops: _Measure,
+        loop_density: _Measure,
         loop_length: _Measure,
         count: _Measure,
         *,
@@ -1877,15 +1836,53 @@ class _KnitMassPerArea(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["loops", "loop_length", "count"],
+        unknown: Literal["loop_density", "loop_length", "count"],
         *,
         knit_mass_per_area: _Measure,
-        loops: _Measure = ...,
+        loop_density: _Measure = ...,
         loop_length: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 knit_mass_per_area: _KnitMassPerArea
+
+@final
+class _KnitMassPerAreaByConstant(Formula):
+    """Mass of a square metre of knitting from the constant of its loops: heavier with the count,
+    lighter with a longer loop.
+
+    ω = K_s × T / (1000 × l)
+
+    stitch_constant: constant of the loops on an area
+    loop_length: length of yarn in a loop
+    count: count
+    """
+
+    def __call__(
+        self,
+        stitch_constant: _Plain,
+        loop_length: _Measure,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        stitch_constant: _Plain,
+        loop_length: _Measure,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["stitch_constant", "loop_length", "count"],
+        *,
+        knit_mass_per_area_by_constant: _Measure,
+        stitch_constant: _Plain = ...,
+        loop_length: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+knit_mass_per_area_by_constant: _KnitMassPerAreaByConstant
 
 @final
 class _KnitTakeUp(Formula):
@@ -1894,24 +1891,24 @@ class _KnitTakeUp(Formula):
     u = 100 × w × l
 
     wales: wales: stitches side by side
-    stitch: length of yarn in a stitch
+    loop_length: length of yarn in a stitch
     """
 
-    def __call__(self, wales: _Measure, stitch: _Measure) -> Quantity: ...
+    def __call__(self, wales: _Measure, loop_length: _Measure) -> Quantity: ...
     def working(
         self,
         wales: _Measure,
-        stitch: _Measure,
+        loop_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["wales", "stitch"],
+        unknown: Literal["wales", "loop_length"],
         *,
         knit_take_up: _Plain,
         wales: _Measure = ...,
-        stitch: _Measure = ...,
+        loop_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 knit_take_up: _KnitTakeUp
@@ -1922,137 +1919,67 @@ class _LengthOverDiameters(Formula):
 
     l/D = l / D
 
-    length: length between threads crossed
-    diameters: sum of the diameters
+    modular_length: length between threads crossed
+    diameter_sum: sum of the diameters
     """
 
-    def __call__(self, length: _Measure, diameters: _Measure) -> Quantity: ...
+    def __call__(self, modular_length: _Measure, diameter_sum: _Measure) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        diameters: _Measure,
+        modular_length: _Measure,
+        diameter_sum: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "diameters"],
+        unknown: Literal["modular_length", "diameter_sum"],
         *,
         length_over_diameters: _Plain,
-        length: _Measure = ...,
-        diameters: _Measure = ...,
+        modular_length: _Measure = ...,
+        diameter_sum: _Measure = ...,
     ) -> list[Quantity]: ...
 
 length_over_diameters: _LengthOverDiameters
-
-@final
-class _LinearDensityOfCloth(Formula):
-    """Mass of a running metre of cloth.
-
-    T = 1000 × w × B
-
-    area: mass per area
-    width: width
-    """
-
-    def __call__(self, area: _Measure, width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        area: _Measure,
-        width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["area", "width"],
-        *,
-        linear_density_of_cloth: _Measure,
-        area: _Measure = ...,
-        width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-linear_density_of_cloth: _LinearDensityOfCloth
-
-@final
-class _LoomMassPerArea(Formula):
-    """Mass per area to weave for one wanted after finishing.
-
-    w₁ = w₂ × (1 − s_w) × (1 − s_l) / (1 − m)
-
-    finished: mass per area wanted
-    loss: mass lost; negative where the cloth gains
-    width: shrinkage in width
-    length: shrinkage in length
-    """
-
-    def __call__(
-        self,
-        finished: _Measure,
-        loss: _Plain,
-        width: _Plain,
-        length: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        finished: _Measure,
-        loss: _Plain,
-        width: _Plain,
-        length: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["finished", "loss", "width", "length"],
-        *,
-        loom_mass_per_area: _Measure,
-        finished: _Measure = ...,
-        loss: _Plain = ...,
-        width: _Plain = ...,
-        length: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-loom_mass_per_area: _LoomMassPerArea
 
 @final
 class _LoomStretch(Formula):
     """How far the warp was stretched on the loom: its parts as they lay under tension against its
     length before.
 
-    ε = (a + w + r) / L − 1
+    ε = (l_t + l_w + l_b) / W − 1
 
-    warp: warp before it was put on the loom
-    tied: tied on at the front
-    woven: woven, as measured under tension
-    left: left at the back
+    warp_length: warp before it was put on the loom
+    tied_length: tied on at the front
+    woven_length: woven, as measured under tension
+    left_length: left at the back
     """
 
     def __call__(
         self,
-        warp: _Measure,
-        tied: _Measure,
-        woven: _Measure,
-        left: _Measure,
+        warp_length: _Measure,
+        tied_length: _Measure,
+        woven_length: _Measure,
+        left_length: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        warp: _Measure,
-        tied: _Measure,
-        woven: _Measure,
-        left: _Measure,
+        warp_length: _Measure,
+        tied_length: _Measure,
+        woven_length: _Measure,
+        left_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["warp", "tied", "woven", "left"],
+        unknown: Literal["warp_length", "tied_length", "woven_length", "left_length"],
         *,
         loom_stretch: _Plain,
-        warp: _Measure = ...,
-        tied: _Measure = ...,
-        woven: _Measure = ...,
-        left: _Measure = ...,
+        warp_length: _Measure = ...,
+        tied_length: _Measure = ...,
+        woven_length: _Measure = ...,
+        left_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 loom_stretch: _LoomStretch
@@ -2061,26 +1988,26 @@ loom_stretch: _LoomStretch
 class _LoopConstant(Formula):
     """Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
 
-    K_c = 100 × n × l
+    K_d = 100 × n × l
 
-    courses: courses, or wales
+    courses_or_wales: courses, or wales
     loop_length: length of yarn in a loop
     """
 
-    def __call__(self, courses: _Measure, loop_length: _Measure) -> Quantity: ...
+    def __call__(self, courses_or_wales: _Measure, loop_length: _Measure) -> Quantity: ...
     def working(
         self,
-        courses: _Measure,
+        courses_or_wales: _Measure,
         loop_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["courses", "loop_length"],
+        unknown: Literal["courses_or_wales", "loop_length"],
         *,
         loop_constant: _Plain,
-        courses: _Measure = ...,
+        courses_or_wales: _Measure = ...,
         loop_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -2092,27 +2019,32 @@ class _LoopDensity(Formula):
 
     S = K_c × K_w / (100 × l × 100 × l)
 
-    courses: constant of the courses
-    wales: constant of the wales
+    course_constant: constant of the courses
+    wale_constant: constant of the wales
     loop_length: length of yarn in a loop
     """
 
-    def __call__(self, courses: _Plain, wales: _Plain, loop_length: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        course_constant: _Plain,
+        wale_constant: _Plain,
+        loop_length: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        courses: _Plain,
-        wales: _Plain,
+        course_constant: _Plain,
+        wale_constant: _Plain,
         loop_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["courses", "wales", "loop_length"],
+        unknown: Literal["course_constant", "wale_constant", "loop_length"],
         *,
         loop_density: _Measure,
-        courses: _Plain = ...,
-        wales: _Plain = ...,
+        course_constant: _Plain = ...,
+        wale_constant: _Plain = ...,
         loop_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -2122,27 +2054,27 @@ loop_density: _LoopDensity
 class _LoopForTightness(Formula):
     """The length of yarn in a loop that gives a tightness.
 
-    l = √T / (100 × K)
+    l = √T / (100 × K_t)
 
     count: count
-    tightness: tightness factor
+    tightness_factor: tightness factor
     """
 
-    def __call__(self, count: _Measure, tightness: _Measure) -> Quantity: ...
+    def __call__(self, count: _Measure, tightness_factor: _Measure) -> Quantity: ...
     def working(
         self,
         count: _Measure,
-        tightness: _Measure,
+        tightness_factor: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "tightness"],
+        unknown: Literal["count", "tightness_factor"],
         *,
         loop_for_tightness: _Measure,
         count: _Measure = ...,
-        tightness: _Measure = ...,
+        tightness_factor: _Measure = ...,
     ) -> list[Quantity]: ...
 
 loop_for_tightness: _LoopForTightness
@@ -2209,27 +2141,27 @@ loops_on_area: _LoopsOnArea
 class _MassAfterFinishing(Formula):
     """Mass after a process that loses or gains.
 
-    m₂ = m₁ × (1 − m)
+    m₂ = m₁ × (1 − m_l)
 
-    mass: mass before
-    loss: mass lost; negative where the cloth gains
+    mass_before: mass before
+    mass_loss: mass lost; negative where the cloth gains
     """
 
-    def __call__(self, mass: _Measure, loss: _Plain) -> Quantity: ...
+    def __call__(self, mass_before: _Measure, mass_loss: _Plain) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        loss: _Plain,
+        mass_before: _Measure,
+        mass_loss: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "loss"],
+        unknown: Literal["mass_before", "mass_loss"],
         *,
         mass_after_finishing: _Measure,
-        mass: _Measure = ...,
-        loss: _Plain = ...,
+        mass_before: _Measure = ...,
+        mass_loss: _Plain = ...,
     ) -> list[Quantity]: ...
 
 mass_after_finishing: _MassAfterFinishing
@@ -2238,138 +2170,288 @@ mass_after_finishing: _MassAfterFinishing
 class _MassBeforeFinishing(Formula):
     """Mass before a process, from what is to be left after it.
 
-    m₁ = m₂ / (1 − m)
+    m₁ = m₂ / (1 − m_l)
 
-    mass: mass after
-    loss: mass lost; negative where the cloth gains
+    mass_after: mass after
+    mass_loss: mass lost; negative where the cloth gains
     """
 
-    def __call__(self, mass: _Measure, loss: _Plain) -> Quantity: ...
+    def __call__(self, mass_after: _Measure, mass_loss: _Plain) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        loss: _Plain,
+        mass_after: _Measure,
+        mass_loss: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "loss"],
+        unknown: Literal["mass_after", "mass_loss"],
         *,
         mass_before_finishing: _Measure,
-        mass: _Measure = ...,
-        loss: _Plain = ...,
+        mass_after: _Measure = ...,
+        mass_loss: _Plain = ...,
     ) -> list[Quantity]: ...
 
 mass_before_finishing: _MassBeforeFinishing
 
 @final
-class _MassLossFound(Formula):
-    """Mass lost, from the mass before and after.
-
-    m = 1 − m₂ / m₁
-
-    before: mass before
-    after: mass after
-    """
-
-    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
-    def working(
-        self,
-        before: _Measure,
-        after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["before", "after"],
-        *,
-        mass_loss_found: _Plain,
-        before: _Measure = ...,
-        after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_loss_found: _MassLossFound
-
-@final
-class _MassLossOfAreas(Formula):
+class _MassLossFromAreas(Formula):
     """Mass lost, from the mass per area before and after and what the cloth shrank.
 
-    m = 1 − w₂ × (1 − s_w) × (1 − s_l) / w₁
+    m_l = 1 − ω_a × (1 − s_w) × (1 − s_l) / ω_b
 
-    before: mass per area before
-    after: mass per area after
-    width: shrinkage in width
-    length: shrinkage in length
+    mass_per_area_before: mass per area before
+    mass_per_area_after: mass per area after
+    width_shrinkage: shrinkage in width
+    length_shrinkage: shrinkage in length
     """
 
     def __call__(
         self,
-        before: _Measure,
-        after: _Measure,
-        width: _Plain,
-        length: _Plain,
+        mass_per_area_before: _Measure,
+        mass_per_area_after: _Measure,
+        width_shrinkage: _Plain,
+        length_shrinkage: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        before: _Measure,
-        after: _Measure,
-        width: _Plain,
-        length: _Plain,
+        mass_per_area_before: _Measure,
+        mass_per_area_after: _Measure,
+        width_shrinkage: _Plain,
+        length_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["before", "after", "width", "length"],
+        unknown: Literal[
+            "mass_per_area_before", "mass_per_area_after", "width_shrinkage", "length_shrinkage"
+        ],
         *,
-        mass_loss_of_areas: _Plain,
-        before: _Measure = ...,
-        after: _Measure = ...,
-        width: _Plain = ...,
-        length: _Plain = ...,
+        mass_loss_from_areas: _Plain,
+        mass_per_area_before: _Measure = ...,
+        mass_per_area_after: _Measure = ...,
+        width_shrinkage: _Plain = ...,
+        length_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
-mass_loss_of_areas: _MassLossOfAreas
+mass_loss_from_areas: _MassLossFromAreas
+
+@final
+class _MassLossFromMasses(Formula):
+    """Mass lost, from the mass before and after.
+
+    m_l = 1 − m₂ / m₁
+
+    mass_before: mass before
+    mass_after: mass after
+    """
+
+    def __call__(self, mass_before: _Measure, mass_after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass_before: _Measure,
+        mass_after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass_before", "mass_after"],
+        *,
+        mass_loss_from_masses: _Plain,
+        mass_before: _Measure = ...,
+        mass_after: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_loss_from_masses: _MassLossFromMasses
 
 @final
 class _MassOfPiece(Formula):
     """Mass of a piece from its mass per area.
 
-    m = w × B × L / 1000
+    m = ω × b × L / 1000
 
-    area: mass per area
-    width: width
-    length: length
+    mass_per_area: mass per area
+    cloth_width: width
+    cloth_length: length
     """
 
-    def __call__(self, area: _Measure, width: _Measure, length: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        mass_per_area: _Measure,
+        cloth_width: _Measure,
+        cloth_length: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        area: _Measure,
-        width: _Measure,
-        length: _Measure,
+        mass_per_area: _Measure,
+        cloth_width: _Measure,
+        cloth_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["area", "width", "length"],
+        unknown: Literal["mass_per_area", "cloth_width", "cloth_length"],
         *,
         mass_of_piece: _Measure,
-        area: _Measure = ...,
-        width: _Measure = ...,
-        length: _Measure = ...,
+        mass_per_area: _Measure = ...,
+        cloth_width: _Measure = ...,
+        cloth_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 mass_of_piece: _MassOfPiece
 
 @final
-class _MassOfThreads(Formula):
+class _MassPerArea(Formula):
+    """Mass of a square metre of cloth from its threads.
+
+    ω₁ = n₁ × T₁ × (1 + c₁) / 10; ω₂ = n₂ × T₂ × (1 + c₂) / 10; ω = ω₁ + ω₂
+
+    warp_sett: ends
+    warp_count: count of the warp
+    warp_crimp: crimp of the warp
+    weft_sett: picks
+    weft_count: count of the weft
+    weft_crimp: crimp of the weft
+    """
+
+    def __call__(
+        self,
+        warp_sett: _Measure,
+        warp_count: _Measure,
+        warp_crimp: _Plain,
+        weft_sett: _Measure,
+        weft_count: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        warp_sett: _Measure,
+        warp_count: _Measure,
+        warp_crimp: _Plain,
+        weft_sett: _Measure,
+        weft_count: _Measure,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal[
+            "warp_sett", "warp_count", "warp_crimp", "weft_sett", "weft_count", "weft_crimp"
+        ],
+        *,
+        mass_per_area: _Measure,
+        warp_sett: _Measure = ...,
+        warp_count: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        weft_sett: _Measure = ...,
+        weft_count: _Measure = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area: _MassPerArea
+
+@final
+class _MassPerAreaByMultiplier(Formula):
+    """Mass per area as the trade's pages have it: threads in an inch over the cotton count, times a
+    rounded multiplier.
+
+    t₁ = n₁ × T₁ × 0.00430113902 × (1 + c₁); t₂ = n₂ × T₂ × 0.00430113902 × (1 + c₂); ω = k × (t₁
+    + t₂)
+
+    mass_multiplier: multiplier, for threads in an inch, cotton counts and g/m²
+    warp_sett: ends
+    warp_count: count of the warp
+    warp_crimp: crimp of the warp
+    weft_sett: picks
+    weft_count: count of the weft
+    weft_crimp: crimp of the weft
+    """
+
+    def __call__(
+        self,
+        mass_multiplier: _Plain,
+        warp_sett: _Measure,
+        warp_count: _Measure,
+        warp_crimp: _Plain,
+        weft_sett: _Measure,
+        weft_count: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        mass_multiplier: _Plain,
+        warp_sett: _Measure,
+        warp_count: _Measure,
+        warp_crimp: _Plain,
+        weft_sett: _Measure,
+        weft_count: _Measure,
+        weft_crimp: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal[
+            "mass_multiplier",
+            "warp_sett",
+            "warp_count",
+            "warp_crimp",
+            "weft_sett",
+            "weft_count",
+            "weft_crimp",
+        ],
+        *,
+        mass_per_area_by_multiplier: _Measure,
+        mass_multiplier: _Plain = ...,
+        warp_sett: _Measure = ...,
+        warp_count: _Measure = ...,
+        warp_crimp: _Plain = ...,
+        weft_sett: _Measure = ...,
+        weft_count: _Measure = ...,
+        weft_crimp: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area_by_multiplier: _MassPerAreaByMultiplier
+
+@final
+class _MassPerAreaOfCloth(Formula):
+    """Mass per area from the mass of a running metre.
+
+    ω = λ / (1000 × b)
+
+    running_mass: mass of a running metre
+    cloth_width: width
+    """
+
+    def __call__(self, running_mass: _Measure, cloth_width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        running_mass: _Measure,
+        cloth_width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["running_mass", "cloth_width"],
+        *,
+        mass_per_area_of_cloth: _Measure,
+        running_mass: _Measure = ...,
+        cloth_width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_per_area_of_cloth: _MassPerAreaOfCloth
+
+@final
+class _MassPerAreaOfThreads(Formula):
     """Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
 
-    w = n × T × (1 + c) / 10
+    ω = n × T × (1 + c) / 10
 
     sett: sett of these threads
     count: their count
@@ -2389,162 +2471,34 @@ class _MassOfThreads(Formula):
         self,
         unknown: Literal["sett", "count", "crimp"],
         *,
-        mass_of_threads: _Measure,
+        mass_per_area_of_threads: _Measure,
         sett: _Measure = ...,
         count: _Measure = ...,
         crimp: _Plain = ...,
     ) -> list[Quantity]: ...
 
-mass_of_threads: _MassOfThreads
-
-@final
-class _MassPerArea(Formula):
-    """Mass of a square metre of cloth from its threads.
-
-    w₁ = n₁ × T₁ × (1 + c₁) / 10; w₂ = n₂ × T₂ × (1 + c₂) / 10; w = w₁ + w₂
-
-    ends: ends
-    warp: count of the warp
-    warp_crimp: crimp of the warp
-    picks: picks
-    weft: count of the weft
-    weft_crimp: crimp of the weft
-    """
-
-    def __call__(
-        self,
-        ends: _Measure,
-        warp: _Measure,
-        warp_crimp: _Plain,
-        picks: _Measure,
-        weft: _Measure,
-        weft_crimp: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        ends: _Measure,
-        warp: _Measure,
-        warp_crimp: _Plain,
-        picks: _Measure,
-        weft: _Measure,
-        weft_crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"],
-        *,
-        mass_per_area: _Measure,
-        ends: _Measure = ...,
-        warp: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        picks: _Measure = ...,
-        weft: _Measure = ...,
-        weft_crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_per_area: _MassPerArea
-
-@final
-class _MassPerAreaByMultiplier(Formula):
-    """Mass per area as the trade's pages have it: threads in an inch over the cotton count, times a
-    rounded multiplier.
-
-    t₁ = n₁ × T₁ × 0.00430113902 × (1 + c₁); t₂ = n₂ × T₂ × 0.00430113902 × (1 + c₂); w = k × (t₁
-    + t₂)
-
-    multiplier: multiplier, for threads in an inch, cotton counts and g/m²
-    ends: ends
-    warp: count of the warp
-    warp_crimp: crimp of the warp
-    picks: picks
-    weft: count of the weft
-    weft_crimp: crimp of the weft
-    """
-
-    def __call__(
-        self,
-        multiplier: _Plain,
-        ends: _Measure,
-        warp: _Measure,
-        warp_crimp: _Plain,
-        picks: _Measure,
-        weft: _Measure,
-        weft_crimp: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        multiplier: _Plain,
-        ends: _Measure,
-        warp: _Measure,
-        warp_crimp: _Plain,
-        picks: _Measure,
-        weft: _Measure,
-        weft_crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["multiplier", "ends", "warp", "warp_crimp", "picks", "weft", "weft_crimp"],
-        *,
-        mass_per_area_by_multiplier: _Measure,
-        multiplier: _Plain = ...,
-        ends: _Measure = ...,
-        warp: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        picks: _Measure = ...,
-        weft: _Measure = ...,
-        weft_crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_per_area_by_multiplier: _MassPerAreaByMultiplier
-
-@final
-class _MassPerAreaOfCloth(Formula):
-    """Mass per area from the mass of a running metre.
-
-    w = T / (1000 × B)
-
-    running: mass of a running metre
-    width: width
-    """
-
-    def __call__(self, running: _Measure, width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        running: _Measure,
-        width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["running", "width"],
-        *,
-        mass_per_area_of_cloth: _Measure,
-        running: _Measure = ...,
-        width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_per_area_of_cloth: _MassPerAreaOfCloth
+mass_per_area_of_threads: _MassPerAreaOfThreads
 
 @final
 class _MaximumSett(Formula):
     """The closest sett of a weave by diameters and intersections, for a square cloth.
 
-    n = D × R / (R + I)
+    n_m = D × R / (R + I)
 
-    diameters: diameters side by side
+    side_by_side: diameters side by side
     repeat: threads in the repeat
     intersections: intersections in the repeat
     """
 
-    def __call__(self, diameters: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        side_by_side: _Measure,
+        repeat: _Plain,
+        intersections: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        diameters: _Measure,
+        side_by_side: _Measure,
         repeat: _Plain,
         intersections: _Plain,
         *,
@@ -2552,10 +2506,10 @@ class _MaximumSett(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["diameters", "repeat", "intersections"],
+        unknown: Literal["side_by_side", "repeat", "intersections"],
         *,
         maximum_sett: _Measure,
-        diameters: _Measure = ...,
+        side_by_side: _Measure = ...,
         repeat: _Plain = ...,
         intersections: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -2566,10 +2520,10 @@ maximum_sett: _MaximumSett
 class _MaximumSettFromWraps(Formula):
     """The closest sett from wraps: these are fewer than diameters.
 
-    n = w / c × R / (R + I)
+    n_m = w / c × R / (R + I)
 
     wraps: wraps
-    reach: wraps for a diameter
+    wraps_per_diameter: wraps for a diameter
     repeat: threads in the repeat
     intersections: intersections in the repeat
     """
@@ -2577,14 +2531,14 @@ class _MaximumSettFromWraps(Formula):
     def __call__(
         self,
         wraps: _Measure,
-        reach: _Plain,
+        wraps_per_diameter: _Plain,
         repeat: _Plain,
         intersections: _Plain,
     ) -> Quantity: ...
     def working(
         self,
         wraps: _Measure,
-        reach: _Plain,
+        wraps_per_diameter: _Plain,
         repeat: _Plain,
         intersections: _Plain,
         *,
@@ -2592,11 +2546,11 @@ class _MaximumSettFromWraps(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["wraps", "reach", "repeat", "intersections"],
+        unknown: Literal["wraps", "wraps_per_diameter", "repeat", "intersections"],
         *,
         maximum_sett_from_wraps: _Measure,
         wraps: _Measure = ...,
-        reach: _Plain = ...,
+        wraps_per_diameter: _Plain = ...,
         repeat: _Plain = ...,
         intersections: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -2608,25 +2562,25 @@ class _MaximumSettUnlike(Formula):
     """The closest sett of one system by diameters and intersections, where the other is of another
     yarn.
 
-    n = R / (R / D₁ + I / D₂)
+    n_m = R / (R / D₁ + I / D₂)
 
-    own: diameters of the yarn that is set, side by side
-    crossing: diameters of the yarn that crosses it, side by side
+    own_side_by_side: diameters of the yarn that is set, side by side
+    crossing_side_by_side: diameters of the yarn that crosses it, side by side
     repeat: threads in the repeat
     intersections: intersections of a crossing thread in the repeat
     """
 
     def __call__(
         self,
-        own: _Measure,
-        crossing: _Measure,
+        own_side_by_side: _Measure,
+        crossing_side_by_side: _Measure,
         repeat: _Plain,
         intersections: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        own: _Measure,
-        crossing: _Measure,
+        own_side_by_side: _Measure,
+        crossing_side_by_side: _Measure,
         repeat: _Plain,
         intersections: _Plain,
         *,
@@ -2634,11 +2588,11 @@ class _MaximumSettUnlike(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["own", "crossing", "repeat", "intersections"],
+        unknown: Literal["own_side_by_side", "crossing_side_by_side", "repeat", "intersections"],
         *,
         maximum_sett_unlike: _Measure,
-        own: _Measure = ...,
-        crossing: _Measure = ...,
+        own_side_by_side: _Measure = ...,
+        crossing_side_by_side: _Measure = ...,
         repeat: _Plain = ...,
         intersections: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -2649,52 +2603,60 @@ maximum_sett_unlike: _MaximumSettUnlike
 class _MilasiusFirmness(Formula):
     """Firmness of a cloth by Milašius: 1 would be the closest that round threads allow.
 
-    a = 0.666666667 × √(T₁ / T₂); S = exp((ln(S₂) + a × ln(S₁)) / (1 + a)); φ = 0.00618038723 / P
-    × √(T / ρ) × S
+    a = 0.666666667 × √(T₁ / T₂); S = exp((ln(n₂) + a × ln(n₁)) / (1 + a)); φ = 0.00618038723 / P
+    × √(T_m / ρ) × S
 
-    weave: weave factor
-    count: average count
-    density: density of the fibre
-    warp: count of the warp
-    weft: count of the weft
-    ends: ends
-    picks: picks
+    weave_factor: weave factor
+    mean_count: average count
+    fibre_density: density of the fibre
+    warp_count: count of the warp
+    weft_count: count of the weft
+    warp_sett: ends
+    weft_sett: picks
     """
 
     def __call__(
         self,
-        weave: _Plain,
-        count: _Measure,
-        density: _Measure,
-        warp: _Measure,
-        weft: _Measure,
-        ends: _Measure,
-        picks: _Measure,
+        weave_factor: _Plain,
+        mean_count: _Measure,
+        fibre_density: _Measure,
+        warp_count: _Measure,
+        weft_count: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        weave: _Plain,
-        count: _Measure,
-        density: _Measure,
-        warp: _Measure,
-        weft: _Measure,
-        ends: _Measure,
-        picks: _Measure,
+        weave_factor: _Plain,
+        mean_count: _Measure,
+        fibre_density: _Measure,
+        warp_count: _Measure,
+        weft_count: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["weave", "count", "density", "warp", "weft", "ends", "picks"],
+        unknown: Literal[
+            "weave_factor",
+            "mean_count",
+            "fibre_density",
+            "warp_count",
+            "weft_count",
+            "warp_sett",
+            "weft_sett",
+        ],
         *,
         milasius_firmness: _Plain,
-        weave: _Plain = ...,
-        count: _Measure = ...,
-        density: _Measure = ...,
-        warp: _Measure = ...,
-        weft: _Measure = ...,
-        ends: _Measure = ...,
-        picks: _Measure = ...,
+        weave_factor: _Plain = ...,
+        mean_count: _Measure = ...,
+        fibre_density: _Measure = ...,
+        warp_count: _Measure = ...,
+        weft_count: _Measure = ...,
+        warp_sett: _Measure = ...,
+        weft_sett: _Measure = ...,
     ) -> list[Quantity]: ...
 
 milasius_firmness: _MilasiusFirmness
@@ -2729,29 +2691,72 @@ class _ModularLength(Formula):
 modular_length: _ModularLength
 
 @final
+class _OffLoomMassPerArea(Formula):
+    """Mass per area to weave for one wanted after finishing.
+
+    ω₁ = ω₂ × (1 − s_w) × (1 − s_l) / (1 − m_l)
+
+    finished_mass_per_area: mass per area wanted
+    mass_loss: mass lost; negative where the cloth gains
+    width_shrinkage: shrinkage in width
+    length_shrinkage: shrinkage in length
+    """
+
+    def __call__(
+        self,
+        finished_mass_per_area: _Measure,
+        mass_loss: _Plain,
+        width_shrinkage: _Plain,
+        length_shrinkage: _Plain,
+    ) -> Quantity: ...
+    def working(
+        self,
+        finished_mass_per_area: _Measure,
+        mass_loss: _Plain,
+        width_shrinkage: _Plain,
+        length_shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal[
+            "finished_mass_per_area", "mass_loss", "width_shrinkage", "length_shrinkage"
+        ],
+        *,
+        off_loom_mass_per_area: _Measure,
+        finished_mass_per_area: _Measure = ...,
+        mass_loss: _Plain = ...,
+        width_shrinkage: _Plain = ...,
+        length_shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+off_loom_mass_per_area: _OffLoomMassPerArea
+
+@final
 class _OffLoomWidth(Formula):
     """Width off the loom.
 
-    b₁ = B × (1 − d)
+    b_o = B × (1 − d_r)
 
-    reed: width in the reed
+    reed_width: width in the reed
     draw_in: draw-in, reed to off the loom
     """
 
-    def __call__(self, reed: _Measure, draw_in: _Plain) -> Quantity: ...
+    def __call__(self, reed_width: _Measure, draw_in: _Plain) -> Quantity: ...
     def working(
         self,
-        reed: _Measure,
+        reed_width: _Measure,
         draw_in: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["reed", "draw_in"],
+        unknown: Literal["reed_width", "draw_in"],
         *,
         off_loom_width: _Measure,
-        reed: _Measure = ...,
+        reed_width: _Measure = ...,
         draw_in: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -2779,33 +2784,33 @@ class _OverWidthForShrinkage(Formula):
 over_width_for_shrinkage: _OverWidthForShrinkage
 
 @final
-class _OverWidthFound(Formula):
+class _OverWidthFromSizes(Formula):
     """How much wider it is woven than it is finished.
 
     x = x₁ / x₂ − 1
 
-    before: size before
-    after: size finished
+    size_before: size before
+    size_after: size finished
     """
 
-    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def __call__(self, size_before: _Measure, size_after: _Measure) -> Quantity: ...
     def working(
         self,
-        before: _Measure,
-        after: _Measure,
+        size_before: _Measure,
+        size_after: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["before", "after"],
+        unknown: Literal["size_before", "size_after"],
         *,
-        over_width_found: _Plain,
-        before: _Measure = ...,
-        after: _Measure = ...,
+        over_width_from_sizes: _Plain,
+        size_before: _Measure = ...,
+        size_after: _Measure = ...,
     ) -> list[Quantity]: ...
 
-over_width_found: _OverWidthFound
+over_width_from_sizes: _OverWidthFromSizes
 
 @final
 class _PackagesForLength(Formula):
@@ -2813,25 +2818,25 @@ class _PackagesForLength(Formula):
 
     z = round up(Y / l − 0.000001)
 
-    length: length of yarn
-    package: length on a package
+    yarn_length: length of yarn
+    package_length: length on a package
     """
 
-    def __call__(self, length: _Measure, package: _Measure) -> Quantity: ...
+    def __call__(self, yarn_length: _Measure, package_length: _Measure) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        package: _Measure,
+        yarn_length: _Measure,
+        package_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "package"],
+        unknown: Literal["yarn_length", "package_length"],
         *,
         packages_for_length: _Plain,
-        length: _Measure = ...,
-        package: _Measure = ...,
+        yarn_length: _Measure = ...,
+        package_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 packages_for_length: _PackagesForLength
@@ -2840,30 +2845,35 @@ packages_for_length: _PackagesForLength
 class _PicksInPiece(Formula):
     """Picks in a piece.
 
-    p = 100 × x × L / (1 − s)
+    P = 100 × n_o × L_f / (1 − s_l)
 
-    length: finished length of the woven part
-    shrinkage: shrinkage in length, off the loom to finished
-    picks: picks off the loom
+    finished_length: finished length of the woven part
+    length_shrinkage: shrinkage in length, off the loom to finished
+    off_loom_weft_sett: picks off the loom
     """
 
-    def __call__(self, length: _Measure, shrinkage: _Plain, picks: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        finished_length: _Measure,
+        length_shrinkage: _Plain,
+        off_loom_weft_sett: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        shrinkage: _Plain,
-        picks: _Measure,
+        finished_length: _Measure,
+        length_shrinkage: _Plain,
+        off_loom_weft_sett: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "shrinkage", "picks"],
+        unknown: Literal["finished_length", "length_shrinkage", "off_loom_weft_sett"],
         *,
         picks_in_piece: _Plain,
-        length: _Measure = ...,
-        shrinkage: _Plain = ...,
-        picks: _Measure = ...,
+        finished_length: _Measure = ...,
+        length_shrinkage: _Plain = ...,
+        off_loom_weft_sett: _Measure = ...,
     ) -> list[Quantity]: ...
 
 picks_in_piece: _PicksInPiece
@@ -2876,7 +2886,7 @@ class _PlainThickness(Formula):
     s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; H = (no answer if D < h₁, else
     greater of (h₁ + d₁, h₂ + d₂))
 
-    picks: picks
+    weft_sett: picks
     warp_crimp: crimp of the warp
     warp_diameter: diameter of the warp
     weft_diameter: diameter of the weft
@@ -2884,14 +2894,14 @@ class _PlainThickness(Formula):
 
     def __call__(
         self,
-        picks: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         warp_diameter: _Measure,
         weft_diameter: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        picks: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         warp_diameter: _Measure,
         weft_diameter: _Measure,
@@ -2900,10 +2910,10 @@ class _PlainThickness(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["picks", "warp_crimp", "warp_diameter", "weft_diameter"],
+        unknown: Literal["weft_sett", "warp_crimp", "warp_diameter", "weft_diameter"],
         *,
         plain_thickness: _Measure,
-        picks: _Measure = ...,
+        weft_sett: _Measure = ...,
         warp_crimp: _Plain = ...,
         warp_diameter: _Measure = ...,
         weft_diameter: _Measure = ...,
@@ -2919,39 +2929,39 @@ class _RacetrackHeightByRule(Formula):
 
     spacing: spacing of the threads crossed
     crimp: crimp
-    width: width of the threads crossed
-    thickness: their thickness
-    factor: factor
+    thread_width: width of the threads crossed
+    thread_thickness: their thickness
+    rule_factor: factor
     """
 
     def __call__(
         self,
         spacing: _Measure,
         crimp: _Plain,
-        width: _Measure,
-        thickness: _Measure,
-        factor: _Plain,
+        thread_width: _Measure,
+        thread_thickness: _Measure,
+        rule_factor: _Plain,
     ) -> Quantity: ...
     def working(
         self,
         spacing: _Measure,
         crimp: _Plain,
-        width: _Measure,
-        thickness: _Measure,
-        factor: _Plain,
+        thread_width: _Measure,
+        thread_thickness: _Measure,
+        rule_factor: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spacing", "crimp", "width", "thickness", "factor"],
+        unknown: Literal["spacing", "crimp", "thread_width", "thread_thickness", "rule_factor"],
         *,
         racetrack_height_by_rule: _Measure,
         spacing: _Measure = ...,
         crimp: _Plain = ...,
-        width: _Measure = ...,
-        thickness: _Measure = ...,
-        factor: _Plain = ...,
+        thread_width: _Measure = ...,
+        thread_thickness: _Measure = ...,
+        rule_factor: _Plain = ...,
     ) -> list[Quantity]: ...
 
 racetrack_height_by_rule: _RacetrackHeightByRule
@@ -2963,27 +2973,32 @@ class _RacetrackSpacing(Formula):
     p′ = p − (a − b)
 
     spacing: spacing of the threads crossed
-    width: their width
-    thickness: their thickness
+    thread_width: their width
+    thread_thickness: their thickness
     """
 
-    def __call__(self, spacing: _Measure, width: _Measure, thickness: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        spacing: _Measure,
+        thread_width: _Measure,
+        thread_thickness: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
         spacing: _Measure,
-        width: _Measure,
-        thickness: _Measure,
+        thread_width: _Measure,
+        thread_thickness: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spacing", "width", "thickness"],
+        unknown: Literal["spacing", "thread_width", "thread_thickness"],
         *,
         racetrack_spacing: _Measure,
         spacing: _Measure = ...,
-        width: _Measure = ...,
-        thickness: _Measure = ...,
+        thread_width: _Measure = ...,
+        thread_thickness: _Measure = ...,
     ) -> list[Quantity]: ...
 
 racetrack_spacing: _RacetrackSpacing
@@ -2998,57 +3013,57 @@ class _RacetrackWeftCrimp(Formula):
     × p₁′ − (D − h₁) × (2 × D − (D − h₁))))); l₂ = D × θ₂ + (p₁′ − D × sin(θ₂)) / cos(θ₂) + f₁;
     c₂ = (no answer if D < h₁, else l₂ / p₁ − 1)
 
-    ends: ends
-    picks: picks
+    warp_sett: ends
+    weft_sett: picks
     warp_crimp: crimp of the warp
-    warp_width: width of the warp thread
-    warp_thickness: thickness of the warp thread
-    weft_width: width of the weft thread
-    weft_thickness: thickness of the weft thread
+    warp_thread_width: width of the warp thread
+    warp_thread_thickness: thickness of the warp thread
+    weft_thread_width: width of the weft thread
+    weft_thread_thickness: thickness of the weft thread
     """
 
     def __call__(
         self,
-        ends: _Measure,
-        picks: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
-        warp_width: _Measure,
-        warp_thickness: _Measure,
-        weft_width: _Measure,
-        weft_thickness: _Measure,
+        warp_thread_width: _Measure,
+        warp_thread_thickness: _Measure,
+        weft_thread_width: _Measure,
+        weft_thread_thickness: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        ends: _Measure,
-        picks: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
-        warp_width: _Measure,
-        warp_thickness: _Measure,
-        weft_width: _Measure,
-        weft_thickness: _Measure,
+        warp_thread_width: _Measure,
+        warp_thread_thickness: _Measure,
+        weft_thread_width: _Measure,
+        weft_thread_thickness: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
         unknown: Literal[
-            "ends",
-            "picks",
+            "warp_sett",
+            "weft_sett",
             "warp_crimp",
-            "warp_width",
-            "warp_thickness",
-            "weft_width",
-            "weft_thickness",
+            "warp_thread_width",
+            "warp_thread_thickness",
+            "weft_thread_width",
+            "weft_thread_thickness",
         ],
         *,
         racetrack_weft_crimp: _Plain,
-        ends: _Measure = ...,
-        picks: _Measure = ...,
+        warp_sett: _Measure = ...,
+        weft_sett: _Measure = ...,
         warp_crimp: _Plain = ...,
-        warp_width: _Measure = ...,
-        warp_thickness: _Measure = ...,
-        weft_width: _Measure = ...,
-        weft_thickness: _Measure = ...,
+        warp_thread_width: _Measure = ...,
+        warp_thread_thickness: _Measure = ...,
+        weft_thread_width: _Measure = ...,
+        weft_thread_thickness: _Measure = ...,
     ) -> list[Quantity]: ...
 
 racetrack_weft_crimp: _RacetrackWeftCrimp
@@ -3057,26 +3072,26 @@ racetrack_weft_crimp: _RacetrackWeftCrimp
 class _ReedForSett(Formula):
     """The reed for a sett.
 
-    r = n / e
+    r = n_r / e
 
-    sett: sett in the reed
+    reed_sett: sett in the reed
     ends_per_dent: ends in a dent
     """
 
-    def __call__(self, sett: _Measure, ends_per_dent: _Plain) -> Quantity: ...
+    def __call__(self, reed_sett: _Measure, ends_per_dent: _Plain) -> Quantity: ...
     def working(
         self,
-        sett: _Measure,
+        reed_sett: _Measure,
         ends_per_dent: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "ends_per_dent"],
+        unknown: Literal["reed_sett", "ends_per_dent"],
         *,
         reed_for_sett: _Measure,
-        sett: _Measure = ...,
+        reed_sett: _Measure = ...,
         ends_per_dent: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3086,29 +3101,34 @@ reed_for_sett: _ReedForSett
 class _ReedWidth(Formula):
     """Width in the reed for a finished width.
 
-    B = b / ((1 − s) × (1 − d))
+    B = b_f / ((1 − s_w) × (1 − d_r))
 
-    finished: finished width
-    shrinkage: shrinkage in width, off the loom to finished
+    finished_width: finished width
+    width_shrinkage: shrinkage in width, off the loom to finished
     draw_in: draw-in, reed to off the loom
     """
 
-    def __call__(self, finished: _Measure, shrinkage: _Plain, draw_in: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        finished_width: _Measure,
+        width_shrinkage: _Plain,
+        draw_in: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        finished: _Measure,
-        shrinkage: _Plain,
+        finished_width: _Measure,
+        width_shrinkage: _Plain,
         draw_in: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["finished", "shrinkage", "draw_in"],
+        unknown: Literal["finished_width", "width_shrinkage", "draw_in"],
         *,
         reed_width: _Measure,
-        finished: _Measure = ...,
-        shrinkage: _Plain = ...,
+        finished_width: _Measure = ...,
+        width_shrinkage: _Plain = ...,
         draw_in: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3118,59 +3138,93 @@ reed_width: _ReedWidth
 class _RunningMassAfter(Formula):
     """Mass of a running length after finishing.
 
-    T₂ = T₁ × (1 − m) / (1 − s_l)
+    λ₂ = λ₁ × (1 − m_l) / (1 − s_l)
 
-    running: mass of a running length before
-    loss: mass lost; negative where the cloth gains
-    length: shrinkage in length
+    running_mass_before: mass of a running length before
+    mass_loss: mass lost; negative where the cloth gains
+    length_shrinkage: shrinkage in length
     """
 
-    def __call__(self, running: _Measure, loss: _Plain, length: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        running_mass_before: _Measure,
+        mass_loss: _Plain,
+        length_shrinkage: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        running: _Measure,
-        loss: _Plain,
-        length: _Plain,
+        running_mass_before: _Measure,
+        mass_loss: _Plain,
+        length_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["running", "loss", "length"],
+        unknown: Literal["running_mass_before", "mass_loss", "length_shrinkage"],
         *,
         running_mass_after: _Measure,
-        running: _Measure = ...,
-        loss: _Plain = ...,
-        length: _Plain = ...,
+        running_mass_before: _Measure = ...,
+        mass_loss: _Plain = ...,
+        length_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 running_mass_after: _RunningMassAfter
 
 @final
-class _SettAfterShrinkage(Formula):
-    """Sett after the cloth has shrunk across those threads.
+class _RunningMassOfCloth(Formula):
+    """Mass of a running metre of cloth.
 
-    n₂ = n₁ / (1 − s)
+    λ = 1000 × ω × b
 
-    sett: sett before
-    shrinkage: shrinkage across the threads
+    mass_per_area: mass per area
+    cloth_width: width
     """
 
-    def __call__(self, sett: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def __call__(self, mass_per_area: _Measure, cloth_width: _Measure) -> Quantity: ...
     def working(
         self,
-        sett: _Measure,
-        shrinkage: _Plain,
+        mass_per_area: _Measure,
+        cloth_width: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "shrinkage"],
+        unknown: Literal["mass_per_area", "cloth_width"],
+        *,
+        running_mass_of_cloth: _Measure,
+        mass_per_area: _Measure = ...,
+        cloth_width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+running_mass_of_cloth: _RunningMassOfCloth
+
+@final
+class _SettAfterShrinkage(Formula):
+    """Sett after the cloth has shrunk across those threads.
+
+    n_a = n_b / (1 − s_x)
+
+    sett_before: sett before
+    across_shrinkage: shrinkage across the threads
+    """
+
+    def __call__(self, sett_before: _Measure, across_shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        sett_before: _Measure,
+        across_shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sett_before", "across_shrinkage"],
         *,
         sett_after_shrinkage: _Measure,
-        sett: _Measure = ...,
-        shrinkage: _Plain = ...,
+        sett_before: _Measure = ...,
+        across_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 sett_after_shrinkage: _SettAfterShrinkage
@@ -3179,27 +3233,27 @@ sett_after_shrinkage: _SettAfterShrinkage
 class _SettBeforeShrinkage(Formula):
     """Sett before the cloth shrinks across those threads.
 
-    n₁ = n₂ × (1 − s)
+    n_b = n_a × (1 − s_x)
 
-    sett: sett after
-    shrinkage: shrinkage across the threads
+    sett_after: sett after
+    across_shrinkage: shrinkage across the threads
     """
 
-    def __call__(self, sett: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def __call__(self, sett_after: _Measure, across_shrinkage: _Plain) -> Quantity: ...
     def working(
         self,
-        sett: _Measure,
-        shrinkage: _Plain,
+        sett_after: _Measure,
+        across_shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "shrinkage"],
+        unknown: Literal["sett_after", "across_shrinkage"],
         *,
         sett_before_shrinkage: _Measure,
-        sett: _Measure = ...,
-        shrinkage: _Plain = ...,
+        sett_after: _Measure = ...,
+        across_shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
 sett_before_shrinkage: _SettBeforeShrinkage
@@ -3208,7 +3262,7 @@ sett_before_shrinkage: _SettBeforeShrinkage
 class _SettForCount(Formula):
     """The sett for another count of yarn at the same firmness, in the same weave.
 
-    n₂ = n₁ × √(T₁ / T₂)
+    n₂ = n × √(T / T₂)
 
     sett: sett of the cloth at hand
     count: count of its yarn
@@ -3240,26 +3294,26 @@ sett_for_count: _SettForCount
 class _SettForCoverFactor(Formula):
     """The sett that gives a cover factor.
 
-    n = 10 × K / √T
+    n = 10 × K_c / √T
 
-    factor: cover factor
+    cover_factor: cover factor
     count: yarn count
     """
 
-    def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, cover_factor: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Measure,
+        cover_factor: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "count"],
+        unknown: Literal["cover_factor", "count"],
         *,
         sett_for_cover_factor: _Measure,
-        factor: _Measure = ...,
+        cover_factor: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -3269,7 +3323,7 @@ sett_for_cover_factor: _SettForCoverFactor
 class _SettForWeave(Formula):
     """The sett for another weave of the same yarn at the same firmness.
 
-    n₂ = n₁ × (R₁ + I₁) / R₁ / ((R₂ + I₂) / R₂)
+    n₂ = n × (R + I) / R / ((R₂ + I₂) / R₂)
 
     sett: sett of the cloth at hand
     repeat: threads in its repeat
@@ -3315,30 +3369,59 @@ class _SettForWeight(Formula):
     """The sett for a heavier or lighter cloth of the same weave and firmness, in the yarn that
     suits it.
 
-    n₂ = n₁ / w
+    n₂ = n / μ
 
     sett: sett of the cloth at hand
-    ratio: new weight over the old
+    mass_ratio: new weight over the old
     """
 
-    def __call__(self, sett: _Measure, ratio: _Plain) -> Quantity: ...
+    def __call__(self, sett: _Measure, mass_ratio: _Plain) -> Quantity: ...
     def working(
         self,
         sett: _Measure,
-        ratio: _Plain,
+        mass_ratio: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "ratio"],
+        unknown: Literal["sett", "mass_ratio"],
         *,
         sett_for_weight: _Measure,
         sett: _Measure = ...,
-        ratio: _Plain = ...,
+        mass_ratio: _Plain = ...,
     ) -> list[Quantity]: ...
 
 sett_for_weight: _SettForWeight
+
+@final
+class _SettFromRepeats(Formula):
+    """The sett from the repeats of the weave counted in a width.
+
+    n = n_R × R
+
+    repeat_sett: repeats
+    repeat: ends in a repeat
+    """
+
+    def __call__(self, repeat_sett: _Measure, repeat: _Plain) -> Quantity: ...
+    def working(
+        self,
+        repeat_sett: _Measure,
+        repeat: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["repeat_sett", "repeat"],
+        *,
+        sett_from_repeats: _Measure,
+        repeat_sett: _Measure = ...,
+        repeat: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sett_from_repeats: _SettFromRepeats
 
 @final
 class _SettFromWraps(Formula):
@@ -3347,24 +3430,24 @@ class _SettFromWraps(Formula):
     n = w × s
 
     wraps: wraps
-    share: share of the wraps
+    wraps_share: share of the wraps
     """
 
-    def __call__(self, wraps: _Measure, share: _Plain) -> Quantity: ...
+    def __call__(self, wraps: _Measure, wraps_share: _Plain) -> Quantity: ...
     def working(
         self,
         wraps: _Measure,
-        share: _Plain,
+        wraps_share: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["wraps", "share"],
+        unknown: Literal["wraps", "wraps_share"],
         *,
         sett_from_wraps: _Measure,
         wraps: _Measure = ...,
-        share: _Plain = ...,
+        wraps_share: _Plain = ...,
     ) -> list[Quantity]: ...
 
 sett_from_wraps: _SettFromWraps
@@ -3373,7 +3456,7 @@ sett_from_wraps: _SettFromWraps
 class _SettInReed(Formula):
     """Ends across the reed.
 
-    n = r × e
+    n_r = r × e
 
     reed: reed
     ends_per_dent: ends in a dent
@@ -3402,80 +3485,85 @@ sett_in_reed: _SettInReed
 class _ShareOfMaximum(Formula):
     """How much of the closest sett a sett is.
 
-    s = n / n₀
+    s = n / n_m
 
     sett: sett
-    maximum: closest sett by a theory
+    maximum_sett: closest sett by a theory
     """
 
-    def __call__(self, sett: _Measure, maximum: _Measure) -> Quantity: ...
+    def __call__(self, sett: _Measure, maximum_sett: _Measure) -> Quantity: ...
     def working(
         self,
         sett: _Measure,
-        maximum: _Measure,
+        maximum_sett: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sett", "maximum"],
+        unknown: Literal["sett", "maximum_sett"],
         *,
         share_of_maximum: _Plain,
         sett: _Measure = ...,
-        maximum: _Measure = ...,
+        maximum_sett: _Measure = ...,
     ) -> list[Quantity]: ...
 
 share_of_maximum: _ShareOfMaximum
 
 @final
-class _ShrinkageFound(Formula):
-    """Shrinkage from a size before and after.
+class _ShrinkageFromDimensionalChange(Formula):
+    """Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
 
-    s = 1 − x₂ / x₁
+    s = 0 − D
 
-    before: size before
-    after: size after
+    dimensional_change: dimensional change
     """
 
-    def __call__(self, before: _Measure, after: _Measure) -> Quantity: ...
+    def __call__(self, dimensional_change: _Plain) -> Quantity: ...
     def working(
         self,
-        before: _Measure,
-        after: _Measure,
+        dimensional_change: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["before", "after"],
+        unknown: Literal["dimensional_change"],
         *,
-        shrinkage_found: _Plain,
-        before: _Measure = ...,
-        after: _Measure = ...,
+        shrinkage_from_dimensional_change: _Plain,
+        dimensional_change: _Plain = ...,
     ) -> list[Quantity]: ...
 
-shrinkage_found: _ShrinkageFound
+shrinkage_from_dimensional_change: _ShrinkageFromDimensionalChange
 
 @final
-class _ShrinkageOfChange(Formula):
-    """Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
+class _ShrinkageFromSizes(Formula):
+    """Shrinkage from a size before and after.
 
-    s = 0 − D
+    s = 1 − x₂ / x₁
 
-    change: dimensional change
+    size_before: size before
+    size_after: size after
     """
 
-    def __call__(self, change: _Plain) -> Quantity: ...
-    def working(self, change: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, size_before: _Measure, size_after: _Measure) -> Quantity: ...
+    def working(
+        self,
+        size_before: _Measure,
+        size_after: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["change"],
+        unknown: Literal["size_before", "size_after"],
         *,
-        shrinkage_of_change: _Plain,
-        change: _Plain = ...,
+        shrinkage_from_sizes: _Plain,
+        size_before: _Measure = ...,
+        size_after: _Measure = ...,
     ) -> list[Quantity]: ...
 
-shrinkage_of_change: _ShrinkageOfChange
+shrinkage_from_sizes: _ShrinkageFromSizes
 
 @final
 class _ShrinkageOfOverWidth(Formula):
@@ -3504,29 +3592,55 @@ class _ShrinkageOfOverWidth(Formula):
 shrinkage_of_over_width: _ShrinkageOfOverWidth
 
 @final
+class _ShrinkageOfSide(Formula):
+    """Shrinkage of each side of a cloth that shrinks alike both ways, from the area lost.
+
+    s = 1 − √(1 − s_A)
+
+    area_shrinkage: area lost
+    """
+
+    def __call__(self, area_shrinkage: _Plain) -> Quantity: ...
+    def working(
+        self,
+        area_shrinkage: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["area_shrinkage"],
+        *,
+        shrinkage_of_side: _Plain,
+        area_shrinkage: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+shrinkage_of_side: _ShrinkageOfSide
+
+@final
 class _SizeAfterShrinkage(Formula):
     """A length or width after it has shrunk.
 
     x₂ = x₁ × (1 − s)
 
-    size: size before
+    size_before: size before
     shrinkage: shrinkage
     """
 
-    def __call__(self, size: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def __call__(self, size_before: _Measure, shrinkage: _Plain) -> Quantity: ...
     def working(
         self,
-        size: _Measure,
+        size_before: _Measure,
         shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["size", "shrinkage"],
+        unknown: Literal["size_before", "shrinkage"],
         *,
         size_after_shrinkage: _Measure,
-        size: _Measure = ...,
+        size_before: _Measure = ...,
         shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3538,24 +3652,24 @@ class _SizeBeforeShrinkage(Formula):
 
     x₁ = x₂ / (1 − s)
 
-    size: size after
+    size_after: size after
     shrinkage: shrinkage
     """
 
-    def __call__(self, size: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def __call__(self, size_after: _Measure, shrinkage: _Plain) -> Quantity: ...
     def working(
         self,
-        size: _Measure,
+        size_after: _Measure,
         shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["size", "shrinkage"],
+        unknown: Literal["size_after", "shrinkage"],
         *,
         size_before_shrinkage: _Measure,
-        size: _Measure = ...,
+        size_after: _Measure = ...,
         shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3567,24 +3681,24 @@ class _SizeForOverWidth(Formula):
 
     x₁ = x₂ × (1 + x)
 
-    size: size finished
+    size_after: size finished
     over_width: over-width
     """
 
-    def __call__(self, size: _Measure, over_width: _Plain) -> Quantity: ...
+    def __call__(self, size_after: _Measure, over_width: _Plain) -> Quantity: ...
     def working(
         self,
-        size: _Measure,
+        size_after: _Measure,
         over_width: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["size", "over_width"],
+        unknown: Literal["size_after", "over_width"],
         *,
         size_for_over_width: _Measure,
-        size: _Measure = ...,
+        size_after: _Measure = ...,
         over_width: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3596,24 +3710,24 @@ class _SizeMass(Formula):
 
     m_z = m₁ × z
 
-    warp: mass of the warp without size
+    warp_mass: mass of the warp without size
     size: size, on the warp without it
     """
 
-    def __call__(self, warp: _Measure, size: _Plain) -> Quantity: ...
+    def __call__(self, warp_mass: _Measure, size: _Plain) -> Quantity: ...
     def working(
         self,
-        warp: _Measure,
+        warp_mass: _Measure,
         size: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["warp", "size"],
+        unknown: Literal["warp_mass", "size"],
         *,
         size_mass: _Measure,
-        warp: _Measure = ...,
+        warp_mass: _Measure = ...,
         size: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3625,119 +3739,124 @@ class _StitchConstant(Formula):
 
     K_s = K_c × K_w
 
-    courses: constant of the courses
-    wales: constant of the wales
+    course_constant: constant of the courses
+    wale_constant: constant of the wales
     """
 
-    def __call__(self, courses: _Plain, wales: _Plain) -> Quantity: ...
+    def __call__(self, course_constant: _Plain, wale_constant: _Plain) -> Quantity: ...
     def working(
         self,
-        courses: _Plain,
-        wales: _Plain,
+        course_constant: _Plain,
+        wale_constant: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["courses", "wales"],
+        unknown: Literal["course_constant", "wale_constant"],
         *,
         stitch_constant: _Plain,
-        courses: _Plain = ...,
-        wales: _Plain = ...,
+        course_constant: _Plain = ...,
+        wale_constant: _Plain = ...,
     ) -> list[Quantity]: ...
 
 stitch_constant: _StitchConstant
 
 @final
-class _TakeUpFound(Formula):
+class _TakeUpFromLengths(Formula):
     """Take-up of the warp from the yarn that was woven and the cloth when it lies relaxed.
 
-    u = 1 − L / l
+    u = 1 − L / Y
 
-    yarn: yarn, unstretched
-    cloth: cloth, relaxed
+    yarn_length: yarn, unstretched
+    cloth_length: cloth, relaxed
     """
 
-    def __call__(self, yarn: _Measure, cloth: _Measure) -> Quantity: ...
+    def __call__(self, yarn_length: _Measure, cloth_length: _Measure) -> Quantity: ...
     def working(
         self,
-        yarn: _Measure,
-        cloth: _Measure,
+        yarn_length: _Measure,
+        cloth_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["yarn", "cloth"],
+        unknown: Literal["yarn_length", "cloth_length"],
         *,
-        take_up_found: _Plain,
-        yarn: _Measure = ...,
-        cloth: _Measure = ...,
+        take_up_from_lengths: _Plain,
+        yarn_length: _Measure = ...,
+        cloth_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
-take_up_found: _TakeUpFound
+take_up_from_lengths: _TakeUpFromLengths
+
+@final
+class _TaylorCrimp(Formula):
+    """What the warp must be longer than the cloth, by Taylor's rule for cotton.
+
+    N = 590.541247 / T₂; c = 2.54 × i × m / N / 100
+
+    intersection_sett: intersections of an end
+    taylor_multiplier: multiplier
+    weft_count: count of the weft
+    """
+
+    def __call__(
+        self,
+        intersection_sett: _Measure,
+        taylor_multiplier: _Plain,
+        weft_count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        intersection_sett: _Measure,
+        taylor_multiplier: _Plain,
+        weft_count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["intersection_sett", "taylor_multiplier", "weft_count"],
+        *,
+        taylor_crimp: _Plain,
+        intersection_sett: _Measure = ...,
+        taylor_multiplier: _Plain = ...,
+        weft_count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+taylor_crimp: _TaylorCrimp
 
 @final
 class _TaylorPlainSett(Formula):
     """The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little
     more.
 
-    n = D / 2 × (1 + a)
+    n_m = D / 2 × (1 + a)
 
-    diameters: diameters side by side
-    allowance: allowance
+    side_by_side: diameters side by side
+    taylor_allowance: allowance
     """
 
-    def __call__(self, diameters: _Measure, allowance: _Plain) -> Quantity: ...
+    def __call__(self, side_by_side: _Measure, taylor_allowance: _Plain) -> Quantity: ...
     def working(
         self,
-        diameters: _Measure,
-        allowance: _Plain,
+        side_by_side: _Measure,
+        taylor_allowance: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["diameters", "allowance"],
+        unknown: Literal["side_by_side", "taylor_allowance"],
         *,
         taylor_plain_sett: _Measure,
-        diameters: _Measure = ...,
-        allowance: _Plain = ...,
+        side_by_side: _Measure = ...,
+        taylor_allowance: _Plain = ...,
     ) -> list[Quantity]: ...
 
 taylor_plain_sett: _TaylorPlainSett
-
-@final
-class _TaylorTakeUp(Formula):
-    """What the warp must be longer than the cloth, by Taylor's rule for cotton.
-
-    N = 590.541247 / T; c = 2.54 × i × m / N / 100
-
-    intersections: intersections of an end
-    multiplier: multiplier
-    weft: count of the weft
-    """
-
-    def __call__(self, intersections: _Measure, multiplier: _Plain, weft: _Measure) -> Quantity: ...
-    def working(
-        self,
-        intersections: _Measure,
-        multiplier: _Plain,
-        weft: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["intersections", "multiplier", "weft"],
-        *,
-        taylor_take_up: _Plain,
-        intersections: _Measure = ...,
-        multiplier: _Plain = ...,
-        weft: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-taylor_take_up: _TaylorTakeUp
 
 @final
 class _ThicknessByRule(Formula):
@@ -3746,41 +3865,43 @@ class _ThicknessByRule(Formula):
     h₁ = k × 10 / n₂ × √c₁; h₂ = d₁ + d₂ − h₁; H = (no answer if h₂ < 0, else greater of (h₁ +
     d₁, h₂ + d₂))
 
-    picks: picks
+    weft_sett: picks
     warp_crimp: crimp of the warp
     warp_diameter: diameter of the warp
     weft_diameter: diameter of the weft
-    factor: factor
+    rule_factor: factor
     """
 
     def __call__(
         self,
-        picks: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         warp_diameter: _Measure,
         weft_diameter: _Measure,
-        factor: _Plain,
+        rule_factor: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        picks: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         warp_diameter: _Measure,
         weft_diameter: _Measure,
-        factor: _Plain,
+        rule_factor: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["picks", "warp_crimp", "warp_diameter", "weft_diameter", "factor"],
+        unknown: Literal[
+            "weft_sett", "warp_crimp", "warp_diameter", "weft_diameter", "rule_factor"
+        ],
         *,
         thickness_by_rule: _Measure,
-        picks: _Measure = ...,
+        weft_sett: _Measure = ...,
         warp_crimp: _Plain = ...,
         warp_diameter: _Measure = ...,
         weft_diameter: _Measure = ...,
-        factor: _Plain = ...,
+        rule_factor: _Plain = ...,
     ) -> list[Quantity]: ...
 
 thickness_by_rule: _ThicknessByRule
@@ -3810,7 +3931,7 @@ thread_spacing: _ThreadSpacing
 class _TightnessFactor(Formula):
     """How tightly a yarn is knitted for its count; the knitter's cover factor.
 
-    K = √T / (100 × l)
+    K_t = √T / (100 × l)
 
     count: count
     loop_length: length of yarn in a loop
@@ -3841,98 +3962,62 @@ class _TotalCover(Formula):
 
     e = e₁ + e₂ − e₁ × e₂
 
-    warp: fractional cover of the warp
-    weft: fractional cover of the weft
+    warp_cover: fractional cover of the warp
+    weft_cover: fractional cover of the weft
     """
 
-    def __call__(self, warp: _Plain, weft: _Plain) -> Quantity: ...
+    def __call__(self, warp_cover: _Plain, weft_cover: _Plain) -> Quantity: ...
     def working(
         self,
-        warp: _Plain,
-        weft: _Plain,
+        warp_cover: _Plain,
+        weft_cover: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["warp", "weft"],
+        unknown: Literal["warp_cover", "weft_cover"],
         *,
         total_cover: _Plain,
-        warp: _Plain = ...,
-        weft: _Plain = ...,
+        warp_cover: _Plain = ...,
+        weft_cover: _Plain = ...,
     ) -> list[Quantity]: ...
 
 total_cover: _TotalCover
 
 @final
-class _WarpForPiece(Formula):
-    """Warp for a piece, its fringes included.
+class _WarpLength(Formula):
+    """Length of a warp for a number of pieces.
 
-    l = L / (1 − s) / (1 − u) + 2 × q
+    W = W_p × n_p + a
 
-    length: finished length of the woven part
-    shrinkage: shrinkage in length, off the loom to finished
-    take_up: take-up of the warp
-    fringe: fringe at each end
+    warp_per_piece: warp for a piece
+    pieces: pieces
+    loom_waste: waste of the warp
     """
 
     def __call__(
         self,
-        length: _Measure,
-        shrinkage: _Plain,
-        take_up: _Plain,
-        fringe: _Measure,
+        warp_per_piece: _Measure,
+        pieces: _Plain,
+        loom_waste: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        shrinkage: _Plain,
-        take_up: _Plain,
-        fringe: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["length", "shrinkage", "take_up", "fringe"],
-        *,
-        warp_for_piece: _Measure,
-        length: _Measure = ...,
-        shrinkage: _Plain = ...,
-        take_up: _Plain = ...,
-        fringe: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-warp_for_piece: _WarpForPiece
-
-@final
-class _WarpLength(Formula):
-    """Length of a warp for a number of pieces.
-
-    W = l × n + a
-
-    piece: warp for a piece
-    pieces: pieces
-    waste: waste of the warp
-    """
-
-    def __call__(self, piece: _Measure, pieces: _Plain, waste: _Measure) -> Quantity: ...
-    def working(
-        self,
-        piece: _Measure,
+        warp_per_piece: _Measure,
         pieces: _Plain,
-        waste: _Measure,
+        loom_waste: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["piece", "pieces", "waste"],
+        unknown: Literal["warp_per_piece", "pieces", "loom_waste"],
         *,
         warp_length: _Measure,
-        piece: _Measure = ...,
+        warp_per_piece: _Measure = ...,
         pieces: _Plain = ...,
-        waste: _Measure = ...,
+        loom_waste: _Measure = ...,
     ) -> list[Quantity]: ...
 
 warp_length: _WarpLength
@@ -3941,91 +4026,195 @@ warp_length: _WarpLength
 class _WarpMass(Formula):
     """Mass of the yarn in a warp.
 
-    m₁ = N × W × T × 0.000001
+    m₁ = N × W × T₁ × 0.000001
 
     ends: ends
-    length: length of the warp
-    count: count of the warp
+    warp_length: length of the warp
+    warp_count: count of the warp
     """
 
-    def __call__(self, ends: _Plain, length: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, ends: _Plain, warp_length: _Measure, warp_count: _Measure) -> Quantity: ...
     def working(
         self,
         ends: _Plain,
-        length: _Measure,
-        count: _Measure,
+        warp_length: _Measure,
+        warp_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "length", "count"],
+        unknown: Literal["ends", "warp_length", "warp_count"],
         *,
         warp_mass: _Measure,
         ends: _Plain = ...,
-        length: _Measure = ...,
-        count: _Measure = ...,
+        warp_length: _Measure = ...,
+        warp_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 warp_mass: _WarpMass
 
 @final
-class _WarpSections(Formula):
-    """Sections in which a mill warp is made.
+class _WarpPerPiece(Formula):
+    """Warp for a piece, its fringes included.
 
-    S = round up(N / b − 0.000001)
+    W_p = L_f / (1 − s_l) / (1 − u) + 2 × q
 
-    ends: ends of the warp
-    section: ends in a section: the bobbins in the creel
+    finished_length: finished length of the woven part
+    length_shrinkage: shrinkage in length, off the loom to finished
+    take_up: take-up of the warp
+    fringe: fringe at each end
     """
 
-    def __call__(self, ends: _Plain, section: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        finished_length: _Measure,
+        length_shrinkage: _Plain,
+        take_up: _Plain,
+        fringe: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        ends: _Plain,
-        section: _Plain,
+        finished_length: _Measure,
+        length_shrinkage: _Plain,
+        take_up: _Plain,
+        fringe: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "section"],
+        unknown: Literal["finished_length", "length_shrinkage", "take_up", "fringe"],
+        *,
+        warp_per_piece: _Measure,
+        finished_length: _Measure = ...,
+        length_shrinkage: _Plain = ...,
+        take_up: _Plain = ...,
+        fringe: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_per_piece: _WarpPerPiece
+
+@final
+class _WarpSections(Formula):
+    """Sections in which a mill warp is made.
+
+    S = round up(N / N_s − 0.000001)
+
+    ends: ends of the warp
+    ends_per_section: ends in a section: the bobbins in the creel
+    """
+
+    def __call__(self, ends: _Plain, ends_per_section: _Plain) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        ends_per_section: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "ends_per_section"],
         *,
         warp_sections: _Plain,
         ends: _Plain = ...,
-        section: _Plain = ...,
+        ends_per_section: _Plain = ...,
     ) -> list[Quantity]: ...
 
 warp_sections: _WarpSections
 
 @final
-class _WarpYarn(Formula):
-    """Yarn in a warp.
+class _WarpSettAfterStretch(Formula):
+    """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
 
-    Y = N × W
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
+    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); p₁ = 10 / n₁; h₂ = D − h₁; l₂ = D × 2 ×
+    arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ / (p₁ + √(p₁
+    × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))));
+    p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′ = (l₁ − D ×
+    θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′ = root of (l₂ − D × θ₂′) × sin(θ₂′)
+    + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) × cos(θ₂′) + D × sin(θ₂′); n₁′ = (no answer
+    if D < h₁, else (no answer if D < h₁′, else 10 / p₁′))
 
-    ends: ends
-    length: length of the warp
+    warp_sett_before: ends
+    weft_sett_before: picks
+    warp_crimp_before: crimp of the warp
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
+    weft_sett_after: picks after
     """
 
-    def __call__(self, ends: _Plain, length: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        warp_sett_before: _Measure,
+        weft_sett_before: _Measure,
+        warp_crimp_before: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        weft_sett_after: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        ends: _Plain,
-        length: _Measure,
+        warp_sett_before: _Measure,
+        weft_sett_before: _Measure,
+        warp_crimp_before: _Plain,
+        warp_diameter: _Measure,
+        weft_diameter: _Measure,
+        weft_sett_after: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "length"],
+        unknown: Literal[
+            "warp_sett_before",
+            "weft_sett_before",
+            "warp_crimp_before",
+            "warp_diameter",
+            "weft_diameter",
+            "weft_sett_after",
+        ],
         *,
-        warp_yarn: _Measure,
-        ends: _Plain = ...,
-        length: _Measure = ...,
+        warp_sett_after_stretch: _Measure,
+        warp_sett_before: _Measure = ...,
+        weft_sett_before: _Measure = ...,
+        warp_crimp_before: _Plain = ...,
+        warp_diameter: _Measure = ...,
+        weft_diameter: _Measure = ...,
+        weft_sett_after: _Measure = ...,
     ) -> list[Quantity]: ...
 
-warp_yarn: _WarpYarn
+warp_sett_after_stretch: _WarpSettAfterStretch
+
+@final
+class _WarpYarnLength(Formula):
+    """Yarn in a warp.
+
+    Y = N × W
+
+    ends: ends
+    warp_length: length of the warp
+    """
+
+    def __call__(self, ends: _Plain, warp_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        warp_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp_length"],
+        *,
+        warp_yarn_length: _Measure,
+        ends: _Plain = ...,
+        warp_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+warp_yarn_length: _WarpYarnLength
 
 @final
 class _WeftCrimp(Formula):
@@ -4036,8 +4225,8 @@ class _WeftCrimp(Formula):
     h₂ × (2 × D − h₂)); θ₂ = 2 × arctan(h₂ / (p₁ + s₂)); l₂ = D × θ₂ + s₂; c₂ = (no answer if D <
     h₁, else l₂ / p₁ − 1)
 
-    ends: ends
-    picks: picks
+    warp_sett: ends
+    weft_sett: picks
     warp_crimp: crimp of the warp
     warp_diameter: diameter of the warp
     weft_diameter: diameter of the weft
@@ -4045,16 +4234,16 @@ class _WeftCrimp(Formula):
 
     def __call__(
         self,
-        ends: _Measure,
-        picks: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         warp_diameter: _Measure,
         weft_diameter: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        ends: _Measure,
-        picks: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         warp_diameter: _Measure,
         weft_diameter: _Measure,
@@ -4063,11 +4252,11 @@ class _WeftCrimp(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter"],
+        unknown: Literal["warp_sett", "weft_sett", "warp_crimp", "warp_diameter", "weft_diameter"],
         *,
         weft_crimp: _Plain,
-        ends: _Measure = ...,
-        picks: _Measure = ...,
+        warp_sett: _Measure = ...,
+        weft_sett: _Measure = ...,
         warp_crimp: _Plain = ...,
         warp_diameter: _Measure = ...,
         weft_diameter: _Measure = ...,
@@ -4082,211 +4271,191 @@ class _WeftCrimpByRule(Formula):
     h₁ = k × 10 / n₂ × √c₁; h₂ = d₁ + d₂ − h₁; √c₂ = h₂ × n₁ / (10 × k); c₂ = (no answer if h₂ <
     0, else √c₂ × √c₂)
 
-    ends: ends
-    picks: picks
+    warp_sett: ends
+    weft_sett: picks
     warp_crimp: crimp of the warp
     warp_diameter: diameter of the warp
     weft_diameter: diameter of the weft
-    factor: factor
+    rule_factor: factor
     """
 
     def __call__(
         self,
-        ends: _Measure,
-        picks: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         warp_diameter: _Measure,
         weft_diameter: _Measure,
-        factor: _Plain,
+        rule_factor: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        ends: _Measure,
-        picks: _Measure,
+        warp_sett: _Measure,
+        weft_sett: _Measure,
         warp_crimp: _Plain,
         warp_diameter: _Measure,
         weft_diameter: _Measure,
-        factor: _Plain,
+        rule_factor: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "picks", "warp_crimp", "warp_diameter", "weft_diameter", "factor"],
+        unknown: Literal[
+            "warp_sett", "weft_sett", "warp_crimp", "warp_diameter", "weft_diameter", "rule_factor"
+        ],
         *,
         weft_crimp_by_rule: _Plain,
-        ends: _Measure = ...,
-        picks: _Measure = ...,
+        warp_sett: _Measure = ...,
+        weft_sett: _Measure = ...,
         warp_crimp: _Plain = ...,
         warp_diameter: _Measure = ...,
         weft_diameter: _Measure = ...,
-        factor: _Plain = ...,
+        rule_factor: _Plain = ...,
     ) -> list[Quantity]: ...
 
 weft_crimp_by_rule: _WeftCrimpByRule
 
 @final
-class _WeftForPiece(Formula):
-    """Weft for a piece.
-
-    y = p × (B + b)
-
-    picks: picks
-    width: width in the reed
-    turn: allowance for the turn at the selvedge, for each pick
-    """
-
-    def __call__(self, picks: _Plain, width: _Measure, turn: _Measure) -> Quantity: ...
-    def working(
-        self,
-        picks: _Plain,
-        width: _Measure,
-        turn: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["picks", "width", "turn"],
-        *,
-        weft_for_piece: _Measure,
-        picks: _Plain = ...,
-        width: _Measure = ...,
-        turn: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-weft_for_piece: _WeftForPiece
-
-@final
 class _WeftMass(Formula):
     """Mass of the weft in a length of cloth.
 
-    m₂ = 100 × p × L × B × T × 0.000001
+    m₂ = 100 × n₂ × L × B × T₂ × 0.000001
 
-    width: width in the reed
-    length: length of the cloth
-    picks: picks in the cloth
-    count: count of the weft
+    reed_width: width in the reed
+    cloth_length: length of the cloth
+    weft_sett: picks in the cloth
+    weft_count: count of the weft
     """
 
     def __call__(
         self,
-        width: _Measure,
-        length: _Measure,
-        picks: _Measure,
-        count: _Measure,
+        reed_width: _Measure,
+        cloth_length: _Measure,
+        weft_sett: _Measure,
+        weft_count: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        width: _Measure,
-        length: _Measure,
-        picks: _Measure,
-        count: _Measure,
+        reed_width: _Measure,
+        cloth_length: _Measure,
+        weft_sett: _Measure,
+        weft_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["width", "length", "picks", "count"],
+        unknown: Literal["reed_width", "cloth_length", "weft_sett", "weft_count"],
         *,
         weft_mass: _Measure,
-        width: _Measure = ...,
-        length: _Measure = ...,
-        picks: _Measure = ...,
-        count: _Measure = ...,
+        reed_width: _Measure = ...,
+        cloth_length: _Measure = ...,
+        weft_sett: _Measure = ...,
+        weft_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 weft_mass: _WeftMass
 
 @final
-class _WeftYarn(Formula):
-    """Weft for a number of pieces, with waste.
+class _WeftPerPiece(Formula):
+    """Weft for a piece.
 
-    Y = y × n × (1 + w)
+    Y_p = P × (B + b)
 
-    piece: weft for a piece
-    pieces: pieces
-    waste: waste, on the weft woven in
+    picks: picks
+    reed_width: width in the reed
+    turn_allowance: allowance for the turn at the selvedge, for each pick
     """
 
-    def __call__(self, piece: _Measure, pieces: _Plain, waste: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        picks: _Plain,
+        reed_width: _Measure,
+        turn_allowance: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        piece: _Measure,
-        pieces: _Plain,
-        waste: _Plain,
+        picks: _Plain,
+        reed_width: _Measure,
+        turn_allowance: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["piece", "pieces", "waste"],
+        unknown: Literal["picks", "reed_width", "turn_allowance"],
         *,
-        weft_yarn: _Measure,
-        piece: _Measure = ...,
-        pieces: _Plain = ...,
-        waste: _Plain = ...,
+        weft_per_piece: _Measure,
+        picks: _Plain = ...,
+        reed_width: _Measure = ...,
+        turn_allowance: _Measure = ...,
     ) -> list[Quantity]: ...
 
-weft_yarn: _WeftYarn
+weft_per_piece: _WeftPerPiece
 
 @final
-class _WholeEnds(Formula):
-    """Ends that fill whole dents within a width.
+class _WeftYarnLength(Formula):
+    """Weft for a number of pieces, with waste.
 
-    N = round down(100 × r × W + 0.000001) × e
+    Y = Y_p × n_p × (1 + w₂)
 
-    reed: reed
-    ends_per_dent: ends in a dent
-    width: width in the reed
+    weft_per_piece: weft for a piece
+    pieces: pieces
+    weft_waste: waste, on the weft woven in
     """
 
-    def __call__(self, reed: _Measure, ends_per_dent: _Plain, width: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        weft_per_piece: _Measure,
+        pieces: _Plain,
+        weft_waste: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        reed: _Measure,
-        ends_per_dent: _Plain,
-        width: _Measure,
+        weft_per_piece: _Measure,
+        pieces: _Plain,
+        weft_waste: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["reed", "ends_per_dent", "width"],
+        unknown: Literal["weft_per_piece", "pieces", "weft_waste"],
         *,
-        whole_ends: _Plain,
-        reed: _Measure = ...,
-        ends_per_dent: _Plain = ...,
-        width: _Measure = ...,
+        weft_yarn_length: _Measure,
+        weft_per_piece: _Measure = ...,
+        pieces: _Plain = ...,
+        weft_waste: _Plain = ...,
     ) -> list[Quantity]: ...
 
-whole_ends: _WholeEnds
+weft_yarn_length: _WeftYarnLength
 
 @final
 class _WorkingSett(Formula):
     """The sett to weave, as a share of the closest.
 
-    n = n₀ × s
+    n = n_m × s
 
-    maximum: closest sett
-    share: share of it
+    maximum_sett: closest sett
+    sett_share: share of it
     """
 
-    def __call__(self, maximum: _Measure, share: _Plain) -> Quantity: ...
+    def __call__(self, maximum_sett: _Measure, sett_share: _Plain) -> Quantity: ...
     def working(
         self,
-        maximum: _Measure,
-        share: _Plain,
+        maximum_sett: _Measure,
+        sett_share: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["maximum", "share"],
+        unknown: Literal["maximum_sett", "sett_share"],
         *,
         working_sett: _Measure,
-        maximum: _Measure = ...,
-        share: _Plain = ...,
+        maximum_sett: _Measure = ...,
+        sett_share: _Plain = ...,
     ) -> list[Quantity]: ...
 
 working_sett: _WorkingSett
@@ -4295,26 +4464,26 @@ working_sett: _WorkingSett
 class _YarnInCloth(Formula):
     """Yarn in a length of cloth, from the crimp.
 
-    l = L × (1 + c)
+    Y = L × (1 + c)
 
-    cloth: length of the cloth
+    cloth_length: length of the cloth
     crimp: crimp
     """
 
-    def __call__(self, cloth: _Measure, crimp: _Plain) -> Quantity: ...
+    def __call__(self, cloth_length: _Measure, crimp: _Plain) -> Quantity: ...
     def working(
         self,
-        cloth: _Measure,
+        cloth_length: _Measure,
         crimp: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["cloth", "crimp"],
+        unknown: Literal["cloth_length", "crimp"],
         *,
         yarn_in_cloth: _Measure,
-        cloth: _Measure = ...,
+        cloth_length: _Measure = ...,
         crimp: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -4324,39 +4493,39 @@ yarn_in_cloth: _YarnInCloth
 class _YarnInPiece(Formula):
     """Yarn in a warp and its weft together.
 
-    Y = N × W + p × B
+    Y = N × W + P × B
 
     ends: ends
-    warp: length of the warp
+    warp_length: length of the warp
     picks: picks
-    width: width in the reed
+    reed_width: width in the reed
     """
 
     def __call__(
         self,
         ends: _Plain,
-        warp: _Measure,
+        warp_length: _Measure,
         picks: _Plain,
-        width: _Measure,
+        reed_width: _Measure,
     ) -> Quantity: ...
     def working(
         self,
         ends: _Plain,
-        warp: _Measure,
+        warp_length: _Measure,
         picks: _Plain,
-        width: _Measure,
+        reed_width: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "warp", "picks", "width"],
+        unknown: Literal["ends", "warp_length", "picks", "reed_width"],
         *,
         yarn_in_piece: _Measure,
         ends: _Plain = ...,
-        warp: _Measure = ...,
+        warp_length: _Measure = ...,
         picks: _Plain = ...,
-        width: _Measure = ...,
+        reed_width: _Measure = ...,
     ) -> list[Quantity]: ...
 
 yarn_in_piece: _YarnInPiece
@@ -4365,30 +4534,35 @@ yarn_in_piece: _YarnInPiece
 class _YarnShrinkageInCloth(Formula):
     """How much the yarn itself shrank in a cloth that shrank while its crimp changed.
 
-    s_y = 1 − (1 − s) × (1 + c₂) / (1 + c₁)
+    s_t = 1 − (1 − s_y) × (1 + c₂) / (1 + c₁)
 
-    shrinkage: shrinkage of the cloth along the yarn
-    before: crimp before
-    after: crimp after
+    along_shrinkage: shrinkage of the cloth along the yarn
+    crimp_before: crimp before
+    crimp_after: crimp after
     """
 
-    def __call__(self, shrinkage: _Plain, before: _Plain, after: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        along_shrinkage: _Plain,
+        crimp_before: _Plain,
+        crimp_after: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        shrinkage: _Plain,
-        before: _Plain,
-        after: _Plain,
+        along_shrinkage: _Plain,
+        crimp_before: _Plain,
+        crimp_after: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["shrinkage", "before", "after"],
+        unknown: Literal["along_shrinkage", "crimp_before", "crimp_after"],
         *,
         yarn_shrinkage_in_cloth: _Plain,
-        shrinkage: _Plain = ...,
-        before: _Plain = ...,
-        after: _Plain = ...,
+        along_shrinkage: _Plain = ...,
+        crimp_before: _Plain = ...,
+        crimp_after: _Plain = ...,
     ) -> list[Quantity]: ...
 
 yarn_shrinkage_in_cloth: _YarnShrinkageInCloth

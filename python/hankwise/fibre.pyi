@@ -29,14 +29,14 @@ class _BlendRegain(Formula):
 
     A = p₁ × R₁ + p₂ × R₂
 
-    shares: shares of the fibres in the oven-dry mass
+    dry_shares: shares of the fibres in the oven-dry mass
     regains: regain agreed for each fibre
     """
 
-    def __call__(self, shares: _Plains, regains: _Plains) -> Quantity: ...
+    def __call__(self, dry_shares: _Plains, regains: _Plains) -> Quantity: ...
     def working(
         self,
-        shares: _Plains,
+        dry_shares: _Plains,
         regains: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
@@ -66,60 +66,31 @@ class _CleanContentCustoms(Formula):
 clean_content_customs: _CleanContentCustoms
 
 @final
-class _CleanFibre(Formula):
-    """Clean dry fibre in greasy wool.
-
-    f = S × y
-
-    greasy: greasy mass
-    clean_share: clean dry fibre as a share of the greasy mass
-    """
-
-    def __call__(self, greasy: _Measure, clean_share: _Plain) -> Quantity: ...
-    def working(
-        self,
-        greasy: _Measure,
-        clean_share: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["greasy", "clean_share"],
-        *,
-        clean_fibre: _Measure,
-        greasy: _Measure = ...,
-        clean_share: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-clean_fibre: _CleanFibre
-
-@final
 class _CleanYieldCustoms(Formula):
     """Clean yield of the United States customs: clean content less an allowance for vegetable
     matter.
 
     Y = A − smaller of (0.005 × A + 0.6 × V, 0.15 × A)
 
-    content: clean content
-    vegetable: vegetable matter as a share of the greasy mass
+    clean_content: clean content
+    vegetable_on_greasy: vegetable matter as a share of the greasy mass
     """
 
-    def __call__(self, content: _Plain, vegetable: _Plain) -> Quantity: ...
+    def __call__(self, clean_content: _Plain, vegetable_on_greasy: _Plain) -> Quantity: ...
     def working(
         self,
-        content: _Plain,
-        vegetable: _Plain,
+        clean_content: _Plain,
+        vegetable_on_greasy: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["content", "vegetable"],
+        unknown: Literal["clean_content", "vegetable_on_greasy"],
         *,
         clean_yield_customs: _Plain,
-        content: _Plain = ...,
-        vegetable: _Plain = ...,
+        clean_content: _Plain = ...,
+        vegetable_on_greasy: _Plain = ...,
     ) -> list[Quantity]: ...
 
 clean_yield_customs: _CleanYieldCustoms
@@ -128,30 +99,35 @@ clean_yield_customs: _CleanYieldCustoms
 class _CommercialMass(Formula):
     """Invoice mass: oven-dry mass with the agreed allowances for water and fat.
 
-    C = D × (1 + A + a)
+    C = m_d × (1 + A + a)
 
-    dry: oven-dry mass
+    oven_dry_mass: oven-dry mass
     allowance: agreed allowance for water
-    fat: agreed allowance for fat, oil and dressing
+    fat_allowance: agreed allowance for fat, oil and dressing
     """
 
-    def __call__(self, dry: _Measure, allowance: _Plain, fat: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        oven_dry_mass: _Measure,
+        allowance: _Plain,
+        fat_allowance: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        dry: _Measure,
+        oven_dry_mass: _Measure,
         allowance: _Plain,
-        fat: _Plain,
+        fat_allowance: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["dry", "allowance", "fat"],
+        unknown: Literal["oven_dry_mass", "allowance", "fat_allowance"],
         *,
         commercial_mass: _Measure,
-        dry: _Measure = ...,
+        oven_dry_mass: _Measure = ...,
         allowance: _Plain = ...,
-        fat: _Plain = ...,
+        fat_allowance: _Plain = ...,
     ) -> list[Quantity]: ...
 
 commercial_mass: _CommercialMass
@@ -160,30 +136,30 @@ commercial_mass: _CommercialMass
 class _CountAtRegain(Formula):
     """The same yarn's count at another regain.
 
-    T₂ = T₁ × (1 + R₂) / (1 + R₁)
+    T₂ = T × (1 + R_w) / (1 + R)
 
     count: count as found
     regain: regain at which it was found
-    wanted: regain wanted
+    wanted_regain: regain wanted
     """
 
-    def __call__(self, count: _Measure, regain: _Plain, wanted: _Plain) -> Quantity: ...
+    def __call__(self, count: _Measure, regain: _Plain, wanted_regain: _Plain) -> Quantity: ...
     def working(
         self,
         count: _Measure,
         regain: _Plain,
-        wanted: _Plain,
+        wanted_regain: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "regain", "wanted"],
+        unknown: Literal["count", "regain", "wanted_regain"],
         *,
         count_at_regain: _Measure,
         count: _Measure = ...,
         regain: _Plain = ...,
-        wanted: _Plain = ...,
+        wanted_regain: _Plain = ...,
     ) -> list[Quantity]: ...
 
 count_at_regain: _CountAtRegain
@@ -195,14 +171,14 @@ class _DiameterOfBlend(Formula):
     d_b = (p₁ / d₁ + p₂ / d₂) / (p₁ / (d₁ × d₁) + p₂ / (d₂ × d₂))
 
     shares: shares of the mass
-    diameters: mean diameters of the components
+    fibre_diameters: mean diameters of the components
     """
 
-    def __call__(self, shares: _Plains, diameters: _Measures) -> Quantity: ...
+    def __call__(self, shares: _Plains, fibre_diameters: _Measures) -> Quantity: ...
     def working(
         self,
         shares: _Plains,
-        diameters: _Measures,
+        fibre_diameters: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -215,14 +191,14 @@ class _DryShare(Formula):
 
     p₁ = q₁ / (1 + R₁) / (q₁ / (1 + R₁) + q₂ / (1 + R₂))
 
-    shares: shares of the mass as weighed, the fibre asked for first
+    weighed_shares: shares of the mass as weighed, the fibre asked for first
     regains: regain of each fibre when it was weighed
     """
 
-    def __call__(self, shares: _Plains, regains: _Plains) -> Quantity: ...
+    def __call__(self, weighed_shares: _Plains, regains: _Plains) -> Quantity: ...
     def working(
         self,
-        shares: _Plains,
+        weighed_shares: _Plains,
         regains: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
@@ -237,14 +213,14 @@ class _FibreCountOfBlend(Formula):
     T_f = 1 / (p₁ / T₁ + p₂ / T₂)
 
     shares: shares of the mass
-    counts: counts of the fibres
+    fibre_counts: counts of the fibres
     """
 
-    def __call__(self, shares: _Plains, counts: _Measures) -> Quantity: ...
+    def __call__(self, shares: _Plains, fibre_counts: _Measures) -> Quantity: ...
     def working(
         self,
         shares: _Plains,
-        counts: _Measures,
+        fibre_counts: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -255,56 +231,85 @@ fibre_count_of_blend: _FibreCountOfBlend
 class _FibreDiameter(Formula):
     """Diameter of a round fibre from its linear density.
 
-    d = 1000 × √(4 × T_f / (3141.59265 × ρ))
+    d_f = 1000 × √(4 × T_f / (3141.59265 × ρ))
 
-    count: linear density of the fibre
-    density: density of the fibre
+    fibre_count: linear density of the fibre
+    fibre_density: density of the fibre
     """
 
-    def __call__(self, count: _Measure, density: _Measure) -> Quantity: ...
+    def __call__(self, fibre_count: _Measure, fibre_density: _Measure) -> Quantity: ...
     def working(
         self,
-        count: _Measure,
-        density: _Measure,
+        fibre_count: _Measure,
+        fibre_density: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "density"],
+        unknown: Literal["fibre_count", "fibre_density"],
         *,
         fibre_diameter: _Measure,
-        count: _Measure = ...,
-        density: _Measure = ...,
+        fibre_count: _Measure = ...,
+        fibre_density: _Measure = ...,
     ) -> list[Quantity]: ...
 
 fibre_diameter: _FibreDiameter
 
 @final
-class _FibreInMass(Formula):
-    """Clean dry fibre in what was weighed.
+class _FibreFromGreasy(Formula):
+    """Clean dry fibre in greasy wool.
 
-    f = m / s
+    f = G × y
 
-    mass: mass as weighed
-    state: mass for each unit of clean dry fibre
+    greasy_mass: greasy mass
+    clean_yield: clean dry fibre as a share of the greasy mass
     """
 
-    def __call__(self, mass: _Measure, state: _Plain) -> Quantity: ...
+    def __call__(self, greasy_mass: _Measure, clean_yield: _Plain) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        state: _Plain,
+        greasy_mass: _Measure,
+        clean_yield: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "state"],
+        unknown: Literal["greasy_mass", "clean_yield"],
+        *,
+        fibre_from_greasy: _Measure,
+        greasy_mass: _Measure = ...,
+        clean_yield: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+fibre_from_greasy: _FibreFromGreasy
+
+@final
+class _FibreInMass(Formula):
+    """Clean dry fibre in what was weighed.
+
+    f = m / s_m
+
+    mass: mass as weighed
+    state_ratio: mass for each unit of clean dry fibre
+    """
+
+    def __call__(self, mass: _Measure, state_ratio: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        state_ratio: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "state_ratio"],
         *,
         fibre_in_mass: _Measure,
         mass: _Measure = ...,
-        state: _Plain = ...,
+        state_ratio: _Plain = ...,
     ) -> list[Quantity]: ...
 
 fibre_in_mass: _FibreInMass
@@ -313,30 +318,30 @@ fibre_in_mass: _FibreInMass
 class _FibresInSection(Formula):
     """Mean number of fibres in the section of a yarn.
 
-    n = T / (T_f × (1 + CV × CV))
+    n = T / (T_f × (1 + CV_d × CV_d))
 
-    yarn: yarn count, clean and conditioned
-    fibre: count of a fibre of the mean diameter
-    variation: coefficient of variation of the diameter
+    count: yarn count, clean and conditioned
+    fibre_count: count of a fibre of the mean diameter
+    diameter_cv: coefficient of variation of the diameter
     """
 
-    def __call__(self, yarn: _Measure, fibre: _Measure, variation: _Plain) -> Quantity: ...
+    def __call__(self, count: _Measure, fibre_count: _Measure, diameter_cv: _Plain) -> Quantity: ...
     def working(
         self,
-        yarn: _Measure,
-        fibre: _Measure,
-        variation: _Plain,
+        count: _Measure,
+        fibre_count: _Measure,
+        diameter_cv: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["yarn", "fibre", "variation"],
+        unknown: Literal["count", "fibre_count", "diameter_cv"],
         *,
         fibres_in_section: _Plain,
-        yarn: _Measure = ...,
-        fibre: _Measure = ...,
-        variation: _Plain = ...,
+        count: _Measure = ...,
+        fibre_count: _Measure = ...,
+        diameter_cv: _Plain = ...,
     ) -> list[Quantity]: ...
 
 fibres_in_section: _FibresInSection
@@ -395,26 +400,26 @@ class _InvoiceMassFromContent(Formula):
     C = m × (1 − M) × (1 + A)
 
     mass: mass as weighed
-    content: water as a share of the mass with its water
+    moisture_content: water as a share of the mass with its water
     allowance: agreed allowance for water
     """
 
-    def __call__(self, mass: _Measure, content: _Plain, allowance: _Plain) -> Quantity: ...
+    def __call__(self, mass: _Measure, moisture_content: _Plain, allowance: _Plain) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
-        content: _Plain,
+        moisture_content: _Plain,
         allowance: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "content", "allowance"],
+        unknown: Literal["mass", "moisture_content", "allowance"],
         *,
         invoice_mass_from_content: _Measure,
         mass: _Measure = ...,
-        content: _Plain = ...,
+        moisture_content: _Plain = ...,
         allowance: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -424,47 +429,54 @@ invoice_mass_from_content: _InvoiceMassFromContent
 class _InvoiceMassOfCleaned(Formula):
     """Invoice mass of a lot whose sample was cleaned before it was dried.
 
-    C = W × d / m × (1 + A + a + b)
+    C = m_L × m_sd / m_s × (1 + A + a + b)
 
-    lot: lot as weighed
-    sample: sample as taken
-    dry: sample, cleaned and oven-dry
+    lot_mass: lot as weighed
+    sample_mass: sample as taken
+    dry_sample_mass: sample, cleaned and oven-dry
     allowance: agreed allowance for water
-    fat: agreed allowance for natural fat
-    dressing: agreed allowance for oil and dressing
+    fat_allowance: agreed allowance for natural fat
+    dressing_allowance: agreed allowance for oil and dressing
     """
 
     def __call__(
         self,
-        lot: _Measure,
-        sample: _Measure,
-        dry: _Measure,
+        lot_mass: _Measure,
+        sample_mass: _Measure,
+        dry_sample_mass: _Measure,
         allowance: _Plain,
-        fat: _Plain,
-        dressing: _Plain,
+        fat_allowance: _Plain,
+        dressing_allowance: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        lot: _Measure,
-        sample: _Measure,
-        dry: _Measure,
+        lot_mass: _Measure,
+        sample_mass: _Measure,
+        dry_sample_mass: _Measure,
         allowance: _Plain,
-        fat: _Plain,
-        dressing: _Plain,
+        fat_allowance: _Plain,
+        dressing_allowance: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["lot", "sample", "dry", "allowance", "fat", "dressing"],
+        unknown: Literal[
+            "lot_mass",
+            "sample_mass",
+            "dry_sample_mass",
+            "allowance",
+            "fat_allowance",
+            "dressing_allowance",
+        ],
         *,
         invoice_mass_of_cleaned: _Measure,
-        lot: _Measure = ...,
-        sample: _Measure = ...,
-        dry: _Measure = ...,
+        lot_mass: _Measure = ...,
+        sample_mass: _Measure = ...,
+        dry_sample_mass: _Measure = ...,
         allowance: _Plain = ...,
-        fat: _Plain = ...,
-        dressing: _Plain = ...,
+        fat_allowance: _Plain = ...,
+        dressing_allowance: _Plain = ...,
     ) -> list[Quantity]: ...
 
 invoice_mass_of_cleaned: _InvoiceMassOfCleaned
@@ -473,30 +485,30 @@ invoice_mass_of_cleaned: _InvoiceMassOfCleaned
 class _LimitCount(Formula):
     """Finest count that a number of fibres in the section allows.
 
-    T = n × T_f × (1 + CV × CV)
+    T = n × T_f × (1 + CV_d × CV_d)
 
     fibres: fibres that the section needs
-    fibre: count of a fibre of the mean diameter
-    variation: coefficient of variation of the diameter
+    fibre_count: count of a fibre of the mean diameter
+    diameter_cv: coefficient of variation of the diameter
     """
 
-    def __call__(self, fibres: _Plain, fibre: _Measure, variation: _Plain) -> Quantity: ...
+    def __call__(self, fibres: _Plain, fibre_count: _Measure, diameter_cv: _Plain) -> Quantity: ...
     def working(
         self,
         fibres: _Plain,
-        fibre: _Measure,
-        variation: _Plain,
+        fibre_count: _Measure,
+        diameter_cv: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fibres", "fibre", "variation"],
+        unknown: Literal["fibres", "fibre_count", "diameter_cv"],
         *,
         limit_count: _Measure,
         fibres: _Plain = ...,
-        fibre: _Measure = ...,
-        variation: _Plain = ...,
+        fibre_count: _Measure = ...,
+        diameter_cv: _Plain = ...,
     ) -> list[Quantity]: ...
 
 limit_count: _LimitCount
@@ -505,19 +517,24 @@ limit_count: _LimitCount
 class _LimitFactor(Formula):
     """Factor for the least irregularity, from the spread of the fibres' mass for their length.
 
-    k = √(1 + V × V)
+    k = √(1 + CV_f × CV_f)
 
-    variation: coefficient of variation of the fibres' mass for their length
+    fibre_mass_cv: coefficient of variation of the fibres' mass for their length
     """
 
-    def __call__(self, variation: _Plain) -> Quantity: ...
-    def working(self, variation: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, fibre_mass_cv: _Plain) -> Quantity: ...
+    def working(
+        self,
+        fibre_mass_cv: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["variation"],
+        unknown: Literal["fibre_mass_cv"],
         *,
         limit_factor: _Plain,
-        variation: _Plain = ...,
+        fibre_mass_cv: _Plain = ...,
     ) -> list[Quantity]: ...
 
 limit_factor: _LimitFactor
@@ -526,19 +543,24 @@ limit_factor: _LimitFactor
 class _LimitFactorOfDiameter(Formula):
     """Factor for the least irregularity, from the spread of the diameter.
 
-    k = √(1 + 4 × CV × CV)
+    k = √(1 + 4 × CV_d × CV_d)
 
-    variation: coefficient of variation of the diameter
+    diameter_cv: coefficient of variation of the diameter
     """
 
-    def __call__(self, variation: _Plain) -> Quantity: ...
-    def working(self, variation: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, diameter_cv: _Plain) -> Quantity: ...
+    def working(
+        self,
+        diameter_cv: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["variation"],
+        unknown: Literal["diameter_cv"],
         *,
         limit_factor_of_diameter: _Plain,
-        variation: _Plain = ...,
+        diameter_cv: _Plain = ...,
     ) -> list[Quantity]: ...
 
 limit_factor_of_diameter: _LimitFactorOfDiameter
@@ -549,24 +571,24 @@ class _LimitIrregularity(Formula):
 
     CV_lim = k / √n
 
-    factor: factor for the spread of the fibres' mass
+    limit_factor: factor for the spread of the fibres' mass
     fibres: fibres in the section
     """
 
-    def __call__(self, factor: _Plain, fibres: _Plain) -> Quantity: ...
+    def __call__(self, limit_factor: _Plain, fibres: _Plain) -> Quantity: ...
     def working(
         self,
-        factor: _Plain,
+        limit_factor: _Plain,
         fibres: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "fibres"],
+        unknown: Literal["limit_factor", "fibres"],
         *,
         limit_irregularity: _Plain,
-        factor: _Plain = ...,
+        limit_factor: _Plain = ...,
         fibres: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -578,28 +600,33 @@ class _MassAfterChangeOfState(Formula):
 
     m₂ = m₁ × s₂ / s₁
 
-    mass: mass before
-    before: mass for each unit of clean dry fibre, before
-    after: mass for each unit of clean dry fibre, after
+    mass_before: mass before
+    state_ratio_before: mass for each unit of clean dry fibre, before
+    state_ratio_after: mass for each unit of clean dry fibre, after
     """
 
-    def __call__(self, mass: _Measure, before: _Plain, after: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        mass_before: _Measure,
+        state_ratio_before: _Plain,
+        state_ratio_after: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        before: _Plain,
-        after: _Plain,
+        mass_before: _Measure,
+        state_ratio_before: _Plain,
+        state_ratio_after: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "before", "after"],
+        unknown: Literal["mass_before", "state_ratio_before", "state_ratio_after"],
         *,
         mass_after_change_of_state: _Measure,
-        mass: _Measure = ...,
-        before: _Plain = ...,
-        after: _Plain = ...,
+        mass_before: _Measure = ...,
+        state_ratio_before: _Plain = ...,
+        state_ratio_after: _Plain = ...,
     ) -> list[Quantity]: ...
 
 mass_after_change_of_state: _MassAfterChangeOfState
@@ -608,30 +635,30 @@ mass_after_change_of_state: _MassAfterChangeOfState
 class _MassAtRegain(Formula):
     """The same fibre at another regain.
 
-    m₂ = m × (1 + R₂) / (1 + R₁)
+    m₂ = m × (1 + R_w) / (1 + R)
 
     mass: mass as weighed
     regain: regain at weighing
-    wanted: regain wanted
+    wanted_regain: regain wanted
     """
 
-    def __call__(self, mass: _Measure, regain: _Plain, wanted: _Plain) -> Quantity: ...
+    def __call__(self, mass: _Measure, regain: _Plain, wanted_regain: _Plain) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
         regain: _Plain,
-        wanted: _Plain,
+        wanted_regain: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "regain", "wanted"],
+        unknown: Literal["mass", "regain", "wanted_regain"],
         *,
         mass_at_regain: _Measure,
         mass: _Measure = ...,
         regain: _Plain = ...,
-        wanted: _Plain = ...,
+        wanted_regain: _Plain = ...,
     ) -> list[Quantity]: ...
 
 mass_at_regain: _MassAtRegain
@@ -640,30 +667,56 @@ mass_at_regain: _MassAtRegain
 class _MassInState(Formula):
     """What the scale reads for clean dry fibre in a state.
 
-    m = f × s
+    m = f × s_m
 
-    fibre: clean dry fibre
-    state: mass for each unit of clean dry fibre
+    fibre_mass: clean dry fibre
+    state_ratio: mass for each unit of clean dry fibre
     """
 
-    def __call__(self, fibre: _Measure, state: _Plain) -> Quantity: ...
+    def __call__(self, fibre_mass: _Measure, state_ratio: _Plain) -> Quantity: ...
     def working(
         self,
-        fibre: _Measure,
-        state: _Plain,
+        fibre_mass: _Measure,
+        state_ratio: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fibre", "state"],
+        unknown: Literal["fibre_mass", "state_ratio"],
         *,
         mass_in_state: _Measure,
-        fibre: _Measure = ...,
-        state: _Plain = ...,
+        fibre_mass: _Measure = ...,
+        state_ratio: _Plain = ...,
     ) -> list[Quantity]: ...
 
 mass_in_state: _MassInState
+
+@final
+class _MassLossFromYield(Formula):
+    """Shrinkage of greasy wool: what is not yield.
+
+    m_l = 1 − y
+
+    clean_yield: yield
+    """
+
+    def __call__(self, clean_yield: _Plain) -> Quantity: ...
+    def working(
+        self,
+        clean_yield: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["clean_yield"],
+        *,
+        mass_loss_from_yield: _Plain,
+        clean_yield: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_loss_from_yield: _MassLossFromYield
 
 @final
 class _MeanFibreCountByMass(Formula):
@@ -672,14 +725,14 @@ class _MeanFibreCountByMass(Formula):
     T_f = p₁ × T₁ + p₂ × T₂
 
     shares: shares of the mass
-    counts: counts of the fibres
+    fibre_counts: counts of the fibres
     """
 
-    def __call__(self, shares: _Plains, counts: _Measures) -> Quantity: ...
+    def __call__(self, shares: _Plains, fibre_counts: _Measures) -> Quantity: ...
     def working(
         self,
         shares: _Plains,
-        counts: _Measures,
+        fibre_counts: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -732,27 +785,27 @@ noil_share: _NoilShare
 class _OvenDryFromContent(Formula):
     """Oven-dry mass of a mass with a share of water in it.
 
-    D = m × (1 − M)
+    m_d = m × (1 − M)
 
     mass: mass as weighed
-    content: water as a share of the mass with its water
+    moisture_content: water as a share of the mass with its water
     """
 
-    def __call__(self, mass: _Measure, content: _Plain) -> Quantity: ...
+    def __call__(self, mass: _Measure, moisture_content: _Plain) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
-        content: _Plain,
+        moisture_content: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "content"],
+        unknown: Literal["mass", "moisture_content"],
         *,
         oven_dry_from_content: _Measure,
         mass: _Measure = ...,
-        content: _Plain = ...,
+        moisture_content: _Plain = ...,
     ) -> list[Quantity]: ...
 
 oven_dry_from_content: _OvenDryFromContent
@@ -761,7 +814,7 @@ oven_dry_from_content: _OvenDryFromContent
 class _OvenDryMass(Formula):
     """Oven-dry mass of a mass at a regain.
 
-    D = m / (1 + R)
+    m_d = m / (1 + R)
 
     mass: mass as weighed
     regain: water on oven-dry mass
@@ -790,30 +843,35 @@ oven_dry_mass: _OvenDryMass
 class _OvenDryMassOfLot(Formula):
     """Oven-dry mass of a lot, from a sample of it.
 
-    D = W × d / m
+    m_d = m_L × m_sd / m_s
 
-    lot: lot as weighed
-    sample: sample as taken
-    dry: sample, oven-dry
+    lot_mass: lot as weighed
+    sample_mass: sample as taken
+    dry_sample_mass: sample, oven-dry
     """
 
-    def __call__(self, lot: _Measure, sample: _Measure, dry: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        lot_mass: _Measure,
+        sample_mass: _Measure,
+        dry_sample_mass: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        lot: _Measure,
-        sample: _Measure,
-        dry: _Measure,
+        lot_mass: _Measure,
+        sample_mass: _Measure,
+        dry_sample_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["lot", "sample", "dry"],
+        unknown: Literal["lot_mass", "sample_mass", "dry_sample_mass"],
         *,
         oven_dry_mass_of_lot: _Measure,
-        lot: _Measure = ...,
-        sample: _Measure = ...,
-        dry: _Measure = ...,
+        lot_mass: _Measure = ...,
+        sample_mass: _Measure = ...,
+        dry_sample_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 oven_dry_mass_of_lot: _OvenDryMassOfLot
@@ -866,54 +924,59 @@ class _RegainBetweenPoints(Formula):
 regain_between_points: _RegainBetweenPoints
 
 @final
-class _RegainFound(Formula):
-    """Water on the oven-dry mass, from a sample weighed before and after the oven.
-
-    R = (m − d) / d
-
-    sample: sample as taken
-    dry: the same, oven-dry
-    """
-
-    def __call__(self, sample: _Measure, dry: _Measure) -> Quantity: ...
-    def working(
-        self,
-        sample: _Measure,
-        dry: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sample", "dry"],
-        *,
-        regain_found: _Plain,
-        sample: _Measure = ...,
-        dry: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-regain_found: _RegainFound
-
-@final
 class _RegainFromContent(Formula):
     """Water on the oven-dry mass, from the share of water in the whole.
 
     R = M / (1 − M)
 
-    content: water as a share of the mass with its water
+    moisture_content: water as a share of the mass with its water
     """
 
-    def __call__(self, content: _Plain) -> Quantity: ...
-    def working(self, content: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, moisture_content: _Plain) -> Quantity: ...
+    def working(
+        self,
+        moisture_content: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["content"],
+        unknown: Literal["moisture_content"],
         *,
         regain_from_content: _Plain,
-        content: _Plain = ...,
+        moisture_content: _Plain = ...,
     ) -> list[Quantity]: ...
 
 regain_from_content: _RegainFromContent
+
+@final
+class _RegainFromMasses(Formula):
+    """Water on the oven-dry mass, from a sample weighed before and after the oven.
+
+    R = (m_s − m_sd) / m_sd
+
+    sample_mass: sample as taken
+    dry_sample_mass: the same, oven-dry
+    """
+
+    def __call__(self, sample_mass: _Measure, dry_sample_mass: _Measure) -> Quantity: ...
+    def working(
+        self,
+        sample_mass: _Measure,
+        dry_sample_mass: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["sample_mass", "dry_sample_mass"],
+        *,
+        regain_from_masses: _Plain,
+        sample_mass: _Measure = ...,
+        dry_sample_mass: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+regain_from_masses: _RegainFromMasses
 
 @final
 class _RegainOfRemainder(Formula):
@@ -921,28 +984,33 @@ class _RegainOfRemainder(Formula):
 
     A₁ = (A − (1 − p) × A₂) / p
 
-    blend: regain of the blend
-    share: share of this fibre in the oven-dry mass
-    others: regain of the other fibres together
+    blend_regain: regain of the blend
+    dry_share: share of this fibre in the oven-dry mass
+    others_regain: regain of the other fibres together
     """
 
-    def __call__(self, blend: _Plain, share: _Plain, others: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        blend_regain: _Plain,
+        dry_share: _Plain,
+        others_regain: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        blend: _Plain,
-        share: _Plain,
-        others: _Plain,
+        blend_regain: _Plain,
+        dry_share: _Plain,
+        others_regain: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["blend", "share", "others"],
+        unknown: Literal["blend_regain", "dry_share", "others_regain"],
         *,
         regain_of_remainder: _Plain,
-        blend: _Plain = ...,
-        share: _Plain = ...,
-        others: _Plain = ...,
+        blend_regain: _Plain = ...,
+        dry_share: _Plain = ...,
+        others_regain: _Plain = ...,
     ) -> list[Quantity]: ...
 
 regain_of_remainder: _RegainOfRemainder
@@ -953,25 +1021,25 @@ class _ScouredYield(Formula):
 
     Y = m / G
 
-    scoured: mass after scouring
-    greasy: mass before
+    scoured_mass: mass after scouring
+    greasy_mass: mass before
     """
 
-    def __call__(self, scoured: _Measure, greasy: _Measure) -> Quantity: ...
+    def __call__(self, scoured_mass: _Measure, greasy_mass: _Measure) -> Quantity: ...
     def working(
         self,
-        scoured: _Measure,
-        greasy: _Measure,
+        scoured_mass: _Measure,
+        greasy_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["scoured", "greasy"],
+        unknown: Literal["scoured_mass", "greasy_mass"],
         *,
         scoured_yield: _Plain,
-        scoured: _Measure = ...,
-        greasy: _Measure = ...,
+        scoured_mass: _Measure = ...,
+        greasy_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 scoured_yield: _ScouredYield
@@ -980,30 +1048,35 @@ scoured_yield: _ScouredYield
 class _ScouredYieldIwto(Formula):
     """Scoured yield that the wool trade calculates from a core test, at a regain.
 
-    Y = (WB + VMB) × (1 + R) / 0.9773
+    Y = (WB + VMB) × (1 + R_s) / 0.9773
 
     wool_base: bone-dry pure wool fibre as a share of the greasy mass
     vegetable_base: dry vegetable matter, free of ash and extract, as a share of the greasy mass
-    regain: regain at which the yield is stated
+    stated_regain: regain at which the yield is stated
     """
 
-    def __call__(self, wool_base: _Plain, vegetable_base: _Plain, regain: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        wool_base: _Plain,
+        vegetable_base: _Plain,
+        stated_regain: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
         wool_base: _Plain,
         vegetable_base: _Plain,
-        regain: _Plain,
+        stated_regain: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["wool_base", "vegetable_base", "regain"],
+        unknown: Literal["wool_base", "vegetable_base", "stated_regain"],
         *,
         scoured_yield_iwto: _Plain,
         wool_base: _Plain = ...,
         vegetable_base: _Plain = ...,
-        regain: _Plain = ...,
+        stated_regain: _Plain = ...,
     ) -> list[Quantity]: ...
 
 scoured_yield_iwto: _ScouredYieldIwto
@@ -1035,24 +1108,24 @@ class _SettingOverStaple(Formula):
 
     x = s / l
 
-    setting: distance between the nips of the two pairs of rollers
+    roller_setting: distance between the nips of the two pairs of rollers
     staple: length of the longest staple
     """
 
-    def __call__(self, setting: _Measure, staple: _Measure) -> Quantity: ...
+    def __call__(self, roller_setting: _Measure, staple: _Measure) -> Quantity: ...
     def working(
         self,
-        setting: _Measure,
+        roller_setting: _Measure,
         staple: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["setting", "staple"],
+        unknown: Literal["roller_setting", "staple"],
         *,
         setting_over_staple: _Plain,
-        setting: _Measure = ...,
+        roller_setting: _Measure = ...,
         staple: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1073,50 +1146,29 @@ class _ShareOfSort(Formula):
 share_of_sort: _ShareOfSort
 
 @final
-class _ShrinkageOfYield(Formula):
-    """Shrinkage of greasy wool: what is not yield.
-
-    s = 1 − Y
-
-    clean: yield
-    """
-
-    def __call__(self, clean: _Plain) -> Quantity: ...
-    def working(self, clean: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["clean"],
-        *,
-        shrinkage_of_yield: _Plain,
-        clean: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-shrinkage_of_yield: _ShrinkageOfYield
-
-@final
 class _SortedMass(Formula):
     """Greasy mass left after the rejects are sorted out.
 
-    S = G × (1 − r)
+    S = G × (1 − r_j)
 
-    greasy: greasy mass as received
+    greasy_mass: greasy mass as received
     rejects: share rejected, with its dirt
     """
 
-    def __call__(self, greasy: _Measure, rejects: _Plain) -> Quantity: ...
+    def __call__(self, greasy_mass: _Measure, rejects: _Plain) -> Quantity: ...
     def working(
         self,
-        greasy: _Measure,
+        greasy_mass: _Measure,
         rejects: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["greasy", "rejects"],
+        unknown: Literal["greasy_mass", "rejects"],
         *,
         sorted_mass: _Measure,
-        greasy: _Measure = ...,
+        greasy_mass: _Measure = ...,
         rejects: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1126,27 +1178,27 @@ sorted_mass: _SortedMass
 class _SpinningFineness(Formula):
     """Diameter of a lot of usual spread that spins like this one: the spinning fineness.
 
-    d_s = 0.881 × d × √(1 + 5 × CV × CV)
+    d_s = 0.881 × d_f × √(1 + 5 × CV_d × CV_d)
 
-    diameter: mean fibre diameter
-    variation: coefficient of variation of the diameter
+    fibre_diameter: mean fibre diameter
+    diameter_cv: coefficient of variation of the diameter
     """
 
-    def __call__(self, diameter: _Measure, variation: _Plain) -> Quantity: ...
+    def __call__(self, fibre_diameter: _Measure, diameter_cv: _Plain) -> Quantity: ...
     def working(
         self,
-        diameter: _Measure,
-        variation: _Plain,
+        fibre_diameter: _Measure,
+        diameter_cv: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["diameter", "variation"],
+        unknown: Literal["fibre_diameter", "diameter_cv"],
         *,
         spinning_fineness: _Measure,
-        diameter: _Measure = ...,
-        variation: _Plain = ...,
+        fibre_diameter: _Measure = ...,
+        diameter_cv: _Plain = ...,
     ) -> list[Quantity]: ...
 
 spinning_fineness: _SpinningFineness
@@ -1155,7 +1207,7 @@ spinning_fineness: _SpinningFineness
 class _StateRatio(Formula):
     """Water, fat and vegetable matter are all taken on the clean dry fibre, so they add.
 
-    s = 1 + R + o + v
+    s_m = 1 + R + o + v_m
 
     regain: water on clean dry fibre
     fat: grease and oil on clean dry fibre
@@ -1217,30 +1269,35 @@ class _WashedCleanShare(Formula):
     """Clean dry fibre in greasy wool, from washed samples: all that was clean over all that was
     greasy.
 
-    y = (c₁ + c₂) / (s × (g₁ + g₂))
+    y = (m₁ + m₂) / (s_m × (G₁ + G₂))
 
-    state: mass of the washed wool for each unit of clean dry fibre
-    washed: washed masses of the samples
-    greasy: greasy masses of the same samples
+    state_ratio: mass of the washed wool for each unit of clean dry fibre
+    washed_masses: washed masses of the samples
+    greasy_masses: greasy masses of the same samples
     """
 
-    def __call__(self, state: _Plain, washed: _Measures, greasy: _Measures) -> Quantity: ...
+    def __call__(
+        self,
+        state_ratio: _Plain,
+        washed_masses: _Measures,
+        greasy_masses: _Measures,
+    ) -> Quantity: ...
     def working(
         self,
-        state: _Plain,
-        washed: _Measures,
-        greasy: _Measures,
+        state_ratio: _Plain,
+        washed_masses: _Measures,
+        greasy_masses: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["state"],
+        unknown: Literal["state_ratio"],
         *,
         washed_clean_share: _Plain,
-        state: _Plain = ...,
-        washed: _Measures = ...,
-        greasy: _Measures = ...,
+        state_ratio: _Plain = ...,
+        washed_masses: _Measures = ...,
+        greasy_masses: _Measures = ...,
     ) -> list[Quantity]: ...
 
 washed_clean_share: _WashedCleanShare
@@ -1249,27 +1306,27 @@ washed_clean_share: _WashedCleanShare
 class _WaterFromContent(Formula):
     """Water in a mass, from its share of the whole.
 
-    w = m × M
+    m_a = m × M
 
     mass: mass as weighed
-    content: water as a share of the mass with its water
+    moisture_content: water as a share of the mass with its water
     """
 
-    def __call__(self, mass: _Measure, content: _Plain) -> Quantity: ...
+    def __call__(self, mass: _Measure, moisture_content: _Plain) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
-        content: _Plain,
+        moisture_content: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "content"],
+        unknown: Literal["mass", "moisture_content"],
         *,
         water_from_content: _Measure,
         mass: _Measure = ...,
-        content: _Plain = ...,
+        moisture_content: _Plain = ...,
     ) -> list[Quantity]: ...
 
 water_from_content: _WaterFromContent
@@ -1278,7 +1335,7 @@ water_from_content: _WaterFromContent
 class _WaterInMass(Formula):
     """Water in a mass at a regain.
 
-    w = m × R / (1 + R)
+    m_a = m × R / (1 + R)
 
     mass: mass as weighed
     regain: water on oven-dry mass
@@ -1307,24 +1364,24 @@ water_in_mass: _WaterInMass
 class _WoolFibreCount(Formula):
     """Linear density of a round wool fibre from its diameter.
 
-    T_f = 4.11548638 × d × d / 4000
+    T_f = 4.11548638 × d_f × d_f / 4000
 
-    diameter: fibre diameter
+    fibre_diameter: fibre diameter
     """
 
-    def __call__(self, diameter: _Measure) -> Quantity: ...
+    def __call__(self, fibre_diameter: _Measure) -> Quantity: ...
     def working(
         self,
-        diameter: _Measure,
+        fibre_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["diameter"],
+        unknown: Literal["fibre_diameter"],
         *,
         wool_fibre_count: _Measure,
-        diameter: _Measure = ...,
+        fibre_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 wool_fibre_count: _WoolFibreCount

@@ -28,181 +28,30 @@ from hankwise._mill_more import washes as washes
 from hankwise._mill_more import week as week
 
 @final
-class _AddOn(Formula):
-    """Oil or water to put on clean dry fibre.
-
-    a = f × o
-
-    fibre: clean dry fibre
-    share: share to add, on clean dry fibre
-    """
-
-    def __call__(self, fibre: _Measure, share: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fibre: _Measure,
-        share: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre", "share"],
-        *,
-        add_on: _Measure,
-        fibre: _Measure = ...,
-        share: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-add_on: _AddOn
-
-@final
-class _AfterChainOfLosses(Formula):
-    """What comes out of a chain of lossy stages.
-
-    m₂ = m₁ × (1 − w₁) × (1 − w₂)
-
-    mass: mass in
-    losses: losses of the stages in order
-    """
-
-    def __call__(self, mass: _Measure, losses: _Plains) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        losses: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass"],
-        *,
-        after_chain_of_losses: _Measure,
-        mass: _Measure = ...,
-        losses: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-after_chain_of_losses: _AfterChainOfLosses
-
-@final
-class _AfterLoss(Formula):
-    """What comes out of a stage that loses a share and keeps a fixed mass.
-
-    m₂ = m₁ × (1 − w) − h
-
-    mass: mass in
-    loss: share lost
-    held_up: mass held up
-    """
-
-    def __call__(self, mass: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        loss: _Plain,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "loss", "held_up"],
-        *,
-        after_loss: _Measure,
-        mass: _Measure = ...,
-        loss: _Plain = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-after_loss: _AfterLoss
-
-@final
-class _BeforeChainOfLosses(Formula):
-    """What must go into a chain of lossy stages.
-
-    m₁ = m₂ / (1 − w₁) / (1 − w₂)
-
-    mass: mass wanted
-    losses: losses of the stages in order
-    """
-
-    def __call__(self, mass: _Measure, losses: _Plains) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        losses: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass"],
-        *,
-        before_chain_of_losses: _Measure,
-        mass: _Measure = ...,
-        losses: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-before_chain_of_losses: _BeforeChainOfLosses
-
-@final
-class _BeforeLoss(Formula):
-    """What must go into a stage for a mass to come out.
-
-    m₁ = (m₂ + h) / (1 − w)
-
-    mass: mass wanted
-    loss: share lost
-    held_up: mass held up
-    """
-
-    def __call__(self, mass: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        loss: _Plain,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "loss", "held_up"],
-        *,
-        before_loss: _Measure,
-        mass: _Measure = ...,
-        loss: _Plain = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-before_loss: _BeforeLoss
-
-@final
 class _BreakEvenLot(Formula):
     """Smallest lot that pays its fixed cost.
 
-    m = (F / g if 0 < g, else no answer)
+    m = (k_f / g if 0 < g, else no answer)
 
-    fixed: cost once for the lot: clean-down, setting up
-    margin: price less cost of a kilogram
+    fixed_cost: cost once for the lot: clean-down, setting up
+    margin_per_mass: price less cost of a kilogram
     """
 
-    def __call__(self, fixed: _Plain, margin: _Measure) -> Quantity: ...
+    def __call__(self, fixed_cost: _Plain, margin_per_mass: _Measure) -> Quantity: ...
     def working(
         self,
-        fixed: _Plain,
-        margin: _Measure,
+        fixed_cost: _Plain,
+        margin_per_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fixed", "margin"],
+        unknown: Literal["fixed_cost", "margin_per_mass"],
         *,
         break_even_lot: _Measure,
-        fixed: _Plain = ...,
-        margin: _Measure = ...,
+        fixed_cost: _Plain = ...,
+        margin_per_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 break_even_lot: _BreakEvenLot
@@ -211,166 +60,171 @@ break_even_lot: _BreakEvenLot
 class _BreakEvenLotWithHoldUp(Formula):
     """Smallest lot that pays its fixed cost and the fibre that the machines keep.
 
-    g = (1 − w) × p − c; m = ((F + h × p) / g if 0 < g, else no answer)
+    g = (1 − w) × p − c_m; m = ((k_f + h × p) / g if 0 < g, else no answer)
 
-    fixed: cost once for the lot: clean-down, setting up
-    cost: cost of a kilogram taken in, wool and work
+    fixed_cost: cost once for the lot: clean-down, setting up
+    cost_per_mass: cost of a kilogram taken in, wool and work
     loss: share lost
     held_up: mass held up
-    price: price of a kilogram that comes out
+    price_per_mass: price of a kilogram that comes out
     """
 
     def __call__(
         self,
-        fixed: _Plain,
-        cost: _Measure,
+        fixed_cost: _Plain,
+        cost_per_mass: _Measure,
         loss: _Plain,
         held_up: _Measure,
-        price: _Measure,
+        price_per_mass: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        fixed: _Plain,
-        cost: _Measure,
+        fixed_cost: _Plain,
+        cost_per_mass: _Measure,
         loss: _Plain,
         held_up: _Measure,
-        price: _Measure,
+        price_per_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fixed", "cost", "loss", "held_up", "price"],
+        unknown: Literal["fixed_cost", "cost_per_mass", "loss", "held_up", "price_per_mass"],
         *,
         break_even_lot_with_hold_up: _Measure,
-        fixed: _Plain = ...,
-        cost: _Measure = ...,
+        fixed_cost: _Plain = ...,
+        cost_per_mass: _Measure = ...,
         loss: _Plain = ...,
         held_up: _Measure = ...,
-        price: _Measure = ...,
+        price_per_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 break_even_lot_with_hold_up: _BreakEvenLotWithHoldUp
 
 @final
-class _CardRate(Formula):
+class _CardOutput(Formula):
     """What the card delivers in an hour.
 
-    P = N × v × T × 0.00006
+    Q = N × v × T_c × 0.00006
 
     ends: good ends
-    speed: delivery
-    count: slubbing count
+    delivery_speed: delivery
+    slubbing_count: slubbing count
     """
 
-    def __call__(self, ends: _Plain, speed: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        ends: _Plain,
+        delivery_speed: _Measure,
+        slubbing_count: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
         ends: _Plain,
-        speed: _Measure,
-        count: _Measure,
+        delivery_speed: _Measure,
+        slubbing_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ends", "speed", "count"],
+        unknown: Literal["ends", "delivery_speed", "slubbing_count"],
         *,
-        card_rate: _Measure,
+        card_output: _Measure,
         ends: _Plain = ...,
-        speed: _Measure = ...,
-        count: _Measure = ...,
+        delivery_speed: _Measure = ...,
+        slubbing_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
-card_rate: _CardRate
+card_output: _CardOutput
 
 @final
-class _CarriedOver(Formula):
+class _CarriedMass(Formula):
     """Fibre of the lot before that comes off while a mass of the new lot goes through.
 
-    c = h × (1 − exp(−(m / h)))
+    m_c = h × (1 − exp(−(f / h)))
 
-    mass: clean dry fibre gone through
+    fibre_mass: clean dry fibre gone through
     held_up: clean dry fibre held up
     """
 
-    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
+    def __call__(self, fibre_mass: _Measure, held_up: _Measure) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        fibre_mass: _Measure,
         held_up: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "held_up"],
+        unknown: Literal["fibre_mass", "held_up"],
         *,
-        carried_over: _Measure,
-        mass: _Measure = ...,
+        carried_mass: _Measure,
+        fibre_mass: _Measure = ...,
         held_up: _Measure = ...,
     ) -> list[Quantity]: ...
 
-carried_over: _CarriedOver
+carried_mass: _CarriedMass
 
 @final
-class _CarryOver(Formula):
+class _CarriedShare(Formula):
     """How much of the lot before still comes off a machine after a mass of the new lot has gone
     through it.
 
-    x = exp(−(m / h))
+    x = exp(−(f / h))
 
-    mass: clean dry fibre gone through
+    fibre_mass: clean dry fibre gone through
     held_up: clean dry fibre held up
     """
 
-    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
+    def __call__(self, fibre_mass: _Measure, held_up: _Measure) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        fibre_mass: _Measure,
         held_up: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "held_up"],
+        unknown: Literal["fibre_mass", "held_up"],
         *,
-        carry_over: _Plain,
-        mass: _Measure = ...,
+        carried_share: _Plain,
+        fibre_mass: _Measure = ...,
         held_up: _Measure = ...,
     ) -> list[Quantity]: ...
 
-carry_over: _CarryOver
+carried_share: _CarriedShare
 
 @final
 class _ChargeForMass(Formula):
     """Charge for a mass by its tariff, no less than the minimum for a lot.
 
-    k = greater of (m × c, k_0)
+    k_m = greater of (m × c, k₀)
 
     mass: mass charged
     tariff: tariff for a kilogram
-    minimum: least charge for a lot
+    minimum_charge: least charge for a lot
     """
 
-    def __call__(self, mass: _Measure, tariff: _Measure, minimum: _Plain) -> Quantity: ...
+    def __call__(self, mass: _Measure, tariff: _Measure, minimum_charge: _Plain) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
         tariff: _Measure,
-        minimum: _Plain,
+        minimum_charge: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "tariff", "minimum"],
+        unknown: Literal["mass", "tariff", "minimum_charge"],
         *,
         charge_for_mass: _Plain,
         mass: _Measure = ...,
         tariff: _Measure = ...,
-        minimum: _Plain = ...,
+        minimum_charge: _Plain = ...,
     ) -> list[Quantity]: ...
 
 charge_for_mass: _ChargeForMass
@@ -379,39 +233,39 @@ charge_for_mass: _ChargeForMass
 class _ChargeForRejects(Formula):
     """Charge for putting away sorting rejects beyond the share that is free.
 
-    k = greater of (r − r_0, 0) × m × c
+    k_m = greater of (r_j − r₀, 0) × m_i × c
 
-    mass: incoming mass
+    mass_in: incoming mass
     rejects: share rejected in sorting
-    free: share that is free
-    tariff: charge for a kilogram beyond it
+    free_rejects: share that is free
+    reject_charge: charge for a kilogram beyond it
     """
 
     def __call__(
         self,
-        mass: _Measure,
+        mass_in: _Measure,
         rejects: _Plain,
-        free: _Plain,
-        tariff: _Measure,
+        free_rejects: _Plain,
+        reject_charge: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        mass_in: _Measure,
         rejects: _Plain,
-        free: _Plain,
-        tariff: _Measure,
+        free_rejects: _Plain,
+        reject_charge: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "rejects", "free", "tariff"],
+        unknown: Literal["mass_in", "rejects", "free_rejects", "reject_charge"],
         *,
         charge_for_rejects: _Plain,
-        mass: _Measure = ...,
+        mass_in: _Measure = ...,
         rejects: _Plain = ...,
-        free: _Plain = ...,
-        tariff: _Measure = ...,
+        free_rejects: _Plain = ...,
+        reject_charge: _Measure = ...,
     ) -> list[Quantity]: ...
 
 charge_for_rejects: _ChargeForRejects
@@ -420,27 +274,27 @@ charge_for_rejects: _ChargeForRejects
 class _ClearingFibre(Formula):
     """Fibre to send through a machine until no more than a share of the lot before comes off.
 
-    m = −h × ln(x)
+    f = −h × ln(x)
 
     held_up: clean dry fibre held up
-    share: share of the lot before that may remain
+    carried_share: share of the lot before that may remain
     """
 
-    def __call__(self, held_up: _Measure, share: _Plain) -> Quantity: ...
+    def __call__(self, held_up: _Measure, carried_share: _Plain) -> Quantity: ...
     def working(
         self,
         held_up: _Measure,
-        share: _Plain,
+        carried_share: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["held_up", "share"],
+        unknown: Literal["held_up", "carried_share"],
         *,
         clearing_fibre: _Measure,
         held_up: _Measure = ...,
-        share: _Plain = ...,
+        carried_share: _Plain = ...,
     ) -> list[Quantity]: ...
 
 clearing_fibre: _ClearingFibre
@@ -449,17 +303,17 @@ clearing_fibre: _ClearingFibre
 class _ComponentShare(Formula):
     """Share of a component after it was fed, machine after machine, beside others.
 
-    b = a₁ / N₁ × a₂ / N₂
+    p = a₁ / N₁ × a₂ / N₂
 
-    carrying: ends that carry the component, at each machine
-    fed: all ends fed, at each machine
+    carrying_ends: ends that carry the component, at each machine
+    fed_ends: all ends fed, at each machine
     """
 
-    def __call__(self, carrying: _Plains, fed: _Plains) -> Quantity: ...
+    def __call__(self, carrying_ends: _Plains, fed_ends: _Plains) -> Quantity: ...
     def working(
         self,
-        carrying: _Plains,
-        fed: _Plains,
+        carrying_ends: _Plains,
+        fed_ends: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -472,89 +326,99 @@ class _ConcentrationAfterChange(Formula):
 
     c₂ = c₁ × V₁ / V₂
 
-    concentration: concentration before
-    before: volume before
-    after: volume after
+    concentration_before: concentration before
+    volume_before: volume before
+    volume_after: volume after
     """
 
-    def __call__(self, concentration: _Measure, before: _Measure, after: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        concentration_before: _Measure,
+        volume_before: _Measure,
+        volume_after: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        concentration: _Measure,
-        before: _Measure,
-        after: _Measure,
+        concentration_before: _Measure,
+        volume_before: _Measure,
+        volume_after: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["concentration", "before", "after"],
+        unknown: Literal["concentration_before", "volume_before", "volume_after"],
         *,
         concentration_after_change: _Measure,
-        concentration: _Measure = ...,
-        before: _Measure = ...,
-        after: _Measure = ...,
+        concentration_before: _Measure = ...,
+        volume_before: _Measure = ...,
+        volume_after: _Measure = ...,
     ) -> list[Quantity]: ...
 
 concentration_after_change: _ConcentrationAfterChange
 
 @final
-class _ConcentrationFound(Formula):
+class _ConcentrationFromMass(Formula):
     """Concentration of what is dissolved in a volume of liquor.
 
     c = 1000 × a / V
 
-    mass: mass dissolved
-    volume: liquor
+    dissolved_mass: mass dissolved
+    liquor_volume: liquor
     """
 
-    def __call__(self, mass: _Measure, volume: _Measure) -> Quantity: ...
+    def __call__(self, dissolved_mass: _Measure, liquor_volume: _Measure) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        volume: _Measure,
+        dissolved_mass: _Measure,
+        liquor_volume: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "volume"],
+        unknown: Literal["dissolved_mass", "liquor_volume"],
         *,
-        concentration_found: _Measure,
-        mass: _Measure = ...,
-        volume: _Measure = ...,
+        concentration_from_mass: _Measure,
+        dissolved_mass: _Measure = ...,
+        liquor_volume: _Measure = ...,
     ) -> list[Quantity]: ...
 
-concentration_found: _ConcentrationFound
+concentration_from_mass: _ConcentrationFromMass
 
 @final
 class _CorrectedWeigh(Formula):
     """The new hopper weigh after the slubbing was found heavy or light.
 
-    m₂ = m₁ × T / T_x
+    m₂ = m_w × T_w / T_c
 
-    weigh: hopper weigh as it is
-    wanted: slubbing count wanted
-    found: slubbing count found
+    hopper_weigh: hopper weigh as it is
+    wanted_slubbing_count: slubbing count wanted
+    slubbing_count: slubbing count found
     """
 
-    def __call__(self, weigh: _Measure, wanted: _Measure, found: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        hopper_weigh: _Measure,
+        wanted_slubbing_count: _Measure,
+        slubbing_count: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        weigh: _Measure,
-        wanted: _Measure,
-        found: _Measure,
+        hopper_weigh: _Measure,
+        wanted_slubbing_count: _Measure,
+        slubbing_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["weigh", "wanted", "found"],
+        unknown: Literal["hopper_weigh", "wanted_slubbing_count", "slubbing_count"],
         *,
         corrected_weigh: _Measure,
-        weigh: _Measure = ...,
-        wanted: _Measure = ...,
-        found: _Measure = ...,
+        hopper_weigh: _Measure = ...,
+        wanted_slubbing_count: _Measure = ...,
+        slubbing_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 corrected_weigh: _CorrectedWeigh
@@ -563,29 +427,34 @@ corrected_weigh: _CorrectedWeigh
 class _CostAfterStage(Formula):
     """Cost of a kilogram after a lossy stage.
 
-    c₂ = (c₁ + k) / (1 − w)
+    c₂ = (c_m + c_s) / (1 − w)
 
-    cost: cost of a kilogram that goes in
-    stage: cost of the stage for a kilogram that goes in
+    cost_per_mass: cost of a kilogram that goes in
+    stage_cost_per_mass: cost of the stage for a kilogram that goes in
     loss: share lost
     """
 
-    def __call__(self, cost: _Measure, stage: _Measure, loss: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        cost_per_mass: _Measure,
+        stage_cost_per_mass: _Measure,
+        loss: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        cost: _Measure,
-        stage: _Measure,
+        cost_per_mass: _Measure,
+        stage_cost_per_mass: _Measure,
         loss: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["cost", "stage", "loss"],
+        unknown: Literal["cost_per_mass", "stage_cost_per_mass", "loss"],
         *,
         cost_after_stage: _Measure,
-        cost: _Measure = ...,
-        stage: _Measure = ...,
+        cost_per_mass: _Measure = ...,
+        stage_cost_per_mass: _Measure = ...,
         loss: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -595,43 +464,45 @@ cost_after_stage: _CostAfterStage
 class _CostAfterStageLessWaste(Formula):
     """Cost of a kilogram after a lossy stage whose waste is sold.
 
-    c₂ = (c₁ + k − s × v) / (1 − w)
+    c₂ = (c_m + c_s − s × p_w) / (1 − w)
 
-    cost: cost of a kilogram that goes in
-    stage: cost of the stage for a kilogram that goes in
+    cost_per_mass: cost of a kilogram that goes in
+    stage_cost_per_mass: cost of the stage for a kilogram that goes in
     loss: share lost
-    sold: share of what goes in that is sold as waste
-    value: what a kilogram of the waste sells for
+    sold_share: share of what goes in that is sold as waste
+    waste_price_per_mass: what a kilogram of the waste sells for
     """
 
     def __call__(
         self,
-        cost: _Measure,
-        stage: _Measure,
+        cost_per_mass: _Measure,
+        stage_cost_per_mass: _Measure,
         loss: _Plain,
-        sold: _Plain,
-        value: _Measure,
+        sold_share: _Plain,
+        waste_price_per_mass: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        cost: _Measure,
-        stage: _Measure,
+        cost_per_mass: _Measure,
+        stage_cost_per_mass: _Measure,
         loss: _Plain,
-        sold: _Plain,
-        value: _Measure,
+        sold_share: _Plain,
+        waste_price_per_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["cost", "stage", "loss", "sold", "value"],
+        unknown: Literal[
+            "cost_per_mass", "stage_cost_per_mass", "loss", "sold_share", "waste_price_per_mass"
+        ],
         *,
         cost_after_stage_less_waste: _Measure,
-        cost: _Measure = ...,
-        stage: _Measure = ...,
+        cost_per_mass: _Measure = ...,
+        stage_cost_per_mass: _Measure = ...,
         loss: _Plain = ...,
-        sold: _Plain = ...,
-        value: _Measure = ...,
+        sold_share: _Plain = ...,
+        waste_price_per_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 cost_after_stage_less_waste: _CostAfterStageLessWaste
@@ -640,27 +511,27 @@ cost_after_stage_less_waste: _CostAfterStageLessWaste
 class _CostOfAnHour(Formula):
     """What an hour comes to at a mass in the hour.
 
-    k = P × c
+    k_h = Q × c_m
 
-    rate: mass in an hour
-    cost: cost, or value, of a kilogram
+    output: mass in an hour
+    cost_per_mass: cost, or value, of a kilogram
     """
 
-    def __call__(self, rate: _Measure, cost: _Measure) -> Quantity: ...
+    def __call__(self, output: _Measure, cost_per_mass: _Measure) -> Quantity: ...
     def working(
         self,
-        rate: _Measure,
-        cost: _Measure,
+        output: _Measure,
+        cost_per_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["rate", "cost"],
+        unknown: Literal["output", "cost_per_mass"],
         *,
         cost_of_an_hour: _Plain,
-        rate: _Measure = ...,
-        cost: _Measure = ...,
+        output: _Measure = ...,
+        cost_per_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 cost_of_an_hour: _CostOfAnHour
@@ -669,27 +540,27 @@ cost_of_an_hour: _CostOfAnHour
 class _CostOfMass(Formula):
     """What a mass comes to at a price.
 
-    k = m × c
+    k_m = m × p
 
     mass: mass
-    price: price of a kilogram
+    price_per_mass: price of a kilogram
     """
 
-    def __call__(self, mass: _Measure, price: _Measure) -> Quantity: ...
+    def __call__(self, mass: _Measure, price_per_mass: _Measure) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
-        price: _Measure,
+        price_per_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "price"],
+        unknown: Literal["mass", "price_per_mass"],
         *,
         cost_of_mass: _Plain,
         mass: _Measure = ...,
-        price: _Measure = ...,
+        price_per_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 cost_of_mass: _CostOfMass
@@ -698,27 +569,27 @@ cost_of_mass: _CostOfMass
 class _CostOfTime(Formula):
     """Cost of running a machine for a time.
 
-    k = τ × c
+    k_m = τ × k_h
 
     time: running time
-    hourly: cost of an hour
+    hourly_cost: cost of an hour
     """
 
-    def __call__(self, time: _Measure, hourly: _Plain) -> Quantity: ...
+    def __call__(self, time: _Measure, hourly_cost: _Plain) -> Quantity: ...
     def working(
         self,
         time: _Measure,
-        hourly: _Plain,
+        hourly_cost: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["time", "hourly"],
+        unknown: Literal["time", "hourly_cost"],
         *,
         cost_of_time: _Plain,
         time: _Measure = ...,
-        hourly: _Plain = ...,
+        hourly_cost: _Plain = ...,
     ) -> list[Quantity]: ...
 
 cost_of_time: _CostOfTime
@@ -727,30 +598,35 @@ cost_of_time: _CostOfTime
 class _CostShare(Formula):
     """A product's share of a joint cost, by the clean dry fibre in it.
 
-    k = K × f_i / f
+    k_m = k_j × f / f_t
 
-    cost: joint cost
-    fibre: clean dry fibre in the product
-    total: clean dry fibre in all products
+    joint_cost: joint cost
+    fibre_mass: clean dry fibre in the product
+    total_fibre_mass: clean dry fibre in all products
     """
 
-    def __call__(self, cost: _Plain, fibre: _Measure, total: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        joint_cost: _Plain,
+        fibre_mass: _Measure,
+        total_fibre_mass: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        cost: _Plain,
-        fibre: _Measure,
-        total: _Measure,
+        joint_cost: _Plain,
+        fibre_mass: _Measure,
+        total_fibre_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["cost", "fibre", "total"],
+        unknown: Literal["joint_cost", "fibre_mass", "total_fibre_mass"],
         *,
         cost_share: _Plain,
-        cost: _Plain = ...,
-        fibre: _Measure = ...,
-        total: _Measure = ...,
+        joint_cost: _Plain = ...,
+        fibre_mass: _Measure = ...,
+        total_fibre_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 cost_share: _CostShare
@@ -759,26 +635,26 @@ cost_share: _CostShare
 class _CostThroughLosses(Formula):
     """What a kilogram that comes out has cost to buy, through a chain of losses.
 
-    c₂ = c₁ / (1 − w₁) / (1 − w₂)
+    c₂ = p / (1 − w₁) / (1 − w₂)
 
-    price: price of a kilogram taken in
+    price_per_mass: price of a kilogram taken in
     losses: losses of the stages in order
     """
 
-    def __call__(self, price: _Measure, losses: _Plains) -> Quantity: ...
+    def __call__(self, price_per_mass: _Measure, losses: _Plains) -> Quantity: ...
     def working(
         self,
-        price: _Measure,
+        price_per_mass: _Measure,
         losses: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["price"],
+        unknown: Literal["price_per_mass"],
         *,
         cost_through_losses: _Measure,
-        price: _Measure = ...,
+        price_per_mass: _Measure = ...,
         losses: _Plains = ...,
     ) -> list[Quantity]: ...
 
@@ -790,69 +666,74 @@ class _CostsOfSales(Formula):
 
     K = 0 + k₁ + k₂
 
-    parts: each cost, on sales
+    costs_on_sales: each cost, on sales
     """
 
-    def __call__(self, parts: _Plains) -> Quantity: ...
-    def working(self, parts: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, costs_on_sales: _Plains) -> Quantity: ...
+    def working(
+        self,
+        costs_on_sales: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
 
 costs_of_sales: _CostsOfSales
 
 @final
-class _CountAfterDraftChange(Formula):
+class _CountForNewDraft(Formula):
     """Count after the draft alone was changed.
 
-    T₂ = T₁ × D₁ / D₂
+    T₂ = T × D / D₂
 
     count: count before
     draft: draft before
-    after: draft after
+    new_draft: draft after
     """
 
-    def __call__(self, count: _Measure, draft: _Plain, after: _Plain) -> Quantity: ...
+    def __call__(self, count: _Measure, draft: _Plain, new_draft: _Plain) -> Quantity: ...
     def working(
         self,
         count: _Measure,
         draft: _Plain,
-        after: _Plain,
+        new_draft: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "draft", "after"],
+        unknown: Literal["count", "draft", "new_draft"],
         *,
-        count_after_draft_change: _Measure,
+        count_for_new_draft: _Measure,
         count: _Measure = ...,
         draft: _Plain = ...,
-        after: _Plain = ...,
+        new_draft: _Plain = ...,
     ) -> list[Quantity]: ...
 
-count_after_draft_change: _CountAfterDraftChange
+count_for_new_draft: _CountForNewDraft
 
 @final
 class _CountThroughDrafts(Formula):
     """Count that comes out of drafts, with the ends fed together and what is lost on the way.
 
-    D = d₁ × d₂; T₂ = T₁ × N × (1 − w) / D
+    D = d₁ × d₂; T_o = T_i × N × (1 − w) / D
 
-    fed: count fed, of one end
-    doublings: doublings of all machines together
+    fed_count: count fed, of one end
+    total_doublings: doublings of all machines together
     loss: share lost on the way
     drafts: draft of each machine or zone
     """
 
     def __call__(
         self,
-        fed: _Measure,
-        doublings: _Plain,
+        fed_count: _Measure,
+        total_doublings: _Plain,
         loss: _Plain,
         drafts: _Plains,
     ) -> Quantity: ...
     def working(
         self,
-        fed: _Measure,
-        doublings: _Plain,
+        fed_count: _Measure,
+        total_doublings: _Plain,
         loss: _Plain,
         drafts: _Plains,
         *,
@@ -860,11 +741,11 @@ class _CountThroughDrafts(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fed", "doublings", "loss"],
+        unknown: Literal["fed_count", "total_doublings", "loss"],
         *,
         count_through_drafts: _Measure,
-        fed: _Measure = ...,
-        doublings: _Plain = ...,
+        fed_count: _Measure = ...,
+        total_doublings: _Plain = ...,
         loss: _Plain = ...,
         drafts: _Plains = ...,
     ) -> list[Quantity]: ...
@@ -872,70 +753,29 @@ class _CountThroughDrafts(Formula):
 count_through_drafts: _CountThroughDrafts
 
 @final
-class _CountToFeed(Formula):
-    """Count to feed for a count that is wanted, through a draft.
-
-    T₁ = T₂ × D / (N × (1 − w))
-
-    wanted: count wanted
-    doublings: ends fed together
-    loss: share lost on the way
-    draft: draft
-    """
-
-    def __call__(
-        self,
-        wanted: _Measure,
-        doublings: _Plain,
-        loss: _Plain,
-        draft: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        wanted: _Measure,
-        doublings: _Plain,
-        loss: _Plain,
-        draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wanted", "doublings", "loss", "draft"],
-        *,
-        count_to_feed: _Measure,
-        wanted: _Measure = ...,
-        doublings: _Plain = ...,
-        loss: _Plain = ...,
-        draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_to_feed: _CountToFeed
-
-@final
 class _DeliveredLength(Formula):
     """Slubbing delivered in a draw with a delivery wheel.
 
-    d = p × z
+    L_d = p_d × z
 
-    per_tooth: slubbing delivered for each tooth of the wheel
+    delivered_per_tooth: slubbing delivered for each tooth of the wheel
     teeth: teeth of the wheel
     """
 
-    def __call__(self, per_tooth: _Measure, teeth: _Plain) -> Quantity: ...
+    def __call__(self, delivered_per_tooth: _Measure, teeth: _Plain) -> Quantity: ...
     def working(
         self,
-        per_tooth: _Measure,
+        delivered_per_tooth: _Measure,
         teeth: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["per_tooth", "teeth"],
+        unknown: Literal["delivered_per_tooth", "teeth"],
         *,
         delivered_length: _Measure,
-        per_tooth: _Measure = ...,
+        delivered_per_tooth: _Measure = ...,
         teeth: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -945,7 +785,7 @@ delivered_length: _DeliveredLength
 class _DeliveryForDraft(Formula):
     """Slubbing to deliver in a draw of the mule for a draft.
 
-    d = S / D
+    L_d = S / D
 
     travel: travel of the carriage
     draft: draft
@@ -974,29 +814,34 @@ delivery_for_draft: _DeliveryForDraft
 class _DeliveryForTwist(Formula):
     """Delivery of a spindle for a twist.
 
-    v = q × n / t
+    v = q × n_s / t
 
-    spindle: spindle speed
-    turns: turns of twist in a revolution
+    spindle_speed: spindle speed
+    turns_per_revolution: turns of twist in a revolution
     twist: twist
     """
 
-    def __call__(self, spindle: _Measure, turns: _Plain, twist: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        spindle_speed: _Measure,
+        turns_per_revolution: _Plain,
+        twist: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        spindle: _Measure,
-        turns: _Plain,
+        spindle_speed: _Measure,
+        turns_per_revolution: _Plain,
         twist: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindle", "turns", "twist"],
+        unknown: Literal["spindle_speed", "turns_per_revolution", "twist"],
         *,
         delivery_for_twist: _Measure,
-        spindle: _Measure = ...,
-        turns: _Plain = ...,
+        spindle_speed: _Measure = ...,
+        turns_per_revolution: _Plain = ...,
         twist: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1006,30 +851,35 @@ delivery_for_twist: _DeliveryForTwist
 class _DeliveryWheel(Formula):
     """The delivery wheel that would give a wanted draft.
 
-    z = S / D / p
+    z = S / D / p_d
 
     travel: travel of the carriage
     draft: draft wanted
-    per_tooth: slubbing delivered for each tooth of the wheel
+    delivered_per_tooth: slubbing delivered for each tooth of the wheel
     """
 
-    def __call__(self, travel: _Measure, draft: _Plain, per_tooth: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        travel: _Measure,
+        draft: _Plain,
+        delivered_per_tooth: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
         travel: _Measure,
         draft: _Plain,
-        per_tooth: _Measure,
+        delivered_per_tooth: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["travel", "draft", "per_tooth"],
+        unknown: Literal["travel", "draft", "delivered_per_tooth"],
         *,
         delivery_wheel: _Plain,
         travel: _Measure = ...,
         draft: _Plain = ...,
-        per_tooth: _Measure = ...,
+        delivered_per_tooth: _Measure = ...,
     ) -> list[Quantity]: ...
 
 delivery_wheel: _DeliveryWheel
@@ -1038,29 +888,29 @@ delivery_wheel: _DeliveryWheel
 class _DoffInterval(Formula):
     """Time from one doff to the next.
 
-    τ = k × g / P
+    τ = k_n × g / Q
 
     spindles: spindles
-    package: yarn on a full package
+    package_mass: yarn on a full package
     output: output, all spindles together
     """
 
-    def __call__(self, spindles: _Plain, package: _Measure, output: _Measure) -> Quantity: ...
+    def __call__(self, spindles: _Plain, package_mass: _Measure, output: _Measure) -> Quantity: ...
     def working(
         self,
         spindles: _Plain,
-        package: _Measure,
+        package_mass: _Measure,
         output: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindles", "package", "output"],
+        unknown: Literal["spindles", "package_mass", "output"],
         *,
         doff_interval: _Measure,
         spindles: _Plain = ...,
-        package: _Measure = ...,
+        package_mass: _Measure = ...,
         output: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1070,30 +920,35 @@ doff_interval: _DoffInterval
 class _Doffs(Formula):
     """Times that all spindles are doffed for a mass of yarn; the last doff may not be full.
 
-    D = round up(m / (k × g) − 0.000001)
+    D = round up(m_y / (k_n × g) − 0.000001)
 
-    mass: yarn to make
+    yarn_mass: yarn to make
     spindles: spindles
-    package: yarn on a full package
+    package_mass: yarn on a full package
     """
 
-    def __call__(self, mass: _Measure, spindles: _Plain, package: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        yarn_mass: _Measure,
+        spindles: _Plain,
+        package_mass: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        yarn_mass: _Measure,
         spindles: _Plain,
-        package: _Measure,
+        package_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "spindles", "package"],
+        unknown: Literal["yarn_mass", "spindles", "package_mass"],
         *,
         doffs: _Plain,
-        mass: _Measure = ...,
+        yarn_mass: _Measure = ...,
         spindles: _Plain = ...,
-        package: _Measure = ...,
+        package_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 doffs: _Doffs
@@ -1103,25 +958,25 @@ class _DraftConstant(Formula):
     """Draft constant of a pair of rollers: the draft that the train between them gives, a place of
     it open.
 
-    i = a₁ / b₁ × a₂ / b₂; C = d_f / d_b × i
+    i = a₁ / b₁ × a₂ / b₂; C_d = d_f / d_b × i
 
-    front: diameter of the front roller
-    back: diameter of the back roller
+    front_roller_diameter: diameter of the front roller
+    back_roller_diameter: diameter of the back roller
     drivers: teeth of the driving wheels
     driven: teeth of the driven wheels
     """
 
     def __call__(
         self,
-        front: _Measure,
-        back: _Measure,
+        front_roller_diameter: _Measure,
+        back_roller_diameter: _Measure,
         drivers: _Plains,
         driven: _Plains,
     ) -> Quantity: ...
     def working(
         self,
-        front: _Measure,
-        back: _Measure,
+        front_roller_diameter: _Measure,
+        back_roller_diameter: _Measure,
         drivers: _Plains,
         driven: _Plains,
         *,
@@ -1129,11 +984,11 @@ class _DraftConstant(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["front", "back"],
+        unknown: Literal["front_roller_diameter", "back_roller_diameter"],
         *,
         draft_constant: _Plain,
-        front: _Measure = ...,
-        back: _Measure = ...,
+        front_roller_diameter: _Measure = ...,
+        back_roller_diameter: _Measure = ...,
         drivers: _Plains = ...,
         driven: _Plains = ...,
     ) -> list[Quantity]: ...
@@ -1144,26 +999,26 @@ draft_constant: _DraftConstant
 class _DraftFromWheel(Formula):
     """Draft that a change wheel gives, where draft falls as teeth rise.
 
-    D = C / z
+    D = C_d / z
 
-    constant: draft constant: draft times teeth
+    draft_constant: draft constant: draft times teeth
     teeth: teeth of the wheel
     """
 
-    def __call__(self, constant: _Plain, teeth: _Plain) -> Quantity: ...
+    def __call__(self, draft_constant: _Plain, teeth: _Plain) -> Quantity: ...
     def working(
         self,
-        constant: _Plain,
+        draft_constant: _Plain,
         teeth: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["constant", "teeth"],
+        unknown: Literal["draft_constant", "teeth"],
         *,
         draft_from_wheel: _Plain,
-        constant: _Plain = ...,
+        draft_constant: _Plain = ...,
         teeth: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1173,71 +1028,44 @@ draft_from_wheel: _DraftFromWheel
 class _DraftOfCounts(Formula):
     """Draft that makes one count of another, with the ends fed together.
 
-    D = T₁ × n / T₂
+    D = T_i × n_d / T_o
 
-    fed: count fed, of one end
-    delivered: count delivered
+    fed_count: count fed, of one end
+    delivered_count: count delivered
     doublings: ends fed together
     """
 
-    def __call__(self, fed: _Measure, delivered: _Measure, doublings: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        fed_count: _Measure,
+        delivered_count: _Measure,
+        doublings: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        fed: _Measure,
-        delivered: _Measure,
+        fed_count: _Measure,
+        delivered_count: _Measure,
         doublings: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fed", "delivered", "doublings"],
+        unknown: Literal["fed_count", "delivered_count", "doublings"],
         *,
         draft_of_counts: _Plain,
-        fed: _Measure = ...,
-        delivered: _Measure = ...,
+        fed_count: _Measure = ...,
+        delivered_count: _Measure = ...,
         doublings: _Plain = ...,
     ) -> list[Quantity]: ...
 
 draft_of_counts: _DraftOfCounts
 
 @final
-class _Draws(Formula):
-    """Draws for a length of yarn.
-
-    N = Y / (k × L)
-
-    yarn: yarn to spin, all spindles together
-    spindles: spindles at work
-    wound: yarn wound in a draw
-    """
-
-    def __call__(self, yarn: _Measure, spindles: _Plain, wound: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn: _Measure,
-        spindles: _Plain,
-        wound: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn", "spindles", "wound"],
-        *,
-        draws: _Plain,
-        yarn: _Measure = ...,
-        spindles: _Plain = ...,
-        wound: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-draws: _Draws
-
-@final
-class _DrawsPerMinute(Formula):
+class _DrawRate(Formula):
     """Draws of the mule in a minute.
 
-    r = 1 / (60 × τ)
+    r = 1 / (60 × τ_d)
 
     cycle: time of a draw, out and in
     """
@@ -1248,37 +1076,74 @@ class _DrawsPerMinute(Formula):
         self,
         unknown: Literal["cycle"],
         *,
-        draws_per_minute: _Measure,
+        draw_rate: _Measure,
         cycle: _Measure = ...,
     ) -> list[Quantity]: ...
 
-draws_per_minute: _DrawsPerMinute
+draw_rate: _DrawRate
 
 @final
-class _DrumsNeeded(Formula):
-    """Drums for a mass in a time, not yet rounded up to whole ones.
+class _Draws(Formula):
+    """Draws for a length of yarn.
 
-    k = m / m₁
+    N = Y / (k_n × L_w)
 
-    mass: mass to wind
-    each: mass that a drum winds in that time
+    yarn_length: yarn to spin, all spindles together
+    spindles: spindles at work
+    wound_length: yarn wound in a draw
     """
 
-    def __call__(self, mass: _Measure, each: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        yarn_length: _Measure,
+        spindles: _Plain,
+        wound_length: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        each: _Measure,
+        yarn_length: _Measure,
+        spindles: _Plain,
+        wound_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "each"],
+        unknown: Literal["yarn_length", "spindles", "wound_length"],
+        *,
+        draws: _Plain,
+        yarn_length: _Measure = ...,
+        spindles: _Plain = ...,
+        wound_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+draws: _Draws
+
+@final
+class _DrumsNeeded(Formula):
+    """Drums for a mass in a time, not yet rounded up to whole ones.
+
+    k = m_y / m_k
+
+    yarn_mass: mass to wind
+    drum_mass: mass that a drum winds in that time
+    """
+
+    def __call__(self, yarn_mass: _Measure, drum_mass: _Measure) -> Quantity: ...
+    def working(
+        self,
+        yarn_mass: _Measure,
+        drum_mass: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn_mass", "drum_mass"],
         *,
         drums_needed: _Plain,
-        mass: _Measure = ...,
-        each: _Measure = ...,
+        yarn_mass: _Measure = ...,
+        drum_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 drums_needed: _DrumsNeeded
@@ -1289,24 +1154,24 @@ class _DyeLeft(Formula):
 
     d_l = d × (1 − E)
 
-    dye: dye put in
+    dye_mass: dye put in
     exhaustion: exhaustion: share of it on the goods
     """
 
-    def __call__(self, dye: _Measure, exhaustion: _Plain) -> Quantity: ...
+    def __call__(self, dye_mass: _Measure, exhaustion: _Plain) -> Quantity: ...
     def working(
         self,
-        dye: _Measure,
+        dye_mass: _Measure,
         exhaustion: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["dye", "exhaustion"],
+        unknown: Literal["dye_mass", "exhaustion"],
         *,
         dye_left: _Measure,
-        dye: _Measure = ...,
+        dye_mass: _Measure = ...,
         exhaustion: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1316,30 +1181,30 @@ dye_left: _DyeLeft
 class _DyeMass(Formula):
     """Dye or auxiliary to weigh out, from its share of the mass of the goods.
 
-    d = m × p / s
+    d = m_g × p / s
 
-    goods: goods, in the state that the recipe means
+    goods_mass: goods, in the state that the recipe means
     depth: depth: share of the mass of the goods
-    strength: strength of the product, on that of the standard
+    dye_strength: strength of the product, on that of the standard
     """
 
-    def __call__(self, goods: _Measure, depth: _Plain, strength: _Plain) -> Quantity: ...
+    def __call__(self, goods_mass: _Measure, depth: _Plain, dye_strength: _Plain) -> Quantity: ...
     def working(
         self,
-        goods: _Measure,
+        goods_mass: _Measure,
         depth: _Plain,
-        strength: _Plain,
+        dye_strength: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["goods", "depth", "strength"],
+        unknown: Literal["goods_mass", "depth", "dye_strength"],
         *,
         dye_mass: _Measure,
-        goods: _Measure = ...,
+        goods_mass: _Measure = ...,
         depth: _Plain = ...,
-        strength: _Plain = ...,
+        dye_strength: _Plain = ...,
     ) -> list[Quantity]: ...
 
 dye_mass: _DyeMass
@@ -1374,59 +1239,59 @@ class _EdgeShare(Formula):
 edge_share: _EdgeShare
 
 @final
-class _EfficiencyFound(Formula):
+class _EfficiencyFromOutput(Formula):
     """Efficiency: what was made over what would be made without a stop.
 
     η = a / c
 
-    made: made
-    calculated: calculated, without a stop
+    made_amount: made
+    calculated_amount: calculated, without a stop
     """
 
-    def __call__(self, made: _Plain, calculated: _Plain) -> Quantity: ...
+    def __call__(self, made_amount: _Plain, calculated_amount: _Plain) -> Quantity: ...
     def working(
         self,
-        made: _Plain,
-        calculated: _Plain,
+        made_amount: _Plain,
+        calculated_amount: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["made", "calculated"],
+        unknown: Literal["made_amount", "calculated_amount"],
         *,
-        efficiency_found: _Plain,
-        made: _Plain = ...,
-        calculated: _Plain = ...,
+        efficiency_from_output: _Plain,
+        made_amount: _Plain = ...,
+        calculated_amount: _Plain = ...,
     ) -> list[Quantity]: ...
 
-efficiency_found: _EfficiencyFound
+efficiency_from_output: _EfficiencyFromOutput
 
 @final
 class _EfficiencyWithStops(Formula):
     """Efficiency of a machine that stops so often in an hour of running.
 
-    s = 60 × f × τ; η = 1 / (1 + s)
+    s = 60 × f_s × τ_s; η = 1 / (1 + s)
 
-    stops: stops, while it runs
-    stop: time of a stop
+    stop_rate: stops, while it runs
+    stop_time: time of a stop
     """
 
-    def __call__(self, stops: _Measure, stop: _Measure) -> Quantity: ...
+    def __call__(self, stop_rate: _Measure, stop_time: _Measure) -> Quantity: ...
     def working(
         self,
-        stops: _Measure,
-        stop: _Measure,
+        stop_rate: _Measure,
+        stop_time: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["stops", "stop"],
+        unknown: Literal["stop_rate", "stop_time"],
         *,
         efficiency_with_stops: _Plain,
-        stops: _Measure = ...,
-        stop: _Measure = ...,
+        stop_rate: _Measure = ...,
+        stop_time: _Measure = ...,
     ) -> list[Quantity]: ...
 
 efficiency_with_stops: _EfficiencyWithStops
@@ -1435,30 +1300,35 @@ efficiency_with_stops: _EfficiencyWithStops
 class _EfficiencyWithStopsOfPicks(Formula):
     """Efficiency of a loom from its stops in a hundred thousand picks.
 
-    τ_r = 100000 / (60 × r); η = τ_r / (τ_r + s × τ)
+    τ_r = 100000 / (60 × r_l); η = τ_r / (τ_r + s × τ_s)
 
-    stops: stops in a hundred thousand picks
-    stop: time of a stop
-    speed: picks in a minute, running
+    stops_per_100000_picks: stops in a hundred thousand picks
+    stop_time: time of a stop
+    loom_speed: picks in a minute, running
     """
 
-    def __call__(self, stops: _Plain, stop: _Measure, speed: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        stops_per_100000_picks: _Plain,
+        stop_time: _Measure,
+        loom_speed: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        stops: _Plain,
-        stop: _Measure,
-        speed: _Measure,
+        stops_per_100000_picks: _Plain,
+        stop_time: _Measure,
+        loom_speed: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["stops", "stop", "speed"],
+        unknown: Literal["stops_per_100000_picks", "stop_time", "loom_speed"],
         *,
         efficiency_with_stops_of_picks: _Plain,
-        stops: _Plain = ...,
-        stop: _Measure = ...,
-        speed: _Measure = ...,
+        stops_per_100000_picks: _Plain = ...,
+        stop_time: _Measure = ...,
+        loom_speed: _Measure = ...,
     ) -> list[Quantity]: ...
 
 efficiency_with_stops_of_picks: _EfficiencyWithStopsOfPicks
@@ -1469,25 +1339,25 @@ class _EmulsionMass(Formula):
 
     E = a / x
 
-    oil: oil wanted on the wool
-    oil_share: oil as a share of the emulsion
+    oil_mass: oil wanted on the wool
+    oil_in_emulsion: oil as a share of the emulsion
     """
 
-    def __call__(self, oil: _Measure, oil_share: _Plain) -> Quantity: ...
+    def __call__(self, oil_mass: _Measure, oil_in_emulsion: _Plain) -> Quantity: ...
     def working(
         self,
-        oil: _Measure,
-        oil_share: _Plain,
+        oil_mass: _Measure,
+        oil_in_emulsion: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["oil", "oil_share"],
+        unknown: Literal["oil_mass", "oil_in_emulsion"],
         *,
         emulsion_mass: _Measure,
-        oil: _Measure = ...,
-        oil_share: _Plain = ...,
+        oil_mass: _Measure = ...,
+        oil_in_emulsion: _Plain = ...,
     ) -> list[Quantity]: ...
 
 emulsion_mass: _EmulsionMass
@@ -1496,7 +1366,7 @@ emulsion_mass: _EmulsionMass
 class _EndBreakRate(Formula):
     """Ends that break, for a thousand spindles running an hour.
 
-    e = 1000 × b / (k × τ)
+    e_b = 1000 × b / (k_n × τ)
 
     breaks: ends broken
     spindles: spindles
@@ -1528,100 +1398,73 @@ end_break_rate: _EndBreakRate
 class _EndsInSections(Formula):
     """Ends of a warp that is made in full sections.
 
-    N = b × S
+    N = N_s × S
 
-    section: ends in a section: the bobbins in the creel
+    ends_per_section: ends in a section: the bobbins in the creel
     sections: sections
     """
 
-    def __call__(self, section: _Plain, sections: _Plain) -> Quantity: ...
+    def __call__(self, ends_per_section: _Plain, sections: _Plain) -> Quantity: ...
     def working(
         self,
-        section: _Plain,
+        ends_per_section: _Plain,
         sections: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["section", "sections"],
+        unknown: Literal["ends_per_section", "sections"],
         *,
         ends_in_sections: _Plain,
-        section: _Plain = ...,
+        ends_per_section: _Plain = ...,
         sections: _Plain = ...,
     ) -> list[Quantity]: ...
 
 ends_in_sections: _EndsInSections
 
 @final
-class _EndsSpacing(Formula):
-    """How close the ends of a warp stand, from their number and its width.
-
-    n = N / (100 × B)
-
-    ends: ends
-    width: width of the warp
-    """
-
-    def __call__(self, ends: _Plain, width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "width"],
-        *,
-        ends_spacing: _Measure,
-        ends: _Plain = ...,
-        width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-ends_spacing: _EndsSpacing
-
-@final
-class _ExhaustionFound(Formula):
+class _ExhaustionFromBaths(Formula):
     """Exhaustion, from the bath before and after.
 
     E = 1 − c₂ × V₂ / (c₁ × V₁)
 
-    concentration: concentration of the dye before
-    before: bath before
-    left: concentration of the dye after
-    after: bath after
+    concentration_before: concentration of the dye before
+    volume_before: bath before
+    concentration_after: concentration of the dye after
+    volume_after: bath after
     """
 
     def __call__(
         self,
-        concentration: _Measure,
-        before: _Measure,
-        left: _Measure,
-        after: _Measure,
+        concentration_before: _Measure,
+        volume_before: _Measure,
+        concentration_after: _Measure,
+        volume_after: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        concentration: _Measure,
-        before: _Measure,
-        left: _Measure,
-        after: _Measure,
+        concentration_before: _Measure,
+        volume_before: _Measure,
+        concentration_after: _Measure,
+        volume_after: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["concentration", "before", "left", "after"],
+        unknown: Literal[
+            "concentration_before", "volume_before", "concentration_after", "volume_after"
+        ],
         *,
-        exhaustion_found: _Plain,
-        concentration: _Measure = ...,
-        before: _Measure = ...,
-        left: _Measure = ...,
-        after: _Measure = ...,
+        exhaustion_from_baths: _Plain,
+        concentration_before: _Measure = ...,
+        volume_before: _Measure = ...,
+        concentration_after: _Measure = ...,
+        volume_after: _Measure = ...,
     ) -> list[Quantity]: ...
 
-exhaustion_found: _ExhaustionFound
+exhaustion_from_baths: _ExhaustionFromBaths
 
 @final
 class _FalseTwist(Formula):
@@ -1629,28 +1472,33 @@ class _FalseTwist(Formula):
 
     t = n_y × η / v
 
-    turns: turns of the yarn in a minute
-    delivery: delivery
-    efficiency: share of the turns that the yarn takes on
+    yarn_turning_speed: turns of the yarn in a minute
+    delivery_speed: delivery
+    twist_efficiency: share of the turns that the yarn takes on
     """
 
-    def __call__(self, turns: _Measure, delivery: _Measure, efficiency: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        yarn_turning_speed: _Measure,
+        delivery_speed: _Measure,
+        twist_efficiency: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        turns: _Measure,
-        delivery: _Measure,
-        efficiency: _Plain,
+        yarn_turning_speed: _Measure,
+        delivery_speed: _Measure,
+        twist_efficiency: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "delivery", "efficiency"],
+        unknown: Literal["yarn_turning_speed", "delivery_speed", "twist_efficiency"],
         *,
         false_twist: _Measure,
-        turns: _Measure = ...,
-        delivery: _Measure = ...,
-        efficiency: _Plain = ...,
+        yarn_turning_speed: _Measure = ...,
+        delivery_speed: _Measure = ...,
+        twist_efficiency: _Plain = ...,
     ) -> list[Quantity]: ...
 
 false_twist: _FalseTwist
@@ -1659,27 +1507,27 @@ false_twist: _FalseTwist
 class _FatAfterOiling(Formula):
     """Grease and oil on clean dry fibre after oiling.
 
-    o₂ = o₁ + o
+    o₂ = o₁ + o_a
 
-    fat: grease and oil on it before
-    oil: oil put on, on clean dry fibre
+    fat_before: grease and oil on it before
+    oil_added: oil put on, on clean dry fibre
     """
 
-    def __call__(self, fat: _Plain, oil: _Plain) -> Quantity: ...
+    def __call__(self, fat_before: _Plain, oil_added: _Plain) -> Quantity: ...
     def working(
         self,
-        fat: _Plain,
-        oil: _Plain,
+        fat_before: _Plain,
+        oil_added: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fat", "oil"],
+        unknown: Literal["fat_before", "oil_added"],
         *,
         fat_after_oiling: _Plain,
-        fat: _Plain = ...,
-        oil: _Plain = ...,
+        fat_before: _Plain = ...,
+        oil_added: _Plain = ...,
     ) -> list[Quantity]: ...
 
 fat_after_oiling: _FatAfterOiling
@@ -1690,164 +1538,223 @@ class _FatAfterWashes(Formula):
 
     o₂ = o₁ × (1 − g₁) × (1 − g₂)
 
-    fat: grease and oil before
-    removed: share that each wash takes of what it meets
+    fat_before: grease and oil before
+    removed_shares: share that each wash takes of what it meets
     """
 
-    def __call__(self, fat: _Plain, removed: _Plains) -> Quantity: ...
+    def __call__(self, fat_before: _Plain, removed_shares: _Plains) -> Quantity: ...
     def working(
         self,
-        fat: _Plain,
-        removed: _Plains,
+        fat_before: _Plain,
+        removed_shares: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fat"],
+        unknown: Literal["fat_before"],
         *,
         fat_after_washes: _Plain,
-        fat: _Plain = ...,
-        removed: _Plains = ...,
+        fat_before: _Plain = ...,
+        removed_shares: _Plains = ...,
     ) -> list[Quantity]: ...
 
 fat_after_washes: _FatAfterWashes
 
 @final
-class _FeedRate(Formula):
-    """What must be fed, as weighed, for a delivery of clean dry fibre.
+class _FedCount(Formula):
+    """Count to feed for a count that is wanted, through a draft.
 
-    F = P / (1 − w) × s
+    T_i = T_o × D / (n_d × (1 − w))
 
-    delivery: clean dry fibre delivered
-    loss: share lost in the card
-    state: mass for each unit of clean dry fibre at the hopper
+    delivered_count: count wanted
+    doublings: ends fed together
+    loss: share lost on the way
+    draft: draft
     """
 
-    def __call__(self, delivery: _Measure, loss: _Plain, state: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        delivered_count: _Measure,
+        doublings: _Plain,
+        loss: _Plain,
+        draft: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        delivery: _Measure,
+        delivered_count: _Measure,
+        doublings: _Plain,
         loss: _Plain,
-        state: _Plain,
+        draft: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["delivery", "loss", "state"],
+        unknown: Literal["delivered_count", "doublings", "loss", "draft"],
+        *,
+        fed_count: _Measure,
+        delivered_count: _Measure = ...,
+        doublings: _Plain = ...,
+        loss: _Plain = ...,
+        draft: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+fed_count: _FedCount
+
+@final
+class _FeedRate(Formula):
+    """What must be fed, as weighed, for a delivery of clean dry fibre.
+
+    Q_i = Q_f / (1 − w) × s_m
+
+    fibre_output: clean dry fibre delivered
+    loss: share lost in the card
+    state_ratio: mass for each unit of clean dry fibre at the hopper
+    """
+
+    def __call__(self, fibre_output: _Measure, loss: _Plain, state_ratio: _Plain) -> Quantity: ...
+    def working(
+        self,
+        fibre_output: _Measure,
+        loss: _Plain,
+        state_ratio: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fibre_output", "loss", "state_ratio"],
         *,
         feed_rate: _Measure,
-        delivery: _Measure = ...,
+        fibre_output: _Measure = ...,
         loss: _Plain = ...,
-        state: _Plain = ...,
+        state_ratio: _Plain = ...,
     ) -> list[Quantity]: ...
 
 feed_rate: _FeedRate
 
 @final
-class _HanksOfSpindle(Formula):
-    """Hanks that a spindle delivers in a time.
+class _FullPackages(Formula):
+    """Full packages that a mass of yarn makes; what is over fills no other.
 
-    h = 60 × n × τ × η / (t × l)
+    p = round down(m_y / g + 0.000001)
 
-    speed: spindle speed
-    twist: twist
-    time: time
+    yarn_mass: yarn wound
+    package_mass: yarn on a full package
+    """
+
+    def __call__(self, yarn_mass: _Measure, package_mass: _Measure) -> Quantity: ...
+    def working(
+        self,
+        yarn_mass: _Measure,
+        package_mass: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn_mass", "package_mass"],
+        *,
+        full_packages: _Plain,
+        yarn_mass: _Measure = ...,
+        package_mass: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+full_packages: _FullPackages
+
+@final
+class _FullPieces(Formula):
+    """Whole pieces out of a mass.
+
+    n_p = round down(m / m_p + 1e−9)
+
+    mass: mass at hand
+    mass_per_piece: mass for each piece
+    """
+
+    def __call__(self, mass: _Measure, mass_per_piece: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass: _Measure,
+        mass_per_piece: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass", "mass_per_piece"],
+        *,
+        full_pieces: _Plain,
+        mass: _Measure = ...,
+        mass_per_piece: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+full_pieces: _FullPieces
+
+@final
+class _HankRate(Formula):
+    """Hanks that a drum winds in an hour.
+
+    q_h = v × η / l_h
+
+    winding_speed: winding speed
     efficiency: efficiency
-    hank: length of a hank
+    hank_length: length of a hank
     """
 
     def __call__(
         self,
-        speed: _Measure,
-        twist: _Measure,
-        time: _Measure,
+        winding_speed: _Measure,
         efficiency: _Plain,
-        hank: _Measure,
+        hank_length: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
-        twist: _Measure,
-        time: _Measure,
+        winding_speed: _Measure,
         efficiency: _Plain,
-        hank: _Measure,
+        hank_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "twist", "time", "efficiency", "hank"],
+        unknown: Literal["winding_speed", "efficiency", "hank_length"],
         *,
-        hanks_of_spindle: _Plain,
-        speed: _Measure = ...,
-        twist: _Measure = ...,
-        time: _Measure = ...,
+        hank_rate: _Measure,
+        winding_speed: _Measure = ...,
         efficiency: _Plain = ...,
-        hank: _Measure = ...,
+        hank_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
-hanks_of_spindle: _HanksOfSpindle
+hank_rate: _HankRate
 
 @final
-class _HanksPerHour(Formula):
-    """Hanks that a drum winds in an hour.
-
-    h = v × η / l
-
-    speed: winding speed
-    efficiency: efficiency
-    hank: length of a hank
-    """
-
-    def __call__(self, speed: _Measure, efficiency: _Plain, hank: _Measure) -> Quantity: ...
-    def working(
-        self,
-        speed: _Measure,
-        efficiency: _Plain,
-        hank: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed", "efficiency", "hank"],
-        *,
-        hanks_per_hour: _Measure,
-        speed: _Measure = ...,
-        efficiency: _Plain = ...,
-        hank: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hanks_per_hour: _HanksPerHour
-
-@final
-class _HanksPerHourFound(Formula):
+class _HankRateFromMass(Formula):
     """Hanks that a drum has wound in an hour, from what all have wound.
 
-    N = 1000000 × m / (T × l); h = N / (60 × τ × k)
+    N = 1000000 × m_y / (T × l_h); q_h = N / (60 × τ × k_n)
 
-    mass: mass wound
+    yarn_mass: mass wound
     count: count
-    hank: length of a hank
+    hank_length: length of a hank
     time: time
     drums: drums
     """
 
     def __call__(
         self,
-        mass: _Measure,
+        yarn_mass: _Measure,
         count: _Measure,
-        hank: _Measure,
+        hank_length: _Measure,
         time: _Measure,
         drums: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        yarn_mass: _Measure,
         count: _Measure,
-        hank: _Measure,
+        hank_length: _Measure,
         time: _Measure,
         drums: _Plain,
         *,
@@ -1855,43 +1762,88 @@ class _HanksPerHourFound(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "count", "hank", "time", "drums"],
+        unknown: Literal["yarn_mass", "count", "hank_length", "time", "drums"],
         *,
-        hanks_per_hour_found: _Measure,
-        mass: _Measure = ...,
+        hank_rate_from_mass: _Measure,
+        yarn_mass: _Measure = ...,
         count: _Measure = ...,
-        hank: _Measure = ...,
+        hank_length: _Measure = ...,
         time: _Measure = ...,
         drums: _Plain = ...,
     ) -> list[Quantity]: ...
 
-hanks_per_hour_found: _HanksPerHourFound
+hank_rate_from_mass: _HankRateFromMass
 
 @final
-class _HeadTime(Formula):
-    """Time that the carriage stands at the head for the turns put in there.
+class _HanksOfSpindle(Formula):
+    """Hanks that a spindle delivers in a time.
 
-    τ_h = n_h / (60 × n)
+    h = 60 × n_s × τ × η / (t × l_h)
 
-    turns: turns at the head
-    speed: spindle speed at the head
+    spindle_speed: spindle speed
+    twist: twist
+    time: time
+    efficiency: efficiency
+    hank_length: length of a hank
     """
 
-    def __call__(self, turns: _Plain, speed: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        spindle_speed: _Measure,
+        twist: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        hank_length: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        speed: _Measure,
+        spindle_speed: _Measure,
+        twist: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        hank_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "speed"],
+        unknown: Literal["spindle_speed", "twist", "time", "efficiency", "hank_length"],
+        *,
+        hanks_of_spindle: _Plain,
+        spindle_speed: _Measure = ...,
+        twist: _Measure = ...,
+        time: _Measure = ...,
+        efficiency: _Plain = ...,
+        hank_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+hanks_of_spindle: _HanksOfSpindle
+
+@final
+class _HeadTime(Formula):
+    """Time that the carriage stands at the head for the turns put in there.
+
+    τ_h = z_h / (60 × n)
+
+    head_turns: turns at the head
+    head_speed: spindle speed at the head
+    """
+
+    def __call__(self, head_turns: _Plain, head_speed: _Measure) -> Quantity: ...
+    def working(
+        self,
+        head_turns: _Plain,
+        head_speed: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["head_turns", "head_speed"],
         *,
         head_time: _Measure,
-        turns: _Plain = ...,
-        speed: _Measure = ...,
+        head_turns: _Plain = ...,
+        head_speed: _Measure = ...,
     ) -> list[Quantity]: ...
 
 head_time: _HeadTime
@@ -1900,27 +1852,27 @@ head_time: _HeadTime
 class _HopperWeigh(Formula):
     """What the hopper weighs for each drop.
 
-    m = F / (60 × r)
+    m_w = Q_i / (60 × f_d)
 
-    feed: mass fed, as weighed
-    drops: drops
+    feed_rate: mass fed, as weighed
+    drop_rate: drops
     """
 
-    def __call__(self, feed: _Measure, drops: _Measure) -> Quantity: ...
+    def __call__(self, feed_rate: _Measure, drop_rate: _Measure) -> Quantity: ...
     def working(
         self,
-        feed: _Measure,
-        drops: _Measure,
+        feed_rate: _Measure,
+        drop_rate: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["feed", "drops"],
+        unknown: Literal["feed_rate", "drop_rate"],
         *,
         hopper_weigh: _Measure,
-        feed: _Measure = ...,
-        drops: _Measure = ...,
+        feed_rate: _Measure = ...,
+        drop_rate: _Measure = ...,
     ) -> list[Quantity]: ...
 
 hopper_weigh: _HopperWeigh
@@ -1930,30 +1882,30 @@ class _LayeredShareDeviation(Formula):
     """How far the share of a component differs from place to place in a stack taken down from top
     to bottom.
 
-    σ = p × (1 − p) × c × √(2 / n)
+    σ = p × (1 − p) × CV_l × √(2 / n)
 
-    share: share of the component in the blend
+    component_share: share of the component in the blend
     layers: layers of each component
-    variation: coefficient of variation of a layer's thickness from place to place
+    layer_cv: coefficient of variation of a layer's thickness from place to place
     """
 
-    def __call__(self, share: _Plain, layers: _Plain, variation: _Plain) -> Quantity: ...
+    def __call__(self, component_share: _Plain, layers: _Plain, layer_cv: _Plain) -> Quantity: ...
     def working(
         self,
-        share: _Plain,
+        component_share: _Plain,
         layers: _Plain,
-        variation: _Plain,
+        layer_cv: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["share", "layers", "variation"],
+        unknown: Literal["component_share", "layers", "layer_cv"],
         *,
         layered_share_deviation: _Plain,
-        share: _Plain = ...,
+        component_share: _Plain = ...,
         layers: _Plain = ...,
-        variation: _Plain = ...,
+        layer_cv: _Plain = ...,
     ) -> list[Quantity]: ...
 
 layered_share_deviation: _LayeredShareDeviation
@@ -1962,30 +1914,30 @@ layered_share_deviation: _LayeredShareDeviation
 class _LayersForDeviation(Formula):
     """Layers of each component that keep the share within a standard deviation, in whole layers.
 
-    n = round up(2 × p × (1 − p) × c / σ × p × (1 − p) × c / σ − 1e−9)
+    n = round up(2 × p × (1 − p) × CV_l / σ × p × (1 − p) × CV_l / σ − 1e−9)
 
-    share: share of the component in the blend
-    deviation: standard deviation wanted of the share, from place to place
-    variation: coefficient of variation of a layer's thickness from place to place
+    component_share: share of the component in the blend
+    share_sd: standard deviation wanted of the share, from place to place
+    layer_cv: coefficient of variation of a layer's thickness from place to place
     """
 
-    def __call__(self, share: _Plain, deviation: _Plain, variation: _Plain) -> Quantity: ...
+    def __call__(self, component_share: _Plain, share_sd: _Plain, layer_cv: _Plain) -> Quantity: ...
     def working(
         self,
-        share: _Plain,
-        deviation: _Plain,
-        variation: _Plain,
+        component_share: _Plain,
+        share_sd: _Plain,
+        layer_cv: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["share", "deviation", "variation"],
+        unknown: Literal["component_share", "share_sd", "layer_cv"],
         *,
         layers_for_deviation: _Plain,
-        share: _Plain = ...,
-        deviation: _Plain = ...,
-        variation: _Plain = ...,
+        component_share: _Plain = ...,
+        share_sd: _Plain = ...,
+        layer_cv: _Plain = ...,
     ) -> list[Quantity]: ...
 
 layers_for_deviation: _LayersForDeviation
@@ -1996,25 +1948,25 @@ class _LeftAfterRinses(Formula):
 
     x = V_c / (V_c + V₁) × V_c / (V_c + V₂)
 
-    carried: liquor that the goods carry into each rinse
-    rinses: clean water of each rinse
+    carried_volume: liquor that the goods carry into each rinse
+    rinse_volumes: clean water of each rinse
     """
 
-    def __call__(self, carried: _Measure, rinses: _Measures) -> Quantity: ...
+    def __call__(self, carried_volume: _Measure, rinse_volumes: _Measures) -> Quantity: ...
     def working(
         self,
-        carried: _Measure,
-        rinses: _Measures,
+        carried_volume: _Measure,
+        rinse_volumes: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["carried"],
+        unknown: Literal["carried_volume"],
         *,
         left_after_rinses: _Plain,
-        carried: _Measure = ...,
-        rinses: _Measures = ...,
+        carried_volume: _Measure = ...,
+        rinse_volumes: _Measures = ...,
     ) -> list[Quantity]: ...
 
 left_after_rinses: _LeftAfterRinses
@@ -2054,24 +2006,24 @@ class _LengthAfterStretches(Formula):
 
     L = L₀ × (1 + e₁) × (1 + e₂)
 
-    length: length before
+    length_before: length before
     stretches: stretch at each machine
     """
 
-    def __call__(self, length: _Measure, stretches: _Plains) -> Quantity: ...
+    def __call__(self, length_before: _Measure, stretches: _Plains) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
+        length_before: _Measure,
         stretches: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length"],
+        unknown: Literal["length_before"],
         *,
         length_after_stretches: _Measure,
-        length: _Measure = ...,
+        length_before: _Measure = ...,
         stretches: _Plains = ...,
     ) -> list[Quantity]: ...
 
@@ -2083,15 +2035,15 @@ class _LengthWound(Formula):
 
     Y = 60 × v × τ × η
 
-    speed: winding speed
+    winding_speed: winding speed
     time: time
     efficiency: efficiency
     """
 
-    def __call__(self, speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
+    def __call__(self, winding_speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
+        winding_speed: _Measure,
         time: _Measure,
         efficiency: _Plain,
         *,
@@ -2099,10 +2051,10 @@ class _LengthWound(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "time", "efficiency"],
+        unknown: Literal["winding_speed", "time", "efficiency"],
         *,
         length_wound: _Measure,
-        speed: _Measure = ...,
+        winding_speed: _Measure = ...,
         time: _Measure = ...,
         efficiency: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -2113,30 +2065,35 @@ length_wound: _LengthWound
 class _LiquorCarried(Formula):
     """Liquor that squeezed or drained goods carry to the next bowl.
 
-    V_c = f × p / ρ
+    V_c = m_d × p / ρ
 
-    fibre: dry goods
+    oven_dry_mass: dry goods
     pickup: liquor left on them, on the dry mass
-    density: density of the liquor
+    liquor_density: density of the liquor
     """
 
-    def __call__(self, fibre: _Measure, pickup: _Plain, density: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        oven_dry_mass: _Measure,
+        pickup: _Plain,
+        liquor_density: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        fibre: _Measure,
+        oven_dry_mass: _Measure,
         pickup: _Plain,
-        density: _Measure,
+        liquor_density: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fibre", "pickup", "density"],
+        unknown: Literal["oven_dry_mass", "pickup", "liquor_density"],
         *,
         liquor_carried: _Measure,
-        fibre: _Measure = ...,
+        oven_dry_mass: _Measure = ...,
         pickup: _Plain = ...,
-        density: _Measure = ...,
+        liquor_density: _Measure = ...,
     ) -> list[Quantity]: ...
 
 liquor_carried: _LiquorCarried
@@ -2145,26 +2102,26 @@ liquor_carried: _LiquorCarried
 class _LiquorVolume(Formula):
     """Liquor for a mass of goods, from the liquor ratio.
 
-    V = m × r
+    V = m_g × r
 
-    mass: goods
+    goods_mass: goods
     liquor_ratio: litres of liquor for a kilogram of goods
     """
 
-    def __call__(self, mass: _Measure, liquor_ratio: _Plain) -> Quantity: ...
+    def __call__(self, goods_mass: _Measure, liquor_ratio: _Plain) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        goods_mass: _Measure,
         liquor_ratio: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "liquor_ratio"],
+        unknown: Literal["goods_mass", "liquor_ratio"],
         *,
         liquor_volume: _Measure,
-        mass: _Measure = ...,
+        goods_mass: _Measure = ...,
         liquor_ratio: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -2177,90 +2134,129 @@ class _LoadTime(Formula):
     τ = n × (τ_r + τ_c)
 
     loads: loads
-    running: running time of a load
-    change: time to empty and fill
+    time_per_load: running time of a load
+    change_time: time to empty and fill
     """
 
-    def __call__(self, loads: _Plain, running: _Measure, change: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        loads: _Plain,
+        time_per_load: _Measure,
+        change_time: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
         loads: _Plain,
-        running: _Measure,
-        change: _Measure,
+        time_per_load: _Measure,
+        change_time: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["loads", "running", "change"],
+        unknown: Literal["loads", "time_per_load", "change_time"],
         *,
         load_time: _Measure,
         loads: _Plain = ...,
-        running: _Measure = ...,
-        change: _Measure = ...,
+        time_per_load: _Measure = ...,
+        change_time: _Measure = ...,
     ) -> list[Quantity]: ...
 
 load_time: _LoadTime
 
 @final
-class _LoomOutput(Formula):
+class _LoadsForMass(Formula):
+    """Loads of a machine for a mass of goods.
+
+    n = round up(m_g / g_l − 0.000001)
+
+    goods_mass: mass of the goods
+    load_mass: mass of the largest load
+    """
+
+    def __call__(self, goods_mass: _Measure, load_mass: _Measure) -> Quantity: ...
+    def working(
+        self,
+        goods_mass: _Measure,
+        load_mass: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["goods_mass", "load_mass"],
+        *,
+        loads_for_mass: _Plain,
+        goods_mass: _Measure = ...,
+        load_mass: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+loads_for_mass: _LoadsForMass
+
+@final
+class _LoomDeliverySpeed(Formula):
     """Cloth that a loom weaves.
 
-    v = r × η / (100 × p)
+    v = r_l × η / (100 × n₂)
 
-    speed: picks in a minute
-    picks: picks in the cloth
+    loom_speed: picks in a minute
+    weft_sett: picks in the cloth
     efficiency: efficiency
     """
 
-    def __call__(self, speed: _Measure, picks: _Measure, efficiency: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        loom_speed: _Measure,
+        weft_sett: _Measure,
+        efficiency: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
-        picks: _Measure,
+        loom_speed: _Measure,
+        weft_sett: _Measure,
         efficiency: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "picks", "efficiency"],
+        unknown: Literal["loom_speed", "weft_sett", "efficiency"],
         *,
-        loom_output: _Measure,
-        speed: _Measure = ...,
-        picks: _Measure = ...,
+        loom_delivery_speed: _Measure,
+        loom_speed: _Measure = ...,
+        weft_sett: _Measure = ...,
         efficiency: _Plain = ...,
     ) -> list[Quantity]: ...
 
-loom_output: _LoomOutput
+loom_delivery_speed: _LoomDeliverySpeed
 
 @final
 class _LoomTime(Formula):
     """Time of a loom for a number of picks.
 
-    τ = p / (60 × r × η)
+    τ = P / (60 × r_l × η)
 
     picks: picks to weave
-    speed: picks in a minute
+    loom_speed: picks in a minute
     efficiency: efficiency
     """
 
-    def __call__(self, picks: _Plain, speed: _Measure, efficiency: _Plain) -> Quantity: ...
+    def __call__(self, picks: _Plain, loom_speed: _Measure, efficiency: _Plain) -> Quantity: ...
     def working(
         self,
         picks: _Plain,
-        speed: _Measure,
+        loom_speed: _Measure,
         efficiency: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["picks", "speed", "efficiency"],
+        unknown: Literal["picks", "loom_speed", "efficiency"],
         *,
         loom_time: _Measure,
         picks: _Plain = ...,
-        speed: _Measure = ...,
+        loom_speed: _Measure = ...,
         efficiency: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -2270,39 +2266,39 @@ loom_time: _LoomTime
 class _LoomsForWeaver(Formula):
     """Looms that a weaver can mind, not yet rounded down.
 
-    k = u / (60 × f × η × τ)
+    k = ψ / (60 × f_s × η × τ_a)
 
-    stops: stops of a loom, while it runs
-    attention: weaver's time for a stop
+    stop_rate: stops of a loom, while it runs
+    attention_time: weaver's time for a stop
     efficiency: efficiency of the loom
-    load: share of the weaver's time for it
+    work_load: share of the weaver's time for it
     """
 
     def __call__(
         self,
-        stops: _Measure,
-        attention: _Measure,
+        stop_rate: _Measure,
+        attention_time: _Measure,
         efficiency: _Plain,
-        load: _Plain,
+        work_load: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        stops: _Measure,
-        attention: _Measure,
+        stop_rate: _Measure,
+        attention_time: _Measure,
         efficiency: _Plain,
-        load: _Plain,
+        work_load: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["stops", "attention", "efficiency", "load"],
+        unknown: Literal["stop_rate", "attention_time", "efficiency", "work_load"],
         *,
         looms_for_weaver: _Plain,
-        stops: _Measure = ...,
-        attention: _Measure = ...,
+        stop_rate: _Measure = ...,
+        attention_time: _Measure = ...,
         efficiency: _Plain = ...,
-        load: _Plain = ...,
+        work_load: _Plain = ...,
     ) -> list[Quantity]: ...
 
 looms_for_weaver: _LoomsForWeaver
@@ -2311,27 +2307,27 @@ looms_for_weaver: _LoomsForWeaver
 class _LossWithReturn(Formula):
     """Share of a lot that is lost for good where part of each pass is put back on the feed.
 
-    L = w / (1 − e)
+    w_L = w / (1 − e)
 
     loss: share of a pass that is lost for good
-    returned: share of a pass that is put back
+    returned_share: share of a pass that is put back
     """
 
-    def __call__(self, loss: _Plain, returned: _Plain) -> Quantity: ...
+    def __call__(self, loss: _Plain, returned_share: _Plain) -> Quantity: ...
     def working(
         self,
         loss: _Plain,
-        returned: _Plain,
+        returned_share: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["loss", "returned"],
+        unknown: Literal["loss", "returned_share"],
         *,
         loss_with_return: _Plain,
         loss: _Plain = ...,
-        returned: _Plain = ...,
+        returned_share: _Plain = ...,
     ) -> list[Quantity]: ...
 
 loss_with_return: _LossWithReturn
@@ -2340,17 +2336,17 @@ loss_with_return: _LossWithReturn
 class _LotLoss(Formula):
     """What a lot loses in a machine that loses a share and keeps a fixed mass.
 
-    L = w + h / m
+    w_L = w + h / f
 
-    lot: clean dry fibre of the lot
+    fibre_mass: clean dry fibre of the lot
     loss: share lost, however large the lot
     held_up: clean dry fibre that the machine keeps
     """
 
-    def __call__(self, lot: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
+    def __call__(self, fibre_mass: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
     def working(
         self,
-        lot: _Measure,
+        fibre_mass: _Measure,
         loss: _Plain,
         held_up: _Measure,
         *,
@@ -2358,10 +2354,10 @@ class _LotLoss(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["lot", "loss", "held_up"],
+        unknown: Literal["fibre_mass", "loss", "held_up"],
         *,
         lot_loss: _Plain,
-        lot: _Measure = ...,
+        fibre_mass: _Measure = ...,
         loss: _Plain = ...,
         held_up: _Measure = ...,
     ) -> list[Quantity]: ...
@@ -2372,47 +2368,49 @@ lot_loss: _LotLoss
 class _LotSurplus(Formula):
     """What a lot leaves: what comes out of it sold, less what it cost by its mass and once.
 
-    m₂ = greater of (m × (1 − w) − h, 0); s = m₂ × p − m × c − F
+    m_o = greater of (m_i × (1 − w) − h, 0); s = m_o × p − m_i × c_m − k_f
 
-    mass: mass taken in
-    cost: cost of a kilogram taken in, wool and work
-    fixed: cost once for the lot: clean-down, setting up
+    mass_in: mass taken in
+    cost_per_mass: cost of a kilogram taken in, wool and work
+    fixed_cost: cost once for the lot: clean-down, setting up
     loss: share lost
     held_up: mass held up
-    price: price of a kilogram that comes out
+    price_per_mass: price of a kilogram that comes out
     """
 
     def __call__(
         self,
-        mass: _Measure,
-        cost: _Measure,
-        fixed: _Plain,
+        mass_in: _Measure,
+        cost_per_mass: _Measure,
+        fixed_cost: _Plain,
         loss: _Plain,
         held_up: _Measure,
-        price: _Measure,
+        price_per_mass: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        cost: _Measure,
-        fixed: _Plain,
+        mass_in: _Measure,
+        cost_per_mass: _Measure,
+        fixed_cost: _Plain,
         loss: _Plain,
         held_up: _Measure,
-        price: _Measure,
+        price_per_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "cost", "fixed", "loss", "held_up", "price"],
+        unknown: Literal[
+            "mass_in", "cost_per_mass", "fixed_cost", "loss", "held_up", "price_per_mass"
+        ],
         *,
         lot_surplus: _Plain,
-        mass: _Measure = ...,
-        cost: _Measure = ...,
-        fixed: _Plain = ...,
+        mass_in: _Measure = ...,
+        cost_per_mass: _Measure = ...,
+        fixed_cost: _Plain = ...,
         loss: _Plain = ...,
         held_up: _Measure = ...,
-        price: _Measure = ...,
+        price_per_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 lot_surplus: _LotSurplus
@@ -2439,33 +2437,229 @@ class _MarkUpOfMargin(Formula):
 mark_up_of_margin: _MarkUpOfMargin
 
 @final
+class _MassAfterLoss(Formula):
+    """What comes out of a stage that loses a share and keeps a fixed mass.
+
+    m_o = m_i × (1 − w) − h
+
+    mass_in: mass in
+    loss: share lost
+    held_up: mass held up
+    """
+
+    def __call__(self, mass_in: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass_in: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass_in", "loss", "held_up"],
+        *,
+        mass_after_loss: _Measure,
+        mass_in: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_after_loss: _MassAfterLoss
+
+@final
+class _MassAfterLosses(Formula):
+    """What comes out of a chain of lossy stages.
+
+    m_o = m_i × (1 − w₁) × (1 − w₂)
+
+    mass_in: mass in
+    losses: losses of the stages in order
+    """
+
+    def __call__(self, mass_in: _Measure, losses: _Plains) -> Quantity: ...
+    def working(
+        self,
+        mass_in: _Measure,
+        losses: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass_in"],
+        *,
+        mass_after_losses: _Measure,
+        mass_in: _Measure = ...,
+        losses: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+mass_after_losses: _MassAfterLosses
+
+@final
+class _MassBeforeLoss(Formula):
+    """What must go into a stage for a mass to come out.
+
+    m_i = (m_o + h) / (1 − w)
+
+    mass_out: mass wanted
+    loss: share lost
+    held_up: mass held up
+    """
+
+    def __call__(self, mass_out: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
+    def working(
+        self,
+        mass_out: _Measure,
+        loss: _Plain,
+        held_up: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass_out", "loss", "held_up"],
+        *,
+        mass_before_loss: _Measure,
+        mass_out: _Measure = ...,
+        loss: _Plain = ...,
+        held_up: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_before_loss: _MassBeforeLoss
+
+@final
+class _MassBeforeLosses(Formula):
+    """What must go into a chain of lossy stages.
+
+    m_i = m_o / (1 − w₁) / (1 − w₂)
+
+    mass_out: mass wanted
+    losses: losses of the stages in order
+    """
+
+    def __call__(self, mass_out: _Measure, losses: _Plains) -> Quantity: ...
+    def working(
+        self,
+        mass_out: _Measure,
+        losses: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["mass_out"],
+        *,
+        mass_before_losses: _Measure,
+        mass_out: _Measure = ...,
+        losses: _Plains = ...,
+    ) -> list[Quantity]: ...
+
+mass_before_losses: _MassBeforeLosses
+
+@final
 class _MassInLiquor(Formula):
     """Mass of what is dissolved in a volume of liquor.
 
     a = V × c / 1000
 
-    volume: liquor
+    liquor_volume: liquor
     concentration: mass in a volume
     """
 
-    def __call__(self, volume: _Measure, concentration: _Measure) -> Quantity: ...
+    def __call__(self, liquor_volume: _Measure, concentration: _Measure) -> Quantity: ...
     def working(
         self,
-        volume: _Measure,
+        liquor_volume: _Measure,
         concentration: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["volume", "concentration"],
+        unknown: Literal["liquor_volume", "concentration"],
         *,
         mass_in_liquor: _Measure,
-        volume: _Measure = ...,
+        liquor_volume: _Measure = ...,
         concentration: _Measure = ...,
     ) -> list[Quantity]: ...
 
 mass_in_liquor: _MassInLiquor
+
+@final
+class _MassOfSpindle(Formula):
+    """Mass of yarn that a spindle delivers in a time, from its front roller.
+
+    Y = 60 × n × τ × C × η; m = Y × T × 0.000001
+
+    roller_speed: speed of the front roller
+    roller_circumference: circumference of the front roller
+    time: time
+    efficiency: efficiency
+    count: count of the yarn delivered
+    """
+
+    def __call__(
+        self,
+        roller_speed: _Measure,
+        roller_circumference: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        count: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        roller_speed: _Measure,
+        roller_circumference: _Measure,
+        time: _Measure,
+        efficiency: _Plain,
+        count: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["roller_speed", "roller_circumference", "time", "efficiency", "count"],
+        *,
+        mass_of_spindle: _Measure,
+        roller_speed: _Measure = ...,
+        roller_circumference: _Measure = ...,
+        time: _Measure = ...,
+        efficiency: _Plain = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+mass_of_spindle: _MassOfSpindle
+
+@final
+class _MassToAdd(Formula):
+    """Oil or water to put on clean dry fibre.
+
+    a = f × o
+
+    fibre_mass: clean dry fibre
+    share_to_add: share to add, on clean dry fibre
+    """
+
+    def __call__(self, fibre_mass: _Measure, share_to_add: _Plain) -> Quantity: ...
+    def working(
+        self,
+        fibre_mass: _Measure,
+        share_to_add: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["fibre_mass", "share_to_add"],
+        *,
+        mass_to_add: _Measure,
+        fibre_mass: _Measure = ...,
+        share_to_add: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+mass_to_add: _MassToAdd
 
 @final
 class _MassWound(Formula):
@@ -2473,7 +2667,7 @@ class _MassWound(Formula):
 
     Y = 60 × v × τ × η; m = Y × T × 0.000001
 
-    speed: winding speed
+    winding_speed: winding speed
     time: time
     efficiency: efficiency
     count: count
@@ -2481,14 +2675,14 @@ class _MassWound(Formula):
 
     def __call__(
         self,
-        speed: _Measure,
+        winding_speed: _Measure,
         time: _Measure,
         efficiency: _Plain,
         count: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
+        winding_speed: _Measure,
         time: _Measure,
         efficiency: _Plain,
         count: _Measure,
@@ -2497,10 +2691,10 @@ class _MassWound(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "time", "efficiency", "count"],
+        unknown: Literal["winding_speed", "time", "efficiency", "count"],
         *,
         mass_wound: _Measure,
-        speed: _Measure = ...,
+        winding_speed: _Measure = ...,
         time: _Measure = ...,
         efficiency: _Plain = ...,
         count: _Measure = ...,
@@ -2509,59 +2703,59 @@ class _MassWound(Formula):
 mass_wound: _MassWound
 
 @final
-class _MeanCarryOver(Formula):
+class _MeanCarriedShare(Formula):
     """Share of the lot before in all that comes off while a mass of the new lot goes through.
 
-    X = h / m × (1 − exp(−(m / h)))
+    X = h / f × (1 − exp(−(f / h)))
 
-    mass: clean dry fibre gone through
+    fibre_mass: clean dry fibre gone through
     held_up: clean dry fibre held up
     """
 
-    def __call__(self, mass: _Measure, held_up: _Measure) -> Quantity: ...
+    def __call__(self, fibre_mass: _Measure, held_up: _Measure) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        fibre_mass: _Measure,
         held_up: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "held_up"],
+        unknown: Literal["fibre_mass", "held_up"],
         *,
-        mean_carry_over: _Plain,
-        mass: _Measure = ...,
+        mean_carried_share: _Plain,
+        fibre_mass: _Measure = ...,
         held_up: _Measure = ...,
     ) -> list[Quantity]: ...
 
-mean_carry_over: _MeanCarryOver
+mean_carried_share: _MeanCarriedShare
 
 @final
 class _MuleDraft(Formula):
     """Draft of the mule: travel over slubbing delivered.
 
-    D = S / d
+    D = S / L_d
 
     travel: travel of the carriage
-    delivered: slubbing delivered in a draw
+    delivered_length: slubbing delivered in a draw
     """
 
-    def __call__(self, travel: _Measure, delivered: _Measure) -> Quantity: ...
+    def __call__(self, travel: _Measure, delivered_length: _Measure) -> Quantity: ...
     def working(
         self,
         travel: _Measure,
-        delivered: _Measure,
+        delivered_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["travel", "delivered"],
+        unknown: Literal["travel", "delivered_length"],
         *,
         mule_draft: _Plain,
         travel: _Measure = ...,
-        delivered: _Measure = ...,
+        delivered_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 mule_draft: _MuleDraft
@@ -2570,10 +2764,10 @@ mule_draft: _MuleDraft
 class _MuleOutput(Formula):
     """What the mule spins in an hour.
 
-    P = k × L × T × 0.000001 / τ × η
+    Q = k_n × L_w × T × 0.000001 / τ_d × η
 
     spindles: spindles
-    wound: yarn wound in a draw
+    wound_length: yarn wound in a draw
     cycle: time of a draw
     count: count of the single
     efficiency: efficiency
@@ -2582,7 +2776,7 @@ class _MuleOutput(Formula):
     def __call__(
         self,
         spindles: _Plain,
-        wound: _Measure,
+        wound_length: _Measure,
         cycle: _Measure,
         count: _Measure,
         efficiency: _Plain,
@@ -2590,7 +2784,7 @@ class _MuleOutput(Formula):
     def working(
         self,
         spindles: _Plain,
-        wound: _Measure,
+        wound_length: _Measure,
         cycle: _Measure,
         count: _Measure,
         efficiency: _Plain,
@@ -2599,11 +2793,11 @@ class _MuleOutput(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindles", "wound", "cycle", "count", "efficiency"],
+        unknown: Literal["spindles", "wound_length", "cycle", "count", "efficiency"],
         *,
         mule_output: _Measure,
         spindles: _Plain = ...,
-        wound: _Measure = ...,
+        wound_length: _Measure = ...,
         cycle: _Measure = ...,
         count: _Measure = ...,
         efficiency: _Plain = ...,
@@ -2615,39 +2809,39 @@ mule_output: _MuleOutput
 class _MuleTwist(Formula):
     """Twist that the mule puts in.
 
-    t = (n × (1 − x) − b) / L
+    t = (z_t × (1 − x) − b_c) / L_w
 
-    turns: turns of the spindle in a draw
+    spindle_turns: turns of the spindle in a draw
     slip: slip of the band
     coiling: turns spent in coiling to the spindle tip
-    wound: yarn wound in a draw
+    wound_length: yarn wound in a draw
     """
 
     def __call__(
         self,
-        turns: _Plain,
+        spindle_turns: _Plain,
         slip: _Plain,
         coiling: _Plain,
-        wound: _Measure,
+        wound_length: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
+        spindle_turns: _Plain,
         slip: _Plain,
         coiling: _Plain,
-        wound: _Measure,
+        wound_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "slip", "coiling", "wound"],
+        unknown: Literal["spindle_turns", "slip", "coiling", "wound_length"],
         *,
         mule_twist: _Measure,
-        turns: _Plain = ...,
+        spindle_turns: _Plain = ...,
         slip: _Plain = ...,
         coiling: _Plain = ...,
-        wound: _Measure = ...,
+        wound_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 mule_twist: _MuleTwist
@@ -2658,31 +2852,31 @@ class _NetDraft(Formula):
 
     D = d₁ × d₂ / N
 
-    doublings: doublings of all machines together
+    total_doublings: doublings of all machines together
     drafts: draft of each machine or zone
     """
 
-    def __call__(self, doublings: _Plain, drafts: _Plains) -> Quantity: ...
+    def __call__(self, total_doublings: _Plain, drafts: _Plains) -> Quantity: ...
     def working(
         self,
-        doublings: _Plain,
+        total_doublings: _Plain,
         drafts: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["doublings"],
+        unknown: Literal["total_doublings"],
         *,
         net_draft: _Plain,
-        doublings: _Plain = ...,
+        total_doublings: _Plain = ...,
         drafts: _Plains = ...,
     ) -> list[Quantity]: ...
 
 net_draft: _NetDraft
 
 @final
-class _OffCountAtStart(Formula):
+class _OffCountMass(Formula):
     """Slubbing that is under its count while an empty machine fills.
 
     u = h × (x − 1 − ln(x))
@@ -2703,38 +2897,67 @@ class _OffCountAtStart(Formula):
         self,
         unknown: Literal["held_up", "within"],
         *,
-        off_count_at_start: _Measure,
+        off_count_mass: _Measure,
         held_up: _Measure = ...,
         within: _Plain = ...,
     ) -> list[Quantity]: ...
 
-off_count_at_start: _OffCountAtStart
+off_count_mass: _OffCountMass
 
 @final
-class _PassLoss(Formula):
-    """Share of what a card is fed that does not come off as good slubbing, in one pass.
+class _OutputOfYarn(Formula):
+    """Mass of yarn in an hour, from the length delivered in a minute.
 
-    u = 1 − (1 − w) × (1 − E)
+    Q = 0.00006 × v × T
 
-    waste: share that falls out as waste
-    edges: share of the web in the edge ends
+    output_speed: yarn delivered
+    count: count
     """
 
-    def __call__(self, waste: _Plain, edges: _Plain) -> Quantity: ...
+    def __call__(self, output_speed: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        waste: _Plain,
-        edges: _Plain,
+        output_speed: _Measure,
+        count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["waste", "edges"],
+        unknown: Literal["output_speed", "count"],
+        *,
+        output_of_yarn: _Measure,
+        output_speed: _Measure = ...,
+        count: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+output_of_yarn: _OutputOfYarn
+
+@final
+class _PassLoss(Formula):
+    """Share of what a card is fed that does not come off as good slubbing, in one pass.
+
+    u = 1 − (1 − w_d) × (1 − E)
+
+    dropped_share: share that falls out as waste
+    edge_share: share of the web in the edge ends
+    """
+
+    def __call__(self, dropped_share: _Plain, edge_share: _Plain) -> Quantity: ...
+    def working(
+        self,
+        dropped_share: _Plain,
+        edge_share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["dropped_share", "edge_share"],
         *,
         pass_loss: _Plain,
-        waste: _Plain = ...,
-        edges: _Plain = ...,
+        dropped_share: _Plain = ...,
+        edge_share: _Plain = ...,
     ) -> list[Quantity]: ...
 
 pass_loss: _PassLoss
@@ -2745,37 +2968,37 @@ class _PassageTime(Formula):
 
     τ_r = L / (60 × v); τ = n × (τ_r + τ_c)
 
-    length: length of the cloth
-    speed: speed of the cloth
+    cloth_length: length of the cloth
+    cloth_speed: speed of the cloth
     passages: passages
-    change: time for a passage beside running: sewing on, threading
+    change_time: time for a passage beside running: sewing on, threading
     """
 
     def __call__(
         self,
-        length: _Measure,
-        speed: _Measure,
+        cloth_length: _Measure,
+        cloth_speed: _Measure,
         passages: _Plain,
-        change: _Measure,
+        change_time: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        speed: _Measure,
+        cloth_length: _Measure,
+        cloth_speed: _Measure,
         passages: _Plain,
-        change: _Measure,
+        change_time: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "speed", "passages", "change"],
+        unknown: Literal["cloth_length", "cloth_speed", "passages", "change_time"],
         *,
         passage_time: _Measure,
-        length: _Measure = ...,
-        speed: _Measure = ...,
+        cloth_length: _Measure = ...,
+        cloth_speed: _Measure = ...,
         passages: _Plain = ...,
-        change: _Measure = ...,
+        change_time: _Measure = ...,
     ) -> list[Quantity]: ...
 
 passage_time: _PassageTime
@@ -2784,27 +3007,27 @@ passage_time: _PassageTime
 class _PeopleNeeded(Formula):
     """People for a number of machines or spindles.
 
-    p = round up(k / a − 0.000001)
+    p = round up(k / a_p − 0.000001)
 
     machines: machines, spindles or drums
-    each: of them for each person
+    per_person: of them for each person
     """
 
-    def __call__(self, machines: _Plain, each: _Plain) -> Quantity: ...
+    def __call__(self, machines: _Plain, per_person: _Plain) -> Quantity: ...
     def working(
         self,
         machines: _Plain,
-        each: _Plain,
+        per_person: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["machines", "each"],
+        unknown: Literal["machines", "per_person"],
         *,
         people_needed: _Plain,
         machines: _Plain = ...,
-        each: _Plain = ...,
+        per_person: _Plain = ...,
     ) -> list[Quantity]: ...
 
 people_needed: _PeopleNeeded
@@ -2842,17 +3065,17 @@ person_hours: _PersonHours
 class _PicksInTime(Formula):
     """Picks that a loom puts in in a time.
 
-    p = 60 × r × τ × η
+    P = 60 × r_l × τ × η
 
-    speed: picks in a minute
+    loom_speed: picks in a minute
     time: time
     efficiency: efficiency
     """
 
-    def __call__(self, speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
+    def __call__(self, loom_speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
+        loom_speed: _Measure,
         time: _Measure,
         efficiency: _Plain,
         *,
@@ -2860,10 +3083,10 @@ class _PicksInTime(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "time", "efficiency"],
+        unknown: Literal["loom_speed", "time", "efficiency"],
         *,
         picks_in_time: _Plain,
-        speed: _Measure = ...,
+        loom_speed: _Measure = ...,
         time: _Measure = ...,
         efficiency: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -2874,30 +3097,35 @@ picks_in_time: _PicksInTime
 class _PiecesFromYarn(Formula):
     """Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 
-    n = greater of ((y − h) / e, 0)
+    n_p = greater of ((m_y − m_0) / m_p, 0)
 
-    yarn: yarn at hand
-    fixed: needed once, however many pieces
-    each: needed for each piece
+    yarn_mass: yarn at hand
+    fixed_mass: needed once, however many pieces
+    mass_per_piece: needed for each piece
     """
 
-    def __call__(self, yarn: _Measure, fixed: _Measure, each: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        yarn_mass: _Measure,
+        fixed_mass: _Measure,
+        mass_per_piece: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        yarn: _Measure,
-        fixed: _Measure,
-        each: _Measure,
+        yarn_mass: _Measure,
+        fixed_mass: _Measure,
+        mass_per_piece: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["yarn", "fixed", "each"],
+        unknown: Literal["yarn_mass", "fixed_mass", "mass_per_piece"],
         *,
         pieces_from_yarn: _Plain,
-        yarn: _Measure = ...,
-        fixed: _Measure = ...,
-        each: _Measure = ...,
+        yarn_mass: _Measure = ...,
+        fixed_mass: _Measure = ...,
+        mass_per_piece: _Measure = ...,
     ) -> list[Quantity]: ...
 
 pieces_from_yarn: _PiecesFromYarn
@@ -2906,7 +3134,7 @@ pieces_from_yarn: _PiecesFromYarn
 class _PriceAtMargin(Formula):
     """Price that leaves a margin, which is a share of the price.
 
-    p = k / (1 − g)
+    p = k_m / (1 − g)
 
     cost: whole cost
     margin: margin, on the price
@@ -2935,7 +3163,7 @@ price_at_margin: _PriceAtMargin
 class _PriceAtMarkUp(Formula):
     """Price with a mark-up, which is a share of the cost.
 
-    p = k × (1 + u)
+    p = k_m × (1 + u)
 
     cost: whole cost
     mark_up: mark-up, on the cost
@@ -2966,11 +3194,16 @@ class _ProfitOfSales(Formula):
 
     g = 1 − k₁ − k₂
 
-    costs: each cost, on sales
+    costs_on_sales: each cost, on sales
     """
 
-    def __call__(self, costs: _Plains) -> Quantity: ...
-    def working(self, costs: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, costs_on_sales: _Plains) -> Quantity: ...
+    def working(
+        self,
+        costs_on_sales: _Plains,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
 
 profit_of_sales: _ProfitOfSales
 
@@ -2981,15 +3214,15 @@ class _QualityPremium(Formula):
 
     c = 0 + n₁ × v₁ + n₂ × v₂
 
-    steps: steps of each quality
-    values: value of a step of each, for a kilogram
+    quality_steps: steps of each quality
+    step_values: value of a step of each, for a kilogram
     """
 
-    def __call__(self, steps: _Plains, values: _Measures) -> Quantity: ...
+    def __call__(self, quality_steps: _Plains, step_values: _Measures) -> Quantity: ...
     def working(
         self,
-        steps: _Plains,
-        values: _Measures,
+        quality_steps: _Plains,
+        step_values: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -3003,83 +3236,54 @@ class _RandomShareDeviation(Formula):
 
     σ_b = √(p × (1 − p) / k)
 
-    share: share of the component in the blend
+    component_share: share of the component in the blend
     tufts: tufts in the sample
     """
 
-    def __call__(self, share: _Plain, tufts: _Plain) -> Quantity: ...
+    def __call__(self, component_share: _Plain, tufts: _Plain) -> Quantity: ...
     def working(
         self,
-        share: _Plain,
+        component_share: _Plain,
         tufts: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["share", "tufts"],
+        unknown: Literal["component_share", "tufts"],
         *,
         random_share_deviation: _Plain,
-        share: _Plain = ...,
+        component_share: _Plain = ...,
         tufts: _Plain = ...,
     ) -> list[Quantity]: ...
 
 random_share_deviation: _RandomShareDeviation
 
 @final
-class _RateOfYarn(Formula):
-    """Mass of yarn in an hour, from the length delivered in a minute.
-
-    P = 0.00006 × v × T
-
-    speed: yarn delivered
-    count: count
-    """
-
-    def __call__(self, speed: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        speed: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed", "count"],
-        *,
-        rate_of_yarn: _Measure,
-        speed: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-rate_of_yarn: _RateOfYarn
-
-@final
 class _Realisation(Formula):
     """Goods made as a share of the material taken in, both on clean dry fibre.
 
-    y = f₂ / f₁
+    y = m_o / m_i
 
-    made: made
-    taken: taken in
+    mass_out: made
+    mass_in: taken in
     """
 
-    def __call__(self, made: _Measure, taken: _Measure) -> Quantity: ...
+    def __call__(self, mass_out: _Measure, mass_in: _Measure) -> Quantity: ...
     def working(
         self,
-        made: _Measure,
-        taken: _Measure,
+        mass_out: _Measure,
+        mass_in: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["made", "taken"],
+        unknown: Literal["mass_out", "mass_in"],
         *,
         realisation: _Plain,
-        made: _Measure = ...,
-        taken: _Measure = ...,
+        mass_out: _Measure = ...,
+        mass_in: _Measure = ...,
     ) -> list[Quantity]: ...
 
 realisation: _Realisation
@@ -3088,7 +3292,7 @@ realisation: _Realisation
 class _ReelDoffs(Formula):
     """Doffs of a reel for a number of hanks; the last may not be full.
 
-    D = round up(N / p − 0.000001)
+    D = round up(h / p − 0.000001)
 
     hanks: hanks to reel
     positions: hanks reeled side by side
@@ -3117,39 +3321,39 @@ reel_doffs: _ReelDoffs
 class _ReelingTime(Formula):
     """Time of a reel for a number of doffs.
 
-    τ_r = n / (60 × r); τ = D × (τ_r + τ_c)
+    τ_r = z_r / (60 × n_r); τ = D × (τ_r + τ_c)
 
     doffs: doffs
-    turns: turns of the reel for a hank
-    speed: speed of the reel
-    change: time between doffs: tying, lacing, taking off, piecing up
+    reel_turns: turns of the reel for a hank
+    reel_speed: speed of the reel
+    change_time: time between doffs: tying, lacing, taking off, piecing up
     """
 
     def __call__(
         self,
         doffs: _Plain,
-        turns: _Plain,
-        speed: _Measure,
-        change: _Measure,
+        reel_turns: _Plain,
+        reel_speed: _Measure,
+        change_time: _Measure,
     ) -> Quantity: ...
     def working(
         self,
         doffs: _Plain,
-        turns: _Plain,
-        speed: _Measure,
-        change: _Measure,
+        reel_turns: _Plain,
+        reel_speed: _Measure,
+        change_time: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["doffs", "turns", "speed", "change"],
+        unknown: Literal["doffs", "reel_turns", "reel_speed", "change_time"],
         *,
         reeling_time: _Measure,
         doffs: _Plain = ...,
-        turns: _Plain = ...,
-        speed: _Measure = ...,
-        change: _Measure = ...,
+        reel_turns: _Plain = ...,
+        reel_speed: _Measure = ...,
+        change_time: _Measure = ...,
     ) -> list[Quantity]: ...
 
 reeling_time: _ReelingTime
@@ -3158,27 +3362,27 @@ reeling_time: _ReelingTime
 class _RegainAfterWetting(Formula):
     """Water on clean dry fibre after wetting.
 
-    R₂ = R₁ + e
+    R₂ = R₁ + e_a
 
-    regain: water on it before
-    water: water put on, on clean dry fibre
+    regain_before: water on it before
+    water_added: water put on, on clean dry fibre
     """
 
-    def __call__(self, regain: _Plain, water: _Plain) -> Quantity: ...
+    def __call__(self, regain_before: _Plain, water_added: _Plain) -> Quantity: ...
     def working(
         self,
-        regain: _Plain,
-        water: _Plain,
+        regain_before: _Plain,
+        water_added: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["regain", "water"],
+        unknown: Literal["regain_before", "water_added"],
         *,
         regain_after_wetting: _Plain,
-        regain: _Plain = ...,
-        water: _Plain = ...,
+        regain_before: _Plain = ...,
+        water_added: _Plain = ...,
     ) -> list[Quantity]: ...
 
 regain_after_wetting: _RegainAfterWetting
@@ -3190,27 +3394,32 @@ class _RolledSpeed(Formula):
     n_y = n × D / d
 
     drum_speed: speed of the drum
-    drum: diameter of the drum
-    yarn: diameter of the yarn
+    drum_diameter: diameter of the drum
+    yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, drum_speed: _Measure, drum: _Measure, yarn: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        drum_speed: _Measure,
+        drum_diameter: _Measure,
+        yarn_diameter: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
         drum_speed: _Measure,
-        drum: _Measure,
-        yarn: _Measure,
+        drum_diameter: _Measure,
+        yarn_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["drum_speed", "drum", "yarn"],
+        unknown: Literal["drum_speed", "drum_diameter", "yarn_diameter"],
         *,
         rolled_speed: _Measure,
         drum_speed: _Measure = ...,
-        drum: _Measure = ...,
-        yarn: _Measure = ...,
+        drum_diameter: _Measure = ...,
+        yarn_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 rolled_speed: _RolledSpeed
@@ -3222,27 +3431,27 @@ class _SampledShareDeviation(Formula):
 
     σ_s = √(σ × σ × (1 − 1 / k) + p × (1 − p) / k)
 
-    deviation: standard deviation of the share in the heap, from place to place
-    share: share of the component in the blend
+    share_sd: standard deviation of the share in the heap, from place to place
+    component_share: share of the component in the blend
     tufts: tufts in the sample
     """
 
-    def __call__(self, deviation: _Plain, share: _Plain, tufts: _Plain) -> Quantity: ...
+    def __call__(self, share_sd: _Plain, component_share: _Plain, tufts: _Plain) -> Quantity: ...
     def working(
         self,
-        deviation: _Plain,
-        share: _Plain,
+        share_sd: _Plain,
+        component_share: _Plain,
         tufts: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["deviation", "share", "tufts"],
+        unknown: Literal["share_sd", "component_share", "tufts"],
         *,
         sampled_share_deviation: _Plain,
-        deviation: _Plain = ...,
-        share: _Plain = ...,
+        share_sd: _Plain = ...,
+        component_share: _Plain = ...,
         tufts: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3252,29 +3461,29 @@ sampled_share_deviation: _SampledShareDeviation
 class _ScouringLoss(Formula):
     """Loss of mass of an oiled yarn or cloth when its oil is scoured out, at equal regain.
 
-    m = (o₁ − o₂) / (1 + R + o₁)
+    m_l = (o₁ − o₂) / (1 + R + o₁)
 
-    fat: oil on clean dry fibre before
-    left: oil on clean dry fibre after
+    fat_before: oil on clean dry fibre before
+    fat_after: oil on clean dry fibre after
     regain: water on clean dry fibre, before and after
     """
 
-    def __call__(self, fat: _Plain, left: _Plain, regain: _Plain) -> Quantity: ...
+    def __call__(self, fat_before: _Plain, fat_after: _Plain, regain: _Plain) -> Quantity: ...
     def working(
         self,
-        fat: _Plain,
-        left: _Plain,
+        fat_before: _Plain,
+        fat_after: _Plain,
         regain: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["fat", "left", "regain"],
+        unknown: Literal["fat_before", "fat_after", "regain"],
         *,
         scouring_loss: _Plain,
-        fat: _Plain = ...,
-        left: _Plain = ...,
+        fat_before: _Plain = ...,
+        fat_after: _Plain = ...,
         regain: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3287,67 +3496,96 @@ class _SectionWarpingTime(Formula):
     τ_r = W / (60 × v); τ = S × (τ_r + τ_c)
 
     sections: sections
-    length: length of the warp
-    speed: warping speed
-    change: time for a section beside running: leasing, tying, mending
+    warp_length: length of the warp
+    warping_speed: warping speed
+    change_time: time for a section beside running: leasing, tying, mending
     """
 
     def __call__(
         self,
         sections: _Plain,
-        length: _Measure,
-        speed: _Measure,
-        change: _Measure,
+        warp_length: _Measure,
+        warping_speed: _Measure,
+        change_time: _Measure,
     ) -> Quantity: ...
     def working(
         self,
         sections: _Plain,
-        length: _Measure,
-        speed: _Measure,
-        change: _Measure,
+        warp_length: _Measure,
+        warping_speed: _Measure,
+        change_time: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sections", "length", "speed", "change"],
+        unknown: Literal["sections", "warp_length", "warping_speed", "change_time"],
         *,
         section_warping_time: _Measure,
         sections: _Plain = ...,
-        length: _Measure = ...,
-        speed: _Measure = ...,
-        change: _Measure = ...,
+        warp_length: _Measure = ...,
+        warping_speed: _Measure = ...,
+        change_time: _Measure = ...,
     ) -> list[Quantity]: ...
 
 section_warping_time: _SectionWarpingTime
 
 @final
+class _SettFromEnds(Formula):
+    """How close the ends of a warp stand, from their number and its width.
+
+    n = N / (100 × B_w)
+
+    ends: ends
+    warp_width: width of the warp
+    """
+
+    def __call__(self, ends: _Plain, warp_width: _Measure) -> Quantity: ...
+    def working(
+        self,
+        ends: _Plain,
+        warp_width: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["ends", "warp_width"],
+        *,
+        sett_from_ends: _Measure,
+        ends: _Plain = ...,
+        warp_width: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+sett_from_ends: _SettFromEnds
+
+@final
 class _SettlingTime(Formula):
     """Time until a machine that starts empty delivers to within a share of its full count.
 
-    t = −h / P × ln(x)
+    τ = −h / Q_f × ln(x)
 
     held_up: clean dry fibre held up
-    delivery: clean dry fibre delivered in an hour
+    fibre_output: clean dry fibre delivered in an hour
     within: how near to the full count
     """
 
-    def __call__(self, held_up: _Measure, delivery: _Measure, within: _Plain) -> Quantity: ...
+    def __call__(self, held_up: _Measure, fibre_output: _Measure, within: _Plain) -> Quantity: ...
     def working(
         self,
         held_up: _Measure,
-        delivery: _Measure,
+        fibre_output: _Measure,
         within: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["held_up", "delivery", "within"],
+        unknown: Literal["held_up", "fibre_output", "within"],
         *,
         settling_time: _Measure,
         held_up: _Measure = ...,
-        delivery: _Measure = ...,
+        fibre_output: _Measure = ...,
         within: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3357,17 +3595,17 @@ settling_time: _SettlingTime
 class _ShareDeviationAfterPasses(Formula):
     """Deviation of the share from place to place after passes through the teaser with relaying.
 
-    σ_j = σ × exp(-0.5 × j × ln(d))
+    σ_j = σ × exp(-0.5 × j × ln(n_d))
 
-    deviation: standard deviation of the share, before
+    share_sd_before: standard deviation of the share, before
     doublings: places of the heap that come together in each place of the next
     passes: passes
     """
 
-    def __call__(self, deviation: _Plain, doublings: _Plain, passes: _Plain) -> Quantity: ...
+    def __call__(self, share_sd_before: _Plain, doublings: _Plain, passes: _Plain) -> Quantity: ...
     def working(
         self,
-        deviation: _Plain,
+        share_sd_before: _Plain,
         doublings: _Plain,
         passes: _Plain,
         *,
@@ -3375,10 +3613,10 @@ class _ShareDeviationAfterPasses(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["deviation", "doublings", "passes"],
+        unknown: Literal["share_sd_before", "doublings", "passes"],
         *,
         share_deviation_after_passes: _Plain,
-        deviation: _Plain = ...,
+        share_sd_before: _Plain = ...,
         doublings: _Plain = ...,
         passes: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -3389,30 +3627,35 @@ share_deviation_after_passes: _ShareDeviationAfterPasses
 class _SingleFromSlubbing(Formula):
     """The single that a slubbing makes.
 
-    T = T_c × d / L
+    T_s = T_c × L_d / L_w
 
-    slubbing: count of the slubbing
-    delivered: slubbing delivered in a draw
-    wound: yarn wound in a draw
+    slubbing_count: count of the slubbing
+    delivered_length: slubbing delivered in a draw
+    wound_length: yarn wound in a draw
     """
 
-    def __call__(self, slubbing: _Measure, delivered: _Measure, wound: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        slubbing_count: _Measure,
+        delivered_length: _Measure,
+        wound_length: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        slubbing: _Measure,
-        delivered: _Measure,
-        wound: _Measure,
+        slubbing_count: _Measure,
+        delivered_length: _Measure,
+        wound_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["slubbing", "delivered", "wound"],
+        unknown: Literal["slubbing_count", "delivered_length", "wound_length"],
         *,
         single_from_slubbing: _Measure,
-        slubbing: _Measure = ...,
-        delivered: _Measure = ...,
-        wound: _Measure = ...,
+        slubbing_count: _Measure = ...,
+        delivered_length: _Measure = ...,
+        wound_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 single_from_slubbing: _SingleFromSlubbing
@@ -3421,33 +3664,39 @@ single_from_slubbing: _SingleFromSlubbing
 class _SlubbingCount(Formula):
     """Count of the slubbing, or of a card sliver with one end, from what is fed.
 
-    T = P × (1 − w) × 1000000 / (60 × v × N)
+    T_c = Q_i × (1 − w) × 1000000 / (60 × v × N)
 
-    feed: mass fed
+    feed_rate: mass fed
     loss: share lost in the card
     ends: good ends
-    speed: delivery
+    delivery_speed: delivery
     """
 
-    def __call__(self, feed: _Measure, loss: _Plain, ends: _Plain, speed: _Measure) -> Quantity: ...
-    def working(
+    def __call__(
         self,
-        feed: _Measure,
+        feed_rate: _Measure,
         loss: _Plain,
         ends: _Plain,
-        speed: _Measure,
+        delivery_speed: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        feed_rate: _Measure,
+        loss: _Plain,
+        ends: _Plain,
+        delivery_speed: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["feed", "loss", "ends", "speed"],
+        unknown: Literal["feed_rate", "loss", "ends", "delivery_speed"],
         *,
         slubbing_count: _Measure,
-        feed: _Measure = ...,
+        feed_rate: _Measure = ...,
         loss: _Plain = ...,
         ends: _Plain = ...,
-        speed: _Measure = ...,
+        delivery_speed: _Measure = ...,
     ) -> list[Quantity]: ...
 
 slubbing_count: _SlubbingCount
@@ -3456,30 +3705,35 @@ slubbing_count: _SlubbingCount
 class _SlubbingForSingle(Formula):
     """The slubbing to card for a single.
 
-    T_c = T × L / d
+    T_c = T_s × L_w / L_d
 
-    single: count of the single
-    wound: yarn wound in a draw
-    delivered: slubbing delivered in a draw
+    single_count: count of the single
+    wound_length: yarn wound in a draw
+    delivered_length: slubbing delivered in a draw
     """
 
-    def __call__(self, single: _Measure, wound: _Measure, delivered: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        single_count: _Measure,
+        wound_length: _Measure,
+        delivered_length: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        single: _Measure,
-        wound: _Measure,
-        delivered: _Measure,
+        single_count: _Measure,
+        wound_length: _Measure,
+        delivered_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["single", "wound", "delivered"],
+        unknown: Literal["single_count", "wound_length", "delivered_length"],
         *,
         slubbing_for_single: _Measure,
-        single: _Measure = ...,
-        wound: _Measure = ...,
-        delivered: _Measure = ...,
+        single_count: _Measure = ...,
+        wound_length: _Measure = ...,
+        delivered_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 slubbing_for_single: _SlubbingForSingle
@@ -3488,30 +3742,30 @@ slubbing_for_single: _SlubbingForSingle
 class _SmallestLot(Formula):
     """The smallest lot whose loss stays within what is allowed.
 
-    m = h / (L − w)
+    f = h / (w_a − w)
 
     held_up: clean dry fibre that the machine keeps
     loss: share lost, however large the lot
-    allowed: loss allowed for the lot
+    allowed_loss: loss allowed for the lot
     """
 
-    def __call__(self, held_up: _Measure, loss: _Plain, allowed: _Plain) -> Quantity: ...
+    def __call__(self, held_up: _Measure, loss: _Plain, allowed_loss: _Plain) -> Quantity: ...
     def working(
         self,
         held_up: _Measure,
         loss: _Plain,
-        allowed: _Plain,
+        allowed_loss: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["held_up", "loss", "allowed"],
+        unknown: Literal["held_up", "loss", "allowed_loss"],
         *,
         smallest_lot: _Measure,
         held_up: _Measure = ...,
         loss: _Plain = ...,
-        allowed: _Plain = ...,
+        allowed_loss: _Plain = ...,
     ) -> list[Quantity]: ...
 
 smallest_lot: _SmallestLot
@@ -3520,10 +3774,10 @@ smallest_lot: _SmallestLot
 class _SpindleFrameOutput(Formula):
     """What a frame of spindles spins in an hour.
 
-    v = n / t; P = 0.00006 × k × v × T × η
+    v = n_s / t; Q = 0.00006 × k_n × v × T × η
 
     spindles: spindles
-    speed: spindle speed
+    spindle_speed: spindle speed
     twist: twist
     count: count of the yarn delivered
     efficiency: efficiency
@@ -3532,7 +3786,7 @@ class _SpindleFrameOutput(Formula):
     def __call__(
         self,
         spindles: _Plain,
-        speed: _Measure,
+        spindle_speed: _Measure,
         twist: _Measure,
         count: _Measure,
         efficiency: _Plain,
@@ -3540,7 +3794,7 @@ class _SpindleFrameOutput(Formula):
     def working(
         self,
         spindles: _Plain,
-        speed: _Measure,
+        spindle_speed: _Measure,
         twist: _Measure,
         count: _Measure,
         efficiency: _Plain,
@@ -3549,11 +3803,11 @@ class _SpindleFrameOutput(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindles", "speed", "twist", "count", "efficiency"],
+        unknown: Literal["spindles", "spindle_speed", "twist", "count", "efficiency"],
         *,
         spindle_frame_output: _Measure,
         spindles: _Plain = ...,
-        speed: _Measure = ...,
+        spindle_speed: _Measure = ...,
         twist: _Measure = ...,
         count: _Measure = ...,
         efficiency: _Plain = ...,
@@ -3562,106 +3816,20 @@ class _SpindleFrameOutput(Formula):
 spindle_frame_output: _SpindleFrameOutput
 
 @final
-class _SpindleFromTravellers(Formula):
-    """Spindle speed from the speed of the traveller at two diameters of winding.
-
-    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂)
-
-    at_large: traveller speed at the large diameter
-    large: large diameter
-    at_small: traveller speed at the small diameter
-    small: small diameter
-    """
-
-    def __call__(
-        self,
-        at_large: _Measure,
-        large: _Measure,
-        at_small: _Measure,
-        small: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        at_large: _Measure,
-        large: _Measure,
-        at_small: _Measure,
-        small: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["at_large", "large", "at_small", "small"],
-        *,
-        spindle_from_travellers: _Measure,
-        at_large: _Measure = ...,
-        large: _Measure = ...,
-        at_small: _Measure = ...,
-        small: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-spindle_from_travellers: _SpindleFromTravellers
-
-@final
-class _SpindleOutput(Formula):
-    """Mass of yarn that a spindle delivers in a time, from its front roller.
-
-    Y = 60 × n × τ × C × η; m = Y × T × 0.000001
-
-    roller_speed: speed of the front roller
-    roller: circumference of the front roller
-    time: time
-    efficiency: efficiency
-    count: count of the yarn delivered
-    """
-
-    def __call__(
-        self,
-        roller_speed: _Measure,
-        roller: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        roller_speed: _Measure,
-        roller: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["roller_speed", "roller", "time", "efficiency", "count"],
-        *,
-        spindle_output: _Measure,
-        roller_speed: _Measure = ...,
-        roller: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-spindle_output: _SpindleOutput
-
-@final
 class _SpindleSpeed(Formula):
     """Speed of a spindle that a cylinder drives by a band that slips.
 
-    n = n_c × w × (1 − s)
+    n_s = n_c × i_w × (1 − x)
 
-    cylinder: speed of the cylinder
+    cylinder_speed: speed of the cylinder
     whirl_ratio: turns of the spindle for one of the cylinder, without slip
     slip: slip of the band
     """
 
-    def __call__(self, cylinder: _Measure, whirl_ratio: _Plain, slip: _Plain) -> Quantity: ...
+    def __call__(self, cylinder_speed: _Measure, whirl_ratio: _Plain, slip: _Plain) -> Quantity: ...
     def working(
         self,
-        cylinder: _Measure,
+        cylinder_speed: _Measure,
         whirl_ratio: _Plain,
         slip: _Plain,
         *,
@@ -3669,10 +3837,10 @@ class _SpindleSpeed(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["cylinder", "whirl_ratio", "slip"],
+        unknown: Literal["cylinder_speed", "whirl_ratio", "slip"],
         *,
         spindle_speed: _Measure,
-        cylinder: _Measure = ...,
+        cylinder_speed: _Measure = ...,
         whirl_ratio: _Plain = ...,
         slip: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -3680,46 +3848,87 @@ class _SpindleSpeed(Formula):
 spindle_speed: _SpindleSpeed
 
 @final
-class _SpindlesForBalance(Formula):
-    """Spindles of the next machine that keep up with those before it.
+class _SpindleSpeedFromTravellers(Formula):
+    """Spindle speed from the speed of the traveller at two diameters of winding.
 
-    k₂ = n × v₁ × k₁ / (D × v₂)
+    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂)
 
-    doublings: ends fed together at the machine before
-    speed: front roller speed of the machine before
-    heads: heads or spindles of the machine before
-    draft: draft
-    next: front roller speed of the next machine
+    speed_at_large: traveller speed at the large diameter
+    large_diameter: large diameter
+    speed_at_small: traveller speed at the small diameter
+    small_diameter: small diameter
     """
 
     def __call__(
         self,
-        doublings: _Plain,
-        speed: _Measure,
-        heads: _Plain,
-        draft: _Plain,
-        next: _Measure,
+        speed_at_large: _Measure,
+        large_diameter: _Measure,
+        speed_at_small: _Measure,
+        small_diameter: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        doublings: _Plain,
-        speed: _Measure,
-        heads: _Plain,
-        draft: _Plain,
-        next: _Measure,
+        speed_at_large: _Measure,
+        large_diameter: _Measure,
+        speed_at_small: _Measure,
+        small_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["doublings", "speed", "heads", "draft", "next"],
+        unknown: Literal["speed_at_large", "large_diameter", "speed_at_small", "small_diameter"],
+        *,
+        spindle_speed_from_travellers: _Measure,
+        speed_at_large: _Measure = ...,
+        large_diameter: _Measure = ...,
+        speed_at_small: _Measure = ...,
+        small_diameter: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+spindle_speed_from_travellers: _SpindleSpeedFromTravellers
+
+@final
+class _SpindlesForBalance(Formula):
+    """Spindles of the next machine that keep up with those before it.
+
+    k₂ = n_d × v₁ × k₁ / (D × v₂)
+
+    doublings: ends fed together at the machine before
+    front_speed: front roller speed of the machine before
+    heads: heads or spindles of the machine before
+    draft: draft
+    next_front_speed: front roller speed of the next machine
+    """
+
+    def __call__(
+        self,
+        doublings: _Plain,
+        front_speed: _Measure,
+        heads: _Plain,
+        draft: _Plain,
+        next_front_speed: _Measure,
+    ) -> Quantity: ...
+    def working(
+        self,
+        doublings: _Plain,
+        front_speed: _Measure,
+        heads: _Plain,
+        draft: _Plain,
+        next_front_speed: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["doublings", "front_speed", "heads", "draft", "next_front_speed"],
         *,
         spindles_for_balance: _Plain,
         doublings: _Plain = ...,
-        speed: _Measure = ...,
+        front_speed: _Measure = ...,
         heads: _Plain = ...,
         draft: _Plain = ...,
-        next: _Measure = ...,
+        next_front_speed: _Measure = ...,
     ) -> list[Quantity]: ...
 
 spindles_for_balance: _SpindlesForBalance
@@ -3728,30 +3937,35 @@ spindles_for_balance: _SpindlesForBalance
 class _SpindlesForMinder(Formula):
     """Spindles that a minder can piece for, not yet rounded down.
 
-    k = 1000 × u / (e × τ)
+    k = 1000 × ψ / (e_b × τ_b)
 
-    breaks: ends broken in a thousand spindle hours
-    piecing: time for a piecing
-    load: share of the minder's time for it
+    break_rate: ends broken in a thousand spindle hours
+    piecing_time: time for a piecing
+    work_load: share of the minder's time for it
     """
 
-    def __call__(self, breaks: _Plain, piecing: _Measure, load: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        break_rate: _Plain,
+        piecing_time: _Measure,
+        work_load: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        breaks: _Plain,
-        piecing: _Measure,
-        load: _Plain,
+        break_rate: _Plain,
+        piecing_time: _Measure,
+        work_load: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["breaks", "piecing", "load"],
+        unknown: Literal["break_rate", "piecing_time", "work_load"],
         *,
         spindles_for_minder: _Plain,
-        breaks: _Plain = ...,
-        piecing: _Measure = ...,
-        load: _Plain = ...,
+        break_rate: _Plain = ...,
+        piecing_time: _Measure = ...,
+        work_load: _Plain = ...,
     ) -> list[Quantity]: ...
 
 spindles_for_minder: _SpindlesForMinder
@@ -3760,27 +3974,27 @@ spindles_for_minder: _SpindlesForMinder
 class _SpindlesIdle(Formula):
     """Share of the spindles that stand idle because ends are broken.
 
-    i = 0.75 × e / 1000 × τ
+    i = 0.75 × e_b / 1000 × τ_p
 
-    breaks: ends broken in a thousand spindle hours
-    patrol: time of a round
+    break_rate: ends broken in a thousand spindle hours
+    patrol_time: time of a round
     """
 
-    def __call__(self, breaks: _Plain, patrol: _Measure) -> Quantity: ...
+    def __call__(self, break_rate: _Plain, patrol_time: _Measure) -> Quantity: ...
     def working(
         self,
-        breaks: _Plain,
-        patrol: _Measure,
+        break_rate: _Plain,
+        patrol_time: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["breaks", "patrol"],
+        unknown: Literal["break_rate", "patrol_time"],
         *,
         spindles_idle: _Plain,
-        breaks: _Plain = ...,
-        patrol: _Measure = ...,
+        break_rate: _Plain = ...,
+        patrol_time: _Measure = ...,
     ) -> list[Quantity]: ...
 
 spindles_idle: _SpindlesIdle
@@ -3789,27 +4003,27 @@ spindles_idle: _SpindlesIdle
 class _StageCostByHour(Formula):
     """What a kilogram that goes into a stage costs there, from the cost of an hour.
 
-    k = c / P
+    c_s = k_h / Q_i
 
-    hourly: cost of an hour
-    rate: mass that goes in in an hour
+    hourly_cost: cost of an hour
+    feed_rate: mass that goes in in an hour
     """
 
-    def __call__(self, hourly: _Plain, rate: _Measure) -> Quantity: ...
+    def __call__(self, hourly_cost: _Plain, feed_rate: _Measure) -> Quantity: ...
     def working(
         self,
-        hourly: _Plain,
-        rate: _Measure,
+        hourly_cost: _Plain,
+        feed_rate: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["hourly", "rate"],
+        unknown: Literal["hourly_cost", "feed_rate"],
         *,
         stage_cost_by_hour: _Measure,
-        hourly: _Plain = ...,
-        rate: _Measure = ...,
+        hourly_cost: _Plain = ...,
+        feed_rate: _Measure = ...,
     ) -> list[Quantity]: ...
 
 stage_cost_by_hour: _StageCostByHour
@@ -3820,25 +4034,25 @@ class _StockVolume(Formula):
 
     V = 1000 × d / c
 
-    dye: dye wanted
-    stock: concentration of the stock solution
+    dye_mass: dye wanted
+    stock_concentration: concentration of the stock solution
     """
 
-    def __call__(self, dye: _Measure, stock: _Measure) -> Quantity: ...
+    def __call__(self, dye_mass: _Measure, stock_concentration: _Measure) -> Quantity: ...
     def working(
         self,
-        dye: _Measure,
-        stock: _Measure,
+        dye_mass: _Measure,
+        stock_concentration: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["dye", "stock"],
+        unknown: Literal["dye_mass", "stock_concentration"],
         *,
         stock_volume: _Measure,
-        dye: _Measure = ...,
-        stock: _Measure = ...,
+        dye_mass: _Measure = ...,
+        stock_concentration: _Measure = ...,
     ) -> list[Quantity]: ...
 
 stock_volume: _StockVolume
@@ -3847,26 +4061,26 @@ stock_volume: _StockVolume
 class _TapePitch(Formula):
     """Width of a condenser tape.
 
-    p = B / N
+    p = b_w / N
 
-    width: width of the web
+    web_width: width of the web
     ends: ends across it, waste ends too
     """
 
-    def __call__(self, width: _Measure, ends: _Plain) -> Quantity: ...
+    def __call__(self, web_width: _Measure, ends: _Plain) -> Quantity: ...
     def working(
         self,
-        width: _Measure,
+        web_width: _Measure,
         ends: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["width", "ends"],
+        unknown: Literal["web_width", "ends"],
         *,
         tape_pitch: _Measure,
-        width: _Measure = ...,
+        web_width: _Measure = ...,
         ends: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3876,42 +4090,42 @@ tape_pitch: _TapePitch
 class _TimeForHanks(Formula):
     """Time to wind a mass, from the hanks that a drum winds in an hour.
 
-    N = 1000000 × m / (T × l); τ = N / (60 × h × k)
+    N = 1000000 × m_y / (T × l_h); τ = N / (60 × q_h × k_n)
 
-    mass: mass to wind
+    yarn_mass: mass to wind
     count: count
-    hank: length of a hank
-    rate: hanks that a drum winds, with stops
+    hank_length: length of a hank
+    hank_rate: hanks that a drum winds, with stops
     drums: drums at work
     """
 
     def __call__(
         self,
-        mass: _Measure,
+        yarn_mass: _Measure,
         count: _Measure,
-        hank: _Measure,
-        rate: _Measure,
+        hank_length: _Measure,
+        hank_rate: _Measure,
         drums: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        yarn_mass: _Measure,
         count: _Measure,
-        hank: _Measure,
-        rate: _Measure,
+        hank_length: _Measure,
+        hank_rate: _Measure,
         drums: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "count", "hank", "rate", "drums"],
+        unknown: Literal["yarn_mass", "count", "hank_length", "hank_rate", "drums"],
         *,
         time_for_hanks: _Measure,
-        mass: _Measure = ...,
+        yarn_mass: _Measure = ...,
         count: _Measure = ...,
-        hank: _Measure = ...,
-        rate: _Measure = ...,
+        hank_length: _Measure = ...,
+        hank_rate: _Measure = ...,
         drums: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -3924,24 +4138,24 @@ class _TimeForLength(Formula):
     τ = L / (60 × v)
 
     length: length to make
-    speed: speed, all spindles or drums together
+    output_speed: speed, all spindles or drums together
     """
 
-    def __call__(self, length: _Measure, speed: _Measure) -> Quantity: ...
+    def __call__(self, length: _Measure, output_speed: _Measure) -> Quantity: ...
     def working(
         self,
         length: _Measure,
-        speed: _Measure,
+        output_speed: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "speed"],
+        unknown: Literal["length", "output_speed"],
         *,
         time_for_length: _Measure,
         length: _Measure = ...,
-        speed: _Measure = ...,
+        output_speed: _Measure = ...,
     ) -> list[Quantity]: ...
 
 time_for_length: _TimeForLength
@@ -3950,27 +4164,27 @@ time_for_length: _TimeForLength
 class _TimeForMass(Formula):
     """Time for a mass at a rate.
 
-    τ = m / P
+    τ = m / Q
 
     mass: mass to make
-    rate: rate
+    output: rate
     """
 
-    def __call__(self, mass: _Measure, rate: _Measure) -> Quantity: ...
+    def __call__(self, mass: _Measure, output: _Measure) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
-        rate: _Measure,
+        output: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "rate"],
+        unknown: Literal["mass", "output"],
         *,
         time_for_mass: _Measure,
         mass: _Measure = ...,
-        rate: _Measure = ...,
+        output: _Measure = ...,
     ) -> list[Quantity]: ...
 
 time_for_mass: _TimeForMass
@@ -3981,13 +4195,13 @@ class _TotalDoublings(Formula):
 
     N = n₁ × n₂
 
-    doublings: ends fed together at each machine
+    doublings_by_machine: ends fed together at each machine
     """
 
-    def __call__(self, doublings: _Plains) -> Quantity: ...
+    def __call__(self, doublings_by_machine: _Plains) -> Quantity: ...
     def working(
         self,
-        doublings: _Plains,
+        doublings_by_machine: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -4033,30 +4247,35 @@ train_ratio: _TrainRatio
 class _TransferCoefficient(Formula):
     """Share of what lies on the card's cylinder that goes over to the doffer in a turn of it.
 
-    m_t = P / (60 × n); q = m_t / m
+    m_t = Q_f / (60 × n_c); q = m_t / m
 
-    rate: mass that the card delivers
-    cylinder: turns of the cylinder
-    load: fibre on the cylinder, all round
+    fibre_output: mass that the card delivers
+    cylinder_speed: turns of the cylinder
+    cylinder_load: fibre on the cylinder, all round
     """
 
-    def __call__(self, rate: _Measure, cylinder: _Measure, load: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        fibre_output: _Measure,
+        cylinder_speed: _Measure,
+        cylinder_load: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        rate: _Measure,
-        cylinder: _Measure,
-        load: _Measure,
+        fibre_output: _Measure,
+        cylinder_speed: _Measure,
+        cylinder_load: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["rate", "cylinder", "load"],
+        unknown: Literal["fibre_output", "cylinder_speed", "cylinder_load"],
         *,
         transfer_coefficient: _Plain,
-        rate: _Measure = ...,
-        cylinder: _Measure = ...,
-        load: _Measure = ...,
+        fibre_output: _Measure = ...,
+        cylinder_speed: _Measure = ...,
+        cylinder_load: _Measure = ...,
     ) -> list[Quantity]: ...
 
 transfer_coefficient: _TransferCoefficient
@@ -4065,27 +4284,27 @@ transfer_coefficient: _TransferCoefficient
 class _TuftsInSample(Formula):
     """Tufts in a sample: or fibres, where the wool is opened to single ones.
 
-    k = M / t
+    k = m_s / m_t
 
-    sample: mass of the sample
-    tuft: mean mass of a tuft
+    sample_mass: mass of the sample
+    tuft_mass: mean mass of a tuft
     """
 
-    def __call__(self, sample: _Measure, tuft: _Measure) -> Quantity: ...
+    def __call__(self, sample_mass: _Measure, tuft_mass: _Measure) -> Quantity: ...
     def working(
         self,
-        sample: _Measure,
-        tuft: _Measure,
+        sample_mass: _Measure,
+        tuft_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sample", "tuft"],
+        unknown: Literal["sample_mass", "tuft_mass"],
         *,
         tufts_in_sample: _Plain,
-        sample: _Measure = ...,
-        tuft: _Measure = ...,
+        sample_mass: _Measure = ...,
+        tuft_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 tufts_in_sample: _TuftsInSample
@@ -4094,27 +4313,27 @@ tufts_in_sample: _TuftsInSample
 class _TurnsAtHead(Formula):
     """Turns of the spindle at the head, once the draft is over.
 
-    n_h = n − n_d
+    z_h = z_t − z_d
 
-    turns: all turns of the spindle in a draw
-    drafting: turns while drafting
+    spindle_turns: all turns of the spindle in a draw
+    drafting_turns: turns while drafting
     """
 
-    def __call__(self, turns: _Plain, drafting: _Plain) -> Quantity: ...
+    def __call__(self, spindle_turns: _Plain, drafting_turns: _Plain) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        drafting: _Plain,
+        spindle_turns: _Plain,
+        drafting_turns: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "drafting"],
+        unknown: Literal["spindle_turns", "drafting_turns"],
         *,
         turns_at_head: _Plain,
-        turns: _Plain = ...,
-        drafting: _Plain = ...,
+        spindle_turns: _Plain = ...,
+        drafting_turns: _Plain = ...,
     ) -> list[Quantity]: ...
 
 turns_at_head: _TurnsAtHead
@@ -4123,10 +4342,10 @@ turns_at_head: _TurnsAtHead
 class _TurnsPerDraw(Formula):
     """Turns of the spindle in a draw for a wanted twist.
 
-    n = (t × L + b) / (1 − x)
+    z_t = (t × L_w + b_c) / (1 − x)
 
     twist: twist wanted
-    wound: yarn wound in a draw
+    wound_length: yarn wound in a draw
     coiling: turns spent in coiling to the spindle tip
     slip: slip of the band
     """
@@ -4134,14 +4353,14 @@ class _TurnsPerDraw(Formula):
     def __call__(
         self,
         twist: _Measure,
-        wound: _Measure,
+        wound_length: _Measure,
         coiling: _Plain,
         slip: _Plain,
     ) -> Quantity: ...
     def working(
         self,
         twist: _Measure,
-        wound: _Measure,
+        wound_length: _Measure,
         coiling: _Plain,
         slip: _Plain,
         *,
@@ -4149,11 +4368,11 @@ class _TurnsPerDraw(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["twist", "wound", "coiling", "slip"],
+        unknown: Literal["twist", "wound_length", "coiling", "slip"],
         *,
         turns_per_draw: _Plain,
         twist: _Measure = ...,
-        wound: _Measure = ...,
+        wound_length: _Measure = ...,
         coiling: _Plain = ...,
         slip: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -4164,27 +4383,27 @@ turns_per_draw: _TurnsPerDraw
 class _TurnsWhileDrafting(Formula):
     """Turns of the spindle while the carriage runs out.
 
-    n_d = n × 60 × τ
+    z_d = n × 60 × τ
 
-    speed: mean spindle speed while drafting
-    time: time of the run out
+    drafting_speed: mean spindle speed while drafting
+    drafting_time: time of the run out
     """
 
-    def __call__(self, speed: _Measure, time: _Measure) -> Quantity: ...
+    def __call__(self, drafting_speed: _Measure, drafting_time: _Measure) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
-        time: _Measure,
+        drafting_speed: _Measure,
+        drafting_time: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "time"],
+        unknown: Literal["drafting_speed", "drafting_time"],
         *,
         turns_while_drafting: _Plain,
-        speed: _Measure = ...,
-        time: _Measure = ...,
+        drafting_speed: _Measure = ...,
+        drafting_time: _Measure = ...,
     ) -> list[Quantity]: ...
 
 turns_while_drafting: _TurnsWhileDrafting
@@ -4193,10 +4412,10 @@ turns_while_drafting: _TurnsWhileDrafting
 class _TwistConstant(Formula):
     """Twist constant of a machine: the twist that a train of wheels gives, a place of it open.
 
-    i = a₁ / b₁ × a₂ / b₂; C = i × w / L
+    i = a₁ / b₁ × a₂ / b₂; C_t = i × i_w / C
 
     whirl_ratio: turns of the spindle for one of the cylinder
-    roller: circumference of the delivery roller
+    roller_circumference: circumference of the delivery roller
     drivers: teeth of the driving wheels
     driven: teeth of the driven wheels
     """
@@ -4204,14 +4423,14 @@ class _TwistConstant(Formula):
     def __call__(
         self,
         whirl_ratio: _Plain,
-        roller: _Measure,
+        roller_circumference: _Measure,
         drivers: _Plains,
         driven: _Plains,
     ) -> Quantity: ...
     def working(
         self,
         whirl_ratio: _Plain,
-        roller: _Measure,
+        roller_circumference: _Measure,
         drivers: _Plains,
         driven: _Plains,
         *,
@@ -4219,11 +4438,11 @@ class _TwistConstant(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["whirl_ratio", "roller"],
+        unknown: Literal["whirl_ratio", "roller_circumference"],
         *,
         twist_constant: _Measure,
         whirl_ratio: _Plain = ...,
-        roller: _Measure = ...,
+        roller_circumference: _Measure = ...,
         drivers: _Plains = ...,
         driven: _Plains = ...,
     ) -> list[Quantity]: ...
@@ -4236,37 +4455,37 @@ class _TwistFromTravellers(Formula):
 
     n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = n_s / v
 
-    at_large: traveller speed at the large diameter
-    large: large diameter
-    at_small: traveller speed at the small diameter
-    small: small diameter
+    speed_at_large: traveller speed at the large diameter
+    large_diameter: large diameter
+    speed_at_small: traveller speed at the small diameter
+    small_diameter: small diameter
     """
 
     def __call__(
         self,
-        at_large: _Measure,
-        large: _Measure,
-        at_small: _Measure,
-        small: _Measure,
+        speed_at_large: _Measure,
+        large_diameter: _Measure,
+        speed_at_small: _Measure,
+        small_diameter: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        at_large: _Measure,
-        large: _Measure,
-        at_small: _Measure,
-        small: _Measure,
+        speed_at_large: _Measure,
+        large_diameter: _Measure,
+        speed_at_small: _Measure,
+        small_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["at_large", "large", "at_small", "small"],
+        unknown: Literal["speed_at_large", "large_diameter", "speed_at_small", "small_diameter"],
         *,
         twist_from_travellers: _Measure,
-        at_large: _Measure = ...,
-        large: _Measure = ...,
-        at_small: _Measure = ...,
-        small: _Measure = ...,
+        speed_at_large: _Measure = ...,
+        large_diameter: _Measure = ...,
+        speed_at_small: _Measure = ...,
+        small_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_from_travellers: _TwistFromTravellers
@@ -4275,27 +4494,27 @@ twist_from_travellers: _TwistFromTravellers
 class _TwistWheel(Formula):
     """The twist wheel that would give the wanted turns in a draw.
 
-    z = n / p
+    z = z_t / p_t
 
-    turns: turns of the spindle wanted
-    per_tooth: turns for each tooth of the wheel
+    spindle_turns: turns of the spindle wanted
+    turns_per_tooth: turns for each tooth of the wheel
     """
 
-    def __call__(self, turns: _Plain, per_tooth: _Plain) -> Quantity: ...
+    def __call__(self, spindle_turns: _Plain, turns_per_tooth: _Plain) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        per_tooth: _Plain,
+        spindle_turns: _Plain,
+        turns_per_tooth: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "per_tooth"],
+        unknown: Literal["spindle_turns", "turns_per_tooth"],
         *,
         twist_wheel: _Plain,
-        turns: _Plain = ...,
-        per_tooth: _Plain = ...,
+        spindle_turns: _Plain = ...,
+        turns_per_tooth: _Plain = ...,
     ) -> list[Quantity]: ...
 
 twist_wheel: _TwistWheel
@@ -4304,42 +4523,42 @@ twist_wheel: _TwistWheel
 class _TwistWheelForNewCount(Formula):
     """The twist wheel for another count at the same twist factor, where twist falls as teeth rise.
 
-    z₂ = z₁ × √(T₂ / T₁)
+    z₂ = z × √(T₂ / T)
 
     teeth: teeth of the wheel at hand
     count: count that it suits
-    wanted: count to come
+    new_count: count to come
     """
 
-    def __call__(self, teeth: _Plain, count: _Measure, wanted: _Measure) -> Quantity: ...
+    def __call__(self, teeth: _Plain, count: _Measure, new_count: _Measure) -> Quantity: ...
     def working(
         self,
         teeth: _Plain,
         count: _Measure,
-        wanted: _Measure,
+        new_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["teeth", "count", "wanted"],
+        unknown: Literal["teeth", "count", "new_count"],
         *,
         twist_wheel_for_new_count: _Plain,
         teeth: _Plain = ...,
         count: _Measure = ...,
-        wanted: _Measure = ...,
+        new_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_wheel_for_new_count: _TwistWheelForNewCount
 
 @final
-class _TwisterOutput(Formula):
+class _TwisterOutputSpeed(Formula):
     """Yarn that a twister delivers, all spindles together.
 
-    v = k × n / t × η
+    v = k_n × n_s / t × η
 
     spindles: spindles
-    speed: spindle speed
+    spindle_speed: spindle speed
     twist: twist
     efficiency: efficiency
     """
@@ -4347,14 +4566,14 @@ class _TwisterOutput(Formula):
     def __call__(
         self,
         spindles: _Plain,
-        speed: _Measure,
+        spindle_speed: _Measure,
         twist: _Measure,
         efficiency: _Plain,
     ) -> Quantity: ...
     def working(
         self,
         spindles: _Plain,
-        speed: _Measure,
+        spindle_speed: _Measure,
         twist: _Measure,
         efficiency: _Plain,
         *,
@@ -4362,16 +4581,16 @@ class _TwisterOutput(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindles", "speed", "twist", "efficiency"],
+        unknown: Literal["spindles", "spindle_speed", "twist", "efficiency"],
         *,
-        twister_output: _Measure,
+        twister_output_speed: _Measure,
         spindles: _Plain = ...,
-        speed: _Measure = ...,
+        spindle_speed: _Measure = ...,
         twist: _Measure = ...,
         efficiency: _Plain = ...,
     ) -> list[Quantity]: ...
 
-twister_output: _TwisterOutput
+twister_output_speed: _TwisterOutputSpeed
 
 @final
 class _VolumeOfMass(Formula):
@@ -4406,30 +4625,35 @@ volume_of_mass: _VolumeOfMass
 class _WaterToDry(Formula):
     """Water to dry off goods.
 
-    w = d × (R₁ − R₂)
+    m_a = m_d × (R₁ − R₂)
 
-    dry: oven-dry mass of the goods
-    before: water in them before, on the dry mass
-    after: water in them after, on the dry mass
+    oven_dry_mass: oven-dry mass of the goods
+    regain_before: water in them before, on the dry mass
+    regain_after: water in them after, on the dry mass
     """
 
-    def __call__(self, dry: _Measure, before: _Plain, after: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        oven_dry_mass: _Measure,
+        regain_before: _Plain,
+        regain_after: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        dry: _Measure,
-        before: _Plain,
-        after: _Plain,
+        oven_dry_mass: _Measure,
+        regain_before: _Plain,
+        regain_after: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["dry", "before", "after"],
+        unknown: Literal["oven_dry_mass", "regain_before", "regain_after"],
         *,
         water_to_dry: _Measure,
-        dry: _Measure = ...,
-        before: _Plain = ...,
-        after: _Plain = ...,
+        oven_dry_mass: _Measure = ...,
+        regain_before: _Plain = ...,
+        regain_after: _Plain = ...,
     ) -> list[Quantity]: ...
 
 water_to_dry: _WaterToDry
@@ -4440,25 +4664,25 @@ class _WaterToFill(Formula):
 
     V_w = V − (V_i₁ + V_i₂)
 
-    liquor: liquor wanted
-    parts: what is in it already: stock solutions, water in the goods
+    liquor_volume: liquor wanted
+    volumes_in: what is in it already: stock solutions, water in the goods
     """
 
-    def __call__(self, liquor: _Measure, parts: _Measures) -> Quantity: ...
+    def __call__(self, liquor_volume: _Measure, volumes_in: _Measures) -> Quantity: ...
     def working(
         self,
-        liquor: _Measure,
-        parts: _Measures,
+        liquor_volume: _Measure,
+        volumes_in: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["liquor"],
+        unknown: Literal["liquor_volume"],
         *,
         water_to_fill: _Measure,
-        liquor: _Measure = ...,
-        parts: _Measures = ...,
+        liquor_volume: _Measure = ...,
+        volumes_in: _Measures = ...,
     ) -> list[Quantity]: ...
 
 water_to_fill: _WaterToFill
@@ -4467,30 +4691,30 @@ water_to_fill: _WaterToFill
 class _WebMassPerArea(Formula):
     """Mass of the web that a condenser divides.
 
-    m_A = T × N / (1000 × b)
+    ω = T_c × N / (1000 × b_w)
 
-    slubbing: slubbing count
+    slubbing_count: slubbing count
     ends: ends, good ones and edge ends
-    width: width of the web
+    web_width: width of the web
     """
 
-    def __call__(self, slubbing: _Measure, ends: _Plain, width: _Measure) -> Quantity: ...
+    def __call__(self, slubbing_count: _Measure, ends: _Plain, web_width: _Measure) -> Quantity: ...
     def working(
         self,
-        slubbing: _Measure,
+        slubbing_count: _Measure,
         ends: _Plain,
-        width: _Measure,
+        web_width: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["slubbing", "ends", "width"],
+        unknown: Literal["slubbing_count", "ends", "web_width"],
         *,
         web_mass_per_area: _Measure,
-        slubbing: _Measure = ...,
+        slubbing_count: _Measure = ...,
         ends: _Plain = ...,
-        width: _Measure = ...,
+        web_width: _Measure = ...,
     ) -> list[Quantity]: ...
 
 web_mass_per_area: _WebMassPerArea
@@ -4499,30 +4723,35 @@ web_mass_per_area: _WebMassPerArea
 class _WeftInsertion(Formula):
     """Weft that a loom puts in, while it runs.
 
-    v = r × B × (1 + c)
+    v = r_l × B × (1 + c₂)
 
-    speed: picks in a minute
-    width: width that a pick crosses
-    crimp: crimp of the weft
+    loom_speed: picks in a minute
+    reed_width: width that a pick crosses
+    weft_crimp: crimp of the weft
     """
 
-    def __call__(self, speed: _Measure, width: _Measure, crimp: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        loom_speed: _Measure,
+        reed_width: _Measure,
+        weft_crimp: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
-        width: _Measure,
-        crimp: _Plain,
+        loom_speed: _Measure,
+        reed_width: _Measure,
+        weft_crimp: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "width", "crimp"],
+        unknown: Literal["loom_speed", "reed_width", "weft_crimp"],
         *,
         weft_insertion: _Measure,
-        speed: _Measure = ...,
-        width: _Measure = ...,
-        crimp: _Plain = ...,
+        loom_speed: _Measure = ...,
+        reed_width: _Measure = ...,
+        weft_crimp: _Plain = ...,
     ) -> list[Quantity]: ...
 
 weft_insertion: _WeftInsertion
@@ -4531,26 +4760,26 @@ weft_insertion: _WeftInsertion
 class _WheelForDraft(Formula):
     """The change wheel that would give a wanted draft, where draft falls as teeth rise.
 
-    z = C / D
+    z = C_d / D
 
-    constant: draft constant: draft times teeth
+    draft_constant: draft constant: draft times teeth
     draft: draft wanted
     """
 
-    def __call__(self, constant: _Plain, draft: _Plain) -> Quantity: ...
+    def __call__(self, draft_constant: _Plain, draft: _Plain) -> Quantity: ...
     def working(
         self,
-        constant: _Plain,
+        draft_constant: _Plain,
         draft: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["constant", "draft"],
+        unknown: Literal["draft_constant", "draft"],
         *,
         wheel_for_draft: _Plain,
-        constant: _Plain = ...,
+        draft_constant: _Plain = ...,
         draft: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -4560,30 +4789,30 @@ wheel_for_draft: _WheelForDraft
 class _WheelForNewCount(Formula):
     """The change wheel for another count from the same feed, where draft falls as teeth rise.
 
-    z₂ = z₁ × T₂ / T₁
+    z₂ = z × T₂ / T
 
     teeth: teeth of the wheel at hand
     count: count that it gives
-    wanted: count wanted
+    new_count: count wanted
     """
 
-    def __call__(self, teeth: _Plain, count: _Measure, wanted: _Measure) -> Quantity: ...
+    def __call__(self, teeth: _Plain, count: _Measure, new_count: _Measure) -> Quantity: ...
     def working(
         self,
         teeth: _Plain,
         count: _Measure,
-        wanted: _Measure,
+        new_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["teeth", "count", "wanted"],
+        unknown: Literal["teeth", "count", "new_count"],
         *,
         wheel_for_new_count: _Plain,
         teeth: _Plain = ...,
         count: _Measure = ...,
-        wanted: _Measure = ...,
+        new_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 wheel_for_new_count: _WheelForNewCount
@@ -4592,30 +4821,30 @@ wheel_for_new_count: _WheelForNewCount
 class _WheelForNewDraft(Formula):
     """The change wheel for another draft, where draft falls as teeth rise.
 
-    z₂ = z₁ × D₁ / D₂
+    z₂ = z × D / D₂
 
     teeth: teeth of the wheel at hand
     draft: draft that it gives
-    wanted: draft wanted
+    new_draft: draft wanted
     """
 
-    def __call__(self, teeth: _Plain, draft: _Plain, wanted: _Plain) -> Quantity: ...
+    def __call__(self, teeth: _Plain, draft: _Plain, new_draft: _Plain) -> Quantity: ...
     def working(
         self,
         teeth: _Plain,
         draft: _Plain,
-        wanted: _Plain,
+        new_draft: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["teeth", "draft", "wanted"],
+        unknown: Literal["teeth", "draft", "new_draft"],
         *,
         wheel_for_new_draft: _Plain,
         teeth: _Plain = ...,
         draft: _Plain = ...,
-        wanted: _Plain = ...,
+        new_draft: _Plain = ...,
     ) -> list[Quantity]: ...
 
 wheel_for_new_draft: _WheelForNewDraft
@@ -4624,30 +4853,30 @@ wheel_for_new_draft: _WheelForNewDraft
 class _WheelForNewDraftDirect(Formula):
     """The change wheel for another draft, where draft rises with the teeth.
 
-    z₂ = z₁ × D₂ / D₁
+    z₂ = z × D₂ / D
 
     teeth: teeth of the wheel at hand
     draft: draft that it gives
-    wanted: draft wanted
+    new_draft: draft wanted
     """
 
-    def __call__(self, teeth: _Plain, draft: _Plain, wanted: _Plain) -> Quantity: ...
+    def __call__(self, teeth: _Plain, draft: _Plain, new_draft: _Plain) -> Quantity: ...
     def working(
         self,
         teeth: _Plain,
         draft: _Plain,
-        wanted: _Plain,
+        new_draft: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["teeth", "draft", "wanted"],
+        unknown: Literal["teeth", "draft", "new_draft"],
         *,
         wheel_for_new_draft_direct: _Plain,
         teeth: _Plain = ...,
         draft: _Plain = ...,
-        wanted: _Plain = ...,
+        new_draft: _Plain = ...,
     ) -> list[Quantity]: ...
 
 wheel_for_new_draft_direct: _WheelForNewDraftDirect
@@ -4656,30 +4885,30 @@ wheel_for_new_draft_direct: _WheelForNewDraftDirect
 class _WheelForNewTwist(Formula):
     """The change wheel for another twist, where twist falls as teeth rise.
 
-    z₂ = z₁ × t₁ / t₂
+    z₂ = z × t / t₂
 
     teeth: teeth of the wheel at hand
     twist: twist that it gives
-    wanted: twist wanted
+    new_twist: twist wanted
     """
 
-    def __call__(self, teeth: _Plain, twist: _Measure, wanted: _Measure) -> Quantity: ...
+    def __call__(self, teeth: _Plain, twist: _Measure, new_twist: _Measure) -> Quantity: ...
     def working(
         self,
         teeth: _Plain,
         twist: _Measure,
-        wanted: _Measure,
+        new_twist: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["teeth", "twist", "wanted"],
+        unknown: Literal["teeth", "twist", "new_twist"],
         *,
         wheel_for_new_twist: _Plain,
         teeth: _Plain = ...,
         twist: _Measure = ...,
-        wanted: _Measure = ...,
+        new_twist: _Measure = ...,
     ) -> list[Quantity]: ...
 
 wheel_for_new_twist: _WheelForNewTwist
@@ -4688,30 +4917,30 @@ wheel_for_new_twist: _WheelForNewTwist
 class _WheelForNewTwistDirect(Formula):
     """The change wheel for another twist, where twist rises with the teeth.
 
-    z₂ = z₁ × t₂ / t₁
+    z₂ = z × t₂ / t
 
     teeth: teeth of the wheel at hand
     twist: twist that it gives
-    wanted: twist wanted
+    new_twist: twist wanted
     """
 
-    def __call__(self, teeth: _Plain, twist: _Measure, wanted: _Measure) -> Quantity: ...
+    def __call__(self, teeth: _Plain, twist: _Measure, new_twist: _Measure) -> Quantity: ...
     def working(
         self,
         teeth: _Plain,
         twist: _Measure,
-        wanted: _Measure,
+        new_twist: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["teeth", "twist", "wanted"],
+        unknown: Literal["teeth", "twist", "new_twist"],
         *,
         wheel_for_new_twist_direct: _Plain,
         teeth: _Plain = ...,
         twist: _Measure = ...,
-        wanted: _Measure = ...,
+        new_twist: _Measure = ...,
     ) -> list[Quantity]: ...
 
 wheel_for_new_twist_direct: _WheelForNewTwistDirect
@@ -4720,126 +4949,44 @@ wheel_for_new_twist_direct: _WheelForNewTwistDirect
 class _WhirlRatio(Formula):
     """Turns of a spindle for one of the cylinder that drives it by a band.
 
-    w = (D + e) / (d + e)
+    i_w = (d_c + e) / (d_w + e)
 
-    cylinder: diameter of the cylinder
-    whirl: diameter of the whirl
-    band: thickness of the band
+    cylinder_diameter: diameter of the cylinder
+    whirl_diameter: diameter of the whirl
+    band_thickness: thickness of the band
     """
 
-    def __call__(self, cylinder: _Measure, whirl: _Measure, band: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        cylinder_diameter: _Measure,
+        whirl_diameter: _Measure,
+        band_thickness: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        cylinder: _Measure,
-        whirl: _Measure,
-        band: _Measure,
+        cylinder_diameter: _Measure,
+        whirl_diameter: _Measure,
+        band_thickness: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["cylinder", "whirl", "band"],
+        unknown: Literal["cylinder_diameter", "whirl_diameter", "band_thickness"],
         *,
         whirl_ratio: _Plain,
-        cylinder: _Measure = ...,
-        whirl: _Measure = ...,
-        band: _Measure = ...,
+        cylinder_diameter: _Measure = ...,
+        whirl_diameter: _Measure = ...,
+        band_thickness: _Measure = ...,
     ) -> list[Quantity]: ...
 
 whirl_ratio: _WhirlRatio
 
 @final
-class _WholeLoads(Formula):
-    """Loads of a machine for a mass of goods.
-
-    n = round up(m / g − 0.000001)
-
-    mass: mass of the goods
-    load: mass of the largest load
-    """
-
-    def __call__(self, mass: _Measure, load: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        load: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "load"],
-        *,
-        whole_loads: _Plain,
-        mass: _Measure = ...,
-        load: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-whole_loads: _WholeLoads
-
-@final
-class _WholePackages(Formula):
-    """Full packages that a mass of yarn makes; what is over fills no other.
-
-    p = round down(m / g + 0.000001)
-
-    mass: yarn wound
-    net: yarn on a full package
-    """
-
-    def __call__(self, mass: _Measure, net: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        net: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "net"],
-        *,
-        whole_packages: _Plain,
-        mass: _Measure = ...,
-        net: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-whole_packages: _WholePackages
-
-@final
-class _WholePieces(Formula):
-    """Whole pieces out of a mass.
-
-    n = round down(m / e + 1e−9)
-
-    mass: mass at hand
-    each: mass for each piece
-    """
-
-    def __call__(self, mass: _Measure, each: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        each: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "each"],
-        *,
-        whole_pieces: _Plain,
-        mass: _Measure = ...,
-        each: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-whole_pieces: _WholePieces
-
-@final
 class _WoundLength(Formula):
     """Yarn wound on in a draw.
 
-    L = S − g
+    L_w = S − i_c
 
     travel: travel of the carriage
     let_in: let-in of the carriage
@@ -4868,30 +5015,35 @@ wound_length: _WoundLength
 class _YarnForPieces(Formula):
     """Yarn for a number of pieces; none for no piece.
 
-    y = (0 if n < 0.5, else h + n × e)
+    m_y = (0 if n_p < 0.5, else m_0 + n_p × m_p)
 
     pieces: pieces
-    fixed: needed once, however many pieces
-    each: needed for each piece
+    fixed_mass: needed once, however many pieces
+    mass_per_piece: needed for each piece
     """
 
-    def __call__(self, pieces: _Plain, fixed: _Measure, each: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        pieces: _Plain,
+        fixed_mass: _Measure,
+        mass_per_piece: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
         pieces: _Plain,
-        fixed: _Measure,
-        each: _Measure,
+        fixed_mass: _Measure,
+        mass_per_piece: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["pieces", "fixed", "each"],
+        unknown: Literal["pieces", "fixed_mass", "mass_per_piece"],
         *,
         yarn_for_pieces: _Measure,
         pieces: _Plain = ...,
-        fixed: _Measure = ...,
-        each: _Measure = ...,
+        fixed_mass: _Measure = ...,
+        mass_per_piece: _Measure = ...,
     ) -> list[Quantity]: ...
 
 yarn_for_pieces: _YarnForPieces
@@ -4901,27 +5053,27 @@ class _YieldOfEqualCharge(Formula):
     """Yield at which a tariff for what is sent in and one for what comes out charge alike; below it
     the one for what comes out is the cheaper for the owner.
 
-    y = c_1 / c_2
+    y = c₁ / c₂
 
-    sent_in: tariff for a kilogram sent in
-    come_out: tariff for a kilogram that comes out
+    tariff_in: tariff for a kilogram sent in
+    tariff_out: tariff for a kilogram that comes out
     """
 
-    def __call__(self, sent_in: _Measure, come_out: _Measure) -> Quantity: ...
+    def __call__(self, tariff_in: _Measure, tariff_out: _Measure) -> Quantity: ...
     def working(
         self,
-        sent_in: _Measure,
-        come_out: _Measure,
+        tariff_in: _Measure,
+        tariff_out: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["sent_in", "come_out"],
+        unknown: Literal["tariff_in", "tariff_out"],
         *,
         yield_of_equal_charge: _Plain,
-        sent_in: _Measure = ...,
-        come_out: _Measure = ...,
+        tariff_in: _Measure = ...,
+        tariff_out: _Measure = ...,
     ) -> list[Quantity]: ...
 
 yield_of_equal_charge: _YieldOfEqualCharge

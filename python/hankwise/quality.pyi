@@ -25,7 +25,7 @@ from hankwise._quality_more import summary as summary
 class _CapabilityRatio(Formula):
     """How often the spread of a process goes into its tolerance.
 
-    C_p = (U − L) / (6 × σ)
+    C_p = (U − L) / (6 × s)
 
     upper: upper end of the tolerance
     lower: lower end of the tolerance
@@ -58,7 +58,7 @@ class _CapabilityToNearest(Formula):
     """How often half the spread of a process goes between its mean and the nearer end of the
     tolerance; negative where the mean is outside.
 
-    C_pk = smaller of (U − x̄, x̄ − L) / (3 × σ)
+    C_pk = smaller of (U − x̄, x̄ − L) / (3 × s)
 
     mean: mean
     upper: upper end of the tolerance
@@ -97,26 +97,26 @@ class _ChartLower(Formula):
 
     mean: mean of all readings
     spread: mean range, mean standard deviation or mean moving range
-    factor: factor A₂, A₃ or E₂
+    chart_factor: factor A₂, A₃ or E₂
     """
 
-    def __call__(self, mean: _Plain, spread: _Plain, factor: _Plain) -> Quantity: ...
+    def __call__(self, mean: _Plain, spread: _Plain, chart_factor: _Plain) -> Quantity: ...
     def working(
         self,
         mean: _Plain,
         spread: _Plain,
-        factor: _Plain,
+        chart_factor: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mean", "spread", "factor"],
+        unknown: Literal["mean", "spread", "chart_factor"],
         *,
         chart_lower: _Plain,
         mean: _Plain = ...,
         spread: _Plain = ...,
-        factor: _Plain = ...,
+        chart_factor: _Plain = ...,
     ) -> list[Quantity]: ...
 
 chart_lower: _ChartLower
@@ -129,26 +129,26 @@ class _ChartUpper(Formula):
 
     mean: mean of all readings
     spread: mean range, mean standard deviation or mean moving range
-    factor: factor A₂, A₃ or E₂
+    chart_factor: factor A₂, A₃ or E₂
     """
 
-    def __call__(self, mean: _Plain, spread: _Plain, factor: _Plain) -> Quantity: ...
+    def __call__(self, mean: _Plain, spread: _Plain, chart_factor: _Plain) -> Quantity: ...
     def working(
         self,
         mean: _Plain,
         spread: _Plain,
-        factor: _Plain,
+        chart_factor: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mean", "spread", "factor"],
+        unknown: Literal["mean", "spread", "chart_factor"],
         *,
         chart_upper: _Plain,
         mean: _Plain = ...,
         spread: _Plain = ...,
-        factor: _Plain = ...,
+        chart_factor: _Plain = ...,
     ) -> list[Quantity]: ...
 
 chart_upper: _ChartUpper
@@ -186,29 +186,34 @@ coefficient_of_variation: _CoefficientOfVariation
 class _CommercialCount(Formula):
     """Count from the oven-dry mass of a skein and what is added to it by agreement.
 
-    T = m / L × (1 + A) × 1000000
+    T = m_d / L × (1 + A) × 1000000
 
-    length: length of the skein
-    oven_dry: its oven-dry mass
+    skein_length: length of the skein
+    oven_dry_mass: its oven-dry mass
     allowance: regain or commercial allowance, on the oven-dry mass
     """
 
-    def __call__(self, length: _Measure, oven_dry: _Measure, allowance: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        skein_length: _Measure,
+        oven_dry_mass: _Measure,
+        allowance: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        oven_dry: _Measure,
+        skein_length: _Measure,
+        oven_dry_mass: _Measure,
         allowance: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "oven_dry", "allowance"],
+        unknown: Literal["skein_length", "oven_dry_mass", "allowance"],
         *,
         commercial_count: _Measure,
-        length: _Measure = ...,
-        oven_dry: _Measure = ...,
+        skein_length: _Measure = ...,
+        oven_dry_mass: _Measure = ...,
         allowance: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -222,24 +227,24 @@ class _DeviationFromWanted(Formula):
     d = x / x₀ − 1
 
     reading: reading
-    wanted: what was wanted: on the label, in the order
+    wanted_reading: what was wanted: on the label, in the order
     """
 
-    def __call__(self, reading: _Plain, wanted: _Plain) -> Quantity: ...
+    def __call__(self, reading: _Plain, wanted_reading: _Plain) -> Quantity: ...
     def working(
         self,
         reading: _Plain,
-        wanted: _Plain,
+        wanted_reading: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["reading", "wanted"],
+        unknown: Literal["reading", "wanted_reading"],
         *,
         deviation_from_wanted: _Plain,
         reading: _Plain = ...,
-        wanted: _Plain = ...,
+        wanted_reading: _Plain = ...,
     ) -> list[Quantity]: ...
 
 deviation_from_wanted: _DeviationFromWanted
@@ -251,24 +256,24 @@ class _ErrorFromShare(Formula):
     E = x̄ × e
 
     mean: mean
-    error: error allowed, as a share of the mean
+    relative_error: error allowed, as a share of the mean
     """
 
-    def __call__(self, mean: _Plain, error: _Plain) -> Quantity: ...
+    def __call__(self, mean: _Plain, relative_error: _Plain) -> Quantity: ...
     def working(
         self,
         mean: _Plain,
-        error: _Plain,
+        relative_error: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mean", "error"],
+        unknown: Literal["mean", "relative_error"],
         *,
         error_from_share: _Plain,
         mean: _Plain = ...,
-        error: _Plain = ...,
+        relative_error: _Plain = ...,
     ) -> list[Quantity]: ...
 
 error_from_share: _ErrorFromShare
@@ -279,15 +284,15 @@ class _MeanHalfWidth(Formula):
 
     h = z × s / √n
 
-    deviations: standard deviations to each side, z or t
+    sd_multiple: standard deviations to each side, z or t
     sd: standard deviation of single readings
     readings: readings
     """
 
-    def __call__(self, deviations: _Plain, sd: _Plain, readings: _Plain) -> Quantity: ...
+    def __call__(self, sd_multiple: _Plain, sd: _Plain, readings: _Plain) -> Quantity: ...
     def working(
         self,
-        deviations: _Plain,
+        sd_multiple: _Plain,
         sd: _Plain,
         readings: _Plain,
         *,
@@ -295,10 +300,10 @@ class _MeanHalfWidth(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["deviations", "sd", "readings"],
+        unknown: Literal["sd_multiple", "sd", "readings"],
         *,
         mean_half_width: _Plain,
-        deviations: _Plain = ...,
+        sd_multiple: _Plain = ...,
         sd: _Plain = ...,
         readings: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -312,7 +317,7 @@ class _MeanLowerLimit(Formula):
     h = z × s / √n; x_l = x̄ − h
 
     mean: mean of the readings
-    deviations: standard deviations to each side, z or t
+    sd_multiple: standard deviations to each side, z or t
     sd: standard deviation of single readings
     readings: readings
     """
@@ -320,14 +325,14 @@ class _MeanLowerLimit(Formula):
     def __call__(
         self,
         mean: _Plain,
-        deviations: _Plain,
+        sd_multiple: _Plain,
         sd: _Plain,
         readings: _Plain,
     ) -> Quantity: ...
     def working(
         self,
         mean: _Plain,
-        deviations: _Plain,
+        sd_multiple: _Plain,
         sd: _Plain,
         readings: _Plain,
         *,
@@ -335,11 +340,11 @@ class _MeanLowerLimit(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mean", "deviations", "sd", "readings"],
+        unknown: Literal["mean", "sd_multiple", "sd", "readings"],
         *,
         mean_lower_limit: _Plain,
         mean: _Plain = ...,
-        deviations: _Plain = ...,
+        sd_multiple: _Plain = ...,
         sd: _Plain = ...,
         readings: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -353,7 +358,7 @@ class _MeanUpperLimit(Formula):
     h = z × s / √n; x_u = x̄ + h
 
     mean: mean of the readings
-    deviations: standard deviations to each side, z or t
+    sd_multiple: standard deviations to each side, z or t
     sd: standard deviation of single readings
     readings: readings
     """
@@ -361,14 +366,14 @@ class _MeanUpperLimit(Formula):
     def __call__(
         self,
         mean: _Plain,
-        deviations: _Plain,
+        sd_multiple: _Plain,
         sd: _Plain,
         readings: _Plain,
     ) -> Quantity: ...
     def working(
         self,
         mean: _Plain,
-        deviations: _Plain,
+        sd_multiple: _Plain,
         sd: _Plain,
         readings: _Plain,
         *,
@@ -376,11 +381,11 @@ class _MeanUpperLimit(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mean", "deviations", "sd", "readings"],
+        unknown: Literal["mean", "sd_multiple", "sd", "readings"],
         *,
         mean_upper_limit: _Plain,
         mean: _Plain = ...,
-        deviations: _Plain = ...,
+        sd_multiple: _Plain = ...,
         sd: _Plain = ...,
         readings: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -395,24 +400,24 @@ class _OutlierLimit(Formula):
     G_c = (n − 1) / √n × √(t × t / (n − 2 + t × t))
 
     readings: readings
-    t: Student's t
+    student_t: Student's t
     """
 
-    def __call__(self, readings: _Plain, t: _Plain) -> Quantity: ...
+    def __call__(self, readings: _Plain, student_t: _Plain) -> Quantity: ...
     def working(
         self,
         readings: _Plain,
-        t: _Plain,
+        student_t: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["readings", "t"],
+        unknown: Literal["readings", "student_t"],
         *,
         outlier_limit: _Plain,
         readings: _Plain = ...,
-        t: _Plain = ...,
+        student_t: _Plain = ...,
     ) -> list[Quantity]: ...
 
 outlier_limit: _OutlierLimit
@@ -455,15 +460,15 @@ class _ReadingsForError(Formula):
 
     n = round up(z × s / E × z × s / E − 1e−9)
 
-    deviations: standard deviations to each side: 1.96 for 95 %
+    sd_multiple: standard deviations to each side: 1.96 for 95 %
     sd: standard deviation of single readings
     error: error allowed
     """
 
-    def __call__(self, deviations: _Plain, sd: _Plain, error: _Plain) -> Quantity: ...
+    def __call__(self, sd_multiple: _Plain, sd: _Plain, error: _Plain) -> Quantity: ...
     def working(
         self,
-        deviations: _Plain,
+        sd_multiple: _Plain,
         sd: _Plain,
         error: _Plain,
         *,
@@ -471,10 +476,10 @@ class _ReadingsForError(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["deviations", "sd", "error"],
+        unknown: Literal["sd_multiple", "sd", "error"],
         *,
         readings_for_error: _Plain,
-        deviations: _Plain = ...,
+        sd_multiple: _Plain = ...,
         sd: _Plain = ...,
         error: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -487,28 +492,28 @@ class _ReadingsForVariation(Formula):
 
     n = round up(z × CV / e × z × CV / e − 1e−9)
 
-    deviations: standard deviations to each side: 1.96 for 95 %
-    variation: variation of single readings
-    error: error allowed, as a share of the mean
+    sd_multiple: standard deviations to each side: 1.96 for 95 %
+    cv: variation of single readings
+    relative_error: error allowed, as a share of the mean
     """
 
-    def __call__(self, deviations: _Plain, variation: _Plain, error: _Plain) -> Quantity: ...
+    def __call__(self, sd_multiple: _Plain, cv: _Plain, relative_error: _Plain) -> Quantity: ...
     def working(
         self,
-        deviations: _Plain,
-        variation: _Plain,
-        error: _Plain,
+        sd_multiple: _Plain,
+        cv: _Plain,
+        relative_error: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["deviations", "variation", "error"],
+        unknown: Literal["sd_multiple", "cv", "relative_error"],
         *,
         readings_for_variation: _Plain,
-        deviations: _Plain = ...,
-        variation: _Plain = ...,
-        error: _Plain = ...,
+        sd_multiple: _Plain = ...,
+        cv: _Plain = ...,
+        relative_error: _Plain = ...,
     ) -> list[Quantity]: ...
 
 readings_for_variation: _ReadingsForVariation
@@ -517,30 +522,35 @@ readings_for_variation: _ReadingsForVariation
 class _ReadingsFromLimits(Formula):
     """Readings to take for narrower limits, from those that a number of readings gave.
 
-    n₂ = round up(n₁ × h₁ / h₂ × h₁ / h₂ − 1e−9)
+    n₂ = round up(n × h₁ / h₂ × h₁ / h₂ − 1e−9)
 
     readings: readings taken
     half_width: half the width that they gave
-    wanted: half the width that is wanted
+    wanted_half_width: half the width that is wanted
     """
 
-    def __call__(self, readings: _Plain, half_width: _Plain, wanted: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        readings: _Plain,
+        half_width: _Plain,
+        wanted_half_width: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
         readings: _Plain,
         half_width: _Plain,
-        wanted: _Plain,
+        wanted_half_width: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["readings", "half_width", "wanted"],
+        unknown: Literal["readings", "half_width", "wanted_half_width"],
         *,
         readings_from_limits: _Plain,
         readings: _Plain = ...,
         half_width: _Plain = ...,
-        wanted: _Plain = ...,
+        wanted_half_width: _Plain = ...,
     ) -> list[Quantity]: ...
 
 readings_from_limits: _ReadingsFromLimits
@@ -578,62 +588,62 @@ class _SdLimit(Formula):
 sd_limit: _SdLimit
 
 @final
-class _ShareFound(Formula):
+class _SdWithin(Formula):
+    """Standard deviation within subgroups, from their mean range or their mean standard deviation.
+
+    σ = w̄ / d
+
+    spread: mean range or mean standard deviation
+    sd_factor: d₂ for ranges, c₄ for standard deviations
+    """
+
+    def __call__(self, spread: _Plain, sd_factor: _Plain) -> Quantity: ...
+    def working(
+        self,
+        spread: _Plain,
+        sd_factor: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["spread", "sd_factor"],
+        *,
+        sd_within: _Plain,
+        spread: _Plain = ...,
+        sd_factor: _Plain = ...,
+    ) -> list[Quantity]: ...
+
+sd_within: _SdWithin
+
+@final
+class _ShareFromNumber(Formula):
     """Share of a sample that is found to have a fault or a mark.
 
     p = k / n
 
-    found: how many have it
+    affected: how many have it
     tested: how many were looked at
     """
 
-    def __call__(self, found: _Plain, tested: _Plain) -> Quantity: ...
+    def __call__(self, affected: _Plain, tested: _Plain) -> Quantity: ...
     def working(
         self,
-        found: _Plain,
+        affected: _Plain,
         tested: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["found", "tested"],
+        unknown: Literal["affected", "tested"],
         *,
-        share_found: _Plain,
-        found: _Plain = ...,
+        share_from_number: _Plain,
+        affected: _Plain = ...,
         tested: _Plain = ...,
     ) -> list[Quantity]: ...
 
-share_found: _ShareFound
-
-@final
-class _SigmaWithin(Formula):
-    """Standard deviation within subgroups, from their mean range or their mean standard deviation.
-
-    σ = w̄ / d
-
-    spread: mean range or mean standard deviation
-    factor: d₂ for ranges, c₄ for standard deviations
-    """
-
-    def __call__(self, spread: _Plain, factor: _Plain) -> Quantity: ...
-    def working(
-        self,
-        spread: _Plain,
-        factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spread", "factor"],
-        *,
-        sigma_within: _Plain,
-        spread: _Plain = ...,
-        factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sigma_within: _SigmaWithin
+share_from_number: _ShareFromNumber
 
 @final
 class _SpreadLimit(Formula):
@@ -642,24 +652,24 @@ class _SpreadLimit(Formula):
     w_l = D × w̄
 
     spread: mean range or mean standard deviation
-    factor: factor D₃, D₄, B₃ or B₄
+    spread_factor: factor D₃, D₄, B₃ or B₄
     """
 
-    def __call__(self, spread: _Plain, factor: _Plain) -> Quantity: ...
+    def __call__(self, spread: _Plain, spread_factor: _Plain) -> Quantity: ...
     def working(
         self,
         spread: _Plain,
-        factor: _Plain,
+        spread_factor: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spread", "factor"],
+        unknown: Literal["spread", "spread_factor"],
         *,
         spread_limit: _Plain,
         spread: _Plain = ...,
-        factor: _Plain = ...,
+        spread_factor: _Plain = ...,
     ) -> list[Quantity]: ...
 
 spread_limit: _SpreadLimit
@@ -699,15 +709,15 @@ class _VariationLimit(Formula):
 
     CV_l = CV / √(((χ² + 2) / n − 1) × CV × CV + χ² / (n − 1))
 
-    variation: variation of the readings
+    cv: variation of the readings
     readings: readings
     chi_square: chi-square with n − 1 degrees of freedom
     """
 
-    def __call__(self, variation: _Plain, readings: _Plain, chi_square: _Plain) -> Quantity: ...
+    def __call__(self, cv: _Plain, readings: _Plain, chi_square: _Plain) -> Quantity: ...
     def working(
         self,
-        variation: _Plain,
+        cv: _Plain,
         readings: _Plain,
         chi_square: _Plain,
         *,
@@ -715,10 +725,10 @@ class _VariationLimit(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["variation", "readings", "chi_square"],
+        unknown: Literal["cv", "readings", "chi_square"],
         *,
         variation_limit: _Plain,
-        variation: _Plain = ...,
+        cv: _Plain = ...,
         readings: _Plain = ...,
         chi_square: _Plain = ...,
     ) -> list[Quantity]: ...

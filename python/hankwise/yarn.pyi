@@ -28,25 +28,25 @@ class _AddedIrregularity(Formula):
 
     CV_a = √(CV₂ × CV₂ − CV₁ × CV₁)
 
-    before: irregularity before, as coefficient of variation
-    after: irregularity after, as coefficient of variation
+    cv_before: irregularity before, as coefficient of variation
+    cv_after: irregularity after, as coefficient of variation
     """
 
-    def __call__(self, before: _Plain, after: _Plain) -> Quantity: ...
+    def __call__(self, cv_before: _Plain, cv_after: _Plain) -> Quantity: ...
     def working(
         self,
-        before: _Plain,
-        after: _Plain,
+        cv_before: _Plain,
+        cv_after: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["before", "after"],
+        unknown: Literal["cv_before", "cv_after"],
         *,
         added_irregularity: _Plain,
-        before: _Plain = ...,
-        after: _Plain = ...,
+        cv_before: _Plain = ...,
+        cv_after: _Plain = ...,
     ) -> list[Quantity]: ...
 
 added_irregularity: _AddedIrregularity
@@ -55,9 +55,9 @@ added_irregularity: _AddedIrregularity
 class _BallLength(Formula):
     """Length of yarn in a ball that weighs what its label says at the regain of the label.
 
-    m_R = m × (1 + R) / (1 + A); L = m_R / T × 1000000
+    m_R = m_b × (1 + R) / (1 + A); L = m_R / T × 1000000
 
-    ball: mass on the label
+    ball_mass: mass on the label
     count: count, as measured
     regain: regain at which the count was measured
     label_regain: regain at which the label's mass holds
@@ -65,14 +65,14 @@ class _BallLength(Formula):
 
     def __call__(
         self,
-        ball: _Measure,
+        ball_mass: _Measure,
         count: _Measure,
         regain: _Plain,
         label_regain: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        ball: _Measure,
+        ball_mass: _Measure,
         count: _Measure,
         regain: _Plain,
         label_regain: _Plain,
@@ -81,10 +81,10 @@ class _BallLength(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["ball", "count", "regain", "label_regain"],
+        unknown: Literal["ball_mass", "count", "regain", "label_regain"],
         *,
         ball_length: _Measure,
-        ball: _Measure = ...,
+        ball_mass: _Measure = ...,
         count: _Measure = ...,
         regain: _Plain = ...,
         label_regain: _Plain = ...,
@@ -99,28 +99,28 @@ class _BandHalfWidth(Formula):
     h = z × CV × m
 
     mass: what it should weigh
-    variation: variation of what is read
-    deviations: standard deviations to each side, z or t: 1.96 takes in 95 % where the variation
+    cv: variation of what is read
+    sd_multiple: standard deviations to each side, z or t: 1.96 takes in 95 % where the variation
     is known
     """
 
-    def __call__(self, mass: _Measure, variation: _Plain, deviations: _Plain) -> Quantity: ...
+    def __call__(self, mass: _Measure, cv: _Plain, sd_multiple: _Plain) -> Quantity: ...
     def working(
         self,
         mass: _Measure,
-        variation: _Plain,
-        deviations: _Plain,
+        cv: _Plain,
+        sd_multiple: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "variation", "deviations"],
+        unknown: Literal["mass", "cv", "sd_multiple"],
         *,
         band_half_width: _Measure,
         mass: _Measure = ...,
-        variation: _Plain = ...,
-        deviations: _Plain = ...,
+        cv: _Plain = ...,
+        sd_multiple: _Plain = ...,
     ) -> list[Quantity]: ...
 
 band_half_width: _BandHalfWidth
@@ -160,24 +160,24 @@ class _BreakingLength(Formula):
 
     L_b = 1000000 × F / (9.80665 × T)
 
-    force: breaking force
+    breaking_force: breaking force
     count: yarn count
     """
 
-    def __call__(self, force: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, breaking_force: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        force: _Measure,
+        breaking_force: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["force", "count"],
+        unknown: Literal["breaking_force", "count"],
         *,
         breaking_length: _Measure,
-        force: _Measure = ...,
+        breaking_force: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -190,27 +190,27 @@ class _BundleLength(Formula):
     Y = h × k × l
 
     hanks: hanks in the bundle
-    leas: leas or cuts in a hank
-    lea: length of a lea or cut
+    cuts_per_hank: leas or cuts in a hank
+    lea_length: length of a lea or cut
     """
 
-    def __call__(self, hanks: _Plain, leas: _Plain, lea: _Measure) -> Quantity: ...
+    def __call__(self, hanks: _Plain, cuts_per_hank: _Plain, lea_length: _Measure) -> Quantity: ...
     def working(
         self,
         hanks: _Plain,
-        leas: _Plain,
-        lea: _Measure,
+        cuts_per_hank: _Plain,
+        lea_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["hanks", "leas", "lea"],
+        unknown: Literal["hanks", "cuts_per_hank", "lea_length"],
         *,
         bundle_length: _Measure,
         hanks: _Plain = ...,
-        leas: _Plain = ...,
-        lea: _Measure = ...,
+        cuts_per_hank: _Plain = ...,
+        lea_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 bundle_length: _BundleLength
@@ -222,24 +222,24 @@ class _ChanceForEach(Formula):
 
     P₁ = exp(ln(P) / n)
 
-    all: chance that all readings are within
+    chance_of_all: chance that all readings are within
     readings: readings
     """
 
-    def __call__(self, all: _Plain, readings: _Plain) -> Quantity: ...
+    def __call__(self, chance_of_all: _Plain, readings: _Plain) -> Quantity: ...
     def working(
         self,
-        all: _Plain,
+        chance_of_all: _Plain,
         readings: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["all", "readings"],
+        unknown: Literal["chance_of_all", "readings"],
         *,
         chance_for_each: _Plain,
-        all: _Plain = ...,
+        chance_of_all: _Plain = ...,
         readings: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -249,29 +249,29 @@ chance_for_each: _ChanceForEach
 class _CheckWeight(Formula):
     """What the balance should read for a number of ends of a length.
 
-    m = T × L × k × 0.000001
+    m_c = T × L_c × N × 0.000001
 
     count: count in the state at the machine
-    length: length of each end
+    check_length: length of each end
     ends: ends weighed together
     """
 
-    def __call__(self, count: _Measure, length: _Measure, ends: _Plain) -> Quantity: ...
+    def __call__(self, count: _Measure, check_length: _Measure, ends: _Plain) -> Quantity: ...
     def working(
         self,
         count: _Measure,
-        length: _Measure,
+        check_length: _Measure,
         ends: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "length", "ends"],
+        unknown: Literal["count", "check_length", "ends"],
         *,
         check_weight: _Measure,
         count: _Measure = ...,
-        length: _Measure = ...,
+        check_length: _Measure = ...,
         ends: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -282,101 +282,108 @@ class _CheckWeightInTodaysAir(Formula):
     """What the balance should read today for ends of a length, where the count is stated at another
     regain or with another oil.
 
-    m₁ = T × L × k × 0.000001; m = m₁ × (1 + R₂ + o₂) / (1 + R₁ + o₁)
+    m₁ = T × L_c × N × 0.000001; m_c = m₁ × (1 + R + o) / (1 + R_s + o_s)
 
     count: count as stated
-    length: length of each end
+    check_length: length of each end
     ends: ends weighed together
-    stated: regain at which the count is stated
-    today: regain today
-    oil_stated: oil with which the count is stated
-    oil_today: oil today
+    stated_regain: regain at which the count is stated
+    regain: regain today
+    stated_oil: oil with which the count is stated
+    oil: oil today
     """
 
     def __call__(
         self,
         count: _Measure,
-        length: _Measure,
+        check_length: _Measure,
         ends: _Plain,
-        stated: _Plain,
-        today: _Plain,
-        oil_stated: _Plain,
-        oil_today: _Plain,
+        stated_regain: _Plain,
+        regain: _Plain,
+        stated_oil: _Plain,
+        oil: _Plain,
     ) -> Quantity: ...
     def working(
         self,
         count: _Measure,
-        length: _Measure,
+        check_length: _Measure,
         ends: _Plain,
-        stated: _Plain,
-        today: _Plain,
-        oil_stated: _Plain,
-        oil_today: _Plain,
+        stated_regain: _Plain,
+        regain: _Plain,
+        stated_oil: _Plain,
+        oil: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "length", "ends", "stated", "today", "oil_stated", "oil_today"],
+        unknown: Literal[
+            "count", "check_length", "ends", "stated_regain", "regain", "stated_oil", "oil"
+        ],
         *,
         check_weight_in_todays_air: _Measure,
         count: _Measure = ...,
-        length: _Measure = ...,
+        check_length: _Measure = ...,
         ends: _Plain = ...,
-        stated: _Plain = ...,
-        today: _Plain = ...,
-        oil_stated: _Plain = ...,
-        oil_today: _Plain = ...,
+        stated_regain: _Plain = ...,
+        regain: _Plain = ...,
+        stated_oil: _Plain = ...,
+        oil: _Plain = ...,
     ) -> list[Quantity]: ...
 
 check_weight_in_todays_air: _CheckWeightInTodaysAir
 
 @final
-class _ContractionFound(Formula):
+class _ContractionFromCounts(Formula):
     """Contraction in folding, from the nominal and the measured count.
 
-    c = 1 − T_0 / T_R
+    k = 1 − T₀ / T_R
 
-    nominal: sum of the counts of the ends
-    resultant: count of the folded yarn, as measured
+    nominal_count: sum of the counts of the ends
+    resultant_count: count of the folded yarn, as measured
     """
 
-    def __call__(self, nominal: _Measure, resultant: _Measure) -> Quantity: ...
+    def __call__(self, nominal_count: _Measure, resultant_count: _Measure) -> Quantity: ...
     def working(
         self,
-        nominal: _Measure,
-        resultant: _Measure,
+        nominal_count: _Measure,
+        resultant_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["nominal", "resultant"],
+        unknown: Literal["nominal_count", "resultant_count"],
         *,
-        contraction_found: _Plain,
-        nominal: _Measure = ...,
-        resultant: _Measure = ...,
+        contraction_from_counts: _Plain,
+        nominal_count: _Measure = ...,
+        resultant_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
-contraction_found: _ContractionFound
+contraction_from_counts: _ContractionFromCounts
 
 @final
 class _ContractionOfCottonSingle(Formula):
     """Contraction of a cotton single in spinning, by an empirical rule, on the untwisted length.
 
-    TM = 2.54 × K / 24.3010545; c = (2.67 × TM − 4.93) / 100
+    TM = 2.54 × K / 24.3010545; k = (2.67 × TM − 4.93) / 100
 
-    factor: twist factor
+    twist_factor: twist factor
     """
 
-    def __call__(self, factor: _Measure) -> Quantity: ...
-    def working(self, factor: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, twist_factor: _Measure) -> Quantity: ...
+    def working(
+        self,
+        twist_factor: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor"],
+        unknown: Literal["twist_factor"],
         *,
         contraction_of_cotton_single: _Plain,
-        factor: _Measure = ...,
+        twist_factor: _Measure = ...,
     ) -> list[Quantity]: ...
 
 contraction_of_cotton_single: _ContractionOfCottonSingle
@@ -385,7 +392,7 @@ contraction_of_cotton_single: _ContractionOfCottonSingle
 class _ContractionOnTwisted(Formula):
     """Contraction on the twisted length, from that on the untwisted.
 
-    k = c / (1 − c)
+    k_t = k / (1 − k)
 
     contraction: contraction on the untwisted length
     """
@@ -411,7 +418,7 @@ contraction_on_twisted: _ContractionOnTwisted
 class _ContractionOnUntwisted(Formula):
     """Contraction on the untwisted length, from that on the twisted.
 
-    c = k / (1 + k)
+    k = k_t / (1 + k_t)
 
     contraction_on_twisted: contraction on the twisted length
     """
@@ -440,24 +447,24 @@ class _CordSingle(Formula):
 
     T_s = 3 × T / n
 
-    number: the number, as a cotton count
+    cord_number: the number, as a cotton count
     cords: cords
     """
 
-    def __call__(self, number: _Measure, cords: _Plain) -> Quantity: ...
+    def __call__(self, cord_number: _Measure, cords: _Plain) -> Quantity: ...
     def working(
         self,
-        number: _Measure,
+        cord_number: _Measure,
         cords: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["number", "cords"],
+        unknown: Literal["cord_number", "cords"],
         *,
         cord_single: _Measure,
-        number: _Measure = ...,
+        cord_number: _Measure = ...,
         cords: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -467,26 +474,26 @@ cord_single: _CordSingle
 class _CottonTicket(Formula):
     """Cotton ticket of a sewing thread: three times its English cotton count.
 
-    k = 3 × 590.541247 / (T × n)
+    k = 3 × 590.541247 / (T_s × N)
 
-    single: count of an end
+    single_count: count of an end
     ends: ends in the thread
     """
 
-    def __call__(self, single: _Measure, ends: _Plain) -> Quantity: ...
+    def __call__(self, single_count: _Measure, ends: _Plain) -> Quantity: ...
     def working(
         self,
-        single: _Measure,
+        single_count: _Measure,
         ends: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["single", "ends"],
+        unknown: Literal["single_count", "ends"],
         *,
         cotton_ticket: _Plain,
-        single: _Measure = ...,
+        single_count: _Measure = ...,
         ends: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -498,7 +505,7 @@ class _CountAfterScouring(Formula):
 
     T₂ = T₁ × q × (1 − w) / (1 − s)
 
-    count: count before
+    count_before: count before
     state_change: state after over state before
     loss: fibre lost
     shrinkage: shrinkage in length
@@ -506,14 +513,14 @@ class _CountAfterScouring(Formula):
 
     def __call__(
         self,
-        count: _Measure,
+        count_before: _Measure,
         state_change: _Plain,
         loss: _Plain,
         shrinkage: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        count: _Measure,
+        count_before: _Measure,
         state_change: _Plain,
         loss: _Plain,
         shrinkage: _Plain,
@@ -522,10 +529,10 @@ class _CountAfterScouring(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "state_change", "loss", "shrinkage"],
+        unknown: Literal["count_before", "state_change", "loss", "shrinkage"],
         *,
         count_after_scouring: _Measure,
-        count: _Measure = ...,
+        count_before: _Measure = ...,
         state_change: _Plain = ...,
         loss: _Plain = ...,
         shrinkage: _Plain = ...,
@@ -539,7 +546,7 @@ class _CountBeforeScouring(Formula):
 
     T₁ = T₂ × (1 − s) / ((1 − w) × q)
 
-    count: count wanted after
+    count_after: count wanted after
     state_change: state after over state before
     loss: fibre lost
     shrinkage: shrinkage in length
@@ -547,14 +554,14 @@ class _CountBeforeScouring(Formula):
 
     def __call__(
         self,
-        count: _Measure,
+        count_after: _Measure,
         state_change: _Plain,
         loss: _Plain,
         shrinkage: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        count: _Measure,
+        count_after: _Measure,
         state_change: _Plain,
         loss: _Plain,
         shrinkage: _Plain,
@@ -563,10 +570,10 @@ class _CountBeforeScouring(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "state_change", "loss", "shrinkage"],
+        unknown: Literal["count_after", "state_change", "loss", "shrinkage"],
         *,
         count_before_scouring: _Measure,
-        count: _Measure = ...,
+        count_after: _Measure = ...,
         state_change: _Plain = ...,
         loss: _Plain = ...,
         shrinkage: _Plain = ...,
@@ -578,26 +585,26 @@ count_before_scouring: _CountBeforeScouring
 class _CountForShare(Formula):
     """The count that the first end of a fold must have for its share of the mass.
 
-    T = T_R × s₁ / (s₁ + s₂)
+    T = T_R × p₁ / (p₁ + p₂)
 
-    resultant: resultant count wanted
+    resultant_count: resultant count wanted
     shares: shares of all ends, the one asked for first
     """
 
-    def __call__(self, resultant: _Measure, shares: _Plains) -> Quantity: ...
+    def __call__(self, resultant_count: _Measure, shares: _Plains) -> Quantity: ...
     def working(
         self,
-        resultant: _Measure,
+        resultant_count: _Measure,
         shares: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["resultant"],
+        unknown: Literal["resultant_count"],
         *,
         count_for_share: _Measure,
-        resultant: _Measure = ...,
+        resultant_count: _Measure = ...,
         shares: _Plains = ...,
     ) -> list[Quantity]: ...
 
@@ -609,24 +616,24 @@ class _CountFromWraps(Formula):
 
     Y = 2.54 × w / k × 2.54 × w / k; T = 496,054.648 / Y
 
-    factor: factor of the yarn and the hand
+    wraps_factor: factor of the yarn and the hand
     wraps: wraps
     """
 
-    def __call__(self, factor: _Plain, wraps: _Measure) -> Quantity: ...
+    def __call__(self, wraps_factor: _Plain, wraps: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Plain,
+        wraps_factor: _Plain,
         wraps: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "wraps"],
+        unknown: Literal["wraps_factor", "wraps"],
         *,
         count_from_wraps: _Measure,
-        factor: _Plain = ...,
+        wraps_factor: _Plain = ...,
         wraps: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -666,27 +673,27 @@ class _DiameterByFibreDensity(Formula):
     """Diameter of a yarn from its count and the density of its fibre, packed as spun yarns commonly
     are.
 
-    d = 0.0444 × √(T / ρ_f)
+    d = 0.0444 × √(T / ρ)
 
     count: yarn count
-    density: density of the fibre
+    fibre_density: density of the fibre
     """
 
-    def __call__(self, count: _Measure, density: _Measure) -> Quantity: ...
+    def __call__(self, count: _Measure, fibre_density: _Measure) -> Quantity: ...
     def working(
         self,
         count: _Measure,
-        density: _Measure,
+        fibre_density: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "density"],
+        unknown: Literal["count", "fibre_density"],
         *,
         diameter_by_fibre_density: _Measure,
         count: _Measure = ...,
-        density: _Measure = ...,
+        fibre_density: _Measure = ...,
     ) -> list[Quantity]: ...
 
 diameter_by_fibre_density: _DiameterByFibreDensity
@@ -695,30 +702,35 @@ diameter_by_fibre_density: _DiameterByFibreDensity
 class _DiameterRescaled(Formula):
     """Diameter of a yarn from that of a yarn like it of another count.
 
-    d₂ = d₁ × √(T₂ / T₁)
+    d₂ = d × √(T₂ / T)
 
-    diameter: known diameter
-    known: count of the yarn that it is known of
-    count: count of the other yarn
+    yarn_diameter: known diameter
+    count: count of the yarn that it is known of
+    new_count: count of the other yarn
     """
 
-    def __call__(self, diameter: _Measure, known: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        yarn_diameter: _Measure,
+        count: _Measure,
+        new_count: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        diameter: _Measure,
-        known: _Measure,
+        yarn_diameter: _Measure,
         count: _Measure,
+        new_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["diameter", "known", "count"],
+        unknown: Literal["yarn_diameter", "count", "new_count"],
         *,
         diameter_rescaled: _Measure,
-        diameter: _Measure = ...,
-        known: _Measure = ...,
+        yarn_diameter: _Measure = ...,
         count: _Measure = ...,
+        new_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 diameter_rescaled: _DiameterRescaled
@@ -729,17 +741,22 @@ class _FibreSpecificVolume(Formula):
 
     v_f = 1 / ρ
 
-    density: density of the fibre
+    fibre_density: density of the fibre
     """
 
-    def __call__(self, density: _Measure) -> Quantity: ...
-    def working(self, density: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, fibre_density: _Measure) -> Quantity: ...
+    def working(
+        self,
+        fibre_density: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["density"],
+        unknown: Literal["fibre_density"],
         *,
         fibre_specific_volume: _Measure,
-        density: _Measure = ...,
+        fibre_density: _Measure = ...,
     ) -> list[Quantity]: ...
 
 fibre_specific_volume: _FibreSpecificVolume
@@ -748,7 +765,7 @@ fibre_specific_volume: _FibreSpecificVolume
 class _Fold(Formula):
     """Resultant count of ends folded together.
 
-    T_R = (T₁ + T₂) / (1 − c)
+    T_R = (T₁ + T₂) / (1 − k)
 
     contraction: contraction in folding, on the untwisted length
     counts: counts of the ends, one for each end
@@ -777,17 +794,17 @@ fold: _Fold
 class _FoldAlike(Formula):
     """Resultant count of equal ends folded together.
 
-    T_R = T × n / (1 − c)
+    T_R = T_s × N / (1 − k)
 
-    single: count of one end
+    single_count: count of one end
     ends: number of ends
     contraction: contraction in folding, on the untwisted length
     """
 
-    def __call__(self, single: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
+    def __call__(self, single_count: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
     def working(
         self,
-        single: _Measure,
+        single_count: _Measure,
         ends: _Plain,
         contraction: _Plain,
         *,
@@ -795,10 +812,10 @@ class _FoldAlike(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["single", "ends", "contraction"],
+        unknown: Literal["single_count", "ends", "contraction"],
         *,
         fold_alike: _Measure,
-        single: _Measure = ...,
+        single_count: _Measure = ...,
         ends: _Plain = ...,
         contraction: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -812,16 +829,21 @@ class _FoldCost(Formula):
     T_R = u₁ × T₁ + u₂ × T₂; p_R = (u₁ × T₁ × p₁ + u₂ × T₂ × p₂) / T_R
 
     counts: counts of the ends, one for each end
-    lengths: length of each end in a unit length of the folded yarn
-    prices: price of each end
+    relative_lengths: length of each end in a unit length of the folded yarn
+    prices_per_mass: price of each end
     """
 
-    def __call__(self, counts: _Measures, lengths: _Plains, prices: _Measures) -> Quantity: ...
+    def __call__(
+        self,
+        counts: _Measures,
+        relative_lengths: _Plains,
+        prices_per_mass: _Measures,
+    ) -> Quantity: ...
     def working(
         self,
         counts: _Measures,
-        lengths: _Plains,
-        prices: _Measures,
+        relative_lengths: _Plains,
+        prices_per_mass: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -835,16 +857,21 @@ class _FoldCostShare(Formula):
     s = u₁ × T₁ × p₁ / (u₁ × T₁ × p₁ + u₂ × T₂ × p₂)
 
     counts: counts of the ends, the one asked for first
-    lengths: length of each end in a unit length of the folded yarn
-    prices: price of each end
+    relative_lengths: length of each end in a unit length of the folded yarn
+    prices_per_mass: price of each end
     """
 
-    def __call__(self, counts: _Measures, lengths: _Plains, prices: _Measures) -> Quantity: ...
+    def __call__(
+        self,
+        counts: _Measures,
+        relative_lengths: _Plains,
+        prices_per_mass: _Measures,
+    ) -> Quantity: ...
     def working(
         self,
         counts: _Measures,
-        lengths: _Plains,
-        prices: _Measures,
+        relative_lengths: _Plains,
+        prices_per_mass: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -858,14 +885,14 @@ class _FoldFed(Formula):
     T_R = u₁ × T₁ + u₂ × T₂
 
     counts: counts of the ends, one for each end
-    lengths: length of each end in a unit length of the folded yarn
+    relative_lengths: length of each end in a unit length of the folded yarn
     """
 
-    def __call__(self, counts: _Measures, lengths: _Plains) -> Quantity: ...
+    def __call__(self, counts: _Measures, relative_lengths: _Plains) -> Quantity: ...
     def working(
         self,
         counts: _Measures,
-        lengths: _Plains,
+        relative_lengths: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -876,7 +903,7 @@ fold_fed: _FoldFed
 class _FoldOnTwisted(Formula):
     """Resultant count of ends folded together, with the contraction on the twisted length.
 
-    T_R = (T₁ + T₂) × (1 + k)
+    T_R = (T₁ + T₂) × (1 + k_t)
 
     contraction_on_twisted: contraction in folding, on the twisted length
     counts: counts of the ends, one for each end
@@ -906,30 +933,30 @@ class _FoldingTwistFromBumps(Formula):
     """Folding twist from the bumps that are seen along a folded yarn: each turn shows one for each
     ply.
 
-    t = b / (p × L)
+    t_f = b / (N × L)
 
     bumps: bumps counted
-    length: length over which they were counted
-    plies: plies
+    gauge_length: length over which they were counted
+    ends: plies
     """
 
-    def __call__(self, bumps: _Plain, length: _Measure, plies: _Plain) -> Quantity: ...
+    def __call__(self, bumps: _Plain, gauge_length: _Measure, ends: _Plain) -> Quantity: ...
     def working(
         self,
         bumps: _Plain,
-        length: _Measure,
-        plies: _Plain,
+        gauge_length: _Measure,
+        ends: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["bumps", "length", "plies"],
+        unknown: Literal["bumps", "gauge_length", "ends"],
         *,
         folding_twist_from_bumps: _Measure,
         bumps: _Plain = ...,
-        length: _Measure = ...,
-        plies: _Plain = ...,
+        gauge_length: _Measure = ...,
+        ends: _Plain = ...,
     ) -> list[Quantity]: ...
 
 folding_twist_from_bumps: _FoldingTwistFromBumps
@@ -940,56 +967,93 @@ class _FoldingTwistRatio(Formula):
 
     q = t_f / t_s
 
-    folding: folding twist
-    single: twist of the singles before folding
+    folding_twist: folding twist
+    single_twist: twist of the singles before folding
     """
 
-    def __call__(self, folding: _Measure, single: _Measure) -> Quantity: ...
+    def __call__(self, folding_twist: _Measure, single_twist: _Measure) -> Quantity: ...
     def working(
         self,
-        folding: _Measure,
-        single: _Measure,
+        folding_twist: _Measure,
+        single_twist: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["folding", "single"],
+        unknown: Literal["folding_twist", "single_twist"],
         *,
         folding_twist_ratio: _Plain,
-        folding: _Measure = ...,
-        single: _Measure = ...,
+        folding_twist: _Measure = ...,
+        single_twist: _Measure = ...,
     ) -> list[Quantity]: ...
 
 folding_twist_ratio: _FoldingTwistRatio
 
 @final
+class _FullHanks(Formula):
+    """Whole hanks that a mass of yarn makes.
+
+    h = round down(1000000 × m_y / (T × l_h) + 0.000001)
+
+    yarn_mass: mass
+    count: count
+    hank_length: length of a hank
+    """
+
+    def __call__(self, yarn_mass: _Measure, count: _Measure, hank_length: _Measure) -> Quantity: ...
+    def working(
+        self,
+        yarn_mass: _Measure,
+        count: _Measure,
+        hank_length: _Measure,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
+    def solve(
+        self,
+        unknown: Literal["yarn_mass", "count", "hank_length"],
+        *,
+        full_hanks: _Plain,
+        yarn_mass: _Measure = ...,
+        count: _Measure = ...,
+        hank_length: _Measure = ...,
+    ) -> list[Quantity]: ...
+
+full_hanks: _FullHanks
+
+@final
 class _HankLength(Formula):
     """Length of a hank after scouring.
 
-    L = n × C × (1 − s)
+    l_h = z_r × C_r × (1 − s)
 
-    turns: turns of the reel
-    reel: circumference of the reel
+    reel_turns: turns of the reel
+    reel_circumference: circumference of the reel
     shrinkage: shrinkage in scouring
     """
 
-    def __call__(self, turns: _Plain, reel: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        reel_turns: _Plain,
+        reel_circumference: _Measure,
+        shrinkage: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        reel: _Measure,
+        reel_turns: _Plain,
+        reel_circumference: _Measure,
         shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "reel", "shrinkage"],
+        unknown: Literal["reel_turns", "reel_circumference", "shrinkage"],
         *,
         hank_length: _Measure,
-        turns: _Plain = ...,
-        reel: _Measure = ...,
+        reel_turns: _Plain = ...,
+        reel_circumference: _Measure = ...,
         shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -999,29 +1063,34 @@ hank_length: _HankLength
 class _HankMass(Formula):
     """Mass of a hank from the turns of the reel.
 
-    m = n × C × T × 0.000001
+    m_h = z_r × C_r × T × 0.000001
 
-    turns: turns of the reel
-    reel: circumference of the reel
+    reel_turns: turns of the reel
+    reel_circumference: circumference of the reel
     count: count
     """
 
-    def __call__(self, turns: _Plain, reel: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        reel_turns: _Plain,
+        reel_circumference: _Measure,
+        count: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        reel: _Measure,
+        reel_turns: _Plain,
+        reel_circumference: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "reel", "count"],
+        unknown: Literal["reel_turns", "reel_circumference", "count"],
         *,
         hank_mass: _Measure,
-        turns: _Plain = ...,
-        reel: _Measure = ...,
+        reel_turns: _Plain = ...,
+        reel_circumference: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1031,30 +1100,30 @@ hank_mass: _HankMass
 class _HanksInMass(Formula):
     """Hanks, or spyndles, that a mass of yarn makes, not rounded to whole ones.
 
-    h = 1000000 × m / (T × l)
+    h = 1000000 × m_y / (T × l_h)
 
-    mass: mass
+    yarn_mass: mass
     count: count
-    hank: length of a hank
+    hank_length: length of a hank
     """
 
-    def __call__(self, mass: _Measure, count: _Measure, hank: _Measure) -> Quantity: ...
+    def __call__(self, yarn_mass: _Measure, count: _Measure, hank_length: _Measure) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        yarn_mass: _Measure,
         count: _Measure,
-        hank: _Measure,
+        hank_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "count", "hank"],
+        unknown: Literal["yarn_mass", "count", "hank_length"],
         *,
         hanks_in_mass: _Plain,
-        mass: _Measure = ...,
+        yarn_mass: _Measure = ...,
         count: _Measure = ...,
-        hank: _Measure = ...,
+        hank_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 hanks_in_mass: _HanksInMass
@@ -1066,24 +1135,24 @@ class _HelixAngle(Formula):
     α = arctan(0.00314159265 × d × t) × 57.2957795
 
     twist: twist
-    diameter: diameter of the yarn
+    yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, twist: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(self, twist: _Measure, yarn_diameter: _Measure) -> Quantity: ...
     def working(
         self,
         twist: _Measure,
-        diameter: _Measure,
+        yarn_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["twist", "diameter"],
+        unknown: Literal["twist", "yarn_diameter"],
         *,
         helix_angle: _Measure,
         twist: _Measure = ...,
-        diameter: _Measure = ...,
+        yarn_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 helix_angle: _HelixAngle
@@ -1094,25 +1163,25 @@ class _HelixAngleFromFactor(Formula):
 
     α = arctan(2 × K × √(0.0000314159265 × v)) × 57.2957795
 
-    factor: twist factor
-    volume: specific volume of the yarn
+    twist_factor: twist factor
+    specific_volume: specific volume of the yarn
     """
 
-    def __call__(self, factor: _Measure, volume: _Measure) -> Quantity: ...
+    def __call__(self, twist_factor: _Measure, specific_volume: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Measure,
-        volume: _Measure,
+        twist_factor: _Measure,
+        specific_volume: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "volume"],
+        unknown: Literal["twist_factor", "specific_volume"],
         *,
         helix_angle_from_factor: _Measure,
-        factor: _Measure = ...,
-        volume: _Measure = ...,
+        twist_factor: _Measure = ...,
+        specific_volume: _Measure = ...,
     ) -> list[Quantity]: ...
 
 helix_angle_from_factor: _HelixAngleFromFactor
@@ -1121,27 +1190,27 @@ helix_angle_from_factor: _HelixAngleFromFactor
 class _HelixContraction(Formula):
     """Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.
 
-    tan α = 0.00314159265 × d × t; sec α = √(1 + tan α × tan α); c = 1 − 2 / (1 + sec α)
+    tan α = 0.00314159265 × d × t; sec α = √(1 + tan α × tan α); k = 1 − 2 / (1 + sec α)
 
     twist: twist
-    diameter: diameter of the yarn
+    yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, twist: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(self, twist: _Measure, yarn_diameter: _Measure) -> Quantity: ...
     def working(
         self,
         twist: _Measure,
-        diameter: _Measure,
+        yarn_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["twist", "diameter"],
+        unknown: Literal["twist", "yarn_diameter"],
         *,
         helix_contraction: _Plain,
         twist: _Measure = ...,
-        diameter: _Measure = ...,
+        yarn_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 helix_contraction: _HelixContraction
@@ -1152,17 +1221,11 @@ class _IrregularityAfterProcesses(Formula):
 
     CV_t = √(CV₁ × CV₁ + CV₂ × CV₂)
 
-    variations: irregularity of the feed, then what each process adds, as coefficients of
-    variation
+    cvs: irregularity of the feed, then what each process adds, as coefficients of variation
     """
 
-    def __call__(self, variations: _Plains) -> Quantity: ...
-    def working(
-        self,
-        variations: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
+    def __call__(self, cvs: _Plains) -> Quantity: ...
+    def working(self, cvs: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
 
 irregularity_after_processes: _IrregularityAfterProcesses
 
@@ -1172,17 +1235,22 @@ class _IrregularityFromMeanDeviation(Formula):
 
     CV = U × 1.25331414
 
-    deviation: mean deviation from the mean, as a share of it
+    mean_deviation_share: mean deviation from the mean, as a share of it
     """
 
-    def __call__(self, deviation: _Plain) -> Quantity: ...
-    def working(self, deviation: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
+    def __call__(self, mean_deviation_share: _Plain) -> Quantity: ...
+    def working(
+        self,
+        mean_deviation_share: _Plain,
+        *,
+        at: int | tuple[int, ...] | None = None,
+    ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["deviation"],
+        unknown: Literal["mean_deviation_share"],
         *,
         irregularity_from_mean_deviation: _Plain,
-        deviation: _Plain = ...,
+        mean_deviation_share: _Plain = ...,
     ) -> list[Quantity]: ...
 
 irregularity_from_mean_deviation: _IrregularityFromMeanDeviation
@@ -1193,27 +1261,27 @@ class _IrregularityIndex(Formula):
 
     I = CV × √n / k
 
-    variation: irregularity of the yarn, as coefficient of variation
-    factor: factor for the spread of the fibres' mass
+    cv: irregularity of the yarn, as coefficient of variation
+    limit_factor: factor for the spread of the fibres' mass
     fibres: fibres in the section
     """
 
-    def __call__(self, variation: _Plain, factor: _Plain, fibres: _Plain) -> Quantity: ...
+    def __call__(self, cv: _Plain, limit_factor: _Plain, fibres: _Plain) -> Quantity: ...
     def working(
         self,
-        variation: _Plain,
-        factor: _Plain,
+        cv: _Plain,
+        limit_factor: _Plain,
         fibres: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["variation", "factor", "fibres"],
+        unknown: Literal["cv", "limit_factor", "fibres"],
         *,
         irregularity_index: _Plain,
-        variation: _Plain = ...,
-        factor: _Plain = ...,
+        cv: _Plain = ...,
+        limit_factor: _Plain = ...,
         fibres: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1223,26 +1291,26 @@ irregularity_index: _IrregularityIndex
 class _IrregularityOfFold(Formula):
     """Irregularity of a fold of ends whose thick places fall by chance.
 
-    CV_R = CV / √n
+    CV_R = CV / √N
 
-    variation: irregularity of an end, as coefficient of variation
+    cv: irregularity of an end, as coefficient of variation
     ends: number of ends
     """
 
-    def __call__(self, variation: _Plain, ends: _Plain) -> Quantity: ...
+    def __call__(self, cv: _Plain, ends: _Plain) -> Quantity: ...
     def working(
         self,
-        variation: _Plain,
+        cv: _Plain,
         ends: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["variation", "ends"],
+        unknown: Literal["cv", "ends"],
         *,
         irregularity_of_fold: _Plain,
-        variation: _Plain = ...,
+        cv: _Plain = ...,
         ends: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1252,27 +1320,27 @@ irregularity_of_fold: _IrregularityOfFold
 class _KnotsInPackage(Formula):
     """Knots in a package from joining the bobbins that it was wound from.
 
-    k = greater of (round up(g / b − 0.000001) − 1, 0)
+    k = greater of (round up(g / g_k − 0.000001) − 1, 0)
 
-    package: yarn on the package
-    bobbin: yarn on a bobbin
+    package_mass: yarn on the package
+    bobbin_mass: yarn on a bobbin
     """
 
-    def __call__(self, package: _Measure, bobbin: _Measure) -> Quantity: ...
+    def __call__(self, package_mass: _Measure, bobbin_mass: _Measure) -> Quantity: ...
     def working(
         self,
-        package: _Measure,
-        bobbin: _Measure,
+        package_mass: _Measure,
+        bobbin_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["package", "bobbin"],
+        unknown: Literal["package_mass", "bobbin_mass"],
         *,
         knots_in_package: _Plain,
-        package: _Measure = ...,
-        bobbin: _Measure = ...,
+        package_mass: _Measure = ...,
+        bobbin_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 knots_in_package: _KnotsInPackage
@@ -1283,24 +1351,24 @@ class _LeaProduct(Formula):
 
     N = 590.541247 / T; S = F / 4.44822162; P = N × S
 
-    lea: force that breaks the lea
+    lea_force: force that breaks the lea
     count: yarn count
     """
 
-    def __call__(self, lea: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, lea_force: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        lea: _Measure,
+        lea_force: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["lea", "count"],
+        unknown: Literal["lea_force", "count"],
         *,
         lea_product: _Plain,
-        lea: _Measure = ...,
+        lea_force: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1371,29 +1439,29 @@ length_of_mass: _LengthOfMass
 class _LengthOnPackage(Formula):
     """Yarn on a package, from its mass with and without yarn.
 
-    Y = 1000000 × (m_p − m_c) / T
+    Y = 1000000 × (g_b − g_t) / T
 
-    package: package as weighed
-    tube: the empty tube or cone
+    gross_mass: package as weighed
+    tube_mass: the empty tube or cone
     count: count
     """
 
-    def __call__(self, package: _Measure, tube: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, gross_mass: _Measure, tube_mass: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        package: _Measure,
-        tube: _Measure,
+        gross_mass: _Measure,
+        tube_mass: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["package", "tube", "count"],
+        unknown: Literal["gross_mass", "tube_mass", "count"],
         *,
         length_on_package: _Measure,
-        package: _Measure = ...,
-        tube: _Measure = ...,
+        gross_mass: _Measure = ...,
+        tube_mass: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1424,30 +1492,35 @@ length_share: _LengthShare
 class _MassOfComponent(Formula):
     """Mass of the first end in a mass of folded yarn.
 
-    m₁ = m × u₁ × T₁ / (u₁ × T₁ + u₂ × T₂)
+    m₁ = m_y × u₁ × T₁ / (u₁ × T₁ + u₂ × T₂)
 
-    mass: mass of the folded yarn
+    yarn_mass: mass of the folded yarn
     counts: counts of the ends, the one asked for first
-    lengths: length of each end in a unit length of the folded yarn
+    relative_lengths: length of each end in a unit length of the folded yarn
     """
 
-    def __call__(self, mass: _Measure, counts: _Measures, lengths: _Plains) -> Quantity: ...
+    def __call__(
+        self,
+        yarn_mass: _Measure,
+        counts: _Measures,
+        relative_lengths: _Plains,
+    ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
+        yarn_mass: _Measure,
         counts: _Measures,
-        lengths: _Plains,
+        relative_lengths: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass"],
+        unknown: Literal["yarn_mass"],
         *,
         mass_of_component: _Measure,
-        mass: _Measure = ...,
+        yarn_mass: _Measure = ...,
         counts: _Measures = ...,
-        lengths: _Plains = ...,
+        relative_lengths: _Plains = ...,
     ) -> list[Quantity]: ...
 
 mass_of_component: _MassOfComponent
@@ -1456,12 +1529,12 @@ mass_of_component: _MassOfComponent
 class _MassOfEnds(Formula):
     """What ends of a length weigh, with an allowance for waste.
 
-    m = T × L × N × (1 + w) × 0.000001
+    m = T × L × N × (1 + w_y) × 0.000001
 
     count: count
     length: length of each end
     ends: ends
-    waste: waste, on the yarn used
+    yarn_waste: waste, on the yarn used
     """
 
     def __call__(
@@ -1469,26 +1542,26 @@ class _MassOfEnds(Formula):
         count: _Measure,
         length: _Measure,
         ends: _Plain,
-        waste: _Plain,
+        yarn_waste: _Plain,
     ) -> Quantity: ...
     def working(
         self,
         count: _Measure,
         length: _Measure,
         ends: _Plain,
-        waste: _Plain,
+        yarn_waste: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["count", "length", "ends", "waste"],
+        unknown: Literal["count", "length", "ends", "yarn_waste"],
         *,
         mass_of_ends: _Measure,
         count: _Measure = ...,
         length: _Measure = ...,
         ends: _Plain = ...,
-        waste: _Plain = ...,
+        yarn_waste: _Plain = ...,
     ) -> list[Quantity]: ...
 
 mass_of_ends: _MassOfEnds
@@ -1529,14 +1602,14 @@ class _MassShare(Formula):
     s = u₁ × T₁ / (u₁ × T₁ + u₂ × T₂)
 
     counts: counts of the ends, the one asked for first
-    lengths: length of each end in a unit length of the folded yarn
+    relative_lengths: length of each end in a unit length of the folded yarn
     """
 
-    def __call__(self, counts: _Measures, lengths: _Plains) -> Quantity: ...
+    def __call__(self, counts: _Measures, relative_lengths: _Plains) -> Quantity: ...
     def working(
         self,
         counts: _Measures,
-        lengths: _Plains,
+        relative_lengths: _Plains,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
@@ -1575,7 +1648,7 @@ mean_by_mass: _MeanByMass
 class _MeanByShare(Formula):
     """Mean of figures by the shares of their parts in a whole.
 
-    x_m = s₁ × x₁ + s₂ × x₂
+    x_m = p₁ × x₁ + p₂ × x₂
 
     shares: share of each part
     values: figure of each part
@@ -1596,27 +1669,27 @@ mean_by_share: _MeanByShare
 class _MeanDeviationShare(Formula):
     """Mean deviation of a yarn as a share of its mean count: the U of the evenness tester.
 
-    U = D / T
+    U = D / T_m
 
-    deviation: mean deviation from the mean count
-    count: mean count
+    count_deviation: mean deviation from the mean count
+    mean_count: mean count
     """
 
-    def __call__(self, deviation: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, count_deviation: _Measure, mean_count: _Measure) -> Quantity: ...
     def working(
         self,
-        deviation: _Measure,
-        count: _Measure,
+        count_deviation: _Measure,
+        mean_count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["deviation", "count"],
+        unknown: Literal["count_deviation", "mean_count"],
         *,
         mean_deviation_share: _Plain,
-        deviation: _Measure = ...,
-        count: _Measure = ...,
+        count_deviation: _Measure = ...,
+        mean_count: _Measure = ...,
     ) -> list[Quantity]: ...
 
 mean_deviation_share: _MeanDeviationShare
@@ -1646,26 +1719,26 @@ mean_of_lots: _MeanOfLots
 class _MetricTicket(Formula):
     """Metric ticket of a sewing thread: three times its metric count.
 
-    k = 3 × 1000 / (T × n)
+    k = 3 × 1000 / (T_s × N)
 
-    single: count of an end
+    single_count: count of an end
     ends: ends in the thread
     """
 
-    def __call__(self, single: _Measure, ends: _Plain) -> Quantity: ...
+    def __call__(self, single_count: _Measure, ends: _Plain) -> Quantity: ...
     def working(
         self,
-        single: _Measure,
+        single_count: _Measure,
         ends: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["single", "ends"],
+        unknown: Literal["single_count", "ends"],
         *,
         metric_ticket: _Plain,
-        single: _Measure = ...,
+        single_count: _Measure = ...,
         ends: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1677,25 +1750,25 @@ class _MissingComponent(Formula):
 
     T_x = T_R − T₁ − T₂
 
-    resultant: resultant count wanted
-    known: counts of the known ends
+    resultant_count: resultant count wanted
+    known_counts: counts of the known ends
     """
 
-    def __call__(self, resultant: _Measure, known: _Measures) -> Quantity: ...
+    def __call__(self, resultant_count: _Measure, known_counts: _Measures) -> Quantity: ...
     def working(
         self,
-        resultant: _Measure,
-        known: _Measures,
+        resultant_count: _Measure,
+        known_counts: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["resultant"],
+        unknown: Literal["resultant_count"],
         *,
         missing_component: _Measure,
-        resultant: _Measure = ...,
-        known: _Measures = ...,
+        resultant_count: _Measure = ...,
+        known_counts: _Measures = ...,
     ) -> list[Quantity]: ...
 
 missing_component: _MissingComponent
@@ -1704,30 +1777,35 @@ missing_component: _MissingComponent
 class _MissingComponentContracted(Formula):
     """The end that is missing from a fold of a wanted resultant that contracts in folding.
 
-    T_x = T_R × (1 − c) − T₁ − T₂
+    T_x = T_R × (1 − k) − T₁ − T₂
 
-    resultant: resultant count wanted
+    resultant_count: resultant count wanted
     contraction: contraction in folding, on the untwisted length
-    known: counts of the known ends
+    known_counts: counts of the known ends
     """
 
-    def __call__(self, resultant: _Measure, contraction: _Plain, known: _Measures) -> Quantity: ...
+    def __call__(
+        self,
+        resultant_count: _Measure,
+        contraction: _Plain,
+        known_counts: _Measures,
+    ) -> Quantity: ...
     def working(
         self,
-        resultant: _Measure,
+        resultant_count: _Measure,
         contraction: _Plain,
-        known: _Measures,
+        known_counts: _Measures,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["resultant", "contraction"],
+        unknown: Literal["resultant_count", "contraction"],
         *,
         missing_component_contracted: _Measure,
-        resultant: _Measure = ...,
+        resultant_count: _Measure = ...,
         contraction: _Plain = ...,
-        known: _Measures = ...,
+        known_counts: _Measures = ...,
     ) -> list[Quantity]: ...
 
 missing_component_contracted: _MissingComponentContracted
@@ -1736,27 +1814,27 @@ missing_component_contracted: _MissingComponentContracted
 class _PackagesForMass(Formula):
     """Packages that a mass of yarn fills, the last one perhaps not full.
 
-    p = round up(m / g − 0.000001)
+    p = round up(m_y / g − 0.000001)
 
-    mass: yarn to wind
-    net: yarn on a full package
+    yarn_mass: yarn to wind
+    package_mass: yarn on a full package
     """
 
-    def __call__(self, mass: _Measure, net: _Measure) -> Quantity: ...
+    def __call__(self, yarn_mass: _Measure, package_mass: _Measure) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        net: _Measure,
+        yarn_mass: _Measure,
+        package_mass: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "net"],
+        unknown: Literal["yarn_mass", "package_mass"],
         *,
         packages_for_mass: _Plain,
-        mass: _Measure = ...,
-        net: _Measure = ...,
+        yarn_mass: _Measure = ...,
+        package_mass: _Measure = ...,
     ) -> list[Quantity]: ...
 
 packages_for_mass: _PackagesForMass
@@ -1767,28 +1845,33 @@ class _PackingFraction(Formula):
 
     v = 785.398163 × d × d / T; φ = 1 / (v × ρ)
 
-    diameter: diameter of the yarn
+    yarn_diameter: diameter of the yarn
     count: yarn count
-    density: density of the fibre
+    fibre_density: density of the fibre
     """
 
-    def __call__(self, diameter: _Measure, count: _Measure, density: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        yarn_diameter: _Measure,
+        count: _Measure,
+        fibre_density: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        diameter: _Measure,
+        yarn_diameter: _Measure,
         count: _Measure,
-        density: _Measure,
+        fibre_density: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["diameter", "count", "density"],
+        unknown: Literal["yarn_diameter", "count", "fibre_density"],
         *,
         packing_fraction: _Plain,
-        diameter: _Measure = ...,
+        yarn_diameter: _Measure = ...,
         count: _Measure = ...,
-        density: _Measure = ...,
+        fibre_density: _Measure = ...,
     ) -> list[Quantity]: ...
 
 packing_fraction: _PackingFraction
@@ -1819,29 +1902,34 @@ peirce_diameter: _PeirceDiameter
 class _ReelTurns(Formula):
     """Whole turns of the reel for a hank that still has its length after scouring.
 
-    n = round up(L / (1 − s) / C − 0.000001)
+    z_r = round up(l_h / (1 − s) / C_r − 0.000001)
 
-    length: length of the finished hank
-    reel: circumference of the reel
+    hank_length: length of the finished hank
+    reel_circumference: circumference of the reel
     shrinkage: shrinkage in scouring
     """
 
-    def __call__(self, length: _Measure, reel: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        hank_length: _Measure,
+        reel_circumference: _Measure,
+        shrinkage: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        reel: _Measure,
+        hank_length: _Measure,
+        reel_circumference: _Measure,
         shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "reel", "shrinkage"],
+        unknown: Literal["hank_length", "reel_circumference", "shrinkage"],
         *,
         reel_turns: _Plain,
-        length: _Measure = ...,
-        reel: _Measure = ...,
+        hank_length: _Measure = ...,
+        reel_circumference: _Measure = ...,
         shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1851,29 +1939,34 @@ reel_turns: _ReelTurns
 class _ReelTurnsForMass(Formula):
     """Whole turns of the reel for a hank of a wanted mass.
 
-    n = round up(1000000 × m / (T × C) − 0.000001)
+    z_r = round up(1000000 × m_h / (T × C_r) − 0.000001)
 
-    mass: mass of the hank
-    reel: circumference of the reel
+    hank_mass: mass of the hank
+    reel_circumference: circumference of the reel
     count: count at the reel
     """
 
-    def __call__(self, mass: _Measure, reel: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        hank_mass: _Measure,
+        reel_circumference: _Measure,
+        count: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        mass: _Measure,
-        reel: _Measure,
+        hank_mass: _Measure,
+        reel_circumference: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["mass", "reel", "count"],
+        unknown: Literal["hank_mass", "reel_circumference", "count"],
         *,
         reel_turns_for_mass: _Plain,
-        mass: _Measure = ...,
-        reel: _Measure = ...,
+        hank_mass: _Measure = ...,
+        reel_circumference: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -1883,29 +1976,34 @@ reel_turns_for_mass: _ReelTurnsForMass
 class _ReeledLength(Formula):
     """Yarn on a reel: turns in a cut or lea, and the number of these.
 
-    Y = n × C × k
+    Y = z_r × C_r × k
 
-    turns: turns in a cut or lea
-    reel: circumference of the reel
+    reel_turns: turns in a cut or lea
+    reel_circumference: circumference of the reel
     cuts: number of cuts or leas
     """
 
-    def __call__(self, turns: _Plain, reel: _Measure, cuts: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        reel_turns: _Plain,
+        reel_circumference: _Measure,
+        cuts: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        reel: _Measure,
+        reel_turns: _Plain,
+        reel_circumference: _Measure,
         cuts: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "reel", "cuts"],
+        unknown: Literal["reel_turns", "reel_circumference", "cuts"],
         *,
         reeled_length: _Measure,
-        turns: _Plain = ...,
-        reel: _Measure = ...,
+        reel_turns: _Plain = ...,
+        reel_circumference: _Measure = ...,
         cuts: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -1915,17 +2013,22 @@ reeled_length: _ReeledLength
 class _SingleForFold(Formula):
     """The single to spin for a wanted resultant of equal ends.
 
-    T = T_R × (1 − c) / n
+    T_s = T_R × (1 − k) / N
 
-    resultant: resultant count wanted
+    resultant_count: resultant count wanted
     ends: number of ends
     contraction: contraction in folding, on the untwisted length
     """
 
-    def __call__(self, resultant: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
+    def __call__(
+        self,
+        resultant_count: _Measure,
+        ends: _Plain,
+        contraction: _Plain,
+    ) -> Quantity: ...
     def working(
         self,
-        resultant: _Measure,
+        resultant_count: _Measure,
         ends: _Plain,
         contraction: _Plain,
         *,
@@ -1933,10 +2036,10 @@ class _SingleForFold(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["resultant", "ends", "contraction"],
+        unknown: Literal["resultant_count", "ends", "contraction"],
         *,
         single_for_fold: _Measure,
-        resultant: _Measure = ...,
+        resultant_count: _Measure = ...,
         ends: _Plain = ...,
         contraction: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -1948,22 +2051,22 @@ class _SingleOnTwisted(Formula):
     """The single to spin for a wanted resultant of equal ends, with the contraction on the twisted
     length.
 
-    T = T_R / ((1 + k) × n)
+    T_s = T_R / ((1 + k_t) × N)
 
-    resultant: resultant count wanted
+    resultant_count: resultant count wanted
     ends: number of ends
     contraction_on_twisted: contraction in folding, on the twisted length
     """
 
     def __call__(
         self,
-        resultant: _Measure,
+        resultant_count: _Measure,
         ends: _Plain,
         contraction_on_twisted: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        resultant: _Measure,
+        resultant_count: _Measure,
         ends: _Plain,
         contraction_on_twisted: _Plain,
         *,
@@ -1971,10 +2074,10 @@ class _SingleOnTwisted(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["resultant", "ends", "contraction_on_twisted"],
+        unknown: Literal["resultant_count", "ends", "contraction_on_twisted"],
         *,
         single_on_twisted: _Measure,
-        resultant: _Measure = ...,
+        resultant_count: _Measure = ...,
         ends: _Plain = ...,
         contraction_on_twisted: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -1985,17 +2088,17 @@ single_on_twisted: _SingleOnTwisted
 class _SinglesLength(Formula):
     """Length of singles, all ends together, for a length of folded yarn.
 
-    L_s = L × n / (1 − c)
+    L_s = L × N / (1 − k)
 
-    length: length of the folded yarn
+    folded_length: length of the folded yarn
     ends: number of ends
     contraction: contraction in folding, on the untwisted length
     """
 
-    def __call__(self, length: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
+    def __call__(self, folded_length: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
+        folded_length: _Measure,
         ends: _Plain,
         contraction: _Plain,
         *,
@@ -2003,10 +2106,10 @@ class _SinglesLength(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "ends", "contraction"],
+        unknown: Literal["folded_length", "ends", "contraction"],
         *,
         singles_length: _Measure,
-        length: _Measure = ...,
+        folded_length: _Measure = ...,
         ends: _Plain = ...,
         contraction: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -2020,24 +2123,24 @@ class _SpyndlesOfMillHanks(Formula):
     s = h × k / 48
 
     hanks: hanks
-    cuts: cuts in a hank
+    cuts_per_hank: cuts in a hank
     """
 
-    def __call__(self, hanks: _Plain, cuts: _Plain) -> Quantity: ...
+    def __call__(self, hanks: _Plain, cuts_per_hank: _Plain) -> Quantity: ...
     def working(
         self,
         hanks: _Plain,
-        cuts: _Plain,
+        cuts_per_hank: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["hanks", "cuts"],
+        unknown: Literal["hanks", "cuts_per_hank"],
         *,
         spyndles_of_mill_hanks: _Plain,
         hanks: _Plain = ...,
-        cuts: _Plain = ...,
+        cuts_per_hank: _Plain = ...,
     ) -> list[Quantity]: ...
 
 spyndles_of_mill_hanks: _SpyndlesOfMillHanks
@@ -2077,24 +2180,24 @@ class _Tenacity(Formula):
 
     f = 100 × F / T
 
-    force: breaking force
+    breaking_force: breaking force
     count: yarn count
     """
 
-    def __call__(self, force: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, breaking_force: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        force: _Measure,
+        breaking_force: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["force", "count"],
+        unknown: Literal["breaking_force", "count"],
         *,
         tenacity: _Measure,
-        force: _Measure = ...,
+        breaking_force: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -2104,30 +2207,35 @@ tenacity: _Tenacity
 class _TravellerSpeed(Formula):
     """Speed of the traveller on the ring.
 
-    n_t = n − v / (3.14159265 × d)
+    n_t = n_s − v / (3.14159265 × d_p)
 
-    spindle: spindle speed
-    delivery: delivery
-    diameter: diameter at which the yarn is wound
+    spindle_speed: spindle speed
+    delivery_speed: delivery
+    package_diameter: diameter at which the yarn is wound
     """
 
-    def __call__(self, spindle: _Measure, delivery: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        spindle_speed: _Measure,
+        delivery_speed: _Measure,
+        package_diameter: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        spindle: _Measure,
-        delivery: _Measure,
-        diameter: _Measure,
+        spindle_speed: _Measure,
+        delivery_speed: _Measure,
+        package_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindle", "delivery", "diameter"],
+        unknown: Literal["spindle_speed", "delivery_speed", "package_diameter"],
         *,
         traveller_speed: _Measure,
-        spindle: _Measure = ...,
-        delivery: _Measure = ...,
-        diameter: _Measure = ...,
+        spindle_speed: _Measure = ...,
+        delivery_speed: _Measure = ...,
+        package_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 traveller_speed: _TravellerSpeed
@@ -2136,26 +2244,26 @@ traveller_speed: _TravellerSpeed
 class _TwistAfterShrinkage(Formula):
     """Turns per length after a yarn has shrunk: the turns stay, the length goes.
 
-    t₂ = t / (1 − s)
+    t₂ = t₁ / (1 − s)
 
-    twist: twist before
+    twist_before: twist before
     shrinkage: shrinkage in length
     """
 
-    def __call__(self, twist: _Measure, shrinkage: _Plain) -> Quantity: ...
+    def __call__(self, twist_before: _Measure, shrinkage: _Plain) -> Quantity: ...
     def working(
         self,
-        twist: _Measure,
+        twist_before: _Measure,
         shrinkage: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["twist", "shrinkage"],
+        unknown: Literal["twist_before", "shrinkage"],
         *,
         twist_after_shrinkage: _Measure,
-        twist: _Measure = ...,
+        twist_before: _Measure = ...,
         shrinkage: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -2168,24 +2276,24 @@ class _TwistByLincoln(Formula):
 
     N = 590.541247 / T; t = 100 × K / √T − 7.87401575 × (30 − N)
 
-    factor: twist multiplier
+    twist_factor: twist multiplier
     count: yarn count
     """
 
-    def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, twist_factor: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Measure,
+        twist_factor: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "count"],
+        unknown: Literal["twist_factor", "count"],
         *,
         twist_by_lincoln: _Measure,
-        factor: _Measure = ...,
+        twist_factor: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -2197,25 +2305,25 @@ class _TwistByRetwisting(Formula):
 
     t = n / (2 × L)
 
-    turns: turns out and in again, all together
-    length: length between the clamps
+    retwisting_turns: turns out and in again, all together
+    gauge_length: length between the clamps
     """
 
-    def __call__(self, turns: _Plain, length: _Measure) -> Quantity: ...
+    def __call__(self, retwisting_turns: _Plain, gauge_length: _Measure) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        length: _Measure,
+        retwisting_turns: _Plain,
+        gauge_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "length"],
+        unknown: Literal["retwisting_turns", "gauge_length"],
         *,
         twist_by_retwisting: _Measure,
-        turns: _Plain = ...,
-        length: _Measure = ...,
+        retwisting_turns: _Plain = ...,
+        gauge_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_by_retwisting: _TwistByRetwisting
@@ -2226,25 +2334,25 @@ class _TwistCounted(Formula):
 
     t = n / L
 
-    turns: turns to untwist it
-    length: length between the clamps
+    untwisting_turns: turns to untwist it
+    gauge_length: length between the clamps
     """
 
-    def __call__(self, turns: _Plain, length: _Measure) -> Quantity: ...
+    def __call__(self, untwisting_turns: _Plain, gauge_length: _Measure) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        length: _Measure,
+        untwisting_turns: _Plain,
+        gauge_length: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "length"],
+        unknown: Literal["untwisting_turns", "gauge_length"],
         *,
         twist_counted: _Measure,
-        turns: _Plain = ...,
-        length: _Measure = ...,
+        untwisting_turns: _Plain = ...,
+        gauge_length: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_counted: _TwistCounted
@@ -2284,24 +2392,24 @@ class _TwistForFactor(Formula):
 
     t = 100 × K / √T
 
-    factor: twist factor
+    twist_factor: twist factor
     count: yarn count
     """
 
-    def __call__(self, factor: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, twist_factor: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Measure,
+        twist_factor: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "count"],
+        unknown: Literal["twist_factor", "count"],
         *,
         twist_for_factor: _Measure,
-        factor: _Measure = ...,
+        twist_factor: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -2313,25 +2421,25 @@ class _TwistForHelixAngle(Formula):
 
     t = 1000 × tan(α × 0.0174532925) / (3.14159265 × d)
 
-    angle: slope wanted
-    diameter: diameter of the yarn
+    helix_angle: slope wanted
+    yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, angle: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(self, helix_angle: _Measure, yarn_diameter: _Measure) -> Quantity: ...
     def working(
         self,
-        angle: _Measure,
-        diameter: _Measure,
+        helix_angle: _Measure,
+        yarn_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["angle", "diameter"],
+        unknown: Literal["helix_angle", "yarn_diameter"],
         *,
         twist_for_helix_angle: _Measure,
-        angle: _Measure = ...,
-        diameter: _Measure = ...,
+        helix_angle: _Measure = ...,
+        yarn_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_for_helix_angle: _TwistForHelixAngle
@@ -2340,7 +2448,7 @@ twist_for_helix_angle: _TwistForHelixAngle
 class _TwistForNewCount(Formula):
     """The twist that keeps a yarn as hard when its count is changed.
 
-    t₂ = t₁ × √(T₁ / T₂)
+    t₂ = t × √(T / T₂)
 
     twist: twist now
     count: count now
@@ -2372,30 +2480,35 @@ twist_for_new_count: _TwistForNewCount
 class _TwistForNewFactor(Formula):
     """The twist when a yarn of one count is to be twisted harder or softer.
 
-    t₂ = t₁ × K₂ / K₁
+    t₂ = t × K₂ / K
 
     twist: twist now
-    factor: twist factor now
-    new_factor: twist factor wanted
+    twist_factor: twist factor now
+    new_twist_factor: twist factor wanted
     """
 
-    def __call__(self, twist: _Measure, factor: _Measure, new_factor: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        twist: _Measure,
+        twist_factor: _Measure,
+        new_twist_factor: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
         twist: _Measure,
-        factor: _Measure,
-        new_factor: _Measure,
+        twist_factor: _Measure,
+        new_twist_factor: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["twist", "factor", "new_factor"],
+        unknown: Literal["twist", "twist_factor", "new_twist_factor"],
         *,
         twist_for_new_factor: _Measure,
         twist: _Measure = ...,
-        factor: _Measure = ...,
-        new_factor: _Measure = ...,
+        twist_factor: _Measure = ...,
+        new_twist_factor: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_for_new_factor: _TwistForNewFactor
@@ -2406,25 +2519,25 @@ class _TwistFromRoller(Formula):
 
     t = i / C
 
-    turns: spindle turns for a turn of the delivery roller
-    roller: circumference of the delivery roller
+    roller_ratio: spindle turns for a turn of the delivery roller
+    roller_circumference: circumference of the delivery roller
     """
 
-    def __call__(self, turns: _Plain, roller: _Measure) -> Quantity: ...
+    def __call__(self, roller_ratio: _Plain, roller_circumference: _Measure) -> Quantity: ...
     def working(
         self,
-        turns: _Plain,
-        roller: _Measure,
+        roller_ratio: _Plain,
+        roller_circumference: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["turns", "roller"],
+        unknown: Literal["roller_ratio", "roller_circumference"],
         *,
         twist_from_roller: _Measure,
-        turns: _Plain = ...,
-        roller: _Measure = ...,
+        roller_ratio: _Plain = ...,
+        roller_circumference: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_from_roller: _TwistFromRoller
@@ -2433,27 +2546,27 @@ twist_from_roller: _TwistFromRoller
 class _TwistFromSpeed(Formula):
     """Twist put in by a turning spindle at a delivery.
 
-    t = n / v
+    t = n_s / v
 
-    spindle: spindle speed
-    delivery: delivery
+    spindle_speed: spindle speed
+    delivery_speed: delivery
     """
 
-    def __call__(self, spindle: _Measure, delivery: _Measure) -> Quantity: ...
+    def __call__(self, spindle_speed: _Measure, delivery_speed: _Measure) -> Quantity: ...
     def working(
         self,
-        spindle: _Measure,
-        delivery: _Measure,
+        spindle_speed: _Measure,
+        delivery_speed: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindle", "delivery"],
+        unknown: Literal["spindle_speed", "delivery_speed"],
         *,
         twist_from_speed: _Measure,
-        spindle: _Measure = ...,
-        delivery: _Measure = ...,
+        spindle_speed: _Measure = ...,
+        delivery_speed: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_from_speed: _TwistFromSpeed
@@ -2462,26 +2575,26 @@ twist_from_speed: _TwistFromSpeed
 class _TwistFromWheel(Formula):
     """Twist that a change wheel gives, where twist falls as teeth rise.
 
-    t = C / z
+    t = C_t / z
 
-    constant: twist constant: twist times teeth
+    twist_constant: twist constant: twist times teeth
     teeth: teeth of the wheel
     """
 
-    def __call__(self, constant: _Measure, teeth: _Plain) -> Quantity: ...
+    def __call__(self, twist_constant: _Measure, teeth: _Plain) -> Quantity: ...
     def working(
         self,
-        constant: _Measure,
+        twist_constant: _Measure,
         teeth: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["constant", "teeth"],
+        unknown: Literal["twist_constant", "teeth"],
         *,
         twist_from_wheel: _Measure,
-        constant: _Measure = ...,
+        twist_constant: _Measure = ...,
         teeth: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -2491,27 +2604,27 @@ twist_from_wheel: _TwistFromWheel
 class _TwistGainedOverEnd(Formula):
     """Twist after unwinding over the end, where the coil turns the way of the twist.
 
-    t₂ = t₁ + 1 / (3.14159265 × d)
+    t₂ = t₁ + 1 / (3.14159265 × d_p)
 
-    twist: twist on the package
-    diameter: diameter at which the yarn comes off
+    twist_before: twist on the package
+    package_diameter: diameter at which the yarn comes off
     """
 
-    def __call__(self, twist: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(self, twist_before: _Measure, package_diameter: _Measure) -> Quantity: ...
     def working(
         self,
-        twist: _Measure,
-        diameter: _Measure,
+        twist_before: _Measure,
+        package_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["twist", "diameter"],
+        unknown: Literal["twist_before", "package_diameter"],
         *,
         twist_gained_over_end: _Measure,
-        twist: _Measure = ...,
-        diameter: _Measure = ...,
+        twist_before: _Measure = ...,
+        package_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_gained_over_end: _TwistGainedOverEnd
@@ -2522,25 +2635,25 @@ class _TwistLeftInSingle(Formula):
 
     t_l = t_s − t_f
 
-    single: twist of the singles before folding
-    folding: folding twist, of the other direction
+    single_twist: twist of the singles before folding
+    folding_twist: folding twist, of the other direction
     """
 
-    def __call__(self, single: _Measure, folding: _Measure) -> Quantity: ...
+    def __call__(self, single_twist: _Measure, folding_twist: _Measure) -> Quantity: ...
     def working(
         self,
-        single: _Measure,
-        folding: _Measure,
+        single_twist: _Measure,
+        folding_twist: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["single", "folding"],
+        unknown: Literal["single_twist", "folding_twist"],
         *,
         twist_left_in_single: _Measure,
-        single: _Measure = ...,
-        folding: _Measure = ...,
+        single_twist: _Measure = ...,
+        folding_twist: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_left_in_single: _TwistLeftInSingle
@@ -2551,28 +2664,33 @@ class _TwistLeftRatio(Formula):
 
     tan β = 0.00314159265 × D × t_f; q = 1 − t_f / t_s / (1 + tan β × tan β)
 
-    single: twist of the singles before folding
-    folding: folding twist, of the other direction
-    diameter: diameter of the helix of the singles' axes, about that of one single
+    single_twist: twist of the singles before folding
+    folding_twist: folding twist, of the other direction
+    helix_diameter: diameter of the helix of the singles' axes, about that of one single
     """
 
-    def __call__(self, single: _Measure, folding: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        single_twist: _Measure,
+        folding_twist: _Measure,
+        helix_diameter: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        single: _Measure,
-        folding: _Measure,
-        diameter: _Measure,
+        single_twist: _Measure,
+        folding_twist: _Measure,
+        helix_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["single", "folding", "diameter"],
+        unknown: Literal["single_twist", "folding_twist", "helix_diameter"],
         *,
         twist_left_ratio: _Plain,
-        single: _Measure = ...,
-        folding: _Measure = ...,
-        diameter: _Measure = ...,
+        single_twist: _Measure = ...,
+        folding_twist: _Measure = ...,
+        helix_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_left_ratio: _TwistLeftRatio
@@ -2581,27 +2699,27 @@ twist_left_ratio: _TwistLeftRatio
 class _TwistLostOverEnd(Formula):
     """Twist after unwinding over the end, where the coil turns against the twist.
 
-    t₂ = t₁ − 1 / (3.14159265 × d)
+    t₂ = t₁ − 1 / (3.14159265 × d_p)
 
-    twist: twist on the package
-    diameter: diameter at which the yarn comes off
+    twist_before: twist on the package
+    package_diameter: diameter at which the yarn comes off
     """
 
-    def __call__(self, twist: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(self, twist_before: _Measure, package_diameter: _Measure) -> Quantity: ...
     def working(
         self,
-        twist: _Measure,
-        diameter: _Measure,
+        twist_before: _Measure,
+        package_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["twist", "diameter"],
+        unknown: Literal["twist_before", "package_diameter"],
         *,
         twist_lost_over_end: _Measure,
-        twist: _Measure = ...,
-        diameter: _Measure = ...,
+        twist_before: _Measure = ...,
+        package_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_lost_over_end: _TwistLostOverEnd
@@ -2610,24 +2728,24 @@ twist_lost_over_end: _TwistLostOverEnd
 class _TwistOfACoil(Formula):
     """Twist that unwinding over the end puts in or takes out: a turn for each coil.
 
-    t_e = 1 / (3.14159265 × d)
+    t_e = 1 / (3.14159265 × d_p)
 
-    diameter: diameter at which the yarn comes off
+    package_diameter: diameter at which the yarn comes off
     """
 
-    def __call__(self, diameter: _Measure) -> Quantity: ...
+    def __call__(self, package_diameter: _Measure) -> Quantity: ...
     def working(
         self,
-        diameter: _Measure,
+        package_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["diameter"],
+        unknown: Literal["package_diameter"],
         *,
         twist_of_a_coil: _Measure,
-        diameter: _Measure = ...,
+        package_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_of_a_coil: _TwistOfACoil
@@ -2636,30 +2754,35 @@ twist_of_a_coil: _TwistOfACoil
 class _TwistOnRingBobbin(Formula):
     """Twist of the yarn as it lies on a ring bobbin: turns of the traveller for a length delivered.
 
-    n_t = n − v / (3.14159265 × d); t = n_t / v
+    n_t = n_s − v / (3.14159265 × d_p); t = n_t / v
 
-    spindle: spindle speed
-    delivery: delivery
-    diameter: diameter at which the yarn is wound
+    spindle_speed: spindle speed
+    delivery_speed: delivery
+    package_diameter: diameter at which the yarn is wound
     """
 
-    def __call__(self, spindle: _Measure, delivery: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(
+        self,
+        spindle_speed: _Measure,
+        delivery_speed: _Measure,
+        package_diameter: _Measure,
+    ) -> Quantity: ...
     def working(
         self,
-        spindle: _Measure,
-        delivery: _Measure,
-        diameter: _Measure,
+        spindle_speed: _Measure,
+        delivery_speed: _Measure,
+        package_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindle", "delivery", "diameter"],
+        unknown: Literal["spindle_speed", "delivery_speed", "package_diameter"],
         *,
         twist_on_ring_bobbin: _Measure,
-        spindle: _Measure = ...,
-        delivery: _Measure = ...,
-        diameter: _Measure = ...,
+        spindle_speed: _Measure = ...,
+        delivery_speed: _Measure = ...,
+        package_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 twist_on_ring_bobbin: _TwistOnRingBobbin
@@ -2668,40 +2791,45 @@ twist_on_ring_bobbin: _TwistOnRingBobbin
 class _TwoFoldContraction(Formula):
     """Contraction of a two-fold staple yarn: the singles change their own, and lie aslant.
 
-    tan β = 0.00314159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k₁ = 1 − (1 − k′) / (1 −
-    k) × cos β
+    tan β = 0.00314159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k = 1 − (1 − k_a) / (1 −
+    k_b) × cos β
 
-    before: contraction of the singles before folding
-    after: contraction of the singles after folding
-    folding: folding twist
-    diameter: diameter of the helix of the singles' axes, about that of one single
+    single_contraction_before: contraction of the singles before folding
+    single_contraction_after: contraction of the singles after folding
+    folding_twist: folding twist
+    helix_diameter: diameter of the helix of the singles' axes, about that of one single
     """
 
     def __call__(
         self,
-        before: _Plain,
-        after: _Plain,
-        folding: _Measure,
-        diameter: _Measure,
+        single_contraction_before: _Plain,
+        single_contraction_after: _Plain,
+        folding_twist: _Measure,
+        helix_diameter: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        before: _Plain,
-        after: _Plain,
-        folding: _Measure,
-        diameter: _Measure,
+        single_contraction_before: _Plain,
+        single_contraction_after: _Plain,
+        folding_twist: _Measure,
+        helix_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["before", "after", "folding", "diameter"],
+        unknown: Literal[
+            "single_contraction_before",
+            "single_contraction_after",
+            "folding_twist",
+            "helix_diameter",
+        ],
         *,
         two_fold_contraction: _Plain,
-        before: _Plain = ...,
-        after: _Plain = ...,
-        folding: _Measure = ...,
-        diameter: _Measure = ...,
+        single_contraction_before: _Plain = ...,
+        single_contraction_after: _Plain = ...,
+        folding_twist: _Measure = ...,
+        helix_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 two_fold_contraction: _TwoFoldContraction
@@ -2710,27 +2838,27 @@ two_fold_contraction: _TwoFoldContraction
 class _TwoForOneTwist(Formula):
     """Twist put in by a two-for-one spindle: two turns a revolution.
 
-    t = 2 × n / v
+    t = 2 × n_s / v
 
-    spindle: spindle speed
-    delivery: delivery
+    spindle_speed: spindle speed
+    delivery_speed: delivery
     """
 
-    def __call__(self, spindle: _Measure, delivery: _Measure) -> Quantity: ...
+    def __call__(self, spindle_speed: _Measure, delivery_speed: _Measure) -> Quantity: ...
     def working(
         self,
-        spindle: _Measure,
-        delivery: _Measure,
+        spindle_speed: _Measure,
+        delivery_speed: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["spindle", "delivery"],
+        unknown: Literal["spindle_speed", "delivery_speed"],
         *,
         two_for_one_twist: _Measure,
-        spindle: _Measure = ...,
-        delivery: _Measure = ...,
+        spindle_speed: _Measure = ...,
+        delivery_speed: _Measure = ...,
     ) -> list[Quantity]: ...
 
 two_for_one_twist: _TwoForOneTwist
@@ -2739,26 +2867,26 @@ two_for_one_twist: _TwoForOneTwist
 class _UntwistedLength(Formula):
     """Length of the untwisted strand in a length of twisted yarn.
 
-    L₀ = L × (1 + k)
+    L₀ = L × (1 + k_t)
 
-    length: length of the twisted yarn
+    twisted_length: length of the twisted yarn
     contraction_on_twisted: contraction, on the twisted length
     """
 
-    def __call__(self, length: _Measure, contraction_on_twisted: _Plain) -> Quantity: ...
+    def __call__(self, twisted_length: _Measure, contraction_on_twisted: _Plain) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
+        twisted_length: _Measure,
         contraction_on_twisted: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "contraction_on_twisted"],
+        unknown: Literal["twisted_length", "contraction_on_twisted"],
         *,
         untwisted_length: _Measure,
-        length: _Measure = ...,
+        twisted_length: _Measure = ...,
         contraction_on_twisted: _Plain = ...,
     ) -> list[Quantity]: ...
 
@@ -2771,37 +2899,37 @@ class _VariationOfMean(Formula):
 
     CV_m = √(CV_b × CV_b / e + CV_a × CV_a / p)
 
-    between: variation from end to end
-    along: variation from piece to piece along an end
-    ends: different ends
-    pieces: pieces, all together
+    cv_between: variation from end to end
+    cv_along: variation from piece to piece along an end
+    different_ends: different ends
+    test_pieces: pieces, all together
     """
 
     def __call__(
         self,
-        between: _Plain,
-        along: _Plain,
-        ends: _Plain,
-        pieces: _Plain,
+        cv_between: _Plain,
+        cv_along: _Plain,
+        different_ends: _Plain,
+        test_pieces: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        between: _Plain,
-        along: _Plain,
-        ends: _Plain,
-        pieces: _Plain,
+        cv_between: _Plain,
+        cv_along: _Plain,
+        different_ends: _Plain,
+        test_pieces: _Plain,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["between", "along", "ends", "pieces"],
+        unknown: Literal["cv_between", "cv_along", "different_ends", "test_pieces"],
         *,
         variation_of_mean: _Plain,
-        between: _Plain = ...,
-        along: _Plain = ...,
-        ends: _Plain = ...,
-        pieces: _Plain = ...,
+        cv_between: _Plain = ...,
+        cv_along: _Plain = ...,
+        different_ends: _Plain = ...,
+        test_pieces: _Plain = ...,
     ) -> list[Quantity]: ...
 
 variation_of_mean: _VariationOfMean
@@ -2810,89 +2938,57 @@ variation_of_mean: _VariationOfMean
 class _WheelForTwist(Formula):
     """The change wheel that would give a wanted twist, where twist falls as teeth rise.
 
-    z = C / t
+    z = C_t / t
 
-    constant: twist constant: twist times teeth
+    twist_constant: twist constant: twist times teeth
     twist: twist wanted
     """
 
-    def __call__(self, constant: _Measure, twist: _Measure) -> Quantity: ...
+    def __call__(self, twist_constant: _Measure, twist: _Measure) -> Quantity: ...
     def working(
         self,
-        constant: _Measure,
+        twist_constant: _Measure,
         twist: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["constant", "twist"],
+        unknown: Literal["twist_constant", "twist"],
         *,
         wheel_for_twist: _Plain,
-        constant: _Measure = ...,
+        twist_constant: _Measure = ...,
         twist: _Measure = ...,
     ) -> list[Quantity]: ...
 
 wheel_for_twist: _WheelForTwist
 
 @final
-class _WholeHanks(Formula):
-    """Whole hanks that a mass of yarn makes.
-
-    h = round down(1000000 × m / (T × l) + 0.000001)
-
-    mass: mass
-    count: count
-    hank: length of a hank
-    """
-
-    def __call__(self, mass: _Measure, count: _Measure, hank: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        count: _Measure,
-        hank: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "count", "hank"],
-        *,
-        whole_hanks: _Plain,
-        mass: _Measure = ...,
-        count: _Measure = ...,
-        hank: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-whole_hanks: _WholeHanks
-
-@final
 class _WindingLag(Formula):
     """Turns in a minute by which the traveller lags the spindle, or a bobbin differs from its
     flyer, to wind on what is delivered.
 
-    n_l = v / (3.14159265 × d)
+    n_l = v / (3.14159265 × d_p)
 
-    delivery: delivery
-    diameter: diameter at which the yarn is wound
+    delivery_speed: delivery
+    package_diameter: diameter at which the yarn is wound
     """
 
-    def __call__(self, delivery: _Measure, diameter: _Measure) -> Quantity: ...
+    def __call__(self, delivery_speed: _Measure, package_diameter: _Measure) -> Quantity: ...
     def working(
         self,
-        delivery: _Measure,
-        diameter: _Measure,
+        delivery_speed: _Measure,
+        package_diameter: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["delivery", "diameter"],
+        unknown: Literal["delivery_speed", "package_diameter"],
         *,
         winding_lag: _Measure,
-        delivery: _Measure = ...,
-        diameter: _Measure = ...,
+        delivery_speed: _Measure = ...,
+        package_diameter: _Measure = ...,
     ) -> list[Quantity]: ...
 
 winding_lag: _WindingLag
@@ -2901,9 +2997,9 @@ winding_lag: _WindingLag
 class _WindingOutput(Formula):
     """What drums wind in an hour.
 
-    P = 60 × v × k × η × T × 0.000001
+    Q = 60 × v × k_n × η × T × 0.000001
 
-    speed: winding speed of a drum
+    winding_speed: winding speed of a drum
     drums: drums at work
     efficiency: efficiency
     count: count
@@ -2911,14 +3007,14 @@ class _WindingOutput(Formula):
 
     def __call__(
         self,
-        speed: _Measure,
+        winding_speed: _Measure,
         drums: _Plain,
         efficiency: _Plain,
         count: _Measure,
     ) -> Quantity: ...
     def working(
         self,
-        speed: _Measure,
+        winding_speed: _Measure,
         drums: _Plain,
         efficiency: _Plain,
         count: _Measure,
@@ -2927,10 +3023,10 @@ class _WindingOutput(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["speed", "drums", "efficiency", "count"],
+        unknown: Literal["winding_speed", "drums", "efficiency", "count"],
         *,
         winding_output: _Measure,
-        speed: _Measure = ...,
+        winding_speed: _Measure = ...,
         drums: _Plain = ...,
         efficiency: _Plain = ...,
         count: _Measure = ...,
@@ -2942,25 +3038,25 @@ winding_output: _WindingOutput
 class _WindingTime(Formula):
     """Time to wind a length, all drums at work.
 
-    τ = Y / (60 × v × k × η)
+    τ = Y / (60 × v × k_n × η)
 
-    length: length to wind
-    speed: winding speed of a drum
+    yarn_length: length to wind
+    winding_speed: winding speed of a drum
     drums: drums at work
     efficiency: efficiency
     """
 
     def __call__(
         self,
-        length: _Measure,
-        speed: _Measure,
+        yarn_length: _Measure,
+        winding_speed: _Measure,
         drums: _Plain,
         efficiency: _Plain,
     ) -> Quantity: ...
     def working(
         self,
-        length: _Measure,
-        speed: _Measure,
+        yarn_length: _Measure,
+        winding_speed: _Measure,
         drums: _Plain,
         efficiency: _Plain,
         *,
@@ -2968,11 +3064,11 @@ class _WindingTime(Formula):
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["length", "speed", "drums", "efficiency"],
+        unknown: Literal["yarn_length", "winding_speed", "drums", "efficiency"],
         *,
         winding_time: _Measure,
-        length: _Measure = ...,
-        speed: _Measure = ...,
+        yarn_length: _Measure = ...,
+        winding_speed: _Measure = ...,
         drums: _Plain = ...,
         efficiency: _Plain = ...,
     ) -> list[Quantity]: ...
@@ -2985,24 +3081,24 @@ class _WrapsEstimate(Formula):
 
     Y = 496,054.648 / T; w = k × √Y / 2.54
 
-    factor: factor of the yarn and the hand
+    wraps_factor: factor of the yarn and the hand
     count: yarn count
     """
 
-    def __call__(self, factor: _Plain, count: _Measure) -> Quantity: ...
+    def __call__(self, wraps_factor: _Plain, count: _Measure) -> Quantity: ...
     def working(
         self,
-        factor: _Plain,
+        wraps_factor: _Plain,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["factor", "count"],
+        unknown: Literal["wraps_factor", "count"],
         *,
         wraps_estimate: _Measure,
-        factor: _Plain = ...,
+        wraps_factor: _Plain = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -3014,24 +3110,24 @@ class _YarnDiameter(Formula):
 
     d = √(4 × v × T / 3141.59265)
 
-    volume: specific volume of the yarn
+    specific_volume: specific volume of the yarn
     count: yarn count
     """
 
-    def __call__(self, volume: _Measure, count: _Measure) -> Quantity: ...
+    def __call__(self, specific_volume: _Measure, count: _Measure) -> Quantity: ...
     def working(
         self,
-        volume: _Measure,
+        specific_volume: _Measure,
         count: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["volume", "count"],
+        unknown: Literal["specific_volume", "count"],
         *,
         yarn_diameter: _Measure,
-        volume: _Measure = ...,
+        specific_volume: _Measure = ...,
         count: _Measure = ...,
     ) -> list[Quantity]: ...
 
@@ -3043,25 +3139,25 @@ class _YarnSpecificVolume(Formula):
 
     v = 1 / (φ × ρ)
 
-    packing: share of the section that is fibre
-    density: density of the fibre
+    packing_fraction: share of the section that is fibre
+    fibre_density: density of the fibre
     """
 
-    def __call__(self, packing: _Plain, density: _Measure) -> Quantity: ...
+    def __call__(self, packing_fraction: _Plain, fibre_density: _Measure) -> Quantity: ...
     def working(
         self,
-        packing: _Plain,
-        density: _Measure,
+        packing_fraction: _Plain,
+        fibre_density: _Measure,
         *,
         at: int | tuple[int, ...] | None = None,
     ) -> Working: ...
     def solve(
         self,
-        unknown: Literal["packing", "density"],
+        unknown: Literal["packing_fraction", "fibre_density"],
         *,
         yarn_specific_volume: _Measure,
-        packing: _Plain = ...,
-        density: _Measure = ...,
+        packing_fraction: _Plain = ...,
+        fibre_density: _Measure = ...,
     ) -> list[Quantity]: ...
 
 yarn_specific_volume: _YarnSpecificVolume

@@ -38,7 +38,7 @@ fn name_for(name: &str, value: &Bound<'_, PyAny>) -> PyResult<String> {
         Kind::AreaShrinkage => {
             return Err(UnitError::new_err(format!(
                 "{name} = {} is a loss of area, not of a side; where both sides shrink alike, \
-                 hankwise.cloth.even_shrinkage gives that of a side",
+                 hankwise.cloth.shrinkage_of_side gives that of a side",
                 value.repr()?
             )));
         }

@@ -297,7 +297,7 @@ impl Yarn {
         self.yarn.clone().folded(c.base()).map(|y| self.same(y)).map_err(|e| raise(&e))
     }
     /// The same yarn, with each end fed at a length of its own in a unit length of the yarn: 1.6 for
-    /// an end that loops, 1/(1 − c) for a straight one. The count of the whole follows.
+    /// an end that loops, 1/(1 − k) for a straight one. The count of the whole follows.
     #[pyo3(signature = (lengths, /), text_signature = "($self, lengths, /)")]
     fn fed(&self, lengths: &Bound<'_, PyAny>) -> PyResult<Yarn> {
         let lengths = several(lengths, Kind::Ratio, "lengths")?;

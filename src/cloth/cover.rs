@@ -25,7 +25,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// How closely the threads of one direction lie for their count.
 #[formula(
-    result = "K",
+    result = "K_c",
     sources = ["Woven fabric handout", "GATE solutions"],
     limits = ["compares yarns of one make, packed alike; it knows neither density nor twist", "a number alone says nothing: the same cloth has 12.5 in the SI form and 13.1 in Peirce's"],
     slips = ["the count instead of its root: 'threads/cm × tex × 0.1' is a misprint", "comparing the SI form with Peirce's: 4.5 % apart", "another system's count in Peirce's form"]
@@ -50,13 +50,13 @@ pub fn cover_factor<N: Number>(
 )]
 pub fn sett_for_cover_factor<N: Number>(
     /// cover factor
-    #[q("K", 2.0..=30.0)]
-    factor: CoverFactor<N>,
+    #[q("K_c", 2.0..=30.0)]
+    cover_factor: CoverFactor<N>,
     /// yarn count
     #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    10.0 * factor / count.sqrt()
+    10.0 * cover_factor / count.sqrt()
 }
 
 /// The count that gives a cover factor at a sett.
@@ -68,18 +68,18 @@ pub fn sett_for_cover_factor<N: Number>(
 )]
 pub fn count_for_cover_factor<N: Number>(
     /// cover factor
-    #[q("K", 2.0..=30.0)]
-    factor: CoverFactor<N>,
+    #[q("K_c", 2.0..=30.0)]
+    cover_factor: CoverFactor<N>,
     /// sett
     #[q("n", 1.0..=80.0)]
     sett: Sett<N>,
 ) -> LinearDensity<N> {
-    (10.0 * factor / sett).squared()
+    (10.0 * cover_factor / sett).squared()
 }
 
 /// Cover factor of the cloth from those of warp and weft.
 #[formula(
-    result = "K",
+    result = "K_c",
     sources = ["memory", "Textile School"],
     limits = ["the limit is that of the yarn, threads touching: 28 in Peirce's form belongs to cotton; see cover_factor_limit", "the page prints (K₁ − K₂)/28 for K₁K₂/28: a misprint"],
     slips = ["adding the two: where they cross they cover once", "28 with cover factors of the SI form"]
@@ -87,15 +87,16 @@ pub fn count_for_cover_factor<N: Number>(
 pub fn cloth_cover_factor<N: Number>(
     /// cover factor of the warp
     #[q("K₁", 2.0..=28.0)]
-    warp: CoverFactor<N>,
+    warp_cover_factor: CoverFactor<N>,
     /// cover factor of the weft
     #[q("K₂", 2.0..=28.0)]
-    weft: CoverFactor<N>,
+    weft_cover_factor: CoverFactor<N>,
     /// cover factor at which threads touch
     #[q("K_l", 10.0..=35.0)]
-    limit: CoverFactor<N>,
+    cover_factor_limit: CoverFactor<N>,
 ) -> CoverFactor<N> {
-    warp + weft - warp * weft / limit
+    warp_cover_factor + weft_cover_factor
+        - warp_cover_factor * weft_cover_factor / cover_factor_limit
 }
 
 /// Cover factor at which round threads lie side by side and touch.
@@ -108,14 +109,14 @@ pub fn cloth_cover_factor<N: Number>(
 pub fn cover_factor_limit<N: Number>(
     /// specific volume of the yarn
     #[q("v", 0.7..=6.0)]
-    volume: SpecificVolume<N>,
+    specific_volume: SpecificVolume<N>,
 ) -> CoverFactor<N> {
-    (1000.0 * PI / 4.0 / volume).sqrt()
+    (1000.0 * PI / 4.0 / specific_volume).sqrt()
 }
 
 /// Cover factor at which a square plain cloth jams: threads √3 diameters apart both ways.
 #[formula(
-    result = "K",
+    result = "K_c",
     sources = ["Balasubramanian", "Woven fabric handout"],
     limits = ["round hard threads alike in warp and weft, sett alike: 16 in Peirce's form for cotton; one system can lie closer where the other lies more open"],
     slips = ["taking it for the limit of a twill or satin, which go closer"]
@@ -123,9 +124,9 @@ pub fn cover_factor_limit<N: Number>(
 pub fn jam_cover_factor<N: Number>(
     /// cover factor at which threads touch
     #[q("K_l", 10.0..=35.0)]
-    limit: CoverFactor<N>,
+    cover_factor_limit: CoverFactor<N>,
 ) -> CoverFactor<N> {
-    limit / 3.0_f64.sqrt()
+    cover_factor_limit / 3.0_f64.sqrt()
 }
 
 /// Share of the surface that the threads of one direction cover.
@@ -141,9 +142,9 @@ pub fn fractional_cover<N: Number>(
     sett: Sett<N>,
     /// diameter of the yarn
     #[q("d", 0.03..=6.0)]
-    diameter: Diameter<N>,
+    yarn_diameter: Diameter<N>,
 ) -> Fraction<N> {
-    let close = (sett * diameter / 10.0).named("n·d");
+    let close = (sett * yarn_diameter / 10.0).named("n·d");
     close.min(1.0)
 }
 
@@ -156,13 +157,13 @@ pub fn fractional_cover<N: Number>(
 )]
 pub fn fractional_cover_of_factor<N: Number>(
     /// cover factor
-    #[q("K", 0.5..=30.0)]
-    factor: CoverFactor<N>,
+    #[q("K_c", 0.5..=30.0)]
+    cover_factor: CoverFactor<N>,
     /// specific volume of the yarn
     #[q("v", 0.7..=6.0)]
-    volume: SpecificVolume<N>,
+    specific_volume: SpecificVolume<N>,
 ) -> Fraction<N> {
-    let close = (factor * (4.0 / (1000.0 * PI) * volume).sqrt()).named("K/K_l");
+    let close = (cover_factor * (4.0 / (1000.0 * PI) * specific_volume).sqrt()).named("K_c/K_l");
     close.min(1.0)
 }
 
@@ -176,10 +177,10 @@ pub fn fractional_cover_of_factor<N: Number>(
 pub fn total_cover<N: Number>(
     /// fractional cover of the warp
     #[q("e₁", 0.05..=1.0)]
-    warp: Fraction<N>,
+    warp_cover: Fraction<N>,
     /// fractional cover of the weft
     #[q("e₂", 0.05..=1.0)]
-    weft: Fraction<N>,
+    weft_cover: Fraction<N>,
 ) -> Fraction<N> {
-    warp + weft - warp * weft
+    warp_cover + weft_cover - warp_cover * weft_cover
 }

@@ -26,7 +26,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &LOOP_DENSITY,
     &LOOPS_ON_AREA,
     &KNIT_MASS_PER_AREA,
-    &KNIT_MASS_BY_CONSTANT,
+    &KNIT_MASS_PER_AREA_BY_CONSTANT,
 ];
 
 /// Mass of the yarn in a knitted piece: courses, the width of each, and the take-up of its loops.
@@ -41,19 +41,19 @@ pub fn knit_mass<N: Number>(
     #[q("c", 0.5..=40.0)]
     courses: Sett<N>,
     /// width of the piece
-    #[q("B", 0.02..=5.0)]
-    width: Length<N>,
+    #[q("b", 0.02..=5.0)]
+    cloth_width: Length<N>,
     /// length of the piece
     #[q("L", 0.05..=1000.0)]
-    length: Length<N>,
+    cloth_length: Length<N>,
     /// take-up: length of yarn over width of course
     #[q("u", 1.0..=6.0)]
-    take_up: Ratio<N>,
+    knit_take_up: Ratio<N>,
     /// count
     #[q("T", 2.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
-    let yarn = (100.0 * courses * length * width * take_up).named("Y");
+    let yarn = (100.0 * courses * cloth_length * cloth_width * knit_take_up).named("Y");
     yarn * count * 1e-6
 }
 
@@ -70,14 +70,14 @@ pub fn knit_take_up<N: Number>(
     wales: Sett<N>,
     /// length of yarn in a stitch
     #[q("l", 0.001..=0.05)]
-    stitch: Length<N>,
+    loop_length: Length<N>,
 ) -> Ratio<N> {
-    100.0 * wales * stitch
+    100.0 * wales * loop_length
 }
 
 /// How tightly a yarn is knitted for its count; the knitter's cover factor.
 #[formula(
-    result = "K",
+    result = "K_t",
     sources = ["Textile handbook 2023", "definition"],
     limits = ["the length of yarn in a loop by unravelling a known number of them", "compares plain knitting in yarns of one make"],
     slips = ["the loop in millimetres in one figure, in centimetres in the other: a factor of ten", "the count instead of its root"]
@@ -105,15 +105,15 @@ pub fn loop_for_tightness<N: Number>(
     #[q("T", 2.0..=2000.0)]
     count: LinearDensity<N>,
     /// tightness factor
-    #[q("K", 5.0..=30.0)]
-    tightness: TightnessFactor<N>,
+    #[q("K_t", 5.0..=30.0)]
+    tightness_factor: TightnessFactor<N>,
 ) -> Length<N> {
-    count.sqrt() / (100.0 * tightness)
+    count.sqrt() / (100.0 * tightness_factor)
 }
 
 /// Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
 #[formula(
-    result = "K_c",
+    result = "K_d",
     sources = ["GATE solutions", "definition"],
     limits = ["plain knitting; one state of relaxation: see munden_constants"],
     slips = ["courses counted before washing with a loop measured after"]
@@ -121,12 +121,12 @@ pub fn loop_for_tightness<N: Number>(
 pub fn loop_constant<N: Number>(
     /// courses, or wales
     #[q("n", 0.5..=40.0)]
-    courses: Sett<N>,
+    courses_or_wales: Sett<N>,
     /// length of yarn in a loop
     #[q("l", 0.001..=0.05)]
     loop_length: Length<N>,
 ) -> Ratio<N> {
-    100.0 * courses * loop_length
+    100.0 * courses_or_wales * loop_length
 }
 
 /// The courses, or the wales, that a loop length leads to.
@@ -138,13 +138,13 @@ pub fn loop_constant<N: Number>(
 )]
 pub fn courses_for_loop<N: Number>(
     /// constant of the direction
-    #[q("K_c", 3.0..=7.0)]
-    constant: Ratio<N>,
+    #[q("K_d", 3.0..=7.0)]
+    loop_constant: Ratio<N>,
     /// length of yarn in a loop
     #[q("l", 0.001..=0.05)]
     loop_length: Length<N>,
 ) -> Sett<N> {
-    constant / (100.0 * loop_length)
+    loop_constant / (100.0 * loop_length)
 }
 
 /// Constant of the loops on an area, from those of courses and wales.
@@ -157,12 +157,12 @@ pub fn courses_for_loop<N: Number>(
 pub fn stitch_constant<N: Number>(
     /// constant of the courses
     #[q("K_c", 3.0..=7.0)]
-    courses: Ratio<N>,
+    course_constant: Ratio<N>,
     /// constant of the wales
     #[q("K_w", 3.0..=7.0)]
-    wales: Ratio<N>,
+    wale_constant: Ratio<N>,
 ) -> Ratio<N> {
-    courses * wales
+    course_constant * wale_constant
 }
 
 /// Shape of the loop: courses over wales.
@@ -193,15 +193,15 @@ pub fn loop_shape<N: Number>(
 pub fn loop_density<N: Number>(
     /// constant of the courses
     #[q("K_c", 3.0..=7.0)]
-    courses: Ratio<N>,
+    course_constant: Ratio<N>,
     /// constant of the wales
     #[q("K_w", 3.0..=7.0)]
-    wales: Ratio<N>,
+    wale_constant: Ratio<N>,
     /// length of yarn in a loop
     #[q("l", 0.001..=0.05)]
     loop_length: Length<N>,
 ) -> LoopDensity<N> {
-    courses * wales / (100.0 * loop_length).squared()
+    course_constant * wale_constant / (100.0 * loop_length).squared()
 }
 
 /// Loops on an area from courses and wales.
@@ -224,7 +224,7 @@ pub fn loops_on_area<N: Number>(
 
 /// Mass of a square metre of knitting: loops, the yarn in each, and its count.
 #[formula(
-    result = "w",
+    result = "ω",
     sources = ["Textile handbook 2023"],
     limits = ["loops, loop length and count in one state of the cloth"],
     slips = ["the book calls the product a stitch density: it is the mass", "loops of one face where there are two"]
@@ -232,7 +232,7 @@ pub fn loops_on_area<N: Number>(
 pub fn knit_mass_per_area<N: Number>(
     /// loops on an area
     #[q("S", 1.0..=600.0)]
-    loops: LoopDensity<N>,
+    loop_density: LoopDensity<N>,
     /// length of yarn in a loop
     #[q("l", 0.001..=0.05)]
     loop_length: Length<N>,
@@ -240,7 +240,7 @@ pub fn knit_mass_per_area<N: Number>(
     #[q("T", 2.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> MassPerArea<N> {
-    10.0 * loops * loop_length * count
+    10.0 * loop_density * loop_length * count
 }
 
 /// Mass of a square metre of knitting from the constant of its loops: heavier with the count, lighter
@@ -248,15 +248,15 @@ pub fn knit_mass_per_area<N: Number>(
 ///
 /// The rule `g/m² = k ÷ (English cotton count × loop in mm)` is the same with k = 590.54 K_s.
 #[formula(
-    result = "w",
+    result = "ω",
     sources = ["Textile handbook 2023", "Textile Calculation 2015"],
     limits = ["the constant of that structure and state: see munden_constants; the 20.4 behind a printed rule for single jersey lies between Munden's dry and wet states"],
     slips = ["the constant of plain knitting for a rib"]
 )]
-pub fn knit_mass_by_constant<N: Number>(
+pub fn knit_mass_per_area_by_constant<N: Number>(
     /// constant of the loops on an area
     #[q("K_s", 15.0..=40.0)]
-    constant: Ratio<N>,
+    stitch_constant: Ratio<N>,
     /// length of yarn in a loop
     #[q("l", 0.001..=0.05)]
     loop_length: Length<N>,
@@ -264,5 +264,5 @@ pub fn knit_mass_by_constant<N: Number>(
     #[q("T", 2.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> MassPerArea<N> {
-    constant * count / (1000.0 * loop_length)
+    stitch_constant * count / (1000.0 * loop_length)
 }

@@ -9,11 +9,11 @@ use crate::quantity::{
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
-    &MASS_OF_THREADS,
+    &MASS_PER_AREA_OF_THREADS,
     &MASS_PER_AREA,
     &MASS_PER_AREA_BY_MULTIPLIER,
     &COUNT_WITH_ADDED,
-    &LINEAR_DENSITY_OF_CLOTH,
+    &RUNNING_MASS_OF_CLOTH,
     &MASS_PER_AREA_OF_CLOTH,
     &MASS_OF_PIECE,
     &WARP_MASS,
@@ -24,12 +24,12 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
 #[formula(
-    result = "w",
+    result = "ω",
     sources = ["GATE solutions"],
     limits = ["sett, crimp and count of one state of the cloth", "the count with what is on the yarn: oil, size, water"],
     slips = ["the crimp of the other threads", "a take-up on yarn where a crimp on cloth is meant"]
 )]
-pub fn mass_of_threads<N: Number>(
+pub fn mass_per_area_of_threads<N: Number>(
     /// sett of these threads
     #[q("n", 1.0..=60.0)]
     sett: Sett<N>,
@@ -45,7 +45,7 @@ pub fn mass_of_threads<N: Number>(
 
 /// Mass of a square metre of cloth from its threads.
 #[formula(
-    result = "w",
+    result = "ω",
     sources = ["GATE solutions"],
     limits = ["setts, crimps and counts of one state of the cloth", "the counts with what is on the yarn: oil, size, water"],
     slips = ["leaving out the crimp", "a crimp on cloth where a take-up on yarn was measured"]
@@ -53,32 +53,32 @@ pub fn mass_of_threads<N: Number>(
 pub fn mass_per_area<N: Number>(
     /// ends
     #[q("n₁", 1.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// count of the warp
     #[q("T₁", 5.0..=2000.0)]
-    warp: LinearDensity<N>,
+    warp_count: LinearDensity<N>,
     /// crimp of the warp
     #[q("c₁", 0.0..=0.3)]
     warp_crimp: Crimp<N>,
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett: Sett<N>,
     /// count of the weft
     #[q("T₂", 5.0..=2000.0)]
-    weft: LinearDensity<N>,
+    weft_count: LinearDensity<N>,
     /// crimp of the weft
     #[q("c₂", 0.0..=0.3)]
     weft_crimp: Crimp<N>,
 ) -> MassPerArea<N> {
-    let warp_mass = (ends * warp * (1.0 + warp_crimp) / 10.0).named("w₁");
-    let weft_mass = (picks * weft * (1.0 + weft_crimp) / 10.0).named("w₂");
+    let warp_mass = (warp_sett * warp_count * (1.0 + warp_crimp) / 10.0).named("ω₁");
+    let weft_mass = (weft_sett * weft_count * (1.0 + weft_crimp) / 10.0).named("ω₂");
     warp_mass + weft_mass
 }
 
 /// Mass per area as the trade's pages have it: threads in an inch over the cotton count, times a
 /// rounded multiplier.
 #[formula(
-    result = "w",
+    result = "ω",
     sources = ["GSM pages", "definition"],
     limits = ["to check a printed figure: the multiplier is 23.2496 exactly, and pages print 23.25, 23.27 and 23.5", "for a cloth of one's own the exact formula is mass_per_area"],
     slips = ["a rounded multiplier: 23.5 is 1.1 % too high", "100 + 6 % read as 100.06: the crimp is lost"]
@@ -86,31 +86,31 @@ pub fn mass_per_area<N: Number>(
 pub fn mass_per_area_by_multiplier<N: Number>(
     /// multiplier, for threads in an inch, cotton counts and g/m²
     #[q("k", 23.0..=24.0)]
-    multiplier: Ratio<N>,
+    mass_multiplier: Ratio<N>,
     /// ends
     #[q("n₁", 1.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// count of the warp
     #[q("T₁", 5.0..=2000.0)]
-    warp: LinearDensity<N>,
+    warp_count: LinearDensity<N>,
     /// crimp of the warp
     #[q("c₁", 0.0..=0.3)]
     warp_crimp: Crimp<N>,
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett: Sett<N>,
     /// count of the weft
     #[q("T₂", 5.0..=2000.0)]
-    weft: LinearDensity<N>,
+    weft_count: LinearDensity<N>,
     /// crimp of the weft
     #[q("c₂", 0.0..=0.3)]
     weft_crimp: Crimp<N>,
 ) -> MassPerArea<N> {
     // Ends in an inch over the cotton count: 2.54 n, and T over 590.54.
     let per_count = 2.54 / ENGLISH_COTTON;
-    let warp_term = (ends * warp * per_count * (1.0 + warp_crimp)).named("t₁");
-    let weft_term = (picks * weft * per_count * (1.0 + weft_crimp)).named("t₂");
-    multiplier * (warp_term + weft_term)
+    let warp_term = (warp_sett * warp_count * per_count * (1.0 + warp_crimp)).named("t₁");
+    let weft_term = (weft_sett * weft_count * per_count * (1.0 + weft_crimp)).named("t₂");
+    mass_multiplier * (warp_term + weft_term)
 }
 
 /// Count of a yarn with size or oil on it.
@@ -122,49 +122,49 @@ pub fn mass_per_area_by_multiplier<N: Number>(
 )]
 pub fn count_with_added<N: Number>(
     /// count without it
-    #[q("T₁", 5.0..=2000.0)]
+    #[q("T", 5.0..=2000.0)]
     count: LinearDensity<N>,
     /// size or oil, on the yarn without it
     #[q("z", 0.0..=0.5)]
-    added: Fraction<N>,
+    size_or_oil: Fraction<N>,
 ) -> LinearDensity<N> {
-    count * (1.0 + added)
+    count * (1.0 + size_or_oil)
 }
 
 /// Mass of a running metre of cloth.
 #[formula(
-    result = "T",
+    result = "λ",
     sources = ["definition"],
     limits = ["ounces of a running yard say nothing without the width: 56, 58 and 60 in are all in use"],
     slips = ["taking ounces of a running yard for ounces of a square yard"]
 )]
-pub fn linear_density_of_cloth<N: Number>(
+pub fn running_mass_of_cloth<N: Number>(
     /// mass per area
-    #[q("w", 20.0..=2000.0)]
-    area: MassPerArea<N>,
+    #[q("ω", 20.0..=2000.0)]
+    mass_per_area: MassPerArea<N>,
     /// width
-    #[q("B", 0.05..=4.0)]
-    width: Length<N>,
+    #[q("b", 0.05..=4.0)]
+    cloth_width: Length<N>,
 ) -> LinearDensity<N> {
-    1000.0 * area * width
+    1000.0 * mass_per_area * cloth_width
 }
 
 /// Mass per area from the mass of a running metre.
 #[formula(
-    result = "w",
+    result = "ω",
     sources = ["definition"],
     limits = ["the width at which the running metre or yard was weighed"],
     slips = ["the wrong width: 56, 58 and 60 in are all in use"]
 )]
 pub fn mass_per_area_of_cloth<N: Number>(
     /// mass of a running metre
-    #[q("T", 1000.0..=5000000.0)]
-    running: LinearDensity<N>,
+    #[q("λ", 1000.0..=5000000.0)]
+    running_mass: LinearDensity<N>,
     /// width
-    #[q("B", 0.05..=4.0)]
-    width: Length<N>,
+    #[q("b", 0.05..=4.0)]
+    cloth_width: Length<N>,
 ) -> MassPerArea<N> {
-    running / (1000.0 * width)
+    running_mass / (1000.0 * cloth_width)
 }
 
 /// Mass of a piece from its mass per area.
@@ -176,16 +176,16 @@ pub fn mass_per_area_of_cloth<N: Number>(
 )]
 pub fn mass_of_piece<N: Number>(
     /// mass per area
-    #[q("w", 20.0..=2000.0)]
-    area: MassPerArea<N>,
+    #[q("ω", 20.0..=2000.0)]
+    mass_per_area: MassPerArea<N>,
     /// width
-    #[q("B", 0.05..=4.0)]
-    width: Length<N>,
+    #[q("b", 0.05..=4.0)]
+    cloth_width: Length<N>,
     /// length
     #[q("L", 0.05..=500.0)]
-    length: Length<N>,
+    cloth_length: Length<N>,
 ) -> Mass<N> {
-    area * width * length / 1000.0
+    mass_per_area * cloth_width * cloth_length / 1000.0
 }
 
 /// Mass of the yarn in a warp.
@@ -201,12 +201,12 @@ pub fn warp_mass<N: Number>(
     ends: Count<N>,
     /// length of the warp
     #[q("W", 0.5..=5000.0)]
-    length: Length<N>,
+    warp_length: Length<N>,
     /// count of the warp
-    #[q("T", 5.0..=2000.0)]
-    count: LinearDensity<N>,
+    #[q("T₁", 5.0..=2000.0)]
+    warp_count: LinearDensity<N>,
 ) -> Mass<N> {
-    ends * length * count * 1e-6
+    ends * warp_length * warp_count * 1e-6
 }
 
 /// Mass of the size on a warp.
@@ -219,12 +219,12 @@ pub fn warp_mass<N: Number>(
 pub fn size_mass<N: Number>(
     /// mass of the warp without size
     #[q("m₁", 0.1..=2000.0)]
-    warp: Mass<N>,
+    warp_mass: Mass<N>,
     /// size, on the warp without it
     #[q("z", 0.0..=0.5)]
     size: Fraction<N>,
 ) -> Mass<N> {
-    warp * size
+    warp_mass * size
 }
 
 /// Mass of the weft in a length of cloth.
@@ -237,18 +237,18 @@ pub fn size_mass<N: Number>(
 pub fn weft_mass<N: Number>(
     /// width in the reed
     #[q("B", 0.05..=4.0)]
-    width: Length<N>,
+    reed_width: Length<N>,
     /// length of the cloth
     #[q("L", 0.2..=5000.0)]
-    length: Length<N>,
+    cloth_length: Length<N>,
     /// picks in the cloth
-    #[q("p", 1.0..=60.0)]
-    picks: Sett<N>,
+    #[q("n₂", 1.0..=60.0)]
+    weft_sett: Sett<N>,
     /// count of the weft
-    #[q("T", 5.0..=2000.0)]
-    count: LinearDensity<N>,
+    #[q("T₂", 5.0..=2000.0)]
+    weft_count: LinearDensity<N>,
 ) -> Mass<N> {
-    100.0 * picks * length * width * count * 1e-6
+    100.0 * weft_sett * cloth_length * reed_width * weft_count * 1e-6
 }
 
 /// Mass of a piece as it leaves the loom: warp with its size, and weft.
@@ -261,13 +261,13 @@ pub fn weft_mass<N: Number>(
 pub fn grey_mass<N: Number>(
     /// mass of the warp without size
     #[q("m₁", 0.1..=2000.0)]
-    warp: Mass<N>,
+    warp_mass: Mass<N>,
     /// size, on the warp without it
     #[q("z", 0.0..=0.5)]
     size: Fraction<N>,
     /// mass of the weft
     #[q("m₂", 0.1..=2000.0)]
-    weft: Mass<N>,
+    weft_mass: Mass<N>,
 ) -> Mass<N> {
-    warp * (1.0 + size) + weft
+    warp_mass * (1.0 + size) + weft_mass
 }

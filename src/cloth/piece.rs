@@ -6,16 +6,16 @@ use crate::quantity::{Count, Crimp, Fraction, Length, Mass, Ratio, Sett, Shrinka
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
-    &WARP_FOR_PIECE,
+    &WARP_PER_PIECE,
     &WARP_LENGTH,
-    &WARP_YARN,
+    &WARP_YARN_LENGTH,
     &PICKS_IN_PIECE,
-    &WEFT_FOR_PIECE,
-    &WEFT_YARN,
+    &WEFT_PER_PIECE,
+    &WEFT_YARN_LENGTH,
     &HANKS_OF_WARP,
     &HANKS_OF_WEFT,
     &CRIMP_FROM_TAKE_UP,
-    &CRIMP_FOUND,
+    &CRIMP_FROM_LENGTHS,
     &FRINGE_MASS,
     &YARN_IN_CLOTH,
     &YARN_IN_PIECE,
@@ -26,18 +26,18 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// Warp for a piece, its fringes included.
 #[formula(
-    result = "l",
+    result = "W_p",
     sources = ["practice"],
     limits = ["take-up on the length of the yarn", "fringes as they stand on the loom, neither woven nor shrunk: twisting, knots and the wash shorten them"],
     slips = ["adding shrinkage and take-up to the length instead of dividing", "crimp on cloth used as take-up on yarn"]
 )]
-pub fn warp_for_piece<N: Number>(
+pub fn warp_per_piece<N: Number>(
     /// finished length of the woven part
-    #[q("L", 0.2..=200.0)]
-    length: Length<N>,
+    #[q("L_f", 0.2..=200.0)]
+    finished_length: Length<N>,
     /// shrinkage in length, off the loom to finished
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
+    #[q("s_l", -0.05..=0.45)]
+    length_shrinkage: Shrinkage<N>,
     /// take-up of the warp
     #[q("u", 0.0..=0.2)]
     take_up: TakeUp<N>,
@@ -45,7 +45,7 @@ pub fn warp_for_piece<N: Number>(
     #[q("q", 0.0..=0.3)]
     fringe: Length<N>,
 ) -> Length<N> {
-    length / (1.0 - shrinkage) / (1.0 - take_up) + 2.0 * fringe
+    finished_length / (1.0 - length_shrinkage) / (1.0 - take_up) + 2.0 * fringe
 }
 
 /// Length of a warp for a number of pieces.
@@ -57,16 +57,16 @@ pub fn warp_for_piece<N: Number>(
 )]
 pub fn warp_length<N: Number>(
     /// warp for a piece
-    #[q("l", 0.2..=200.0)]
-    piece: Length<N>,
+    #[q("W_p", 0.2..=200.0)]
+    warp_per_piece: Length<N>,
     /// pieces
-    #[q("n", 1.0..=500.0)]
+    #[q("n_p", 1.0..=500.0)]
     pieces: Count<N>,
     /// waste of the warp
     #[q("a", 0.0..=5.0)]
-    waste: Length<N>,
+    loom_waste: Length<N>,
 ) -> Length<N> {
-    piece * pieces + waste
+    warp_per_piece * pieces + loom_waste
 }
 
 /// Yarn in a warp.
@@ -75,57 +75,57 @@ pub fn warp_length<N: Number>(
     sources = ["Brooks 1892", "Taylor 1909"],
     slips = ["forgetting the selvedge ends"]
 )]
-pub fn warp_yarn<N: Number>(
+pub fn warp_yarn_length<N: Number>(
     /// ends
     #[q("N", 10.0..=20000.0)]
     ends: Count<N>,
     /// length of the warp
     #[q("W", 0.5..=5000.0)]
-    length: Length<N>,
+    warp_length: Length<N>,
 ) -> Length<N> {
-    ends * length
+    ends * warp_length
 }
 
 /// Picks in a piece.
 #[formula(
-    result = "p",
+    result = "P",
     sources = ["Taylor 1909", "practice"],
     limits = ["picks counted in the cloth off the loom, before it is finished"],
     slips = ["finished length with picks of the loom state"]
 )]
 pub fn picks_in_piece<N: Number>(
     /// finished length of the woven part
-    #[q("L", 0.2..=200.0)]
-    length: Length<N>,
+    #[q("L_f", 0.2..=200.0)]
+    finished_length: Length<N>,
     /// shrinkage in length, off the loom to finished
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
+    #[q("s_l", -0.05..=0.45)]
+    length_shrinkage: Shrinkage<N>,
     /// picks off the loom
-    #[q("x", 1.0..=60.0)]
-    picks: Sett<N>,
+    #[q("n_o", 1.0..=60.0)]
+    off_loom_weft_sett: Sett<N>,
 ) -> Count<N> {
-    100.0 * picks * length / (1.0 - shrinkage)
+    100.0 * off_loom_weft_sett * finished_length / (1.0 - length_shrinkage)
 }
 
 /// Weft for a piece.
 #[formula(
-    result = "y",
+    result = "Y_p",
     sources = ["Taylor 1909", "Brooks 1892"],
     limits = ["a pick is as long as the reed is wide: its crimp is already in that width"],
     slips = ["the width of the cloth instead of that in the reed", "crimp on top of the reed width"]
 )]
-pub fn weft_for_piece<N: Number>(
+pub fn weft_per_piece<N: Number>(
     /// picks
-    #[q("p", 10.0..=1000000.0)]
+    #[q("P", 10.0..=1000000.0)]
     picks: Count<N>,
     /// width in the reed
     #[q("B", 0.05..=4.0)]
-    width: Length<N>,
+    reed_width: Length<N>,
     /// allowance for the turn at the selvedge, for each pick
     #[q("b", 0.0..=0.1)]
-    turn: Length<N>,
+    turn_allowance: Length<N>,
 ) -> Length<N> {
-    picks * (width + turn)
+    picks * (reed_width + turn_allowance)
 }
 
 /// Weft for a number of pieces, with waste.
@@ -135,18 +135,18 @@ pub fn weft_for_piece<N: Number>(
     limits = ["waste on what is woven in: pirn ends, broken picks"],
     slips = ["a percentage on the wrong base"]
 )]
-pub fn weft_yarn<N: Number>(
+pub fn weft_yarn_length<N: Number>(
     /// weft for a piece
-    #[q("y", 1.0..=1000000.0)]
-    piece: Length<N>,
+    #[q("Y_p", 1.0..=1000000.0)]
+    weft_per_piece: Length<N>,
     /// pieces
-    #[q("n", 1.0..=500.0)]
+    #[q("n_p", 1.0..=500.0)]
     pieces: Count<N>,
     /// waste, on the weft woven in
-    #[q("w", 0.0..=0.15)]
-    waste: Fraction<N>,
+    #[q("w₂", 0.0..=0.15)]
+    weft_waste: Fraction<N>,
 ) -> Length<N> {
-    piece * pieces * (1.0 + waste)
+    weft_per_piece * pieces * (1.0 + weft_waste)
 }
 
 /// Hanks of yarn in a warp.
@@ -162,12 +162,12 @@ pub fn hanks_of_warp<N: Number>(
     ends: Count<N>,
     /// length of the warp
     #[q("W", 0.5..=20000.0)]
-    length: Length<N>,
+    warp_length: Length<N>,
     /// length of a hank
-    #[q("l", 50.0..=20000.0)]
-    hank: Length<N>,
+    #[q("l_h", 50.0..=20000.0)]
+    hank_length: Length<N>,
 ) -> Ratio<N> {
-    ends * length / hank
+    ends * warp_length / hank_length
 }
 
 /// Hanks of yarn in the weft of a piece.
@@ -180,18 +180,18 @@ pub fn hanks_of_warp<N: Number>(
 pub fn hanks_of_weft<N: Number>(
     /// width in the reed
     #[q("B", 0.05..=4.0)]
-    width: Length<N>,
+    reed_width: Length<N>,
     /// length of the piece
     #[q("L", 0.2..=5000.0)]
-    length: Length<N>,
+    cloth_length: Length<N>,
     /// picks in the piece
-    #[q("p", 1.0..=60.0)]
-    picks: Sett<N>,
+    #[q("n₂", 1.0..=60.0)]
+    weft_sett: Sett<N>,
     /// length of a hank
-    #[q("l", 50.0..=20000.0)]
-    hank: Length<N>,
+    #[q("l_h", 50.0..=20000.0)]
+    hank_length: Length<N>,
 ) -> Ratio<N> {
-    100.0 * picks * length * width / hank
+    100.0 * weft_sett * cloth_length * reed_width / hank_length
 }
 
 /// Crimp on cloth length from take-up on yarn length.
@@ -215,15 +215,15 @@ pub fn crimp_from_take_up<N: Number>(
     limits = ["on the length of the cloth"],
     slips = ["dividing by the yarn: that is the take-up"]
 )]
-pub fn crimp_found<N: Number>(
+pub fn crimp_from_lengths<N: Number>(
     /// length of the yarn
-    #[q("l", 0.01..=5.0)]
-    yarn: Length<N>,
+    #[q("Y", 0.01..=5.0)]
+    yarn_length: Length<N>,
     /// length of the cloth it was taken from
     #[q("L", 0.01..=5.0)]
-    cloth: Length<N>,
+    cloth_length: Length<N>,
 ) -> Crimp<N> {
-    (yarn - cloth) / cloth
+    (yarn_length - cloth_length) / cloth_length
 }
 
 /// Mass of the fringes of a piece.
@@ -241,15 +241,15 @@ pub fn fringe_mass<N: Number>(
     #[q("q", 0.0..=0.5)]
     fringe: Length<N>,
     /// count of the warp
-    #[q("T", 5.0..=2000.0)]
-    count: crate::quantity::LinearDensity<N>,
+    #[q("T₁", 5.0..=2000.0)]
+    warp_count: crate::quantity::LinearDensity<N>,
 ) -> Mass<N> {
-    2.0 * ends * fringe * count * 1e-6
+    2.0 * ends * fringe * warp_count * 1e-6
 }
 
 /// Yarn in a length of cloth, from the crimp.
 #[formula(
-    result = "l",
+    result = "Y",
     sources = ["Textile School", "Taylor 1909", "All Fiber Arts"],
     limits = ["the crimp is on the length of the cloth: 10 % of it is 9.09 % of the yarn"],
     slips = ["cloth from yarn by taking the percentage off: 800 m at 8 % crimp make 740.7 m, not 736 m"]
@@ -257,12 +257,12 @@ pub fn fringe_mass<N: Number>(
 pub fn yarn_in_cloth<N: Number>(
     /// length of the cloth
     #[q("L", 0.05..=5000.0)]
-    cloth: Length<N>,
+    cloth_length: Length<N>,
     /// crimp
     #[q("c", 0.0..=0.3)]
     crimp: Crimp<N>,
 ) -> Length<N> {
-    cloth * (1.0 + crimp)
+    cloth_length * (1.0 + crimp)
 }
 
 /// Yarn in a warp and its weft together.
@@ -278,15 +278,15 @@ pub fn yarn_in_piece<N: Number>(
     ends: Count<N>,
     /// length of the warp
     #[q("W", 0.5..=5000.0)]
-    warp: Length<N>,
+    warp_length: Length<N>,
     /// picks
-    #[q("p", 10.0..=1000000.0)]
+    #[q("P", 10.0..=1000000.0)]
     picks: Count<N>,
     /// width in the reed
     #[q("B", 0.05..=4.0)]
-    width: Length<N>,
+    reed_width: Length<N>,
 ) -> Length<N> {
-    ends * warp + picks * width
+    ends * warp_length + picks * reed_width
 }
 
 /// Ends of a cloth whose selvedges are set closer than its ground.
@@ -298,19 +298,19 @@ pub fn yarn_in_piece<N: Number>(
 )]
 pub fn ends_with_selvedges<N: Number>(
     /// sett of the ground
-    #[q("n", 1.0..=60.0)]
-    sett: Sett<N>,
+    #[q("n_g", 1.0..=60.0)]
+    ground_sett: Sett<N>,
     /// width of the ground
-    #[q("W", 0.05..=4.0)]
-    width: Length<N>,
+    #[q("b_g", 0.05..=4.0)]
+    ground_width: Length<N>,
     /// width of both selvedges together
-    #[q("S", 0.0..=0.1)]
-    selvedges: Length<N>,
+    #[q("b_s", 0.0..=0.1)]
+    selvedge_width: Length<N>,
     /// ends in a dent of the selvedge over those of the ground
     #[q("k", 1.0..=4.0)]
-    closer: Ratio<N>,
+    selvedge_closeness: Ratio<N>,
 ) -> Count<N> {
-    100.0 * sett * (width + closer * selvedges)
+    100.0 * ground_sett * (ground_width + selvedge_closeness * selvedge_width)
 }
 
 /// Sections in which a mill warp is made.
@@ -325,11 +325,11 @@ pub fn warp_sections<N: Number>(
     #[q("N", 10.0..=20000.0)]
     ends: Count<N>,
     /// ends in a section: the bobbins in the creel
-    #[q("b", 4.0..=1000.0)]
-    section: Count<N>,
+    #[q("N_s", 4.0..=1000.0)]
+    ends_per_section: Count<N>,
 ) -> Count<N> {
     // A millionth of a section is the rounding of binary figures.
-    (ends / section - 1e-6).ceil()
+    (ends / ends_per_section - 1e-6).ceil()
 }
 
 /// Packages for a length of yarn: bobbins, pirns, cones.
@@ -342,10 +342,10 @@ pub fn warp_sections<N: Number>(
 pub fn packages_for_length<N: Number>(
     /// length of yarn
     #[q("Y", 1.0..=10000000.0)]
-    length: Length<N>,
+    yarn_length: Length<N>,
     /// length on a package
     #[q("l", 10.0..=1000000.0)]
-    package: Length<N>,
+    package_length: Length<N>,
 ) -> Count<N> {
-    (length / package - 1e-6).ceil()
+    (yarn_length / package_length - 1e-6).ceil()
 }

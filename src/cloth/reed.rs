@@ -5,7 +5,7 @@ use crate::number::Number;
 use crate::quantity::{Count, Length, ReedCount, Sett};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&DENTS_IN_WIDTH, &ENDS_FROM_REPEATS, &HEALD_DENSITY];
+pub(crate) const FORMULAS: &[&Formula] = &[&DENTS_IN_WIDTH, &SETT_FROM_REPEATS, &HEALD_DENSITY];
 
 /// Dents in a width of the reed.
 #[formula(
@@ -19,10 +19,10 @@ pub fn dents_in_width<N: Number>(
     #[q("r", 0.5..=30.0)]
     reed: ReedCount<N>,
     /// width in the reed
-    #[q("W", 0.05..=4.0)]
-    width: Length<N>,
+    #[q("B", 0.05..=4.0)]
+    reed_width: Length<N>,
 ) -> Count<N> {
-    100.0 * reed * width
+    100.0 * reed * reed_width
 }
 
 /// The sett from the repeats of the weave counted in a width.
@@ -34,15 +34,15 @@ pub fn dents_in_width<N: Number>(
     limits = ["repeats counted over as wide a piece as can be: half a repeat in a quarter of an inch is far off"],
     slips = ["repeats in a quarter of an inch taken for those in an inch"]
 )]
-pub fn ends_from_repeats<N: Number>(
+pub fn sett_from_repeats<N: Number>(
     /// repeats
-    #[q("r", 0.1..=60.0)]
-    repeats: Sett<N>,
+    #[q("n_R", 0.1..=60.0)]
+    repeat_sett: Sett<N>,
     /// ends in a repeat
     #[q("R", 2.0..=64.0)]
-    ends: Count<N>,
+    repeat: Count<N>,
 ) -> Sett<N> {
-    repeats * ends
+    repeat_sett * repeat
 }
 
 /// How close the heddles stand on a shaft.
@@ -57,14 +57,14 @@ pub fn ends_from_repeats<N: Number>(
 )]
 pub fn heald_density<N: Number>(
     /// sett in the reed
-    #[q("n", 1.0..=60.0)]
-    sett: Sett<N>,
+    #[q("n_r", 1.0..=60.0)]
+    reed_sett: Sett<N>,
     /// ends of the repeat of the draft on the shaft
-    #[q("k", 1.0..=32.0)]
-    on_shaft: Count<N>,
+    #[q("R_s", 1.0..=32.0)]
+    ends_on_shaft: Count<N>,
     /// ends in the repeat of the draft
     #[q("R", 2.0..=64.0)]
     repeat: Count<N>,
 ) -> Sett<N> {
-    sett * on_shaft / repeat
+    reed_sett * ends_on_shaft / repeat
 }

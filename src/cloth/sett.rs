@@ -9,14 +9,14 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &SETT_IN_REED,
     &REED_FOR_SETT,
     &ENDS_IN_WIDTH,
-    &WHOLE_ENDS,
+    &ENDS_FOR_REED,
     &DIAMETERS_SIDE_BY_SIDE,
     &MAXIMUM_SETT,
 ];
 
 /// Ends across the reed.
 #[formula(
-    result = "n",
+    result = "n_r",
     sources = ["Taylor 1909", "Brooks 1892"],
     limits = ["in the reed; off the loom the cloth has drawn in and the sett is closer"],
     slips = ["a reed system that counts two-ended splits, doubled once more"]
@@ -41,13 +41,13 @@ pub fn sett_in_reed<N: Number>(
 )]
 pub fn reed_for_sett<N: Number>(
     /// sett in the reed
-    #[q("n", 1.0..=60.0)]
-    sett: Sett<N>,
+    #[q("n_r", 1.0..=60.0)]
+    reed_sett: Sett<N>,
     /// ends in a dent
     #[q("e", 1.0..=6.0)]
     ends_per_dent: Count<N>,
 ) -> ReedCount<N> {
-    sett / ends_per_dent
+    reed_sett / ends_per_dent
 }
 
 /// Threads in a width.
@@ -62,10 +62,10 @@ pub fn ends_in_width<N: Number>(
     #[q("n", 1.0..=60.0)]
     sett: Sett<N>,
     /// width in the same state
-    #[q("W", 0.05..=4.0)]
-    width: Length<N>,
+    #[q("b", 0.05..=4.0)]
+    cloth_width: Length<N>,
 ) -> Count<N> {
-    100.0 * sett * width
+    100.0 * sett * cloth_width
 }
 
 /// Ends that fill whole dents within a width.
@@ -75,7 +75,7 @@ pub fn ends_in_width<N: Number>(
     limits = ["rounded down, so that the warp is never wider than wanted"],
     slips = ["an end count that leaves a dent half filled"]
 )]
-pub fn whole_ends<N: Number>(
+pub fn ends_for_reed<N: Number>(
     /// reed
     #[q("r", 0.5..=30.0)]
     reed: ReedCount<N>,
@@ -83,11 +83,11 @@ pub fn whole_ends<N: Number>(
     #[q("e", 1.0..=6.0)]
     ends_per_dent: Count<N>,
     /// width in the reed
-    #[q("W", 0.05..=4.0)]
-    width: Length<N>,
+    #[q("B", 0.05..=4.0)]
+    reed_width: Length<N>,
 ) -> Count<N> {
     // A millionth of a dent: 29 dents must not become 28.999… by the rounding of binary figures.
-    (100.0 * reed * width + 1e-6).floor() * ends_per_dent
+    (100.0 * reed * reed_width + 1e-6).floor() * ends_per_dent
 }
 
 /// Diameters of a yarn that lie side by side in a centimetre.
@@ -102,17 +102,17 @@ pub fn whole_ends<N: Number>(
 pub fn diameters_side_by_side<N: Number>(
     /// factor of the yarn
     #[q("k", 0.8..=1.0)]
-    factor: Ratio<N>,
+    yarn_factor: Ratio<N>,
     /// yarn count
     #[q("T", 5.0..=1000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    crate::yarn::side_by_side(factor, count)
+    crate::yarn::side_by_side(yarn_factor, count)
 }
 
 /// The closest sett of a weave by diameters and intersections, for a square cloth.
 #[formula(
-    result = "n",
+    result = "n_m",
     sources = ["Ashenhurst page 1999", "Ground Weave"],
     limits = ["round hard threads in one plane: too open for long floats, too close for soft loose yarn", "warp and weft alike", "handweavers set about three quarters to four fifths of it; cloth that is to be milled or raised is commonly set more open, as it closes up in finishing"],
     slips = ["taking the maximum for the sett to weave"]
@@ -120,7 +120,7 @@ pub fn diameters_side_by_side<N: Number>(
 pub fn maximum_sett<N: Number>(
     /// diameters side by side
     #[q("D", 1.0..=60.0)]
-    diameters: Sett<N>,
+    side_by_side: Sett<N>,
     /// threads in the repeat
     #[q("R", 2.0..=32.0)]
     repeat: Count<N>,
@@ -128,5 +128,5 @@ pub fn maximum_sett<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> Sett<N> {
-    diameters * repeat / (repeat + intersections)
+    side_by_side * repeat / (repeat + intersections)
 }

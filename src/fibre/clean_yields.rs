@@ -2,8 +2,8 @@
 
 use super::raw::{ALLOWANCE, CUSTOMS_PURE, IWTO_PURE, JAPANESE, TOP_AND_NOIL, combing_allowance};
 use super::{
-    clean_content_customs, clean_yield_customs, scoured_yield_iwto, scoured_yield_japanese,
-    shrinkage_of_yield, top_and_noil_dry,
+    clean_content_customs, clean_yield_customs, mass_loss_from_yield, scoured_yield_iwto,
+    scoured_yield_japanese, top_and_noil_dry,
 };
 use crate::error::{Error, Result};
 use crate::job::{Ask, Given};
@@ -198,7 +198,7 @@ pub fn clean_yields(given: &Given) -> Result<Particulars> {
             let lost = desk.figure(
                 &format!("{name}_shrinkage"),
                 &format!("shrinkage to {words}"),
-                shrinkage_of_yield(clean),
+                mass_loss_from_yield(clean),
             );
             let cells = [words, holds, grade].map(str::to_owned);
             let [words, holds, grade] = cells;

@@ -33,15 +33,15 @@ const WOOL_DENSITY: f64 = 1.31;
 )]
 pub fn wool_fibre_count<N: Number>(
     /// fibre diameter
-    #[q("d", 12.0..=50.0)]
-    diameter: Fineness<N>,
+    #[q("d_f", 12.0..=50.0)]
+    fibre_diameter: Fineness<N>,
 ) -> LinearDensity<N> {
-    PI * WOOL_DENSITY * diameter.squared() / 4000.0
+    PI * WOOL_DENSITY * fibre_diameter.squared() / 4000.0
 }
 
 /// Diameter of a round fibre from its linear density.
 #[formula(
-    result = "d",
+    result = "d_f",
     sources = ["Textile School", "definition"],
     limits = ["a round solid fibre: cotton and viscose are not round, and the figure is that of a circle of equal section"],
     slips = ["denier for decitex: 5 % in the diameter", "proportion instead of square root"]
@@ -49,12 +49,12 @@ pub fn wool_fibre_count<N: Number>(
 pub fn fibre_diameter<N: Number>(
     /// linear density of the fibre
     #[q("T_f", 0.01..=10.0)]
-    count: LinearDensity<N>,
+    fibre_count: LinearDensity<N>,
     /// density of the fibre
     #[q("ρ", 0.9..=2.6)]
-    density: Density<N>,
+    fibre_density: Density<N>,
 ) -> Fineness<N> {
-    1000.0 * (4.0 * count / (1000.0 * PI * density)).sqrt()
+    1000.0 * (4.0 * fibre_count / (1000.0 * PI * fibre_density)).sqrt()
 }
 
 /// Mean number of fibres in the section of a yarn.
@@ -67,15 +67,15 @@ pub fn fibre_diameter<N: Number>(
 pub fn fibres_in_section<N: Number>(
     /// yarn count, clean and conditioned
     #[q("T", 1.0..=2000.0)]
-    yarn: LinearDensity<N>,
+    count: LinearDensity<N>,
     /// count of a fibre of the mean diameter
     #[q("T_f", 0.05..=3.0)]
-    fibre: LinearDensity<N>,
+    fibre_count: LinearDensity<N>,
     /// coefficient of variation of the diameter
-    #[q("CV", 0.0..=0.35)]
-    variation: Fraction<N>,
+    #[q("CV_d", 0.0..=0.35)]
+    diameter_cv: Fraction<N>,
 ) -> Count<N> {
-    yarn / (fibre * (1.0 + variation.squared()))
+    count / (fibre_count * (1.0 + diameter_cv.squared()))
 }
 
 /// Least possible irregularity of a yarn: fibres laid by chance.
@@ -88,12 +88,12 @@ pub fn fibres_in_section<N: Number>(
 pub fn limit_irregularity<N: Number>(
     /// factor for the spread of the fibres' mass
     #[q("k", 1.0..=1.2)]
-    factor: Ratio<N>,
+    limit_factor: Ratio<N>,
     /// fibres in the section
     #[q("n", 20.0..=1000.0)]
     fibres: Count<N>,
 ) -> Fraction<N> {
-    factor / fibres.sqrt()
+    limit_factor / fibres.sqrt()
 }
 
 /// Finest count that a number of fibres in the section allows.
@@ -109,12 +109,12 @@ pub fn limit_count<N: Number>(
     fibres: Count<N>,
     /// count of a fibre of the mean diameter
     #[q("T_f", 0.05..=3.0)]
-    fibre: LinearDensity<N>,
+    fibre_count: LinearDensity<N>,
     /// coefficient of variation of the diameter
-    #[q("CV", 0.0..=0.35)]
-    variation: Fraction<N>,
+    #[q("CV_d", 0.0..=0.35)]
+    diameter_cv: Fraction<N>,
 ) -> LinearDensity<N> {
-    fibres * fibre * (1.0 + variation.squared())
+    fibres * fibre_count * (1.0 + diameter_cv.squared())
 }
 
 /// Factor for the least irregularity, from the spread of the fibres' mass for their length.
@@ -126,10 +126,10 @@ pub fn limit_count<N: Number>(
 )]
 pub fn limit_factor<N: Number>(
     /// coefficient of variation of the fibres' mass for their length
-    #[q("V", 0.0..=0.7)]
-    variation: Fraction<N>,
+    #[q("CV_f", 0.0..=0.7)]
+    fibre_mass_cv: Fraction<N>,
 ) -> Ratio<N> {
-    (1.0 + variation.squared()).sqrt()
+    (1.0 + fibre_mass_cv.squared()).sqrt()
 }
 
 /// Factor for the least irregularity, from the spread of the diameter.
@@ -141,10 +141,10 @@ pub fn limit_factor<N: Number>(
 )]
 pub fn limit_factor_of_diameter<N: Number>(
     /// coefficient of variation of the diameter
-    #[q("CV", 0.0..=0.35)]
-    variation: Fraction<N>,
+    #[q("CV_d", 0.0..=0.35)]
+    diameter_cv: Fraction<N>,
 ) -> Ratio<N> {
-    (1.0 + 4.0 * variation.squared()).sqrt()
+    (1.0 + 4.0 * diameter_cv.squared()).sqrt()
 }
 
 /// Diameter of a lot of usual spread that spins like this one: the spinning fineness.
@@ -156,13 +156,13 @@ pub fn limit_factor_of_diameter<N: Number>(
 )]
 pub fn spinning_fineness<N: Number>(
     /// mean fibre diameter
-    #[q("d", 12.0..=50.0)]
-    diameter: Fineness<N>,
+    #[q("d_f", 12.0..=50.0)]
+    fibre_diameter: Fineness<N>,
     /// coefficient of variation of the diameter
-    #[q("CV", 0.15..=0.35)]
-    variation: Fraction<N>,
+    #[q("CV_d", 0.15..=0.35)]
+    diameter_cv: Fraction<N>,
 ) -> Fineness<N> {
-    0.881 * diameter * (1.0 + 5.0 * variation.squared()).sqrt()
+    0.881 * fibre_diameter * (1.0 + 5.0 * diameter_cv.squared()).sqrt()
 }
 
 /// Mean count of the fibres of a blend, each by its share of the mass, as it is usually printed.
@@ -178,9 +178,9 @@ pub fn mean_fibre_count_by_mass<N: Number>(
     shares: &[Fraction<N>],
     /// counts of the fibres
     #[q("T", 0.05..=3.0)]
-    counts: &[LinearDensity<N>],
+    fibre_counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
-    V::sum(shares.zip(counts).map(|(p, t)| p * t))
+    V::sum(shares.zip(fibre_counts).map(|(p, t)| p * t))
 }
 
 /// Count of the fibres of a blend that gives the right number of them in a section.
@@ -198,9 +198,9 @@ pub fn fibre_count_of_blend<N: Number>(
     shares: &[Fraction<N>],
     /// counts of the fibres
     #[q("T", 0.05..=3.0)]
-    counts: &[LinearDensity<N>],
+    fibre_counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
-    1.0 / V::sum(shares.zip(counts).map(|(p, t)| p / t))
+    1.0 / V::sum(shares.zip(fibre_counts).map(|(p, t)| p / t))
 }
 
 /// Mean diameter of a blend, as snippets of all its fibres would be measured.
@@ -218,9 +218,9 @@ pub fn diameter_of_blend<N: Number>(
     shares: &[Fraction<N>],
     /// mean diameters of the components
     #[q("d", 12.0..=50.0)]
-    diameters: &[Fineness<N>],
+    fibre_diameters: &[Fineness<N>],
 ) -> Fineness<N> {
-    let each = shares.zip(diameters);
+    let each = shares.zip(fibre_diameters);
     V::sum(each.clone().map(|(p, d)| p / d)) / V::sum(each.map(|(p, d)| p / d.squared()))
 }
 
@@ -234,10 +234,10 @@ pub fn diameter_of_blend<N: Number>(
 pub fn setting_over_staple<N: Number>(
     /// distance between the nips of the two pairs of rollers
     #[q("s", 0.02..=0.5)]
-    setting: crate::quantity::Length<N>,
+    roller_setting: crate::quantity::Length<N>,
     /// length of the longest staple
     #[q("l", 0.02..=0.4)]
     staple: crate::quantity::Length<N>,
 ) -> Ratio<N> {
-    setting / staple
+    roller_setting / staple
 }

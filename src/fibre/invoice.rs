@@ -2,7 +2,7 @@
 
 use super::{
     allowance, commercial_mass, oven_dry_from_content, oven_dry_mass, oven_dry_mass_of_lot,
-    regain_found, regain_from_content,
+    regain_from_content, regain_from_masses,
 };
 use crate::error::{Error, Result};
 use crate::job::{Ask, Given, block};
@@ -230,7 +230,7 @@ fn oven_dry<'t>(
     let dried: Mass<_> = given.need(desk, "dry")?;
     // What a cleaned sample lost is not its water alone.
     if !cleaned(given) {
-        let regain = desk.figure("regain", regain_words, regain_found(sample, dried));
+        let regain = desk.figure("regain", regain_words, regain_from_masses(sample, dried));
         desk.figure("content", content_words, super::moisture_content(regain));
     }
     Ok(oven_dry_mass_of_lot(mass, sample, dried))

@@ -7,14 +7,14 @@ use crate::quantity::{Fraction, Mass, MassLoss, Ratio, Regain, Yield};
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
     &SORTED_MASS,
-    &CLEAN_FIBRE,
+    &FIBRE_FROM_GREASY,
     &SCOURED_YIELD,
     &SCOURED_YIELD_IWTO,
     &SCOURED_YIELD_JAPANESE,
     &TOP_AND_NOIL_DRY,
     &CLEAN_CONTENT_CUSTOMS,
     &CLEAN_YIELD_CUSTOMS,
-    &SHRINKAGE_OF_YIELD,
+    &MASS_LOSS_FROM_YIELD,
     &SHARE_OF_SORT,
     &YIELD_OF_SORTS,
     &WASHED_CLEAN_SHARE,
@@ -43,12 +43,12 @@ pub(super) const ALLOWANCE: (f64, f64, f64) = (0.005, 0.60, 0.15);
 pub fn sorted_mass<N: Number>(
     /// greasy mass as received
     #[q("G", 1.0..=5000.0)]
-    greasy: Mass<N>,
+    greasy_mass: Mass<N>,
     /// share rejected, with its dirt
-    #[q("r", 0.0..=0.3)]
+    #[q("r_j", 0.0..=0.3)]
     rejects: Fraction<N>,
 ) -> Mass<N> {
-    greasy * (1.0 - rejects)
+    greasy_mass * (1.0 - rejects)
 }
 
 /// Clean dry fibre in greasy wool.
@@ -58,15 +58,15 @@ pub fn sorted_mass<N: Number>(
     limits = ["the clean share is oven-dry, free of grease, dirt and vegetable matter; a trade yield at a regain is larger"],
     slips = ["using a yield that already holds regain as if it were dry fibre"]
 )]
-pub fn clean_fibre<N: Number>(
+pub fn fibre_from_greasy<N: Number>(
     /// greasy mass
-    #[q("S", 1.0..=5000.0)]
-    greasy: Mass<N>,
+    #[q("G", 1.0..=5000.0)]
+    greasy_mass: Mass<N>,
     /// clean dry fibre as a share of the greasy mass
     #[q("y", 0.3..=0.8)]
-    clean_share: Fraction<N>,
+    clean_yield: Fraction<N>,
 ) -> Mass<N> {
-    greasy * clean_share
+    greasy_mass * clean_yield
 }
 
 /// Mass after scouring as a share of the mass before.
@@ -79,12 +79,12 @@ pub fn clean_fibre<N: Number>(
 pub fn scoured_yield<N: Number>(
     /// mass after scouring
     #[q("m", 0.1..=5000.0)]
-    scoured: Mass<N>,
+    scoured_mass: Mass<N>,
     /// mass before
     #[q("G", 1.0..=5000.0)]
-    greasy: Mass<N>,
+    greasy_mass: Mass<N>,
 ) -> Yield<N> {
-    scoured / greasy
+    scoured_mass / greasy_mass
 }
 
 /// Scoured yield that the wool trade calculates from a core test, at a regain.
@@ -105,10 +105,10 @@ pub fn scoured_yield_iwto<N: Number>(
     #[q("VMB", 0.0..=0.1)]
     vegetable_base: Fraction<N>,
     /// regain at which the yield is stated
-    #[q("R", 0.15..=0.19)]
-    regain: Regain<N>,
+    #[q("R_s", 0.15..=0.19)]
+    stated_regain: Regain<N>,
 ) -> Yield<N> {
-    (wool_base + vegetable_base) * (1.0 + regain) / IWTO_PURE
+    (wool_base + vegetable_base) * (1.0 + stated_regain) / IWTO_PURE
 }
 
 /// Clean content of the United States customs, from bone-dry pure fibre.
@@ -137,13 +137,15 @@ pub fn clean_content_customs<N: Number>(
 pub fn clean_yield_customs<N: Number>(
     /// clean content
     #[q("A", 0.3..=0.9)]
-    content: Yield<N>,
+    clean_content: Yield<N>,
     /// vegetable matter as a share of the greasy mass
     #[q("V", 0.0..=0.3)]
-    vegetable: Fraction<N>,
+    vegetable_on_greasy: Fraction<N>,
 ) -> Yield<N> {
     let (of_content, of_vegetable, most) = ALLOWANCE;
-    content - (of_content * content + of_vegetable * vegetable).min(most * content)
+    clean_content
+        - (of_content * clean_content + of_vegetable * vegetable_on_greasy)
+            .min(most * clean_content)
 }
 
 /// Clean scoured yield as the Japanese trade has it: without vegetable matter.
@@ -189,17 +191,17 @@ pub(super) fn combing_allowance<N: Number>(vegetable_base: V<N>) -> V<N> {
 
 /// Shrinkage of greasy wool: what is not yield.
 #[formula(
-    result = "s",
+    result = "m_l",
     sources = ["Burns 1940", "definition"],
     limits = ["on the same definition as the yield; negative where scoured wool with its water weighs more"],
     slips = ["comparing shrinkages of yields at different regains", "a shrinkage of 48 % for a yield of 48 %"]
 )]
-pub fn shrinkage_of_yield<N: Number>(
+pub fn mass_loss_from_yield<N: Number>(
     /// yield
-    #[q("Y", 0.3..=0.9)]
-    clean: Yield<N>,
+    #[q("y", 0.3..=0.9)]
+    clean_yield: Yield<N>,
 ) -> MassLoss<N> {
-    1.0 - clean
+    1.0 - clean_yield
 }
 
 /// Share of one sort in the lot that was sorted.
@@ -247,16 +249,16 @@ pub fn yield_of_sorts<N: Number>(
 )]
 pub fn washed_clean_share<N: Number>(
     /// mass of the washed wool for each unit of clean dry fibre
-    #[q("s", 1.0..=1.3)]
-    state: Ratio<N>,
+    #[q("s_m", 1.0..=1.3)]
+    state_ratio: Ratio<N>,
     /// washed masses of the samples
-    #[q("c", 0.02..=2.0)]
-    washed: &[Mass<N>],
+    #[q("m", 0.02..=2.0)]
+    washed_masses: &[Mass<N>],
     /// greasy masses of the same samples
-    #[q("g", 0.05..=3.0)]
-    greasy: &[Mass<N>],
+    #[q("G", 0.05..=3.0)]
+    greasy_masses: &[Mass<N>],
 ) -> Fraction<N> {
-    V::sum(washed) / (state * V::sum(greasy))
+    V::sum(washed_masses) / (state_ratio * V::sum(greasy_masses))
 }
 
 /// Noil as a share of top and noil, from the tear.

@@ -9,7 +9,7 @@ use crate::quantity::{
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
     &SLUBBING_COUNT,
-    &CARD_RATE,
+    &CARD_OUTPUT,
     &FEED_RATE,
     &HOPPER_WEIGH,
     &CORRECTED_WEIGH,
@@ -22,7 +22,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// Count of the slubbing, or of a card sliver with one end, from what is fed.
 #[formula(
-    result = "T",
+    result = "T_c",
     sources = ["GATE solutions"],
     limits = ["good ends only: waste ends go back and belong in the loss", "feed and count in one state"],
     cautions = ["machines"],
@@ -30,8 +30,8 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn slubbing_count<N: Number>(
     /// mass fed
-    #[q("P", 1.0..=200.0)]
-    feed: MassRate<N>,
+    #[q("Q_i", 1.0..=200.0)]
+    feed_rate: MassRate<N>,
     /// share lost in the card
     #[q("w", 0.0..=0.15)]
     loss: Fraction<N>,
@@ -40,35 +40,35 @@ pub fn slubbing_count<N: Number>(
     ends: Count<N>,
     /// delivery
     #[q("v", 3.0..=300.0)]
-    speed: Speed<N>,
+    delivery_speed: Speed<N>,
 ) -> LinearDensity<N> {
-    feed * (1.0 - loss) * 1e6 / (60.0 * speed * ends)
+    feed_rate * (1.0 - loss) * 1e6 / (60.0 * delivery_speed * ends)
 }
 
 /// What the card delivers in an hour.
 #[formula(
-    result = "P",
+    result = "Q",
     sources = ["practice"],
     limits = ["in the state of the count; stoppages are extra"],
     slips = ["counting the waste ends"]
 )]
-pub fn card_rate<N: Number>(
+pub fn card_output<N: Number>(
     /// good ends
     #[q("N", 1.0..=200.0)]
     ends: Count<N>,
     /// delivery
     #[q("v", 3.0..=300.0)]
-    speed: Speed<N>,
+    delivery_speed: Speed<N>,
     /// slubbing count
-    #[q("T", 50.0..=10000.0)]
-    count: LinearDensity<N>,
+    #[q("T_c", 50.0..=10000.0)]
+    slubbing_count: LinearDensity<N>,
 ) -> MassRate<N> {
-    ends * speed * count * 60e-6
+    ends * delivery_speed * slubbing_count * 60e-6
 }
 
 /// What must be fed, as weighed, for a delivery of clean dry fibre.
 #[formula(
-    result = "F",
+    result = "Q_i",
     sources = ["practice"],
     limits = ["running card: what it holds is already in it"],
     cautions = ["machines"],
@@ -76,34 +76,34 @@ pub fn card_rate<N: Number>(
 )]
 pub fn feed_rate<N: Number>(
     /// clean dry fibre delivered
-    #[q("P", 1.0..=200.0)]
-    delivery: MassRate<N>,
+    #[q("Q_f", 1.0..=200.0)]
+    fibre_output: MassRate<N>,
     /// share lost in the card
     #[q("w", 0.0..=0.15)]
     loss: Fraction<N>,
     /// mass for each unit of clean dry fibre at the hopper
-    #[q("s", 1.0..=1.7)]
-    state: Ratio<N>,
+    #[q("s_m", 1.0..=1.7)]
+    state_ratio: Ratio<N>,
 ) -> MassRate<N> {
-    delivery / (1.0 - loss) * state
+    fibre_output / (1.0 - loss) * state_ratio
 }
 
 /// What the hopper weighs for each drop.
 #[formula(
-    result = "m",
+    result = "m_w",
     sources = ["practice"],
     cautions = ["machines"],
     slips = ["drops in an hour for drops in a minute"]
 )]
 pub fn hopper_weigh<N: Number>(
     /// mass fed, as weighed
-    #[q("F", 1.0..=200.0)]
-    feed: MassRate<N>,
+    #[q("Q_i", 1.0..=200.0)]
+    feed_rate: MassRate<N>,
     /// drops
-    #[q("r", 0.5..=10.0)]
-    drops: Frequency<N>,
+    #[q("f_d", 0.5..=10.0)]
+    drop_rate: Frequency<N>,
 ) -> Mass<N> {
-    feed / (60.0 * drops)
+    feed_rate / (60.0 * drop_rate)
 }
 
 /// The new hopper weigh after the slubbing was found heavy or light.
@@ -116,16 +116,16 @@ pub fn hopper_weigh<N: Number>(
 )]
 pub fn corrected_weigh<N: Number>(
     /// hopper weigh as it is
-    #[q("m₁", 0.02..=2.0)]
-    weigh: Mass<N>,
+    #[q("m_w", 0.02..=2.0)]
+    hopper_weigh: Mass<N>,
     /// slubbing count wanted
-    #[q("T", 50.0..=1000.0)]
-    wanted: LinearDensity<N>,
+    #[q("T_w", 50.0..=1000.0)]
+    wanted_slubbing_count: LinearDensity<N>,
     /// slubbing count found
-    #[q("T_x", 50.0..=1000.0)]
-    found: LinearDensity<N>,
+    #[q("T_c", 50.0..=1000.0)]
+    slubbing_count: LinearDensity<N>,
 ) -> Mass<N> {
-    weigh * wanted / found
+    hopper_weigh * wanted_slubbing_count / slubbing_count
 }
 
 /// Width of a condenser tape.
@@ -136,34 +136,34 @@ pub fn corrected_weigh<N: Number>(
 )]
 pub fn tape_pitch<N: Number>(
     /// width of the web
-    #[q("B", 0.3..=3.0)]
-    width: Length<N>,
+    #[q("b_w", 0.3..=3.0)]
+    web_width: Length<N>,
     /// ends across it, waste ends too
     #[q("N", 4.0..=200.0)]
     ends: Count<N>,
 ) -> Length<N> {
-    width / ends
+    web_width / ends
 }
 
 /// Mass of the web that a condenser divides.
 #[formula(
-    result = "m_A",
+    result = "ω",
     sources = ["definition"],
     limits = ["an even web over the whole width, edges and all"],
     slips = ["counting the good ends only: the web holds the edge ends too", "tex are grams in a kilometre"]
 )]
 pub fn web_mass_per_area<N: Number>(
     /// slubbing count
-    #[q("T", 50.0..=10000.0)]
-    slubbing: LinearDensity<N>,
+    #[q("T_c", 50.0..=10000.0)]
+    slubbing_count: LinearDensity<N>,
     /// ends, good ones and edge ends
     #[q("N", 1.0..=200.0)]
     ends: Count<N>,
     /// width of the web
-    #[q("b", 0.2..=3.0)]
-    width: Length<N>,
+    #[q("b_w", 0.2..=3.0)]
+    web_width: Length<N>,
 ) -> MassPerArea<N> {
-    slubbing * ends / (1000.0 * width)
+    slubbing_count * ends / (1000.0 * web_width)
 }
 
 /// Share of the web that goes into the edge ends.
@@ -193,18 +193,18 @@ pub fn edge_share<N: Number>(
 )]
 pub fn pass_loss<N: Number>(
     /// share that falls out as waste
-    #[q("w", 0.0..=0.15)]
-    waste: Fraction<N>,
+    #[q("w_d", 0.0..=0.15)]
+    dropped_share: Fraction<N>,
     /// share of the web in the edge ends
     #[q("E", 0.0..=0.2)]
-    edges: Fraction<N>,
+    edge_share: Fraction<N>,
 ) -> Fraction<N> {
-    1.0 - (1.0 - waste) * (1.0 - edges)
+    1.0 - (1.0 - dropped_share) * (1.0 - edge_share)
 }
 
 /// Share of a lot that is lost for good where part of each pass is put back on the feed.
 #[formula(
-    result = "L",
+    result = "w_L",
     sources = ["definition"],
     limits = ["both are shares of what goes through in one pass, fibre put back counted again", "what is put back last has no lot to come to: it stays for the next"],
     slips = ["counting what is put back as lost", "leaving it out: fibre that goes round again is wasted from again"]
@@ -215,7 +215,7 @@ pub fn loss_with_return<N: Number>(
     loss: Fraction<N>,
     /// share of a pass that is put back
     #[q("e", 0.0..=0.3)]
-    returned: Fraction<N>,
+    returned_share: Fraction<N>,
 ) -> Fraction<N> {
-    loss / (1.0 - returned)
+    loss / (1.0 - returned_share)
 }

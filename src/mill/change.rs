@@ -24,16 +24,16 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn wheel_for_new_twist<N: Number>(
     /// teeth of the wheel at hand
-    #[q("z₁", 12.0..=150.0)]
+    #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
     /// twist that it gives
-    #[q("t₁", 20.0..=4000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// twist wanted
     #[q("t₂", 20.0..=4000.0)]
-    wanted: Twist<N>,
+    new_twist: Twist<N>,
 ) -> Count<N> {
-    teeth * twist / wanted
+    teeth * twist / new_twist
 }
 
 /// The change wheel for another twist, where twist rises with the teeth.
@@ -46,16 +46,16 @@ pub fn wheel_for_new_twist<N: Number>(
 )]
 pub fn wheel_for_new_twist_direct<N: Number>(
     /// teeth of the wheel at hand
-    #[q("z₁", 12.0..=150.0)]
+    #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
     /// twist that it gives
-    #[q("t₁", 20.0..=4000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// twist wanted
     #[q("t₂", 20.0..=4000.0)]
-    wanted: Twist<N>,
+    new_twist: Twist<N>,
 ) -> Count<N> {
-    teeth * wanted / twist
+    teeth * new_twist / twist
 }
 
 /// The change wheel for another draft, where draft falls as teeth rise.
@@ -68,16 +68,16 @@ pub fn wheel_for_new_twist_direct<N: Number>(
 )]
 pub fn wheel_for_new_draft<N: Number>(
     /// teeth of the wheel at hand
-    #[q("z₁", 12.0..=150.0)]
+    #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
     /// draft that it gives
-    #[q("D₁", 1.0..=40.0)]
+    #[q("D", 1.0..=40.0)]
     draft: Ratio<N>,
     /// draft wanted
     #[q("D₂", 1.0..=40.0)]
-    wanted: Ratio<N>,
+    new_draft: Ratio<N>,
 ) -> Count<N> {
-    teeth * draft / wanted
+    teeth * draft / new_draft
 }
 
 /// The change wheel for another draft, where draft rises with the teeth.
@@ -90,16 +90,16 @@ pub fn wheel_for_new_draft<N: Number>(
 )]
 pub fn wheel_for_new_draft_direct<N: Number>(
     /// teeth of the wheel at hand
-    #[q("z₁", 12.0..=150.0)]
+    #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
     /// draft that it gives
-    #[q("D₁", 1.0..=40.0)]
+    #[q("D", 1.0..=40.0)]
     draft: Ratio<N>,
     /// draft wanted
     #[q("D₂", 1.0..=40.0)]
-    wanted: Ratio<N>,
+    new_draft: Ratio<N>,
 ) -> Count<N> {
-    teeth * wanted / draft
+    teeth * new_draft / draft
 }
 
 /// The change wheel for another count from the same feed, where draft falls as teeth rise.
@@ -112,16 +112,16 @@ pub fn wheel_for_new_draft_direct<N: Number>(
 )]
 pub fn wheel_for_new_count<N: Number>(
     /// teeth of the wheel at hand
-    #[q("z₁", 12.0..=150.0)]
+    #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
     /// count that it gives
-    #[q("T₁", 2.0..=100000.0)]
+    #[q("T", 2.0..=100000.0)]
     count: LinearDensity<N>,
     /// count wanted
     #[q("T₂", 2.0..=100000.0)]
-    wanted: LinearDensity<N>,
+    new_count: LinearDensity<N>,
 ) -> Count<N> {
-    teeth * wanted / count
+    teeth * new_count / count
 }
 
 /// The twist wheel for another count at the same twist factor, where twist falls as teeth rise.
@@ -134,14 +134,14 @@ pub fn wheel_for_new_count<N: Number>(
 )]
 pub fn twist_wheel_for_new_count<N: Number>(
     /// teeth of the wheel at hand
-    #[q("z₁", 12.0..=150.0)]
+    #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
     /// count that it suits
-    #[q("T₁", 1.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// count to come
     #[q("T₂", 1.0..=2000.0)]
-    wanted: LinearDensity<N>,
+    new_count: LinearDensity<N>,
 ) -> Count<N> {
-    teeth * (wanted / count).sqrt()
+    teeth * (new_count / count).sqrt()
 }

@@ -27,16 +27,16 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn cost_after_stage<N: Number>(
     /// cost of a kilogram that goes in
-    #[q("c₁", 0.0..=200.0)]
-    cost: CostPerMass<N>,
+    #[q("c_m", 0.0..=200.0)]
+    cost_per_mass: CostPerMass<N>,
     /// cost of the stage for a kilogram that goes in
-    #[q("k", 0.0..=50.0)]
-    stage: CostPerMass<N>,
+    #[q("c_s", 0.0..=50.0)]
+    stage_cost_per_mass: CostPerMass<N>,
     /// share lost
     #[q("w", 0.0..=0.6)]
     loss: Fraction<N>,
 ) -> CostPerMass<N> {
-    (cost + stage) / (1.0 - loss)
+    (cost_per_mass + stage_cost_per_mass) / (1.0 - loss)
 }
 
 /// Cost of a kilogram after a lossy stage whose waste is sold.
@@ -48,22 +48,22 @@ pub fn cost_after_stage<N: Number>(
 )]
 pub fn cost_after_stage_less_waste<N: Number>(
     /// cost of a kilogram that goes in
-    #[q("c₁", 0.0..=200.0)]
-    cost: CostPerMass<N>,
+    #[q("c_m", 0.0..=200.0)]
+    cost_per_mass: CostPerMass<N>,
     /// cost of the stage for a kilogram that goes in
-    #[q("k", 0.0..=50.0)]
-    stage: CostPerMass<N>,
+    #[q("c_s", 0.0..=50.0)]
+    stage_cost_per_mass: CostPerMass<N>,
     /// share lost
     #[q("w", 0.0..=0.6)]
     loss: Fraction<N>,
     /// share of what goes in that is sold as waste
     #[q("s", 0.0..=0.6)]
-    sold: Fraction<N>,
+    sold_share: Fraction<N>,
     /// what a kilogram of the waste sells for
-    #[q("v", 0.0..=50.0)]
-    value: CostPerMass<N>,
+    #[q("p_w", 0.0..=50.0)]
+    waste_price_per_mass: CostPerMass<N>,
 ) -> CostPerMass<N> {
-    (cost + stage - sold * value) / (1.0 - loss)
+    (cost_per_mass + stage_cost_per_mass - sold_share * waste_price_per_mass) / (1.0 - loss)
 }
 
 /// What a kilogram that comes out has cost to buy, through a chain of losses.
@@ -75,39 +75,39 @@ pub fn cost_after_stage_less_waste<N: Number>(
 )]
 pub fn cost_through_losses<N: Number>(
     /// price of a kilogram taken in
-    #[q("c₁", 0.0..=200.0)]
-    price: CostPerMass<N>,
+    #[q("p", 0.0..=200.0)]
+    price_per_mass: CostPerMass<N>,
     /// losses of the stages in order
     #[q("w", 0.0..=0.6)]
     losses: &[Fraction<N>],
 ) -> CostPerMass<N> {
-    losses.fold(price, |c, w| c / (1.0 - w))
+    losses.fold(price_per_mass, |c, w| c / (1.0 - w))
 }
 
 /// A product's share of a joint cost, by the clean dry fibre in it.
 #[formula(
-    result = "k",
+    result = "k_m",
     sources = ["practice"],
     limits = ["by clean dry fibre unless the house agrees otherwise"],
     slips = ["sharing by mass at different regains"]
 )]
 pub fn cost_share<N: Number>(
     /// joint cost
-    #[q("K", 0.0..=1000000.0)]
-    cost: Money<N>,
+    #[q("k_j", 0.0..=1000000.0)]
+    joint_cost: Money<N>,
     /// clean dry fibre in the product
-    #[q("f_i", 0.0..=10000.0)]
-    fibre: Mass<N>,
+    #[q("f", 0.0..=10000.0)]
+    fibre_mass: Mass<N>,
     /// clean dry fibre in all products
-    #[q("f", 0.1..=10000.0)]
-    total: Mass<N>,
+    #[q("f_t", 0.1..=10000.0)]
+    total_fibre_mass: Mass<N>,
 ) -> Money<N> {
-    cost * fibre / total
+    joint_cost * fibre_mass / total_fibre_mass
 }
 
 /// What a mass comes to at a price.
 #[formula(
-    result = "k",
+    result = "k_m",
     sources = ["Fabric costing slides", "Robinson slides"],
     limits = ["mass and price in one state: a price for greasy wool is paid on greasy wool"],
     slips = ["a price for a pound on kilograms"]
@@ -117,15 +117,15 @@ pub fn cost_of_mass<N: Number>(
     #[q("m", 0.0..=100000.0)]
     mass: Mass<N>,
     /// price of a kilogram
-    #[q("c", 0.0..=200.0)]
-    price: CostPerMass<N>,
+    #[q("p", 0.0..=200.0)]
+    price_per_mass: CostPerMass<N>,
 ) -> Money<N> {
-    mass * price
+    mass * price_per_mass
 }
 
 /// Cost of running a machine for a time.
 #[formula(
-    result = "k",
+    result = "k_m",
     sources = ["definition"],
     slips = ["taking minutes for hours"]
 )]
@@ -134,46 +134,46 @@ pub fn cost_of_time<N: Number>(
     #[q("τ", 0.0..=1000.0)]
     time: Duration<N>,
     /// cost of an hour
-    #[q("c", 0.0..=500.0)]
-    hourly: Money<N>,
+    #[q("k_h", 0.0..=500.0)]
+    hourly_cost: Money<N>,
 ) -> Money<N> {
-    time * hourly
+    time * hourly_cost
 }
 
 /// What an hour comes to at a mass in the hour.
 #[formula(
-    result = "k",
+    result = "k_h",
     sources = ["Robinson slides"],
     limits = ["mass and cost in one state"],
     slips = ["tonnes for kilograms, cents for the whole coin"]
 )]
 pub fn cost_of_an_hour<N: Number>(
     /// mass in an hour
-    #[q("P", 0.1..=5000.0)]
-    rate: MassRate<N>,
+    #[q("Q", 0.1..=5000.0)]
+    output: MassRate<N>,
     /// cost, or value, of a kilogram
-    #[q("c", 0.0..=200.0)]
-    cost: CostPerMass<N>,
+    #[q("c_m", 0.0..=200.0)]
+    cost_per_mass: CostPerMass<N>,
 ) -> Money<N> {
-    rate * cost
+    output * cost_per_mass
 }
 
 /// What a kilogram that goes into a stage costs there, from the cost of an hour.
 #[formula(
-    result = "k",
+    result = "c_s",
     sources = ["definition"],
     limits = ["while it runs: cleaning, setting and waiting are extra"],
     slips = ["the rate of what comes out for that of what goes in"]
 )]
 pub fn stage_cost_by_hour<N: Number>(
     /// cost of an hour
-    #[q("c", 0.0..=500.0)]
-    hourly: Money<N>,
+    #[q("k_h", 0.0..=500.0)]
+    hourly_cost: Money<N>,
     /// mass that goes in in an hour
-    #[q("P", 0.1..=5000.0)]
-    rate: MassRate<N>,
+    #[q("Q_i", 0.1..=5000.0)]
+    feed_rate: MassRate<N>,
 ) -> CostPerMass<N> {
-    hourly / rate
+    hourly_cost / feed_rate
 }
 
 /// Hours of people at a machine.
@@ -203,11 +203,11 @@ pub fn person_hours<N: Number>(
 )]
 pub fn realisation<N: Number>(
     /// made
-    #[q("f₂", 0.0..=10000.0)]
-    made: Mass<N>,
+    #[q("m_o", 0.0..=10000.0)]
+    mass_out: Mass<N>,
     /// taken in
-    #[q("f₁", 0.1..=10000.0)]
-    taken: Mass<N>,
+    #[q("m_i", 0.1..=10000.0)]
+    mass_in: Mass<N>,
 ) -> Fraction<N> {
-    made / taken
+    mass_out / mass_in
 }

@@ -8,8 +8,8 @@ use crate::quantity::{Count, Fraction, Frequency, LinearDensity, Mass, MassRate,
 pub(crate) const FORMULAS: &[&Formula] = &[
     &NET_DRAFT,
     &COUNT_THROUGH_DRAFTS,
-    &COUNT_TO_FEED,
-    &COUNT_AFTER_DRAFT_CHANGE,
+    &FED_COUNT,
+    &COUNT_FOR_NEW_DRAFT,
     &COMPONENT_SHARE,
     &SPINDLES_FOR_BALANCE,
     &TRANSFER_COEFFICIENT,
@@ -25,28 +25,28 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn net_draft<N: Number>(
     /// doublings of all machines together
     #[q("N", 1.0..=2000.0)]
-    doublings: Count<N>,
+    total_doublings: Count<N>,
     /// draft of each machine or zone
     #[q("d", 0.9..=2000.0)]
     drafts: &[Ratio<N>],
 ) -> Ratio<N> {
-    V::product(drafts) / doublings
+    V::product(drafts) / total_doublings
 }
 
 /// Count that comes out of drafts, with the ends fed together and what is lost on the way.
 #[formula(
-    result = "T₂",
+    result = "T_o",
     sources = ["GATE solutions", "Collegedunia"],
     limits = ["contraction in twisting apart", "fed and delivered in one state"],
     slips = ["leaving out the doublings", "the draft of the last machine for that of all", "grams in a metre taken for tex: 1 g/m is 1000 tex"]
 )]
 pub fn count_through_drafts<N: Number>(
     /// count fed, of one end
-    #[q("T₁", 2.0..=1000000.0)]
-    fed: LinearDensity<N>,
+    #[q("T_i", 2.0..=1000000.0)]
+    fed_count: LinearDensity<N>,
     /// doublings of all machines together
     #[q("N", 1.0..=2000.0)]
-    doublings: Count<N>,
+    total_doublings: Count<N>,
     /// share lost on the way
     #[q("w", 0.0..=0.2)]
     loss: Fraction<N>,
@@ -55,22 +55,22 @@ pub fn count_through_drafts<N: Number>(
     drafts: &[Ratio<N>],
 ) -> LinearDensity<N> {
     let draft = V::product(drafts).named("D");
-    fed * doublings * (1.0 - loss) / draft
+    fed_count * total_doublings * (1.0 - loss) / draft
 }
 
 /// Count to feed for a count that is wanted, through a draft.
 #[formula(
-    result = "T₁",
+    result = "T_i",
     sources = ["definition"],
     limits = ["contraction in twisting apart", "fed and delivered in one state"],
     slips = ["multiplying by 1 + w instead of dividing by 1 − w", "dividing the tex by the draft, as if a coarser count were fed to a smaller draft"]
 )]
-pub fn count_to_feed<N: Number>(
+pub fn fed_count<N: Number>(
     /// count wanted
-    #[q("T₂", 2.0..=100000.0)]
-    wanted: LinearDensity<N>,
+    #[q("T_o", 2.0..=100000.0)]
+    delivered_count: LinearDensity<N>,
     /// ends fed together
-    #[q("N", 1.0..=2000.0)]
+    #[q("n_d", 1.0..=2000.0)]
     doublings: Count<N>,
     /// share lost on the way
     #[q("w", 0.0..=0.2)]
@@ -79,7 +79,7 @@ pub fn count_to_feed<N: Number>(
     #[q("D", 0.9..=2000.0)]
     draft: Ratio<N>,
 ) -> LinearDensity<N> {
-    wanted * draft / (doublings * (1.0 - loss))
+    delivered_count * draft / (doublings * (1.0 - loss))
 }
 
 /// Count after the draft alone was changed.
@@ -89,23 +89,23 @@ pub fn count_to_feed<N: Number>(
     limits = ["the same feed, doublings and waste as before"],
     slips = ["a draft 10 % smaller makes the yarn 11.1 % heavier in tex, not 10 %", "the proportion the wrong way round"]
 )]
-pub fn count_after_draft_change<N: Number>(
+pub fn count_for_new_draft<N: Number>(
     /// count before
-    #[q("T₁", 2.0..=100000.0)]
+    #[q("T", 2.0..=100000.0)]
     count: LinearDensity<N>,
     /// draft before
-    #[q("D₁", 0.9..=2000.0)]
+    #[q("D", 0.9..=2000.0)]
     draft: Ratio<N>,
     /// draft after
     #[q("D₂", 0.9..=2000.0)]
-    after: Ratio<N>,
+    new_draft: Ratio<N>,
 ) -> LinearDensity<N> {
-    count * draft / after
+    count * draft / new_draft
 }
 
 /// Share of a component after it was fed, machine after machine, beside others.
 #[formula(
-    result = "b",
+    result = "p",
     sources = ["GATE solutions"],
     limits = ["ends of one count at each machine; where they differ, take their masses instead", "the component comes in at the first machine only"],
     slips = ["adding the shares of the machines"]
@@ -113,12 +113,12 @@ pub fn count_after_draft_change<N: Number>(
 pub fn component_share<N: Number>(
     /// ends that carry the component, at each machine
     #[q("a", 1.0..=20.0)]
-    carrying: &[Count<N>],
+    carrying_ends: &[Count<N>],
     /// all ends fed, at each machine
     #[q("N", 1.0..=100.0)]
-    fed: &[Count<N>],
+    fed_ends: &[Count<N>],
 ) -> Fraction<N> {
-    V::product(carrying.zip(fed).map(|(a, n)| a / n))
+    V::product(carrying_ends.zip(fed_ends).map(|(a, n)| a / n))
 }
 
 /// Spindles of the next machine that keep up with those before it.
@@ -131,11 +131,11 @@ pub fn component_share<N: Number>(
 )]
 pub fn spindles_for_balance<N: Number>(
     /// ends fed together at the machine before
-    #[q("n", 1.0..=20.0)]
+    #[q("n_d", 1.0..=20.0)]
     doublings: Count<N>,
     /// front roller speed of the machine before
     #[q("v₁", 1.0..=100.0)]
-    speed: Speed<N>,
+    front_speed: Speed<N>,
     /// heads or spindles of the machine before
     #[q("k₁", 1.0..=200.0)]
     heads: Count<N>,
@@ -144,9 +144,9 @@ pub fn spindles_for_balance<N: Number>(
     draft: Ratio<N>,
     /// front roller speed of the next machine
     #[q("v₂", 1.0..=100.0)]
-    next: Speed<N>,
+    next_front_speed: Speed<N>,
 ) -> Count<N> {
-    doublings * speed * heads / (draft * next)
+    doublings * front_speed * heads / (draft * next_front_speed)
 }
 
 /// Share of what lies on the card's cylinder that goes over to the doffer in a turn of it.
@@ -159,15 +159,15 @@ pub fn spindles_for_balance<N: Number>(
 )]
 pub fn transfer_coefficient<N: Number>(
     /// mass that the card delivers
-    #[q("P", 1.0..=100.0)]
-    rate: MassRate<N>,
+    #[q("Q_f", 1.0..=100.0)]
+    fibre_output: MassRate<N>,
     /// turns of the cylinder
-    #[q("n", 60.0..=600.0)]
-    cylinder: Frequency<N>,
+    #[q("n_c", 60.0..=600.0)]
+    cylinder_speed: Frequency<N>,
     /// fibre on the cylinder, all round
     #[q("m", 0.001..=1.0)]
-    load: Mass<N>,
+    cylinder_load: Mass<N>,
 ) -> Ratio<N> {
-    let turn = (rate / (60.0 * cylinder)).named("m_t");
-    turn / load
+    let turn = (fibre_output / (60.0 * cylinder_speed)).named("m_t");
+    turn / cylinder_load
 }

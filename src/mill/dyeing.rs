@@ -6,7 +6,7 @@ use crate::quantity::{Concentration, Fraction, Mass, OnFibre, Volume, Yield};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] =
-    &[&DYE_MASS, &STOCK_VOLUME, &WATER_TO_FILL, &DYE_LEFT, &EXHAUSTION_FOUND];
+    &[&DYE_MASS, &STOCK_VOLUME, &WATER_TO_FILL, &DYE_LEFT, &EXHAUSTION_FROM_BATHS];
 
 /// Dye or auxiliary to weigh out, from its share of the mass of the goods.
 #[formula(
@@ -18,16 +18,16 @@ pub(crate) const FORMULAS: &[&Formula] =
 )]
 pub fn dye_mass<N: Number>(
     /// goods, in the state that the recipe means
-    #[q("m", 0.01..=5000.0)]
-    goods: Mass<N>,
+    #[q("m_g", 0.01..=5000.0)]
+    goods_mass: Mass<N>,
     /// depth: share of the mass of the goods
     #[q("p", 0.0..=0.5)]
     depth: OnFibre<N>,
     /// strength of the product, on that of the standard
     #[q("s", 0.2..=4.0)]
-    strength: Yield<N>,
+    dye_strength: Yield<N>,
 ) -> Mass<N> {
-    goods * depth / strength
+    goods_mass * depth / dye_strength
 }
 
 /// Stock solution that holds a mass of dye.
@@ -41,12 +41,12 @@ pub fn dye_mass<N: Number>(
 pub fn stock_volume<N: Number>(
     /// dye wanted
     #[q("d", 0.00001..=100.0)]
-    dye: Mass<N>,
+    dye_mass: Mass<N>,
     /// concentration of the stock solution
     #[q("c", 0.5..=100.0)]
-    stock: Concentration<N>,
+    stock_concentration: Concentration<N>,
 ) -> Volume<N> {
-    1000.0 * dye / stock
+    1000.0 * dye_mass / stock_concentration
 }
 
 /// Water to fill the bath up, beside what solutions and wet goods bring.
@@ -60,12 +60,12 @@ pub fn stock_volume<N: Number>(
 pub fn water_to_fill<N: Number>(
     /// liquor wanted
     #[q("V", 1.0..=100000.0)]
-    liquor: Volume<N>,
+    liquor_volume: Volume<N>,
     /// what is in it already: stock solutions, water in the goods
     #[q("V_i", 0.0..=20000.0)]
-    parts: &[Volume<N>],
+    volumes_in: &[Volume<N>],
 ) -> Volume<N> {
-    liquor - V::sum(parts)
+    liquor_volume - V::sum(volumes_in)
 }
 
 /// Dye left in the bath when a share of it is on the goods.
@@ -79,12 +79,12 @@ pub fn water_to_fill<N: Number>(
 pub fn dye_left<N: Number>(
     /// dye put in
     #[q("d", 0.00001..=100.0)]
-    dye: Mass<N>,
+    dye_mass: Mass<N>,
     /// exhaustion: share of it on the goods
     #[q("E", 0.3..=1.0)]
     exhaustion: Fraction<N>,
 ) -> Mass<N> {
-    dye * (1.0 - exhaustion)
+    dye_mass * (1.0 - exhaustion)
 }
 
 /// Exhaustion, from the bath before and after.
@@ -95,19 +95,19 @@ pub fn dye_left<N: Number>(
     slips = ["leaving out that the bath boiled down: the concentrations alone read too low"],
     cautions = ["dyeing"]
 )]
-pub fn exhaustion_found<N: Number>(
+pub fn exhaustion_from_baths<N: Number>(
     /// concentration of the dye before
     #[q("c₁", 0.01..=50.0)]
-    concentration: Concentration<N>,
+    concentration_before: Concentration<N>,
     /// bath before
     #[q("V₁", 1.0..=100000.0)]
-    before: Volume<N>,
+    volume_before: Volume<N>,
     /// concentration of the dye after
     #[q("c₂", 0.0..=50.0)]
-    left: Concentration<N>,
+    concentration_after: Concentration<N>,
     /// bath after
     #[q("V₂", 1.0..=100000.0)]
-    after: Volume<N>,
+    volume_after: Volume<N>,
 ) -> Fraction<N> {
-    1.0 - left * after / (concentration * before)
+    1.0 - concentration_after * volume_after / (concentration_before * volume_before)
 }

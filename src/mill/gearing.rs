@@ -41,28 +41,28 @@ pub fn train_ratio<N: Number>(
 
 /// Turns of a spindle for one of the cylinder that drives it by a band.
 #[formula(
-    result = "w",
+    result = "i_w",
     sources = ["Howard and Bullough 1909"],
     limits = ["whirl or wharve; the band runs at its middle: its thickness is added to both diameters, 1/8 in in the catalogue of 1909", "without slip: a slack or oily band gives less, see spindle_speed", "keep hands from bands and cylinder while they turn"],
     slips = ["leaving out the thickness of the band: on a small whirl it is much", "adding it to one of the two only"]
 )]
 pub fn whirl_ratio<N: Number>(
     /// diameter of the cylinder
-    #[q("D", 0.05..=0.5)]
-    cylinder: Length<N>,
+    #[q("d_c", 0.05..=0.5)]
+    cylinder_diameter: Length<N>,
     /// diameter of the whirl
-    #[q("d", 0.01..=0.15)]
-    whirl: Length<N>,
+    #[q("d_w", 0.01..=0.15)]
+    whirl_diameter: Length<N>,
     /// thickness of the band
     #[q("e", 0.0..=0.01)]
-    band: Length<N>,
+    band_thickness: Length<N>,
 ) -> Ratio<N> {
-    (cylinder + band) / (whirl + band)
+    (cylinder_diameter + band_thickness) / (whirl_diameter + band_thickness)
 }
 
 /// Speed of a spindle that a cylinder drives by a band that slips.
 #[formula(
-    result = "n",
+    result = "n_s",
     sources = ["practice"],
     limits = ["measure the slip on spindles all over the machine: it differs from band to band and with the weather", "keep hands from bands and cylinder while they turn"],
     slips = ["taking the speed that the diameters give for that of the spindle"]
@@ -70,20 +70,20 @@ pub fn whirl_ratio<N: Number>(
 pub fn spindle_speed<N: Number>(
     /// speed of the cylinder
     #[q("n_c", 50.0..=2500.0)]
-    cylinder: Frequency<N>,
+    cylinder_speed: Frequency<N>,
     /// turns of the spindle for one of the cylinder, without slip
-    #[q("w", 1.0..=15.0)]
+    #[q("i_w", 1.0..=15.0)]
     whirl_ratio: Ratio<N>,
     /// slip of the band
-    #[q("s", 0.0..=0.15)]
+    #[q("x", 0.0..=0.15)]
     slip: Fraction<N>,
 ) -> Frequency<N> {
-    cylinder * whirl_ratio * (1.0 - slip)
+    cylinder_speed * whirl_ratio * (1.0 - slip)
 }
 
 /// Twist constant of a machine: the twist that a train of wheels gives, a place of it open.
 #[formula(
-    result = "C",
+    result = "C_t",
     sources = ["Howard and Bullough 1909"],
     limits = ["counted from the delivery roller to the cylinder, as if the roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "twist is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the twist itself"],
     cautions = ["wheels"],
@@ -91,11 +91,11 @@ pub fn spindle_speed<N: Number>(
 )]
 pub fn twist_constant<N: Number>(
     /// turns of the spindle for one of the cylinder
-    #[q("w", 1.0..=15.0)]
+    #[q("i_w", 1.0..=15.0)]
     whirl_ratio: Ratio<N>,
     /// circumference of the delivery roller
-    #[q("L", 0.05..=0.5)]
-    roller: Length<N>,
+    #[q("C", 0.05..=0.5)]
+    roller_circumference: Length<N>,
     /// teeth of the driving wheels
     #[q("a", 1.0..=300.0)]
     drivers: &[Count<N>],
@@ -104,13 +104,13 @@ pub fn twist_constant<N: Number>(
     driven: &[Count<N>],
 ) -> Twist<N> {
     let train = V::product(drivers.zip(driven).map(|(a, b)| a / b)).named("i");
-    train * whirl_ratio / roller
+    train * whirl_ratio / roller_circumference
 }
 
 /// Draft constant of a pair of rollers: the draft that the train between them gives, a place of it
 /// open.
 #[formula(
-    result = "C",
+    result = "C_d",
     sources = ["Howard and Bullough 1909", "definition"],
     limits = ["counted from the back roller to the front roller, as if the back roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "draft is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the draft itself"],
     cautions = ["wheels"],
@@ -119,10 +119,10 @@ pub fn twist_constant<N: Number>(
 pub fn draft_constant<N: Number>(
     /// diameter of the front roller
     #[q("d_f", 0.015..=0.3)]
-    front: Length<N>,
+    front_roller_diameter: Length<N>,
     /// diameter of the back roller
     #[q("d_b", 0.015..=0.3)]
-    back: Length<N>,
+    back_roller_diameter: Length<N>,
     /// teeth of the driving wheels
     #[q("a", 1.0..=300.0)]
     drivers: &[Count<N>],
@@ -131,7 +131,7 @@ pub fn draft_constant<N: Number>(
     driven: &[Count<N>],
 ) -> Ratio<N> {
     let train = V::product(drivers.zip(driven).map(|(a, b)| a / b)).named("i");
-    front / back * train
+    front_roller_diameter / back_roller_diameter * train
 }
 
 /// Draft that a change wheel gives, where draft falls as teeth rise.
@@ -143,13 +143,13 @@ pub fn draft_constant<N: Number>(
 )]
 pub fn draft_from_wheel<N: Number>(
     /// draft constant: draft times teeth
-    #[q("C", 20.0..=2000.0)]
-    constant: Ratio<N>,
+    #[q("C_d", 20.0..=2000.0)]
+    draft_constant: Ratio<N>,
     /// teeth of the wheel
     #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
 ) -> Ratio<N> {
-    constant / teeth
+    draft_constant / teeth
 }
 
 /// The change wheel that would give a wanted draft, where draft falls as teeth rise.
@@ -162,13 +162,13 @@ pub fn draft_from_wheel<N: Number>(
 )]
 pub fn wheel_for_draft<N: Number>(
     /// draft constant: draft times teeth
-    #[q("C", 20.0..=2000.0)]
-    constant: Ratio<N>,
+    #[q("C_d", 20.0..=2000.0)]
+    draft_constant: Ratio<N>,
     /// draft wanted
     #[q("D", 1.0..=40.0)]
     draft: Ratio<N>,
 ) -> Count<N> {
-    constant / draft
+    draft_constant / draft
 }
 
 /// Draft that makes one count of another, with the ends fed together.
@@ -180,16 +180,16 @@ pub fn wheel_for_draft<N: Number>(
 )]
 pub fn draft_of_counts<N: Number>(
     /// count fed, of one end
-    #[q("T₁", 2.0..=100000.0)]
-    fed: LinearDensity<N>,
+    #[q("T_i", 2.0..=100000.0)]
+    fed_count: LinearDensity<N>,
     /// count delivered
-    #[q("T₂", 2.0..=100000.0)]
-    delivered: LinearDensity<N>,
+    #[q("T_o", 2.0..=100000.0)]
+    delivered_count: LinearDensity<N>,
     /// ends fed together
-    #[q("n", 1.0..=100.0)]
+    #[q("n_d", 1.0..=100.0)]
     doublings: Count<N>,
 ) -> Ratio<N> {
-    fed * doublings / delivered
+    fed_count * doublings / delivered_count
 }
 
 /// Draft of several machines or zones together.
@@ -217,7 +217,7 @@ pub fn total_draft<N: Number>(
 pub fn total_doublings<N: Number>(
     /// ends fed together at each machine
     #[q("n", 1.0..=100.0)]
-    doublings: &[Count<N>],
+    doublings_by_machine: &[Count<N>],
 ) -> Count<N> {
-    V::product(doublings)
+    V::product(doublings_by_machine)
 }

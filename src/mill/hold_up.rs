@@ -10,14 +10,14 @@ use crate::quantity::{Duration, Fraction, Mass, MassRate};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
-    &CARRY_OVER,
-    &MEAN_CARRY_OVER,
-    &CARRIED_OVER,
+    &CARRIED_SHARE,
+    &MEAN_CARRIED_SHARE,
+    &CARRIED_MASS,
     &CLEARING_FIBRE,
     &LOT_LOSS,
     &SMALLEST_LOT,
     &SETTLING_TIME,
-    &OFF_COUNT_AT_START,
+    &OFF_COUNT_MASS,
     &LEFT_AT_STOP,
 ];
 
@@ -29,15 +29,15 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     limits = ["the bound for a machine that mixes what it holds well; a real one clears a little faster at first and keeps a tail"],
     slips = ["taking the share as gone after one hold-up: 37 % is still there"]
 )]
-pub fn carry_over<N: Number>(
+pub fn carried_share<N: Number>(
     /// clean dry fibre gone through
-    #[q("m", 0.0..=100.0)]
-    mass: Mass<N>,
+    #[q("f", 0.0..=100.0)]
+    fibre_mass: Mass<N>,
     /// clean dry fibre held up
     #[q("h", 0.05..=20.0)]
     held_up: Mass<N>,
 ) -> Fraction<N> {
-    (-(mass / held_up)).exp()
+    (-(fibre_mass / held_up)).exp()
 }
 
 /// Share of the lot before in all that comes off while a mass of the new lot goes through.
@@ -47,38 +47,38 @@ pub fn carry_over<N: Number>(
     limits = ["the machine was not cleared between the lots", "well mixed; the mean of the whole run, whose first slubbing has far more of it and whose last far less", "one less this share is the lot's own fibre"],
     slips = ["taking the share at the end of the run for the share in the run"]
 )]
-pub fn mean_carry_over<N: Number>(
+pub fn mean_carried_share<N: Number>(
     /// clean dry fibre gone through
-    #[q("m", 0.1..=1000.0)]
-    mass: Mass<N>,
+    #[q("f", 0.1..=1000.0)]
+    fibre_mass: Mass<N>,
     /// clean dry fibre held up
     #[q("h", 0.05..=20.0)]
     held_up: Mass<N>,
 ) -> Fraction<N> {
-    held_up / mass * (1.0 - (-(mass / held_up)).exp())
+    held_up / fibre_mass * (1.0 - (-(fibre_mass / held_up)).exp())
 }
 
 /// Fibre of the lot before that comes off while a mass of the new lot goes through.
 #[formula(
-    result = "c",
+    result = "m_c",
     sources = ["definition"],
     limits = ["well mixed; the rest of what the machine held stays in it"],
     slips = ["taking all that was held up as gone after one hold-up: 37 % is still there"]
 )]
-pub fn carried_over<N: Number>(
+pub fn carried_mass<N: Number>(
     /// clean dry fibre gone through
-    #[q("m", 0.0..=100.0)]
-    mass: Mass<N>,
+    #[q("f", 0.0..=100.0)]
+    fibre_mass: Mass<N>,
     /// clean dry fibre held up
     #[q("h", 0.05..=20.0)]
     held_up: Mass<N>,
 ) -> Mass<N> {
-    held_up * (1.0 - (-(mass / held_up)).exp())
+    held_up * (1.0 - (-(fibre_mass / held_up)).exp())
 }
 
 /// Fibre to send through a machine until no more than a share of the lot before comes off.
 #[formula(
-    result = "m",
+    result = "f",
     sources = ["definition"],
     limits = ["well mixed, no cleaning by hand: fettling the clothing takes the tail out", "what share of a colour can still be seen is for the eye: a dark fibre in white shows at far less than a white one in dark"],
     cautions = ["machines"],
@@ -90,22 +90,22 @@ pub fn clearing_fibre<N: Number>(
     held_up: Mass<N>,
     /// share of the lot before that may remain
     #[q("x", 0.0005..=0.2)]
-    share: Fraction<N>,
+    carried_share: Fraction<N>,
 ) -> Mass<N> {
-    -held_up * share.ln()
+    -held_up * carried_share.ln()
 }
 
 /// What a lot loses in a machine that loses a share and keeps a fixed mass.
 #[formula(
-    result = "L",
+    result = "w_L",
     sources = ["definition"],
     limits = ["the held-up fibre is lost to this lot, whoever has it later"],
     slips = ["taking the share of a large lot for a small one: it hides what the machine keeps"]
 )]
 pub fn lot_loss<N: Number>(
     /// clean dry fibre of the lot
-    #[q("m", 0.5..=5000.0)]
-    lot: Mass<N>,
+    #[q("f", 0.5..=5000.0)]
+    fibre_mass: Mass<N>,
     /// share lost, however large the lot
     #[q("w", 0.0..=0.2)]
     loss: Fraction<N>,
@@ -113,12 +113,12 @@ pub fn lot_loss<N: Number>(
     #[q("h", 0.0..=20.0)]
     held_up: Mass<N>,
 ) -> Fraction<N> {
-    loss + held_up / lot
+    loss + held_up / fibre_mass
 }
 
 /// The smallest lot whose loss stays within what is allowed.
 #[formula(
-    result = "m",
+    result = "f",
     sources = ["definition"],
     limits = ["what is allowed has to be over the share that is lost however large the lot"],
     slips = ["dividing the held-up fibre by the allowed loss without first taking off the share that any lot loses"]
@@ -131,17 +131,17 @@ pub fn smallest_lot<N: Number>(
     #[q("w", 0.0..=0.1)]
     loss: Fraction<N>,
     /// loss allowed for the lot
-    #[q("L", 0.03..=0.5)]
-    allowed: Fraction<N>,
+    #[q("w_a", 0.03..=0.5)]
+    allowed_loss: Fraction<N>,
 ) -> Mass<N> {
-    held_up / (allowed - loss)
+    held_up / (allowed_loss - loss)
 }
 
 /// Time until a machine that starts empty delivers to within a share of its full count.
 ///
 /// The same after a change of the feed: until no more than the share of the change is still to come.
 #[formula(
-    result = "t",
+    result = "τ",
     sources = ["definition"],
     limits = ["well mixed; within 5 % it is three times the hold-up over the delivery", "a card that is fed heavily at first fills faster"],
     cautions = ["machines"],
@@ -152,13 +152,13 @@ pub fn settling_time<N: Number>(
     #[q("h", 0.05..=20.0)]
     held_up: Mass<N>,
     /// clean dry fibre delivered in an hour
-    #[q("P", 0.5..=200.0)]
-    delivery: MassRate<N>,
+    #[q("Q_f", 0.5..=200.0)]
+    fibre_output: MassRate<N>,
     /// how near to the full count
     #[q("x", 0.01..=0.2)]
     within: Fraction<N>,
 ) -> Duration<N> {
-    -held_up / delivery * within.ln()
+    -held_up / fibre_output * within.ln()
 }
 
 /// Slubbing that is under its count while an empty machine fills.
@@ -168,7 +168,7 @@ pub fn settling_time<N: Number>(
     limits = ["well mixed, fed at its full rate from the start; put back on the feed it is not lost"],
     slips = ["counting it as good slubbing: it spins fine, and breaks"]
 )]
-pub fn off_count_at_start<N: Number>(
+pub fn off_count_mass<N: Number>(
     /// clean dry fibre held up
     #[q("h", 0.05..=20.0)]
     held_up: Mass<N>,

@@ -8,7 +8,7 @@ use crate::quantity::{Concentration, Density, Fraction, Mass, Ratio, Regain, Vol
 pub(crate) const FORMULAS: &[&Formula] = &[
     &LIQUOR_VOLUME,
     &MASS_IN_LIQUOR,
-    &CONCENTRATION_FOUND,
+    &CONCENTRATION_FROM_MASS,
     &LIQUOR_CARRIED,
     &LEFT_AFTER_RINSES,
     &CONCENTRATION_AFTER_CHANGE,
@@ -24,13 +24,13 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn liquor_volume<N: Number>(
     /// goods
-    #[q("m", 0.01..=5000.0)]
-    mass: Mass<N>,
+    #[q("m_g", 0.01..=5000.0)]
+    goods_mass: Mass<N>,
     /// litres of liquor for a kilogram of goods
     #[q("r", 4.0..=100.0)]
     liquor_ratio: Ratio<N>,
 ) -> Volume<N> {
-    mass * liquor_ratio
+    goods_mass * liquor_ratio
 }
 
 /// Mass of what is dissolved in a volume of liquor.
@@ -44,12 +44,12 @@ pub fn liquor_volume<N: Number>(
 pub fn mass_in_liquor<N: Number>(
     /// liquor
     #[q("V", 0.1..=100000.0)]
-    volume: Volume<N>,
+    liquor_volume: Volume<N>,
     /// mass in a volume
     #[q("c", 0.01..=200.0)]
     concentration: Concentration<N>,
 ) -> Mass<N> {
-    volume * concentration / 1000.0
+    liquor_volume * concentration / 1000.0
 }
 
 /// Concentration of what is dissolved in a volume of liquor.
@@ -60,15 +60,15 @@ pub fn mass_in_liquor<N: Number>(
     slips = ["dividing by the water alone where much is dissolved", "a gallon of the United States for an imperial one"],
     cautions = ["hot liquor"]
 )]
-pub fn concentration_found<N: Number>(
+pub fn concentration_from_mass<N: Number>(
     /// mass dissolved
     #[q("a", 0.0001..=1000.0)]
-    mass: Mass<N>,
+    dissolved_mass: Mass<N>,
     /// liquor
     #[q("V", 0.1..=100000.0)]
-    volume: Volume<N>,
+    liquor_volume: Volume<N>,
 ) -> Concentration<N> {
-    1000.0 * mass / volume
+    1000.0 * dissolved_mass / liquor_volume
 }
 
 /// Liquor that squeezed or drained goods carry to the next bowl.
@@ -81,16 +81,16 @@ pub fn concentration_found<N: Number>(
 )]
 pub fn liquor_carried<N: Number>(
     /// dry goods
-    #[q("f", 0.01..=5000.0)]
-    fibre: Mass<N>,
+    #[q("m_d", 0.01..=5000.0)]
+    oven_dry_mass: Mass<N>,
     /// liquor left on them, on the dry mass
     #[q("p", 0.2..=4.0)]
     pickup: Regain<N>,
     /// density of the liquor
     #[q("ρ", 0.95..=1.1)]
-    density: Density<N>,
+    liquor_density: Density<N>,
 ) -> Volume<N> {
-    fibre * pickup / density
+    oven_dry_mass * pickup / liquor_density
 }
 
 /// Share of what is dissolved in the carried liquor that is left after rinses, each well mixed.
@@ -107,12 +107,12 @@ pub fn liquor_carried<N: Number>(
 pub fn left_after_rinses<N: Number>(
     /// liquor that the goods carry into each rinse
     #[q("V_c", 0.01..=20000.0)]
-    carried: Volume<N>,
+    carried_volume: Volume<N>,
     /// clean water of each rinse
     #[q("V", 0.1..=100000.0)]
-    rinses: &[Volume<N>],
+    rinse_volumes: &[Volume<N>],
 ) -> Fraction<N> {
-    V::product(rinses.map(|v| carried / (carried + v)))
+    V::product(rinse_volumes.map(|v| carried_volume / (carried_volume + v)))
 }
 
 /// Concentration after the volume of the bath has changed: filled up, or boiled down.
@@ -126,13 +126,13 @@ pub fn left_after_rinses<N: Number>(
 pub fn concentration_after_change<N: Number>(
     /// concentration before
     #[q("c₁", 0.001..=200.0)]
-    concentration: Concentration<N>,
+    concentration_before: Concentration<N>,
     /// volume before
     #[q("V₁", 0.1..=100000.0)]
-    before: Volume<N>,
+    volume_before: Volume<N>,
     /// volume after
     #[q("V₂", 0.1..=100000.0)]
-    after: Volume<N>,
+    volume_after: Volume<N>,
 ) -> Concentration<N> {
-    concentration * before / after
+    concentration_before * volume_before / volume_after
 }

@@ -6,19 +6,19 @@ use crate::quantity::{Fraction, Mass};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] =
-    &[&AFTER_LOSS, &BEFORE_LOSS, &AFTER_CHAIN_OF_LOSSES, &BEFORE_CHAIN_OF_LOSSES];
+    &[&MASS_AFTER_LOSS, &MASS_BEFORE_LOSS, &MASS_AFTER_LOSSES, &MASS_BEFORE_LOSSES];
 
 /// What comes out of a stage that loses a share and keeps a fixed mass.
 #[formula(
-    result = "m₂",
+    result = "m_o",
     sources = ["practice"],
     limits = ["the mass held up in the machine is lost to this lot whatever its size: it makes the smallest sensible lot"],
     slips = ["taking the held-up mass as a percentage of a small lot"]
 )]
-pub fn after_loss<N: Number>(
+pub fn mass_after_loss<N: Number>(
     /// mass in
-    #[q("m₁", 0.1..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_i", 0.1..=10000.0)]
+    mass_in: Mass<N>,
     /// share lost
     #[q("w", 0.0..=0.4)]
     loss: Fraction<N>,
@@ -26,20 +26,20 @@ pub fn after_loss<N: Number>(
     #[q("h", 0.0..=20.0)]
     held_up: Mass<N>,
 ) -> Mass<N> {
-    mass * (1.0 - loss) - held_up
+    mass_in * (1.0 - loss) - held_up
 }
 
 /// What must go into a stage for a mass to come out.
 #[formula(
-    result = "m₁",
+    result = "m_i",
     sources = ["practice"],
     limits = ["the same share and held-up mass as forward"],
     slips = ["multiplying by 1 + w instead of dividing by 1 − w"]
 )]
-pub fn before_loss<N: Number>(
+pub fn mass_before_loss<N: Number>(
     /// mass wanted
-    #[q("m₂", 0.1..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_o", 0.1..=10000.0)]
+    mass_out: Mass<N>,
     /// share lost
     #[q("w", 0.0..=0.4)]
     loss: Fraction<N>,
@@ -47,41 +47,41 @@ pub fn before_loss<N: Number>(
     #[q("h", 0.0..=20.0)]
     held_up: Mass<N>,
 ) -> Mass<N> {
-    (mass + held_up) / (1.0 - loss)
+    (mass_out + held_up) / (1.0 - loss)
 }
 
 /// What comes out of a chain of lossy stages.
 #[formula(
-    result = "m₂",
+    result = "m_o",
     sources = ["definition"],
     limits = ["each loss is a share of what enters its stage"],
     slips = ["adding the percentages"]
 )]
-pub fn after_chain_of_losses<N: Number>(
+pub fn mass_after_losses<N: Number>(
     /// mass in
-    #[q("m₁", 0.1..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_i", 0.1..=10000.0)]
+    mass_in: Mass<N>,
     /// losses of the stages in order
     #[q("w", 0.0..=0.6)]
     losses: &[Fraction<N>],
 ) -> Mass<N> {
-    losses.fold(mass, |m, w| m * (1.0 - w))
+    losses.fold(mass_in, |m, w| m * (1.0 - w))
 }
 
 /// What must go into a chain of lossy stages.
 #[formula(
-    result = "m₁",
+    result = "m_i",
     sources = ["definition"],
     limits = ["each loss is a share of what enters its stage"],
     slips = ["adding the percentages onto the mass wanted"]
 )]
-pub fn before_chain_of_losses<N: Number>(
+pub fn mass_before_losses<N: Number>(
     /// mass wanted
-    #[q("m₂", 0.1..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_o", 0.1..=10000.0)]
+    mass_out: Mass<N>,
     /// losses of the stages in order
     #[q("w", 0.0..=0.6)]
     losses: &[Fraction<N>],
 ) -> Mass<N> {
-    losses.fold(mass, |m, w| m / (1.0 - w))
+    losses.fold(mass_out, |m, w| m / (1.0 - w))
 }

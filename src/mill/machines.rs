@@ -7,8 +7,14 @@ use crate::quantity::{
 };
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&TIME_FOR_MASS, &TIME_FOR_LENGTH, &SPINDLE_OUTPUT, &TWISTER_OUTPUT, &LOOM_TIME, &LOOM_OUTPUT];
+pub(crate) const FORMULAS: &[&Formula] = &[
+    &TIME_FOR_MASS,
+    &TIME_FOR_LENGTH,
+    &MASS_OF_SPINDLE,
+    &TWISTER_OUTPUT_SPEED,
+    &LOOM_TIME,
+    &LOOM_DELIVERY_SPEED,
+];
 
 /// Time for a mass at a rate.
 #[formula(
@@ -22,10 +28,10 @@ pub fn time_for_mass<N: Number>(
     #[q("m", 0.1..=10000.0)]
     mass: Mass<N>,
     /// rate
-    #[q("P", 0.1..=1000.0)]
-    rate: MassRate<N>,
+    #[q("Q", 0.1..=1000.0)]
+    output: MassRate<N>,
 ) -> Duration<N> {
-    mass / rate
+    mass / output
 }
 
 /// Time for a length at a speed.
@@ -40,9 +46,9 @@ pub fn time_for_length<N: Number>(
     length: Length<N>,
     /// speed, all spindles or drums together
     #[q("v", 0.1..=100000.0)]
-    speed: Speed<N>,
+    output_speed: Speed<N>,
 ) -> Duration<N> {
-    length / (60.0 * speed)
+    length / (60.0 * output_speed)
 }
 
 /// Mass of yarn that a spindle delivers in a time, from its front roller.
@@ -52,13 +58,13 @@ pub fn time_for_length<N: Number>(
     limits = ["in the state of the count; efficiency takes in doffing and stops; contraction in twisting apart"],
     slips = ["the diameter of the roller for its circumference", "the count of the single where a folded yarn is delivered"]
 )]
-pub fn spindle_output<N: Number>(
+pub fn mass_of_spindle<N: Number>(
     /// speed of the front roller
     #[q("n", 10.0..=500.0)]
     roller_speed: Frequency<N>,
     /// circumference of the front roller
     #[q("C", 0.05..=0.5)]
-    roller: Length<N>,
+    roller_circumference: Length<N>,
     /// time
     #[q("τ", 0.5..=200.0)]
     time: Duration<N>,
@@ -69,7 +75,7 @@ pub fn spindle_output<N: Number>(
     #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
-    let length = (60.0 * roller_speed * time * roller * efficiency).named("Y");
+    let length = (60.0 * roller_speed * time * roller_circumference * efficiency).named("Y");
     length * count * 1e-6
 }
 
@@ -80,13 +86,13 @@ pub fn spindle_output<N: Number>(
     limits = ["one turn a revolution; a two-for-one spindle gives twice the length"],
     slips = ["multiplying by the twist"]
 )]
-pub fn twister_output<N: Number>(
+pub fn twister_output_speed<N: Number>(
     /// spindles
-    #[q("k", 1.0..=600.0)]
+    #[q("k_n", 1.0..=600.0)]
     spindles: Count<N>,
     /// spindle speed
-    #[q("n", 500.0..=15000.0)]
-    speed: Frequency<N>,
+    #[q("n_s", 500.0..=15000.0)]
+    spindle_speed: Frequency<N>,
     /// twist
     #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
@@ -94,7 +100,7 @@ pub fn twister_output<N: Number>(
     #[q("η", 0.5..=1.0)]
     efficiency: Fraction<N>,
 ) -> Speed<N> {
-    spindles * speed / twist * efficiency
+    spindles * spindle_speed / twist * efficiency
 }
 
 /// Time of a loom for a number of picks.
@@ -105,16 +111,16 @@ pub fn twister_output<N: Number>(
 )]
 pub fn loom_time<N: Number>(
     /// picks to weave
-    #[q("p", 100.0..=10000000.0)]
+    #[q("P", 100.0..=10000000.0)]
     picks: Count<N>,
     /// picks in a minute
-    #[q("r", 20.0..=600.0)]
-    speed: Frequency<N>,
+    #[q("r_l", 20.0..=600.0)]
+    loom_speed: Frequency<N>,
     /// efficiency
     #[q("η", 0.3..=1.0)]
     efficiency: Fraction<N>,
 ) -> Duration<N> {
-    picks / (60.0 * speed * efficiency)
+    picks / (60.0 * loom_speed * efficiency)
 }
 
 /// Cloth that a loom weaves.
@@ -124,16 +130,16 @@ pub fn loom_time<N: Number>(
     limits = ["length under the tension at which the picks were counted"],
     slips = ["picks in an inch with metres"]
 )]
-pub fn loom_output<N: Number>(
+pub fn loom_delivery_speed<N: Number>(
     /// picks in a minute
-    #[q("r", 20.0..=600.0)]
-    speed: Frequency<N>,
+    #[q("r_l", 20.0..=600.0)]
+    loom_speed: Frequency<N>,
     /// picks in the cloth
-    #[q("p", 1.0..=60.0)]
-    picks: Sett<N>,
+    #[q("n₂", 1.0..=60.0)]
+    weft_sett: Sett<N>,
     /// efficiency
     #[q("η", 0.3..=1.0)]
     efficiency: Fraction<N>,
 ) -> Speed<N> {
-    speed * efficiency / (100.0 * picks)
+    loom_speed * efficiency / (100.0 * weft_sett)
 }

@@ -6,7 +6,7 @@ use crate::quantity::{Count, Duration, Fraction, Frequency, Mass, MassRate, Rati
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
-    &EFFICIENCY_FOUND,
+    &EFFICIENCY_FROM_OUTPUT,
     &EFFICIENCY_WITH_STOPS,
     &EFFICIENCY_WITH_STOPS_OF_PICKS,
     &LOOMS_FOR_WEAVER,
@@ -26,15 +26,15 @@ pub(super) const ROUNDING: f64 = 1e-6;
     limits = ["both in one unit and for the same time"],
     slips = ["taking stops off the time and then multiplying by the efficiency too", "over 100 %: the calculated figure is of another count, hank or speed"]
 )]
-pub fn efficiency_found<N: Number>(
+pub fn efficiency_from_output<N: Number>(
     /// made
     #[q("a", 0.0..=1000000.0)]
-    made: Ratio<N>,
+    made_amount: Ratio<N>,
     /// calculated, without a stop
     #[q("c", 0.1..=1000000.0)]
-    calculated: Ratio<N>,
+    calculated_amount: Ratio<N>,
 ) -> Fraction<N> {
-    made / calculated
+    made_amount / calculated_amount
 }
 
 /// Efficiency of a machine that stops so often in an hour of running.
@@ -42,18 +42,18 @@ pub fn efficiency_found<N: Number>(
     result = "η",
     sources = ["definition"],
     limits = ["stops counted for an hour of running, as a stop counter tied to the machine has them", "one stop waits for no other: with many machines to a person it does, and the efficiency falls"],
-    slips = ["stops counted by the clock: those are fewer, and are taken off as 1 − f × τ", "using this efficiency and a measured one together"],
+    slips = ["stops counted by the clock: those are fewer, and are taken off as 1 − f_s × τ_s", "using this efficiency and a measured one together"],
     cautions = ["machines"]
 )]
 pub fn efficiency_with_stops<N: Number>(
     /// stops, while it runs
-    #[q("f", 0.0..=1.0)]
-    stops: Frequency<N>,
+    #[q("f_s", 0.0..=1.0)]
+    stop_rate: Frequency<N>,
     /// time of a stop
-    #[q("τ", 0.0..=0.5)]
-    stop: Duration<N>,
+    #[q("τ_s", 0.0..=0.5)]
+    stop_time: Duration<N>,
 ) -> Fraction<N> {
-    let stood = (60.0 * stops * stop).named("s");
+    let stood = (60.0 * stop_rate * stop_time).named("s");
     1.0 / (1.0 + stood)
 }
 
@@ -68,16 +68,16 @@ pub fn efficiency_with_stops<N: Number>(
 pub fn efficiency_with_stops_of_picks<N: Number>(
     /// stops in a hundred thousand picks
     #[q("s", 0.0..=500.0)]
-    stops: Ratio<N>,
+    stops_per_100000_picks: Ratio<N>,
     /// time of a stop
-    #[q("τ", 0.0..=0.5)]
-    stop: Duration<N>,
+    #[q("τ_s", 0.0..=0.5)]
+    stop_time: Duration<N>,
     /// picks in a minute, running
-    #[q("r", 20.0..=600.0)]
-    speed: Frequency<N>,
+    #[q("r_l", 20.0..=600.0)]
+    loom_speed: Frequency<N>,
 ) -> Fraction<N> {
-    let running = (1e5 / (60.0 * speed)).named("τ_r");
-    running / (running + stops * stop)
+    let running = (1e5 / (60.0 * loom_speed)).named("τ_r");
+    running / (running + stops_per_100000_picks * stop_time)
 }
 
 /// Looms that a weaver can mind, not yet rounded down.
@@ -90,19 +90,19 @@ pub fn efficiency_with_stops_of_picks<N: Number>(
 )]
 pub fn looms_for_weaver<N: Number>(
     /// stops of a loom, while it runs
-    #[q("f", 0.01..=1.0)]
-    stops: Frequency<N>,
+    #[q("f_s", 0.01..=1.0)]
+    stop_rate: Frequency<N>,
     /// weaver's time for a stop
-    #[q("τ", 0.003..=0.5)]
-    attention: Duration<N>,
+    #[q("τ_a", 0.003..=0.5)]
+    attention_time: Duration<N>,
     /// efficiency of the loom
     #[q("η", 0.3..=1.0)]
     efficiency: Fraction<N>,
     /// share of the weaver's time for it
-    #[q("u", 0.3..=0.9)]
-    load: Fraction<N>,
+    #[q("ψ", 0.3..=0.9)]
+    work_load: Fraction<N>,
 ) -> Count<N> {
-    load / (60.0 * stops * efficiency * attention)
+    work_load / (60.0 * stop_rate * efficiency * attention_time)
 }
 
 /// Spindles that a minder can piece for, not yet rounded down.
@@ -115,16 +115,16 @@ pub fn looms_for_weaver<N: Number>(
 )]
 pub fn spindles_for_minder<N: Number>(
     /// ends broken in a thousand spindle hours
-    #[q("e", 5.0..=500.0)]
-    breaks: Ratio<N>,
+    #[q("e_b", 5.0..=500.0)]
+    break_rate: Ratio<N>,
     /// time for a piecing
-    #[q("τ", 0.001..=0.05)]
-    piecing: Duration<N>,
+    #[q("τ_b", 0.001..=0.05)]
+    piecing_time: Duration<N>,
     /// share of the minder's time for it
-    #[q("u", 0.2..=0.9)]
-    load: Fraction<N>,
+    #[q("ψ", 0.2..=0.9)]
+    work_load: Fraction<N>,
 ) -> Count<N> {
-    1000.0 * load / (breaks * piecing)
+    1000.0 * work_load / (break_rate * piecing_time)
 }
 
 /// People for a number of machines or spindles.
@@ -139,10 +139,10 @@ pub fn people_needed<N: Number>(
     #[q("k", 1.0..=2000.0)]
     machines: Count<N>,
     /// of them for each person
-    #[q("a", 1.0..=2000.0)]
-    each: Count<N>,
+    #[q("a_p", 1.0..=2000.0)]
+    per_person: Count<N>,
 ) -> Count<N> {
-    (machines / each - ROUNDING).ceil()
+    (machines / per_person - ROUNDING).ceil()
 }
 
 /// Times that all spindles are doffed for a mass of yarn; the last doff may not be full.
@@ -155,16 +155,16 @@ pub fn people_needed<N: Number>(
 )]
 pub fn doffs<N: Number>(
     /// yarn to make
-    #[q("m", 0.1..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 0.1..=10000.0)]
+    yarn_mass: Mass<N>,
     /// spindles
-    #[q("k", 1.0..=1200.0)]
+    #[q("k_n", 1.0..=1200.0)]
     spindles: Count<N>,
     /// yarn on a full package
     #[q("g", 0.01..=10.0)]
-    package: Mass<N>,
+    package_mass: Mass<N>,
 ) -> Count<N> {
-    (mass / (spindles * package) - ROUNDING).ceil()
+    (yarn_mass / (spindles * package_mass) - ROUNDING).ceil()
 }
 
 /// Time from one doff to the next.
@@ -177,14 +177,14 @@ pub fn doffs<N: Number>(
 )]
 pub fn doff_interval<N: Number>(
     /// spindles
-    #[q("k", 1.0..=1200.0)]
+    #[q("k_n", 1.0..=1200.0)]
     spindles: Count<N>,
     /// yarn on a full package
     #[q("g", 0.01..=10.0)]
-    package: Mass<N>,
+    package_mass: Mass<N>,
     /// output, all spindles together
-    #[q("P", 0.1..=1000.0)]
+    #[q("Q", 0.1..=1000.0)]
     output: MassRate<N>,
 ) -> Duration<N> {
-    spindles * package / output
+    spindles * package_mass / output
 }

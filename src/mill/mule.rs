@@ -26,7 +26,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// Yarn wound on in a draw.
 #[formula(
-    result = "L",
+    result = "L_w",
     sources = ["practice"],
     limits = ["never reach between carriage and headstock while the mule runs"],
     slips = ["taking the travel for the length wound"]
@@ -36,7 +36,7 @@ pub fn wound_length<N: Number>(
     #[q("S", 1.2..=2.5)]
     travel: Length<N>,
     /// let-in of the carriage
-    #[q("g", 0.0..=0.2)]
+    #[q("i_c", 0.0..=0.2)]
     let_in: Length<N>,
 ) -> Length<N> {
     travel - let_in
@@ -54,10 +54,10 @@ pub fn mule_draft<N: Number>(
     #[q("S", 1.2..=2.5)]
     travel: Length<N>,
     /// slubbing delivered in a draw
-    #[q("d", 0.8..=2.2)]
-    delivered: Length<N>,
+    #[q("L_d", 0.8..=2.2)]
+    delivered_length: Length<N>,
 ) -> Ratio<N> {
-    travel / delivered
+    travel / delivered_length
 }
 
 /// The delivery wheel that would give a wanted draft.
@@ -76,28 +76,28 @@ pub fn delivery_wheel<N: Number>(
     #[q("D", 1.05..=2.0)]
     draft: Ratio<N>,
     /// slubbing delivered for each tooth of the wheel
-    #[q("p", 0.005..=0.2)]
-    per_tooth: Length<N>,
+    #[q("p_d", 0.005..=0.2)]
+    delivered_per_tooth: Length<N>,
 ) -> Count<N> {
-    travel / draft / per_tooth
+    travel / draft / delivered_per_tooth
 }
 
 /// Slubbing delivered in a draw with a delivery wheel.
 #[formula(
-    result = "d",
+    result = "L_d",
     sources = ["practice"],
     limits = ["for a wheel in the place where the delivery goes with the teeth"],
     slips = ["taking the wheel before it was changed"]
 )]
 pub fn delivered_length<N: Number>(
     /// slubbing delivered for each tooth of the wheel
-    #[q("p", 0.005..=0.2)]
-    per_tooth: Length<N>,
+    #[q("p_d", 0.005..=0.2)]
+    delivered_per_tooth: Length<N>,
     /// teeth of the wheel
     #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
 ) -> Length<N> {
-    per_tooth * teeth
+    delivered_per_tooth * teeth
 }
 
 /// The slubbing to card for a single.
@@ -109,21 +109,21 @@ pub fn delivered_length<N: Number>(
 )]
 pub fn slubbing_for_single<N: Number>(
     /// count of the single
-    #[q("T", 20.0..=1000.0)]
-    single: LinearDensity<N>,
+    #[q("T_s", 20.0..=1000.0)]
+    single_count: LinearDensity<N>,
     /// yarn wound in a draw
-    #[q("L", 1.2..=2.5)]
-    wound: Length<N>,
+    #[q("L_w", 1.2..=2.5)]
+    wound_length: Length<N>,
     /// slubbing delivered in a draw
-    #[q("d", 0.8..=2.2)]
-    delivered: Length<N>,
+    #[q("L_d", 0.8..=2.2)]
+    delivered_length: Length<N>,
 ) -> LinearDensity<N> {
-    single * wound / delivered
+    single_count * wound_length / delivered_length
 }
 
 /// The single that a slubbing makes.
 #[formula(
-    result = "T",
+    result = "T_s",
     sources = ["GATE solutions", "practice"],
     limits = ["both counts in one state, the fibre lost in spinning apart"],
     slips = ["dividing an indirect count by the draft instead of multiplying"]
@@ -131,20 +131,20 @@ pub fn slubbing_for_single<N: Number>(
 pub fn single_from_slubbing<N: Number>(
     /// count of the slubbing
     #[q("T_c", 20.0..=100000.0)]
-    slubbing: LinearDensity<N>,
+    slubbing_count: LinearDensity<N>,
     /// slubbing delivered in a draw
-    #[q("d", 0.8..=2.2)]
-    delivered: Length<N>,
+    #[q("L_d", 0.8..=2.2)]
+    delivered_length: Length<N>,
     /// yarn wound in a draw
-    #[q("L", 1.2..=2.5)]
-    wound: Length<N>,
+    #[q("L_w", 1.2..=2.5)]
+    wound_length: Length<N>,
 ) -> LinearDensity<N> {
-    slubbing * delivered / wound
+    slubbing_count * delivered_length / wound_length
 }
 
 /// Turns of the spindle in a draw for a wanted twist.
 #[formula(
-    result = "n",
+    result = "z_t",
     sources = ["Nasmith 1890"],
     limits = ["all turns of one draw, during the draft and at the head together"],
     cautions = ["mule", "wheels"],
@@ -155,21 +155,21 @@ pub fn turns_per_draw<N: Number>(
     #[q("t", 50.0..=1000.0)]
     twist: Twist<N>,
     /// yarn wound in a draw
-    #[q("L", 1.2..=2.5)]
-    wound: Length<N>,
+    #[q("L_w", 1.2..=2.5)]
+    wound_length: Length<N>,
     /// turns spent in coiling to the spindle tip
-    #[q("b", 0.0..=20.0)]
+    #[q("b_c", 0.0..=20.0)]
     coiling: Count<N>,
     /// slip of the band
     #[q("x", 0.0..=0.1)]
     slip: Fraction<N>,
 ) -> Count<N> {
-    (twist * wound + coiling) / (1.0 - slip)
+    (twist * wound_length + coiling) / (1.0 - slip)
 }
 
 /// Turns of the spindle while the carriage runs out.
 #[formula(
-    result = "n_d",
+    result = "z_d",
     sources = ["practice"],
     limits = ["the mean speed over the run: it rises and falls on the way", "never reach between carriage and headstock while the mule runs"],
     slips = ["seconds of the run with turns in a minute", "leaving these turns out of the twist of the yarn"]
@@ -177,30 +177,30 @@ pub fn turns_per_draw<N: Number>(
 pub fn turns_while_drafting<N: Number>(
     /// mean spindle speed while drafting
     #[q("n", 100.0..=6000.0)]
-    speed: Frequency<N>,
+    drafting_speed: Frequency<N>,
     /// time of the run out
     #[q("τ", 0.001..=0.01)]
-    time: Duration<N>,
+    drafting_time: Duration<N>,
 ) -> Count<N> {
-    speed * 60.0 * time
+    drafting_speed * 60.0 * drafting_time
 }
 
 /// Turns of the spindle at the head, once the draft is over.
 #[formula(
-    result = "n_h",
+    result = "z_h",
     sources = ["Nasmith 1890", "practice"],
     limits = ["all turns of a draw are those during the draft and those at the head"],
     slips = ["putting all the twist in at the head, on top of what drafting has put in"]
 )]
 pub fn turns_at_head<N: Number>(
     /// all turns of the spindle in a draw
-    #[q("n", 50.0..=2000.0)]
-    turns: Count<N>,
+    #[q("z_t", 50.0..=2000.0)]
+    spindle_turns: Count<N>,
     /// turns while drafting
-    #[q("n_d", 0.0..=500.0)]
-    drafting: Count<N>,
+    #[q("z_d", 0.0..=500.0)]
+    drafting_turns: Count<N>,
 ) -> Count<N> {
-    turns - drafting
+    spindle_turns - drafting_turns
 }
 
 /// Time that the carriage stands at the head for the turns put in there.
@@ -212,13 +212,13 @@ pub fn turns_at_head<N: Number>(
 )]
 pub fn head_time<N: Number>(
     /// turns at the head
-    #[q("n_h", 10.0..=2000.0)]
-    turns: Count<N>,
+    #[q("z_h", 10.0..=2000.0)]
+    head_turns: Count<N>,
     /// spindle speed at the head
     #[q("n", 500.0..=8000.0)]
-    speed: Frequency<N>,
+    head_speed: Frequency<N>,
 ) -> Duration<N> {
-    turns / (60.0 * speed)
+    head_turns / (60.0 * head_speed)
 }
 
 /// The twist wheel that would give the wanted turns in a draw.
@@ -231,13 +231,13 @@ pub fn head_time<N: Number>(
 )]
 pub fn twist_wheel<N: Number>(
     /// turns of the spindle wanted
-    #[q("n", 50.0..=2000.0)]
-    turns: Count<N>,
+    #[q("z_t", 50.0..=2000.0)]
+    spindle_turns: Count<N>,
     /// turns for each tooth of the wheel
-    #[q("p", 0.5..=50.0)]
-    per_tooth: Ratio<N>,
+    #[q("p_t", 0.5..=50.0)]
+    turns_per_tooth: Ratio<N>,
 ) -> Count<N> {
-    turns / per_tooth
+    spindle_turns / turns_per_tooth
 }
 
 /// Twist that the mule puts in.
@@ -250,19 +250,19 @@ pub fn twist_wheel<N: Number>(
 )]
 pub fn mule_twist<N: Number>(
     /// turns of the spindle in a draw
-    #[q("n", 50.0..=2000.0)]
-    turns: Count<N>,
+    #[q("z_t", 50.0..=2000.0)]
+    spindle_turns: Count<N>,
     /// slip of the band
     #[q("x", 0.0..=0.1)]
     slip: Fraction<N>,
     /// turns spent in coiling to the spindle tip
-    #[q("b", 0.0..=20.0)]
+    #[q("b_c", 0.0..=20.0)]
     coiling: Count<N>,
     /// yarn wound in a draw
-    #[q("L", 0.2..=2.5)]
-    wound: Length<N>,
+    #[q("L_w", 0.2..=2.5)]
+    wound_length: Length<N>,
 ) -> Twist<N> {
-    (turns * (1.0 - slip) - coiling) / wound
+    (spindle_turns * (1.0 - slip) - coiling) / wound_length
 }
 
 /// Draws for a length of yarn.
@@ -275,33 +275,33 @@ pub fn mule_twist<N: Number>(
 pub fn draws<N: Number>(
     /// yarn to spin, all spindles together
     #[q("Y", 100.0..=10000000.0)]
-    yarn: Length<N>,
+    yarn_length: Length<N>,
     /// spindles at work
-    #[q("k", 1.0..=600.0)]
+    #[q("k_n", 1.0..=600.0)]
     spindles: Count<N>,
     /// yarn wound in a draw
-    #[q("L", 1.2..=2.5)]
-    wound: Length<N>,
+    #[q("L_w", 1.2..=2.5)]
+    wound_length: Length<N>,
 ) -> Count<N> {
-    yarn / (spindles * wound)
+    yarn_length / (spindles * wound_length)
 }
 
 /// What the mule spins in an hour.
 #[formula(
-    result = "P",
+    result = "Q",
     sources = ["practice"],
     limits = ["in the state of the count; efficiency takes in doffing and piecing"],
     slips = ["seconds for minutes in the time of a draw"]
 )]
 pub fn mule_output<N: Number>(
     /// spindles
-    #[q("k", 1.0..=600.0)]
+    #[q("k_n", 1.0..=600.0)]
     spindles: Count<N>,
     /// yarn wound in a draw
-    #[q("L", 1.2..=2.5)]
-    wound: Length<N>,
+    #[q("L_w", 1.2..=2.5)]
+    wound_length: Length<N>,
     /// time of a draw
-    #[q("τ", 0.003..=0.02)]
+    #[q("τ_d", 0.003..=0.02)]
     cycle: Duration<N>,
     /// count of the single
     #[q("T", 20.0..=1000.0)]
@@ -310,5 +310,5 @@ pub fn mule_output<N: Number>(
     #[q("η", 0.5..=1.0)]
     efficiency: Fraction<N>,
 ) -> MassRate<N> {
-    spindles * wound * count * 1e-6 / cycle * efficiency
+    spindles * wound_length * count * 1e-6 / cycle * efficiency
 }

@@ -6,7 +6,7 @@ use crate::quantity::{Density, Fraction, Mass, MassLoss, OnFibre, Regain, Volume
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
-    &ADD_ON,
+    &MASS_TO_ADD,
     &VOLUME_OF_MASS,
     &EMULSION_MASS,
     &FAT_AFTER_OILING,
@@ -23,15 +23,15 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     slips = ["taking the share of the oiled mass"],
     cautions = ["oil"]
 )]
-pub fn add_on<N: Number>(
+pub fn mass_to_add<N: Number>(
     /// clean dry fibre
     #[q("f", 0.1..=10000.0)]
-    fibre: Mass<N>,
+    fibre_mass: Mass<N>,
     /// share to add, on clean dry fibre
     #[q("o", 0.0..=0.2)]
-    share: Fraction<N>,
+    share_to_add: Fraction<N>,
 ) -> Mass<N> {
-    fibre * share
+    fibre_mass * share_to_add
 }
 
 /// Volume of a liquid from its mass.
@@ -63,12 +63,12 @@ pub fn volume_of_mass<N: Number>(
 pub fn emulsion_mass<N: Number>(
     /// oil wanted on the wool
     #[q("a", 0.001..=1000.0)]
-    oil: Mass<N>,
+    oil_mass: Mass<N>,
     /// oil as a share of the emulsion
     #[q("x", 0.05..=1.0)]
-    oil_share: Fraction<N>,
+    oil_in_emulsion: Fraction<N>,
 ) -> Mass<N> {
-    oil / oil_share
+    oil_mass / oil_in_emulsion
 }
 
 /// Grease and oil on clean dry fibre after oiling.
@@ -82,12 +82,12 @@ pub fn emulsion_mass<N: Number>(
 pub fn fat_after_oiling<N: Number>(
     /// grease and oil on it before
     #[q("o₁", 0.0..=0.2)]
-    fat: OnFibre<N>,
+    fat_before: OnFibre<N>,
     /// oil put on, on clean dry fibre
-    #[q("o", 0.0..=0.2)]
-    oil: OnFibre<N>,
+    #[q("o_a", 0.0..=0.2)]
+    oil_added: OnFibre<N>,
 ) -> OnFibre<N> {
-    fat + oil
+    fat_before + oil_added
 }
 
 /// Water on clean dry fibre after wetting.
@@ -100,12 +100,12 @@ pub fn fat_after_oiling<N: Number>(
 pub fn regain_after_wetting<N: Number>(
     /// water on it before
     #[q("R₁", 0.0..=0.4)]
-    regain: Regain<N>,
+    regain_before: Regain<N>,
     /// water put on, on clean dry fibre
-    #[q("e", 0.0..=0.3)]
-    water: Fraction<N>,
+    #[q("e_a", 0.0..=0.3)]
+    water_added: Fraction<N>,
 ) -> Regain<N> {
-    regain + water
+    regain_before + water_added
 }
 
 /// Grease and oil left on clean dry fibre after washes that each take a share of it away.
@@ -119,17 +119,17 @@ pub fn regain_after_wetting<N: Number>(
 pub fn fat_after_washes<N: Number>(
     /// grease and oil before
     #[q("o₁", 0.0..=0.4)]
-    fat: OnFibre<N>,
+    fat_before: OnFibre<N>,
     /// share that each wash takes of what it meets
     #[q("g", 0.0..=1.0)]
-    removed: &[Fraction<N>],
+    removed_shares: &[Fraction<N>],
 ) -> OnFibre<N> {
-    fat * V::product(removed.map(|g| 1.0 - g))
+    fat_before * V::product(removed_shares.map(|g| 1.0 - g))
 }
 
 /// Loss of mass of an oiled yarn or cloth when its oil is scoured out, at equal regain.
 #[formula(
-    result = "m",
+    result = "m_l",
     sources = ["definition"],
     limits = ["no fibre is lost; without water and with nothing left it is o/(1 + o)"],
     slips = ["taking the oil on fibre for the loss: 5 % on fibre are 4.8 % of the oiled mass"],
@@ -138,13 +138,13 @@ pub fn fat_after_washes<N: Number>(
 pub fn scouring_loss<N: Number>(
     /// oil on clean dry fibre before
     #[q("o₁", 0.0..=0.2)]
-    fat: Fraction<N>,
+    fat_before: Fraction<N>,
     /// oil on clean dry fibre after
     #[q("o₂", 0.0..=0.02)]
-    left: Fraction<N>,
+    fat_after: Fraction<N>,
     /// water on clean dry fibre, before and after
     #[q("R", 0.0..=0.3)]
     regain: Regain<N>,
 ) -> MassLoss<N> {
-    (fat - left) / (1.0 + regain + fat)
+    (fat_before - fat_after) / (1.0 + regain + fat_before)
 }

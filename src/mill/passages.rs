@@ -6,7 +6,8 @@ use crate::number::Number;
 use crate::quantity::{Count, Duration, Length, Mass, Regain, Speed};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&PASSAGE_TIME, &WHOLE_LOADS, &LOAD_TIME, &WATER_TO_DRY];
+pub(crate) const FORMULAS: &[&Formula] =
+    &[&PASSAGE_TIME, &LOADS_FOR_MASS, &LOAD_TIME, &WATER_TO_DRY];
 
 /// Time of cloth that runs through a machine, several times if need be.
 #[formula(
@@ -19,19 +20,19 @@ pub(crate) const FORMULAS: &[&Formula] = &[&PASSAGE_TIME, &WHOLE_LOADS, &LOAD_TI
 pub fn passage_time<N: Number>(
     /// length of the cloth
     #[q("L", 0.5..=10000.0)]
-    length: Length<N>,
+    cloth_length: Length<N>,
     /// speed of the cloth
     #[q("v", 0.2..=100.0)]
-    speed: Speed<N>,
+    cloth_speed: Speed<N>,
     /// passages
     #[q("n", 1.0..=20.0)]
     passages: Count<N>,
     /// time for a passage beside running: sewing on, threading
     #[q("τ_c", 0.0..=2.0)]
-    change: Duration<N>,
+    change_time: Duration<N>,
 ) -> Duration<N> {
-    let running = (length / (60.0 * speed)).named("τ_r");
-    passages * (running + change)
+    let running = (cloth_length / (60.0 * cloth_speed)).named("τ_r");
+    passages * (running + change_time)
 }
 
 /// Loads of a machine for a mass of goods.
@@ -41,15 +42,15 @@ pub fn passage_time<N: Number>(
     limits = ["goods and load in one state, dry or wet", "the last load may be part full: even loads treat all goods alike"],
     slips = ["rounding down", "the wet mass with a load that is told dry"]
 )]
-pub fn whole_loads<N: Number>(
+pub fn loads_for_mass<N: Number>(
     /// mass of the goods
-    #[q("m", 0.5..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_g", 0.5..=10000.0)]
+    goods_mass: Mass<N>,
     /// mass of the largest load
-    #[q("g", 0.5..=500.0)]
-    load: Mass<N>,
+    #[q("g_l", 0.5..=500.0)]
+    load_mass: Mass<N>,
 ) -> Count<N> {
-    (mass / load - ROUNDING).ceil()
+    (goods_mass / load_mass - ROUNDING).ceil()
 }
 
 /// Time of a machine for a number of loads.
@@ -65,31 +66,31 @@ pub fn load_time<N: Number>(
     loads: Count<N>,
     /// running time of a load
     #[q("τ_r", 0.02..=24.0)]
-    running: Duration<N>,
+    time_per_load: Duration<N>,
     /// time to empty and fill
     #[q("τ_c", 0.0..=4.0)]
-    change: Duration<N>,
+    change_time: Duration<N>,
 ) -> Duration<N> {
-    loads * (running + change)
+    loads * (time_per_load + change_time)
 }
 
 /// Water to dry off goods.
 #[formula(
-    result = "w",
+    result = "m_a",
     sources = ["definition"],
     limits = ["both on the oven-dry mass; what a squeeze or a spin takes off first is not evaporated"],
     slips = ["regain with a content: 50 % of the wet mass is 100 % on the dry", "drying to nothing: wool takes its regain back from the air", "percentages of the wet mass taken one from the other"]
 )]
 pub fn water_to_dry<N: Number>(
     /// oven-dry mass of the goods
-    #[q("d", 0.1..=10000.0)]
-    dry: Mass<N>,
+    #[q("m_d", 0.1..=10000.0)]
+    oven_dry_mass: Mass<N>,
     /// water in them before, on the dry mass
     #[q("R₁", 0.25..=2.5)]
-    before: Regain<N>,
+    regain_before: Regain<N>,
     /// water in them after, on the dry mass
     #[q("R₂", 0.0..=0.2)]
-    after: Regain<N>,
+    regain_after: Regain<N>,
 ) -> Mass<N> {
-    dry * (before - after)
+    oven_dry_mass * (regain_before - regain_after)
 }

@@ -23,7 +23,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn price_at_margin<N: Number>(
     /// whole cost
-    #[q("k", 0.0..=1000000.0)]
+    #[q("k_m", 0.0..=1000000.0)]
     cost: Money<N>,
     /// margin, on the price
     #[q("g", 0.0..=0.8)]
@@ -41,7 +41,7 @@ pub fn price_at_margin<N: Number>(
 )]
 pub fn price_at_mark_up<N: Number>(
     /// whole cost
-    #[q("k", 0.0..=1000000.0)]
+    #[q("k_m", 0.0..=1000000.0)]
     cost: Money<N>,
     /// mark-up, on the cost
     #[q("u", 0.0..=3.0)]
@@ -75,12 +75,12 @@ pub fn mark_up_of_margin<N: Number>(
 pub fn quality_premium<N: Number>(
     /// steps of each quality
     #[q("n", 0.0..=50.0)]
-    steps: &[Ratio<N>],
+    quality_steps: &[Ratio<N>],
     /// value of a step of each, for a kilogram
     #[q("v", 0.0..=50.0)]
-    values: &[CostPerMass<N>],
+    step_values: &[CostPerMass<N>],
 ) -> CostPerMass<N> {
-    steps.zip(values).fold(V::constant(0.0), |sum, (n, v)| sum + n * v)
+    quality_steps.zip(step_values).fold(V::constant(0.0), |sum, (n, v)| sum + n * v)
 }
 
 /// Costs together, as a share of sales.
@@ -93,9 +93,9 @@ pub fn quality_premium<N: Number>(
 pub fn costs_of_sales<N: Number>(
     /// each cost, on sales
     #[q("k", 0.0..=1.0)]
-    parts: &[ShareOfSales<N>],
+    costs_on_sales: &[ShareOfSales<N>],
 ) -> ShareOfSales<N> {
-    parts.fold(V::constant(0.0), |sum, k| sum + k)
+    costs_on_sales.fold(V::constant(0.0), |sum, k| sum + k)
 }
 
 /// Profit that costs leave, as a margin on sales.
@@ -108,7 +108,7 @@ pub fn costs_of_sales<N: Number>(
 pub fn profit_of_sales<N: Number>(
     /// each cost, on sales
     #[q("k", 0.0..=1.0)]
-    costs: &[ShareOfSales<N>],
+    costs_on_sales: &[ShareOfSales<N>],
 ) -> Margin<N> {
-    costs.fold(V::constant(1.0), |left, k| left - k)
+    costs_on_sales.fold(V::constant(1.0), |left, k| left - k)
 }

@@ -11,12 +11,12 @@ use crate::quantity::{
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
     &DELIVERY_FOR_DRAFT,
-    &DRAWS_PER_MINUTE,
+    &DRAW_RATE,
     &DELIVERY_FOR_TWIST,
     &SPINDLE_FRAME_OUTPUT,
-    &RATE_OF_YARN,
+    &OUTPUT_OF_YARN,
     &HANKS_OF_SPINDLE,
-    &SPINDLE_FROM_TRAVELLERS,
+    &SPINDLE_SPEED_FROM_TRAVELLERS,
     &TWIST_FROM_TRAVELLERS,
     &ROLLED_SPEED,
     &FALSE_TWIST,
@@ -26,7 +26,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// Slubbing to deliver in a draw of the mule for a draft.
 #[formula(
-    result = "d",
+    result = "L_d",
     sources = ["definition"],
     limits = ["draft: travel over delivery"],
     slips = ["dividing the length wound by the draft: it is the travel that is drafted"],
@@ -51,9 +51,9 @@ pub fn delivery_for_draft<N: Number>(
     slips = ["the time of the outward run for that of the whole draw"],
     cautions = ["mule"]
 )]
-pub fn draws_per_minute<N: Number>(
+pub fn draw_rate<N: Number>(
     /// time of a draw, out and in
-    #[q("τ", 0.003..=0.02)]
+    #[q("τ_d", 0.003..=0.02)]
     cycle: Duration<N>,
 ) -> Frequency<N> {
     1.0 / (60.0 * cycle)
@@ -69,21 +69,21 @@ pub fn draws_per_minute<N: Number>(
 )]
 pub fn delivery_for_twist<N: Number>(
     /// spindle speed
-    #[q("n", 500.0..=25000.0)]
-    spindle: Frequency<N>,
+    #[q("n_s", 500.0..=25000.0)]
+    spindle_speed: Frequency<N>,
     /// turns of twist in a revolution
     #[q("q", 1.0..=2.0)]
-    turns: Count<N>,
+    turns_per_revolution: Count<N>,
     /// twist
     #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
 ) -> Speed<N> {
-    turns * spindle / twist
+    turns_per_revolution * spindle_speed / twist
 }
 
 /// What a frame of spindles spins in an hour.
 #[formula(
-    result = "P",
+    result = "Q",
     sources = ["definition", "Spinning cards"],
     limits = ["one turn of twist a revolution", "in the state of the count; efficiency takes in doffing, piecing and idle spindles"],
     slips = ["taking idle spindles off again: they are in the efficiency", "multiplying by the twist"],
@@ -91,11 +91,11 @@ pub fn delivery_for_twist<N: Number>(
 )]
 pub fn spindle_frame_output<N: Number>(
     /// spindles
-    #[q("k", 1.0..=1200.0)]
+    #[q("k_n", 1.0..=1200.0)]
     spindles: Count<N>,
     /// spindle speed
-    #[q("n", 500.0..=25000.0)]
-    speed: Frequency<N>,
+    #[q("n_s", 500.0..=25000.0)]
+    spindle_speed: Frequency<N>,
     /// twist
     #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
@@ -106,26 +106,26 @@ pub fn spindle_frame_output<N: Number>(
     #[q("η", 0.5..=1.0)]
     efficiency: Fraction<N>,
 ) -> MassRate<N> {
-    let delivery = (speed / twist).named("v");
+    let delivery = (spindle_speed / twist).named("v");
     60e-6 * spindles * delivery * count * efficiency
 }
 
 /// Mass of yarn in an hour, from the length delivered in a minute.
 #[formula(
-    result = "P",
+    result = "Q",
     sources = ["definition"],
     limits = ["in the state of the count; the speed is that of all spindles, its stops in it"],
     slips = ["minutes for hours", "an efficiency on top of the one that is in the speed"]
 )]
-pub fn rate_of_yarn<N: Number>(
+pub fn output_of_yarn<N: Number>(
     /// yarn delivered
     #[q("v", 1.0..=100000.0)]
-    speed: Speed<N>,
+    output_speed: Speed<N>,
     /// count
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> MassRate<N> {
-    60e-6 * speed * count
+    60e-6 * output_speed * count
 }
 
 /// Hanks that a spindle delivers in a time.
@@ -141,8 +141,8 @@ pub fn rate_of_yarn<N: Number>(
 )]
 pub fn hanks_of_spindle<N: Number>(
     /// spindle speed
-    #[q("n", 500.0..=25000.0)]
-    speed: Frequency<N>,
+    #[q("n_s", 500.0..=25000.0)]
+    spindle_speed: Frequency<N>,
     /// twist
     #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
@@ -153,10 +153,10 @@ pub fn hanks_of_spindle<N: Number>(
     #[q("η", 0.5..=1.0)]
     efficiency: Fraction<N>,
     /// length of a hank
-    #[q("l", 50.0..=20000.0)]
-    hank: Length<N>,
+    #[q("l_h", 50.0..=20000.0)]
+    hank_length: Length<N>,
 ) -> Ratio<N> {
-    60.0 * speed * time * efficiency / (twist * hank)
+    60.0 * spindle_speed * time * efficiency / (twist * hank_length)
 }
 
 /// Spindle speed from the speed of the traveller at two diameters of winding.
@@ -167,21 +167,22 @@ pub fn hanks_of_spindle<N: Number>(
     slips = ["taking the mean of the two for the speed of the spindle"],
     cautions = ["machines"]
 )]
-pub fn spindle_from_travellers<N: Number>(
+pub fn spindle_speed_from_travellers<N: Number>(
     /// traveller speed at the large diameter
     #[q("n₁", 500.0..=25000.0)]
-    at_large: Frequency<N>,
+    speed_at_large: Frequency<N>,
     /// large diameter
     #[q("d₁", 0.03..=0.3)]
-    large: Length<N>,
+    large_diameter: Length<N>,
     /// traveller speed at the small diameter
     #[q("n₂", 500.0..=25000.0)]
-    at_small: Frequency<N>,
+    speed_at_small: Frequency<N>,
     /// small diameter
     #[q("d₂", 0.01..=0.1)]
-    small: Length<N>,
+    small_diameter: Length<N>,
 ) -> Frequency<N> {
-    (at_large * large - at_small * small) / (large - small)
+    (speed_at_large * large_diameter - speed_at_small * small_diameter)
+        / (large_diameter - small_diameter)
 }
 
 /// Twist of a ring yarn from the speed of the traveller at two diameters of winding.
@@ -195,19 +196,21 @@ pub fn spindle_from_travellers<N: Number>(
 pub fn twist_from_travellers<N: Number>(
     /// traveller speed at the large diameter
     #[q("n₁", 500.0..=25000.0)]
-    at_large: Frequency<N>,
+    speed_at_large: Frequency<N>,
     /// large diameter
     #[q("d₁", 0.03..=0.3)]
-    large: Length<N>,
+    large_diameter: Length<N>,
     /// traveller speed at the small diameter
     #[q("n₂", 500.0..=25000.0)]
-    at_small: Frequency<N>,
+    speed_at_small: Frequency<N>,
     /// small diameter
     #[q("d₂", 0.01..=0.1)]
-    small: Length<N>,
+    small_diameter: Length<N>,
 ) -> Twist<N> {
-    let spindle = ((at_large * large - at_small * small) / (large - small)).named("n_s");
-    let delivery = (PI * large * (spindle - at_large)).named("v");
+    let spindle = ((speed_at_large * large_diameter - speed_at_small * small_diameter)
+        / (large_diameter - small_diameter))
+        .named("n_s");
+    let delivery = (PI * large_diameter * (spindle - speed_at_large)).named("v");
     spindle / delivery
 }
 
@@ -225,12 +228,12 @@ pub fn rolled_speed<N: Number>(
     drum_speed: Frequency<N>,
     /// diameter of the drum
     #[q("D", 0.005..=0.3)]
-    drum: Length<N>,
+    drum_diameter: Length<N>,
     /// diameter of the yarn
     #[q("d", 0.00005..=0.005)]
-    yarn: Length<N>,
+    yarn_diameter: Length<N>,
 ) -> Frequency<N> {
-    drum_speed * drum / yarn
+    drum_speed * drum_diameter / yarn_diameter
 }
 
 /// Twist that a yarn has while a false twister turns it.
@@ -244,20 +247,20 @@ pub fn rolled_speed<N: Number>(
 pub fn false_twist<N: Number>(
     /// turns of the yarn in a minute
     #[q("n_y", 100.0..=5000000.0)]
-    turns: Frequency<N>,
+    yarn_turning_speed: Frequency<N>,
     /// delivery
     #[q("v", 1.0..=1000.0)]
-    delivery: Speed<N>,
+    delivery_speed: Speed<N>,
     /// share of the turns that the yarn takes on
     #[q("η", 0.1..=1.0)]
-    efficiency: Fraction<N>,
+    twist_efficiency: Fraction<N>,
 ) -> Twist<N> {
-    turns * efficiency / delivery
+    yarn_turning_speed * twist_efficiency / delivery_speed
 }
 
 /// Ends that break, for a thousand spindles running an hour.
 #[formula(
-    result = "e",
+    result = "e_b",
     sources = ["definition"],
     limits = ["spindle hours are those run; woollen mules and rings have 50 to 200 (from memory)"],
     slips = ["a rate for a hundred spindle hours taken for one for a thousand"],
@@ -268,7 +271,7 @@ pub fn end_break_rate<N: Number>(
     #[q("b", 1.0..=5000.0)]
     breaks: Count<N>,
     /// spindles
-    #[q("k", 1.0..=1200.0)]
+    #[q("k_n", 1.0..=1200.0)]
     spindles: Count<N>,
     /// time
     #[q("τ", 0.5..=200.0)]
@@ -287,11 +290,11 @@ pub fn end_break_rate<N: Number>(
 )]
 pub fn spindles_idle<N: Number>(
     /// ends broken in a thousand spindle hours
-    #[q("e", 5.0..=500.0)]
-    breaks: Ratio<N>,
+    #[q("e_b", 5.0..=500.0)]
+    break_rate: Ratio<N>,
     /// time of a round
-    #[q("τ", 0.02..=1.0)]
-    patrol: Duration<N>,
+    #[q("τ_p", 0.02..=1.0)]
+    patrol_time: Duration<N>,
 ) -> Fraction<N> {
-    0.75 * (breaks / 1000.0) * patrol
+    0.75 * (break_rate / 1000.0) * patrol_time
 }

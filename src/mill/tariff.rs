@@ -16,7 +16,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// Charge for a mass by its tariff, no less than the minimum for a lot.
 #[formula(
-    result = "k",
+    result = "k_m",
     sources = ["practice"],
     limits = ["the mass in the state that the tariff names: greasy, clean or finished"],
     slips = ["a tariff for finished yarn on the greasy mass"]
@@ -29,34 +29,34 @@ pub fn charge_for_mass<N: Number>(
     #[q("c", 0.0..=200.0)]
     tariff: CostPerMass<N>,
     /// least charge for a lot
-    #[q("k_0", 0.0..=2000.0)]
-    minimum: Money<N>,
+    #[q("k₀", 0.0..=2000.0)]
+    minimum_charge: Money<N>,
 ) -> Money<N> {
-    (mass * tariff).max(minimum)
+    (mass * tariff).max(minimum_charge)
 }
 
 /// Charge for putting away sorting rejects beyond the share that is free.
 #[formula(
-    result = "k",
+    result = "k_m",
     sources = ["Custom mill leaflet"],
     limits = ["one mill's rule: free to 15 % of the incoming mass, the excess charged"],
     slips = ["charging all rejects once the share is passed, where only the excess is meant"]
 )]
 pub fn charge_for_rejects<N: Number>(
     /// incoming mass
-    #[q("m", 0.0..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_i", 0.0..=10000.0)]
+    mass_in: Mass<N>,
     /// share rejected in sorting
-    #[q("r", 0.0..=0.5)]
+    #[q("r_j", 0.0..=0.5)]
     rejects: Fraction<N>,
     /// share that is free
-    #[q("r_0", 0.0..=0.5)]
-    free: Fraction<N>,
+    #[q("r₀", 0.0..=0.5)]
+    free_rejects: Fraction<N>,
     /// charge for a kilogram beyond it
     #[q("c", 0.0..=50.0)]
-    tariff: CostPerMass<N>,
+    reject_charge: CostPerMass<N>,
 ) -> Money<N> {
-    (rejects - free).max(0.0) * mass * tariff
+    (rejects - free_rejects).max(0.0) * mass_in * reject_charge
 }
 
 /// Yield at which a tariff for what is sent in and one for what comes out charge alike; below it the
@@ -69,13 +69,13 @@ pub fn charge_for_rejects<N: Number>(
 )]
 pub fn yield_of_equal_charge<N: Number>(
     /// tariff for a kilogram sent in
-    #[q("c_1", 0.0..=100.0)]
-    sent_in: CostPerMass<N>,
+    #[q("c₁", 0.0..=100.0)]
+    tariff_in: CostPerMass<N>,
     /// tariff for a kilogram that comes out
-    #[q("c_2", 0.1..=200.0)]
-    come_out: CostPerMass<N>,
+    #[q("c₂", 0.1..=200.0)]
+    tariff_out: CostPerMass<N>,
 ) -> Yield<N> {
-    sent_in / come_out
+    tariff_in / tariff_out
 }
 
 /// What a lot leaves: what comes out of it sold, less what it cost by its mass and once.
@@ -87,14 +87,14 @@ pub fn yield_of_equal_charge<N: Number>(
 )]
 pub fn lot_surplus<N: Number>(
     /// mass taken in
-    #[q("m", 0.1..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_i", 0.1..=10000.0)]
+    mass_in: Mass<N>,
     /// cost of a kilogram taken in, wool and work
-    #[q("c", 0.0..=200.0)]
-    cost: CostPerMass<N>,
+    #[q("c_m", 0.0..=200.0)]
+    cost_per_mass: CostPerMass<N>,
     /// cost once for the lot: clean-down, setting up
-    #[q("F", 0.0..=5000.0)]
-    fixed: Money<N>,
+    #[q("k_f", 0.0..=5000.0)]
+    fixed_cost: Money<N>,
     /// share lost
     #[q("w", 0.0..=0.7)]
     loss: Fraction<N>,
@@ -103,10 +103,10 @@ pub fn lot_surplus<N: Number>(
     held_up: Mass<N>,
     /// price of a kilogram that comes out
     #[q("p", 0.0..=500.0)]
-    price: CostPerMass<N>,
+    price_per_mass: CostPerMass<N>,
 ) -> Money<N> {
-    let out = (mass * (1.0 - loss) - held_up).max(0.0).named("m₂");
-    out * price - mass * cost - fixed
+    let out = (mass_in * (1.0 - loss) - held_up).max(0.0).named("m_o");
+    out * price_per_mass - mass_in * cost_per_mass - fixed_cost
 }
 
 /// Smallest lot that pays its fixed cost.
@@ -118,14 +118,14 @@ pub fn lot_surplus<N: Number>(
 )]
 pub fn break_even_lot<N: Number>(
     /// cost once for the lot: clean-down, setting up
-    #[q("F", 0.0..=5000.0)]
-    fixed: Money<N>,
+    #[q("k_f", 0.0..=5000.0)]
+    fixed_cost: Money<N>,
     /// price less cost of a kilogram
     #[q("g", 0.1..=100.0)]
-    margin: CostPerMass<N>,
+    margin_per_mass: CostPerMass<N>,
 ) -> Mass<N> {
     // A kilogram that leaves nothing pays for nothing, however many there are.
-    V::constant(0.0).if_less(margin, fixed / margin, f64::NAN)
+    V::constant(0.0).if_less(margin_per_mass, fixed_cost / margin_per_mass, f64::NAN)
 }
 
 /// Smallest lot that pays its fixed cost and the fibre that the machines keep.
@@ -137,11 +137,11 @@ pub fn break_even_lot<N: Number>(
 )]
 pub fn break_even_lot_with_hold_up<N: Number>(
     /// cost once for the lot: clean-down, setting up
-    #[q("F", 0.0..=5000.0)]
-    fixed: Money<N>,
+    #[q("k_f", 0.0..=5000.0)]
+    fixed_cost: Money<N>,
     /// cost of a kilogram taken in, wool and work
-    #[q("c", 0.0..=200.0)]
-    cost: CostPerMass<N>,
+    #[q("c_m", 0.0..=200.0)]
+    cost_per_mass: CostPerMass<N>,
     /// share lost
     #[q("w", 0.0..=0.7)]
     loss: Fraction<N>,
@@ -150,8 +150,8 @@ pub fn break_even_lot_with_hold_up<N: Number>(
     held_up: Mass<N>,
     /// price of a kilogram that comes out
     #[q("p", 1.0..=500.0)]
-    price: CostPerMass<N>,
+    price_per_mass: CostPerMass<N>,
 ) -> Mass<N> {
-    let margin = ((1.0 - loss) * price - cost).named("g");
-    V::constant(0.0).if_less(margin, (fixed + held_up * price) / margin, f64::NAN)
+    let margin = ((1.0 - loss) * price_per_mass - cost_per_mass).named("g");
+    V::constant(0.0).if_less(margin, (fixed_cost + held_up * price_per_mass) / margin, f64::NAN)
 }

@@ -7,7 +7,7 @@ use crate::quantity::{Count, Crimp, Duration, Fraction, Frequency, Length, Sett,
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
     &ENDS_IN_SECTIONS,
-    &ENDS_SPACING,
+    &SETT_FROM_ENDS,
     &LENGTH_AFTER_STRETCHES,
     &SECTION_WARPING_TIME,
     &PICKS_IN_TIME,
@@ -23,13 +23,13 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn ends_in_sections<N: Number>(
     /// ends in a section: the bobbins in the creel
-    #[q("b", 4.0..=1000.0)]
-    section: Count<N>,
+    #[q("N_s", 4.0..=1000.0)]
+    ends_per_section: Count<N>,
     /// sections
     #[q("S", 1.0..=100.0)]
     sections: Count<N>,
 ) -> Count<N> {
-    section * sections
+    ends_per_section * sections
 }
 
 /// How close the ends of a warp stand, from their number and its width.
@@ -39,15 +39,15 @@ pub fn ends_in_sections<N: Number>(
     limits = ["mean over the width, selvedges in it"],
     slips = ["width in the reed with the sett off the loom"]
 )]
-pub fn ends_spacing<N: Number>(
+pub fn sett_from_ends<N: Number>(
     /// ends
     #[q("N", 10.0..=20000.0)]
     ends: Count<N>,
     /// width of the warp
-    #[q("B", 0.05..=6.0)]
-    width: Length<N>,
+    #[q("B_w", 0.05..=6.0)]
+    warp_width: Length<N>,
 ) -> Sett<N> {
-    ends / (100.0 * width)
+    ends / (100.0 * warp_width)
 }
 
 /// Length of a warp after it was stretched, machine after machine.
@@ -60,12 +60,12 @@ pub fn ends_spacing<N: Number>(
 pub fn length_after_stretches<N: Number>(
     /// length before
     #[q("L₀", 1.0..=100000.0)]
-    length: Length<N>,
+    length_before: Length<N>,
     /// stretch at each machine
     #[q("e", 0.0..=0.1)]
     stretches: &[Stretch<N>],
 ) -> Length<N> {
-    length * V::product(stretches.map(|e| 1.0 + e))
+    length_before * V::product(stretches.map(|e| 1.0 + e))
 }
 
 /// Time to warp a number of sections, without beaming.
@@ -82,21 +82,21 @@ pub fn section_warping_time<N: Number>(
     sections: Count<N>,
     /// length of the warp
     #[q("W", 0.5..=5000.0)]
-    length: Length<N>,
+    warp_length: Length<N>,
     /// warping speed
     #[q("v", 5.0..=800.0)]
-    speed: Speed<N>,
+    warping_speed: Speed<N>,
     /// time for a section beside running: leasing, tying, mending
     #[q("τ_c", 0.0..=2.0)]
-    change: Duration<N>,
+    change_time: Duration<N>,
 ) -> Duration<N> {
-    let running = (length / (60.0 * speed)).named("τ_r");
-    sections * (running + change)
+    let running = (warp_length / (60.0 * warping_speed)).named("τ_r");
+    sections * (running + change_time)
 }
 
 /// Picks that a loom puts in in a time.
 #[formula(
-    result = "p",
+    result = "P",
     sources = ["Collegedunia"],
     limits = ["efficiency takes in every stop"],
     slips = ["stops taken off the time and the efficiency as well", "hours with picks in a minute"],
@@ -104,8 +104,8 @@ pub fn section_warping_time<N: Number>(
 )]
 pub fn picks_in_time<N: Number>(
     /// picks in a minute
-    #[q("r", 20.0..=600.0)]
-    speed: Frequency<N>,
+    #[q("r_l", 20.0..=600.0)]
+    loom_speed: Frequency<N>,
     /// time
     #[q("τ", 0.1..=200.0)]
     time: Duration<N>,
@@ -113,7 +113,7 @@ pub fn picks_in_time<N: Number>(
     #[q("η", 0.3..=1.0)]
     efficiency: Fraction<N>,
 ) -> Count<N> {
-    60.0 * speed * time * efficiency
+    60.0 * loom_speed * time * efficiency
 }
 
 /// Weft that a loom puts in, while it runs.
@@ -126,14 +126,14 @@ pub fn picks_in_time<N: Number>(
 )]
 pub fn weft_insertion<N: Number>(
     /// picks in a minute
-    #[q("r", 20.0..=1500.0)]
-    speed: Frequency<N>,
+    #[q("r_l", 20.0..=1500.0)]
+    loom_speed: Frequency<N>,
     /// width that a pick crosses
     #[q("B", 0.05..=6.0)]
-    width: Length<N>,
+    reed_width: Length<N>,
     /// crimp of the weft
-    #[q("c", 0.0..=0.3)]
-    crimp: Crimp<N>,
+    #[q("c₂", 0.0..=0.3)]
+    weft_crimp: Crimp<N>,
 ) -> Speed<N> {
-    speed * width * (1.0 + crimp)
+    loom_speed * reed_width * (1.0 + weft_crimp)
 }

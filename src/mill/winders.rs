@@ -10,10 +10,10 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &LENGTH_WOUND,
     &MASS_WOUND,
     &DRUMS_NEEDED,
-    &HANKS_PER_HOUR,
-    &HANKS_PER_HOUR_FOUND,
+    &HANK_RATE,
+    &HANK_RATE_FROM_MASS,
     &TIME_FOR_HANKS,
-    &WHOLE_PACKAGES,
+    &FULL_PACKAGES,
     &REEL_DOFFS,
     &REELING_TIME,
 ];
@@ -29,7 +29,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn length_wound<N: Number>(
     /// winding speed
     #[q("v", 20.0..=1500.0)]
-    speed: Speed<N>,
+    winding_speed: Speed<N>,
     /// time
     #[q("τ", 0.1..=200.0)]
     time: Duration<N>,
@@ -37,7 +37,7 @@ pub fn length_wound<N: Number>(
     #[q("η", 0.3..=1.0)]
     efficiency: Fraction<N>,
 ) -> Length<N> {
-    60.0 * speed * time * efficiency
+    60.0 * winding_speed * time * efficiency
 }
 
 /// Mass that a drum winds in a time.
@@ -51,7 +51,7 @@ pub fn length_wound<N: Number>(
 pub fn mass_wound<N: Number>(
     /// winding speed
     #[q("v", 20.0..=1500.0)]
-    speed: Speed<N>,
+    winding_speed: Speed<N>,
     /// time
     #[q("τ", 0.1..=200.0)]
     time: Duration<N>,
@@ -62,7 +62,7 @@ pub fn mass_wound<N: Number>(
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
-    let length = (60.0 * speed * time * efficiency).named("Y");
+    let length = (60.0 * winding_speed * time * efficiency).named("Y");
     length * count * 1e-6
 }
 
@@ -76,62 +76,62 @@ pub fn mass_wound<N: Number>(
 )]
 pub fn drums_needed<N: Number>(
     /// mass to wind
-    #[q("m", 1.0..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 1.0..=10000.0)]
+    yarn_mass: Mass<N>,
     /// mass that a drum winds in that time
-    #[q("m₁", 0.1..=500.0)]
-    each: Mass<N>,
+    #[q("m_k", 0.1..=500.0)]
+    drum_mass: Mass<N>,
 ) -> Count<N> {
-    mass / each
+    yarn_mass / drum_mass
 }
 
 /// Hanks that a drum winds in an hour.
 #[formula(
-    result = "h",
+    result = "q_h",
     sources = ["Winding problems", "Winding efficiency"],
     limits = ["the hank of the count: 840 yards of cotton, 560 of worsted"],
     slips = ["the hank of another trade", "multiplying by the drums here and again in the time"],
     cautions = ["machines"]
 )]
-pub fn hanks_per_hour<N: Number>(
+pub fn hank_rate<N: Number>(
     /// winding speed
     #[q("v", 20.0..=1500.0)]
-    speed: Speed<N>,
+    winding_speed: Speed<N>,
     /// efficiency
     #[q("η", 0.3..=1.0)]
     efficiency: Fraction<N>,
     /// length of a hank
-    #[q("l", 50.0..=20000.0)]
-    hank: Length<N>,
+    #[q("l_h", 50.0..=20000.0)]
+    hank_length: Length<N>,
 ) -> Frequency<N> {
-    speed * efficiency / hank
+    winding_speed * efficiency / hank_length
 }
 
 /// Hanks that a drum has wound in an hour, from what all have wound.
 #[formula(
-    result = "h",
+    result = "q_h",
     sources = ["Winding efficiency"],
     limits = ["mass and count in one state, net of cones"],
     slips = ["dividing by the drums that stood idle the whole time", "the hank of another trade"]
 )]
-pub fn hanks_per_hour_found<N: Number>(
+pub fn hank_rate_from_mass<N: Number>(
     /// mass wound
-    #[q("m", 1.0..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 1.0..=10000.0)]
+    yarn_mass: Mass<N>,
     /// count
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
     /// length of a hank
-    #[q("l", 50.0..=20000.0)]
-    hank: Length<N>,
+    #[q("l_h", 50.0..=20000.0)]
+    hank_length: Length<N>,
     /// time
     #[q("τ", 0.5..=200.0)]
     time: Duration<N>,
     /// drums
-    #[q("k", 1.0..=600.0)]
+    #[q("k_n", 1.0..=600.0)]
     drums: Count<N>,
 ) -> Frequency<N> {
-    let hanks = (1e6 * mass / (count * hank)).named("N");
+    let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
     hanks / (60.0 * time * drums)
 }
 
@@ -145,23 +145,23 @@ pub fn hanks_per_hour_found<N: Number>(
 )]
 pub fn time_for_hanks<N: Number>(
     /// mass to wind
-    #[q("m", 1.0..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 1.0..=10000.0)]
+    yarn_mass: Mass<N>,
     /// count
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
     /// length of a hank
-    #[q("l", 50.0..=20000.0)]
-    hank: Length<N>,
+    #[q("l_h", 50.0..=20000.0)]
+    hank_length: Length<N>,
     /// hanks that a drum winds, with stops
-    #[q("h", 0.01..=10.0)]
-    rate: Frequency<N>,
+    #[q("q_h", 0.01..=10.0)]
+    hank_rate: Frequency<N>,
     /// drums at work
-    #[q("k", 1.0..=600.0)]
+    #[q("k_n", 1.0..=600.0)]
     drums: Count<N>,
 ) -> Duration<N> {
-    let hanks = (1e6 * mass / (count * hank)).named("N");
-    hanks / (60.0 * rate * drums)
+    let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
+    hanks / (60.0 * hank_rate * drums)
 }
 
 /// Full packages that a mass of yarn makes; what is over fills no other.
@@ -171,15 +171,15 @@ pub fn time_for_hanks<N: Number>(
     limits = ["net mass: without the tube or cone", "each drum makes its own packages: a lot shared over many drums leaves a rest on each"],
     slips = ["the mass with its cone", "rounding up: the last one is not full"]
 )]
-pub fn whole_packages<N: Number>(
+pub fn full_packages<N: Number>(
     /// yarn wound
-    #[q("m", 0.05..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 0.05..=10000.0)]
+    yarn_mass: Mass<N>,
     /// yarn on a full package
     #[q("g", 0.02..=10.0)]
-    net: Mass<N>,
+    package_mass: Mass<N>,
 ) -> Count<N> {
-    (mass / net + ROUNDING).floor()
+    (yarn_mass / package_mass + ROUNDING).floor()
 }
 
 /// Doffs of a reel for a number of hanks; the last may not be full.
@@ -191,7 +191,7 @@ pub fn whole_packages<N: Number>(
 )]
 pub fn reel_doffs<N: Number>(
     /// hanks to reel
-    #[q("N", 1.0..=20000.0)]
+    #[q("h", 1.0..=20000.0)]
     hanks: Count<N>,
     /// hanks reeled side by side
     #[q("p", 1.0..=200.0)]
@@ -213,15 +213,15 @@ pub fn reeling_time<N: Number>(
     #[q("D", 1.0..=5000.0)]
     doffs: Count<N>,
     /// turns of the reel for a hank
-    #[q("n", 10.0..=2000.0)]
-    turns: Count<N>,
+    #[q("z_r", 10.0..=2000.0)]
+    reel_turns: Count<N>,
     /// speed of the reel
-    #[q("r", 20.0..=400.0)]
-    speed: Frequency<N>,
+    #[q("n_r", 20.0..=400.0)]
+    reel_speed: Frequency<N>,
     /// time between doffs: tying, lacing, taking off, piecing up
     #[q("τ_c", 0.0..=0.5)]
-    change: Duration<N>,
+    change_time: Duration<N>,
 ) -> Duration<N> {
-    let running = (turns / (60.0 * speed)).named("τ_r");
-    doffs * (running + change)
+    let running = (reel_turns / (60.0 * reel_speed)).named("τ_r");
+    doffs * (running + change_time)
 }

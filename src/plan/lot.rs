@@ -35,7 +35,7 @@ impl Fleece<Place> {
     /// The greasy wool: its fat is all that is not fibre, water or vegetable matter, dirt too.
     pub(super) fn flow<N: Number>(&self, values: &Values<'_, N>) -> Flow<N> {
         let Fleece { greasy, clean, regain, vegetable, .. } = self.map(&mut values.read());
-        let fibre = fibre::clean_fibre(greasy, clean);
+        let fibre = fibre::fibre_from_greasy(greasy, clean);
         let fibre = named("lot", "fibre", "clean dry fibre in the greasy wool", fibre);
         let fat = greasy.v() / fibre.v() - 1.0 - regain.v() - vegetable.v();
         let words = "grease and dirt on clean dry fibre: all the rest of the greasy mass";

@@ -9,7 +9,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &CHART_UPPER,
     &CHART_LOWER,
     &SPREAD_LIMIT,
-    &SIGMA_WITHIN,
+    &SD_WITHIN,
     &CAPABILITY_RATIO,
     &CAPABILITY_TO_NEAREST,
 ];
@@ -30,9 +30,9 @@ pub fn chart_upper<N: Number>(
     spread: Reading<N>,
     /// factor A₂, A₃ or E₂
     #[q("A", 0.05..=2.7)]
-    factor: Ratio<N>,
+    chart_factor: Ratio<N>,
 ) -> Reading<N> {
-    mean + factor * spread
+    mean + chart_factor * spread
 }
 
 /// Lower control limit of means or of single readings.
@@ -51,9 +51,9 @@ pub fn chart_lower<N: Number>(
     spread: Reading<N>,
     /// factor A₂, A₃ or E₂
     #[q("A", 0.05..=2.7)]
-    factor: Ratio<N>,
+    chart_factor: Ratio<N>,
 ) -> Reading<N> {
-    mean - factor * spread
+    mean - chart_factor * spread
 }
 
 /// Control limit of ranges or of standard deviations.
@@ -69,9 +69,9 @@ pub fn spread_limit<N: Number>(
     spread: Reading<N>,
     /// factor D₃, D₄, B₃ or B₄
     #[q("D", 0.0..=3.3)]
-    factor: Ratio<N>,
+    spread_factor: Ratio<N>,
 ) -> Reading<N> {
-    factor * spread
+    spread_factor * spread
 }
 
 /// Standard deviation within subgroups, from their mean range or their mean standard deviation.
@@ -81,15 +81,15 @@ pub fn spread_limit<N: Number>(
     limits = ["what changes from subgroup to subgroup is not in it"],
     slips = ["d₂ for a standard deviation, c₄ for a range", "the constant of another n"]
 )]
-pub fn sigma_within<N: Number>(
+pub fn sd_within<N: Number>(
     /// mean range or mean standard deviation
     #[q("w̄", 0.0001..=100000.0)]
     spread: Reading<N>,
     /// d₂ for ranges, c₄ for standard deviations
     #[q("d", 0.79..=5.1)]
-    factor: Ratio<N>,
+    sd_factor: Ratio<N>,
 ) -> Reading<N> {
-    spread / factor
+    spread / sd_factor
 }
 
 /// How often the spread of a process goes into its tolerance.
@@ -107,7 +107,7 @@ pub fn capability_ratio<N: Number>(
     #[q("L", 0.0..=1000000.0)]
     lower: Reading<N>,
     /// standard deviation
-    #[q("σ", 0.0001..=100000.0)]
+    #[q("s", 0.0001..=100000.0)]
     sd: Reading<N>,
 ) -> Ratio<N> {
     (upper - lower) / (6.0 * sd)
@@ -132,7 +132,7 @@ pub fn capability_to_nearest<N: Number>(
     #[q("L", 0.0..=1000000.0)]
     lower: Reading<N>,
     /// standard deviation
-    #[q("σ", 0.0001..=100000.0)]
+    #[q("s", 0.0001..=100000.0)]
     sd: Reading<N>,
 ) -> Reading<N> {
     (upper - mean).min(mean - lower) / (3.0 * sd)

@@ -19,7 +19,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &VARIATION_LIMIT,
     &OUTLIER_RATIO,
     &OUTLIER_LIMIT,
-    &SHARE_FOUND,
+    &SHARE_FROM_NUMBER,
     &DEVIATION_FROM_WANTED,
 ];
 
@@ -73,7 +73,7 @@ pub fn standard_error<N: Number>(
 pub fn mean_half_width<N: Number>(
     /// standard deviations to each side, z or t
     #[q("z", 0.5..=15.0)]
-    deviations: Ratio<N>,
+    sd_multiple: Ratio<N>,
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
     sd: Reading<N>,
@@ -81,7 +81,7 @@ pub fn mean_half_width<N: Number>(
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
 ) -> Reading<N> {
-    deviations * sd / readings.sqrt()
+    sd_multiple * sd / readings.sqrt()
 }
 
 /// Lower end of the interval in which the true mean lies.
@@ -97,7 +97,7 @@ pub fn mean_lower_limit<N: Number>(
     mean: Reading<N>,
     /// standard deviations to each side, z or t
     #[q("z", 0.5..=15.0)]
-    deviations: Ratio<N>,
+    sd_multiple: Ratio<N>,
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
     sd: Reading<N>,
@@ -105,7 +105,7 @@ pub fn mean_lower_limit<N: Number>(
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
 ) -> Reading<N> {
-    let half = (deviations * sd / readings.sqrt()).named("h");
+    let half = (sd_multiple * sd / readings.sqrt()).named("h");
     mean - half
 }
 
@@ -122,7 +122,7 @@ pub fn mean_upper_limit<N: Number>(
     mean: Reading<N>,
     /// standard deviations to each side, z or t
     #[q("z", 0.5..=15.0)]
-    deviations: Ratio<N>,
+    sd_multiple: Ratio<N>,
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
     sd: Reading<N>,
@@ -130,7 +130,7 @@ pub fn mean_upper_limit<N: Number>(
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
 ) -> Reading<N> {
-    let half = (deviations * sd / readings.sqrt()).named("h");
+    let half = (sd_multiple * sd / readings.sqrt()).named("h");
     mean + half
 }
 
@@ -146,9 +146,9 @@ pub fn error_from_share<N: Number>(
     mean: Reading<N>,
     /// error allowed, as a share of the mean
     #[q("e", 0.001..=0.3)]
-    error: Fraction<N>,
+    relative_error: Fraction<N>,
 ) -> Reading<N> {
-    mean * error
+    mean * relative_error
 }
 
 /// Readings to take so that the mean is within an error, in the unit of the readings.
@@ -161,7 +161,7 @@ pub fn error_from_share<N: Number>(
 pub fn readings_for_error<N: Number>(
     /// standard deviations to each side: 1.96 for 95 %
     #[q("z", 0.5..=5.0)]
-    deviations: Ratio<N>,
+    sd_multiple: Ratio<N>,
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
     sd: Reading<N>,
@@ -169,7 +169,7 @@ pub fn readings_for_error<N: Number>(
     #[q("E", 0.0001..=100000.0)]
     error: Reading<N>,
 ) -> Count<N> {
-    ((deviations * sd / error).squared() - SLACK).ceil()
+    ((sd_multiple * sd / error).squared() - SLACK).ceil()
 }
 
 /// Readings to take so that the mean is within a share of it.
@@ -182,15 +182,15 @@ pub fn readings_for_error<N: Number>(
 pub fn readings_for_variation<N: Number>(
     /// standard deviations to each side: 1.96 for 95 %
     #[q("z", 0.5..=5.0)]
-    deviations: Ratio<N>,
+    sd_multiple: Ratio<N>,
     /// variation of single readings
     #[q("CV", 0.001..=0.5)]
-    variation: Fraction<N>,
+    cv: Fraction<N>,
     /// error allowed, as a share of the mean
     #[q("e", 0.001..=0.3)]
-    error: Fraction<N>,
+    relative_error: Fraction<N>,
 ) -> Count<N> {
-    ((deviations * variation / error).squared() - SLACK).ceil()
+    ((sd_multiple * cv / relative_error).squared() - SLACK).ceil()
 }
 
 /// Readings to take for narrower limits, from those that a number of readings gave.
@@ -202,16 +202,16 @@ pub fn readings_for_variation<N: Number>(
 )]
 pub fn readings_from_limits<N: Number>(
     /// readings taken
-    #[q("n₁", 2.0..=10000.0)]
+    #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
     /// half the width that they gave
     #[q("h₁", 0.001..=10000.0)]
     half_width: Reading<N>,
     /// half the width that is wanted
     #[q("h₂", 0.001..=10000.0)]
-    wanted: Reading<N>,
+    wanted_half_width: Reading<N>,
 ) -> Count<N> {
-    (readings * (half_width / wanted).squared() - SLACK).ceil()
+    (readings * (half_width / wanted_half_width).squared() - SLACK).ceil()
 }
 
 /// An end of the interval in which the true standard deviation lies.
@@ -245,7 +245,7 @@ pub fn sd_limit<N: Number>(
 pub fn variation_limit<N: Number>(
     /// variation of the readings
     #[q("CV", 0.001..=0.33)]
-    variation: Fraction<N>,
+    cv: Fraction<N>,
     /// readings
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
@@ -254,8 +254,8 @@ pub fn variation_limit<N: Number>(
     chi_square: Ratio<N>,
 ) -> Ratio<N> {
     let inner =
-        ((chi_square + 2.0) / readings - 1.0) * variation.squared() + chi_square / (readings - 1.0);
-    variation / inner.sqrt()
+        ((chi_square + 2.0) / readings - 1.0) * cv.squared() + chi_square / (readings - 1.0);
+    cv / inner.sqrt()
 }
 
 /// How far a reading stands from the mean, in standard deviations.
@@ -294,9 +294,9 @@ pub fn outlier_limit<N: Number>(
     readings: Count<N>,
     /// Student's t
     #[q("t", 2.0..=200.0)]
-    t: Ratio<N>,
+    student_t: Ratio<N>,
 ) -> Ratio<N> {
-    let square = t.squared();
+    let square = student_t.squared();
     (readings - 1.0) / readings.sqrt() * (square / (readings - 2.0 + square)).sqrt()
 }
 
@@ -307,15 +307,15 @@ pub fn outlier_limit<N: Number>(
     limits = ["the sample was drawn by chance from what it is to speak for"],
     slips = ["what was found over what was not found"]
 )]
-pub fn share_found<N: Number>(
+pub fn share_from_number<N: Number>(
     /// how many have it
     #[q("k", 0.0..=10000.0)]
-    found: Count<N>,
+    affected: Count<N>,
     /// how many were looked at
     #[q("n", 1.0..=10000.0)]
     tested: Count<N>,
 ) -> Fraction<N> {
-    found / tested
+    affected / tested
 }
 
 /// How far a reading is from what was wanted, as a share of it: above it positive, below negative.
@@ -331,7 +331,7 @@ pub fn deviation_from_wanted<N: Number>(
     reading: Reading<N>,
     /// what was wanted: on the label, in the order
     #[q("x₀", 0.001..=1000000.0)]
-    wanted: Reading<N>,
+    wanted_reading: Reading<N>,
 ) -> Deviation<N> {
-    reading / wanted - 1.0
+    reading / wanted_reading - 1.0
 }

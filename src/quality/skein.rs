@@ -24,15 +24,15 @@ pub(crate) const FORMULAS: &[&Formula] = &[&COMMERCIAL_COUNT];
 pub fn commercial_count<N: Number>(
     /// length of the skein
     #[q("L", 1.0..=1000.0)]
-    length: Length<N>,
+    skein_length: Length<N>,
     /// its oven-dry mass
-    #[q("m", 0.00001..=1.0)]
-    oven_dry: Mass<N>,
+    #[q("m_d", 0.00001..=1.0)]
+    oven_dry_mass: Mass<N>,
     /// regain or commercial allowance, on the oven-dry mass
     #[q("A", 0.0..=0.25)]
     allowance: Regain<N>,
 ) -> LinearDensity<N> {
-    oven_dry / length * (1.0 + allowance) * 1e6
+    oven_dry_mass / skein_length * (1.0 + allowance) * 1e6
 }
 
 /// An option of the skein test of ASTM D1907.

@@ -24,8 +24,8 @@ pub(crate) const FORMULAS: &[&Formula] = &[&BALL_LENGTH];
 )]
 pub fn ball_length<N: Number>(
     /// mass on the label
-    #[q("m", 0.01..=1.0)]
-    ball: Mass<N>,
+    #[q("m_b", 0.01..=1.0)]
+    ball_mass: Mass<N>,
     /// count, as measured
     #[q("T", 15.0..=5000.0)]
     count: LinearDensity<N>,
@@ -36,7 +36,7 @@ pub fn ball_length<N: Number>(
     #[q("A", 0.0..=0.2)]
     label_regain: Regain<N>,
 ) -> Length<N> {
-    let as_measured = (ball * (1.0 + regain) / (1.0 + label_regain)).named("m_R");
+    let as_measured = (ball_mass * (1.0 + regain) / (1.0 + label_regain)).named("m_R");
     as_measured / count * 1e6
 }
 

@@ -15,7 +15,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// What the balance should read for a number of ends of a length.
 #[formula(
-    result = "m",
+    result = "m_c",
     sources = ["practice"],
     limits = ["the count in the state that the material has at that machine", "after a change of the feed wait about three times hold-up over feed rate before weighing again"],
     slips = ["weighing one end where the figure is for several"]
@@ -25,13 +25,13 @@ pub fn check_weight<N: Number>(
     #[q("T", 1.0..=100000.0)]
     count: LinearDensity<N>,
     /// length of each end
-    #[q("L", 0.5..=500.0)]
-    length: Length<N>,
+    #[q("L_c", 0.5..=500.0)]
+    check_length: Length<N>,
     /// ends weighed together
-    #[q("k", 1.0..=200.0)]
+    #[q("N", 1.0..=200.0)]
     ends: Count<N>,
 ) -> Mass<N> {
-    count * length * ends * 1e-6
+    count * check_length * ends * 1e-6
 }
 
 /// What the balance should read today for ends of a length, where the count is stated at another
@@ -39,7 +39,7 @@ pub fn check_weight<N: Number>(
 ///
 /// Water and oil are both taken on the clean dry fibre, so they add.
 #[formula(
-    result = "m",
+    result = "m_c",
     sources = ["definition"],
     limits = ["today's regain is that of the yarn itself, after it has lain in today's air for long enough", "vegetable matter taken as part of the fibre"],
     slips = ["comparing with the weight at the stated regain: 5 % less water reads as 4 % too fine", "multiplying (1 + R)(1 + o): both are on the fibre"]
@@ -49,26 +49,26 @@ pub fn check_weight_in_todays_air<N: Number>(
     #[q("T", 1.0..=100000.0)]
     count: LinearDensity<N>,
     /// length of each end
-    #[q("L", 0.5..=500.0)]
-    length: Length<N>,
+    #[q("L_c", 0.5..=500.0)]
+    check_length: Length<N>,
     /// ends weighed together
-    #[q("k", 1.0..=200.0)]
+    #[q("N", 1.0..=200.0)]
     ends: Count<N>,
     /// regain at which the count is stated
-    #[q("R₁", 0.0..=0.4)]
-    stated: Regain<N>,
+    #[q("R_s", 0.0..=0.4)]
+    stated_regain: Regain<N>,
     /// regain today
-    #[q("R₂", 0.0..=0.4)]
-    today: Regain<N>,
+    #[q("R", 0.0..=0.4)]
+    regain: Regain<N>,
     /// oil with which the count is stated
-    #[q("o₁", 0.0..=0.2)]
-    oil_stated: Fraction<N>,
+    #[q("o_s", 0.0..=0.2)]
+    stated_oil: Fraction<N>,
     /// oil today
-    #[q("o₂", 0.0..=0.2)]
-    oil_today: Fraction<N>,
+    #[q("o", 0.0..=0.2)]
+    oil: Fraction<N>,
 ) -> Mass<N> {
-    let as_stated = (count * length * ends * 1e-6).named("m₁");
-    as_stated * (1.0 + today + oil_today) / (1.0 + stated + oil_stated)
+    let as_stated = (count * check_length * ends * 1e-6).named("m₁");
+    as_stated * (1.0 + regain + oil) / (1.0 + stated_regain + stated_oil)
 }
 
 /// Variation of the mean of readings, with that from end to end and that along the ends told apart.
@@ -84,18 +84,18 @@ pub fn check_weight_in_todays_air<N: Number>(
 pub fn variation_of_mean<N: Number>(
     /// variation from end to end
     #[q("CV_b", 0.0..=0.3)]
-    between: Fraction<N>,
+    cv_between: Fraction<N>,
     /// variation from piece to piece along an end
     #[q("CV_a", 0.001..=0.3)]
-    along: Fraction<N>,
+    cv_along: Fraction<N>,
     /// different ends
     #[q("e", 1.0..=1000.0)]
-    ends: Count<N>,
+    different_ends: Count<N>,
     /// pieces, all together
     #[q("p", 1.0..=10000.0)]
-    pieces: Count<N>,
+    test_pieces: Count<N>,
 ) -> Fraction<N> {
-    (between.squared() / ends + along.squared() / pieces).sqrt()
+    (cv_between.squared() / different_ends + cv_along.squared() / test_pieces).sqrt()
 }
 
 /// Half the width of the band in which a reading, or the mean of several, must fall.
@@ -111,12 +111,12 @@ pub fn band_half_width<N: Number>(
     mass: Mass<N>,
     /// variation of what is read
     #[q("CV", 0.0..=0.3)]
-    variation: Fraction<N>,
+    cv: Fraction<N>,
     /// standard deviations to each side, z or t: 1.96 takes in 95 % where the variation is known
     #[q("z", 0.5..=5.0)]
-    deviations: Ratio<N>,
+    sd_multiple: Ratio<N>,
 ) -> Mass<N> {
-    deviations * variation * mass
+    sd_multiple * cv * mass
 }
 
 /// The chance with which each single reading must fall within its limits, so that all do with a wanted
@@ -130,10 +130,10 @@ pub fn band_half_width<N: Number>(
 pub fn chance_for_each<N: Number>(
     /// chance that all readings are within
     #[q("P", 0.5..=0.9999)]
-    all: Fraction<N>,
+    chance_of_all: Fraction<N>,
     /// readings
     #[q("n", 1.0..=200.0)]
     readings: Count<N>,
 ) -> Fraction<N> {
-    (all.ln() / readings).exp()
+    (chance_of_all.ln() / readings).exp()
 }

@@ -22,13 +22,13 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// Contraction on the untwisted length, from that on the twisted.
 #[formula(
-    result = "c",
+    result = "k",
     sources = ["definition"],
     slips = ["taking the two for one: 10 % added to the twisted length is 9.09 % of the untwisted"]
 )]
 pub fn contraction_on_untwisted<N: Number>(
     /// contraction on the twisted length
-    #[q("k", -0.02..=0.18)]
+    #[q("k_t", -0.02..=0.18)]
     contraction_on_twisted: TwistedContraction<N>,
 ) -> Contraction<N> {
     contraction_on_twisted / (1.0 + contraction_on_twisted)
@@ -36,13 +36,13 @@ pub fn contraction_on_untwisted<N: Number>(
 
 /// Contraction on the twisted length, from that on the untwisted.
 #[formula(
-    result = "k",
+    result = "k_t",
     sources = ["definition"],
     slips = ["taking the two for one: 10 % of the untwisted length is 11.1 % of the twisted"]
 )]
 pub fn contraction_on_twisted<N: Number>(
     /// contraction on the untwisted length
-    #[q("c", -0.02..=0.15)]
+    #[q("k", -0.02..=0.15)]
     contraction: Contraction<N>,
 ) -> TwistedContraction<N> {
     contraction / (1.0 - contraction)
@@ -50,7 +50,7 @@ pub fn contraction_on_twisted<N: Number>(
 
 /// Contraction of a cotton single in spinning, by an empirical rule, on the untwisted length.
 #[formula(
-    result = "c",
+    result = "k",
     sources = ["Spinning formula sheet"],
     limits = ["ring-spun cotton singles of common multipliers only; not woollen or worsted, not folding", "below a cotton multiplier of 1.85 (17.7 turns/cm √tex) the rule gives less than nothing and is refused"],
     slips = ["a multiplier of another count system", "using it for folding"]
@@ -58,15 +58,15 @@ pub fn contraction_on_twisted<N: Number>(
 pub fn contraction_of_cotton_single<N: Number>(
     /// twist factor
     #[q("K", 20.0..=55.0)]
-    factor: TwistFactor<N>,
+    twist_factor: TwistFactor<N>,
 ) -> Fraction<N> {
-    let multiplier = (2.54 * factor / ENGLISH_COTTON.sqrt()).named("TM");
+    let multiplier = (2.54 * twist_factor / ENGLISH_COTTON.sqrt()).named("TM");
     (2.67 * multiplier - 4.93) / 100.0
 }
 
 /// Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.
 #[formula(
-    result = "c",
+    result = "k",
     sources = ["memory"],
     limits = ["fibres that keep their length, evenly packed at one twist: real yarns stray from it", "filament and hard-twisted yarns come nearer to it than soft woollen"],
     slips = ["the radius for the diameter", "diameter and twist of different states"]
@@ -77,37 +77,37 @@ pub fn helix_contraction<N: Number>(
     twist: Twist<N>,
     /// diameter of the yarn
     #[q("d", 0.03..=6.0)]
-    diameter: Diameter<N>,
+    yarn_diameter: Diameter<N>,
 ) -> Contraction<N> {
-    let tangent = (PI / 1000.0 * diameter * twist).named("tan α");
+    let tangent = (PI / 1000.0 * yarn_diameter * twist).named("tan α");
     let secant = (1.0 + tangent.squared()).sqrt().named("sec α");
     1.0 - 2.0 / (1.0 + secant)
 }
 
 /// Contraction of a two-fold staple yarn: the singles change their own, and lie aslant.
 #[formula(
-    result = "k₁",
+    result = "k",
     sources = ["Two-fold shrinkage", "definition"],
     limits = ["two-fold staple yarn; the source is read in its abstract only", "negative where the singles, losing twist, grow by more than the slope takes"],
     slips = ["leaving out that the singles change their own contraction when they are folded", "the outer diameter of the fold for that of the helix on which the axes of the singles lie"]
 )]
 pub fn two_fold_contraction<N: Number>(
     /// contraction of the singles before folding
-    #[q("k", 0.0..=0.2)]
-    before: Contraction<N>,
+    #[q("k_b", 0.0..=0.2)]
+    single_contraction_before: Contraction<N>,
     /// contraction of the singles after folding
-    #[q("k′", 0.0..=0.2)]
-    after: Contraction<N>,
+    #[q("k_a", 0.0..=0.2)]
+    single_contraction_after: Contraction<N>,
     /// folding twist
     #[q("t_f", 20.0..=2000.0)]
-    folding: Twist<N>,
+    folding_twist: Twist<N>,
     /// diameter of the helix of the singles' axes, about that of one single
     #[q("D", 0.03..=6.0)]
-    diameter: Diameter<N>,
+    helix_diameter: Diameter<N>,
 ) -> Contraction<N> {
-    let slope = (PI / 1000.0 * diameter * folding).named("tan β");
+    let slope = (PI / 1000.0 * helix_diameter * folding_twist).named("tan β");
     let cosine = (1.0 / (1.0 + slope.squared()).sqrt()).named("cos β");
-    1.0 - (1.0 - after) / (1.0 - before) * cosine
+    1.0 - (1.0 - single_contraction_after) / (1.0 - single_contraction_before) * cosine
 }
 
 /// Length of the untwisted strand in a length of twisted yarn.
@@ -120,12 +120,12 @@ pub fn two_fold_contraction<N: Number>(
 pub fn untwisted_length<N: Number>(
     /// length of the twisted yarn
     #[q("L", 0.5..=1000000000.0)]
-    length: Length<N>,
+    twisted_length: Length<N>,
     /// contraction, on the twisted length
-    #[q("k", -0.02..=0.18)]
+    #[q("k_t", -0.02..=0.18)]
     contraction_on_twisted: TwistedContraction<N>,
 ) -> Length<N> {
-    length * (1.0 + contraction_on_twisted)
+    twisted_length * (1.0 + contraction_on_twisted)
 }
 
 /// Share of the singles' twist left after folding the other way, with the slope of the fold.
@@ -138,14 +138,14 @@ pub fn untwisted_length<N: Number>(
 pub fn twist_left_ratio<N: Number>(
     /// twist of the singles before folding
     #[q("t_s", 20.0..=4000.0)]
-    single: Twist<N>,
+    single_twist: Twist<N>,
     /// folding twist, of the other direction
     #[q("t_f", 20.0..=2000.0)]
-    folding: Twist<N>,
+    folding_twist: Twist<N>,
     /// diameter of the helix of the singles' axes, about that of one single
     #[q("D", 0.03..=6.0)]
-    diameter: Diameter<N>,
+    helix_diameter: Diameter<N>,
 ) -> Ratio<N> {
-    let slope = (PI / 1000.0 * diameter * folding).named("tan β");
-    1.0 - folding / single / (1.0 + slope.squared())
+    let slope = (PI / 1000.0 * helix_diameter * folding_twist).named("tan β");
+    1.0 - folding_twist / single_twist / (1.0 + slope.squared())
 }

@@ -69,10 +69,10 @@ pub fn mass_of_ends<N: Number>(
     #[q("N", 1.0..=20000.0)]
     ends: Count<N>,
     /// waste, on the yarn used
-    #[q("w", 0.0..=0.2)]
-    waste: Fraction<N>,
+    #[q("w_y", 0.0..=0.2)]
+    yarn_waste: Fraction<N>,
 ) -> Mass<N> {
-    count * length * ends * (1.0 + waste) * 1e-6
+    count * length * ends * (1.0 + yarn_waste) * 1e-6
 }
 
 /// How long a mass of yarn is.

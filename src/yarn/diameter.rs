@@ -33,9 +33,9 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn fibre_specific_volume<N: Number>(
     /// density of the fibre
     #[q("ρ", 0.9..=2.6)]
-    density: Density<N>,
+    fibre_density: Density<N>,
 ) -> SpecificVolume<N> {
-    1.0 / density
+    1.0 / fibre_density
 }
 
 /// Volume that a gram of yarn fills, air and all.
@@ -48,12 +48,12 @@ pub fn fibre_specific_volume<N: Number>(
 pub fn yarn_specific_volume<N: Number>(
     /// share of the section that is fibre
     #[q("φ", 0.15..=0.9)]
-    packing: Fraction<N>,
+    packing_fraction: Fraction<N>,
     /// density of the fibre
     #[q("ρ", 0.9..=2.6)]
-    density: Density<N>,
+    fibre_density: Density<N>,
 ) -> SpecificVolume<N> {
-    1.0 / (packing * density)
+    1.0 / (packing_fraction * fibre_density)
 }
 
 /// Share of a yarn's section that is fibre, from its measured diameter.
@@ -66,16 +66,16 @@ pub fn yarn_specific_volume<N: Number>(
 pub fn packing_fraction<N: Number>(
     /// diameter of the yarn
     #[q("d", 0.03..=6.0)]
-    diameter: Diameter<N>,
+    yarn_diameter: Diameter<N>,
     /// yarn count
     #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// density of the fibre
     #[q("ρ", 0.9..=2.6)]
-    density: Density<N>,
+    fibre_density: Density<N>,
 ) -> Fraction<N> {
-    let volume = (1000.0 * PI / 4.0 * diameter.squared() / count).named("v");
-    1.0 / (volume * density)
+    let volume = (1000.0 * PI / 4.0 * yarn_diameter.squared() / count).named("v");
+    1.0 / (volume * fibre_density)
 }
 
 /// Diameter of a round yarn from its count and specific volume.
@@ -88,12 +88,12 @@ pub fn packing_fraction<N: Number>(
 pub fn yarn_diameter<N: Number>(
     /// specific volume of the yarn
     #[q("v", 0.7..=6.0)]
-    volume: SpecificVolume<N>,
+    specific_volume: SpecificVolume<N>,
     /// yarn count
     #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Diameter<N> {
-    (4.0 * volume * count / (1000.0 * PI)).sqrt()
+    (4.0 * specific_volume * count / (1000.0 * PI)).sqrt()
 }
 
 /// Diameter of a cotton yarn by Peirce's round figure: an inch over 28 times the root of the count.
@@ -125,10 +125,10 @@ pub fn diameter_by_fibre_density<N: Number>(
     #[q("T", 2.0..=500.0)]
     count: LinearDensity<N>,
     /// density of the fibre
-    #[q("ρ_f", 0.9..=1.6)]
-    density: Density<N>,
+    #[q("ρ", 0.9..=1.6)]
+    fibre_density: Density<N>,
 ) -> Diameter<N> {
-    0.0444 * (count / density).sqrt()
+    0.0444 * (count / fibre_density).sqrt()
 }
 
 /// Diameter of a yarn from that of a yarn like it of another count.
@@ -142,16 +142,16 @@ pub fn diameter_by_fibre_density<N: Number>(
 )]
 pub fn diameter_rescaled<N: Number>(
     /// known diameter
-    #[q("d₁", 0.03..=6.0)]
-    diameter: Diameter<N>,
+    #[q("d", 0.03..=6.0)]
+    yarn_diameter: Diameter<N>,
     /// count of the yarn that it is known of
-    #[q("T₁", 1.0..=2000.0)]
-    known: LinearDensity<N>,
+    #[q("T", 1.0..=2000.0)]
+    count: LinearDensity<N>,
     /// count of the other yarn
     #[q("T₂", 1.0..=2000.0)]
-    count: LinearDensity<N>,
+    new_count: LinearDensity<N>,
 ) -> Diameter<N> {
-    diameter * (count / known).sqrt()
+    yarn_diameter * (new_count / count).sqrt()
 }
 
 /// Slope of the fibres on the surface of a yarn to its axis.
@@ -167,9 +167,9 @@ pub fn helix_angle<N: Number>(
     twist: Twist<N>,
     /// diameter of the yarn
     #[q("d", 0.03..=6.0)]
-    diameter: Diameter<N>,
+    yarn_diameter: Diameter<N>,
 ) -> Angle<N> {
-    (PI / 1000.0 * diameter * twist).atan() * (180.0 / PI)
+    (PI / 1000.0 * yarn_diameter * twist).atan() * (180.0 / PI)
 }
 
 /// Slope of the surface fibres from the twist factor: yarns of one factor and make slope alike.
@@ -182,12 +182,12 @@ pub fn helix_angle<N: Number>(
 pub fn helix_angle_from_factor<N: Number>(
     /// twist factor
     #[q("K", 5.0..=80.0)]
-    factor: TwistFactor<N>,
+    twist_factor: TwistFactor<N>,
     /// specific volume of the yarn
     #[q("v", 0.7..=6.0)]
-    volume: SpecificVolume<N>,
+    specific_volume: SpecificVolume<N>,
 ) -> Angle<N> {
-    (2.0 * factor * (PI * 1e-5 * volume).sqrt()).atan() * (180.0 / PI)
+    (2.0 * twist_factor * (PI * 1e-5 * specific_volume).sqrt()).atan() * (180.0 / PI)
 }
 
 /// Twist that gives the surface fibres a slope.
@@ -200,10 +200,10 @@ pub fn helix_angle_from_factor<N: Number>(
 pub fn twist_for_helix_angle<N: Number>(
     /// slope wanted
     #[q("α", 2.0..=50.0)]
-    angle: Angle<N>,
+    helix_angle: Angle<N>,
     /// diameter of the yarn
     #[q("d", 0.03..=6.0)]
-    diameter: Diameter<N>,
+    yarn_diameter: Diameter<N>,
 ) -> Twist<N> {
-    1000.0 * (angle * (PI / 180.0)).tan() / (PI * diameter)
+    1000.0 * (helix_angle * (PI / 180.0)).tan() / (PI * yarn_diameter)
 }

@@ -24,15 +24,15 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn irregularity_index<N: Number>(
     /// irregularity of the yarn, as coefficient of variation
     #[q("CV", 0.02..=0.5)]
-    variation: Fraction<N>,
+    cv: Fraction<N>,
     /// factor for the spread of the fibres' mass
     #[q("k", 1.0..=1.2)]
-    factor: Ratio<N>,
+    limit_factor: Ratio<N>,
     /// fibres in the section
     #[q("n", 20.0..=1000.0)]
     fibres: Count<N>,
 ) -> Ratio<N> {
-    variation * fibres.sqrt() / factor
+    cv * fibres.sqrt() / limit_factor
 }
 
 /// Irregularity of a fold of ends whose thick places fall by chance.
@@ -45,12 +45,12 @@ pub fn irregularity_index<N: Number>(
 pub fn irregularity_of_fold<N: Number>(
     /// irregularity of an end, as coefficient of variation
     #[q("CV", 0.01..=0.5)]
-    variation: Fraction<N>,
+    cv: Fraction<N>,
     /// number of ends
-    #[q("n", 1.0..=120.0)]
+    #[q("N", 1.0..=120.0)]
     ends: Count<N>,
 ) -> Fraction<N> {
-    variation / ends.sqrt()
+    cv / ends.sqrt()
 }
 
 /// Irregularity after processes in a row, each of which adds its own.
@@ -63,9 +63,9 @@ pub fn irregularity_of_fold<N: Number>(
 pub fn irregularity_after_processes<N: Number>(
     /// irregularity of the feed, then what each process adds, as coefficients of variation
     #[q("CV", 0.0..=0.5)]
-    variations: &[Fraction<N>],
+    cvs: &[Fraction<N>],
 ) -> Fraction<N> {
-    V::sum(variations.map(V::squared)).sqrt()
+    V::sum(cvs.map(V::squared)).sqrt()
 }
 
 /// Irregularity that a process added of its own.
@@ -78,12 +78,12 @@ pub fn irregularity_after_processes<N: Number>(
 pub fn added_irregularity<N: Number>(
     /// irregularity before, as coefficient of variation
     #[q("CV₁", 0.0..=0.5)]
-    before: Fraction<N>,
+    cv_before: Fraction<N>,
     /// irregularity after, as coefficient of variation
     #[q("CV₂", 0.01..=0.5)]
-    after: Fraction<N>,
+    cv_after: Fraction<N>,
 ) -> Fraction<N> {
-    (after.squared() - before.squared()).sqrt()
+    (cv_after.squared() - cv_before.squared()).sqrt()
 }
 
 /// Coefficient of variation from the mean deviation, the U of the evenness tester.
@@ -96,9 +96,9 @@ pub fn added_irregularity<N: Number>(
 pub fn irregularity_from_mean_deviation<N: Number>(
     /// mean deviation from the mean, as a share of it
     #[q("U", 0.005..=0.4)]
-    deviation: Fraction<N>,
+    mean_deviation_share: Fraction<N>,
 ) -> Fraction<N> {
-    deviation * (std::f64::consts::PI / 2.0).sqrt()
+    mean_deviation_share * (std::f64::consts::PI / 2.0).sqrt()
 }
 
 /// Mean deviation of a yarn as a share of its mean count: the U of the evenness tester.
@@ -111,10 +111,10 @@ pub fn irregularity_from_mean_deviation<N: Number>(
 pub fn mean_deviation_share<N: Number>(
     /// mean deviation from the mean count
     #[q("D", 0.05..=500.0)]
-    deviation: LinearDensity<N>,
+    count_deviation: LinearDensity<N>,
     /// mean count
-    #[q("T", 1.0..=2000.0)]
-    count: LinearDensity<N>,
+    #[q("T_m", 1.0..=2000.0)]
+    mean_count: LinearDensity<N>,
 ) -> Fraction<N> {
-    deviation / count
+    count_deviation / mean_count
 }

@@ -15,7 +15,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &SINGLE_ON_TWISTED,
     &MISSING_COMPONENT,
     &MISSING_COMPONENT_CONTRACTED,
-    &CONTRACTION_FOUND,
+    &CONTRACTION_FROM_COUNTS,
 ];
 
 /// Resultant count of ends folded together.
@@ -27,7 +27,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn fold<N: Number>(
     /// contraction in folding, on the untwisted length
-    #[q("c", -0.02..=0.15)]
+    #[q("k", -0.02..=0.15)]
     contraction: Contraction<N>,
     /// counts of the ends, one for each end
     #[q("T", 1.0..=2000.0)]
@@ -45,23 +45,23 @@ pub fn fold<N: Number>(
 )]
 pub fn fold_alike<N: Number>(
     /// count of one end
-    #[q("T", 1.0..=2000.0)]
-    single: LinearDensity<N>,
+    #[q("T_s", 1.0..=2000.0)]
+    single_count: LinearDensity<N>,
     /// number of ends
-    #[q("n", 1.0..=12.0)]
+    #[q("N", 1.0..=12.0)]
     ends: Count<N>,
     /// contraction in folding, on the untwisted length
-    #[q("c", -0.02..=0.15)]
+    #[q("k", -0.02..=0.15)]
     contraction: Contraction<N>,
 ) -> LinearDensity<N> {
-    single * ends / (1.0 - contraction)
+    single_count * ends / (1.0 - contraction)
 }
 
 /// Resultant count of ends that are fed each at a length of its own, as for loops and knops.
 #[formula(
     result = "T_R",
     sources = ["Davis 1920"],
-    limits = ["take-up or contraction, never both: a contraction c of the straight ends is a length of 1/(1 − c)"],
+    limits = ["take-up or contraction, never both: a contraction k of the straight ends is a length of 1/(1 − k)"],
     slips = ["one length for all: the end that loops weighs most", "50 % more fed is a length of 1.5, not of 0.5", "ends fewer than lengths: write the count of a doubled end twice"]
 )]
 pub fn fold_fed<N: Number>(
@@ -70,9 +70,9 @@ pub fn fold_fed<N: Number>(
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
-    lengths: &[Ratio<N>],
+    relative_lengths: &[Ratio<N>],
 ) -> LinearDensity<N> {
-    V::sum(counts.zip(lengths).map(|(t, u)| u * t))
+    V::sum(counts.zip(relative_lengths).map(|(t, u)| u * t))
 }
 
 /// Resultant count of ends folded together, with the contraction on the twisted length.
@@ -84,7 +84,7 @@ pub fn fold_fed<N: Number>(
 )]
 pub fn fold_on_twisted<N: Number>(
     /// contraction in folding, on the twisted length
-    #[q("k", -0.02..=0.18)]
+    #[q("k_t", -0.02..=0.18)]
     contraction_on_twisted: TwistedContraction<N>,
     /// counts of the ends, one for each end
     #[q("T", 1.0..=2000.0)]
@@ -95,7 +95,7 @@ pub fn fold_on_twisted<N: Number>(
 
 /// The single to spin for a wanted resultant of equal ends.
 #[formula(
-    result = "T",
+    result = "T_s",
     sources = ["Taylor 1909", "Spinning cards"],
     limits = ["both counts in one state: fold losses and oil apart"],
     slips = ["forgetting that the folded yarn is shorter, so the single must be finer"]
@@ -103,21 +103,21 @@ pub fn fold_on_twisted<N: Number>(
 pub fn single_for_fold<N: Number>(
     /// resultant count wanted
     #[q("T_R", 2.0..=4000.0)]
-    resultant: LinearDensity<N>,
+    resultant_count: LinearDensity<N>,
     /// number of ends
-    #[q("n", 1.0..=12.0)]
+    #[q("N", 1.0..=12.0)]
     ends: Count<N>,
     /// contraction in folding, on the untwisted length
-    #[q("c", -0.02..=0.15)]
+    #[q("k", -0.02..=0.15)]
     contraction: Contraction<N>,
 ) -> LinearDensity<N> {
-    resultant * (1.0 - contraction) / ends
+    resultant_count * (1.0 - contraction) / ends
 }
 
 /// The single to spin for a wanted resultant of equal ends, with the contraction on the twisted
 /// length.
 #[formula(
-    result = "T",
+    result = "T_s",
     sources = ["definition"],
     limits = ["both counts in one state: fold losses and oil apart", "for a contraction on the untwisted length there is single_for_fold"],
     slips = ["multiplying by 1 − k: that is for a contraction on the untwisted length"]
@@ -125,15 +125,15 @@ pub fn single_for_fold<N: Number>(
 pub fn single_on_twisted<N: Number>(
     /// resultant count wanted
     #[q("T_R", 2.0..=4000.0)]
-    resultant: LinearDensity<N>,
+    resultant_count: LinearDensity<N>,
     /// number of ends
-    #[q("n", 1.0..=12.0)]
+    #[q("N", 1.0..=12.0)]
     ends: Count<N>,
     /// contraction in folding, on the twisted length
-    #[q("k", -0.02..=0.18)]
+    #[q("k_t", -0.02..=0.18)]
     contraction_on_twisted: TwistedContraction<N>,
 ) -> LinearDensity<N> {
-    resultant / ((1.0 + contraction_on_twisted) * ends)
+    resultant_count / ((1.0 + contraction_on_twisted) * ends)
 }
 
 /// Length of singles, all ends together, for a length of folded yarn.
@@ -141,20 +141,20 @@ pub fn single_on_twisted<N: Number>(
     result = "L_s",
     sources = ["Weft-Handed Weaver 2010", "definition"],
     limits = ["contraction on the untwisted length", "waste in folding comes on top"],
-    slips = ["forgetting the contraction: the fold is shorter than its ends", "adding the contraction to the length instead of dividing by 1 − c"]
+    slips = ["forgetting the contraction: the fold is shorter than its ends", "adding the contraction to the length instead of dividing by 1 − k"]
 )]
 pub fn singles_length<N: Number>(
     /// length of the folded yarn
     #[q("L", 0.5..=10000000.0)]
-    length: Length<N>,
+    folded_length: Length<N>,
     /// number of ends
-    #[q("n", 1.0..=12.0)]
+    #[q("N", 1.0..=12.0)]
     ends: Count<N>,
     /// contraction in folding, on the untwisted length
-    #[q("c", -0.02..=0.15)]
+    #[q("k", -0.02..=0.15)]
     contraction: Contraction<N>,
 ) -> Length<N> {
-    length * ends / (1.0 - contraction)
+    folded_length * ends / (1.0 - contraction)
 }
 
 /// The end that is missing from a fold of a wanted resultant, without contraction.
@@ -167,12 +167,12 @@ pub fn singles_length<N: Number>(
 pub fn missing_component<N: Number>(
     /// resultant count wanted
     #[q("T_R", 2.0..=4000.0)]
-    resultant: LinearDensity<N>,
+    resultant_count: LinearDensity<N>,
     /// counts of the known ends
     #[q("T", 1.0..=2000.0)]
-    known: &[LinearDensity<N>],
+    known_counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
-    known.fold(resultant, |left, t| left - t)
+    known_counts.fold(resultant_count, |left, t| left - t)
 }
 
 /// The end that is missing from a fold of a wanted resultant that contracts in folding.
@@ -185,31 +185,31 @@ pub fn missing_component<N: Number>(
 pub fn missing_component_contracted<N: Number>(
     /// resultant count wanted
     #[q("T_R", 2.0..=4000.0)]
-    resultant: LinearDensity<N>,
+    resultant_count: LinearDensity<N>,
     /// contraction in folding, on the untwisted length
-    #[q("c", -0.02..=0.15)]
+    #[q("k", -0.02..=0.15)]
     contraction: Contraction<N>,
     /// counts of the known ends
     #[q("T", 1.0..=2000.0)]
-    known: &[LinearDensity<N>],
+    known_counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
-    known.fold(resultant * (1.0 - contraction), |left, t| left - t)
+    known_counts.fold(resultant_count * (1.0 - contraction), |left, t| left - t)
 }
 
 /// Contraction in folding, from the nominal and the measured count.
 #[formula(
-    result = "c",
+    result = "k",
     sources = ["Wilkinson 1912", "Designation practice"],
     limits = ["on the untwisted length; negative where the yarn has grown", "both counts in one state, at one regain: oil or water lost between the two weighings would pass for a growth of the yarn"],
     slips = ["dividing by the nominal count: that gives the contraction on the twisted length"]
 )]
-pub fn contraction_found<N: Number>(
+pub fn contraction_from_counts<N: Number>(
     /// sum of the counts of the ends
-    #[q("T_0", 2.0..=4000.0)]
-    nominal: LinearDensity<N>,
+    #[q("T₀", 2.0..=4000.0)]
+    nominal_count: LinearDensity<N>,
     /// count of the folded yarn, as measured
     #[q("T_R", 2.0..=4000.0)]
-    resultant: LinearDensity<N>,
+    resultant_count: LinearDensity<N>,
 ) -> Contraction<N> {
-    1.0 - nominal / resultant
+    1.0 - nominal_count / resultant_count
 }

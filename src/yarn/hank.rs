@@ -10,45 +10,45 @@ pub(crate) const FORMULAS: &[&Formula] =
 
 /// Whole turns of the reel for a hank that still has its length after scouring.
 #[formula(
-    result = "n",
+    result = "z_r",
     sources = ["practice"],
     limits = ["rounded up, so that no hank is short"],
     slips = ["adding the shrinkage to the length instead of dividing by 1 − s"]
 )]
 pub fn reel_turns<N: Number>(
     /// length of the finished hank
-    #[q("L", 10.0..=2000.0)]
-    length: Length<N>,
+    #[q("l_h", 10.0..=2000.0)]
+    hank_length: Length<N>,
     /// circumference of the reel
-    #[q("C", 0.5..=3.0)]
-    reel: Length<N>,
+    #[q("C_r", 0.5..=3.0)]
+    reel_circumference: Length<N>,
     /// shrinkage in scouring
     #[q("s", 0.0..=0.15)]
     shrinkage: Shrinkage<N>,
 ) -> Count<N> {
     // A millionth of a turn: 58 turns must not become 58.000…1 by the rounding of binary figures.
-    (length / (1.0 - shrinkage) / reel - 1e-6).ceil()
+    (hank_length / (1.0 - shrinkage) / reel_circumference - 1e-6).ceil()
 }
 
 /// Length of a hank after scouring.
 #[formula(
-    result = "L",
+    result = "l_h",
     sources = ["Nasmith 1890", "Woodhouse and Kilgour 1921"],
     limits = ["shrinkage zero gives the length as reeled"],
     slips = ["reeling at the label's length and selling short"]
 )]
 pub fn hank_length<N: Number>(
     /// turns of the reel
-    #[q("n", 10.0..=2000.0)]
-    turns: Count<N>,
+    #[q("z_r", 10.0..=2000.0)]
+    reel_turns: Count<N>,
     /// circumference of the reel
-    #[q("C", 0.5..=3.0)]
-    reel: Length<N>,
+    #[q("C_r", 0.5..=3.0)]
+    reel_circumference: Length<N>,
     /// shrinkage in scouring
     #[q("s", 0.0..=0.15)]
     shrinkage: Shrinkage<N>,
 ) -> Length<N> {
-    turns * reel * (1.0 - shrinkage)
+    reel_turns * reel_circumference * (1.0 - shrinkage)
 }
 
 /// Count of a yarn after its hanks are scoured: oil out, a little fibre out, shorter.
@@ -61,7 +61,7 @@ pub fn hank_length<N: Number>(
 pub fn count_after_scouring<N: Number>(
     /// count before
     #[q("T₁", 10.0..=4000.0)]
-    count: LinearDensity<N>,
+    count_before: LinearDensity<N>,
     /// state after over state before
     #[q("q", 0.8..=1.1)]
     state_change: Ratio<N>,
@@ -72,7 +72,7 @@ pub fn count_after_scouring<N: Number>(
     #[q("s", 0.0..=0.15)]
     shrinkage: Shrinkage<N>,
 ) -> LinearDensity<N> {
-    count * state_change * (1.0 - loss) / (1.0 - shrinkage)
+    count_before * state_change * (1.0 - loss) / (1.0 - shrinkage)
 }
 
 /// The count to make before scouring for a count wanted after it.
@@ -85,7 +85,7 @@ pub fn count_after_scouring<N: Number>(
 pub fn count_before_scouring<N: Number>(
     /// count wanted after
     #[q("T₂", 10.0..=4000.0)]
-    count: LinearDensity<N>,
+    count_after: LinearDensity<N>,
     /// state after over state before
     #[q("q", 0.8..=1.1)]
     state_change: Ratio<N>,
@@ -96,5 +96,5 @@ pub fn count_before_scouring<N: Number>(
     #[q("s", 0.0..=0.15)]
     shrinkage: Shrinkage<N>,
 ) -> LinearDensity<N> {
-    count * (1.0 - shrinkage) / ((1.0 - loss) * state_change)
+    count_after * (1.0 - shrinkage) / ((1.0 - loss) * state_change)
 }

@@ -28,9 +28,9 @@ pub fn mass_share<N: Number>(
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
-    lengths: &[Ratio<N>],
+    relative_lengths: &[Ratio<N>],
 ) -> Fraction<N> {
-    let masses = counts.zip(lengths).map(|(t, u)| u * t);
+    let masses = counts.zip(relative_lengths).map(|(t, u)| u * t);
     V::first(masses.clone()) / V::sum(masses)
 }
 
@@ -43,17 +43,17 @@ pub fn mass_share<N: Number>(
 )]
 pub fn mass_of_component<N: Number>(
     /// mass of the folded yarn
-    #[q("m", 0.01..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 0.01..=10000.0)]
+    yarn_mass: Mass<N>,
     /// counts of the ends, the one asked for first
     #[q("T", 1.0..=2000.0)]
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
-    lengths: &[Ratio<N>],
+    relative_lengths: &[Ratio<N>],
 ) -> Mass<N> {
-    let masses = counts.zip(lengths).map(|(t, u)| u * t);
-    mass * V::first(masses.clone()) / V::sum(masses)
+    let masses = counts.zip(relative_lengths).map(|(t, u)| u * t);
+    yarn_mass * V::first(masses.clone()) / V::sum(masses)
 }
 
 /// Share of the length of all yarns that the first has, from their masses.
@@ -85,12 +85,12 @@ pub fn length_share<N: Number>(
 pub fn count_for_share<N: Number>(
     /// resultant count wanted
     #[q("T_R", 2.0..=4000.0)]
-    resultant: LinearDensity<N>,
+    resultant_count: LinearDensity<N>,
     /// shares of all ends, the one asked for first
-    #[q("s", 0.0..=1.0, whole)]
+    #[q("p", 0.0..=1.0, whole)]
     shares: &[Fraction<N>],
 ) -> LinearDensity<N> {
-    resultant * V::first(shares.clone()) / V::sum(shares)
+    resultant_count * V::first(shares.clone()) / V::sum(shares)
 }
 
 /// Cost of a folded yarn from the prices of its ends.
@@ -106,13 +106,14 @@ pub fn fold_cost<N: Number>(
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
-    lengths: &[Ratio<N>],
+    relative_lengths: &[Ratio<N>],
     /// price of each end
     #[q("p", 0.0..=200.0)]
-    prices: &[CostPerMass<N>],
+    prices_per_mass: &[CostPerMass<N>],
 ) -> CostPerMass<N> {
-    let mass = V::sum(counts.clone().zip(lengths.clone()).map(|(t, u)| u * t)).named("T_R");
-    V::sum(counts.zip(lengths).zip(prices).map(|((t, u), p)| u * t * p)) / mass
+    let mass =
+        V::sum(counts.clone().zip(relative_lengths.clone()).map(|(t, u)| u * t)).named("T_R");
+    V::sum(counts.zip(relative_lengths).zip(prices_per_mass).map(|((t, u), p)| u * t * p)) / mass
 }
 
 /// Share of the cost of a folded yarn that its first end has.
@@ -128,12 +129,12 @@ pub fn fold_cost_share<N: Number>(
     counts: &[LinearDensity<N>],
     /// length of each end in a unit length of the folded yarn
     #[q("u", 0.2..=6.0)]
-    lengths: &[Ratio<N>],
+    relative_lengths: &[Ratio<N>],
     /// price of each end
     #[q("p", 0.0..=200.0)]
-    prices: &[CostPerMass<N>],
+    prices_per_mass: &[CostPerMass<N>],
 ) -> Fraction<N> {
-    let costs = counts.zip(lengths).zip(prices).map(|((t, u), p)| u * t * p);
+    let costs = counts.zip(relative_lengths).zip(prices_per_mass).map(|((t, u), p)| u * t * p);
     V::first(costs.clone()) / V::sum(costs)
 }
 
@@ -146,7 +147,7 @@ pub fn fold_cost_share<N: Number>(
 )]
 pub fn mean_by_share<N: Number>(
     /// share of each part
-    #[q("s", 0.0..=1.0, whole)]
+    #[q("p", 0.0..=1.0, whole)]
     shares: &[Fraction<N>],
     /// figure of each part
     #[q("x", 0.0..=1000000.0)]

@@ -30,12 +30,12 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn twist_from_roller<N: Number>(
     /// spindle turns for a turn of the delivery roller
     #[q("i", 5.0..=500.0)]
-    turns: Ratio<N>,
+    roller_ratio: Ratio<N>,
     /// circumference of the delivery roller
     #[q("C", 0.05..=0.5)]
-    roller: Length<N>,
+    roller_circumference: Length<N>,
 ) -> Twist<N> {
-    turns / roller
+    roller_ratio / roller_circumference
 }
 
 /// Twist put in by a two-for-one spindle: two turns a revolution.
@@ -47,13 +47,13 @@ pub fn twist_from_roller<N: Number>(
 )]
 pub fn two_for_one_twist<N: Number>(
     /// spindle speed
-    #[q("n", 1000.0..=15000.0)]
-    spindle: Frequency<N>,
+    #[q("n_s", 1000.0..=15000.0)]
+    spindle_speed: Frequency<N>,
     /// delivery
     #[q("v", 1.0..=200.0)]
-    delivery: Speed<N>,
+    delivery_speed: Speed<N>,
 ) -> Twist<N> {
-    2.0 * spindle / delivery
+    2.0 * spindle_speed / delivery_speed
 }
 
 /// Turns in a minute by which the traveller lags the spindle, or a bobbin differs from its flyer, to
@@ -67,12 +67,12 @@ pub fn two_for_one_twist<N: Number>(
 pub fn winding_lag<N: Number>(
     /// delivery
     #[q("v", 1.0..=200.0)]
-    delivery: Speed<N>,
+    delivery_speed: Speed<N>,
     /// diameter at which the yarn is wound
-    #[q("d", 0.01..=0.3)]
-    diameter: Length<N>,
+    #[q("d_p", 0.01..=0.3)]
+    package_diameter: Length<N>,
 ) -> Frequency<N> {
-    delivery / (PI * diameter)
+    delivery_speed / (PI * package_diameter)
 }
 
 /// Speed of the traveller on the ring.
@@ -84,16 +84,16 @@ pub fn winding_lag<N: Number>(
 )]
 pub fn traveller_speed<N: Number>(
     /// spindle speed
-    #[q("n", 500.0..=25000.0)]
-    spindle: Frequency<N>,
+    #[q("n_s", 500.0..=25000.0)]
+    spindle_speed: Frequency<N>,
     /// delivery
     #[q("v", 1.0..=200.0)]
-    delivery: Speed<N>,
+    delivery_speed: Speed<N>,
     /// diameter at which the yarn is wound
-    #[q("d", 0.01..=0.3)]
-    diameter: Length<N>,
+    #[q("d_p", 0.01..=0.3)]
+    package_diameter: Length<N>,
 ) -> Frequency<N> {
-    spindle - delivery / (PI * diameter)
+    spindle_speed - delivery_speed / (PI * package_diameter)
 }
 
 /// Twist of the yarn as it lies on a ring bobbin: turns of the traveller for a length delivered.
@@ -105,17 +105,17 @@ pub fn traveller_speed<N: Number>(
 )]
 pub fn twist_on_ring_bobbin<N: Number>(
     /// spindle speed
-    #[q("n", 500.0..=25000.0)]
-    spindle: Frequency<N>,
+    #[q("n_s", 500.0..=25000.0)]
+    spindle_speed: Frequency<N>,
     /// delivery
     #[q("v", 1.0..=200.0)]
-    delivery: Speed<N>,
+    delivery_speed: Speed<N>,
     /// diameter at which the yarn is wound
-    #[q("d", 0.01..=0.3)]
-    diameter: Length<N>,
+    #[q("d_p", 0.01..=0.3)]
+    package_diameter: Length<N>,
 ) -> Twist<N> {
-    let traveller = (spindle - delivery / (PI * diameter)).named("n_t");
-    traveller / delivery
+    let traveller = (spindle_speed - delivery_speed / (PI * package_diameter)).named("n_t");
+    traveller / delivery_speed
 }
 
 /// Twist that unwinding over the end puts in or takes out: a turn for each coil.
@@ -127,10 +127,10 @@ pub fn twist_on_ring_bobbin<N: Number>(
 )]
 pub fn twist_of_a_coil<N: Number>(
     /// diameter at which the yarn comes off
-    #[q("d", 0.01..=0.4)]
-    diameter: Length<N>,
+    #[q("d_p", 0.01..=0.4)]
+    package_diameter: Length<N>,
 ) -> Twist<N> {
-    1.0 / (PI * diameter)
+    1.0 / (PI * package_diameter)
 }
 
 /// Twist after unwinding over the end, where the coil turns the way of the twist.
@@ -143,12 +143,12 @@ pub fn twist_of_a_coil<N: Number>(
 pub fn twist_gained_over_end<N: Number>(
     /// twist on the package
     #[q("t₁", 20.0..=4000.0)]
-    twist: Twist<N>,
+    twist_before: Twist<N>,
     /// diameter at which the yarn comes off
-    #[q("d", 0.01..=0.4)]
-    diameter: Length<N>,
+    #[q("d_p", 0.01..=0.4)]
+    package_diameter: Length<N>,
 ) -> Twist<N> {
-    twist + 1.0 / (PI * diameter)
+    twist_before + 1.0 / (PI * package_diameter)
 }
 
 /// Twist after unwinding over the end, where the coil turns against the twist.
@@ -161,10 +161,10 @@ pub fn twist_gained_over_end<N: Number>(
 pub fn twist_lost_over_end<N: Number>(
     /// twist on the package
     #[q("t₁", 50.0..=4000.0)]
-    twist: Twist<N>,
+    twist_before: Twist<N>,
     /// diameter at which the yarn comes off
-    #[q("d", 0.01..=0.4)]
-    diameter: Length<N>,
+    #[q("d_p", 0.01..=0.4)]
+    package_diameter: Length<N>,
 ) -> Twist<N> {
-    twist - 1.0 / (PI * diameter)
+    twist_before - 1.0 / (PI * package_diameter)
 }

@@ -19,12 +19,12 @@ pub(crate) const FORMULAS: &[&Formula] =
 pub fn tenacity<N: Number>(
     /// breaking force
     #[q("F", 0.02..=1000.0)]
-    force: Force<N>,
+    breaking_force: Force<N>,
     /// yarn count
     #[q("T", 0.1..=5000.0)]
     count: LinearDensity<N>,
 ) -> Tenacity<N> {
-    100.0 * force / count
+    100.0 * breaking_force / count
 }
 
 /// Force that breaks a yarn, from its tenacity.
@@ -55,12 +55,12 @@ pub fn breaking_force<N: Number>(
 pub fn breaking_length<N: Number>(
     /// breaking force
     #[q("F", 0.02..=1000.0)]
-    force: Force<N>,
+    breaking_force: Force<N>,
     /// yarn count
     #[q("T", 0.1..=5000.0)]
     count: LinearDensity<N>,
 ) -> Length<N> {
-    1e6 * force / (9.80665 * count)
+    1e6 * breaking_force / (9.80665 * count)
 }
 
 /// Count-strength product of a cotton lea: English cotton count times the pounds that break it.
@@ -73,13 +73,13 @@ pub fn breaking_length<N: Number>(
 pub fn lea_product<N: Number>(
     /// force that breaks the lea
     #[q("F", 30.0..=2000.0)]
-    lea: Force<N>,
+    lea_force: Force<N>,
     /// yarn count
     #[q("T", 3.0..=300.0)]
     count: LinearDensity<N>,
 ) -> Ratio<N> {
     let number = (ENGLISH_COTTON / count).named("N");
-    let pounds = (lea / (0.453_592_37 * 9.80665)).named("S");
+    let pounds = (lea_force / (0.453_592_37 * 9.80665)).named("S");
     number * pounds
 }
 

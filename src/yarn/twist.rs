@@ -56,12 +56,12 @@ pub fn twist_factor<N: Number>(
 pub fn twist_for_factor<N: Number>(
     /// twist factor
     #[q("K", 5.0..=80.0)]
-    factor: TwistFactor<N>,
+    twist_factor: TwistFactor<N>,
     /// yarn count
     #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Twist<N> {
-    100.0 * factor / count.sqrt()
+    100.0 * twist_factor / count.sqrt()
 }
 
 /// Twist of ring-spun cotton by a rule of 1885: the multiplier's twist, less 0.2 turns in an inch for
@@ -77,13 +77,13 @@ pub fn twist_for_factor<N: Number>(
 pub fn twist_by_lincoln<N: Number>(
     /// twist multiplier
     #[q("K", 25.0..=60.0)]
-    factor: TwistFactor<N>,
+    twist_factor: TwistFactor<N>,
     /// yarn count
     #[q("T", 5.0..=120.0)]
     count: LinearDensity<N>,
 ) -> Twist<N> {
     let cotton = (ENGLISH_COTTON / count).named("N");
-    100.0 * factor / count.sqrt() - 0.2 * INCH * (30.0 - cotton)
+    100.0 * twist_factor / count.sqrt() - 0.2 * INCH * (30.0 - cotton)
 }
 
 /// The twist that keeps a yarn as hard when its count is changed.
@@ -95,10 +95,10 @@ pub fn twist_by_lincoln<N: Number>(
 )]
 pub fn twist_for_new_count<N: Number>(
     /// twist now
-    #[q("t₁", 20.0..=4000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// count now
-    #[q("T₁", 1.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// count wanted
     #[q("T₂", 1.0..=2000.0)]
@@ -116,16 +116,16 @@ pub fn twist_for_new_count<N: Number>(
 )]
 pub fn twist_for_new_factor<N: Number>(
     /// twist now
-    #[q("t₁", 20.0..=4000.0)]
+    #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
     /// twist factor now
-    #[q("K₁", 5.0..=80.0)]
-    factor: TwistFactor<N>,
+    #[q("K", 5.0..=80.0)]
+    twist_factor: TwistFactor<N>,
     /// twist factor wanted
     #[q("K₂", 5.0..=80.0)]
-    new_factor: TwistFactor<N>,
+    new_twist_factor: TwistFactor<N>,
 ) -> Twist<N> {
-    twist * new_factor / factor
+    twist * new_twist_factor / twist_factor
 }
 
 /// Twist put in by a turning spindle at a delivery.
@@ -137,13 +137,13 @@ pub fn twist_for_new_factor<N: Number>(
 )]
 pub fn twist_from_speed<N: Number>(
     /// spindle speed
-    #[q("n", 100.0..=25000.0)]
-    spindle: Frequency<N>,
+    #[q("n_s", 100.0..=25000.0)]
+    spindle_speed: Frequency<N>,
     /// delivery
     #[q("v", 0.5..=200.0)]
-    delivery: Speed<N>,
+    delivery_speed: Speed<N>,
 ) -> Twist<N> {
-    spindle / delivery
+    spindle_speed / delivery_speed
 }
 
 /// Twist that a change wheel gives, where twist falls as teeth rise.
@@ -155,13 +155,13 @@ pub fn twist_from_speed<N: Number>(
 )]
 pub fn twist_from_wheel<N: Number>(
     /// twist constant: twist times teeth
-    #[q("C", 100.0..=100000.0)]
-    constant: Twist<N>,
+    #[q("C_t", 100.0..=100000.0)]
+    twist_constant: Twist<N>,
     /// teeth of the wheel
     #[q("z", 12.0..=150.0)]
     teeth: Count<N>,
 ) -> Twist<N> {
-    constant / teeth
+    twist_constant / teeth
 }
 
 /// The change wheel that would give a wanted twist, where twist falls as teeth rise.
@@ -174,13 +174,13 @@ pub fn twist_from_wheel<N: Number>(
 )]
 pub fn wheel_for_twist<N: Number>(
     /// twist constant: twist times teeth
-    #[q("C", 100.0..=100000.0)]
-    constant: Twist<N>,
+    #[q("C_t", 100.0..=100000.0)]
+    twist_constant: Twist<N>,
     /// twist wanted
     #[q("t", 20.0..=4000.0)]
     twist: Twist<N>,
 ) -> Count<N> {
-    constant / twist
+    twist_constant / twist
 }
 
 /// Folding twist over singles twist.
@@ -193,12 +193,12 @@ pub fn wheel_for_twist<N: Number>(
 pub fn folding_twist_ratio<N: Number>(
     /// folding twist
     #[q("t_f", 20.0..=2000.0)]
-    folding: Twist<N>,
+    folding_twist: Twist<N>,
     /// twist of the singles before folding
     #[q("t_s", 20.0..=4000.0)]
-    single: Twist<N>,
+    single_twist: Twist<N>,
 ) -> Ratio<N> {
-    folding / single
+    folding_twist / single_twist
 }
 
 /// Twist left in the singles after folding the other way, for small helix angles.
@@ -211,12 +211,12 @@ pub fn folding_twist_ratio<N: Number>(
 pub fn twist_left_in_single<N: Number>(
     /// twist of the singles before folding
     #[q("t_s", 20.0..=4000.0)]
-    single: Twist<N>,
+    single_twist: Twist<N>,
     /// folding twist, of the other direction
     #[q("t_f", 20.0..=2000.0)]
-    folding: Twist<N>,
+    folding_twist: Twist<N>,
 ) -> Twist<N> {
-    single - folding
+    single_twist - folding_twist
 }
 
 /// Turns per length after a yarn has shrunk: the turns stay, the length goes.
@@ -227,13 +227,13 @@ pub fn twist_left_in_single<N: Number>(
 )]
 pub fn twist_after_shrinkage<N: Number>(
     /// twist before
-    #[q("t", 20.0..=4000.0)]
-    twist: Twist<N>,
+    #[q("t₁", 20.0..=4000.0)]
+    twist_before: Twist<N>,
     /// shrinkage in length
     #[q("s", -0.05..=0.2)]
     shrinkage: Shrinkage<N>,
 ) -> Twist<N> {
-    twist / (1.0 - shrinkage)
+    twist_before / (1.0 - shrinkage)
 }
 
 /// Twist counted by untwisting a length until its fibres, or its singles, lie side by side.
@@ -246,12 +246,12 @@ pub fn twist_after_shrinkage<N: Number>(
 pub fn twist_counted<N: Number>(
     /// turns to untwist it
     #[q("n", 1.0..=2000.0)]
-    turns: Ratio<N>,
+    untwisting_turns: Ratio<N>,
     /// length between the clamps
     #[q("L", 0.01..=1.0)]
-    length: Length<N>,
+    gauge_length: Length<N>,
 ) -> Twist<N> {
-    turns / length
+    untwisting_turns / gauge_length
 }
 
 /// Twist by untwisting a single and twisting it up again to the same length.
@@ -264,17 +264,17 @@ pub fn twist_counted<N: Number>(
 pub fn twist_by_retwisting<N: Number>(
     /// turns out and in again, all together
     #[q("n", 2.0..=4000.0)]
-    turns: Ratio<N>,
+    retwisting_turns: Ratio<N>,
     /// length between the clamps
     #[q("L", 0.01..=1.0)]
-    length: Length<N>,
+    gauge_length: Length<N>,
 ) -> Twist<N> {
-    turns / (2.0 * length)
+    retwisting_turns / (2.0 * gauge_length)
 }
 
 /// Folding twist from the bumps that are seen along a folded yarn: each turn shows one for each ply.
 #[formula(
-    result = "t",
+    result = "t_f",
     sources = ["Twist per inch"],
     limits = ["plies of one thickness; the yarn neither stretched nor slack"],
     slips = ["taking the bumps for turns"]
@@ -285,10 +285,10 @@ pub fn folding_twist_from_bumps<N: Number>(
     bumps: Count<N>,
     /// length over which they were counted
     #[q("L", 0.01..=0.5)]
-    length: Length<N>,
+    gauge_length: Length<N>,
     /// plies
-    #[q("p", 2.0..=12.0)]
-    plies: Count<N>,
+    #[q("N", 2.0..=12.0)]
+    ends: Count<N>,
 ) -> Twist<N> {
-    bumps / (plies * length)
+    bumps / (ends * gauge_length)
 }

@@ -15,7 +15,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &BUNDLE_LENGTH,
     &SPYNDLES_OF_MILL_HANKS,
     &HANKS_IN_MASS,
-    &WHOLE_HANKS,
+    &FULL_HANKS,
     &PACKAGES_FOR_MASS,
     &LENGTH_ON_PACKAGE,
     &KNOTS_IN_PACKAGE,
@@ -31,44 +31,44 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 const ROUNDING: f64 = 1e-6;
 /// Mass of a hank from the turns of the reel.
 #[formula(
-    result = "m",
+    result = "m_h",
     sources = ["definition"],
     limits = ["in the state of the count: in oil, at its regain"],
     slips = ["the mass before scouring on the label of a scoured hank"]
 )]
 pub fn hank_mass<N: Number>(
     /// turns of the reel
-    #[q("n", 10.0..=2000.0)]
-    turns: Count<N>,
+    #[q("z_r", 10.0..=2000.0)]
+    reel_turns: Count<N>,
     /// circumference of the reel
-    #[q("C", 0.5..=3.0)]
-    reel: Length<N>,
+    #[q("C_r", 0.5..=3.0)]
+    reel_circumference: Length<N>,
     /// count
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
-    turns * reel * count * 1e-6
+    reel_turns * reel_circumference * count * 1e-6
 }
 
 /// Whole turns of the reel for a hank of a wanted mass.
 #[formula(
-    result = "n",
+    result = "z_r",
     sources = ["practice"],
     limits = ["rounded up, so that no hank is light", "mass and count in one state, that at the reel"],
     slips = ["the mass of the finished hank with the count in oil"]
 )]
 pub fn reel_turns_for_mass<N: Number>(
     /// mass of the hank
-    #[q("m", 0.01..=2.0)]
-    mass: Mass<N>,
+    #[q("m_h", 0.01..=2.0)]
+    hank_mass: Mass<N>,
     /// circumference of the reel
-    #[q("C", 0.5..=3.0)]
-    reel: Length<N>,
+    #[q("C_r", 0.5..=3.0)]
+    reel_circumference: Length<N>,
     /// count at the reel
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Count<N> {
-    (1e6 * mass / (count * reel) - ROUNDING).ceil()
+    (1e6 * hank_mass / (count * reel_circumference) - ROUNDING).ceil()
 }
 
 /// Yarn on a reel: turns in a cut or lea, and the number of these.
@@ -80,16 +80,16 @@ pub fn reel_turns_for_mass<N: Number>(
 )]
 pub fn reeled_length<N: Number>(
     /// turns in a cut or lea
-    #[q("n", 10.0..=2000.0)]
-    turns: Count<N>,
+    #[q("z_r", 10.0..=2000.0)]
+    reel_turns: Count<N>,
     /// circumference of the reel
-    #[q("C", 0.5..=3.0)]
-    reel: Length<N>,
+    #[q("C_r", 0.5..=3.0)]
+    reel_circumference: Length<N>,
     /// number of cuts or leas
     #[q("k", 1.0..=5000.0)]
     cuts: Count<N>,
 ) -> Length<N> {
-    turns * reel * cuts
+    reel_turns * reel_circumference * cuts
 }
 
 /// Yarn in a bundle: its hanks, the leas or cuts of a hank, the length of these.
@@ -105,12 +105,12 @@ pub fn bundle_length<N: Number>(
     hanks: Ratio<N>,
     /// leas or cuts in a hank
     #[q("k", 1.0..=24.0)]
-    leas: Count<N>,
+    cuts_per_hank: Count<N>,
     /// length of a lea or cut
     #[q("l", 50.0..=500.0)]
-    lea: Length<N>,
+    lea_length: Length<N>,
 ) -> Length<N> {
-    hanks * leas * lea
+    hanks * cuts_per_hank * lea_length
 }
 
 /// Spyndles that hanks of a number of cuts make: a spyndle has 48 cuts.
@@ -126,9 +126,9 @@ pub fn spyndles_of_mill_hanks<N: Number>(
     hanks: Count<N>,
     /// cuts in a hank
     #[q("k", 1.0..=24.0)]
-    cuts: Count<N>,
+    cuts_per_hank: Count<N>,
 ) -> Ratio<N> {
-    hanks * cuts / 48.0
+    hanks * cuts_per_hank / 48.0
 }
 
 /// Hanks, or spyndles, that a mass of yarn makes, not rounded to whole ones.
@@ -140,16 +140,16 @@ pub fn spyndles_of_mill_hanks<N: Number>(
 )]
 pub fn hanks_in_mass<N: Number>(
     /// mass
-    #[q("m", 0.01..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 0.01..=10000.0)]
+    yarn_mass: Mass<N>,
     /// count
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
     /// length of a hank
-    #[q("l", 10.0..=20000.0)]
-    hank: Length<N>,
+    #[q("l_h", 10.0..=20000.0)]
+    hank_length: Length<N>,
 ) -> Ratio<N> {
-    1e6 * mass / (count * hank)
+    1e6 * yarn_mass / (count * hank_length)
 }
 
 /// Whole hanks that a mass of yarn makes.
@@ -159,18 +159,18 @@ pub fn hanks_in_mass<N: Number>(
     limits = ["mass and count in one state; waste of reeling taken off before"],
     slips = ["rounding to the nearest: the last hank would be short"]
 )]
-pub fn whole_hanks<N: Number>(
+pub fn full_hanks<N: Number>(
     /// mass
-    #[q("m", 0.01..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 0.01..=10000.0)]
+    yarn_mass: Mass<N>,
     /// count
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
     /// length of a hank
-    #[q("l", 10.0..=20000.0)]
-    hank: Length<N>,
+    #[q("l_h", 10.0..=20000.0)]
+    hank_length: Length<N>,
 ) -> Count<N> {
-    (1e6 * mass / (count * hank) + ROUNDING).floor()
+    (1e6 * yarn_mass / (count * hank_length) + ROUNDING).floor()
 }
 
 /// Packages that a mass of yarn fills, the last one perhaps not full.
@@ -182,13 +182,13 @@ pub fn whole_hanks<N: Number>(
 )]
 pub fn packages_for_mass<N: Number>(
     /// yarn to wind
-    #[q("m", 0.05..=10000.0)]
-    mass: Mass<N>,
+    #[q("m_y", 0.05..=10000.0)]
+    yarn_mass: Mass<N>,
     /// yarn on a full package
     #[q("g", 0.02..=10.0)]
-    net: Mass<N>,
+    package_mass: Mass<N>,
 ) -> Count<N> {
-    (mass / net - ROUNDING).ceil()
+    (yarn_mass / package_mass - ROUNDING).ceil()
 }
 
 /// Yarn on a package, from its mass with and without yarn.
@@ -200,16 +200,16 @@ pub fn packages_for_mass<N: Number>(
 )]
 pub fn length_on_package<N: Number>(
     /// package as weighed
-    #[q("m_p", 0.02..=10.0)]
-    package: Mass<N>,
+    #[q("g_b", 0.02..=10.0)]
+    gross_mass: Mass<N>,
     /// the empty tube or cone
-    #[q("m_c", 0.0..=0.5)]
-    tube: Mass<N>,
+    #[q("g_t", 0.0..=0.5)]
+    tube_mass: Mass<N>,
     /// count
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Length<N> {
-    1e6 * (package - tube) / count
+    1e6 * (gross_mass - tube_mass) / count
 }
 
 /// Knots in a package from joining the bobbins that it was wound from.
@@ -222,12 +222,12 @@ pub fn length_on_package<N: Number>(
 pub fn knots_in_package<N: Number>(
     /// yarn on the package
     #[q("g", 0.02..=10.0)]
-    package: Mass<N>,
+    package_mass: Mass<N>,
     /// yarn on a bobbin
-    #[q("b", 0.01..=2.0)]
-    bobbin: Mass<N>,
+    #[q("g_k", 0.01..=2.0)]
+    bobbin_mass: Mass<N>,
 ) -> Count<N> {
-    ((package / bobbin - ROUNDING).ceil() - 1.0).max(0.0)
+    ((package_mass / bobbin_mass - ROUNDING).ceil() - 1.0).max(0.0)
 }
 
 /// Time to wind a length, all drums at work.
@@ -240,23 +240,23 @@ pub fn knots_in_package<N: Number>(
 pub fn winding_time<N: Number>(
     /// length to wind
     #[q("Y", 100.0..=100000000.0)]
-    length: Length<N>,
+    yarn_length: Length<N>,
     /// winding speed of a drum
     #[q("v", 20.0..=1500.0)]
-    speed: Speed<N>,
+    winding_speed: Speed<N>,
     /// drums at work
-    #[q("k", 1.0..=600.0)]
+    #[q("k_n", 1.0..=600.0)]
     drums: Count<N>,
     /// efficiency
     #[q("η", 0.3..=1.0)]
     efficiency: Fraction<N>,
 ) -> Duration<N> {
-    length / (60.0 * speed * drums * efficiency)
+    yarn_length / (60.0 * winding_speed * drums * efficiency)
 }
 
 /// What drums wind in an hour.
 #[formula(
-    result = "P",
+    result = "Q",
     sources = ["Winding problems 2014"],
     limits = ["in the state of the count; efficiency takes in creeling, doffing, knots and stops"],
     slips = ["minutes for hours"]
@@ -264,9 +264,9 @@ pub fn winding_time<N: Number>(
 pub fn winding_output<N: Number>(
     /// winding speed of a drum
     #[q("v", 20.0..=1500.0)]
-    speed: Speed<N>,
+    winding_speed: Speed<N>,
     /// drums at work
-    #[q("k", 1.0..=600.0)]
+    #[q("k_n", 1.0..=600.0)]
     drums: Count<N>,
     /// efficiency
     #[q("η", 0.3..=1.0)]
@@ -275,7 +275,7 @@ pub fn winding_output<N: Number>(
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> MassRate<N> {
-    60.0 * speed * drums * efficiency * count * 1e-6
+    60.0 * winding_speed * drums * efficiency * count * 1e-6
 }
 
 /// Metric ticket of a sewing thread: three times its metric count.
@@ -289,13 +289,13 @@ pub fn winding_output<N: Number>(
 )]
 pub fn metric_ticket<N: Number>(
     /// count of an end
-    #[q("T", 2.0..=500.0)]
-    single: LinearDensity<N>,
+    #[q("T_s", 2.0..=500.0)]
+    single_count: LinearDensity<N>,
     /// ends in the thread
-    #[q("n", 1.0..=12.0)]
+    #[q("N", 1.0..=12.0)]
     ends: Count<N>,
 ) -> Ratio<N> {
-    3.0 * (1000.0 / (single * ends))
+    3.0 * (1000.0 / (single_count * ends))
 }
 
 /// Cotton ticket of a sewing thread: three times its English cotton count.
@@ -309,13 +309,13 @@ pub fn metric_ticket<N: Number>(
 )]
 pub fn cotton_ticket<N: Number>(
     /// count of an end
-    #[q("T", 2.0..=500.0)]
-    single: LinearDensity<N>,
+    #[q("T_s", 2.0..=500.0)]
+    single_count: LinearDensity<N>,
     /// ends in the thread
-    #[q("n", 1.0..=12.0)]
+    #[q("N", 1.0..=12.0)]
     ends: Count<N>,
 ) -> Ratio<N> {
-    3.0 * (ENGLISH_COTTON / (single * ends))
+    3.0 * (ENGLISH_COTTON / (single_count * ends))
 }
 
 /// Single of a sewing cotton from its number: any number of cords equals three ends of that count.
@@ -328,10 +328,10 @@ pub fn cotton_ticket<N: Number>(
 pub fn cord_single<N: Number>(
     /// the number, as a cotton count
     #[q("T", 2.0..=100.0)]
-    number: LinearDensity<N>,
+    cord_number: LinearDensity<N>,
     /// cords
     #[q("n", 2.0..=12.0)]
     cords: Count<N>,
 ) -> LinearDensity<N> {
-    3.0 * number / cords
+    3.0 * cord_number / cords
 }

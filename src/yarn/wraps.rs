@@ -28,12 +28,12 @@ pub(crate) fn side_by_side<N: Number>(factor: V<N>, count: V<N>) -> V<N> {
 pub fn wraps_estimate<N: Number>(
     /// factor of the yarn and the hand
     #[q("k", 0.4..=1.1)]
-    factor: Ratio<N>,
+    wraps_factor: Ratio<N>,
     /// yarn count
     #[q("T", 5.0..=5000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    side_by_side(factor, count)
+    side_by_side(wraps_factor, count)
 }
 
 /// Estimate of the count of a yarn from its wraps.
@@ -46,12 +46,12 @@ pub fn wraps_estimate<N: Number>(
 pub fn count_from_wraps<N: Number>(
     /// factor of the yarn and the hand
     #[q("k", 0.4..=1.1)]
-    factor: Ratio<N>,
+    wraps_factor: Ratio<N>,
     /// wraps
     #[q("w", 1.0..=50.0)]
     wraps: Sett<N>,
 ) -> LinearDensity<N> {
-    let yards_per_pound = (2.54 * wraps / factor).squared().named("Y");
+    let yards_per_pound = (2.54 * wraps / wraps_factor).squared().named("Y");
     YARD_PER_POUND / yards_per_pound
 }
 

@@ -235,7 +235,7 @@ def test_what_was_not_said_of_finishing_is_named():
 
 
 def test_a_percentage_of_another_base_is_refused():
-    crimp = hw.cloth.crimp_found(yarn="110 cm", cloth="100 cm")
+    crimp = hw.cloth.crimp_from_lengths(yarn_length="110 cm", cloth_length="100 cm")
     with pytest.raises(hw.UnitError, match="crimp on cloth length was given for a take-up"):
         hw.cloth.crimp_from_take_up(crimp)
     with pytest.raises(hw.UnitError, match="was given for a take-up"):

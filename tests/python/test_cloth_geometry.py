@@ -16,6 +16,8 @@ CLOTH = {
     "warp_diameter": "0.36 mm",
     "weft_diameter": "0.34 mm",
 }
+# The same under the names of the formula.
+WEFT = {{"ends": "warp_sett", "picks": "weft_sett"}.get(k, k): given for k, given in CLOTH.items()}
 
 
 def cloths(n: int) -> dict[str, np.ndarray]:
@@ -31,8 +33,8 @@ def weft_crimps(c: dict[str, np.ndarray]) -> np.ndarray:
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", hw.RangeWarning)
         crimp = hw.cloth.weft_crimp(
-            ends=hw.q(c["ends"], "threads/cm"),
-            picks=hw.q(c["picks"], "threads/cm"),
+            warp_sett=hw.q(c["ends"], "threads/cm"),
+            weft_sett=hw.q(c["picks"], "threads/cm"),
             warp_crimp=hw.q(c["crimp"], "fraction"),
             warp_diameter=hw.q(c["d1"], "mm"),
             weft_diameter=hw.q(c["d2"], "mm"),
@@ -93,7 +95,7 @@ def test_all_equations_at_once() -> None:
 
 
 def test_a_root_has_its_equation_and_its_slope() -> None:
-    working = hw.cloth.weft_crimp.working(**CLOTH)
+    working = hw.cloth.weft_crimp.working(**WEFT)
     text = str(working)
     assert "θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂ = 0.3181" in text
     assert "s₁ = l₁ − D × θ₁ = 1.045 − 0.7 × 0.3181 = 0.8223" in text
@@ -101,7 +103,7 @@ def test_a_root_has_its_equation_and_its_slope() -> None:
     # The slope through the root, against the formula moved a little either way.
     slopes = {s["input"]: s["slope"] for s in working.sensitivities}
     low, high = (
-        hw.cloth.weft_crimp(**{**CLOTH, "warp_crimp": f"{4.5 + by} %"}).number("fraction")
+        hw.cloth.weft_crimp(**{**WEFT, "warp_crimp": f"{4.5 + by} %"}).number("fraction")
         for by in (-1e-4, 1e-4)
     )
     assert slopes["warp_crimp"] == pytest.approx((high - low) / 2e-4, rel=1e-6)
@@ -123,8 +125,10 @@ def test_a_root_in_a_workbook(tmp_path) -> None:
 def test_what_has_no_solution_says_what_to_change() -> None:
     with pytest.raises(hw.RangeError, match=r"ends at most 15\.7. threads/cm; or picks at most"):
         hw.cloth.plain_cloth(**{**CLOTH, "ends": "19 ends/cm"})
-    with pytest.raises(hw.RangeError, match=r"each is possible, but not together.*ends at most"):
-        hw.cloth.weft_crimp(**{**CLOTH, "ends": "19 ends/cm"})
+    with pytest.raises(
+        hw.RangeError, match=r"each is possible, but not together.*warp_sett at most"
+    ):
+        hw.cloth.weft_crimp(**{**WEFT, "warp_sett": "19 ends/cm"})
     with pytest.raises(TypeError, match=r"no input 'end'"):
         hw.cloth.plain_cloth(end="9 ends/cm")
     with pytest.raises(TypeError, match="one figure is wanted"):

@@ -85,13 +85,13 @@ def test_there_and_back():
 
 def test_a_quantity_says_in_which_form_it_is():
     """An over-width or a change with the sign of ISO 5077 is never read as a shrinkage."""
-    over = hw.cloth.over_width_found(before="90 in", after="56 in")
-    change = hw.cloth.dimensional_change(before="50 cm", after="48 cm")
+    over = hw.cloth.over_width_from_sizes(size_before="90 in", size_after="56 in")
+    change = hw.cloth.dimensional_change(size_before="50 cm", size_after="48 cm")
     process = hw.cloth.process("full", width=over, length=change)
     assert process.width.number("fraction") == pytest.approx(34 / 90, rel=1e-12)
     assert process.length.number("fraction") == pytest.approx(0.04, rel=1e-12)
-    area = hw.cloth.area_shrinkage(width="10 %", length="10 %")
-    with pytest.raises(hw.UnitError, match="even_shrinkage"):
+    area = hw.cloth.area_shrinkage(width_shrinkage="10 %", length_shrinkage="10 %")
+    with pytest.raises(hw.UnitError, match="shrinkage_of_side"):
         hw.cloth.process("full", width=area)
 
 
@@ -193,10 +193,10 @@ def test_cover_is_that_of_the_sett_and_count_of_the_stage():
             found = cloth[f"{stage}_{cover}"].number("K_SI")
             assert found == pytest.approx(n * tex**0.5 / 10, rel=1e-12)
     after = hw.cloth.cover_factor_after_finishing(
-        factor=cloth["loom_warp_cover"],
-        loss=cloth["loss"],
-        across=cloth["width_shrinkage"],
-        along=cloth["length_shrinkage"],
+        cover_factor_before=cloth["loom_warp_cover"],
+        mass_loss=cloth["loss"],
+        across_shrinkage=cloth["width_shrinkage"],
+        along_shrinkage=cloth["length_shrinkage"],
     )
     assert after.number("K_SI") == pytest.approx(
         cloth["finished_warp_cover"].number("K_SI"), rel=1e-12

@@ -105,12 +105,12 @@ def test_wheel_and_constant_of_unlike_kinds():
         (
             lambda: hw.yarn.fold_fed(["20 tex", "30 tex"], [1]),
             hw.NotationError,
-            "counts has 2 and lengths has 1; they go in step",
+            "counts has 2 and relative_lengths has 1; they go in step",
         ),
         (
             lambda: hw.yarn.fold_cost(["20 tex"], [1], ["4 /kg", "5 /kg"]),
             hw.NotationError,
-            "counts has 1 and prices has 2",
+            "counts has 1 and prices_per_mass has 2",
         ),
         (lambda: hw.yarn.fold_fed([], []), hw.NotationError, "counts: the list is empty"),
         (
@@ -125,7 +125,7 @@ def test_wheel_and_constant_of_unlike_kinds():
         ),
         (
             lambda: hw.yarn.count_for_share.solve(
-                "resultant", count_for_share="20 tex", shares=[0.5, 0.6]
+                "resultant_count", count_for_share="20 tex", shares=[0.5, 0.6]
             ),
             hw.RangeError,
             "sum to 1.1",
@@ -142,9 +142,9 @@ def test_lists_in_help_and_working():
     assert [i["whole"] for i in hw.yarn.mean_by_share.inputs] == [True, False]
     assert hw.yarn.fold_fed.equation == "T_R = u₁ × T₁ + u₂ × T₂"
     working = hw.yarn.fold_fed.working(["20 tex", "8 Nm"], [1, "1.5"])
-    assert "lengths[2] (u₂) = 1.5" in str(working)
+    assert "relative_lengths[2] (u₂) = 1.5" in str(working)
     assert working.value == pytest.approx(20 + 1.5 * 125)
-    assert {row["input"] for row in working.sensitivities} >= {"counts[1]", "lengths[2]"}
+    assert {row["input"] for row in working.sensitivities} >= {"counts[1]", "relative_lengths[2]"}
 
 
 def test_the_change_wheel():
@@ -184,7 +184,7 @@ def test_change_wheels_that_cannot_be(arguments, error, words):
 
 
 def test_several_lists_on_the_command_line(capsys):
-    assert main(["formula", "fold_fed", "counts=20 tex, 30 tex", "lengths=1, 1.5"]) == 0
+    assert main(["formula", "fold_fed", "counts=20 tex, 30 tex", "relative_lengths=1, 1.5"]) == 0
     assert "= 65 tex" in capsys.readouterr().out
-    assert main(["formula", "count_for_share", "resultant=8 Ne", "shares=50 %, 60 %"]) == 1
+    assert main(["formula", "count_for_share", "resultant_count=8 Ne", "shares=50 %, 60 %"]) == 1
     assert "they sum to 1.1 (110 %)" in capsys.readouterr().err

@@ -14,7 +14,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 FACTOR = hw.yarn.twist_factor
-LOSS = hw.mill.after_loss
+LOSS = hw.mill.mass_after_loss
 
 
 # --- calls ------------------------------------------------------------------------------------
@@ -59,7 +59,7 @@ def test_shares_may_be_plain_and_percent():
         (lambda: LOSS("1 kg", float("nan"), "0 kg"), hw.RangeError, "missing"),
         (lambda: LOSS("1 kg", "120 %", "0 kg"), hw.RangeError, "between 0 % and 100 %"),
         (lambda: LOSS("-1 kg", "12 %", "0 kg"), hw.RangeError, "0 kg or more"),
-        (lambda: LOSS(hw.q([1, -1], "kg"), 0.1, "0 kg"), hw.RangeError, "mass, row 1"),
+        (lambda: LOSS(hw.q([1, -1], "kg"), 0.1, "0 kg"), hw.RangeError, "mass_in, row 1"),
         (lambda: LOSS("1 kg", 0.1, "2 kg"), hw.RangeError, "not together"),
         (lambda: FACTOR("9 tpi"), TypeError, "'count' is missing.*count=\"16 YSW\""),
         (lambda: FACTOR("9 tpi", "16 YSW", 1), TypeError, "takes 2 inputs"),
@@ -221,7 +221,7 @@ def test_the_working_of_an_array_is_of_one_place():
     for place in ((0, 0), (1, 1), (-1, 0)):
         assert LOSS.working(kilos, shares, "0 kg", at=place).value == whole[place]
     assert LOSS.working(hw.q([10, 20], "kg"), 0.1, "0 kg", at=1).value == 18
-    with pytest.raises(TypeError, match=r"'mass' is an array.*at=0"):
+    with pytest.raises(TypeError, match=r"'mass_in' is an array.*at=0"):
         LOSS.working(hw.q([10, 20], "kg"), 0.1, "0 kg")
     with pytest.raises(IndexError, match="at=9 is not a place"):
         LOSS.working(hw.q([10, 20], "kg"), 0.1, "0 kg", at=9)
@@ -257,7 +257,7 @@ def test_solving_says_when_there_is_no_root():
 def test_solving_gives_more_than_one_root():
     # From 7.5 % vegetable matter on, 15 % of 50 % is what is taken off, whatever there is more.
     roots = hw.fibre.clean_yield_customs.solve(
-        "vegetable", clean_yield_customs="42.5 %", content="50 %"
+        "vegetable_on_greasy", clean_yield_customs="42.5 %", clean_content="50 %"
     )
     assert len(roots) > 1
     for root in roots:

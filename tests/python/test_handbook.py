@@ -186,7 +186,7 @@ def test_what_a_ball_band_refuses():
         hw.yarn.ball_band("4 Nm", "0 g")
     with pytest.raises(hw.UnitError, match="ball_band, ball: a bare 50"):
         hw.yarn.ball_band("4 Nm", 50)
-    with pytest.warns(hw.RangeWarning, match="ball_length: ball = 5 kg"):
+    with pytest.warns(hw.RangeWarning, match="ball_length: ball_mass = 5 kg"):
         hw.yarn.ball_band("4 Nm", "5 kg")
 
 

@@ -105,4 +105,4 @@ def test_a_workbook_is_written(tmp_path):
     loom = hw.mill.loom_run(speed="90 picks/min", picks="4.6 picks/cm", efficiency="75 %")
     loom.to_sheet(path)
     assert path.stat().st_size > 0
-    assert "loom_output" in str(loom.working("cloth"))
+    assert "loom_delivery_speed" in str(loom.working("cloth"))

@@ -64,7 +64,7 @@ def test_tariffs_cross_at_the_equal_yield():
     charge = hw.mill.compare_tariffs(yields=["45 %", "52 %", "60 %"], **lot)
     assert charge["equal_yield"].number("%") == pytest.approx(55)
     [tariff] = hw.mill.yield_of_equal_charge.solve(
-        "come_out", yield_of_equal_charge="55 %", sent_in="11 /kg"
+        "tariff_out", yield_of_equal_charge="55 %", tariff_in="11 /kg"
     )
     assert tariff.number("/kg") == pytest.approx(20)
     assert charge["by_finished_low"].number("") == pytest.approx(720)

@@ -32,7 +32,7 @@ def test_s13_the_root_that_a_table_dropped():
 
 def test_s14_the_same_cover_in_three_yarns():
     """Woven Fabric Calculation (student notes, scribd.com/document/455076497)."""
-    setts = cloth.sett_for_cover_factor(factor="12 K_SI", count=hw.q([25, 100, 400], "tex"))
+    setts = cloth.sett_for_cover_factor(cover_factor="12 K_SI", count=hw.q([25, 100, 400], "tex"))
     assert setts.number("threads/cm") == close([24, 12, 6])
     masses = cloth.mass_per_area(setts, hw.q([25, 100, 400], "tex"), "0 %",
                                  setts, hw.q([25, 100, 400], "tex"), "0 %")  # fmt: skip
@@ -42,14 +42,14 @@ def test_s14_the_same_cover_in_three_yarns():
 def test_s14_a_cover_factor_says_its_form():
     """The same notes have both forms on one page."""
     with pytest.raises(hw.UnitError, match="K_SI"):
-        cloth.sett_for_cover_factor(factor=12, count="25 tex")
-    other = cloth.sett_for_cover_factor(factor="12 K_Ne", count="25 tex")
+        cloth.sett_for_cover_factor(cover_factor=12, count="25 tex")
+    other = cloth.sett_for_cover_factor(cover_factor="12 K_Ne", count="25 tex")
     assert other.number("threads/cm") == close(24 / 1.0452, 1e-4)
 
 
 def test_s16_two_halves_leave_a_quarter_open():
     """Cover factor of fibre, yarn and fabric (fibres2fabrics.blogspot.com, 2013)."""
-    assert cloth.total_cover(warp="50 %", weft="50 %").number("fraction") == 0.75
+    assert cloth.total_cover(warp_cover="50 %", weft_cover="50 %").number("fraction") == 0.75
 
 
 def test_v01_filaments_tell_which_row_is_wrong():
@@ -85,7 +85,7 @@ def test_v02_a_gown_cloth_by_threads_in_ten_centimetres():
     assert area.number("g/m²") == close(74.77, 1e-3)
     bulk = hw.q(1 / 0.55, "cm³/g")
     (thickness,) = cloth.cloth_specific_volume.solve(
-        "thickness", cloth_specific_volume=bulk, area=area
+        "thickness", cloth_specific_volume=bulk, mass_per_area=area
     )
     assert thickness.number("mm") == close(0.135945, 1e-3)
     with pytest.raises(hw.UnitError, match="456"):
@@ -104,4 +104,4 @@ def test_v03_uniform_cloths_by_the_running_yard():
         assert hw.convert(picks, "picks/in", "picks/cm") == close(picks_cm)
     # The ounces alone are not a mass of area: the width is asked for.
     with pytest.raises(hw.UnitError, match="oz"):
-        cloth.mass_of_piece(area="19 oz/yd", width="56 in", length="1 yd")
+        cloth.mass_of_piece(mass_per_area="19 oz/yd", cloth_width="56 in", cloth_length="1 yd")

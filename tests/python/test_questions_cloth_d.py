@@ -18,49 +18,57 @@ def numbers(quantities, unit):
 
 def test_m01_40s_by_40s_120_by_60_with_6_percent_crimp():
     """Apparel Analysis (apparel-analysis.blogspot.com, 2013): it prints 104.77, the crimp lost."""
-    threads = {"ends": "120 epi", "warp": "40 Ne", "picks": "60 ppi", "weft": "40 Ne"}
+    threads = {
+        "warp_sett": "120 epi",
+        "warp_count": "40 Ne",
+        "weft_sett": "60 ppi",
+        "weft_count": "40 Ne",
+    }
     crimped = {**threads, "warp_crimp": "6 %", "weft_crimp": "6 %"}
     mass = hw.cloth.mass_per_area(**crimped)
     assert mass.number("g/m²") == close(110.901, 2e-3)
     # The page's own multiplier, and how it came to its figure.
-    page = hw.cloth.mass_per_area_by_multiplier(multiplier=23.27, **crimped)
+    page = hw.cloth.mass_per_area_by_multiplier(mass_multiplier=23.27, **crimped)
     assert page.number("g/m²") == close(110.996, 1e-4)
     bare = hw.cloth.mass_per_area_by_multiplier(
-        multiplier=23.27, **threads, warp_crimp="0.06 %", weft_crimp="0.06 %"
+        mass_multiplier=23.27, **threads, warp_crimp="0.06 %", weft_crimp="0.06 %"
     )
     assert bare.number("g/m²") == close(104.77, 1e-4)
 
 
 def test_m04_30_by_20_tex():
     """GATE TF 2009 question 37 (textiletriangle.com); another copy has 188."""
-    warp = hw.cloth.mass_of_threads(sett="40 ends/cm", count="30 tex", crimp="10 %")
-    weft = hw.cloth.mass_of_threads(sett="30 picks/cm", count="20 tex", crimp="10 %")
+    warp = hw.cloth.mass_per_area_of_threads(sett="40 ends/cm", count="30 tex", crimp="10 %")
+    weft = hw.cloth.mass_per_area_of_threads(sett="30 picks/cm", count="20 tex", crimp="10 %")
     assert numbers([warp, weft], "g/m²") == close([132, 66], 1e-12)
     both = hw.cloth.mass_per_area(
-        ends="40 ends/cm", warp="30 tex", warp_crimp="10 %",
-        picks="30 picks/cm", weft="20 tex", weft_crimp="10 %",
+        warp_sett="40 ends/cm", warp_count="30 tex", warp_crimp="10 %",
+        weft_sett="30 picks/cm", weft_count="20 tex", weft_crimp="10 %",
     )  # fmt: skip
     assert both.number("g/m²") == close(198, 1e-12)
     [sett] = hw.cloth.mass_per_area.solve(
-        "ends", mass_per_area="198 g/m²", warp="30 tex", warp_crimp="10 %",
-        picks="30 picks/cm", weft="20 tex", weft_crimp="10 %",
+        "warp_sett", mass_per_area="198 g/m²", warp_count="30 tex", warp_crimp="10 %",
+        weft_sett="30 picks/cm", weft_count="20 tex", weft_crimp="10 %",
     )  # fmt: skip
     assert sett.number("ends/cm") == close(40, 1e-9)
     [count] = hw.cloth.mass_per_area.solve(
-        "weft", mass_per_area="198 g/m²", ends="40 ends/cm", warp="30 tex", warp_crimp="10 %",
-        picks="30 picks/cm", weft_crimp="10 %",
+        "weft_count", mass_per_area="198 g/m²", warp_sett="40 ends/cm", warp_count="30 tex",
+        warp_crimp="10 %", weft_sett="30 picks/cm", weft_crimp="10 %",
     )  # fmt: skip
     assert count.number("tex") == close(20, 1e-9)
     [crimp] = hw.cloth.mass_per_area.solve(
-        "weft_crimp", mass_per_area="198 g/m²", ends="40 ends/cm", warp="30 tex",
-        warp_crimp="10 %", picks="30 picks/cm", weft="20 tex",
+        "weft_crimp", mass_per_area="198 g/m²", warp_sett="40 ends/cm", warp_count="30 tex",
+        warp_crimp="10 %", weft_sett="30 picks/cm", weft_count="20 tex",
     )  # fmt: skip
     assert crimp.number("%") == close(10, 1e-9)
 
 
 def test_m06_crimp_is_on_the_cloth_and_take_up_on_the_yarn():
     """Online Clothing Study 2014; S. M. Hossen Uzzal (textilecalculations.com)."""
-    crimps = [hw.cloth.crimp_found(yarn=yarn, cloth="1 m") for yarn in ("1.05 m", "1.08 m")]
+    crimps = [
+        hw.cloth.crimp_from_lengths(yarn_length=yarn, cloth_length="1 m")
+        for yarn in ("1.05 m", "1.08 m")
+    ]
     assert numbers(crimps, "%") == close([5, 8])
     take_ups = [
         hw.cloth.crimp_from_take_up.solve("take_up", crimp_from_take_up=crimp)[0]
@@ -71,44 +79,45 @@ def test_m06_crimp_is_on_the_cloth_and_take_up_on_the_yarn():
 
 def test_m07_800_m_of_warp_at_8_percent_crimp():
     """S. M. Hossen Uzzal, crimp percentage of woven fabric (textilecalculations.com): not 736 m."""
-    [cloth] = hw.cloth.yarn_in_cloth.solve("cloth", yarn_in_cloth="800 m", crimp="8 %")
+    [cloth] = hw.cloth.yarn_in_cloth.solve("cloth_length", yarn_in_cloth="800 m", crimp="8 %")
     assert cloth.number("m") == close(740.741)
 
 
 def test_m08_a_kilt_of_16_oz_cloth():
     """Kilt-makers' forum, threads 38115 and 9792 (xmarksthescot.com)."""
-    area = hw.cloth.mass_per_area_of_cloth(running="16 oz/yd", width="60 in")
+    area = hw.cloth.mass_per_area_of_cloth(running_mass="16 oz/yd", cloth_width="60 in")
     assert [area.number("oz/yd²"), area.number("g/m²")] == close([9.6, 325.495])
-    kilt = hw.cloth.mass_of_piece(area=area, width="24 in", length="288 in")
+    kilt = hw.cloth.mass_of_piece(mass_per_area=area, cloth_width="24 in", cloth_length="288 in")
     assert kilt.number("oz") == close(51.2)
     # Ounces of a running yard are none of a square yard.
     with pytest.raises(hw.UnitError, match="width"):
-        hw.cloth.mass_of_piece(area="16 oz/yd", width="24 in", length="288 in")
+        hw.cloth.mass_of_piece(mass_per_area="16 oz/yd", cloth_width="24 in", cloth_length="288 in")
     with pytest.raises(hw.UnitError, match="width"):
-        hw.cloth.mass_of_piece(area="16 oz", width="24 in", length="288 in")
+        hw.cloth.mass_of_piece(mass_per_area="16 oz", cloth_width="24 in", cloth_length="288 in")
 
 
 def test_m10_13_oz_at_58_and_at_60_in():
     """Tailors' forum, thread 6202 (thelondonlounge.net)."""
     found = [
-        hw.cloth.mass_per_area_of_cloth(running="13 oz/yd", width=w) for w in ("58 in", "60 in")
+        hw.cloth.mass_per_area_of_cloth(running_mass="13 oz/yd", cloth_width=w)
+        for w in ("58 in", "60 in")
     ]
     assert numbers(found, "g/m²") == close([273.584, 264.465])
-    metric = hw.cloth.mass_per_area_of_cloth(running="400 g/m", width="1.45 m")
+    metric = hw.cloth.mass_per_area_of_cloth(running_mass="400 g/m", cloth_width="1.45 m")
     assert metric.number("g/m²") == close(275.862)
     with pytest.raises(TypeError, match="width"):
-        hw.cloth.mass_per_area_of_cloth(running="13 oz/yd")
+        hw.cloth.mass_per_area_of_cloth(running_mass="13 oz/yd")
 
 
 def test_m11_the_mean_count_of_a_specified_cloth():
     """MIL-DTL-3738L, table I: 19 oz at 56 in, 128 by 98."""
-    area = hw.cloth.mass_per_area_of_cloth(running="19 oz/yd", width="56 in")
+    area = hw.cloth.mass_per_area_of_cloth(running_mass="19 oz/yd", cloth_width="56 in")
     assert area.number("g/m²") == close(414.134)
     tex, worsted = [], []
     for crimp in ("0 %", "5 %", "10 %"):
         # Both yarns alike: as one set of all the threads.
-        [mean] = hw.cloth.mass_of_threads.solve(
-            "count", mass_of_threads=area, sett="226 threads/in", crimp=crimp
+        [mean] = hw.cloth.mass_per_area_of_threads.solve(
+            "count", mass_per_area_of_threads=area, sett="226 threads/in", crimp=crimp
         )
         tex.append(mean.number("tex"))
         worsted.append(mean.number("worsted"))
@@ -118,14 +127,16 @@ def test_m11_the_mean_count_of_a_specified_cloth():
 
 def test_m12_the_piece_of_brooks():
     """C. P. Brooks, Cotton Manufacturing, 3rd ed. 1892, Weight of a Piece."""
-    warp = hw.cloth.warp_mass(ends=2280, length="38 yd", count="30 Ne")
-    size = hw.cloth.size_mass(warp=warp, size="25 %")
-    weft = hw.cloth.weft_mass(width="37.5 in", length="36 yd", picks="64 ppi", count="36 Ne")
-    total = hw.cloth.grey_mass(warp=warp, size="25 %", weft=weft)
+    warp = hw.cloth.warp_mass(ends=2280, warp_length="38 yd", warp_count="30 Ne")
+    size = hw.cloth.size_mass(warp_mass=warp, size="25 %")
+    weft = hw.cloth.weft_mass(
+        reed_width="37.5 in", cloth_length="36 yd", weft_sett="64 ppi", weft_count="36 Ne"
+    )
+    total = hw.cloth.grey_mass(warp_mass=warp, size="25 %", weft_mass=weft)
     # 3.4381 is to four decimals; in full it is 3.438095.
     assert numbers([warp, size, weft, total], "lb") == close([3.4381, 0.859524, 2.85714, 7.15476])
     [area] = hw.cloth.mass_of_piece.solve(
-        "area", mass_of_piece=total, width="36 in", length="36 yd"
+        "mass_per_area", mass_of_piece=total, cloth_width="36 in", cloth_length="36 yd"
     )
     assert area.number("g/m²") == close(107.817)
 
@@ -164,9 +175,9 @@ def test_m17_a_table_cloth_without_draw_in():
 
 def test_m18_out_of_warp():
     """A weaver's blog, Out of warp (tienchiu.com, 2009): she called it 20 %."""
-    lost = hw.cloth.shrinkage_found(before="22 yd", after="16.5 yd")
+    lost = hw.cloth.shrinkage_from_sizes(size_before="22 yd", size_after="16.5 yd")
     assert lost.number("%") == close(25, 1e-9)
-    take_up = hw.cloth.shrinkage_found(before="20.5 yd", after="16.5 yd").number("%")
+    take_up = hw.cloth.shrinkage_from_sizes(size_before="20.5 yd", size_after="16.5 yd").number("%")
     assert take_up == close(19.5122)
     more = hw.cloth.piece(
         length="1.25 yd", take_up=f"{take_up} %", thrums="1.5 yd", width="20 in", sett="20 epi",
@@ -177,8 +188,8 @@ def test_m18_out_of_warp():
 
 def test_m19_a_shetland_warp_out_of_a_pound():
     """Nutfield Weaver, From cone to cloth (2015)."""
-    yarn = hw.cloth.warp_yarn(ends=360, length="4.5 yd")
-    used = hw.cloth.warp_mass(ends=360, length="4.5 yd", count="1800 yd/lb")
+    yarn = hw.cloth.warp_yarn_length(ends=360, warp_length="4.5 yd")
+    used = hw.cloth.warp_mass(ends=360, warp_length="4.5 yd", warp_count="1800 yd/lb")
     assert [yarn.number("yd"), used.number("lb")] == close([1620, 0.9], 1e-12)
     left = hw.yarn.length_of_mass(mass=hw.q("1 lb") - used, count="1800 yd/lb")
     assert left.number("yd") == close(180, 1e-9)
@@ -186,9 +197,11 @@ def test_m19_a_shetland_warp_out_of_a_pound():
 
 def test_m20_the_chains_weigh_more_than_they_should():
     """Ravelry project page, Shetland experiment."""
-    should = hw.cloth.warp_mass(ends=908, length="4 yd", count="6135 yd/lb")
+    should = hw.cloth.warp_mass(ends=908, warp_length="4 yd", warp_count="6135 yd/lb")
     assert should.number("oz") == close(9.47221)
-    count = hw.yarn.count_of(length=hw.cloth.warp_yarn(ends=908, length="4 yd"), mass="313 g")
+    count = hw.yarn.count_of(
+        length=hw.cloth.warp_yarn_length(ends=908, warp_length="4 yd"), mass="313 g"
+    )
     assert count.number("yd/lb") == close(5263.41)
     assert hw.q("313 g").number("oz") / should.number("oz") - 1 == close(0.165594)
 
@@ -198,7 +211,7 @@ def test_m21_why_did_i_run_out_of_yarn():
     on_cone = hw.yarn.length_of_mass(mass=hw.q("15 oz") - hw.q("1.5 oz"), count="2000 yd/lb")
     assert on_cone.number("yd") == close(1687.5, 1e-9)
     # 1500 turns of a board that is 38 in.
-    drawn = hw.cloth.warp_yarn(ends=1500, length="38 in")
+    drawn = hw.cloth.warp_yarn_length(ends=1500, warp_length="38 in")
     assert drawn.number("yd") == close(1583.33)
     assert on_cone.number("yd") - drawn.number("yd") == close(104.167)
 
@@ -206,13 +219,13 @@ def test_m21_why_did_i_run_out_of_yarn():
 def test_m24_a_sail():
     """Reconstructed sail (vikings.textcrit.com): not the 1000 g/m² of 90 kg over 90 m²."""
     [area] = hw.cloth.mass_of_piece.solve(
-        "area", mass_of_piece="90 kg", width="65 cm", length="157 m"
+        "mass_per_area", mass_of_piece="90 kg", cloth_width="65 cm", cloth_length="157 m"
     )
     assert area.number("g/m²") == close(881.921)
     [made_up] = hw.cloth.mass_of_piece.solve(
-        "length", mass_of_piece="90 kg", area="1000 g/m²", width="65 cm"
+        "cloth_length", mass_of_piece="90 kg", mass_per_area="1000 g/m²", cloth_width="65 cm"
     )
-    lost = hw.cloth.shrinkage_found(before="157 m", after=made_up)
+    lost = hw.cloth.shrinkage_from_sizes(size_before="157 m", size_after=made_up)
     assert lost.number("%") == close(11.8079)
 
 
@@ -221,7 +234,9 @@ def test_m25_two_blankets_out_of_ten_pounds():
     count = hw.yarn.count_of(length="4600 yd", mass="3.5 lb")
     assert [count.number("yd/lb"), count.number("tex")] == close([1314.29, 377.433])
     # Each is over 4 lb, so at the most 2 of 10 lb are lost.
-    [loss] = hw.mill.after_loss.solve("loss", after_loss="8 lb", mass="10 lb", held_up="0 lb")
+    [loss] = hw.mill.mass_after_loss.solve(
+        "loss", mass_after_loss="8 lb", mass_in="10 lb", held_up="0 lb"
+    )
     assert loss.number("%") == close(20)
 
 
@@ -229,17 +244,26 @@ def test_m26_2_20s_for_2_26s():
     """MMSoos Handweaving, Sampling (2014): 32 by 34 kept would be 30 % heavier."""
     old, new = (hw.yarn.parse(f"{text} worsted") for text in ("2/26", "2/20"))
     none = {"warp_crimp": "0 %", "weft_crimp": "0 %"}
-    sample = hw.cloth.mass_per_area(ends="32 epi", warp=old, picks="34 ppi", weft=old, **none)
+    sample = hw.cloth.mass_per_area(
+        warp_sett="32 epi", warp_count=old, weft_sett="34 ppi", weft_count=old, **none
+    )
     assert [sample.number("oz/yd²"), sample.number("g/m²")] == close([5.22198, 177.055])
     # For the same cover the sett goes with the root of the count.
     closer = [
-        hw.cloth.diameters_side_by_side(factor=0.9, count=yarn).number("epi") for yarn in (new, old)
+        hw.cloth.diameters_side_by_side(yarn_factor=0.9, count=yarn).number("epi")
+        for yarn in (new, old)
     ]
     setts = [sett * closer[0] / closer[1] for sett in (32, 34)]
     assert setts == close([28.0659, 29.82])
     cloth = hw.cloth.mass_per_area(
-        ends=hw.q(setts[0], "epi"), warp=new, picks=hw.q(setts[1], "ppi"), weft=new, **none
+        warp_sett=hw.q(setts[0], "epi"),
+        warp_count=new,
+        weft_sett=hw.q(setts[1], "ppi"),
+        weft_count=new,
+        **none,
     )
     assert cloth.number("g/m²") == close(201.874)
-    kept = hw.cloth.mass_per_area(ends="32 epi", warp=new, picks="34 ppi", weft=new, **none)
+    kept = hw.cloth.mass_per_area(
+        warp_sett="32 epi", warp_count=new, weft_sett="34 ppi", weft_count=new, **none
+    )
     assert kept.number("g/m²") / sample.number("g/m²") == close(1.3)

@@ -26,7 +26,7 @@ def wash(width, length=None):
 
 def test_f01_a_blanket_that_shrank_25_percent():
     """Fibernet mailing list, msg09153. Not 25 % once and for all; not 11 + 17 = 28 %."""
-    draw_in = cloth.draw_in_found(reed="54 in", off_loom="48 in")
+    draw_in = cloth.draw_in_from_widths(reed_width="54 in", off_loom_width="48 in")
     washed = wash((48, 40), (72, 52))
     assert percent(draw_in) == close(11.1111)
     assert [percent(washed.width), percent(washed.length)] == close([16.6667, 27.7778])
@@ -54,7 +54,7 @@ def test_f03_how_long_to_weave():
     """P. Osterkamp, Weaving tips: shrinkage. Adding the percentage is 8 in short at 30 %."""
     for target, shrinkage, right, wrong in [(3, 5, 3.15789, 3.15), (10, 15, 11.7647, 11.5),
                                             (60, 30, 85.7143, 78)]:  # fmt: skip
-        size = cloth.size_before_shrinkage(size=f"{target} in", shrinkage=f"{shrinkage} %")
+        size = cloth.size_before_shrinkage(size_after=f"{target} in", shrinkage=f"{shrinkage} %")
         assert size.number("in") == close(right)
         assert size.number("in") != close(wrong)
         loom = cloth.to_weave([("wash", {"length": f"{shrinkage} %"})], length=f"{target} in")
@@ -63,7 +63,7 @@ def test_f03_how_long_to_weave():
 
 def test_f04_a_slipper_sole():
     """Felted product size control, ilovefelt.com. Not 30 cm."""
-    sole = cloth.size_before_shrinkage(size="25 cm", shrinkage="20 %")
+    sole = cloth.size_before_shrinkage(size_after="25 cm", shrinkage="20 %")
     assert sole.number("cm") == close(31.25, 1e-12)
 
 
@@ -91,9 +91,11 @@ def test_f07_a_shawl_in_a_hot_wash():
 
 def test_f08_stretch_on_the_loom_is_no_take_up():
     """The Rogue Weaver, Warp length, take-up and waste, 2025. 13.3 % is not take-up."""
-    stretch = cloth.loom_stretch(warp="90 in", tied="7 in", woven="75 in", left="10 in")
-    relaxed = cloth.shrinkage_found(before="75 in", after="65 in")
-    take_up = cloth.take_up_found(yarn="73 in", cloth="65 in")
+    stretch = cloth.loom_stretch(
+        warp_length="90 in", tied_length="7 in", woven_length="75 in", left_length="10 in"
+    )
+    relaxed = cloth.shrinkage_from_sizes(size_before="75 in", size_after="65 in")
+    take_up = cloth.take_up_from_lengths(yarn_length="73 in", cloth_length="65 in")
     assert [percent(x) for x in (stretch, relaxed, take_up)] == close([2.22222, 13.3333, 10.9589])
 
 

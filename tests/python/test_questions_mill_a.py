@@ -17,25 +17,27 @@ def close(expected, rel=1e-4):
 
 def test_q02_the_polyamide_of_a_sock_yarn():
     """A yarn maker's FAQ on ball weight (schachenmayr.com): 75 wool, 25 polyamide at 15.25 %."""
-    polyamide = hw.fibre.regain_of_remainder(blend="15.25 %", share="25 %", others="18.25 %")
+    polyamide = hw.fibre.regain_of_remainder(
+        blend_regain="15.25 %", dry_share="25 %", others_regain="18.25 %"
+    )
     assert polyamide.number("%") == close(6.25)
     # The European list has it.
     listed = hw.fibre.allowance("polyamide staple")
     assert listed.number("%") == close(6.25)
     combed = hw.fibre.allowance("wool combed")
-    blend = hw.fibre.blend_regain(shares=["75 %", "25 %"], regains=[combed, listed])
+    blend = hw.fibre.blend_regain(dry_shares=["75 %", "25 %"], regains=[combed, listed])
     assert blend.number("%") == close(15.25)
     dry = hw.fibre.oven_dry_mass(mass="100 g", regain=blend)
     assert dry.number("g") == close(86.7679, 1e-6)
     # 84.75 g is the regain taken for a content.
     with pytest.raises(hw.UnitError, match="regain was given for a moisture content"):
-        hw.fibre.oven_dry_from_content(mass="100 g", content=blend)
+        hw.fibre.oven_dry_from_content(mass="100 g", moisture_content=blend)
     assert "m × (1 − R)" in hw.fibre.oven_dry_mass.slips[0]
 
 
 def test_q03_polyester_and_cotton_at_4_percent_content():
     """GATE TF 2010 question 38 (textiletriangle.com): it divides by 1.04 and prints 99.10."""
-    allowance = hw.fibre.blend_regain(shares=["67 %", "33 %"], regains=["0.4 %", "8.5 %"])
+    allowance = hw.fibre.blend_regain(dry_shares=["67 %", "33 %"], regains=["0.4 %", "8.5 %"])
     lot = hw.fibre.invoice(mass="100 kg", content="4 %", allowances=[allowance])
     [name] = [name for name in lot if name.startswith("invoice_at")]
     assert lot[name].number("kg") == pytest.approx(98.9501, abs=0.01)

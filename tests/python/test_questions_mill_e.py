@@ -15,15 +15,15 @@ def close(expected, rel=1e-3):
 
 
 def out(mass, *losses, unit):
-    return hw.mill.after_chain_of_losses(mass=mass, losses=losses).number(unit)
+    return hw.mill.mass_after_losses(mass_in=mass, losses=losses).number(unit)
 
 
 def into(mass, *losses, unit):
-    return hw.mill.before_chain_of_losses(mass=mass, losses=losses).number(unit)
+    return hw.mill.mass_before_losses(mass_out=mass, losses=losses).number(unit)
 
 
 def kept(made, taken):
-    return hw.mill.realisation(made=made, taken=taken).number("%")
+    return hw.mill.realisation(mass_out=made, mass_in=taken).number("%")
 
 
 def test_l01_fleece_for_a_kilogram_at_each_end_of_the_range():
@@ -36,7 +36,7 @@ def test_l01_fleece_for_a_kilogram_at_each_end_of_the_range():
     assert merino[0] > 1.45
     assert crossbred[0] > 1.3
     # A column of losses is one question.
-    both = hw.mill.before_loss(mass="1 kg", loss=hw.q([38, 30], "%"), held_up="0 kg")
+    both = hw.mill.mass_before_loss(mass_out="1 kg", loss=hw.q([38, 30], "%"), held_up="0 kg")
     assert list(both.number("kg")) == close(merino)
 
 
@@ -114,11 +114,12 @@ def test_l08_three_pounds_into_one_pound_twelve():
 def test_l09_whole_blankets_for_raw_wool():
     """Harrier Hill, Beautiful blankets: 12 lb a blanket, one's own wool only above 400 lb."""
     blankets = [
-        hw.mill.whole_pieces(mass=lot, each="12 lb").number("") for lot in ("100 lb", "400 lb")
+        hw.mill.full_pieces(mass=lot, mass_per_piece="12 lb").number("")
+        for lot in ("100 lb", "400 lb")
     ]
     assert blankets == [8, 33]
     # A lot of exactly so much is a whole number of pieces, whatever binary arithmetic makes of it.
-    assert hw.mill.whole_pieces(mass="0.3 kg", each="0.1 kg").number("") == 3
+    assert hw.mill.full_pieces(mass="0.3 kg", mass_per_piece="0.1 kg").number("") == 3
     least = hw.q("400 lb").number("kg")
     assert not any(hw.q(lot).number("kg") > least for lot in ("100 lb", "400 lb"))
 
@@ -141,10 +142,10 @@ def test_l15_blankets_from_forty_fleeces():
     losses = ["12 %", "42 %", "8 %", "4 %", "1.5 %", "6 %", "5 %"]
     cloth = out("96 kg", *losses, unit="kg")
     assert cloth == close(38.0652)
-    assert hw.mill.whole_pieces(mass=f"{cloth} kg", each="1.5 kg").number("") == 25
+    assert hw.mill.full_pieces(mass=f"{cloth} kg", mass_per_piece="1.5 kg").number("") == 25
     # Neither 13, the losses added, nor 64, none taken off.
     wrong = [96 * (1 - 0.765), 96]
     assert [int(kg / 1.5) for kg in wrong] != [25, 25]
     # What the wool in a kilogram of cloth has cost follows the same chain.
-    cost = hw.mill.cost_through_losses(price="1 /kg", losses=losses).number("/kg")
+    cost = hw.mill.cost_through_losses(price_per_mass="1 /kg", losses=losses).number("/kg")
     assert cost == close(96 / cloth, 1e-9)

@@ -98,7 +98,7 @@ def test_n22_nm_is_the_metric_count_and_no_torque():
     assert twenty.kind == "linear density (count)"
     assert twenty.number("tex") == 50
     with pytest.raises(hw.UnitError, match="'Nm' is a unit of linear density"):
-        hw.yarn.tenacity(force="20 Nm", count="20 tex")
+        hw.yarn.tenacity(breaking_force="20 Nm", count="20 tex")
 
 
 def test_n23_counts_are_not_added():
@@ -162,7 +162,7 @@ def test_t02_a_40s_and_a_20s_doubled():
 def test_t05_single_for_a_true_40s():
     """C. P. Brooks, Cotton Manufacturing, 3rd ed. 1892 (contraction chosen)."""
     assert hw.yarn.parse("2/80 Ne").folded("4 %").number("Ne") == close(38.4)
-    single = hw.yarn.single_for_fold(resultant="40 Ne", ends=2, contraction="4 %")
+    single = hw.yarn.single_for_fold(resultant_count="40 Ne", ends=2, contraction="4 %")
     assert single.number("Ne") == close(83.3333)
 
 
@@ -192,7 +192,7 @@ def test_t09_the_rule_for_contraction_and_its_limit():
 
 def test_t10_bumps_are_not_turns():
     """Twists per inch (encyclopaedia copy, reference.com)."""
-    turns = hw.yarn.folding_twist_from_bumps(bumps=6, length="1 in", plies=2)
+    turns = hw.yarn.folding_twist_from_bumps(bumps=6, gauge_length="1 in", ends=2)
     assert [turns.number("tpi"), turns.number("turns/m")] == close([3, 118.11])
 
 
@@ -222,7 +222,7 @@ def test_t16_ply_twist_is_a_range_with_its_rules():
     """Twists per inch (encyclopaedia copy, reference.com); two thirds from memory."""
     for ratio, tpi in [("0.5", 4.5), (2 / 3, 6.0)]:
         roots = hw.yarn.folding_twist_ratio.solve(
-            "folding", folding_twist_ratio=ratio, single="9 tpi"
+            "folding_twist", folding_twist_ratio=ratio, single_twist="9 tpi"
         )
         assert [root.number("tpi") for root in roots] == close([tpi])
 
@@ -241,7 +241,7 @@ def test_s05_s06_wraps_are_an_estimate():
 def test_m21_what_is_on_the_cone():
     """Why did I run out of yarn? (interweave.com): a cone of 1.5 oz, a board of 38 in."""
     on_cone = hw.yarn.length_on_package("15 oz", "1.5 oz", "2000 yd/lb").number("yd")
-    drawn = hw.yarn.reeled_length(turns=1500, reel="38 in", cuts=1).number("yd")
+    drawn = hw.yarn.reeled_length(reel_turns=1500, reel_circumference="38 in", cuts=1).number("yd")
     assert [on_cone, drawn, on_cone - drawn] == close([1687.5, 1583.33, 104.167], 1e-3)
 
 

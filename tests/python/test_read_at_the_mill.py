@@ -124,16 +124,26 @@ def test_the_tape_of_a_condenser_is_told_in_millimetres():
 @pytest.mark.parametrize(
     ("name", "given"),
     [
-        ("smallest_lot", {"held_up": "0.6 kg", "loss": "6 %", "allowed": "8 %"}),
-        ("efficiency_found", {"made": 5000, "calculated": 6000}),
-        ("component_share", {"carrying": [2, 1], "fed": [8, 6]}),
+        ("smallest_lot", {"held_up": "0.6 kg", "loss": "6 %", "allowed_loss": "8 %"}),
+        ("efficiency_from_output", {"made_amount": 5000, "calculated_amount": 6000}),
+        ("component_share", {"carrying_ends": [2, 1], "fed_ends": [8, 6]}),
         (
             "twist_from_travellers",
-            {"at_large": "4930 rpm", "large": "70 mm", "at_small": "4850 rpm", "small": "35 mm"},
+            {
+                "speed_at_large": "4930 rpm",
+                "large_diameter": "70 mm",
+                "speed_at_small": "4850 rpm",
+                "small_diameter": "35 mm",
+            },
         ),
         (
-            "spindle_from_travellers",
-            {"at_large": "4930 rpm", "large": "70 mm", "at_small": "4850 rpm", "small": "35 mm"},
+            "spindle_speed_from_travellers",
+            {
+                "speed_at_large": "4930 rpm",
+                "large_diameter": "70 mm",
+                "speed_at_small": "4850 rpm",
+                "small_diameter": "35 mm",
+            },
         ),
     ],
 )

@@ -33,7 +33,7 @@ def test_the_jam_by_a_root_finder(d1, d2, part):
     both, p1 = d1 + d2, part * (d1 + d2)
     with warnings.catch_warnings():
         warnings.simplefilter("ignore", hw.RangeWarning)
-        picks = cloth.jam_picks(f"{10 / p1!r} /cm", f"{d1!r} mm", f"{d2!r} mm")
+        picks = cloth.jam_weft_sett(f"{10 / p1!r} /cm", f"{d1!r} mm", f"{d2!r} mm")
     p2 = brentq(
         lambda p: math.sqrt(1 - (p1 / both) ** 2) + math.sqrt(1 - (p / both) ** 2) - 1, 0, both
     )

@@ -21,8 +21,8 @@ roots: list[hw.Quantity] = twist_factor.solve(
     "twist", twist_factor="39 turns/cm √tex", count="16 YSW"
 )
 shown: str = twist_factor.working(twist="9 tpi", count="16 YSW").text()
-kept: hw.Quantity = hw.mill.after_loss("3 kg", 0.08, held_up="0 kg")
-share: hw.Quantity = hw.fibre.clean_yield_customs(0.52, vegetable=0.015)
+kept: hw.Quantity = hw.mill.mass_after_loss("3 kg", 0.08, held_up="0 kg")
+share: hw.Quantity = hw.fibre.clean_yield_customs(0.52, vegetable_on_greasy=0.015)
 mean: hw.Quantity = hw.yarn.mean_by_length(["16 Nm", "20 Nm"])
 number: float = hw.convert(16, "Nm", "tex")
 low: list[hw.Quantity | None] = [figure.low for figure in hw.handbook["packing"].find("wool")]
@@ -35,7 +35,7 @@ WRONG = {
     'hw.yarn.twist_factor.solve("twits", twist_factor="39 turns/cm √tex")': "Literal['twits']",
     "hw.yarn.twist_factor(twist=9, count='16 YSW')": '"twist" to "__call__"',
     "hw.yarn.twist_facto": 'maybe "twist_factor"',
-    'hw.mill.after_loss("3 kg", 0.08)': 'Missing positional argument "held_up"',
+    'hw.mill.mass_after_loss("3 kg", 0.08)': 'Missing positional argument "held_up"',
     "hw.q(16)": "No overload variant",
 }
 

@@ -92,7 +92,7 @@ impl<N: Number> Setting<N> {
             None => reed_width,
             Some((_, width)) => Length::from(reed_width.v() - width.v()),
         };
-        let ends = cloth::whole_ends(self.reed, self.ends_per_dent, ground);
+        let ends = cloth::ends_for_reed(self.reed, self.ends_per_dent, ground);
         let ends = match selvedges {
             None => ends,
             Some((both, _)) => {
@@ -111,15 +111,15 @@ impl<N: Number> Setting<N> {
         let set_width =
             names.figure("set_width", "width that the ends fill in the reed", set_width);
         let warp_each =
-            cloth::warp_for_piece(self.length, self.length_shrinkage, self.take_up, self.fringe);
+            cloth::warp_per_piece(self.length, self.length_shrinkage, self.take_up, self.fringe);
         let words = "warp for a piece, fringes included";
         let warp_each = names.figure("warp_each", words, warp_each);
         let picks = cloth::picks_in_piece(self.length, self.length_shrinkage, self.picks);
         let picks = names.figure("picks", "picks in a piece", picks);
-        let weft_each = cloth::weft_for_piece(picks, set_width, self.turn);
+        let weft_each = cloth::weft_per_piece(picks, set_width, self.turn);
         let weft_each = names.figure("weft_each", "weft for a piece", weft_each);
         let one = Count::base(N::constant(1.0));
-        let weft_wound = cloth::weft_yarn(weft_each, one, self.weft_waste);
+        let weft_wound = cloth::weft_yarn_length(weft_each, one, self.weft_waste);
         Layout { reed_width, ends, set_width, warp_each, picks, weft_each, weft_wound }
     }
 
@@ -146,7 +146,7 @@ impl<N: Number> Setting<N> {
             cloth::crimp_from_take_up(self.take_up),
             self.picks,
             weft,
-            cloth::crimp_found(pick, off_loom),
+            cloth::crimp_from_lengths(pick, off_loom),
         );
         let loom_mass = names.figure("loom_mass", "mass per area off the loom", mass);
         let lost = MassLoss::from(loss.v());

@@ -177,7 +177,7 @@ pub(super) fn work<N: Number>(given: &impl Given<N>, names: &impl Names<N>) -> W
         panels = Some(each);
     }
     let beams = beams(given, &set, &at, lengths, names);
-    let beamed = cloth::warp_yarn(at.ends, beams.all);
+    let beamed = cloth::warp_yarn_length(at.ends, beams.all);
     let beamed = names.figure("warp_beamed", "yarn on the beams", beamed);
     let spared = |length: Length<N>| {
         if !given.has(Key::Spare) {
@@ -192,12 +192,12 @@ pub(super) fn work<N: Number>(given: &impl Given<N>, names: &impl Names<N>) -> W
     }
     let words = "warp yarn to prepare, with waste and spare";
     let warp_yarn = names.figure("warp_yarn", words, spared(warp_yarn));
-    let mut weft_yarn = cloth::weft_yarn(at.weft_each, lengths, set.weft_waste);
+    let mut weft_yarn = cloth::weft_yarn_length(at.weft_each, lengths, set.weft_waste);
     if given.has(Key::Sample) {
         let none = Shrinkage::base(N::constant(0.0));
         let picks = cloth::picks_in_piece(given.get(Key::Sample), none, set.picks);
-        let each = cloth::weft_for_piece(picks, at.set_width, set.turn);
-        let samples = cloth::weft_yarn(each, beams.warps, set.weft_waste);
+        let each = cloth::weft_per_piece(picks, at.set_width, set.turn);
+        let samples = cloth::weft_yarn_length(each, beams.warps, set.weft_waste);
         let samples = names.figure("sample_weft", "weft of the samples", samples);
         weft_yarn = Length::from(weft_yarn.v() + samples.v());
     }

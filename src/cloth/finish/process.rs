@@ -93,7 +93,9 @@ pub static SAID_OF_PROCESS: [SaidOfProcess; 10] = [
 fn turned<N: Number>(x: V<N>, kind: Kind) -> V<N> {
     match kind {
         Kind::OverWidth => cloth::shrinkage_of_over_width(OverWidth::from(x)).v(),
-        Kind::DimensionalChange => cloth::shrinkage_of_change(DimensionalChange::from(x)).v(),
+        Kind::DimensionalChange => {
+            cloth::shrinkage_from_dimensional_change(DimensionalChange::from(x)).v()
+        }
         Kind::Fraction => 0.0 - x,
         _ => x,
     }

@@ -87,9 +87,9 @@ impl Measured {
             };
             let (x1, x2) = (enter(before, &pair[0]), enter(after, &pair[1]));
             if self.kind == Kind::Mass {
-                cloth::mass_loss_found(Mass::from(x1), Mass::from(x2)).v()
+                cloth::mass_loss_from_masses(Mass::from(x1), Mass::from(x2)).v()
             } else {
-                cloth::shrinkage_found(Length::from(x1), Length::from(x2)).v()
+                cloth::shrinkage_from_sizes(Length::from(x1), Length::from(x2)).v()
             }
         });
         let sum = V::sum(losses);

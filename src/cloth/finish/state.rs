@@ -84,7 +84,7 @@ impl<N: Number> State<N> {
                 sett: cloth::sett_before_shrinkage,
                 count: cloth::count_before_finishing,
                 crimp: cloth::crimp_before_finishing,
-                area: cloth::loom_mass_per_area,
+                area: cloth::off_loom_mass_per_area,
                 mass: cloth::mass_before_finishing,
             },
         )
@@ -139,7 +139,7 @@ impl<N: Number> State<N> {
 
     /// Mass of a running length.
     pub(super) fn running(&self) -> Option<LinearDensity<N>> {
-        Some(cloth::linear_density_of_cloth(self.area?, self.width?))
+        Some(cloth::running_mass_of_cloth(self.area?, self.width?))
     }
 
     /// Mass of the piece.

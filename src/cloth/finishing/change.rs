@@ -7,17 +7,17 @@ use crate::quantity::{AreaShrinkage, DimensionalChange, Length, OverWidth, Shrin
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
-    &SHRINKAGE_FOUND,
+    &SHRINKAGE_FROM_SIZES,
     &COMPOUNDED_SHRINKAGE,
-    &OVER_WIDTH_FOUND,
+    &OVER_WIDTH_FROM_SIZES,
     &SIZE_FOR_OVER_WIDTH,
     &SHRINKAGE_OF_OVER_WIDTH,
     &OVER_WIDTH_FOR_SHRINKAGE,
     &DIMENSIONAL_CHANGE,
-    &SHRINKAGE_OF_CHANGE,
-    &CHANGE_OF_SHRINKAGE,
+    &SHRINKAGE_FROM_DIMENSIONAL_CHANGE,
+    &DIMENSIONAL_CHANGE_FROM_SHRINKAGE,
     &AREA_SHRINKAGE,
-    &EVEN_SHRINKAGE,
+    &SHRINKAGE_OF_SIDE,
 ];
 
 /// Shrinkage from a size before and after.
@@ -27,15 +27,15 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     limits = ["on the size before; the dimensional change of ISO 5077 is the same with the other sign"],
     slips = ["dividing by the size after: woven a quarter wider than finished is a shrinkage of a fifth"]
 )]
-pub fn shrinkage_found<N: Number>(
+pub fn shrinkage_from_sizes<N: Number>(
     /// size before
     #[q("x₁", 0.05..=500.0)]
-    before: Length<N>,
+    size_before: Length<N>,
     /// size after
     #[q("x₂", 0.05..=500.0)]
-    after: Length<N>,
+    size_after: Length<N>,
 ) -> Shrinkage<N> {
-    1.0 - after / before
+    1.0 - size_after / size_before
 }
 
 /// Shrinkage of several processes in their order, each on the size that it found.
@@ -60,15 +60,15 @@ pub fn compounded_shrinkage<N: Number>(
     limits = ["on the finished size; the shrinkage of the same cloth is on the size before"],
     slips = ["taking it for the shrinkage: woven half as wide again is a shrinkage of a third"]
 )]
-pub fn over_width_found<N: Number>(
+pub fn over_width_from_sizes<N: Number>(
     /// size before
     #[q("x₁", 0.05..=500.0)]
-    before: Length<N>,
+    size_before: Length<N>,
     /// size finished
     #[q("x₂", 0.05..=500.0)]
-    after: Length<N>,
+    size_after: Length<N>,
 ) -> OverWidth<N> {
-    before / after - 1.0
+    size_before / size_after - 1.0
 }
 
 /// Size to weave for a finished size and an over-width.
@@ -81,12 +81,12 @@ pub fn over_width_found<N: Number>(
 pub fn size_for_over_width<N: Number>(
     /// size finished
     #[q("x₂", 0.05..=500.0)]
-    size: Length<N>,
+    size_after: Length<N>,
     /// over-width
     #[q("x", -0.05..=0.8)]
     over_width: OverWidth<N>,
 ) -> Length<N> {
-    size * (1.0 + over_width)
+    size_after * (1.0 + over_width)
 }
 
 /// Shrinkage of a cloth that is woven wider than it is finished.
@@ -128,13 +128,13 @@ pub fn over_width_for_shrinkage<N: Number>(
 )]
 pub fn dimensional_change<N: Number>(
     /// measure before
-    #[q("x₀", 0.1..=2.0)]
-    before: Length<N>,
+    #[q("x₁", 0.1..=2.0)]
+    size_before: Length<N>,
     /// measure after
-    #[q("x_t", 0.1..=2.0)]
-    after: Length<N>,
+    #[q("x₂", 0.1..=2.0)]
+    size_after: Length<N>,
 ) -> DimensionalChange<N> {
-    (after - before) / before
+    (size_after - size_before) / size_before
 }
 
 /// Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
@@ -144,12 +144,12 @@ pub fn dimensional_change<N: Number>(
     limits = ["both are on the size before"],
     slips = ["leaving the sign: the cloth is then woven too small"]
 )]
-pub fn shrinkage_of_change<N: Number>(
+pub fn shrinkage_from_dimensional_change<N: Number>(
     /// dimensional change
     #[q("D", -0.45..=0.05)]
-    change: DimensionalChange<N>,
+    dimensional_change: DimensionalChange<N>,
 ) -> Shrinkage<N> {
-    0.0 - change
+    0.0 - dimensional_change
 }
 
 /// Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
@@ -159,7 +159,7 @@ pub fn shrinkage_of_change<N: Number>(
     limits = ["both are on the size before"],
     slips = ["reporting a shrinkage without its minus"]
 )]
-pub fn change_of_shrinkage<N: Number>(
+pub fn dimensional_change_from_shrinkage<N: Number>(
     /// shrinkage
     #[q("s", -0.05..=0.45)]
     shrinkage: Shrinkage<N>,
@@ -177,12 +177,12 @@ pub fn change_of_shrinkage<N: Number>(
 pub fn area_shrinkage<N: Number>(
     /// shrinkage in width
     #[q("s_w", -0.05..=0.45)]
-    width: Shrinkage<N>,
+    width_shrinkage: Shrinkage<N>,
     /// shrinkage in length
     #[q("s_l", -0.05..=0.45)]
-    length: Shrinkage<N>,
+    length_shrinkage: Shrinkage<N>,
 ) -> AreaShrinkage<N> {
-    1.0 - (1.0 - width) * (1.0 - length)
+    1.0 - (1.0 - width_shrinkage) * (1.0 - length_shrinkage)
 }
 
 /// Shrinkage of each side of a cloth that shrinks alike both ways, from the area lost.
@@ -192,10 +192,10 @@ pub fn area_shrinkage<N: Number>(
     limits = ["only where both sides shrink alike; cloth seldom does: measure both"],
     slips = ["the loss in area for that of a side: 36 % of the area is 20 % of a side"]
 )]
-pub fn even_shrinkage<N: Number>(
+pub fn shrinkage_of_side<N: Number>(
     /// area lost
     #[q("s_A", -0.1..=0.7)]
-    area: AreaShrinkage<N>,
+    area_shrinkage: AreaShrinkage<N>,
 ) -> Shrinkage<N> {
-    1.0 - (1.0 - area).sqrt()
+    1.0 - (1.0 - area_shrinkage).sqrt()
 }

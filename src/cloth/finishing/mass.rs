@@ -9,9 +9,9 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &SETT_AFTER_SHRINKAGE,
     &SETT_BEFORE_SHRINKAGE,
     &FINISHED_MASS_PER_AREA,
-    &LOOM_MASS_PER_AREA,
-    &MASS_LOSS_FOUND,
-    &MASS_LOSS_OF_AREAS,
+    &OFF_LOOM_MASS_PER_AREA,
+    &MASS_LOSS_FROM_MASSES,
+    &MASS_LOSS_FROM_AREAS,
     &MASS_AFTER_FINISHING,
     &MASS_BEFORE_FINISHING,
     &RUNNING_MASS_AFTER,
@@ -19,128 +19,130 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 
 /// Sett after the cloth has shrunk across those threads.
 #[formula(
-    result = "n₂",
+    result = "n_a",
     sources = ["definition"],
     limits = ["ends close up with the width, picks with the length"],
     slips = ["closing up the ends with the shrinkage in length"]
 )]
 pub fn sett_after_shrinkage<N: Number>(
     /// sett before
-    #[q("n₁", 1.0..=60.0)]
-    sett: Sett<N>,
+    #[q("n_b", 1.0..=60.0)]
+    sett_before: Sett<N>,
     /// shrinkage across the threads
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
+    #[q("s_x", -0.05..=0.45)]
+    across_shrinkage: Shrinkage<N>,
 ) -> Sett<N> {
-    sett / (1.0 - shrinkage)
+    sett_before / (1.0 - across_shrinkage)
 }
 
 /// Sett before the cloth shrinks across those threads.
 #[formula(
-    result = "n₁",
+    result = "n_b",
     sources = ["definition"],
     limits = ["ends close up with the width, picks with the length"],
     slips = ["weaving at the finished sett"]
 )]
 pub fn sett_before_shrinkage<N: Number>(
     /// sett after
-    #[q("n₂", 1.0..=60.0)]
-    sett: Sett<N>,
+    #[q("n_a", 1.0..=60.0)]
+    sett_after: Sett<N>,
     /// shrinkage across the threads
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
+    #[q("s_x", -0.05..=0.45)]
+    across_shrinkage: Shrinkage<N>,
 ) -> Sett<N> {
-    sett * (1.0 - shrinkage)
+    sett_after * (1.0 - across_shrinkage)
 }
 
 /// Mass per area after finishing.
 #[formula(
-    result = "w₂",
+    result = "ω₂",
     sources = ["definition"],
     limits = ["loss holds oil only if the cloth was woven in oil"],
     slips = ["adding the shrinkages to the mass as percentages"]
 )]
 pub fn finished_mass_per_area<N: Number>(
     /// mass per area off the loom
-    #[q("w₁", 20.0..=2000.0)]
-    loom: MassPerArea<N>,
+    #[q("ω₁", 20.0..=2000.0)]
+    off_loom_mass_per_area: MassPerArea<N>,
     /// mass lost; negative where the cloth gains
-    #[q("m", -0.1..=0.25)]
-    loss: MassLoss<N>,
+    #[q("m_l", -0.1..=0.25)]
+    mass_loss: MassLoss<N>,
     /// shrinkage in width
     #[q("s_w", -0.05..=0.45)]
-    width: Shrinkage<N>,
+    width_shrinkage: Shrinkage<N>,
     /// shrinkage in length
     #[q("s_l", -0.05..=0.45)]
-    length: Shrinkage<N>,
+    length_shrinkage: Shrinkage<N>,
 ) -> MassPerArea<N> {
-    loom * (1.0 - loss) / ((1.0 - width) * (1.0 - length))
+    off_loom_mass_per_area * (1.0 - mass_loss)
+        / ((1.0 - width_shrinkage) * (1.0 - length_shrinkage))
 }
 
 /// Mass per area to weave for one wanted after finishing.
 #[formula(
-    result = "w₁",
+    result = "ω₁",
     sources = ["definition"],
     limits = ["loss holds oil only if the cloth was woven in oil"],
     slips = ["weaving at the finished mass"]
 )]
-pub fn loom_mass_per_area<N: Number>(
+pub fn off_loom_mass_per_area<N: Number>(
     /// mass per area wanted
-    #[q("w₂", 20.0..=2000.0)]
-    finished: MassPerArea<N>,
+    #[q("ω₂", 20.0..=2000.0)]
+    finished_mass_per_area: MassPerArea<N>,
     /// mass lost; negative where the cloth gains
-    #[q("m", -0.1..=0.25)]
-    loss: MassLoss<N>,
+    #[q("m_l", -0.1..=0.25)]
+    mass_loss: MassLoss<N>,
     /// shrinkage in width
     #[q("s_w", -0.05..=0.45)]
-    width: Shrinkage<N>,
+    width_shrinkage: Shrinkage<N>,
     /// shrinkage in length
     #[q("s_l", -0.05..=0.45)]
-    length: Shrinkage<N>,
+    length_shrinkage: Shrinkage<N>,
 ) -> MassPerArea<N> {
-    finished * (1.0 - width) * (1.0 - length) / (1.0 - loss)
+    finished_mass_per_area * (1.0 - width_shrinkage) * (1.0 - length_shrinkage) / (1.0 - mass_loss)
 }
 
 /// Mass lost, from the mass before and after.
 #[formula(
-    result = "m",
+    result = "m_l",
     sources = ["definition"],
     limits = ["the whole piece or specimen both times, in one state of moisture: a regain of 16 % against 12 % is 3 % of the mass", "negative where it gains: flock milled in, a finish"],
     slips = ["masses per area instead of masses: an area that shrinks hides the loss", "weighing damp cloth against dry"]
 )]
-pub fn mass_loss_found<N: Number>(
+pub fn mass_loss_from_masses<N: Number>(
     /// mass before
     #[q("m₁", 0.01..=50.0)]
-    before: Mass<N>,
+    mass_before: Mass<N>,
     /// mass after
     #[q("m₂", 0.01..=50.0)]
-    after: Mass<N>,
+    mass_after: Mass<N>,
 ) -> MassLoss<N> {
-    1.0 - after / before
+    1.0 - mass_after / mass_before
 }
 
 /// Mass lost, from the mass per area before and after and what the cloth shrank.
 #[formula(
-    result = "m",
+    result = "m_l",
     sources = ["definition"],
     limits = ["both masses per area in one state of moisture", "negative where it gains"],
     slips = ["leaving out the shrinkages: cloth grows heavier to the area and yet loses"]
 )]
-pub fn mass_loss_of_areas<N: Number>(
+pub fn mass_loss_from_areas<N: Number>(
     /// mass per area before
-    #[q("w₁", 20.0..=2000.0)]
-    before: MassPerArea<N>,
+    #[q("ω_b", 20.0..=2000.0)]
+    mass_per_area_before: MassPerArea<N>,
     /// mass per area after
-    #[q("w₂", 20.0..=2000.0)]
-    after: MassPerArea<N>,
+    #[q("ω_a", 20.0..=2000.0)]
+    mass_per_area_after: MassPerArea<N>,
     /// shrinkage in width
     #[q("s_w", -0.05..=0.45)]
-    width: Shrinkage<N>,
+    width_shrinkage: Shrinkage<N>,
     /// shrinkage in length
     #[q("s_l", -0.05..=0.45)]
-    length: Shrinkage<N>,
+    length_shrinkage: Shrinkage<N>,
 ) -> MassLoss<N> {
-    1.0 - after * (1.0 - width) * (1.0 - length) / before
+    1.0 - mass_per_area_after * (1.0 - width_shrinkage) * (1.0 - length_shrinkage)
+        / mass_per_area_before
 }
 
 /// Mass after a process that loses or gains.
@@ -153,12 +155,12 @@ pub fn mass_loss_of_areas<N: Number>(
 pub fn mass_after_finishing<N: Number>(
     /// mass before
     #[q("m₁", 0.05..=500.0)]
-    mass: Mass<N>,
+    mass_before: Mass<N>,
     /// mass lost; negative where the cloth gains
-    #[q("m", -0.1..=0.25)]
-    loss: MassLoss<N>,
+    #[q("m_l", -0.1..=0.25)]
+    mass_loss: MassLoss<N>,
 ) -> Mass<N> {
-    mass * (1.0 - loss)
+    mass_before * (1.0 - mass_loss)
 }
 
 /// Mass before a process, from what is to be left after it.
@@ -171,31 +173,31 @@ pub fn mass_after_finishing<N: Number>(
 pub fn mass_before_finishing<N: Number>(
     /// mass after
     #[q("m₂", 0.05..=500.0)]
-    mass: Mass<N>,
+    mass_after: Mass<N>,
     /// mass lost; negative where the cloth gains
-    #[q("m", -0.1..=0.25)]
-    loss: MassLoss<N>,
+    #[q("m_l", -0.1..=0.25)]
+    mass_loss: MassLoss<N>,
 ) -> Mass<N> {
-    mass / (1.0 - loss)
+    mass_after / (1.0 - mass_loss)
 }
 
 /// Mass of a running length after finishing.
 #[formula(
-    result = "T₂",
+    result = "λ₂",
     sources = ["definition"],
     limits = ["the whole width both times: the shrinkage in width changes nothing"],
     slips = ["counting the shrinkage in width as well"]
 )]
 pub fn running_mass_after<N: Number>(
     /// mass of a running length before
-    #[q("T₁", 1000.0..=5000000.0)]
-    running: LinearDensity<N>,
+    #[q("λ₁", 1000.0..=5000000.0)]
+    running_mass_before: LinearDensity<N>,
     /// mass lost; negative where the cloth gains
-    #[q("m", -0.1..=0.25)]
-    loss: MassLoss<N>,
+    #[q("m_l", -0.1..=0.25)]
+    mass_loss: MassLoss<N>,
     /// shrinkage in length
     #[q("s_l", -0.05..=0.45)]
-    length: Shrinkage<N>,
+    length_shrinkage: Shrinkage<N>,
 ) -> LinearDensity<N> {
-    running * (1.0 - loss) / (1.0 - length)
+    running_mass_before * (1.0 - mass_loss) / (1.0 - length_shrinkage)
 }

@@ -8,11 +8,11 @@ use crate::quantity::{DrawIn, Length, Shrinkage, Stretch, TakeUp};
 pub(crate) const FORMULAS: &[&Formula] = &[
     &REED_WIDTH,
     &OFF_LOOM_WIDTH,
-    &DRAW_IN_FOUND,
+    &DRAW_IN_FROM_WIDTHS,
     &SIZE_AFTER_SHRINKAGE,
     &SIZE_BEFORE_SHRINKAGE,
     &LOOM_STRETCH,
-    &TAKE_UP_FOUND,
+    &TAKE_UP_FROM_LENGTHS,
 ];
 
 /// Width in the reed for a finished width.
@@ -24,21 +24,21 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn reed_width<N: Number>(
     /// finished width
-    #[q("b", 0.05..=3.0)]
-    finished: Length<N>,
+    #[q("b_f", 0.05..=3.0)]
+    finished_width: Length<N>,
     /// shrinkage in width, off the loom to finished
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
+    #[q("s_w", -0.05..=0.45)]
+    width_shrinkage: Shrinkage<N>,
     /// draw-in, reed to off the loom
-    #[q("d", 0.0..=0.2)]
+    #[q("d_r", 0.0..=0.2)]
     draw_in: DrawIn<N>,
 ) -> Length<N> {
-    finished / ((1.0 - shrinkage) * (1.0 - draw_in))
+    finished_width / ((1.0 - width_shrinkage) * (1.0 - draw_in))
 }
 
 /// Width off the loom.
 #[formula(
-    result = "b₁",
+    result = "b_o",
     sources = ["practice"],
     limits = ["draw-in on the reed width"],
     slips = ["the finished width taken for the off-loom width"]
@@ -46,30 +46,30 @@ pub fn reed_width<N: Number>(
 pub fn off_loom_width<N: Number>(
     /// width in the reed
     #[q("B", 0.05..=4.0)]
-    reed: Length<N>,
+    reed_width: Length<N>,
     /// draw-in, reed to off the loom
-    #[q("d", 0.0..=0.2)]
+    #[q("d_r", 0.0..=0.2)]
     draw_in: DrawIn<N>,
 ) -> Length<N> {
-    reed * (1.0 - draw_in)
+    reed_width * (1.0 - draw_in)
 }
 
 /// Draw-in from the width in the reed and off the loom.
 #[formula(
-    result = "d",
+    result = "d_r",
     sources = ["definition"],
     limits = ["on the width in the reed; what the wash takes afterwards is a shrinkage"],
     slips = ["dividing by the off-loom width", "adding it to the shrinkage of the wash: what remains multiplies"]
 )]
-pub fn draw_in_found<N: Number>(
+pub fn draw_in_from_widths<N: Number>(
     /// width in the reed
     #[q("B", 0.05..=4.0)]
-    reed: Length<N>,
+    reed_width: Length<N>,
     /// width off the loom
-    #[q("b₁", 0.05..=4.0)]
-    off_loom: Length<N>,
+    #[q("b_o", 0.05..=4.0)]
+    off_loom_width: Length<N>,
 ) -> DrawIn<N> {
-    1.0 - off_loom / reed
+    1.0 - off_loom_width / reed_width
 }
 
 /// A length or width after it has shrunk.
@@ -82,12 +82,12 @@ pub fn draw_in_found<N: Number>(
 pub fn size_after_shrinkage<N: Number>(
     /// size before
     #[q("x₁", 0.05..=500.0)]
-    size: Length<N>,
+    size_before: Length<N>,
     /// shrinkage
     #[q("s", -0.05..=0.45)]
     shrinkage: Shrinkage<N>,
 ) -> Length<N> {
-    size * (1.0 - shrinkage)
+    size_before * (1.0 - shrinkage)
 }
 
 /// A length or width before it shrinks.
@@ -99,12 +99,12 @@ pub fn size_after_shrinkage<N: Number>(
 pub fn size_before_shrinkage<N: Number>(
     /// size after
     #[q("x₂", 0.05..=500.0)]
-    size: Length<N>,
+    size_after: Length<N>,
     /// shrinkage
     #[q("s", -0.05..=0.45)]
     shrinkage: Shrinkage<N>,
 ) -> Length<N> {
-    size / (1.0 - shrinkage)
+    size_after / (1.0 - shrinkage)
 }
 
 /// How far the warp was stretched on the loom: its parts as they lay under tension against its length
@@ -117,19 +117,19 @@ pub fn size_before_shrinkage<N: Number>(
 )]
 pub fn loom_stretch<N: Number>(
     /// warp before it was put on the loom
-    #[q("L", 1.0..=100.0)]
-    warp: Length<N>,
+    #[q("W", 1.0..=100.0)]
+    warp_length: Length<N>,
     /// tied on at the front
-    #[q("a", 0.05..=1.0)]
-    tied: Length<N>,
+    #[q("l_t", 0.05..=1.0)]
+    tied_length: Length<N>,
     /// woven, as measured under tension
-    #[q("w", 0.5..=100.0)]
-    woven: Length<N>,
+    #[q("l_w", 0.5..=100.0)]
+    woven_length: Length<N>,
     /// left at the back
-    #[q("r", 0.0..=1.5)]
-    left: Length<N>,
+    #[q("l_b", 0.0..=1.5)]
+    left_length: Length<N>,
 ) -> Stretch<N> {
-    (tied + woven + left) / warp - 1.0
+    (tied_length + woven_length + left_length) / warp_length - 1.0
 }
 
 /// Take-up of the warp from the yarn that was woven and the cloth when it lies relaxed.
@@ -139,13 +139,13 @@ pub fn loom_stretch<N: Number>(
     limits = ["the yarn unstretched: the warp less what was tied on and left over", "the cloth off the loom and relaxed, before any wash"],
     slips = ["the measure under tension for that of the yarn: stretch is no take-up", "dividing by the cloth: that is a crimp"]
 )]
-pub fn take_up_found<N: Number>(
+pub fn take_up_from_lengths<N: Number>(
     /// yarn, unstretched
-    #[q("l", 0.05..=500.0)]
-    yarn: Length<N>,
+    #[q("Y", 0.05..=500.0)]
+    yarn_length: Length<N>,
     /// cloth, relaxed
     #[q("L", 0.05..=500.0)]
-    cloth: Length<N>,
+    cloth_length: Length<N>,
 ) -> TakeUp<N> {
-    1.0 - cloth / yarn
+    1.0 - cloth_length / yarn_length
 }

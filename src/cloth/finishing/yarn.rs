@@ -24,15 +24,15 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn count_after_finishing<N: Number>(
     /// count before
     #[q("T₁", 5.0..=2000.0)]
-    count: LinearDensity<N>,
+    count_before: LinearDensity<N>,
     /// mass lost; negative where the cloth gains
-    #[q("m", -0.1..=0.25)]
-    loss: MassLoss<N>,
+    #[q("m_l", -0.1..=0.25)]
+    mass_loss: MassLoss<N>,
     /// shrinkage along the yarn
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
+    #[q("s_y", -0.05..=0.45)]
+    along_shrinkage: Shrinkage<N>,
 ) -> LinearDensity<N> {
-    count * (1.0 - loss) / (1.0 - shrinkage)
+    count_before * (1.0 - mass_loss) / (1.0 - along_shrinkage)
 }
 
 /// Count to weave with for a count wanted in the finished cloth.
@@ -45,36 +45,36 @@ pub fn count_after_finishing<N: Number>(
 pub fn count_before_finishing<N: Number>(
     /// count in the finished cloth
     #[q("T₂", 5.0..=2000.0)]
-    count: LinearDensity<N>,
+    count_after: LinearDensity<N>,
     /// mass lost; negative where the cloth gains
-    #[q("m", -0.1..=0.25)]
-    loss: MassLoss<N>,
+    #[q("m_l", -0.1..=0.25)]
+    mass_loss: MassLoss<N>,
     /// shrinkage along the yarn
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
+    #[q("s_y", -0.05..=0.45)]
+    along_shrinkage: Shrinkage<N>,
 ) -> LinearDensity<N> {
-    count * (1.0 - shrinkage) / (1.0 - loss)
+    count_after * (1.0 - along_shrinkage) / (1.0 - mass_loss)
 }
 
 /// How much the yarn itself shrank in a cloth that shrank while its crimp changed.
 #[formula(
-    result = "s_y",
+    result = "s_t",
     sources = ["definition"],
     limits = ["crimps on the cloth, before and after"],
     slips = ["taking the shrinkage of the cloth for that of the yarn: part of it may be crimp"]
 )]
 pub fn yarn_shrinkage_in_cloth<N: Number>(
     /// shrinkage of the cloth along the yarn
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
+    #[q("s_y", -0.05..=0.45)]
+    along_shrinkage: Shrinkage<N>,
     /// crimp before
     #[q("c₁", 0.0..=0.3)]
-    before: Crimp<N>,
+    crimp_before: Crimp<N>,
     /// crimp after
     #[q("c₂", 0.0..=0.3)]
-    after: Crimp<N>,
+    crimp_after: Crimp<N>,
 ) -> Shrinkage<N> {
-    1.0 - (1.0 - shrinkage) * (1.0 + after) / (1.0 + before)
+    1.0 - (1.0 - along_shrinkage) * (1.0 + crimp_after) / (1.0 + crimp_before)
 }
 
 /// Crimp after the cloth has shrunk more or less than its yarn.
@@ -87,15 +87,15 @@ pub fn yarn_shrinkage_in_cloth<N: Number>(
 pub fn crimp_after_finishing<N: Number>(
     /// crimp before
     #[q("c₁", 0.0..=0.3)]
-    crimp: Crimp<N>,
+    crimp_before: Crimp<N>,
     /// shrinkage of the cloth along the yarn
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
-    /// shrinkage of the yarn itself
     #[q("s_y", -0.05..=0.45)]
-    yarn: Shrinkage<N>,
+    along_shrinkage: Shrinkage<N>,
+    /// shrinkage of the yarn itself
+    #[q("s_t", -0.05..=0.45)]
+    yarn_shrinkage: Shrinkage<N>,
 ) -> Crimp<N> {
-    (1.0 + crimp) * (1.0 - yarn) / (1.0 - shrinkage) - 1.0
+    (1.0 + crimp_before) * (1.0 - yarn_shrinkage) / (1.0 - along_shrinkage) - 1.0
 }
 
 /// Crimp before finishing from that in the finished cloth.
@@ -108,37 +108,38 @@ pub fn crimp_after_finishing<N: Number>(
 pub fn crimp_before_finishing<N: Number>(
     /// crimp after
     #[q("c₂", 0.0..=0.3)]
-    crimp: Crimp<N>,
+    crimp_after: Crimp<N>,
     /// shrinkage of the cloth along the yarn
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
-    /// shrinkage of the yarn itself
     #[q("s_y", -0.05..=0.45)]
-    yarn: Shrinkage<N>,
+    along_shrinkage: Shrinkage<N>,
+    /// shrinkage of the yarn itself
+    #[q("s_t", -0.05..=0.45)]
+    yarn_shrinkage: Shrinkage<N>,
 ) -> Crimp<N> {
-    (1.0 + crimp) * (1.0 - shrinkage) / (1.0 - yarn) - 1.0
+    (1.0 + crimp_after) * (1.0 - along_shrinkage) / (1.0 - yarn_shrinkage) - 1.0
 }
 
 /// Cover factor after finishing of the threads of one direction.
 #[formula(
-    result = "K₂",
+    result = "K_a",
     sources = ["definition"],
     limits = ["the crimp unchanged, so that the yarn shortens with the cloth", "milled cloth is covered by its felt, of which the cover factor knows nothing"],
     slips = ["the two shrinkages exchanged: threads close up with the side across them", "leaving out that the yarn grows coarser as it shortens"]
 )]
 pub fn cover_factor_after_finishing<N: Number>(
     /// cover factor before
-    #[q("K₁", 2.0..=30.0)]
-    factor: CoverFactor<N>,
+    #[q("K_b", 2.0..=30.0)]
+    cover_factor_before: CoverFactor<N>,
     /// mass lost; negative where the cloth gains
-    #[q("m", -0.1..=0.25)]
-    loss: MassLoss<N>,
+    #[q("m_l", -0.1..=0.25)]
+    mass_loss: MassLoss<N>,
     /// shrinkage across the threads
-    #[q("s_a", -0.05..=0.45)]
-    across: Shrinkage<N>,
+    #[q("s_x", -0.05..=0.45)]
+    across_shrinkage: Shrinkage<N>,
     /// shrinkage along the yarn
-    #[q("s", -0.05..=0.45)]
-    along: Shrinkage<N>,
+    #[q("s_y", -0.05..=0.45)]
+    along_shrinkage: Shrinkage<N>,
 ) -> CoverFactor<N> {
-    factor * ((1.0 - loss) / (1.0 - along)).sqrt() / (1.0 - across)
+    cover_factor_before * ((1.0 - mass_loss) / (1.0 - along_shrinkage)).sqrt()
+        / (1.0 - across_shrinkage)
 }

@@ -26,12 +26,12 @@ pub fn racetrack_spacing<N: Number>(
     spacing: Thickness<N>,
     /// their width
     #[q("a", 0.05..=4.0)]
-    width: Diameter<N>,
+    thread_width: Diameter<N>,
     /// their thickness
     #[q("b", 0.05..=3.0)]
-    thickness: Diameter<N>,
+    thread_thickness: Diameter<N>,
 ) -> Thickness<N> {
-    spacing - (width - thickness)
+    spacing - (thread_width - thread_thickness)
 }
 
 /// Height of the wave of a thread over flattened threads, by the rule of the root.
@@ -50,15 +50,15 @@ pub fn racetrack_height_by_rule<N: Number>(
     crimp: Crimp<N>,
     /// width of the threads crossed
     #[q("a", 0.05..=4.0)]
-    width: Diameter<N>,
+    thread_width: Diameter<N>,
     /// their thickness
     #[q("b", 0.05..=3.0)]
-    thickness: Diameter<N>,
+    thread_thickness: Diameter<N>,
     /// factor
     #[q("k", 1.3..=1.45)]
-    factor: Ratio<N>,
+    rule_factor: Ratio<N>,
 ) -> Thickness<N> {
-    factor * (crimp * spacing * (spacing - (width - thickness))).sqrt()
+    rule_factor * (crimp * spacing * (spacing - (thread_width - thread_thickness))).sqrt()
 }
 
 /// Crimp of the weft in plain cloth of flattened threads, from that of the warp.
@@ -71,35 +71,35 @@ pub fn racetrack_height_by_rule<N: Number>(
 pub fn racetrack_weft_crimp<N: Number>(
     /// ends
     #[q("n₁", 1.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett: Sett<N>,
     /// crimp of the warp
     #[q("c₁", 0.0..=0.3)]
     warp_crimp: Crimp<N>,
     /// width of the warp thread
     #[q("a₁", 0.05..=4.0)]
-    warp_width: Diameter<N>,
+    warp_thread_width: Diameter<N>,
     /// thickness of the warp thread
     #[q("b₁", 0.05..=3.0)]
-    warp_thickness: Diameter<N>,
+    warp_thread_thickness: Diameter<N>,
     /// width of the weft thread
     #[q("a₂", 0.05..=4.0)]
-    weft_width: Diameter<N>,
+    weft_thread_width: Diameter<N>,
     /// thickness of the weft thread
     #[q("b₂", 0.05..=3.0)]
-    weft_thickness: Diameter<N>,
+    weft_thread_thickness: Diameter<N>,
 ) -> Crimp<N> {
-    let thicknesses = (warp_thickness + weft_thickness).named("D");
-    let flat2 = (weft_width - weft_thickness).named("f₂");
-    let p2 = (10.0 / picks).named("p₂");
+    let thicknesses = (warp_thread_thickness + weft_thread_thickness).named("D");
+    let flat2 = (weft_thread_width - weft_thread_thickness).named("f₂");
+    let p2 = (10.0 / weft_sett).named("p₂");
     let round2 = (p2 - flat2).named("p₂′");
     let l1 = (p2 * (1.0 + warp_crimp) - flat2).named("l₁′");
     let theta1 = V::solved::<FromSpacing, 3>([l1, round2, thicknesses], "θ₁");
     let h1 = height(theta1, l1, thicknesses).named("h₁");
-    let flat1 = (warp_width - warp_thickness).named("f₁");
-    let p1 = (10.0 / ends).named("p₁");
+    let flat1 = (warp_thread_width - warp_thread_thickness).named("f₁");
+    let p1 = (10.0 / warp_sett).named("p₁");
     let round1 = (p1 - flat1).named("p₁′");
     let theta2 = angle(thicknesses - h1, round1, thicknesses).named("θ₂");
     let l2 = (length(theta2, round1, thicknesses) + flat1).named("l₂");

@@ -29,7 +29,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &JAM_ANGLE,
     &JAM_CRIMP,
     &JAM_SPACING,
-    &ENDS_AFTER_STRETCH,
+    &WARP_SETT_AFTER_STRETCH,
     &DIAMETERS_IN_CLOTH,
     &CLOTH_SPECIFIC_VOLUME,
 ];
@@ -82,12 +82,12 @@ pub fn modular_length<N: Number>(
 pub fn length_over_diameters<N: Number>(
     /// length between threads crossed
     #[q("l", 0.1..=10.0)]
-    length: Thickness<N>,
+    modular_length: Thickness<N>,
     /// sum of the diameters
     #[q("D", 0.05..=6.0)]
-    diameters: Thickness<N>,
+    diameter_sum: Thickness<N>,
 ) -> Ratio<N> {
-    length / diameters
+    modular_length / diameter_sum
 }
 
 /// Angle at which a thread crosses the plane of the cloth.
@@ -100,15 +100,15 @@ pub fn length_over_diameters<N: Number>(
 pub fn crimp_angle<N: Number>(
     /// length between threads crossed
     #[q("l", 0.1..=10.0)]
-    length: Thickness<N>,
+    modular_length: Thickness<N>,
     /// spacing of the threads crossed
     #[q("p", 0.1..=10.0)]
     spacing: Thickness<N>,
     /// sum of the diameters
     #[q("D", 0.05..=6.0)]
-    diameters: Thickness<N>,
+    diameter_sum: Thickness<N>,
 ) -> Angle<N> {
-    degrees(V::solved::<FromSpacing, 3>([length, spacing, diameters], "θ in radians"))
+    degrees(V::solved::<FromSpacing, 3>([modular_length, spacing, diameter_sum], "θ in radians"))
 }
 
 /// Height of the wave of a thread, from the middle of its trough to that of its crest.
@@ -121,16 +121,16 @@ pub fn crimp_angle<N: Number>(
 pub fn crimp_height<N: Number>(
     /// length between threads crossed
     #[q("l", 0.1..=10.0)]
-    length: Thickness<N>,
+    modular_length: Thickness<N>,
     /// spacing of the threads crossed
     #[q("p", 0.1..=10.0)]
     spacing: Thickness<N>,
     /// sum of the diameters
     #[q("D", 0.05..=6.0)]
-    diameters: Thickness<N>,
+    diameter_sum: Thickness<N>,
 ) -> Thickness<N> {
-    let angle = V::solved::<FromSpacing, 3>([length, spacing, diameters], "θ");
-    height(angle, length, diameters)
+    let angle = V::solved::<FromSpacing, 3>([modular_length, spacing, diameter_sum], "θ");
+    height(angle, modular_length, diameter_sum)
 }
 
 /// Height of the warp's wave from the crimp that it has.
@@ -162,10 +162,10 @@ pub(super) fn if_it_fits<N: Number>(h1: V<N>, d: V<N>, figure: V<N>) -> V<N> {
 pub fn weft_crimp<N: Number>(
     /// ends
     #[q("n₁", 1.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett: Sett<N>,
     /// crimp of the warp
     #[q("c₁", 0.0..=0.3)]
     warp_crimp: Crimp<N>,
@@ -177,10 +177,10 @@ pub fn weft_crimp<N: Number>(
     weft_diameter: Diameter<N>,
 ) -> Crimp<N> {
     let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / picks).named("p₂");
+    let p2 = (10.0 / weft_sett).named("p₂");
     let h1 = warp_height(p2, warp_crimp, diameters);
     let h2 = (diameters - h1).named("h₂");
-    let p1 = (10.0 / ends).named("p₁");
+    let p1 = (10.0 / warp_sett).named("p₁");
     let straight = straight_part(h2, p1, diameters).named("s₂");
     let theta2 = angle_by_straight_part(h2, p1, straight).named("θ₂");
     let l2 = (diameters * theta2 + straight).named("l₂");
@@ -197,12 +197,12 @@ pub fn weft_crimp<N: Number>(
 pub fn crown_height<N: Number>(
     /// height of the wave
     #[q("h", 0.0..=3.0)]
-    height: Thickness<N>,
+    wave_height: Thickness<N>,
     /// diameter
     #[q("d", 0.05..=3.0)]
-    diameter: Diameter<N>,
+    yarn_diameter: Diameter<N>,
 ) -> Thickness<N> {
-    height + diameter
+    wave_height + yarn_diameter
 }
 
 /// Thickness of plain cloth: the higher of the two crowns.
@@ -216,7 +216,7 @@ pub fn crown_height<N: Number>(
 pub fn plain_thickness<N: Number>(
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett: Sett<N>,
     /// crimp of the warp
     #[q("c₁", 0.0..=0.3)]
     warp_crimp: Crimp<N>,
@@ -228,7 +228,7 @@ pub fn plain_thickness<N: Number>(
     weft_diameter: Diameter<N>,
 ) -> Thickness<N> {
     let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / picks).named("p₂");
+    let p2 = (10.0 / weft_sett).named("p₂");
     let h1 = warp_height(p2, warp_crimp, diameters);
     let h2 = (diameters - h1).named("h₂");
     if_it_fits(h1, diameters, (h1 + warp_diameter).max(h2 + weft_diameter))
@@ -247,9 +247,9 @@ pub fn jam_angle<N: Number>(
     spacing: Thickness<N>,
     /// sum of the diameters
     #[q("D", 0.05..=6.0)]
-    diameters: Thickness<N>,
+    diameter_sum: Thickness<N>,
 ) -> Angle<N> {
-    let sine = (spacing / diameters).named("p/D");
+    let sine = (spacing / diameter_sum).named("p/D");
     degrees((sine / (1.0 - sine.squared()).sqrt()).atan())
 }
 
@@ -266,9 +266,9 @@ pub fn jam_crimp<N: Number>(
     spacing: Thickness<N>,
     /// sum of the diameters
     #[q("D", 0.05..=6.0)]
-    diameters: Thickness<N>,
+    diameter_sum: Thickness<N>,
 ) -> Crimp<N> {
-    let sine = (spacing / diameters).named("p/D");
+    let sine = (spacing / diameter_sum).named("p/D");
     let theta = (sine / (1.0 - sine.squared()).sqrt()).atan().named("θ");
     theta / sine - 1.0
 }
@@ -282,15 +282,15 @@ pub fn jam_crimp<N: Number>(
 )]
 pub fn jam_spacing<N: Number>(
     /// spacing of the other system
-    #[q("p₁", 0.05..=6.0)]
+    #[q("p", 0.05..=6.0)]
     spacing: Thickness<N>,
     /// sum of the diameters
     #[q("D", 0.05..=6.0)]
-    diameters: Thickness<N>,
+    diameter_sum: Thickness<N>,
 ) -> Thickness<N> {
-    let cosine1 = (1.0 - (spacing / diameters).squared()).sqrt().named("cos θ₂");
+    let cosine1 = (1.0 - (spacing / diameter_sum).squared()).sqrt().named("cos θ₂");
     let cosine2 = (1.0 - cosine1).named("cos θ₁");
-    diameters * (1.0 - cosine2.squared()).sqrt()
+    diameter_sum * (1.0 - cosine2.squared()).sqrt()
 }
 
 /// Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
@@ -303,16 +303,16 @@ pub fn jam_spacing<N: Number>(
     limits = ["round threads that neither stretch nor flatten; plain weave", "as far as the warp can be straight, or the weft jams"],
     slips = ["keeping the width when the length is stretched"]
 )]
-pub fn ends_after_stretch<N: Number>(
+pub fn warp_sett_after_stretch<N: Number>(
     /// ends
     #[q("n₁", 1.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett_before: Sett<N>,
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett_before: Sett<N>,
     /// crimp of the warp
     #[q("c₁", 0.0..=0.3)]
-    warp_crimp: Crimp<N>,
+    warp_crimp_before: Crimp<N>,
     /// diameter of the warp
     #[q("d₁", 0.05..=3.0)]
     warp_diameter: Diameter<N>,
@@ -321,17 +321,17 @@ pub fn ends_after_stretch<N: Number>(
     weft_diameter: Diameter<N>,
     /// picks after
     #[q("n₂′", 1.0..=60.0)]
-    picks_after: Sett<N>,
+    weft_sett_after: Sett<N>,
 ) -> Sett<N> {
     let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / picks).named("p₂");
-    let h1 = warp_height(p2, warp_crimp, diameters);
-    let p1 = (10.0 / ends).named("p₁");
+    let p2 = (10.0 / weft_sett_before).named("p₂");
+    let h1 = warp_height(p2, warp_crimp_before, diameters);
+    let p1 = (10.0 / warp_sett_before).named("p₁");
     let h2 = (diameters - h1).named("h₂");
     let l2 = length(angle(h2, p1, diameters), p1, diameters).named("l₂");
     // The same threads at other picks.
-    let after2 = (10.0 / picks_after).named("p₂′");
-    let l1 = p2 * (1.0 + warp_crimp);
+    let after2 = (10.0 / weft_sett_after).named("p₂′");
+    let l1 = p2 * (1.0 + warp_crimp_before);
     let theta1 = V::solved::<FromSpacing, 3>([l1, after2, diameters], "θ₁′");
     let height1 = height(theta1, l1, diameters).named("h₁′");
     let height2 = (diameters - height1).named("h₂′");
@@ -376,10 +376,10 @@ impl Equation<4> for Filling {
 pub fn diameters_in_cloth<N: Number>(
     /// ends
     #[q("n₁", 1.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett: Sett<N>,
     /// crimp of the warp
     #[q("c₁", 0.001..=0.3)]
     warp_crimp: Crimp<N>,
@@ -387,9 +387,9 @@ pub fn diameters_in_cloth<N: Number>(
     #[q("c₂", 0.001..=0.3)]
     weft_crimp: Crimp<N>,
 ) -> Thickness<N> {
-    let p2 = (10.0 / picks).named("p₂");
+    let p2 = (10.0 / weft_sett).named("p₂");
     let l1 = (p2 * (1.0 + warp_crimp)).named("l₁");
-    let p1 = (10.0 / ends).named("p₁");
+    let p1 = (10.0 / warp_sett).named("p₁");
     let l2 = (p1 * (1.0 + weft_crimp)).named("l₂");
     V::solved::<Filling, 4>([l1, p2, l2, p1], "")
 }
@@ -406,8 +406,8 @@ pub fn cloth_specific_volume<N: Number>(
     #[q("H", 0.05..=20.0)]
     thickness: Thickness<N>,
     /// mass per area
-    #[q("w", 20.0..=2000.0)]
-    area: MassPerArea<N>,
+    #[q("ω", 20.0..=2000.0)]
+    mass_per_area: MassPerArea<N>,
 ) -> SpecificVolume<N> {
-    1000.0 * thickness / area
+    1000.0 * thickness / mass_per_area
 }

@@ -24,9 +24,9 @@ pub fn crimp_height_by_rule<N: Number>(
     crimp: Crimp<N>,
     /// factor
     #[q("k", 1.3..=1.45)]
-    factor: Ratio<N>,
+    rule_factor: Ratio<N>,
 ) -> Thickness<N> {
-    factor * spacing * crimp.sqrt()
+    rule_factor * spacing * crimp.sqrt()
 }
 
 /// Crimp of the weft in plain cloth from that of the warp, by the rule of the root.
@@ -39,10 +39,10 @@ pub fn crimp_height_by_rule<N: Number>(
 pub fn weft_crimp_by_rule<N: Number>(
     /// ends
     #[q("n₁", 1.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett: Sett<N>,
     /// crimp of the warp
     #[q("c₁", 0.0..=0.3)]
     warp_crimp: Crimp<N>,
@@ -54,11 +54,11 @@ pub fn weft_crimp_by_rule<N: Number>(
     weft_diameter: Diameter<N>,
     /// factor
     #[q("k", 1.3..=1.45)]
-    factor: Ratio<N>,
+    rule_factor: Ratio<N>,
 ) -> Crimp<N> {
-    let h1 = (factor * 10.0 / picks * warp_crimp.sqrt()).named("h₁");
+    let h1 = (rule_factor * 10.0 / weft_sett * warp_crimp.sqrt()).named("h₁");
     let h2 = (warp_diameter + weft_diameter - h1).named("h₂");
-    let root = (h2 * ends / (10.0 * factor)).named("√c₂");
+    let root = (h2 * warp_sett / (10.0 * rule_factor)).named("√c₂");
     h2.if_less(0.0, f64::NAN, root.squared())
 }
 
@@ -72,7 +72,7 @@ pub fn weft_crimp_by_rule<N: Number>(
 pub fn thickness_by_rule<N: Number>(
     /// picks
     #[q("n₂", 1.0..=60.0)]
-    picks: Sett<N>,
+    weft_sett: Sett<N>,
     /// crimp of the warp
     #[q("c₁", 0.0..=0.3)]
     warp_crimp: Crimp<N>,
@@ -84,9 +84,9 @@ pub fn thickness_by_rule<N: Number>(
     weft_diameter: Diameter<N>,
     /// factor
     #[q("k", 1.3..=1.45)]
-    factor: Ratio<N>,
+    rule_factor: Ratio<N>,
 ) -> Thickness<N> {
-    let h1 = (factor * 10.0 / picks * warp_crimp.sqrt()).named("h₁");
+    let h1 = (rule_factor * 10.0 / weft_sett * warp_crimp.sqrt()).named("h₁");
     let h2 = (warp_diameter + weft_diameter - h1).named("h₂");
     let crown = (h1 + warp_diameter).max(h2 + weft_diameter);
     h2.if_less(0.0, f64::NAN, crown)

@@ -219,7 +219,7 @@ impl<'t> Bench<'_, 't> {
             let picks = self.figures(
                 "brierley_picks_at_ends",
                 "most picks at these ends by Brierley",
-                cloth::brierley_picks(*square, ends),
+                cloth::brierley_weft_sett(*square, ends),
             );
             row.picks_at_ends = Some(picks.value());
         }
@@ -287,9 +287,9 @@ impl<'t> Bench<'_, 't> {
                 let ratio = |of: Count<Worked<'t>>| Ratio::from(of.v());
                 let (f2, f1) = (ratio(self.weft_float), ratio(self.warp_float));
                 let most = if is_plain {
-                    cloth::jam_picks(wanted, d1, d2)
+                    cloth::jam_weft_sett(wanted, d1, d2)
                 } else {
-                    cloth::jam_picks_of_weave(wanted, d1, d2, f2, f1)
+                    cloth::jam_weft_sett_of_weave(wanted, d1, d2, f2, f1)
                 };
                 let words = "most picks at these ends by the jam";
                 row.picks_at_ends = Some(self.figures("jam_picks_at_ends", words, most).value());

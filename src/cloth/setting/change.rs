@@ -12,7 +12,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &COUNT_FOR_WEIGHT,
     &SETT_FOR_WEIGHT,
     &INTERSECTIONS_IN_LENGTH,
-    &TAYLOR_TAKE_UP,
+    &TAYLOR_CRIMP,
 ];
 
 /// The sett for another weave of the same yarn at the same firmness.
@@ -24,13 +24,13 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn sett_for_weave<N: Number>(
     /// sett of the cloth at hand
-    #[q("n₁", 1.0..=80.0)]
+    #[q("n", 1.0..=80.0)]
     sett: Sett<N>,
     /// threads in its repeat
-    #[q("R₁", 2.0..=40.0)]
+    #[q("R", 2.0..=40.0)]
     repeat: Count<N>,
     /// intersections in its repeat
-    #[q("I₁", 2.0..=40.0)]
+    #[q("I", 2.0..=40.0)]
     intersections: Count<N>,
     /// threads in the new repeat
     #[q("R₂", 2.0..=40.0)]
@@ -51,10 +51,10 @@ pub fn sett_for_weave<N: Number>(
 )]
 pub fn sett_for_count<N: Number>(
     /// sett of the cloth at hand
-    #[q("n₁", 1.0..=160.0)]
+    #[q("n", 1.0..=160.0)]
     sett: Sett<N>,
     /// count of its yarn
-    #[q("T₁", 1.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// count of the new yarn
     #[q("T₂", 1.0..=2000.0)]
@@ -74,13 +74,13 @@ pub fn sett_for_count<N: Number>(
 )]
 pub fn count_for_weight<N: Number>(
     /// count of the yarn at hand
-    #[q("T₁", 1.0..=2000.0)]
+    #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
     /// new weight over the old
-    #[q("w", 0.5..=2.0)]
-    ratio: Ratio<N>,
+    #[q("μ", 0.5..=2.0)]
+    mass_ratio: Ratio<N>,
 ) -> LinearDensity<N> {
-    count * ratio.squared()
+    count * mass_ratio.squared()
 }
 
 /// The sett for a heavier or lighter cloth of the same weave and firmness, in the yarn that suits it.
@@ -92,13 +92,13 @@ pub fn count_for_weight<N: Number>(
 )]
 pub fn sett_for_weight<N: Number>(
     /// sett of the cloth at hand
-    #[q("n₁", 1.0..=80.0)]
+    #[q("n", 1.0..=80.0)]
     sett: Sett<N>,
     /// new weight over the old
-    #[q("w", 0.5..=2.0)]
-    ratio: Ratio<N>,
+    #[q("μ", 0.5..=2.0)]
+    mass_ratio: Ratio<N>,
 ) -> Sett<N> {
-    sett / ratio
+    sett / mass_ratio
 }
 
 /// Intersections that an end makes in a length of cloth.
@@ -110,8 +110,8 @@ pub fn sett_for_weight<N: Number>(
 )]
 pub fn intersections_in_length<N: Number>(
     /// picks
-    #[q("n", 1.0..=120.0)]
-    picks: Sett<N>,
+    #[q("n₂", 1.0..=120.0)]
+    weft_sett: Sett<N>,
     /// picks in the repeat
     #[q("R", 2.0..=32.0)]
     repeat: Count<N>,
@@ -119,7 +119,7 @@ pub fn intersections_in_length<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> Sett<N> {
-    picks * intersections / repeat
+    weft_sett * intersections / repeat
 }
 
 /// What the warp must be longer than the cloth, by Taylor's rule for cotton.
@@ -132,17 +132,17 @@ pub fn intersections_in_length<N: Number>(
     limits = ["cotton; for wool measure a piece", "3 for medium cloths, 4 for fine ones tightly picked"],
     slips = ["the count of the warp for that of the weft", "on the length of the warp: it is added to that of the cloth"]
 )]
-pub fn taylor_take_up<N: Number>(
+pub fn taylor_crimp<N: Number>(
     /// intersections of an end
     #[q("i", 5.0..=60.0)]
-    intersections: Sett<N>,
+    intersection_sett: Sett<N>,
     /// multiplier
     #[q("m", 3.0..=4.0)]
-    multiplier: Ratio<N>,
+    taylor_multiplier: Ratio<N>,
     /// count of the weft
-    #[q("T", 5.0..=60.0)]
-    weft: LinearDensity<N>,
+    #[q("T₂", 5.0..=60.0)]
+    weft_count: LinearDensity<N>,
 ) -> Crimp<N> {
-    let number = (ENGLISH_COTTON / weft).named("N");
-    2.54 * intersections * multiplier / number / 100.0
+    let number = (ENGLISH_COTTON / weft_count).named("N");
+    2.54 * intersection_sett * taylor_multiplier / number / 100.0
 }

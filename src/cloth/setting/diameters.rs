@@ -22,7 +22,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 ///
 /// Each intersection lets one thread of the other system through: for ends, count those of a pick.
 #[formula(
-    result = "n",
+    result = "n_m",
     sources = ["Ashenhurst page 1999", "definition"],
     limits = ["the printed rule is for like yarns; here the room at an intersection is a diameter of the other yarn", "round hard threads in one plane"],
     slips = ["the intersections of the ends for the sett of the ends: it is the picks that pass between ends"]
@@ -30,10 +30,10 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn maximum_sett_unlike<N: Number>(
     /// diameters of the yarn that is set, side by side
     #[q("D₁", 1.0..=60.0)]
-    own: Sett<N>,
+    own_side_by_side: Sett<N>,
     /// diameters of the yarn that crosses it, side by side
     #[q("D₂", 1.0..=60.0)]
-    crossing: Sett<N>,
+    crossing_side_by_side: Sett<N>,
     /// threads in the repeat
     #[q("R", 2.0..=32.0)]
     repeat: Count<N>,
@@ -41,7 +41,7 @@ pub fn maximum_sett_unlike<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> Sett<N> {
-    repeat / (repeat / own + intersections / crossing)
+    repeat / (repeat / own_side_by_side + intersections / crossing_side_by_side)
 }
 
 /// The closest sett of a weave by the curvature of the threads, for a square cloth of like yarns.
@@ -49,7 +49,7 @@ pub fn maximum_sett_unlike<N: Number>(
 /// At an intersection two neighbours are √3 diameters apart, elsewhere one: the crossing thread bends
 /// round them instead of passing straight between.
 #[formula(
-    result = "n",
+    result = "n_m",
     sources = ["memory", "definition"],
     limits = ["the name is Ashenhurst's and is remembered; the geometry was worked out: it is Peirce's jam of a square cloth, and Love's for other weaves", "round incompressible threads"],
     slips = ["taking the maximum for the sett to weave", "comparing it with one by diameters and intersections: it is 15 % closer in plain"]
@@ -57,7 +57,7 @@ pub fn maximum_sett_unlike<N: Number>(
 pub fn curvature_sett<N: Number>(
     /// diameters side by side
     #[q("D", 1.0..=60.0)]
-    diameters: Sett<N>,
+    side_by_side: Sett<N>,
     /// threads in the repeat
     #[q("R", 2.0..=32.0)]
     repeat: Count<N>,
@@ -65,7 +65,7 @@ pub fn curvature_sett<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> Sett<N> {
-    diameters * repeat / (repeat + (3.0_f64.sqrt() - 1.0) * intersections)
+    side_by_side * repeat / (repeat + (3.0_f64.sqrt() - 1.0) * intersections)
 }
 
 /// The closest sett of one system by curvature, where the other is of another yarn.
@@ -73,7 +73,7 @@ pub fn curvature_sett<N: Number>(
 /// Both systems take an equal part of the bend, so that neighbours at an intersection stand √3/2 times
 /// the sum of both diameters apart.
 #[formula(
-    result = "n",
+    result = "n_m",
     sources = ["definition"],
     limits = ["worked out from the jam with warp and weft bent alike; other shares of the bend give other setts", "round incompressible threads"],
     slips = ["the intersections of the ends for the sett of the ends: it is the picks that pass between ends"]
@@ -81,10 +81,10 @@ pub fn curvature_sett<N: Number>(
 pub fn curvature_sett_unlike<N: Number>(
     /// diameters of the yarn that is set, side by side
     #[q("D₁", 1.0..=60.0)]
-    own: Sett<N>,
+    own_side_by_side: Sett<N>,
     /// diameters of the yarn that crosses it, side by side
     #[q("D₂", 1.0..=60.0)]
-    crossing: Sett<N>,
+    crossing_side_by_side: Sett<N>,
     /// threads in the repeat
     #[q("R", 2.0..=32.0)]
     repeat: Count<N>,
@@ -92,13 +92,14 @@ pub fn curvature_sett_unlike<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> Sett<N> {
-    let at_crossing = (3.0_f64.sqrt() / 2.0 * (1.0 / own + 1.0 / crossing)).named("p");
-    repeat / ((repeat - intersections) / own + intersections * at_crossing)
+    let at_crossing =
+        (3.0_f64.sqrt() / 2.0 * (1.0 / own_side_by_side + 1.0 / crossing_side_by_side)).named("p");
+    repeat / ((repeat - intersections) / own_side_by_side + intersections * at_crossing)
 }
 
 /// The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little more.
 #[formula(
-    result = "n",
+    result = "n_m",
     sources = ["Taylor 1909"],
     limits = ["plain cloth, cotton, ends and picks alike; he says about 5 per cent, as threads leave the plane"],
     slips = ["the 5 per cent once more, where the diameters were taken with 0.95"]
@@ -106,12 +107,12 @@ pub fn curvature_sett_unlike<N: Number>(
 pub fn taylor_plain_sett<N: Number>(
     /// diameters side by side
     #[q("D", 1.0..=160.0)]
-    diameters: Sett<N>,
+    side_by_side: Sett<N>,
     /// allowance
     #[q("a", 0.0..=0.1)]
-    allowance: Ratio<N>,
+    taylor_allowance: Ratio<N>,
 ) -> Sett<N> {
-    diameters / 2.0 * (1.0 + allowance)
+    side_by_side / 2.0 * (1.0 + taylor_allowance)
 }
 
 /// The count of yarn that suits a sett wanted, by diameters and intersections.
@@ -124,13 +125,13 @@ pub fn taylor_plain_sett<N: Number>(
 pub fn count_for_sett<N: Number>(
     /// factor of the yarn
     #[q("k", 0.8..=1.0)]
-    factor: Ratio<N>,
+    yarn_factor: Ratio<N>,
     /// sett wanted
     #[q("n", 1.0..=60.0)]
     sett: Sett<N>,
     /// share of the maximum
     #[q("s", 0.4..=1.0)]
-    share: Ratio<N>,
+    sett_share: Ratio<N>,
     /// threads in the repeat
     #[q("R", 2.0..=32.0)]
     repeat: Count<N>,
@@ -138,8 +139,8 @@ pub fn count_for_sett<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> LinearDensity<N> {
-    let diameters = (sett / share * (repeat + intersections) / repeat).named("D");
-    let yards_per_pound = (2.54 * diameters / factor).squared().named("Y");
+    let diameters = (sett / sett_share * (repeat + intersections) / repeat).named("D");
+    let yards_per_pound = (2.54 * diameters / yarn_factor).squared().named("Y");
     YARD_PER_POUND / yards_per_pound
 }
 
@@ -152,13 +153,13 @@ pub fn count_for_sett<N: Number>(
 )]
 pub fn working_sett<N: Number>(
     /// closest sett
-    #[q("n₀", 1.0..=80.0)]
-    maximum: Sett<N>,
+    #[q("n_m", 1.0..=80.0)]
+    maximum_sett: Sett<N>,
     /// share of it
     #[q("s", 0.4..=1.0)]
-    share: Ratio<N>,
+    sett_share: Ratio<N>,
 ) -> Sett<N> {
-    maximum * share
+    maximum_sett * sett_share
 }
 
 /// How much of the closest sett a sett is.
@@ -173,10 +174,10 @@ pub fn share_of_maximum<N: Number>(
     #[q("n", 1.0..=80.0)]
     sett: Sett<N>,
     /// closest sett by a theory
-    #[q("n₀", 1.0..=80.0)]
-    maximum: Sett<N>,
+    #[q("n_m", 1.0..=80.0)]
+    maximum_sett: Sett<N>,
 ) -> Ratio<N> {
-    sett / maximum
+    sett / maximum_sett
 }
 
 /// A sett by a rule of wraps.
@@ -192,14 +193,14 @@ pub fn sett_from_wraps<N: Number>(
     wraps: Sett<N>,
     /// share of the wraps
     #[q("s", 0.3..=1.6)]
-    share: Ratio<N>,
+    wraps_share: Ratio<N>,
 ) -> Sett<N> {
-    wraps * share
+    wraps * wraps_share
 }
 
 /// The closest sett from wraps: these are fewer than diameters.
 #[formula(
-    result = "n",
+    result = "n_m",
     sources = ["Osterkamp"],
     limits = ["one weaver's rule: wraps over 0.7 stand for diameters", "wraps go by the hand, the tension and the twist"],
     slips = ["half of the wraps taken for the maximum of plain: that is a sett to weave, and the maximum is closer by 1/0.7"]
@@ -210,7 +211,7 @@ pub fn maximum_sett_from_wraps<N: Number>(
     wraps: Sett<N>,
     /// wraps for a diameter
     #[q("c", 0.5..=1.0)]
-    reach: Ratio<N>,
+    wraps_per_diameter: Ratio<N>,
     /// threads in the repeat
     #[q("R", 2.0..=32.0)]
     repeat: Count<N>,
@@ -218,5 +219,5 @@ pub fn maximum_sett_from_wraps<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> Sett<N> {
-    wraps / reach * repeat / (repeat + intersections)
+    wraps / wraps_per_diameter * repeat / (repeat + intersections)
 }

@@ -12,10 +12,10 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &GALCERAN_COEFFICIENT,
     &GALCERAN_SETT,
     &BRIERLEY_SETT,
-    &BRIERLEY_PICKS,
-    &BRIERLEY_PICKS_UNLIKE,
-    &JAM_PICKS,
-    &JAM_PICKS_OF_WEAVE,
+    &BRIERLEY_WEFT_SETT,
+    &BRIERLEY_WEFT_SETT_UNLIKE,
+    &JAM_WEFT_SETT,
+    &JAM_WEFT_SETT_OF_WEAVE,
     &MILASIUS_FIRMNESS,
 ];
 
@@ -29,12 +29,12 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn galceran_coefficient<N: Number>(
     /// coefficient of the material
     #[q("Q", 8.8..=10.0)]
-    material: Ratio<N>,
+    material_coefficient: Ratio<N>,
     /// intersections for each thread of the other system
     #[q("l", 0.05..=1.0)]
     crossings: Ratio<N>,
 ) -> Ratio<N> {
-    material / (1.0 + 0.73 * crossings)
+    material_coefficient / (1.0 + 0.73 * crossings)
 }
 
 /// Sett by Galceran's coefficient of density.
@@ -47,13 +47,13 @@ pub fn galceran_coefficient<N: Number>(
 pub fn galceran_sett<N: Number>(
     /// coefficient of density
     #[q("K", 1.0..=10.0)]
-    coefficient: Ratio<N>,
+    density_coefficient: Ratio<N>,
     /// yarn count
     #[q("T", 5.0..=1000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
     let number = (1000.0 / count).named("Nm");
-    coefficient * number.sqrt()
+    density_coefficient * number.sqrt()
 }
 
 /// The closest sett of a square cloth by Brierley.
@@ -61,7 +61,7 @@ pub fn galceran_sett<N: Number>(
 /// In the trade's units: the average float to a power by the class of weave, times the root of a
 /// constant times the yards in a pound, in an inch.
 #[formula(
-    result = "n",
+    result = "n_q",
     sources = ["memory"],
     limits = ["remembered and not read again: check it in a printed copy before you rely on it", "k is 0.239: his 134 for worsted and 200 for cotton over the yards of a hank; see the table brierley_constants", "m is 0.39 for twill, 0.42 for satin, 0.45 for hopsack; that for ribs is not known here", "worsted and cotton mill practice; warp and weft alike"],
     slips = ["the constant of another count system", "the length of the longest float for the average"]
@@ -69,20 +69,20 @@ pub fn galceran_sett<N: Number>(
 pub fn brierley_sett<N: Number>(
     /// average float, threads for each intersection
     #[q("F", 1.0..=8.0)]
-    float: Ratio<N>,
+    mean_float: Ratio<N>,
     /// exponent of the class of weave
     #[q("m", 0.3..=0.5)]
-    exponent: Ratio<N>,
+    weave_exponent: Ratio<N>,
     /// constant on the yards in a pound
     #[q("k", 0.2..=0.3)]
-    constant: Ratio<N>,
+    brierley_constant: Ratio<N>,
     /// yarn count
     #[q("T", 5.0..=1000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
     // F to the power m.
-    let weave = (exponent * float.ln()).exp().named("Fᵐ");
-    weave * crate::yarn::side_by_side(constant.sqrt(), count)
+    let weave = (weave_exponent * mean_float.ln()).exp().named("Fᵐ");
+    weave * crate::yarn::side_by_side(brierley_constant.sqrt(), count)
 }
 
 /// The most picks at a number of ends, by Brierley: the ends to the power ⅔ times the picks stay.
@@ -92,15 +92,15 @@ pub fn brierley_sett<N: Number>(
     limits = ["remembered and not read again", "warp and weft of one count"],
     slips = ["ends and picks to a constant sum: each tenth more ends costs less than a tenth of the picks"]
 )]
-pub fn brierley_picks<N: Number>(
+pub fn brierley_weft_sett<N: Number>(
     /// closest sett of the square cloth
-    #[q("n", 1.0..=80.0)]
-    square: Sett<N>,
+    #[q("n_q", 1.0..=80.0)]
+    square_sett: Sett<N>,
     /// ends
     #[q("n₁", 1.0..=80.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
 ) -> Sett<N> {
-    square.powf(5.0 / 3.0) * ends.powf(-2.0 / 3.0)
+    square_sett.powf(5.0 / 3.0) * warp_sett.powf(-2.0 / 3.0)
 }
 
 /// The most picks at a number of ends, by Brierley, where warp and weft are of unlike count.
@@ -110,22 +110,22 @@ pub fn brierley_picks<N: Number>(
     limits = ["the exponent ⅔ √(T₁/T₂) is quoted from memory, its sign and the order of the counts to be verified: do not set a loom by it", "the square sett is that of the average count"],
     slips = ["using it where warp and weft are alike and a printed figure is at hand"]
 )]
-pub fn brierley_picks_unlike<N: Number>(
+pub fn brierley_weft_sett_unlike<N: Number>(
     /// closest sett of the square cloth
-    #[q("n", 1.0..=80.0)]
-    square: Sett<N>,
+    #[q("n_q", 1.0..=80.0)]
+    square_sett: Sett<N>,
     /// ends
     #[q("n₁", 1.0..=80.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// count of the warp
     #[q("T₁", 10.0..=500.0)]
-    warp: LinearDensity<N>,
+    warp_count: LinearDensity<N>,
     /// count of the weft
     #[q("T₂", 10.0..=500.0)]
-    weft: LinearDensity<N>,
+    weft_count: LinearDensity<N>,
 ) -> Sett<N> {
-    let power = (2.0 / 3.0 * (warp / weft).sqrt()).named("a");
-    square * (power * (square / ends).ln()).exp()
+    let power = (2.0 / 3.0 * (warp_count / weft_count).sqrt()).named("a");
+    square_sett * (power * (square_sett / warp_sett).ln()).exp()
 }
 
 /// The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
@@ -137,19 +137,19 @@ pub fn brierley_picks_unlike<N: Number>(
     limits = ["plain weave, round yarns that neither flatten nor stretch: real yarn does both", "ends further apart than both diameters jam no picks: there is no answer"],
     slips = ["the jam taken for a sett to weave", "the diameter of the yarn on the cone where it is flattened in cloth"]
 )]
-pub fn jam_picks<N: Number>(
+pub fn jam_weft_sett<N: Number>(
     /// ends
     #[q("n₁", 2.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// diameter of the warp
     #[q("d₁", 0.08..=2.0)]
-    warp: Diameter<N>,
+    warp_diameter: Diameter<N>,
     /// diameter of the weft
     #[q("d₂", 0.08..=2.0)]
-    weft: Diameter<N>,
+    weft_diameter: Diameter<N>,
 ) -> Sett<N> {
-    let both = Thickness::from((warp + weft).named("D"));
-    let spacing = Thickness::from((10.0 / ends).named("p₁"));
+    let both = Thickness::from((warp_diameter + weft_diameter).named("D"));
+    let spacing = Thickness::from((10.0 / warp_sett).named("p₁"));
     10.0 / jam_spacing(spacing, both).v()
 }
 
@@ -163,16 +163,16 @@ pub fn jam_picks<N: Number>(
     limits = ["remembered; Love gives it as graphs, with factors for threads that flatten, which are left out here", "evenly interlaced threads: a mean float of unlike threads hides the tightest"],
     slips = ["the floats of the warp for the ends: the picks pass between ends"]
 )]
-pub fn jam_picks_of_weave<N: Number>(
+pub fn jam_weft_sett_of_weave<N: Number>(
     /// ends
     #[q("n₁", 2.0..=60.0)]
-    ends: Sett<N>,
+    warp_sett: Sett<N>,
     /// diameter of the warp
     #[q("d₁", 0.08..=2.0)]
-    warp: Diameter<N>,
+    warp_diameter: Diameter<N>,
     /// diameter of the weft
     #[q("d₂", 0.08..=2.0)]
-    weft: Diameter<N>,
+    weft_diameter: Diameter<N>,
     /// average float of the picks
     #[q("F₂", 1.0..=8.0)]
     weft_float: Ratio<N>,
@@ -180,10 +180,10 @@ pub fn jam_picks_of_weave<N: Number>(
     #[q("F₁", 1.0..=8.0)]
     warp_float: Ratio<N>,
 ) -> Sett<N> {
-    let both = Thickness::from((warp + weft).named("D"));
-    let spacing = (weft_float * 10.0 / ends - (weft_float - 1.0) * warp).named("p₁′");
+    let both = Thickness::from((warp_diameter + weft_diameter).named("D"));
+    let spacing = (weft_float * 10.0 / warp_sett - (weft_float - 1.0) * warp_diameter).named("p₁′");
     let picks = jam_spacing(Thickness::from(spacing), both).v();
-    10.0 * warp_float / (picks + (warp_float - 1.0) * weft)
+    10.0 * warp_float / (picks + (warp_float - 1.0) * weft_diameter)
 }
 
 /// Firmness of a cloth by Milašius: 1 would be the closest that round threads allow.
@@ -196,28 +196,30 @@ pub fn jam_picks_of_weave<N: Number>(
 pub fn milasius_firmness<N: Number>(
     /// weave factor
     #[q("P", 1.0..=2.0)]
-    weave: Ratio<N>,
+    weave_factor: Ratio<N>,
     /// average count
-    #[q("T", 5.0..=500.0)]
-    count: LinearDensity<N>,
+    #[q("T_m", 5.0..=500.0)]
+    mean_count: LinearDensity<N>,
     /// density of the fibre
     #[q("ρ", 0.9..=2.6)]
-    density: Density<N>,
+    fibre_density: Density<N>,
     /// count of the warp
     #[q("T₁", 5.0..=500.0)]
-    warp: LinearDensity<N>,
+    warp_count: LinearDensity<N>,
     /// count of the weft
     #[q("T₂", 5.0..=500.0)]
-    weft: LinearDensity<N>,
+    weft_count: LinearDensity<N>,
     /// ends
-    #[q("S₁", 1.0..=80.0)]
-    ends: Sett<N>,
+    #[q("n₁", 1.0..=80.0)]
+    warp_sett: Sett<N>,
     /// picks
-    #[q("S₂", 1.0..=80.0)]
-    picks: Sett<N>,
+    #[q("n₂", 1.0..=80.0)]
+    weft_sett: Sett<N>,
 ) -> Ratio<N> {
-    let power = (2.0 / 3.0 * (warp / weft).sqrt()).named("a");
-    let mean = ((picks.ln() + power * ends.ln()) / (1.0 + power)).exp().named("S");
+    let power = (2.0 / 3.0 * (warp_count / weft_count).sqrt()).named("a");
+    let mean = ((weft_sett.ln() + power * warp_sett.ln()) / (1.0 + power)).exp().named("S");
     // 10^−2.5 brings threads in a centimetre, tex and kg/L to one unit.
-    10.0_f64.powf(-2.5) * (12.0 / PI).sqrt() / weave * (count / density).sqrt() * mean
+    10.0_f64.powf(-2.5) * (12.0 / PI).sqrt() / weave_factor
+        * (mean_count / fibre_density).sqrt()
+        * mean
 }

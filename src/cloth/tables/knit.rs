@@ -6,7 +6,7 @@ pub(super) static MUNDEN_CONSTANTS: Table = Table {
     name: "munden_constants",
     title: "Munden's constants of plain knitting in wool",
     about: "K_c = courses × loop, K_w = wales × loop, K_s = loops on an area × loop²: for loop_density, \
-            courses_for_loop and knit_mass_by_constant. The states are how far the cloth has come to \
+            courses_for_loop and knit_mass_per_area_by_constant. The states are how far the cloth has come to \
             rest. Munden 1959, from memory except where a source stands; his K_s is not quite the \
             product of the other two.",
     columns: &["state", "constant"],
@@ -29,7 +29,7 @@ pub(super) static KNIT_MASS_CONSTANTS: Table = Table {
     name: "knit_mass_constants",
     title: "Mass of knitting: k of g/m² = k ÷ (English cotton count × loop in mm)",
     about: "Empirical, cotton, as printed to more digits than they deserve. Over 590.54 they are the \
-            constant K_s of knit_mass_by_constant.",
+            constant K_s of knit_mass_per_area_by_constant.",
     columns: &["structure"],
     figures: &[
         constant(&["single jersey"], 12_068.59, "K_s 20.4"),

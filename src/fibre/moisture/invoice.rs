@@ -24,12 +24,12 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 pub fn blend_regain<N: Number>(
     /// shares of the fibres in the oven-dry mass
     #[q("p", 0.0..=1.0, whole)]
-    shares: &[Fraction<N>],
+    dry_shares: &[Fraction<N>],
     /// regain agreed for each fibre
     #[q("R", 0.0..=0.3)]
     regains: &[Regain<N>],
 ) -> Regain<N> {
-    V::sum(shares.zip(regains).map(|(p, a)| p * a))
+    V::sum(dry_shares.zip(regains).map(|(p, a)| p * a))
 }
 
 /// Regain of one fibre of a blend, from the regain of the whole and that of the others.
@@ -42,15 +42,15 @@ pub fn blend_regain<N: Number>(
 pub fn regain_of_remainder<N: Number>(
     /// regain of the blend
     #[q("A", 0.0..=0.2)]
-    blend: Regain<N>,
+    blend_regain: Regain<N>,
     /// share of this fibre in the oven-dry mass
     #[q("p", 0.05..=1.0)]
-    share: Fraction<N>,
+    dry_share: Fraction<N>,
     /// regain of the other fibres together
     #[q("A₂", 0.0..=0.2)]
-    others: Regain<N>,
+    others_regain: Regain<N>,
 ) -> Regain<N> {
-    (blend - (1.0 - share) * others) / share
+    (blend_regain - (1.0 - dry_share) * others_regain) / dry_share
 }
 
 /// Share of the first fibre in the oven-dry mass of a blend, from the shares as weighed.
@@ -63,12 +63,12 @@ pub fn regain_of_remainder<N: Number>(
 pub fn dry_share<N: Number>(
     /// shares of the mass as weighed, the fibre asked for first
     #[q("q", 0.0..=1.0, whole)]
-    shares: &[Fraction<N>],
+    weighed_shares: &[Fraction<N>],
     /// regain of each fibre when it was weighed
     #[q("R", 0.0..=0.4)]
     regains: &[Regain<N>],
 ) -> Fraction<N> {
-    let dry = shares.zip(regains).map(|(q, r)| q / (1.0 + r));
+    let dry = weighed_shares.zip(regains).map(|(q, r)| q / (1.0 + r));
     V::first(dry.clone()) / V::sum(dry)
 }
 
@@ -81,16 +81,16 @@ pub fn dry_share<N: Number>(
 )]
 pub fn commercial_mass<N: Number>(
     /// oven-dry mass
-    #[q("D", 0.001..=10000.0)]
-    dry: Mass<N>,
+    #[q("m_d", 0.001..=10000.0)]
+    oven_dry_mass: Mass<N>,
     /// agreed allowance for water
     #[q("A", 0.0..=0.2)]
     allowance: Regain<N>,
     /// agreed allowance for fat, oil and dressing
     #[q("a", 0.0..=0.1)]
-    fat: Fraction<N>,
+    fat_allowance: Fraction<N>,
 ) -> Mass<N> {
-    dry * (1.0 + allowance + fat)
+    oven_dry_mass * (1.0 + allowance + fat_allowance)
 }
 
 /// Invoice mass, from the mass as weighed and the share of water in it.
@@ -106,12 +106,12 @@ pub fn invoice_mass_from_content<N: Number>(
     mass: Mass<N>,
     /// water as a share of the mass with its water
     #[q("M", 0.0..=0.3)]
-    content: MoistureContent<N>,
+    moisture_content: MoistureContent<N>,
     /// agreed allowance for water
     #[q("A", 0.0..=0.2)]
     allowance: Regain<N>,
 ) -> Mass<N> {
-    mass * (1.0 - content) * (1.0 + allowance)
+    mass * (1.0 - moisture_content) * (1.0 + allowance)
 }
 
 /// Invoice mass of a lot whose sample was cleaned before it was dried.
@@ -123,23 +123,24 @@ pub fn invoice_mass_from_content<N: Number>(
 )]
 pub fn invoice_mass_of_cleaned<N: Number>(
     /// lot as weighed
-    #[q("W", 0.01..=50000.0)]
-    lot: Mass<N>,
+    #[q("m_L", 0.01..=50000.0)]
+    lot_mass: Mass<N>,
     /// sample as taken
-    #[q("m", 0.0001..=10.0)]
-    sample: Mass<N>,
+    #[q("m_s", 0.0001..=10.0)]
+    sample_mass: Mass<N>,
     /// sample, cleaned and oven-dry
-    #[q("d", 0.0001..=10.0)]
-    dry: Mass<N>,
+    #[q("m_sd", 0.0001..=10.0)]
+    dry_sample_mass: Mass<N>,
     /// agreed allowance for water
     #[q("A", 0.0..=0.2)]
     allowance: Regain<N>,
     /// agreed allowance for natural fat
     #[q("a", 0.0..=0.1)]
-    fat: Fraction<N>,
+    fat_allowance: Fraction<N>,
     /// agreed allowance for oil and dressing
     #[q("b", 0.0..=0.1)]
-    dressing: Fraction<N>,
+    dressing_allowance: Fraction<N>,
 ) -> Mass<N> {
-    lot * dry / sample * (1.0 + allowance + fat + dressing)
+    lot_mass * dry_sample_mass / sample_mass
+        * (1.0 + allowance + fat_allowance + dressing_allowance)
 }

@@ -10,7 +10,7 @@ pub(crate) const FORMULAS: &[&Formula] =
 
 /// Water, fat and vegetable matter are all taken on the clean dry fibre, so they add.
 #[formula(
-    result = "s",
+    result = "s_m",
     sources = ["definition"],
     slips = ["multiplying (1 + R)(1 + o): both are on the fibre, not one on the other"]
 )]
@@ -22,7 +22,7 @@ pub fn state_ratio<N: Number>(
     #[q("o", 0.0..=0.2)]
     fat: Fraction<N>,
     /// vegetable matter on clean dry fibre
-    #[q("v", 0.0..=0.1)]
+    #[q("v_m", 0.0..=0.1)]
     vegetable: Fraction<N>,
 ) -> Ratio<N> {
     1.0 + regain + fat + vegetable
@@ -37,12 +37,12 @@ pub fn state_ratio<N: Number>(
 pub fn mass_in_state<N: Number>(
     /// clean dry fibre
     #[q("f", 0.001..=10000.0)]
-    fibre: Mass<N>,
+    fibre_mass: Mass<N>,
     /// mass for each unit of clean dry fibre
-    #[q("s", 1.0..=1.7)]
-    state: Ratio<N>,
+    #[q("s_m", 1.0..=1.7)]
+    state_ratio: Ratio<N>,
 ) -> Mass<N> {
-    fibre * state
+    fibre_mass * state_ratio
 }
 
 /// Clean dry fibre in what was weighed.
@@ -56,10 +56,10 @@ pub fn fibre_in_mass<N: Number>(
     #[q("m", 0.001..=10000.0)]
     mass: Mass<N>,
     /// mass for each unit of clean dry fibre
-    #[q("s", 1.0..=1.7)]
-    state: Ratio<N>,
+    #[q("s_m", 1.0..=1.7)]
+    state_ratio: Ratio<N>,
 ) -> Mass<N> {
-    mass / state
+    mass / state_ratio
 }
 
 /// Mass of the same fibre in another state: oil out, water in.
@@ -71,13 +71,13 @@ pub fn fibre_in_mass<N: Number>(
 pub fn mass_after_change_of_state<N: Number>(
     /// mass before
     #[q("m₁", 0.001..=10000.0)]
-    mass: Mass<N>,
+    mass_before: Mass<N>,
     /// mass for each unit of clean dry fibre, before
     #[q("s₁", 1.0..=1.7)]
-    before: Ratio<N>,
+    state_ratio_before: Ratio<N>,
     /// mass for each unit of clean dry fibre, after
     #[q("s₂", 1.0..=1.7)]
-    after: Ratio<N>,
+    state_ratio_after: Ratio<N>,
 ) -> Mass<N> {
-    mass * after / before
+    mass_before * state_ratio_after / state_ratio_before
 }

@@ -8,7 +8,7 @@ use crate::quantity::{LinearDensity, Mass, MoistureContent, Regain};
 pub(crate) const FORMULAS: &[&Formula] = &[
     &MOISTURE_CONTENT,
     &REGAIN_FROM_CONTENT,
-    &REGAIN_FOUND,
+    &REGAIN_FROM_MASSES,
     &WATER_IN_MASS,
     &WATER_FROM_CONTENT,
     &OVEN_DRY_MASS,
@@ -41,14 +41,14 @@ pub fn moisture_content<N: Number>(
 pub fn regain_from_content<N: Number>(
     /// water as a share of the mass with its water
     #[q("M", 0.0..=0.3)]
-    content: MoistureContent<N>,
+    moisture_content: MoistureContent<N>,
 ) -> Regain<N> {
-    content / (1.0 - content)
+    moisture_content / (1.0 - moisture_content)
 }
 
 /// Water in a mass at a regain.
 #[formula(
-    result = "w",
+    result = "m_a",
     sources = ["GATE solutions"],
     slips = ["taking the regain of the wet mass: m × R instead of m × R/(1 + R)"]
 )]
@@ -65,7 +65,7 @@ pub fn water_in_mass<N: Number>(
 
 /// Oven-dry mass of a mass at a regain.
 #[formula(
-    result = "D",
+    result = "m_d",
     sources = ["PCT moisture"],
     slips = ["m × (1 − R): the regain is on the dry mass, so divide by 1 + R"]
 )]
@@ -91,13 +91,13 @@ pub fn mass_at_regain<N: Number>(
     #[q("m", 0.001..=10000.0)]
     mass: Mass<N>,
     /// regain at weighing
-    #[q("R₁", 0.0..=0.4)]
+    #[q("R", 0.0..=0.4)]
     regain: Regain<N>,
     /// regain wanted
-    #[q("R₂", 0.0..=0.4)]
-    wanted: Regain<N>,
+    #[q("R_w", 0.0..=0.4)]
+    wanted_regain: Regain<N>,
 ) -> Mass<N> {
-    mass * (1.0 + wanted) / (1.0 + regain)
+    mass * (1.0 + wanted_regain) / (1.0 + regain)
 }
 
 /// Water on the oven-dry mass, from a sample weighed before and after the oven.
@@ -107,20 +107,20 @@ pub fn mass_at_regain<N: Number>(
     limits = ["the sample is weighed at once when it is taken, and dried until its mass no longer falls", "fat and dirt weigh with the dry mass"],
     slips = ["dividing by the mass as taken: that is the content"]
 )]
-pub fn regain_found<N: Number>(
+pub fn regain_from_masses<N: Number>(
     /// sample as taken
-    #[q("m", 0.0001..=10.0)]
-    sample: Mass<N>,
+    #[q("m_s", 0.0001..=10.0)]
+    sample_mass: Mass<N>,
     /// the same, oven-dry
-    #[q("d", 0.0001..=10.0)]
-    dry: Mass<N>,
+    #[q("m_sd", 0.0001..=10.0)]
+    dry_sample_mass: Mass<N>,
 ) -> Regain<N> {
-    (sample - dry) / dry
+    (sample_mass - dry_sample_mass) / dry_sample_mass
 }
 
 /// Water in a mass, from its share of the whole.
 #[formula(
-    result = "w",
+    result = "m_a",
     sources = ["Moisture blog 2015"],
     slips = ["taking a regain for a content: 17 % regain is 14.5 % content"]
 )]
@@ -130,14 +130,14 @@ pub fn water_from_content<N: Number>(
     mass: Mass<N>,
     /// water as a share of the mass with its water
     #[q("M", 0.0..=0.3)]
-    content: MoistureContent<N>,
+    moisture_content: MoistureContent<N>,
 ) -> Mass<N> {
-    mass * content
+    mass * moisture_content
 }
 
 /// Oven-dry mass of a mass with a share of water in it.
 #[formula(
-    result = "D",
+    result = "m_d",
     sources = ["Moisture blog 2015"],
     slips = ["dividing by 1 + M as if it were a regain"]
 )]
@@ -147,30 +147,30 @@ pub fn oven_dry_from_content<N: Number>(
     mass: Mass<N>,
     /// water as a share of the mass with its water
     #[q("M", 0.0..=0.3)]
-    content: MoistureContent<N>,
+    moisture_content: MoistureContent<N>,
 ) -> Mass<N> {
-    mass * (1.0 - content)
+    mass * (1.0 - moisture_content)
 }
 
 /// Oven-dry mass of a lot, from a sample of it.
 #[formula(
-    result = "D",
+    result = "m_d",
     sources = ["Moisture blog 2015"],
     limits = ["sample and lot are weighed within the same hour: the lot goes on drying or damping"],
     slips = ["weighing the lot on another day than the sample"]
 )]
 pub fn oven_dry_mass_of_lot<N: Number>(
     /// lot as weighed
-    #[q("W", 0.01..=50000.0)]
-    lot: Mass<N>,
+    #[q("m_L", 0.01..=50000.0)]
+    lot_mass: Mass<N>,
     /// sample as taken
-    #[q("m", 0.0001..=10.0)]
-    sample: Mass<N>,
+    #[q("m_s", 0.0001..=10.0)]
+    sample_mass: Mass<N>,
     /// sample, oven-dry
-    #[q("d", 0.0001..=10.0)]
-    dry: Mass<N>,
+    #[q("m_sd", 0.0001..=10.0)]
+    dry_sample_mass: Mass<N>,
 ) -> Mass<N> {
-    lot * dry / sample
+    lot_mass * dry_sample_mass / sample_mass
 }
 
 /// The same yarn's count at another regain.
@@ -182,14 +182,14 @@ pub fn oven_dry_mass_of_lot<N: Number>(
 )]
 pub fn count_at_regain<N: Number>(
     /// count as found
-    #[q("T₁", 1.0..=5000.0)]
+    #[q("T", 1.0..=5000.0)]
     count: LinearDensity<N>,
     /// regain at which it was found
-    #[q("R₁", 0.0..=0.4)]
+    #[q("R", 0.0..=0.4)]
     regain: Regain<N>,
     /// regain wanted
-    #[q("R₂", 0.0..=0.4)]
-    wanted: Regain<N>,
+    #[q("R_w", 0.0..=0.4)]
+    wanted_regain: Regain<N>,
 ) -> LinearDensity<N> {
-    count * (1.0 + wanted) / (1.0 + regain)
+    count * (1.0 + wanted_regain) / (1.0 + regain)
 }

@@ -30,26 +30,26 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 /// bottom.
 ///
 /// Each component lies in n layers. Where the stack is cut, each layer is thicker or thinner than its
-/// mean by the coefficient of variation c, independently of the others; to first order the share then
-/// has the variance (p(1 − p)c)²·2/n.
+/// mean by the coefficient of variation CV_l, independently of the others; to first order the share
+/// then has the variance (p(1 − p)CV_l)²·2/n.
 #[formula(
     result = "σ",
     sources = ["definition"],
-    limits = ["layers of unlike thickness by chance, c small (with two layers and c = 30 % it reads about 3 % low), each component in as many layers", "each handful goes through the stack from top to bottom: taken from the top it mixes nothing", "tufts are taken as small: what they add is random_share_deviation"],
+    limits = ["layers of unlike thickness by chance, CV_l small (with two layers and CV_l = 30 % it reads about 3 % low), each component in as many layers", "each handful goes through the stack from top to bottom: taken from the top it mixes nothing", "tufts are taken as small: what they add is random_share_deviation"],
     slips = ["dividing by the number of layers instead of its root"]
 )]
 pub fn layered_share_deviation<N: Number>(
     /// share of the component in the blend
     #[q("p", 0.02..=0.98)]
-    share: Fraction<N>,
+    component_share: Fraction<N>,
     /// layers of each component
     #[q("n", 1.0..=100.0)]
     layers: Count<N>,
     /// coefficient of variation of a layer's thickness from place to place
-    #[q("c", 0.02..=0.5)]
-    variation: Fraction<N>,
+    #[q("CV_l", 0.02..=0.5)]
+    layer_cv: Fraction<N>,
 ) -> Ratio<N> {
-    share * (1.0 - share) * variation * (2.0 / layers).sqrt()
+    component_share * (1.0 - component_share) * layer_cv * (2.0 / layers).sqrt()
 }
 
 /// Layers of each component that keep the share within a standard deviation, in whole layers.
@@ -62,22 +62,23 @@ pub fn layered_share_deviation<N: Number>(
 pub fn layers_for_deviation<N: Number>(
     /// share of the component in the blend
     #[q("p", 0.02..=0.98)]
-    share: Fraction<N>,
+    component_share: Fraction<N>,
     /// standard deviation wanted of the share, from place to place
     #[q("σ", 0.002..=0.1)]
-    deviation: Fraction<N>,
+    share_sd: Fraction<N>,
     /// coefficient of variation of a layer's thickness from place to place
-    #[q("c", 0.02..=0.5)]
-    variation: Fraction<N>,
+    #[q("CV_l", 0.02..=0.5)]
+    layer_cv: Fraction<N>,
 ) -> Count<N> {
     // Whole layers stay whole, whatever the rounding of binary figures.
-    (2.0 * (share * (1.0 - share) * variation / deviation).squared() - 1e-9).ceil()
+    (2.0 * (component_share * (1.0 - component_share) * layer_cv / share_sd).squared() - 1e-9)
+        .ceil()
 }
 
 /// Deviation of the share from place to place after passes through the teaser with relaying.
 ///
-/// Each pass brings wool from d places of the heap, taken as independent, into every place of the next:
-/// the variance falls by d.
+/// Each pass brings wool from n_d places of the heap, taken as independent, into every place of the
+/// next: the variance falls by n_d.
 #[formula(
     result = "σ_j",
     sources = ["definition"],
@@ -87,15 +88,15 @@ pub fn layers_for_deviation<N: Number>(
 pub fn share_deviation_after_passes<N: Number>(
     /// standard deviation of the share, before
     #[q("σ", 0.001..=0.3)]
-    deviation: Ratio<N>,
+    share_sd_before: Ratio<N>,
     /// places of the heap that come together in each place of the next
-    #[q("d", 1.0..=50.0)]
+    #[q("n_d", 1.0..=50.0)]
     doublings: Count<N>,
     /// passes
     #[q("j", 0.0..=6.0)]
     passes: Count<N>,
 ) -> Ratio<N> {
-    deviation * (-0.5 * passes * doublings.ln()).exp()
+    share_sd_before * (-0.5 * passes * doublings.ln()).exp()
 }
 
 /// Tufts in a sample: or fibres, where the wool is opened to single ones.
@@ -107,13 +108,13 @@ pub fn share_deviation_after_passes<N: Number>(
 )]
 pub fn tufts_in_sample<N: Number>(
     /// mass of the sample
-    #[q("M", 0.00001..=10.0)]
-    sample: Mass<N>,
+    #[q("m_s", 0.00001..=10.0)]
+    sample_mass: Mass<N>,
     /// mean mass of a tuft
-    #[q("t", 0.00000001..=0.05)]
-    tuft: Mass<N>,
+    #[q("m_t", 0.00000001..=0.05)]
+    tuft_mass: Mass<N>,
 ) -> Count<N> {
-    sample / tuft
+    sample_mass / tuft_mass
 }
 
 /// Deviation of the share between samples of a blend mixed as well as chance does: the binomial bound.
@@ -126,12 +127,12 @@ pub fn tufts_in_sample<N: Number>(
 pub fn random_share_deviation<N: Number>(
     /// share of the component in the blend
     #[q("p", 0.02..=0.98)]
-    share: Fraction<N>,
+    component_share: Fraction<N>,
     /// tufts in the sample
     #[q("k", 1.0..=100000.0)]
     tufts: Count<N>,
 ) -> Ratio<N> {
-    (share * (1.0 - share) / tufts).sqrt()
+    (component_share * (1.0 - component_share) / tufts).sqrt()
 }
 
 /// Deviation of the share between samples: of the heap from place to place, and of the tufts by chance.
@@ -147,13 +148,14 @@ pub fn random_share_deviation<N: Number>(
 pub fn sampled_share_deviation<N: Number>(
     /// standard deviation of the share in the heap, from place to place
     #[q("σ", 0.0..=0.3)]
-    deviation: Ratio<N>,
+    share_sd: Ratio<N>,
     /// share of the component in the blend
     #[q("p", 0.02..=0.98)]
-    share: Fraction<N>,
+    component_share: Fraction<N>,
     /// tufts in the sample
     #[q("k", 1.0..=100000.0)]
     tufts: Count<N>,
 ) -> Ratio<N> {
-    (deviation.squared() * (1.0 - 1.0 / tufts) + share * (1.0 - share) / tufts).sqrt()
+    (share_sd.squared() * (1.0 - 1.0 / tufts) + component_share * (1.0 - component_share) / tufts)
+        .sqrt()
 }

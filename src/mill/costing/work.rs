@@ -144,7 +144,7 @@ fn masses<'t>(
     let mut mass: Mass<_> = V::constant(1.0).into();
     let mut all = Vec::new();
     for (stage, loss) in costing.stages.iter().zip(losses).rev() {
-        mass = mill::before_chain_of_losses(mass, &[*loss]);
+        mass = mill::mass_before_losses(mass, &[*loss]);
         let words = "goes into the stage for a kilogram that comes out of the last";
         mass = desk.figure(&format!("{}.in", stage.name), words, mass);
         all.push(mass);

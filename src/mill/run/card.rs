@@ -182,7 +182,7 @@ pub fn card<N: Number>(given: &CardInputs<N>) -> CardResults<N> {
     let fed = fibre::state_ratio(given.regain_before, given.fat_before, none);
     let made = fibre::state_ratio(given.regain_after, given.fat_after, none);
     let slubbing_dry_count = LinearDensity::from(count.v() / made.v());
-    let fibre_output = mill::card_rate(ends, delivery_speed, slubbing_dry_count);
+    let fibre_output = mill::card_output(ends, delivery_speed, slubbing_dry_count);
     let feed_rate = mill::feed_rate(fibre_output, pass.loss, fed);
     let all_ends = Count::from(ends.v() + edge_ends.v());
     let fresh = MassRate::from(feed_rate.v() / fed.v() * (1.0 - pass.returned.v()));
@@ -193,7 +193,7 @@ pub fn card<N: Number>(given: &CardInputs<N>) -> CardResults<N> {
         slubbing_dry_count,
         fibre_output,
         feed_rate,
-        output_per_end: mill::card_rate(Count::base(N::constant(1.0)), delivery_speed, count),
+        output_per_end: mill::card_output(Count::base(N::constant(1.0)), delivery_speed, count),
         hopper_weigh: drop_rate.map(|drops| mill::hopper_weigh(feed_rate, drops)),
         drop_time: drop_rate.map(|drops| Duration::from(1.0 / (drops.v() * 60.0))),
         tape_width: web_width.map(|width| mill::tape_pitch(width, all_ends)),
@@ -201,10 +201,10 @@ pub fn card<N: Number>(given: &CardInputs<N>) -> CardResults<N> {
         time: mill::time_for_mass(lot, fresh),
         held_up: held_up.map(|held_up| HeldUpResults {
             settling_time: mill::settling_time(held_up, fibre_output, given.within),
-            off_count_mass: mill::off_count_at_start(held_up, given.within),
+            off_count_mass: mill::off_count_mass(held_up, given.within),
             left_at_stop: mill::left_at_stop(held_up, given.within),
         }),
-        fibre_out: mill::after_loss(lot, pass.lost, kept),
+        fibre_out: mill::mass_after_loss(lot, pass.lost, kept),
         droppings_mass: droppings_share.map(part),
         strips_mass: strips_share.map(part),
         fly_mass: fly_share.map(part),
@@ -272,7 +272,7 @@ fn check(given: &CardInputs<f64>, found: &CardResults<f64>, check: &mut Check<'_
     }
     let (lot, kept) = (given.fibre_mass, given.machine.held_up.unwrap_or(Mass::base(0.0)));
     if found.fibre_out.value() <= 0.0 {
-        let least = mill::before_loss(Mass::base(0.0), found.lost_share, kept);
+        let least = mill::mass_before_loss(Mass::base(0.0), found.lost_share, kept);
         refuse!(
             check,
             given.fibre_mass,

@@ -168,7 +168,7 @@ pub fn batches<N: Number>(given: &BatchesInputs<N>) -> BatchesResults<N> {
     // The goods are what comes out good; what goes in has the waste in it.
     let Fed { mass_in, mass_lost } = fed(goods, given.loss);
     let all = mass_in.unwrap_or(goods);
-    let loads = mill::whole_loads(all, capacity);
+    let loads = mill::loads_for_mass(all, capacity);
     let rounds = Count::from((loads.v() / machines.v() - 1e-6).ceil());
     let time = mill::load_time(rounds, given.time_per_load, given.change_time);
     BatchesResults {

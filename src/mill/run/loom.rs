@@ -169,7 +169,7 @@ pub fn loom<N: Number>(given: &LoomInputs<N>) -> LoomResults<N> {
     let hour = Duration::base(N::constant(1.0));
     let one = Fraction::base(N::constant(1.0));
     let efficiency = efficiency(&given.machine);
-    let delivery = mill::loom_output(speed, sett, efficiency);
+    let delivery = mill::loom_delivery_speed(speed, sett, efficiency);
     let weft = given.weft.as_ref();
     let width = weft.map(|weft| weft.reed_width);
     let no_crimp = Crimp::base(N::constant(0.0));
@@ -186,7 +186,7 @@ pub fn loom<N: Number>(given: &LoomInputs<N>) -> LoomResults<N> {
     let time = loom_hours.map(|hours| Duration::from(hours.v() / looms.v()));
     let no_turn = Length::base(N::constant(0.0));
     let weft_yarn_length =
-        picks.zip(width).map(|(picks, width)| cloth::weft_for_piece(picks, width, no_turn));
+        picks.zip(width).map(|(picks, width)| cloth::weft_per_piece(picks, width, no_turn));
     let (mut stop_rate, mut looms_per_person, mut minded) = (None, None, None);
     match (&given.looms_minded, stops(&given.machine)) {
         (Some(LoomsMinded::PerPerson(each)), _) => minded = Some(*each),

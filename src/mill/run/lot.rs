@@ -64,7 +64,7 @@ pub(super) struct Fed<N> {
 
 pub(super) fn fed<N: Number>(mass: Mass<N>, loss: Option<Fraction<N>>) -> Fed<N> {
     let nothing = Mass::base(N::constant(0.0));
-    let mass_in = loss.map(|loss| mill::before_loss(mass, loss, nothing));
+    let mass_in = loss.map(|loss| mill::mass_before_loss(mass, loss, nothing));
     let mass_lost = mass_in.map(|mass_in| Mass::from(mass_in.v() - mass.v()));
     Fed { mass_in, mass_lost }
 }
@@ -105,7 +105,7 @@ pub(super) fn packages<N: Number>(
     spindles: Count<N>,
     package_mass: Mass<N>,
 ) -> Packages<N> {
-    let packages = mill::whole_packages(yarn_mass, package_mass);
+    let packages = mill::full_packages(yarn_mass, package_mass);
     Packages {
         doffs: mill::doffs(yarn_mass, spindles, package_mass),
         packages,

@@ -91,24 +91,24 @@ const LOTS: [f64; 7] = [2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0];
 )]
 pub fn lot_on_card<N: Number>(given: &LotOnCardInputs<N>) -> LotOnCardResults<N> {
     let LotOnCardInputs { fibre_mass, held_up, loss, .. } = *given;
-    let carried_share = mill::mean_carry_over(fibre_mass, held_up);
+    let carried_share = mill::mean_carried_share(fibre_mass, held_up);
     let of_size = |times: f64| {
         let lot = Mass::from(times * held_up.v());
         LotOfSize {
             fibre_mass: lot,
             lot_loss: mill::lot_loss(lot, loss, held_up),
-            own_share: Fraction::from(1.0 - mill::mean_carry_over(lot, held_up).v()),
+            own_share: Fraction::from(1.0 - mill::mean_carried_share(lot, held_up).v()),
         }
     };
     LotOnCardResults {
         lot_loss: mill::lot_loss(fibre_mass, loss, held_up),
-        fibre_out: mill::after_loss(fibre_mass, loss, held_up),
+        fibre_out: mill::mass_after_loss(fibre_mass, loss, held_up),
         smallest_lot: mill::smallest_lot(held_up, loss, given.allowed_loss),
         // The card not cleared before: its fibre comes off with this lot, and this lot's stays behind.
         carried_share,
-        carried_mass: mill::carried_over(fibre_mass, held_up),
+        carried_mass: mill::carried_mass(fibre_mass, held_up),
         own_share: Fraction::from(1.0 - carried_share.v()),
-        carried_share_at_end: mill::carry_over(fibre_mass, held_up),
+        carried_share_at_end: mill::carried_share(fibre_mass, held_up),
         lot_for_own: own_lot(held_up, given.wanted_own_share),
         clearing_fibre: mill::clearing_fibre(held_up, given.trace),
         lots: LOTS.map(of_size).into(),
@@ -182,7 +182,7 @@ fn check(
             "a card that mixes well; the first slubbing is all of the lot before, after {} gone through it is \
              {} of it",
             check.say(given.held_up),
-            check.say(mill::carry_over(Mass::base(1.0), Mass::base(1.0)))
+            check.say(mill::carried_share(Mass::base(1.0), Mass::base(1.0)))
         ),
     );
     Ok(())

@@ -49,7 +49,17 @@ pub use winder::{
 use crate::calculation::Calculation;
 
 /// Every calculation of a machine.
-pub(crate) const CALCULATIONS: &[&Calculation] =
-    &[
-    &CARD, &LOT_ON_CARD, &MULE, &RING_FRAME, &TWISTER, &WINDER, &REEL, &WARPING, &LOOM, &PASSAGES, &BATCHES, &DRYER,
+pub(crate) const CALCULATIONS: &[&Calculation] = &[
+    &CARD,
+    &LOT_ON_CARD,
+    &MULE,
+    &RING_FRAME,
+    &TWISTER,
+    &WINDER,
+    &REEL,
+    &WARPING,
+    &LOOM,
+    &PASSAGES,
+    &BATCHES,
+    &DRYER,
 ];

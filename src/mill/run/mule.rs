@@ -201,7 +201,7 @@ pub fn mule<N: Number>(given: &MuleInputs<N>) -> MuleResults<N> {
         delivery,
         slubbing_count,
         twist,
-        draw_rate: mill::draws_per_minute(cycle),
+        draw_rate: mill::draw_rate(cycle),
         output,
         doff_time: given.package_mass.map(|cop| mill::doff_interval(spindles, cop, output)),
         draws: made.as_ref().map(|made| mill::draws(made.yarn_length, spindles, wound_length)),

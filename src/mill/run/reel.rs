@@ -186,7 +186,7 @@ pub fn reel<N: Number>(given: &ReelInputs<N>) -> ReelResults<N> {
     let lot = given.lot.as_ref().map(|lot| {
         let (hanks, yarn_mass, left_over) = match lot.amount {
             ReelAmount::YarnMass(mass) => {
-                let hanks = mill::whole_packages(mass, hank_mass);
+                let hanks = mill::full_packages(mass, hank_mass);
                 let rest = Mass::from((mass.v() - hanks.v() * hank_mass.v()).max(0.0));
                 (hanks, mass, Some(rest))
             }

@@ -128,12 +128,11 @@ pub fn ring_frame<N: Number>(given: &RingFrameInputs<N>) -> RingFrameResults<N> 
     let one_turn = Count::base(N::constant(1.0));
     let delivery_speed = mill::delivery_for_twist(spindle_speed, one_turn, twist);
     let no_loss = Fraction::base(N::constant(0.0));
-    let fed_count = given.draft.map(|draft| mill::count_to_feed(count, one_turn, no_loss, draft));
+    let fed_count = given.draft.map(|draft| mill::fed_count(count, one_turn, no_loss, draft));
     let traveller =
         given.diameters.as_ref().map(|package| traveller(spindle_speed, delivery_speed, package));
     let output = mill::spindle_frame_output(spindles, spindle_speed, twist, count, efficiency);
-    let hank_rate =
-        given.hank_length.map(|hank| mill::hanks_per_hour(delivery_speed, efficiency, hank));
+    let hank_rate = given.hank_length.map(|hank| mill::hank_rate(delivery_speed, efficiency, hank));
     let package = given.package.as_ref().map(|size| package_mass(size, count));
     let made = given.lot.as_ref().map(|given_lot| lot(given_lot, output, count));
     let yarn_mass = given.lot.as_ref().map(|lot| lot.yarn_mass);

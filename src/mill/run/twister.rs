@@ -141,8 +141,8 @@ pub fn twister<N: Number>(given: &TwisterInputs<N>) -> TwisterResults<N> {
     let turns = Count::base(N::constant(given.machine.spindle_type.turns()));
     let fold = given.fold.as_ref();
     let twisting_rate = twisting_rate(&given.machine);
-    let output_speed = mill::twister_output(spindles, twisting_rate, twist, efficiency);
-    let output = mill::rate_of_yarn(output_speed, count);
+    let output_speed = mill::twister_output_speed(spindles, twisting_rate, twist, efficiency);
+    let output = mill::output_of_yarn(output_speed, count);
     let package = given.package.as_ref().map(|size| package_mass(size, count));
     let made = given.lot.as_ref().map(|given_lot| lot(given_lot, output, count));
     let yarn_mass = given.lot.as_ref().map(|lot| lot.yarn_mass);

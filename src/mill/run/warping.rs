@@ -129,7 +129,7 @@ pub fn warping<N: Number>(given: &WarpingInputs<N>) -> WarpingResults<N> {
     let sections = cloth::warp_sections(ends, creel);
     let full = Count::from(creel.v().min(ends.v()));
     let length_per_bobbin = Length::from(sections.v() * length.v());
-    let warp_yarn_length = cloth::warp_yarn(ends, length);
+    let warp_yarn_length = cloth::warp_yarn_length(ends, length);
     let yarn = given.yarn.as_ref();
     let mass_per_bobbin = yarn.map(|y| yarn::mass_of_length(y.warp_count, length_per_bobbin));
     let bobbin_mass = yarn.and_then(|yarn| yarn.bobbin_mass);
@@ -146,7 +146,7 @@ pub fn warping<N: Number>(given: &WarpingInputs<N>) -> WarpingResults<N> {
         sections,
         section_ends: full,
         last_section_ends: (ends.v() - (sections.v() - 1.0) * full.v()).into(),
-        warp_sett: given.warp_width.map(|width| mill::ends_spacing(ends, width)),
+        warp_sett: given.warp_width.map(|width| mill::sett_from_ends(ends, width)),
         section_width: given.warp_width.map(|width| (width.v() * full.v() / ends.v()).into()),
         beamed_length: given
             .stretch

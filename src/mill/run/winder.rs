@@ -130,9 +130,7 @@ pub fn winder<N: Number>(given: &WinderInputs<N>) -> WinderResults<N> {
     let each = time_allowed.map(|time| mill::mass_wound(winding_speed, time, efficiency, count));
     WinderResults {
         output,
-        hank_rate: given
-            .hank_length
-            .map(|hank| mill::hanks_per_hour(winding_speed, efficiency, hank)),
+        hank_rate: given.hank_length.map(|hank| mill::hank_rate(winding_speed, efficiency, hank)),
         package_mass: package,
         package_time: package.map(|package| {
             let length = yarn::length_of_mass(package, count);

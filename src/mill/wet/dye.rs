@@ -4,7 +4,8 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::fibre::{mass_after_change_of_state, mass_at_regain, state_ratio};
 use crate::mill::{
-    after_loss, concentration_found, liquor_volume, mass_in_liquor, stock_volume, water_to_fill,
+    concentration_from_mass, liquor_volume, mass_after_loss, mass_in_liquor, stock_volume,
+    water_to_fill,
 };
 use crate::number::Number;
 use crate::quantity::{
@@ -184,7 +185,7 @@ pub fn dye_bath<N: Number>(given: &DyeBathInputs<N>) -> DyeBathResults<N> {
         stock_volume,
         water_volume,
         dye_left,
-        concentration_after: dye_left.map(|left| concentration_found(left, liquor)),
+        concentration_after: dye_left.map(|left| concentration_from_mass(left, liquor)),
         additions: given.additions.iter().flatten().map(weigh).collect(),
         mass_after,
         count_after,
@@ -205,7 +206,7 @@ fn after<N: Number>(given: &DyeBathInputs<N>) -> (Mass<N>, Option<LinearDensity<
     let count = given.yarn.as_ref().map(|DyedYarn { count_before, shrinkage }| {
         yarn::count_after_scouring(*count_before, change, given.loss, *shrinkage)
     });
-    (after_loss(mass, given.loss, Mass::base(N::constant(0.0))), count)
+    (mass_after_loss(mass, given.loss, Mass::base(N::constant(0.0))), count)
 }
 
 fn check(

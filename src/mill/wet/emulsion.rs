@@ -3,7 +3,9 @@
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::fibre::{fibre_in_mass, mass_in_state, state_ratio};
-use crate::mill::{add_on, emulsion_mass, fat_after_oiling, regain_after_wetting, volume_of_mass};
+use crate::mill::{
+    emulsion_mass, fat_after_oiling, mass_to_add, regain_after_wetting, volume_of_mass,
+};
 use crate::number::Number;
 use crate::quantity::print::figure;
 use crate::quantity::{Density, Fraction, Mass, OnFibre, Ratio, Regain, Volume};
@@ -118,7 +120,7 @@ pub fn emulsion<N: Number>(given: &EmulsionInputs<N>) -> EmulsionResults<N> {
         WoolToOil::Mass(mass) => fibre_in_mass(mass, state_ratio_before),
     };
     let Oiling { oil_added, oil_density } = given.oiling;
-    let oil_mass = add_on(fibre_mass, Fraction::from(oil_added.v()));
+    let oil_mass = mass_to_add(fibre_mass, Fraction::from(oil_added.v()));
     let Water { all, water_mass, water_beside, emulsion_mass, oil_share } =
         water(given, fibre_mass, oil_mass);
     let water_added = Fraction::from(all.v() / fibre_mass.v());
@@ -176,7 +178,7 @@ fn water<N: Number>(given: &EmulsionInputs<N>, fibre: Mass<N>, oil: Mass<N>) -> 
 /// The water to the regain wanted, where one is.
 fn to_regain<N: Number>(given: &EmulsionInputs<N>, fibre: Mass<N>) -> Option<Mass<N>> {
     let wanted = given.wanted_regain?;
-    Some(add_on(fibre, Fraction::from(wanted.v() - given.regain_before.v())))
+    Some(mass_to_add(fibre, Fraction::from(wanted.v() - given.regain_before.v())))
 }
 
 fn check(

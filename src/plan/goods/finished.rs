@@ -63,7 +63,7 @@ impl Piece<Place> {
     ) -> Vec<Used<N>> {
         let mut values = shop.values.read();
         let loss = loom.cone.map(&mut values).loss;
-        let coned = mill::after_chain_of_losses(used, &[loss]);
+        let coned = mill::mass_after_losses(used, &[loss]);
         let words = "lost in coning";
         let lost = named(name, "lost_in_coning", words, Mass::from(used.v() - coned.v()));
         let thrums = yarn::mass_of_length(shop.dry, laid.thrums);

@@ -90,8 +90,8 @@ impl Piece<Place> {
             weft_waste: set.weft_waste,
         };
         let at = setting.layout(&Of(name));
-        let warp_yarn = cloth::warp_yarn(at.ends, at.warp_each);
-        let thrums = cloth::warp_yarn(at.ends, set.loom_waste);
+        let warp_yarn = cloth::warp_yarn_length(at.ends, at.warp_each);
+        let thrums = cloth::warp_yarn_length(at.ends, set.loom_waste);
         Laid {
             set,
             setting,
@@ -112,7 +112,7 @@ impl Piece<Place> {
         let loss = loom.cone.map(&mut shop.values.read()).loss;
         let mass = |length: Length<N>, key, words| {
             let mass = yarn::mass_of_length(shop.dry, length);
-            named(name, key, words, mill::before_chain_of_losses(mass, &[loss]))
+            named(name, key, words, mill::mass_before_losses(mass, &[loss]))
         };
         Need {
             each: mass(
@@ -150,9 +150,9 @@ impl Piece<Place> {
             reed_width: at.reed_width,
             ends: at.ends,
             warp_length,
-            warp_yarn_length: cloth::warp_yarn(at.ends, warp_length),
+            warp_yarn_length: cloth::warp_yarn_length(at.ends, warp_length),
             picks_per_piece: at.picks,
-            weft_yarn_length: cloth::weft_yarn(at.weft_each, made, set.weft_waste),
+            weft_yarn_length: cloth::weft_yarn_length(at.weft_each, made, set.weft_waste),
             time: mill::loom_time(total, set.loom_speed, set.efficiency),
         };
         let pieces = if made.value() < 0.5 {

@@ -74,7 +74,7 @@ impl Stage for Card<Place> {
         let dry = station.count_out;
         let slubbing_count = in_state(dry, station.state_out);
         let one = Count::base(N::constant(1.0));
-        let fibre_output = mill::card_rate(given.ends, given.delivery_speed, dry);
+        let fibre_output = mill::card_output(given.ends, given.delivery_speed, dry);
         let feed_rate = mill::feed_rate(fibre_output, loss, station.state_in);
         let dry_feed = MassRate::from(feed_rate.v() / station.state_in.v());
         let held_up = Some(given.held_up).filter(|held_up| held_up.value() > 0.0);

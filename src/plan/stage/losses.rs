@@ -70,8 +70,8 @@ impl<N: Number> Loss<N> {
         let Loss { share: loss, held_up, state } = self;
         let (loss, held_up) = (*loss, *held_up);
         let fibre = match held_up {
-            Some(held_up) => mill::after_loss(flow.fibre, loss, held_up),
-            None => mill::after_chain_of_losses(flow.fibre, &[loss]),
+            Some(held_up) => mill::mass_after_loss(flow.fibre, loss, held_up),
+            None => mill::mass_after_losses(flow.fibre, &[loss]),
         };
         let fibre = named(stage, "fibre", "clean dry fibre that leaves", fibre);
         let out = Flow {
@@ -117,8 +117,8 @@ impl<N: Number> Loss<N> {
     /// Backward through the stage.
     pub(super) fn back(&self, stage: &str, fibre: Mass<N>) -> Mass<N> {
         let needed = match self.held_up {
-            Some(held_up) => mill::before_loss(fibre, self.share, held_up),
-            None => mill::before_chain_of_losses(fibre, &[self.share]),
+            Some(held_up) => mill::mass_before_loss(fibre, self.share, held_up),
+            None => mill::mass_before_losses(fibre, &[self.share]),
         };
         named(stage, "fibre_needed", "clean dry fibre that must go in", needed)
     }

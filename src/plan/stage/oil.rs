@@ -66,11 +66,11 @@ impl Stage for Oil<Place> {
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let Oil { put_on, oil_density } = self.map(&mut station.values.read());
         let fibre = station.before.fibre;
-        let oil_mass = mill::add_on(fibre, put_on.oil_added);
+        let oil_mass = mill::mass_to_add(fibre, put_on.oil_added);
         let to_put_on = ToPutOn {
             oil_mass,
             oil_volume: mill::volume_of_mass(oil_mass, oil_density),
-            water_mass: mill::add_on(fibre, put_on.water_added),
+            water_mass: mill::mass_to_add(fibre, put_on.water_added),
         };
         let note = ("water_mass", "as an emulsion with the oil".to_owned());
         bench.show(Self::NAME, ["oil_mass", "oil_volume", "water_mass"], [], [note], |s| {

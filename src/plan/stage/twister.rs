@@ -92,8 +92,12 @@ impl Stage for Twister<Place> {
         let wheel = given.twist_wheels.choose(wanted_wheel);
         let twist = yarn::twist_from_wheel(given.twist_constant, wheel);
         let yarn_length = yarn::length_of_mass(station.after.fibre, dry);
-        let output_speed =
-            mill::twister_output(given.spindles, given.spindle_speed, twist, given.efficiency);
+        let output_speed = mill::twister_output_speed(
+            given.spindles,
+            given.spindle_speed,
+            twist,
+            given.efficiency,
+        );
         let folded = Folded {
             count: in_state(dry, station.state_out),
             wanted_twist,

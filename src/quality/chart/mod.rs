@@ -10,7 +10,7 @@ pub use alarms::{RUN, points_to_false_alarm};
 pub use find::Finding;
 
 use super::sample::{mean, sd};
-use super::{ChartConstants, Sample, chart_lower, chart_upper, sigma_within, spread_limit};
+use super::{ChartConstants, Sample, chart_lower, chart_upper, sd_within, spread_limit};
 use crate::error::{Error, Result, did_you_mean};
 use crate::quantity::{Ratio, Reading};
 
@@ -192,7 +192,7 @@ impl Chart {
         let out = (0..points.len()).filter(|k| outside(&points[*k])).collect();
         Ok(Chart {
             findings: find::findings(&points, centre, limits, kind == Kind::MovingRange),
-            sigma: sigma_within(reading, Ratio::base(unbiased)).value(),
+            sigma: sd_within(reading, Ratio::base(unbiased)).value(),
             false_alarm: points_to_false_alarm(kind, &constants),
             asked,
             sample,

@@ -75,14 +75,15 @@ pub(super) fn folded(
             return Ok(Short::of(build));
         }
     };
-    let mut short = Short::of(fold(whole_ends(cursor, start, ends, order)?, single(count, system)));
+    let mut short =
+        Short::of(fold(ends_for_reed(cursor, start, ends, order)?, single(count, system)));
     if order == Order::WholeThenEnds {
         short.whole = Some(Whole { count: Amount { number: a, unit: system }, bulked: false });
     }
     Ok(short)
 }
 
-fn whole_ends(cursor: &Cursor<'_>, start: usize, ends: f64, order: Order) -> Result<u32> {
+fn ends_for_reed(cursor: &Cursor<'_>, start: usize, ends: f64, order: Order) -> Result<u32> {
     if ends.fract() == 0.0 && (1.0..=10_000.0).contains(&ends) {
         return Ok(ends as u32);
     }
@@ -145,7 +146,7 @@ fn cabled(
         }
     };
     folds.into_iter().try_fold(single(count, system), |strand, ends| {
-        Ok(fold(whole_ends(cursor, start, ends, order)?, strand))
+        Ok(fold(ends_for_reed(cursor, start, ends, order)?, strand))
     })
 }
 

@@ -67,7 +67,7 @@ impl Yarn {
     }
 
     /// The yarn with each end fed at a length of its own in a unit length of the yarn: 1.6 for an
-    /// end that loops, 1/(1 − c) for a straight one that contracts by c.
+    /// end that loops, 1/(1 − k) for a straight one that contracts by k.
     ///
     /// # Errors
     /// Where the lengths are not as many as the ends, or the count of a single is not known.

@@ -12,8 +12,8 @@ use crate::quantity::{
 };
 use crate::worked::{Label, Tape, Working, subscript};
 use crate::yarn::{
-    contraction_found, contraction_on_twisted, fold, fold_alike, folding_twist_ratio, length_share,
-    mass_share, twist_after_shrinkage, twist_factor, twist_left_in_single,
+    contraction_from_counts, contraction_on_twisted, fold, fold_alike, folding_twist_ratio,
+    length_share, mass_share, twist_after_shrinkage, twist_factor, twist_left_in_single,
 };
 
 /// A figure that a yarn's designation gives, by its name.
@@ -61,15 +61,17 @@ impl Asked {
     fn label(self) -> Label {
         let (symbol, kind, meaning) = match self {
             Asked::Nominal => {
-                ("T_0", Kind::LinearDensity, "sum of the ends, contraction not counted")
+                ("T₀", Kind::LinearDensity, "sum of the ends, contraction not counted")
             }
-            Asked::Contraction => ("c", Kind::Contraction, "on the untwisted length"),
+            Asked::Contraction => ("k", Kind::Contraction, "on the untwisted length"),
             Asked::TwistFactor => ("K", Kind::TwistFactor, ""),
             Asked::TwistRatio => {
                 ("q", Kind::Ratio, "folding twist over the twist of the component")
             }
             Asked::TwistLeft => ("t_l", Kind::Twist, "twist left in the component"),
-            Asked::ContractionOnTwisted => ("k", Kind::TwistedContraction, "on the twisted length"),
+            Asked::ContractionOnTwisted => {
+                ("k_t", Kind::TwistedContraction, "on the twisted length")
+            }
             Asked::MassShare => ("s", Kind::Fraction, "of the mass of the yarn, one such end"),
             Asked::LengthShare => ("λ", Kind::Fraction, "of all the thread in it, one such end"),
         };
@@ -198,7 +200,7 @@ impl Yarn {
                 };
                 let sum = nominal(&self.build, &mut Place::of(self), enter)?.v().0;
                 let sum = sum.labelled(|| Asked::Nominal.label());
-                contraction_found(LinearDensity::base(sum), whole_count(whole, enter)).v().0
+                contraction_from_counts(LinearDensity::base(sum), whole_count(whole, enter)).v().0
             }
             Asked::ContractionOnTwisted => {
                 let c = self.answer(Asked::Contraction, 0, enter)?;
@@ -345,7 +347,7 @@ impl Place {
         if self.several {
             (format!("single[{}]", self.last), format!("T{}", subscript(self.last)))
         } else {
-            ("single".to_owned(), "T".to_owned())
+            ("single".to_owned(), "T_s".to_owned())
         }
     }
 }
