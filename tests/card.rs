@@ -186,7 +186,7 @@ fn what_cannot_be_run_is_refused() {
     says(&[("fibre_mass", "-1 kg"), ("held_up", "1 kg")], &["fibre_mass: ", "0 kg or more"]);
     says(
         &[("fibre_mass", "10 kg"), ("held_up", "1 kg"), ("trace", "0 %")],
-        &["trace", "write more"],
+        &["trace", "0 % is not possible"],
     );
     says(
         &[("fibre_mass", "10 kg"), ("held_up", "1 kg"), ("wanted_own_share", "100 %")],

@@ -257,7 +257,8 @@ fn pass<N: Number>(given: &CardInputs<N>) -> Pass<N> {
 fn waste<N: Number>(waste: &CardWaste<N>) -> Fraction<N> {
     let CardWaste { droppings_share, strips_share, fly_share, burr_share, loss } = *waste;
     let places = [droppings_share, strips_share, fly_share, burr_share, loss];
-    Fraction::from(V::sum(places.into_iter().flatten().map(Fraction::v)))
+    let all = places.into_iter().flatten().map(Fraction::v).reduce(|sum, share| sum + share);
+    Fraction::from(all.unwrap_or(V::constant(0.0)))
 }
 
 fn check(given: &CardInputs<f64>, found: &CardResults<f64>, check: &mut Check<'_>) -> Result<()> {
