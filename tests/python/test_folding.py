@@ -155,7 +155,7 @@ def test_the_change_wheel():
     )
     assert wheel["teeth"].number("") == 54
     assert wheel["twist"].number("tpi") == pytest.approx(995.31 / 54)
-    assert wheel["deviation"].number("") == pytest.approx(995.31 / 54 / 18.1 - 1)
+    assert wheel["deviation"].number("%") == pytest.approx(100 * (995.31 / 54 / 18.1 - 1))
     assert [wheel[f"{place}.teeth"].number("") for place in ("below", "above")] == [54, 58]
     assert wheel["above.twist"].number("tpi") == pytest.approx(995.31 / 58)
     assert [row["teeth"].number("") for row in wheel["neighbours"]] == [54, 58]
