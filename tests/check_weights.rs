@@ -90,7 +90,7 @@ fn nonsense_is_refused() {
     };
     let none = card(&vec![("count", "200 tex".to_owned())]).unwrap_err().to_string();
     assert!(none.contains("check_lengths (length of each end weighed) is missing"), "{none}");
-    refused(&[("check_lengths", "0 m")], "0 is not possible for the length");
+    refused(&[("check_lengths", "0 m")], "0 m is not possible for the length");
     refused(&[("check_lengths", "-3 m")], "not possible for a length");
     refused(&[("check_lengths", "3 g")], "length");
     refused(&[("count", "3 g")], "linear density");

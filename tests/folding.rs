@@ -226,7 +226,7 @@ fn the_multiplier_of_cotton_is_that_of_the_units() {
 }
 
 #[test]
-#[should_panic(expected = "counts and lengths go in step")]
+#[should_panic(expected = "counts and relative_lengths go in step")]
 fn a_typed_call_with_unequal_lists_panics() {
     let count = LinearDensity::parse("20 tex").unwrap();
     yarn::fold_fed(&[count, count], &[Ratio::base(1.0)]);

@@ -312,7 +312,7 @@ fn wheels_that_cannot_be() {
     says(&none, Notation, &["wheels (wheels owned, teeth) is missing", "[50, 54, 58]"]);
     says(&of("4320 tpi", "9 tpi", "34.5"), Range, &["whole teeth", "34.5"]);
     says(&of("4320 tpi", "9 tpi", "40, 0"), Range, &["0 is no part"]);
-    says(&of("4320 tpi", "0 tpi", "40"), Range, &["wanted_twist", "write more"]);
+    says(&of("4320 tpi", "0 tpi", "40"), Range, &["wanted_twist", "0 tpi is not possible"]);
     says(&of("4320 m", "9 tpi", "40"), Unit, &["twist_constant", "length", "twist"]);
     let both = [("twist_constant", "4320 tpi"), ("wanted_draft", "6"), ("wheels", "40")];
     says(&refused(&both), Notation, &["each settles what is wanted: omit all but one"]);

@@ -55,10 +55,10 @@ impl Say {
         // A mill may weigh in kilograms and measure in yards.
         let inch = |kind: Kind| own(kind).map_or_else(|| units().any(is_inch), is_inch);
         let symbol = match kind {
-            Kind::LinearDensity => return own(kind),
+            // A temperature as the thermometer shows it.
+            Kind::LinearDensity | Kind::Temperature => return own(kind),
             Kind::Twist | Kind::Sett | Kind::Speed if own(kind).is_some() => return own(kind),
-            // What the thermometer shows; liquor in the gallon of its concentrations.
-            Kind::Temperature => return own(kind),
+            // Liquor in the gallon of its concentrations.
             Kind::Volume => return own(kind).or_else(|| self.gallon()),
             Kind::Twist if inch(kind) => "tpi",
             Kind::Sett if inch(kind) => "threads/in",

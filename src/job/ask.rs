@@ -118,7 +118,7 @@ impl Ask {
         if !self.none && base == 0.0 {
             let instead = match self.missing {
                 Missing::Needed(example) => format!(", such as {example}"),
-                _ => ", or leave it out".to_owned(),
+                Missing::Left => ", or leave it out".to_owned(),
             };
             return Err(Error::range(format!(
                 "0 is given for the {}, and nothing is made with that; write more{instead}",

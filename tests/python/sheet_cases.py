@@ -191,15 +191,15 @@ MILL: dict[str, Case] = {
         CARD | {"put_back_share": "50 %"},
         {"put_back_share": "25 %", "within": "4 %", "regain_after": "14 %"},
     ),
-    "lots apart": (
+    "lot on the card": (
         "lot_on_card",
         {"fibre_mass": "36 kg", "held_up": "0.60 kg", "loss": "5 %", "allowed_loss": "8 %"},
         {"fibre_mass": "12 kg", "held_up": "0.80 kg", "loss": "4 %", "allowed_loss": "9 %"},
     ),
-    "lots apart in pounds": (
+    "lot on the card in pounds": (
         "lot_on_card",
         {"fibre_mass": "60 lb", "held_up": "20 oz", "wanted_own_share": "95 %", "trace": "1 %"},
-        {"fibre_mass": "45 lb", "held_up": "25 oz", "trace": "0.5 %"},
+        {"fibre_mass": "45 lb", "held_up": "25 oz", "loss": "6 %", "trace": "0.5 %"},
     ),
     "cost with a margin": (
         "cost_through",

@@ -121,9 +121,9 @@ pub fn emulsion<N: Number>(given: &EmulsionInputs<N>) -> EmulsionResults<N> {
     };
     let Oiling { oil_added, oil_density } = given.oiling;
     let oil_mass = mass_to_add(fibre_mass, Fraction::from(oil_added.v()));
-    let Water { all, water_mass, water_beside, emulsion_mass, oil_share } =
-        water(given, fibre_mass, oil_mass);
-    let water_added = Fraction::from(all.v() / fibre_mass.v());
+    let PutOn { water, water_mass, water_beside, emulsion_mass, oil_share } =
+        put_on(given, fibre_mass, oil_mass);
+    let water_added = Fraction::from(water.v() / fibre_mass.v());
     let fat_after = fat_after_oiling(OnFibre::from(given.fat_before.v()), oil_added);
     let regain_after = regain_after_wetting(regain, water_added);
     let state_ratio_after = state_ratio(regain_after, Fraction::from(fat_after.v()), vegetable);
@@ -133,7 +133,7 @@ pub fn emulsion<N: Number>(given: &EmulsionInputs<N>) -> EmulsionResults<N> {
         oil_volume: oil_density.map(|density| volume_of_mass(oil_mass, density)),
         water_mass,
         water_beside,
-        water_volume: volume_of_mass(all, given.water_density),
+        water_volume: volume_of_mass(water, given.water_density),
         emulsion_mass,
         oil_share,
         water_added,
@@ -145,29 +145,29 @@ pub fn emulsion<N: Number>(given: &EmulsionInputs<N>) -> EmulsionResults<N> {
     }
 }
 
-/// The water that is put on, in the emulsion and besides it.
-struct Water<N> {
-    all: Mass<N>,
+/// What is put on: all the water, that in the emulsion, that besides it; the emulsion and its oil.
+struct PutOn<N> {
+    water: Mass<N>,
     water_mass: Mass<N>,
     water_beside: Option<Mass<N>>,
     emulsion_mass: Mass<N>,
     oil_share: Fraction<N>,
 }
 
-fn water<N: Number>(given: &EmulsionInputs<N>, fibre: Mass<N>, oil: Mass<N>) -> Water<N> {
+fn put_on<N: Number>(given: &EmulsionInputs<N>, fibre: Mass<N>, oil: Mass<N>) -> PutOn<N> {
     let to_regain = to_regain(given, fibre);
     let Some(oil_share) = given.oil_share else {
         // All the water goes into the emulsion. Where no water is known the check refuses.
-        let all = to_regain.unwrap_or(Mass::base(N::constant(0.0)));
-        let emulsion_mass = Mass::from(oil.v() + all.v());
+        let water = to_regain.unwrap_or(Mass::base(N::constant(0.0)));
+        let emulsion_mass = Mass::from(oil.v() + water.v());
         let oil_share = Fraction::from(oil.v() / emulsion_mass.v());
-        return Water { all, water_mass: all, water_beside: None, emulsion_mass, oil_share };
+        return PutOn { water, water_mass: water, water_beside: None, emulsion_mass, oil_share };
     };
     let emulsion_mass = emulsion_mass(oil, oil_share);
     let water_mass = Mass::from(emulsion_mass.v() - oil.v());
     let water_beside = to_regain.map(|all| Mass::from((all.v() - water_mass.v()).max(0.0)));
-    Water {
-        all: to_regain.unwrap_or(water_mass),
+    PutOn {
+        water: to_regain.unwrap_or(water_mass),
         water_mass,
         water_beside,
         emulsion_mass,
