@@ -3,10 +3,10 @@
 //! It needs none of the crate's features: `cargo run --no-default-features --example lot`. All data
 //! are invented.
 
+use hankwise::Error;
 use hankwise::mill::{self, Component, CostedStage, Costing};
 use hankwise::quality::{Sample, Summary};
 use hankwise::quantity::{parse, unit};
-use hankwise::{Error, job};
 
 fn main() -> Result<(), Error> {
     // A heather of two natural colours, each weighed at its own regain.
