@@ -7,7 +7,7 @@ DEMO := build/demo
 LOT := examples/first-lot.toml
 SOURCES := $(shell find src macros/src python/src -name '*.rs') Cargo.toml Cargo.lock macros/Cargo.toml python/Cargo.toml pyproject.toml
 
-.PHONY: demo test test-rust test-python fuzz lint bench docs stubs clean
+.PHONY: demo test test-rust test-python fuzz lint bench docs stubs checks clean
 
 # --- setting up --------------------------------------------------------------------------------
 
@@ -82,6 +82,10 @@ docs:
 # After a formula was added or changed: the Python stubs are made from the catalogue.
 stubs: $(VENV)/built
 	$(BIN)/python -m hankwise._stubs
+
+# After a row of tests/published was added: descriptions say how many there are.
+checks:
+	HANKWISE_WRITE=1 cargo test --test published the_numbers_of_checks
 
 clean:
 	rm -rf target build $(VENV)

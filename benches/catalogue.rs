@@ -4,7 +4,8 @@
 use std::hint::black_box;
 use std::time::{Duration, Instant};
 
-use hankwise::formula::{array::Column, find};
+use hankwise::catalogue;
+use hankwise::formula::array::Column;
 
 const ROWS: usize = 100_000;
 
@@ -25,7 +26,9 @@ fn column(low: f64, high: f64) -> Vec<f64> {
 }
 
 fn compare(name: &str, columns: &[Vec<f64>], by_hand: impl Fn(&[&[f64]], &mut [f64])) {
-    let Ok(formula) = find(name) else { return println!("{name}: not in the catalogue") };
+    let Ok(formula) = catalogue::formula(name) else {
+        return println!("{name}: not in the catalogue");
+    };
     let each: Vec<Column<'_>> = columns.iter().map(|c| Column::Each(c)).collect();
     let slices: Vec<&[f64]> = columns.iter().map(Vec::as_slice).collect();
     let (mut a, mut b) = (vec![0.0; ROWS], vec![0.0; ROWS]);

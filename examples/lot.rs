@@ -10,15 +10,15 @@ use hankwise::quantity::{parse, unit};
 
 fn main() -> Result<(), Error> {
     // A heather of two natural colours, each weighed at its own regain.
-    let component = |name: &str, share: &str, regain: &str| {
-        let mut one = Component::new(name)?;
-        *one.given() = one.given().clone().read(&[("share", share), ("regain", regain)])?;
-        Ok::<_, Error>(one)
+    let mut wanted =
+        mill::BLEND.blank().with_texts(&[("blend_mass", "40 kg"), ("stated_regain", "14 %")])?;
+    let colour = |name: &str, share: &str, regain: &str| {
+        let given = [("name", name), ("share", share), ("regain", regain)];
+        wanted.row("components")?.with_texts(&given)
     };
-    let colours = [component("white", "60 %", "16 %")?, component("moorit", "40 %", "12 %")?];
-    let wanted = mill::blend_items().read(&[("total", "40 kg"), ("regain", "14 %")])?;
-    let heap = mill::blend(&colours, &wanted)?;
-    println!("{}", heap.report().text());
+    let colours = vec![colour("white", "60 %", "16 %")?, colour("moorit", "40 %", "12 %")?];
+    wanted.set("components", Value::Rows(colours))?;
+    println!("{}", mill::BLEND.solve(wanted)?.report().text());
 
     let oiled = mill::EMULSION.solve_texts(&[
         ("mass", "40 kg"),

@@ -4,9 +4,9 @@
 //! under [`HEAD`], so that nobody takes one for a setting.
 //!
 //! ```
-//! use hankwise::{caution, formula};
+//! use hankwise::{catalogue, caution};
 //!
-//! let sorted = formula::find("sorted_mass")?;
+//! let sorted = catalogue::formula("sorted_mass")?;
 //! let names: Vec<&str> = caution::of(sorted.cautions).map(|c| c.name).collect();
 //! assert_eq!(names, ["raw fleece", "dust"]);
 //! # Ok::<(), hankwise::Error>(())
@@ -143,7 +143,7 @@ mod tests {
     #[test]
     fn every_name_that_is_used_is_written_here() {
         let known = |name: &str| CAUTIONS.iter().any(|c| c.name == name);
-        for formula in crate::formula::all() {
+        for formula in crate::catalogue::formulas() {
             for name in formula.cautions {
                 assert!(known(name), "{}: there is no caution '{name}'", formula.name);
             }

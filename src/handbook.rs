@@ -1,20 +1,11 @@
 //! The handbook: figures of the trade that no formula gives, in tables with their sources.
 //!
 //! What the books disagree on stands in several rows, each with who says so.
-//!
-//! ```
-//! use hankwise::handbook;
-//!
-//! let table = handbook::find("twist_multipliers")?;
-//! let weft = table.find("mule weft cotton").next().expect("is in the table");
-//! assert_eq!((weft.low, weft.unit, weft.source), (3.25, "tpi/√Ne", "Nasmith 1890"));
-//! # Ok::<(), hankwise::Error>(())
-//! ```
 
-use crate::error::{Error, Result, did_you_mean};
-use crate::formula::has_words;
+use crate::error::Result;
 use crate::quantity::print;
 pub use crate::quantity::{Grade, Unit};
+use crate::words::{WIDE, has_words, wrapped};
 
 /// A figure of a table, or a band of figures.
 #[derive(Clone, Copy, Debug)]
@@ -95,6 +86,15 @@ impl Figure {
         })
     }
 
+    /// What stands under a row: source and place, basis, note.
+    fn below(&self) -> String {
+        let told = [self.source, self.place].into_iter().filter(|text| !text.is_empty());
+        let told = told.collect::<Vec<_>>().join(", ");
+        let basis = self.grade.word();
+        let source = if told == basis { told } else { format!("{told} ({basis})") };
+        if self.note.is_empty() { source } else { format!("{source}: {}", self.note) }
+    }
+
     /// The figure or band in words, without its unit: `3.5`, `240 to 300`, `under 100`.
     pub fn words(&self) -> String {
         let (low, high) = (print::figure(self.low), print::figure(self.high));
@@ -108,6 +108,60 @@ impl Figure {
 }
 
 impl Table {
+    /// Rows of the table as text, 80 columns wide: the title, what the values are, the rows, and under
+    /// the rows that share them source, basis and note.
+    pub fn text(&self, rows: &[&Figure]) -> String {
+        let mut out = format!("{}\n{}", self.title, wrapped(self.about, "  ", "    "));
+        if rows.is_empty() {
+            out.push_str("  No row of this table.\n");
+            return out;
+        }
+        let cells = |f: &Figure| -> Vec<String> {
+            let of = f.of.iter().map(|word| (*word).to_owned());
+            of.chain([f.words(), f.unit.to_owned()]).collect()
+        };
+        let head = self.columns.iter().map(|name| (*name).to_owned());
+        let head: Vec<String> = head.chain(["value".to_owned(), String::new()]).collect();
+        let all: Vec<Vec<String>> = rows.iter().map(|f| cells(f)).collect();
+        let width = |column: usize| {
+            let cells = all.iter().chain([&head]).map(|row| row[column].chars().count());
+            cells.max().unwrap_or(0)
+        };
+        let used = |column: &usize| all.iter().any(|row| !row[*column].is_empty());
+        let columns: Vec<usize> = (0..head.len()).filter(used).collect();
+        let widths: Vec<usize> = columns.iter().map(|column| width(*column)).collect();
+        let fits = 2 + widths.iter().sum::<usize>() + 2 * widths.len() <= WIDE;
+        let line = |row: &[String]| {
+            let mut line = String::from("  ");
+            for (column, width) in columns.iter().zip(&widths) {
+                let (cell, room) = (&row[*column], width - row[*column].chars().count());
+                let room = " ".repeat(room);
+                // Values stand to the right.
+                let value = *column + 2 == head.len();
+                let (before, after) = if value { (room.as_str(), "") } else { ("", room.as_str()) };
+                line.extend([before, cell, after, "  "]);
+            }
+            format!("{}\n", line.trim_end())
+        };
+        if fits {
+            out.push_str(&line(&head));
+        }
+        for (place, (f, row)) in rows.iter().zip(&all).enumerate() {
+            if fits {
+                out.push_str(&line(row));
+            } else {
+                let of: Vec<&str> = f.of.iter().copied().filter(|word| !word.is_empty()).collect();
+                let said = format!("{}: {} {}", of.join(", "), f.words(), f.unit);
+                out.push_str(&wrapped(&said, "  ", "    "));
+            }
+            let below = f.below();
+            if rows.get(place + 1).is_none_or(|next| next.below() != below) {
+                out.push_str(&wrapped(&below, "      ", "      "));
+            }
+        }
+        out
+    }
+
     /// The figures that have every one of the words, each found by its beginning, in the table's
     /// name and title, in their own words, unit, source and note.
     pub fn find(&self, words: &str) -> impl Iterator<Item = &'static Figure> {
@@ -117,39 +171,4 @@ impl Table {
             has_words(own.chain([name, title, f.unit, f.source, f.place, f.note]), words)
         })
     }
-}
-
-/// Every table, in the order of names.
-pub fn all() -> impl Iterator<Item = &'static Table> {
-    let mut tables: Vec<_> = [
-        crate::cloth::TABLES,
-        crate::fibre::TABLES,
-        crate::mill::TABLES,
-        crate::quality::TABLES,
-        crate::yarn::TABLES,
-    ]
-    .concat()
-    .into_iter()
-    .collect();
-    tables.sort_by_key(|table| table.name);
-    tables.into_iter()
-}
-
-/// The table with a name.
-pub fn find(name: &str) -> Result<&'static Table> {
-    all().find(|table| table.name == name).ok_or_else(|| {
-        let near = did_you_mean(name, all().map(|table| table.name))
-            .map(|n| format!("; did you mean '{n}'?"));
-        let list = || {
-            let names: Vec<_> = all().map(|table| table.name).collect();
-            format!("; there are {}", names.join(", "))
-        };
-        Error::notation(format!("the handbook has no table '{name}'{}", near.unwrap_or_else(list)))
-    })
-}
-
-/// The tables that have figures with every one of the words, with those figures.
-pub fn search(words: &str) -> Vec<(&'static Table, Vec<&'static Figure>)> {
-    let found = all().map(|table| (table, table.find(words).collect::<Vec<_>>()));
-    found.filter(|(_, figures)| !figures.is_empty()).collect()
 }

@@ -20,7 +20,7 @@
 //! use hankwise::prelude::*;
 //!
 //! let given = [parse("16 Nm")?, parse_as("2", Kind::Count)?, parse("2 %")?];
-//! let working = formula::find("fold_alike")?.working(&given, &[None, None, None])?;
+//! let working = catalogue::formula("fold_alike")?.working(&given, &[None, None, None])?;
 //! assert!(working.text().contains("T_s × N / (1 − k) = 62.5 × 2 / (1 − 0.02) = 127.6 tex"));
 //! # Ok::<(), Error>(())
 //! ```
@@ -29,8 +29,9 @@
 //! sure that is and where every kilogram goes.
 //!
 //! The rooms: [`number`] and [`worked`] (the idea), [`quantity`] (units, count and reed systems),
-//! [`mod@formula`] (cards and catalogue), [`particulars`] (chains of them), [`handbook`] (figures that no formula gives), [`fibre`],
-//! [`yarn`], [`cloth`], [`mill`] and [`quality`] (the trade), [`plan`] (the main job), [`source`] (who says
+//! [`mod@formula`] (a formula and its card), [`particulars`] (chains of them), [`handbook`] (figures that no formula gives), [`fibre`],
+//! [`yarn`], [`cloth`], [`mill`] and [`quality`] (the trade), [`catalogue`] (all that can be
+//! called or looked up, and the search), [`plan`] (the main job), [`source`] (who says
 //! so), [`mod@caution`] (what can do harm),
 //! [`mod@normal`], [`law`] and [`table`] (the laws of chance, tables as text and HTML).
 #![forbid(unsafe_code)]
@@ -61,6 +62,7 @@ pub mod quality;
 pub mod quantity;
 pub mod source;
 pub mod table;
+pub(crate) mod words;
 pub mod worked;
 pub mod yarn;
 

@@ -77,6 +77,12 @@ pub trait Number:
     fn chosen(self, part: f64) -> Self {
         Self::constant(part)
     }
+    /// A number out of a table or a law: the regain at a point of a curve, Student's t for a confidence.
+    /// What it was looked up for decides which number it is, but the calculation goes on with the number.
+    #[inline(always)]
+    fn looked_up(found: f64, _for_these: &[Self]) -> Self {
+        Self::constant(found)
+    }
     /// Gives the step a symbol, so that the working shows it on a line of its own.
     #[inline(always)]
     fn named(self, _symbol: &'static str) -> Self {
@@ -330,6 +336,11 @@ impl<N: Number> V<N> {
     #[inline(always)]
     pub fn solved<E: Equation<K>, const K: usize>(known: [V<N>; K], symbol: &'static str) -> Self {
         V(N::solved::<E, K>(known.map(|k| k.0), symbol))
+    }
+    /// A number out of a table or a law, with what it was looked up for.
+    #[inline(always)]
+    pub fn looked_up<const K: usize>(found: f64, for_these: [V<N>; K]) -> Self {
+        V(N::looked_up(found, &for_these.map(|v| v.0)))
     }
     /// Gives an intermediate result its symbol: it gets a line of its own in the working.
     #[inline(always)]

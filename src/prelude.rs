@@ -22,7 +22,7 @@ pub use crate::quantity::{
     parse, parse_as,
 };
 pub use crate::worked::{Tape, Worked, Working};
-pub use crate::{cloth, fibre, formula, mill, quality, yarn};
+pub use crate::{catalogue, cloth, fibre, mill, quality, yarn};
 
 #[cfg(feature = "plan-file")]
 pub use crate::plan::{Plan, PlanResult};

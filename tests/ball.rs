@@ -1,6 +1,5 @@
 //! Words of hand knitting and what a ball band says.
 
-use hankwise::handbook;
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
@@ -46,7 +45,7 @@ fn bands_of_words() {
 /// worsted is a count system as well.
 #[test]
 fn no_word_is_a_count() {
-    for figure in handbook::find("hand_knitting_weights").unwrap().figures {
+    for figure in catalogue::table("hand_knitting_weights").unwrap().figures {
         for word in figure.of[1].split(", ").filter(|w| *w != "worsted") {
             let figure_before = (!word.ends_with("ply")).then(|| format!("2 {word}"));
             for text in std::iter::once(word.to_owned()).chain(figure_before) {
@@ -68,14 +67,21 @@ fn no_word_is_a_count() {
 
 #[test]
 fn a_ball_band() {
-    let regain = |text: &str| Regain::parse(text).unwrap();
-    let (count, ball) = (tex("8 Nm"), Mass::parse("50 g").unwrap());
-    let band = yarn::ball_band(count, ball, regain("17 %"), regain("17 %"), Some("UK")).unwrap();
-    assert!((band.length.value() - 400.0).abs() < 1e-9);
-    assert!((band.count.number("m/100g").unwrap() - 800.0).abs() < 1e-9);
-    assert!(band.words.iter().any(|f| f.of[1] == "cobweb"));
-    let empty = yarn::ball_band(count, Mass::base(0.0), regain("17 %"), regain("17 %"), None);
-    assert!(empty.unwrap_err().to_string().contains("'50 g'"));
+    let band = |ball_mass: &str| {
+        yarn::BALL_BAND.solve_texts(&[
+            ("count", "8 Nm"),
+            ("ball_mass", ball_mass),
+            ("regain", "17 %"),
+            ("label_regain", "17 %"),
+            ("country", "UK"),
+        ])
+    };
+    let fifty = band("50 g").unwrap();
+    assert!((fifty.find("yarn_length").unwrap().value - 400.0).abs() < 1e-9);
+    let count = LinearDensity::base(fifty.find("label_count").unwrap().value);
+    assert!((count.number("m/100g").unwrap() - 800.0).abs() < 1e-9);
+    assert!(fifty.report().text().contains("cobweb"));
+    assert!(band("0 g").unwrap_err().to_string().contains("0 is not possible for the mass"));
 }
 
 proptest! {
@@ -99,7 +105,7 @@ proptest! {
     fn classes_are_the_bands_that_hold_it(metres in 20.0..1500.0_f64) {
         let count = LinearDensity::base(1e5 / metres);
         let found = yarn::weight_class(count, None).unwrap();
-        for f in handbook::find("hand_knitting_weights").unwrap().figures {
+        for f in catalogue::table("hand_knitting_weights").unwrap().figures {
             let per_100g = match f.unit {
                 "m/100g" => metres,
                 "m/50g" => metres / 2.0,

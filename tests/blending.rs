@@ -1,5 +1,6 @@
 //! The blend against simulations of it: layers cut, passes doubled, tufts drawn.
 
+use hankwise::calculation::Value;
 use hankwise::mill;
 use hankwise::prelude::*;
 
@@ -112,19 +113,48 @@ fn the_layers_wanted_are_the_fewest_that_do() {
     }
 }
 
+/// Heaps with more passes have more stages; the others are not held against it.
+#[test]
+fn heaps_of_unlike_passes_are_one_column() {
+    let texts = [
+        ("component_share", "30 %"),
+        ("layers", "6"),
+        ("layer_cv", "25 %"),
+        ("tuft_mass", "20 mg"),
+        ("sample_mass", "10 g"),
+        ("doublings", "4"),
+    ];
+    let passes = [0.0, 3.0, 1.0];
+    let plain = hankwise::quantity::unit("", Some(Kind::Count)).unwrap();
+    let mut given = mill::EVENNESS_OF_BLEND.blank().with_texts(&texts).unwrap();
+    given.set("passes", Value::Column(passes.to_vec(), plain)).unwrap();
+    let cases = mill::EVENNESS_OF_BLEND.cases(&given, &mut |_| true).unwrap();
+    assert!(cases.warnings.is_empty(), "{:?}", cases.warnings);
+    let column =
+        |name: &str| &cases.columns.iter().find(|column| column.name == name).unwrap().values;
+    for (case, passes) in passes.iter().enumerate() {
+        let passes = passes.to_string();
+        let one = [&texts[..], &[("passes", &passes)]].concat();
+        let one = mill::EVENNESS_OF_BLEND.solve_texts(&one).unwrap();
+        let found = one.find("share_sd").unwrap().value;
+        assert_eq!(found.to_bits(), column("share_sd")[case].to_bits());
+    }
+    let third = column("pass 3.share_sd");
+    assert!(third[0].is_nan() && third[1] > 0.0 && third[2].is_nan());
+}
+
 /// 57.5 kg at 15 % of water are 50 kg of fibre, where nothing is said of fat and vegetable matter; 60 kg
 /// at 15 % of water and 5 % of fat are 50 kg too.
 #[test]
 fn what_is_not_said_to_be_on_a_component_is_not_on_it() {
-    let component = |name: &str, said: &[(&str, &str)]| {
-        let mut one = mill::Component::new(name).unwrap();
-        *one.given() = one.given().clone().read(said).unwrap();
-        one
-    };
+    let mut given = mill::BLEND.blank();
+    let component = |said: &[(&str, &str)]| given.row("components").unwrap().with_texts(said);
     let parts = [
-        component("white", &[("mass", "57.5 kg"), ("regain", "15 %")]),
-        component("grey", &[("mass", "60 kg"), ("regain", "15 %"), ("fat", "5 %")]),
+        component(&[("name", "white"), ("mass", "57.5 kg"), ("regain", "15 %")]),
+        component(&[("name", "grey"), ("mass", "60 kg"), ("regain", "15 %"), ("fat", "5 %")]),
     ];
-    let found = mill::blend(&parts, &mill::blend_items()).unwrap();
-    assert!((found.find("share_white").unwrap().value - 0.5).abs() < 1e-12);
+    let parts = parts.into_iter().map(Result::unwrap).collect();
+    given.set("components", Value::Rows(parts)).unwrap();
+    let found = mill::BLEND.solve(given).unwrap();
+    assert!((found.find("white.share").unwrap().value - 0.5).abs() < 1e-12);
 }

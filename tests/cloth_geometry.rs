@@ -172,7 +172,7 @@ proptest! {
             }).collect();
             plain_cloth(&known)
         };
-        let formula = formula::find("weft_crimp").unwrap();
+        let formula = catalogue::formula("weft_crimp").unwrap();
         let row = [ends, picks, crimp, 0.3, 0.3];
         let both = [ask(&texts(None)).err(), formula.answer(&row).err()].map(|e| e.map(|e| e.to_string()));
         prop_assert_eq!(both[0].is_some(), both[1].is_some());

@@ -194,7 +194,7 @@ proptest! {
 #[test]
 fn every_stage_is_tried() {
     let tried: BTreeSet<&str> = ROUTE.into();
-    let all: BTreeSet<&str> = STAGES.iter().copied().collect();
+    let all: BTreeSet<&str> = STAGES.iter().map(|stage| stage.name).collect();
     assert_eq!(tried, all, "a new stage goes into ROUTE above, its figures into lots()");
 }
 

@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 use std::path::Path;
 
-use hankwise::formula;
+use hankwise::catalogue;
 use hankwise::plan::{Plan, PlanResult};
 
 mod lot;
@@ -121,8 +121,8 @@ fn counts_up_the_route() {
     // The plan counts the fibres with the variation of the diameter; without it there are more.
     let result = likely();
     let clean = result.working("mule.clean_count").unwrap().value();
-    let fibre = formula::find("wool_fibre_count").unwrap().answer(&[29.0]).unwrap();
-    let fibres = formula::find("fibres_in_section").unwrap();
+    let fibre = catalogue::formula("wool_fibre_count").unwrap().answer(&[29.0]).unwrap();
+    let fibres = catalogue::formula("fibres_in_section").unwrap();
     let without = fibres.answer(&[clean, fibre, 0.0]).unwrap();
     let mut misses = Misses::default();
     misses.check("a fibre, tex", fibre, "0.8653");
@@ -326,11 +326,11 @@ fn oil_whose_density_is_not_given_has_that_of_the_guide() {
 /// 0.60/14.27 × ln 20 hours; a card that keeps nothing need not be waited for.
 #[test]
 fn only_a_card_that_keeps_something_is_waited_for() {
-    let settle = run(&lot::known()).working("card.settle").unwrap().value();
+    let settle = run(&lot::known()).working("card.settling_time").unwrap().value();
     let by_hand = 0.60 / 14.27 * 20.0_f64.ln();
     assert!((settle / by_hand - 1.0).abs() < 0.005 / 14.27 + 1e-9, "{settle} {by_hand}");
     let empty = run(&lot::set(&lot::known(), "card", "held_up", "\"0 kg\""));
-    assert!(empty.working("card.settle").is_err());
+    assert!(empty.working("card.settling_time").is_err());
 }
 
 #[test]

@@ -4,13 +4,12 @@
 mod cases;
 
 use cases::cases;
-use hankwise::formula;
 use hankwise::mill::CHANGE_WHEEL;
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
 fn answer(name: &str, row: &[f64]) -> f64 {
-    formula::find(name).unwrap().answer(row).unwrap_or_else(|e| panic!("{e}"))
+    catalogue::formula(name).unwrap().answer(row).unwrap_or_else(|e| panic!("{e}"))
 }
 
 fn near(a: f64, b: f64) -> bool {

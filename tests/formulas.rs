@@ -7,8 +7,9 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use cases::cases;
+use hankwise::catalogue;
+use hankwise::formula::Formula;
 use hankwise::formula::array::Column;
-use hankwise::formula::{self, Formula};
 use hankwise::source::source;
 use hankwise::worked::{Arg, Op, Recording};
 use proptest::prelude::*;
@@ -169,7 +170,7 @@ proptest! {
 
     #[test]
     fn worked_gives_the_same_bits_as_plain((at, list) in places()) {
-        for f in formula::all() {
+        for f in catalogue::formulas() {
             let row = row(f, &at, list);
             let plain = (f.evaluate)(&row);
             let (recording, root) = f.record(&row);
@@ -183,7 +184,7 @@ proptest! {
     /// sides or a rounding its step between x − h and x + h: there is a kink, not a slope.
     #[test]
     fn gradient_is_that_of_central_differences((at, list) in places()) {
-        for f in formula::all() {
+        for f in catalogue::formulas() {
             let row = row(f, &at, list);
             let (recording, root) = f.record(&row);
             let slopes = recording.slopes(root);
@@ -223,7 +224,7 @@ proptest! {
         seed in proptest::array::uniform12(0.0..=1.0), one in proptest::array::uniform12(any::<bool>()),
         list in 0_usize..3,
     ) {
-        for f in formula::all() {
+        for f in catalogue::formulas() {
             for n in [0, 1, 63, 64, 65, 200] {
                 // A walk that never repeats: steps of the golden ratio.
                 let walk = |k: usize| seed.map(|s: f64| (s + 0.618_033_988_749_895 * k as f64).fract());
@@ -256,7 +257,7 @@ proptest! {
     /// that the answer came from is among them.
     #[test]
     fn solving_undoes_answering((at, list) in places()) {
-        for f in formula::all() {
+        for f in catalogue::formulas() {
             let row = row(f, &at, list);
             let Ok(wanted) = f.answer(&row) else { continue };
             let (recording, root) = f.record(&row);
@@ -294,7 +295,7 @@ proptest! {
 #[test]
 fn every_card_is_whole() {
     let mut faults = Vec::new();
-    for f in formula::all() {
+    for f in catalogue::formulas() {
         let mut need = |holds: bool, what: String| {
             if !holds {
                 faults.push(format!("{}: {what}", f.name));
@@ -359,17 +360,17 @@ fn every_formula_is_in_the_catalogue_once() {
     written(Path::new("src"), &mut names);
     let set: BTreeSet<&str> = names.iter().map(String::as_str).collect();
     assert_eq!(set.len(), names.len(), "a name is there twice: {names:?}");
-    let catalogue: BTreeSet<&str> = formula::all().map(|f| f.name).collect();
+    let catalogue: BTreeSet<&str> = catalogue::formulas().map(|f| f.name).collect();
     let unlisted: Vec<_> = set.difference(&catalogue).collect();
     assert!(unlisted.is_empty(), "not in FORMULAS at the top of their file: {unlisted:?}");
     let unwritten: Vec<_> = catalogue.difference(&set).collect();
     assert!(unwritten.is_empty(), "in the catalogue, but not found in src: {unwritten:?}");
-    assert!(catalogue.iter().all(|name| formula::find(name).unwrap().name == *name));
+    assert!(catalogue.iter().all(|name| catalogue::formula(name).unwrap().name == *name));
 }
 
 #[test]
 fn a_recording_begins_with_the_inputs() {
-    for f in formula::all() {
+    for f in catalogue::formulas() {
         let row = row(f, &[0.5], 2);
         let (recording, root) = f.record(&row);
         for (place, x) in row.iter().enumerate() {

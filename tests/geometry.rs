@@ -6,7 +6,7 @@ use hankwise::quantity::unit;
 use proptest::prelude::*;
 
 fn answer(name: &str, row: &[f64]) -> f64 {
-    formula::find(name).unwrap().answer(row).unwrap()
+    catalogue::formula(name).unwrap().answer(row).unwrap()
 }
 
 fn relative(got: f64, wanted: f64) -> f64 {
@@ -89,7 +89,8 @@ fn a_published_diameter_from_the_packing() {
 #[test]
 fn an_angle_is_worked_in_degrees() {
     let given = [parse("500 turns/m").unwrap(), parse_as("0.4 mm", Kind::Diameter).unwrap()];
-    let working = formula::find("helix_angle").unwrap().working(&given, &[None, None]).unwrap();
+    let working =
+        catalogue::formula("helix_angle").unwrap().working(&given, &[None, None]).unwrap();
     let text = working.text();
     assert!(text.contains("arctan(") && text.contains("× 57.2957795") && text.contains("32.14 °"));
     let latex = working.latex();
@@ -114,14 +115,14 @@ fn two_published_rules_for_wraps_are_60_percent_apart() {
 #[test]
 fn the_band_of_wraps_holds_what_it_rests_on() {
     let count = LinearDensity::parse("6135 yd/lb").unwrap();
-    let band = yarn::wraps(count);
+    let band = yarn::wraps(&yarn::WrapsInputs { count });
     let [low, likely, high] =
         [band.low, band.touching, band.high].map(|w| w.number("wraps/in").unwrap());
     assert!(low < likely && likely < high);
     // As it was wound: 25 ends in an inch were three quarters of the wraps.
     assert!(relative(low, 33.3333) < 2e-3);
     assert!(relative(high * high * 0.884, 6135.0) < 1e-12);
-    for says in band.rests_on() {
+    for says in &yarn::WRAPS_FACTORS {
         let w = answer("wraps_estimate", &[says.factor(), count.value()]) * 2.54;
         // The ends are computed twice: a rounding apart.
         assert!((low * (1.0 - 1e-12)..=high * (1.0 + 1e-12)).contains(&w), "{}", says.says);
@@ -204,7 +205,8 @@ proptest! {
 
 #[test]
 fn a_yarn_that_left_more_even_has_no_added_irregularity() {
-    let refused = formula::find("added_irregularity").unwrap().answer(&[0.06, 0.05]).unwrap_err();
+    let refused =
+        catalogue::formula("added_irregularity").unwrap().answer(&[0.06, 0.05]).unwrap_err();
     assert!(refused.to_string().contains("before = 6 %, after = 5 %"), "{refused}");
 }
 

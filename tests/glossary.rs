@@ -6,7 +6,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use hankwise::formula;
+use hankwise::catalogue;
 
 /// A row of the glossary.
 struct Row {
@@ -56,7 +56,7 @@ fn each_name_and_each_meaning_stands_once() {
 fn every_input_of_a_formula_is_in_the_glossary() {
     let rows = rows();
     let glossary: BTreeMap<&str, &Row> = rows.iter().map(|row| (row.name.as_str(), row)).collect();
-    for formula in formula::all() {
+    for formula in catalogue::formulas() {
         for input in formula.inputs {
             let row = glossary.get(input.name).unwrap_or_else(|| {
                 panic!("{}: {} is not in the glossary", formula.name, input.name)
@@ -73,7 +73,7 @@ fn every_input_of_a_formula_is_in_the_glossary() {
 #[test]
 fn the_glossary_has_nothing_that_no_formula_has() {
     let mut used: BTreeMap<&str, BTreeSet<String>> = BTreeMap::new();
-    for input in formula::all().flat_map(|formula| formula.inputs) {
+    for input in catalogue::formulas().flat_map(|formula| formula.inputs) {
         used.entry(input.name).or_default().insert(input.kind.name().to_owned());
     }
     for row in rows().iter().filter(|row| row.of.contains("formula")) {
@@ -88,7 +88,7 @@ fn the_glossary_has_nothing_that_no_formula_has() {
 
 #[test]
 fn no_symbol_stands_for_two_things_in_a_formula() {
-    for formula in formula::all() {
+    for formula in catalogue::formulas() {
         let mut symbols = BTreeMap::from([(formula.output.symbol, "the result")]);
         for input in formula.inputs {
             if let Some(other) = symbols.insert(input.symbol, input.name) {
@@ -111,7 +111,7 @@ fn every_name_can_be_said_in_python_rust_and_toml() {
     let kept: BTreeSet<&str> = KEPT.split_whitespace().collect();
     let rows = rows();
     let names = rows.iter().map(|row| row.name.as_str());
-    for name in names.chain(formula::all().map(|formula| formula.name)) {
+    for name in names.chain(catalogue::formulas().map(|formula| formula.name)) {
         let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '_';
         assert!(name.chars().all(plain), "{name}");
         assert!(name.starts_with(|c: char| c.is_ascii_lowercase()), "{name}");
@@ -145,7 +145,7 @@ fn a_name_says_what_it_is_of() {
         let weight = row.name.contains("weight") && !row.name.starts_with("check_weight");
         assert!(!weight, "{}: say mass", row.name);
     }
-    for formula in formula::all() {
+    for formula in catalogue::formulas() {
         assert!(!formula.name.ends_with("_found"), "{}: found from what?", formula.name);
     }
 }

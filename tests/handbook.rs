@@ -2,13 +2,13 @@
 
 use std::collections::BTreeSet;
 
-use hankwise::handbook::{self, Figure, Table};
+use hankwise::handbook::{Figure, Table};
 use hankwise::prelude::*;
 use hankwise::quantity::Grade;
 use hankwise::source::source;
 
 fn table(name: &str) -> &'static Table {
-    handbook::find(name).unwrap_or_else(|e| panic!("{e}"))
+    catalogue::table(name).unwrap_or_else(|e| panic!("{e}"))
 }
 
 fn figures<'t>(table: &'t Table, words: &str) -> Vec<&'t Figure> {
@@ -18,7 +18,7 @@ fn figures<'t>(table: &'t Table, words: &str) -> Vec<&'t Figure> {
 #[test]
 fn every_figure_is_whole() {
     let mut wrong = Vec::new();
-    for table in handbook::all() {
+    for table in catalogue::tables() {
         assert!(!table.about.is_empty() && !table.title.is_empty() && !table.figures.is_empty());
         for figure in table.figures {
             let mut need = |ok: bool, what: &str| {
@@ -49,7 +49,7 @@ fn every_figure_is_whole() {
 #[test]
 fn no_figure_stands_twice() {
     let mut seen = BTreeSet::new();
-    for table in handbook::all() {
+    for table in catalogue::tables() {
         for f in table.figures {
             let key = format!("{} {:?} {} {} {}", table.name, f.of, f.words(), f.unit, f.source);
             assert!(seen.insert(key.clone()), "{key}");
@@ -59,15 +59,15 @@ fn no_figure_stands_twice() {
 
 #[test]
 fn tables_are_found_by_name_and_word() {
-    let names: Vec<_> = handbook::all().map(|t| t.name).collect();
+    let names: Vec<_> = catalogue::tables().map(|t| t.name).collect();
     assert!(names.is_sorted() && names.len() == names.iter().collect::<BTreeSet<_>>().len());
-    let refusal = handbook::find("twist_multiplyers").unwrap_err().to_string();
+    let refusal = catalogue::table("twist_multiplyers").unwrap_err().to_string();
     assert!(refusal.contains("did you mean 'twist_multipliers'?"), "{refusal}");
-    let refusal = handbook::find("xyz").unwrap_err().to_string();
-    assert!(refusal.contains("packing"), "{refusal}");
-    let woollen: Vec<_> = handbook::search("woollen").iter().map(|(t, _)| t.name).collect();
-    assert!(woollen.contains(&"twist_multipliers") && woollen.contains(&"diameter_factors"));
-    assert!(handbook::search("nonsense").is_empty());
+    let refusal = catalogue::table("xyz").unwrap_err().to_string();
+    assert!(refusal.contains("find('xyz')"), "{refusal}");
+    let woollen = |table: &Table| table.find("woollen").next().is_some();
+    assert!(woollen(table("twist_multipliers")) && woollen(table("diameter_factors")));
+    assert!(catalogue::tables().all(|table| table.find("nonsense").next().is_none()));
 }
 
 /// What follows from definitions: √(1/2), √(1/3), hexagons full of circles.
@@ -149,7 +149,7 @@ fn reels_add_up() {
 /// What is said of wraps beside the diameters is what the wraps' own factors say.
 #[test]
 fn wraps_run_as_far_as_their_factors() {
-    let factors = yarn::wraps(LinearDensity::base(50.0)).rests_on();
+    let factors = &yarn::WRAPS_FACTORS;
     let (low, high) = (factors[0].factor(), factors[factors.len() - 1].factor());
     let said = format!("from {low:.2} to {high:.2}");
     assert!(table("diameter_factors").about.contains(&said), "{said}");

@@ -1,6 +1,6 @@
 //! Moisture: identities between regain and content, blends by brute force, the curve of wool.
 
-use hankwise::fibre::{self, Allowance};
+use hankwise::fibre;
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
@@ -78,41 +78,40 @@ proptest! {
     #[test]
     fn the_curve_rises_and_is_undone(a in 0.10..0.90_f64, b in 0.10..0.90_f64) {
         let at = |x: f64| {
-            let air = hankwise::quantity::bare_number(x, Kind::Fraction).unwrap();
-            fibre::equilibrium_regain(&air, None).unwrap()
+            fibre::equilibrium_regain(&fibre::AirInputs { humidity: Fraction::base(x) })
         };
         let (low, high) = (at(a.min(b)), at(a.max(b)));
-        let value = |p: &hankwise::particulars::Particulars, name: &str| p.find(name).unwrap().value;
-        prop_assert!(value(&low, "absorption") <= value(&high, "absorption") + 1e-15);
-        prop_assert!(value(&low, "absorption") < value(&low, "desorption_low"));
-        prop_assert!(value(&low, "desorption_low") < value(&low, "desorption_high"));
-        let regain = hankwise::quantity::bare_number(value(&low, "absorption"), Kind::Regain).unwrap();
-        let back = fibre::humidity_for_regain(&regain, None).unwrap();
-        prop_assert!((value(&back, "damping") - a.min(b)).abs() < 1e-9);
+        let damping = low.damping_regain.value();
+        prop_assert!(damping <= high.damping_regain.value() + 1e-15);
+        prop_assert!(damping < low.drying_regain_low.value());
+        prop_assert!(low.drying_regain_low.value() < low.drying_regain_high.value());
+        let back =
+            fibre::humidity_for_regain(&fibre::KeepingInputs { regain: low.damping_regain });
+        prop_assert!((back.damping_humidity.value() - a.min(b)).abs() < 1e-9);
         // Drying keeps the same regain in drier air.
-        if let (Ok(most), Ok(least)) = (back.find("drying_high"), back.find("drying_low")) {
-            prop_assert!(least.value < most.value && most.value < value(&back, "damping"));
+        if let (Some(most), Some(least)) = (back.drying_humidity_high, back.drying_humidity_low) {
+            prop_assert!(least.value() < most.value());
+            prop_assert!(most.value() < back.damping_humidity.value());
         }
     }
 }
 
 #[test]
 fn the_curve_goes_through_its_points() {
-    let table = hankwise::handbook::find("wool_isotherm").unwrap();
+    let table = hankwise::catalogue::table("wool_isotherm").unwrap();
     for humidity in (10..=90).step_by(10) {
         let text = format!("{humidity} %");
         let found: Vec<_> = table.find(&format!("absorption {humidity}")).collect();
-        let air = parse_as(&text, Kind::Fraction).unwrap();
-        let curve = fibre::equilibrium_regain(&air, None).unwrap();
-        assert!(close(curve.find("absorption").unwrap().value, found[0].low / 100.0), "{text}");
+        let curve = fibre::EQUILIBRIUM_REGAIN.solve_texts(&[("humidity", &text)]).unwrap();
+        let regain = curve.find("damping_regain").unwrap().value;
+        assert!(close(regain, found[0].low / 100.0), "{text}");
     }
     for outside in ["9.9 %", "90.1 %"] {
-        let air = parse_as(outside, Kind::Fraction).unwrap();
-        let refusal = fibre::equilibrium_regain(&air, None).unwrap_err().to_string();
+        let refusal = fibre::EQUILIBRIUM_REGAIN.solve_texts(&[("humidity", outside)]);
+        let refusal = refusal.unwrap_err().to_string();
         assert!(refusal.contains("10 to 90 %"), "{refusal}");
     }
-    let dry = parse_as("3 %", Kind::Regain).unwrap();
-    assert!(fibre::humidity_for_regain(&dry, None).is_err());
+    assert!(fibre::HUMIDITY_FOR_REGAIN.solve_texts(&[("regain", "3 %")]).is_err());
 }
 
 #[test]
@@ -141,25 +140,25 @@ fn an_allowance_is_one_figure_of_a_list() {
 
 #[test]
 fn an_invoice_refuses_what_does_not_go_together() {
-    let at = || vec![Allowance::read("17 %").unwrap()];
-    let refuse = |given: &[(&str, &str)], at: &[Allowance]| {
-        let lot = fibre::invoice_items().read(given).unwrap();
-        fibre::invoice(&lot, at).unwrap_err().to_string()
-    };
-    let mass = ("mass", "500 kg");
+    let refuse =
+        |given: &[(&str, &str)]| fibre::INVOICE.solve_texts(given).unwrap_err().to_string();
+    let (mass, at) = (("lot_mass", "500 kg"), ("allowances", "17 %"));
+    let regain = ("regain", "17 %");
     for (given, said) in [
-        (vec![mass], "sample='250 g'"),
-        (vec![mass, ("regain", "17 %"), ("content", "15 %")], "leave one out"),
-        (vec![mass, ("regain", "17 %"), ("dry", "200 g")], "leave one out"),
-        (vec![mass, ("sample", "200 g"), ("dry", "250 g")], "exchanged"),
-        (vec![mass, ("sample", "200 g")], "dry (sample, oven-dry) is missing"),
-        (vec![("regain", "17 %")], "mass (mass on the scale) is missing"),
+        (
+            vec![mass, at],
+            "write sample_mass=… or dry_sample_mass=… or regain=… or moisture_content=…",
+        ),
+        (vec![mass, at, regain, ("moisture_content", "15 %")], "omit all but one"),
+        (vec![mass, at, regain, ("dry_sample_mass", "200 g")], "omit all but one"),
+        (vec![mass, at, ("sample_mass", "200 g"), ("dry_sample_mass", "250 g")], "exchanged"),
+        (vec![mass, at, ("sample_mass", "200 g")], "dry_sample_mass (sample, oven-dry"),
+        (vec![regain, at], "lot_mass (mass of the lot on the scale) is missing"),
+        (vec![mass, regain], "allowances (agreed allowances for water"),
+        (vec![mass, regain, ("allowances", "17 %, 17 %")], "given twice"),
+        (vec![("dry_sample_mas", "2 kg")], "did you mean 'dry_sample_mass'"),
     ] {
-        let refusal = refuse(&given, &at());
+        let refusal = refuse(&given);
         assert!(refusal.contains(said), "{refusal}");
     }
-    assert!(refuse(&[mass, ("regain", "17 %")], &[]).contains("allowances is missing"));
-    assert!(refuse(&[mass, ("regain", "17 %")], &[at(), at()].concat()).contains("given twice"));
-    let unknown = fibre::invoice_items().read(&[("drry", "2 kg")]).unwrap_err().to_string();
-    assert!(unknown.contains("did you mean 'dry'"), "{unknown}");
 }

@@ -213,11 +213,11 @@ fn a_costing_says_what_is_missing() {
 #[test]
 fn a_lot_that_pays_nothing_is_told_without_the_least_figure_of_the_computer() {
     for name in ["break_even_lot", "break_even_lot_with_hold_up"] {
-        let formula = hankwise::formula::all().find(|f| f.name == name).unwrap();
+        let formula = hankwise::catalogue::formulas().find(|f| f.name == name).unwrap();
         let said = formula.equations().join("\n");
         assert!(said.contains("if 0 < g, else no answer") && !said.contains("e-308"), "{said}");
     }
-    let formula = hankwise::formula::all().find(|f| f.name == "break_even_lot").unwrap();
+    let formula = hankwise::catalogue::formulas().find(|f| f.name == "break_even_lot").unwrap();
     assert!(((formula.evaluate)(&[120.0, 6.0]) - 20.0).abs() < 1e-12);
     assert!((formula.evaluate)(&[120.0, 0.0]).is_nan());
 }

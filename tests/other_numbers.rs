@@ -3,7 +3,7 @@
 
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
-use hankwise::formula;
+use hankwise::catalogue;
 use hankwise::number::Number;
 use hankwise::quantity::{
     Angle, Diameter, Fraction, Length, LinearDensity, Mass, Ratio, Regain, Shrinkage, Twist,
@@ -86,7 +86,7 @@ impl Number for Dual {
 
 /// For each input in turn: the dual number's derivative and the recording's slope.
 fn agree(name: &str, row: &[f64], run: impl Fn(&[Dual]) -> Dual) {
-    let formula = formula::find(name).unwrap();
+    let formula = catalogue::formula(name).unwrap();
     let answer = formula.answer(row).unwrap();
     let (recording, root) = formula.record(row);
     let slopes = recording.slopes(root);

@@ -1,7 +1,7 @@
 //! Count systems of one's own: known everywhere once they are defined; what is refused.
 #![allow(clippy::float_cmp)] // what is exact is compared exactly
 
-use hankwise::formula;
+use hankwise::catalogue;
 use hankwise::plan::{Extent, Plan, load_counts};
 use hankwise::quantity::counts::{SYSTEMS, System};
 use hankwise::quantity::{
@@ -81,7 +81,7 @@ fn an_own_system_is_known_everywhere() {
     assert!((convert(tex, "tex", "Fb").unwrap() - 22.5).abs() < 1e-13);
     // The twist factor of a count as it is read.
     let twist = convert(9.0, "tpi", "turns/m").unwrap();
-    let factor = formula::find("twist_factor").unwrap().answer(&[twist, tex]).unwrap();
+    let factor = catalogue::formula("twist_factor").unwrap().answer(&[twist, tex]).unwrap();
     for name in ["tpi/√fellside-cut", "tpi/sqrt(Fb)"] {
         let got = unit(name, None).unwrap().from_base(factor);
         assert!((got - 9.0 / 22.5f64.sqrt()).abs() < 1e-13, "{got}");
@@ -151,7 +151,7 @@ proptest! {
             let (length, mass) = (f64::from(yards), f64::from(drams));
             let (length, mass) = if direct { (length, mass * n) } else { (length * n, mass) };
             let (length, mass) = (convert(length, "yd", "m").unwrap(), convert(mass, "dr", "kg").unwrap());
-            let tex = formula::find("count_of").unwrap().answer(&[length, mass]).unwrap();
+            let tex = catalogue::formula("count_of").unwrap().answer(&[length, mass]).unwrap();
             let got = convert(tex, "tex", &name).unwrap();
             prop_assert!((got / n - 1.0).abs() < 1e-14, "{name}: {got} for {n}");
         }

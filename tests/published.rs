@@ -13,7 +13,8 @@
 #[path = "published/others.rs"]
 mod others;
 
-use hankwise::formula::{self, Formula, Input};
+use hankwise::catalogue;
+use hankwise::formula::{Formula, Input};
 use hankwise::quantity::{Amount, Kind, parse, parse_as, unit};
 use serde_json::{Map, Value};
 use std::collections::{BTreeMap, BTreeSet};
@@ -111,7 +112,7 @@ fn answer(row: &Row) -> Result<f64, String> {
             name => Ok(unit(name, Some(from.kind)).map_err(words)?.from_base(from.to_base(number))),
         };
     }
-    let formula = formula::find(&row.formula).map_err(words)?;
+    let formula = catalogue::formula(&row.formula).map_err(words)?;
     let mut base = Vec::new();
     let mut unknown = None;
     let mut lengths = Vec::new();
@@ -243,7 +244,7 @@ fn every_formula_has_a_row() {
     // A row that asks for an input checks the body all the same, from its other end.
     let with: BTreeSet<String> = all().map(|(_, row)| row.formula).collect();
     let without: Vec<&str> =
-        formula::all().map(|f| f.name).filter(|name| !with.contains(*name)).collect();
+        catalogue::formulas().map(|f| f.name).filter(|name| !with.contains(*name)).collect();
     assert!(
         without.is_empty(),
         "without a check value, a row in tests/published/*.csv: {}",
@@ -275,7 +276,7 @@ fn no_formula_rests_on_zeros_ones_or_equal_inputs_alone() {
     let differ = |a: f64, b: f64| (a - b).abs() > 1e-9 * a.abs().max(b.abs());
     let mut faults = Vec::new();
     let all: Vec<Row> = all().map(|(_, row)| row).collect();
-    for formula in formula::all() {
+    for formula in catalogue::formulas() {
         let rows = all.iter().filter(|row| row.formula == formula.name);
         let rows: Vec<Vec<Vec<f64>>> = rows.map(|row| given(row, formula)).collect();
         let mut need = |holds: bool, what: String| {
@@ -340,6 +341,34 @@ fn rows_are_well_formed() {
     }
     assert!(faults.is_empty(), "{}", faults.join("\n"));
 }
+
+/// A description says against how many values its formula is checked; `make checks` writes them anew.
+#[test]
+fn the_numbers_of_checks_are_as_the_rows() {
+    let mut table: BTreeMap<String, [usize; 4]> = BTreeMap::new();
+    for (_, row) in all().filter(|(_, row)| catalogue::formula(&row.formula).is_ok()) {
+        let place = CHECKS.iter().position(|grade| *grade == row.grade).unwrap();
+        table.entry(row.formula).or_default()[place] += 1;
+    }
+    let mut text = format!("formula,{}\n", CHECKS.join(","));
+    for (name, numbers) in &table {
+        text += &format!("{name},{}\n", numbers.map(|n| n.to_string()).join(","));
+    }
+    let path = "src/formula/checks.csv";
+    if std::env::var_os("HANKWISE_WRITE").is_some() {
+        std::fs::write(path, &text).unwrap();
+    }
+    let written = std::fs::read_to_string(path).unwrap();
+    assert!(written == text, "{path} is not as tests/published; write it with: make checks");
+    for formula in catalogue::formulas() {
+        let checks = formula.checks();
+        let found = [checks.published, checks.computed, checks.practice, checks.memory];
+        assert_eq!(Some(&found), table.get(formula.name), "{}", formula.name);
+    }
+}
+
+/// The grades in the order of `Checks`.
+const CHECKS: [&str; 4] = ["published", "computed", "practice", "memory"];
 
 /// Half of the last digit that is printed.
 fn half_digit(printed: &str) -> f64 {

@@ -1,14 +1,14 @@
 //! Raw wool: analyses, and a test wash repeated many times.
 
-use hankwise::fibre::{test_wash, test_wash_items};
-use hankwise::handbook;
-use hankwise::prelude::*;
+use hankwise::catalogue;
+use hankwise::fibre::TEST_WASH;
+use hankwise::handbook::Figure;
 
 #[test]
 fn analyses_sum_to_what_stands_under_them() {
-    let table = handbook::find("greasy_wool_composition").unwrap();
+    let table = catalogue::table("greasy_wool_composition").unwrap();
     for wool in ["Merino", "Corriedale", "Southdown"] {
-        let of = |f: &&&handbook::Figure| f.of[0] == wool;
+        let of = |f: &&&Figure| f.of[0] == wool;
         let parts = table.figures.iter().collect::<Vec<_>>();
         let parts: Vec<_> = parts.iter().filter(of).collect();
         let total = parts.iter().find(|f| f.of[1] == "total").unwrap().low;
@@ -29,7 +29,6 @@ fn the_interval_of_a_test_wash_covers_as_it_says() {
         z = (z ^ (z >> 27)).wrapping_mul(0x94D0_49BB_1331_11EB);
         ((z ^ (z >> 31)) >> 11) as f64 / (1_u64 << 53) as f64
     };
-    let given = test_wash_items().read(&[("regain", "16 %"), ("confidence", "90 %")]).unwrap();
     for samples in [2, 3, 5] {
         let runs = 2000;
         let (mut lot, mut next) = (0, 0);
@@ -37,10 +36,18 @@ fn the_interval_of_a_test_wash_covers_as_it_says() {
             let mut share = || 0.55 + 0.03 * ((0..12).map(|_| uniform()).sum::<f64>() - 6.0);
             let shares: Vec<f64> = (0..samples).map(|_| share()).collect();
             let one_more = share();
-            let grams = |x: f64| (parse(&format!("{x} g")).unwrap(), None);
-            let greasy: Vec<_> = (0..samples).map(|_| grams(200.0)).collect();
-            let washed: Vec<_> = shares.iter().map(|y| grams(200.0 * y * 1.16)).collect();
-            let found = test_wash(&greasy, &washed, &given).unwrap();
+            let grams =
+                |all: Vec<f64>| all.iter().map(|x| format!("{x} g")).collect::<Vec<_>>().join(", ");
+            let greasy = grams(vec![200.0; samples]);
+            let washed = grams(shares.iter().map(|y| 200.0 * y * 1.16).collect());
+            let found = TEST_WASH
+                .solve_texts(&[
+                    ("greasy_masses", &greasy),
+                    ("washed_masses", &washed),
+                    ("regain", "16 %"),
+                    ("confidence", "90 %"),
+                ])
+                .unwrap();
             let value = |name: &str| found.find(name).unwrap().value;
             lot += u32::from(value("low") <= 0.55 && 0.55 <= value("high"));
             next += u32::from(value("next_low") <= one_more && one_more <= value("next_high"));
@@ -55,11 +62,17 @@ fn the_interval_of_a_test_wash_covers_as_it_says() {
 
 #[test]
 fn one_sample_gives_no_interval_and_says_so() {
-    let mass = |text: &str| (parse(text).unwrap(), None);
-    let given = test_wash_items().read(&[("regain", "16 %"), ("reading", "5 g")]).unwrap();
-    let found = test_wash(&[mass("3 oz")], &[mass("2.25 oz")], &given).unwrap();
-    assert!(found.find("low").is_err() && found.find("reading_low").is_ok());
+    let wash = |greasy: &str, washed: &str| {
+        TEST_WASH.solve_texts(&[
+            ("greasy_masses", greasy),
+            ("washed_masses", washed),
+            ("regain", "16 %"),
+            ("balance_error", "5 g"),
+        ])
+    };
+    let found = wash("3 oz", "2.25 oz").unwrap();
+    assert!(found.find("low").is_err() && found.find("balance_low").is_ok());
     assert!(found.warnings().iter().any(|w| w.contains("one sample")), "{:?}", found.warnings());
-    let error = test_wash(&[mass("200 g")], &[mass("240 g")], &given).unwrap_err().to_string();
+    let error = wash("200 g", "240 g").unwrap_err().to_string();
     assert!(error.contains("exchanged"), "{error}");
 }

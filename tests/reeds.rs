@@ -4,7 +4,6 @@ mod cases;
 
 use cases::cases;
 use hankwise::cloth::{Breadth, ReedAsk, Selvedge, check_reed, choose_reed};
-use hankwise::handbook;
 use hankwise::prelude::*;
 use hankwise::quantity::{Amount, unit};
 use proptest::prelude::*;
@@ -16,7 +15,7 @@ fn reeds(all: &[&str]) -> Vec<Amount> {
 /// The widths of the handbook are those by which the units convert.
 #[test]
 fn the_table_and_the_units_agree() {
-    let table = handbook::find("reed_systems").unwrap();
+    let table = catalogue::table("reed_systems").unwrap();
     let symbol = |name: &str| match name {
         "Stockport, Manchester" => "stockport-reed".to_owned(),
         "Manchester (old)" => "old-manchester-reed".to_owned(),

@@ -2,7 +2,7 @@
 #![allow(clippy::float_cmp)] // what is exact is compared exactly
 
 use hankwise::quantity::{Kind, convert, parse, parse_as};
-use hankwise::{Error, ErrorKind, formula};
+use hankwise::{Error, ErrorKind, catalogue};
 
 /// The error has its kind and every one of the words.
 fn says(error: &Error, kind: ErrorKind, words: &[&str]) {
@@ -174,12 +174,12 @@ fn what_cannot_be() {
     refused("-5 %", Kind::Fraction, Range, &["−5 %", "between 0 % and 100 %"]);
     // The limit must not be printed as the very figure that is refused.
     refused("100 %", Kind::TakeUp, Range, &["100 %", "99.9999 %"]);
-    let loss = formula::find("mass_after_loss").unwrap();
+    let loss = catalogue::formula("mass_after_loss").unwrap();
     let error = loss.answer(&[-1.0, 0.1, 0.0]).unwrap_err();
     says(&error, Range, &["mass_after_loss, mass_in", "not possible"]);
     let error = loss.answer(&[f64::NAN, 0.1, 0.0]).unwrap_err();
     says(&error, Range, &["mass_after_loss, mass_in", "missing"]);
-    let before = formula::find("mass_before_loss").unwrap();
+    let before = catalogue::formula("mass_before_loss").unwrap();
     let error = before.answer(&[1.0, 1.0, 0.0]).unwrap_err();
     says(&error, Range, &["mass_before_loss", "no answer", "loss = 100 %", "loss at most 99.99 %"]);
 }
@@ -187,7 +187,7 @@ fn what_cannot_be() {
 #[test]
 fn an_answer_that_cannot_be() {
     use ErrorKind::Range;
-    let answer = |name, row: &[f64]| formula::find(name).unwrap().answer(row);
+    let answer = |name, row: &[f64]| catalogue::formula(name).unwrap().answer(row);
     // Two kilograms stay in a machine that one went into.
     let error = answer("mass_after_loss", &[1.0, 0.1, 2.0]).unwrap_err();
     says(&error, Range, &["mass_after_loss", "−1.1 kg", "held_up = 2 kg", "held_up at most 900 g"]);
@@ -212,7 +212,7 @@ fn an_unknown_word_with_a_suggestion() {
     refused("10 °X", Kind::Mass, Unit, &["'°X'", "not a known unit", "1 lb 12 oz"]);
     refused("10 °C", Kind::Mass, Unit, &["'°C'", "temperature", "1 lb 12 oz"]);
     refused_alone("16 yorkshre", Unit, &["did you mean 'yorkshire'?"]);
-    let error = formula::find("twist_factr").unwrap_err();
+    let error = catalogue::formula("twist_factr").unwrap_err();
     says(&error, Notation, &["'twist_factr'", "did you mean 'twist_factor'?"]);
 }
 
@@ -230,21 +230,21 @@ fn figures_that_cannot_be_read() {
     refused("half kg", Kind::Mass, Notation, &["does not begin with a number", "1 lb 12 oz"]);
     refused("NaN kg", Kind::Mass, Notation, &["does not begin with a number"]);
     refused(" ", Kind::Mass, Notation, &["nothing was given", "mass", "1 lb 12 oz"]);
-    let loss = formula::find("mass_after_loss").unwrap();
+    let loss = catalogue::formula("mass_after_loss").unwrap();
     says(&loss.answer(&[1.0]).unwrap_err(), Notation, &["3 inputs", "loss", "1 given"]);
 }
 
 #[test]
 fn lists_that_do_not_go_in_step() {
     use ErrorKind::Notation;
-    let fold = formula::find("fold_fed").unwrap();
+    let fold = catalogue::formula("fold_fed").unwrap();
     let error = fold.check_lengths(&[3, 2]).unwrap_err();
     says(
         &error,
         Notation,
         &["fold_fed", "counts has 3", "relative_lengths has 2", "as many of each"],
     );
-    let cost = formula::find("fold_cost").unwrap();
+    let cost = catalogue::formula("fold_cost").unwrap();
     says(
         &cost.check_lengths(&[2, 2, 1]).unwrap_err(),
         Notation,
@@ -263,7 +263,7 @@ fn shares_that_do_not_sum_to_one() {
     use ErrorKind::Range;
     let sevenths = [1.0 / 7.0, 3.0 / 7.0, 4.0 / 7.0];
     for name in ["count_for_share", "mean_by_share"] {
-        let f = formula::find(name).unwrap();
+        let f = catalogue::formula(name).unwrap();
         let row = |shares: [f64; 3]| match name {
             "mean_by_share" => [&shares[..], &[56.0, 18.7, 14.0]].concat(),
             _ => [&[73.8][..], &shares].concat(),
@@ -277,7 +277,7 @@ fn shares_that_do_not_sum_to_one() {
         assert!(f.answer(&row([0.333_333_333, 0.333_333_333, 0.333_333_334])).is_ok());
         assert!(f.answer(&row([0.333_333_33, 0.333_333_33, 0.333_333_33])).is_err());
     }
-    let f = formula::find("count_for_share").unwrap();
+    let f = catalogue::formula("count_for_share").unwrap();
     says(&f.solve(0, 20.0, &[f64::NAN, 0.5, 0.6]).unwrap_err(), Range, &["sum to 1.1"]);
 }
 
@@ -290,13 +290,13 @@ fn contractions_that_cannot_be() {
     refused("1.2", Kind::Contraction, Unit, &["bare 1.2", "contraction on untwisted"]);
     refused("3", Kind::TwistedContraction, Unit, &["bare 3", "contraction on twisted"]);
     refused("-60 %", Kind::TwistedContraction, Range, &["not possible", "twisted"]);
-    let fold = formula::find("fold").unwrap();
+    let fold = catalogue::formula("fold").unwrap();
     says(&fold.answer(&[1.0, 50.0, 50.0]).unwrap_err(), Range, &["fold", "contraction"]);
     // Below a multiplier of 1.85 the empirical rule gives less than nothing.
-    let rule = formula::find("contraction_of_cotton_single").unwrap();
+    let rule = catalogue::formula("contraction_of_cotton_single").unwrap();
     says(&rule.answer(&[17.0]).unwrap_err(), Range, &["not possible", "factor = 17"]);
     // A single untwisted beyond nothing.
-    let left = formula::find("twist_left_ratio").unwrap();
+    let left = catalogue::formula("twist_left_ratio").unwrap();
     says(&left.answer(&[200.0, 400.0, 0.5]).unwrap_err(), Range, &["not possible", "folding"]);
 }
 

@@ -180,7 +180,7 @@ fn the_constant_is_counted_against_the_power() {
         &[Count::base(on_roller), Count::base(stud_large)],
         &[Count::base(stud_small), Count::base(1.0)],
     );
-    let card = hankwise::formula::find("twist_constant").unwrap();
+    let card = hankwise::catalogue::formula("twist_constant").unwrap();
     assert!(card.limits[0].contains("as if the roller drove"));
     for change in [30.0, 40.0] {
         // With the power: the change wheel drives the large wheel of the stud, its small one the roller.
@@ -205,7 +205,7 @@ fn everyday_figures_are_usual() {
         ("fibres_in_section", &[5.0, 0.12, 0.2], "5 tex of fine cotton"),
         ("knit_take_up", &[0.8, 0.03], "hand knitting on thick needles"),
     ] {
-        let unusual = hankwise::formula::find(name).unwrap().unusual(row);
+        let unusual = hankwise::catalogue::formula(name).unwrap().unusual(row);
         assert!(unusual.is_empty(), "{who}: {unusual:?}");
     }
 }
@@ -215,7 +215,7 @@ fn everyday_figures_are_usual() {
 fn a_change_of_wheel_is_made_at_rest() {
     use hankwise::quantity::Kind;
     let mut wheels = 0;
-    for f in hankwise::formula::all() {
+    for f in hankwise::catalogue::formulas() {
         if f.name.contains("wheel") && f.output.kind == Kind::Count {
             wheels += 1;
             assert!(f.cautions.contains(&"wheels"), "{}", f.name);

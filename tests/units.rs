@@ -1,7 +1,7 @@
 //! Units against GNU units, against exact arithmetic of their definitions, and the laws they obey.
 #![allow(clippy::float_cmp)] // what is exact is compared exactly
 
-use hankwise::formula;
+use hankwise::catalogue;
 use hankwise::quantity::{Kind, convert, counts, parse, parse_as, print, reeds, unit, units};
 use proptest::prelude::*;
 use std::process::Command;
@@ -292,7 +292,7 @@ fn coincidences_of_the_trade() {
 // ---- laws --------------------------------------------------------------------------------------
 
 fn answer(name: &str, row: &[f64]) -> f64 {
-    formula::find(name).unwrap().answer(row).unwrap()
+    catalogue::formula(name).unwrap().answer(row).unwrap()
 }
 
 fn system() -> impl Strategy<Value = &'static hankwise::quantity::Unit> {

@@ -1,13 +1,14 @@
-"""The catalogue: every formula by name."""
+"""Formulas and calculations by name."""
 
 from __future__ import annotations
 
-from hankwise._hankwise import Formula, find, search
-from hankwise._hankwise import formulas as _by_name
+from hankwise._hankwise import Calculation, Formula, _calculation, _formula, find
+from hankwise._hankwise import calculations as _calculations
+from hankwise._hankwise import formulas as _formulas
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
-    from typing import NoReturn
+    from typing import Any, NoReturn
 
 
 class _Fixed:
@@ -22,44 +23,50 @@ class _Fixed:
     clear = pop = popitem = setdefault = update = _fixed
 
 
-class Catalogue(_Fixed, dict[str, Formula]):
-    """The formulas by name; shows itself as a table."""
+class Formulas(_Fixed, dict[str, Formula[...]]):
+    """The formulas by name; shows itself as a table. `hankwise.find` searches them."""
 
     _own = "a formula of your own is a function"
 
-    def __reduce__(self) -> tuple[type[Catalogue], tuple[dict[str, Formula]]]:
+    def __reduce__(self) -> tuple[type[Formulas], tuple[dict[str, Formula[...]]]]:
         return type(self), (dict(self),)
 
-    def __missing__(self, name: str) -> Formula:
+    def __missing__(self, name: str) -> Formula[...]:
         """Refuse a name that is not there, naming the nearest."""
-        return find(name)
-
-    def search(self, words: str) -> Catalogue:
-        """Give the formulas that have all the words in their card.
-
-        >>> import hankwise as hw
-        >>> "twist_factor" in hw.formulas.search("twist count")
-        True
-        """
-        return Catalogue({name: self[name] for name in search(words)})
+        return _formula(name)
 
     def __repr__(self) -> str:
         """Show the formulas as a table."""
-        if not self:
-            return "no formula has these words"
-        width = max(map(len, self))
-        return "\n".join(f"{f.room:6} {name:{width}}  {f.summary}" for name, f in self.items())
+        return repr(find(kind="formula"))
 
     def _repr_html_(self) -> str:
-        from html import escape
-
-        rows = "".join(
-            f"<tr><td>{f.room}</td><td>{name}</td><td>{escape(f.summary)}</td>"
-            f"<td>{escape(f.equation)}</td></tr>"
-            for name, f in self.items()
-        )
-        head = "<tr><th>room</th><th>formula</th><th>says</th><th>equation</th></tr>"
-        return f"<table><thead>{head}</thead><tbody>{rows}</tbody></table>"
+        return find(kind="formula")._repr_html_()
 
 
-formulas = Catalogue(sorted(_by_name.items()))
+class Calculations(_Fixed, dict[str, Calculation[..., Any]]):
+    """The calculations by name; shows itself as a table. `hankwise.find` searches them.
+
+    >>> import hankwise as hw
+    >>> "mule" in hw.calculations
+    True
+    """
+
+    _own = "a calculation of your own is a function"
+
+    def __reduce__(self) -> tuple[type[Calculations], tuple[dict[str, Calculation[..., Any]]]]:
+        return type(self), (dict(self),)
+
+    def __missing__(self, name: str) -> Calculation[..., Any]:
+        """Refuse a name that is not there, naming the nearest."""
+        return _calculation(name)
+
+    def __repr__(self) -> str:
+        """Show the calculations as a table."""
+        return repr(find(kind="calculation"))
+
+    def _repr_html_(self) -> str:
+        return find(kind="calculation")._repr_html_()
+
+
+formulas = Formulas(sorted(_formulas.items()))
+calculations = Calculations(sorted(_calculations.items()))

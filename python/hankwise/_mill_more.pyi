@@ -67,22 +67,3 @@ def week(
     *,
     try_orders: bool = False,
 ) -> Week: ...
-def blend(
-    components: Mapping[str, Mapping[str, _Measure | _Plain | None]],
-    /,
-    *,
-    total: _Measure | None = None,
-    regain: _Plain | None = None,
-    fat: _Plain | None = None,
-) -> Particulars: ...
-def evenness_of_blend(
-    *,
-    share: _Plain,
-    layers: _Plain,
-    variation: _Plain,
-    tuft: _Measure,
-    sample: _Measure,
-    passes: _Plain | None = None,
-    doublings: _Plain | None = None,
-    wanted: _Plain | None = None,
-) -> Particulars: ...

@@ -7,7 +7,7 @@ import os
 from typing import TYPE_CHECKING, NoReturn
 
 import hankwise as hw
-from hankwise import _cli_chart
+from hankwise import _cli_calc, _cli_chart, _cli_find
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -141,38 +141,8 @@ def _parser() -> argparse.ArgumentParser:
 
     _cli_chart.add(commands)
 
-    formula = commands.add_parser(
-        "formula", parents=[own], help="the answer of a formula with its working, or its card"
-    )
-    formula.add_argument("name", help="the formula")
-    formula.add_argument(
-        "inputs", nargs="*", default=[], metavar="input=value", help='such as count="16 YSW"'
-    )
-    formula.add_argument(
-        "--in", dest="units", action="append", default=[], metavar="UNIT",
-        help="the answer in this unit as well, such as --in worsted",
-    )  # fmt: skip
-    formula.add_argument("--json", action="store_true", help="print JSON for other programs")
-    formula.add_argument("--latex", action="store_true", help="print the working as LaTeX")
-    formula.add_argument("--sheet", metavar="F.xlsx", help="write the working as a live workbook")
-
-    formulas = commands.add_parser("formulas", help="list the formulas, or those with a word")
-    formulas.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
-    formulas.add_argument("--json", action="store_true", help="print JSON for other programs")
-
-    handbook = commands.add_parser(
-        "handbook", help="list the handbook's tables, show one, or look for words in all"
-    )
-    handbook.add_argument(
-        "words", nargs="*", default=[], metavar="TABLE|WORD", help="a table, words to look for"
-    )
-    handbook.add_argument("--json", action="store_true", help="print JSON for other programs")
-
-    counts = commands.add_parser(
-        "counts", parents=[own], help="list the count systems, or those with a word"
-    )
-    counts.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
-    counts.add_argument("--json", action="store_true", help="print JSON for other programs")
+    _cli_calc.add(commands, own)
+    _cli_find.add(commands, own)
     return parser
 
 

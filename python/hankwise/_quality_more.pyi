@@ -6,7 +6,6 @@ from hankwise._hankwise import (
     Capability,
     Chart,
     Quantity,
-    SkeinCount,
     Summary,
     Table,
     _Measure,
@@ -37,17 +36,6 @@ def deviations(
     wanted: _Measure | float,
     tolerance: _Plain | None = None,
 ) -> Table: ...
-def readings_needed(cv: _Plain, precision: _Plain, confidence: _Plain | None = None) -> int: ...
-def skein_count(
-    masses: Quantity | _Measures,
-    length: _Measure,
-    option: int | str | None = None,
-    *,
-    allowance: _Plain | None = None,
-    stretch: _Plain | None = None,
-    confidence: _Plain | None = None,
-    unit: str = "tex",
-) -> SkeinCount: ...
 def student_t(confidence: _Plain, readings: int) -> float: ...
 def summary(
     values: Quantity | _Measures | _Plains,

@@ -24,8 +24,8 @@ from typing import Any, Literal, NotRequired, TypedDict
 from hankwise._hankwise import (
     Quantity,
     Results,
-    _calculation,
-    _formula,
+    _as_calculation,
+    _as_formula,
     _Measure,
     _Measures,
     _Plain,
@@ -70,12 +70,12 @@ def _wrapped(one: str, indent: str, end: str = ",") -> list[str]:
     ]
 
 
-def _stub_of_formula(formula: hw.Formula) -> list[str]:
+def _stub_of_formula(formula: hw.Formula[...]) -> list[str]:
     inputs = formula.inputs
     given = [f"{i['name']}: {_type(i['unit'], i['many'])}" for i in inputs]
     meanings = [f"{i['name']}: {i['meaning']}" for i in inputs]
     doc = _doc([formula.summary, "", formula.equation, "", *meanings])
-    return ["", "@_formula", *_function(formula.name, given, "Quantity"), *doc]
+    return ["", "@_as_formula", *_function(formula.name, given, "Quantity"), *doc]
 
 
 def _type_of_input(asked: dict[str, Any], title: str) -> str:
@@ -108,7 +108,7 @@ def _inputs(all_asked: list[dict[str, Any]], title: str) -> list[tuple[str, str,
     return found
 
 
-def _rows_of(calculation: hw.Calculation, title: str) -> list[str]:
+def _rows_of(calculation: hw.Calculation[..., Any], title: str) -> list[str]:
     """Write the types of the rows of a calculation's lists."""
     lines: list[str] = []
     for asked in calculation.inputs:
@@ -120,7 +120,7 @@ def _rows_of(calculation: hw.Calculation, title: str) -> list[str]:
     return lines
 
 
-def _stub_of_calculation(calculation: hw.Calculation) -> list[str]:
+def _stub_of_calculation(calculation: hw.Calculation[..., Any]) -> list[str]:
     title = calculation.name.title().replace("_", "")
     given = [
         f"{name}: {type_}" if needed else f"{name}: {type_} | None = None"
@@ -135,7 +135,7 @@ def _stub_of_calculation(calculation: hw.Calculation) -> list[str]:
     meanings = [f"{asked['name']}: {asked['meaning']}" for asked in calculation.inputs]
     doc = _doc([calculation.summary, "", *meanings])
     head = _function(calculation.name, ["*", *given], result)
-    return [*_rows_of(calculation, title), "", "@_calculation", *head, *doc]
+    return [*_rows_of(calculation, title), "", "@_as_calculation", *head, *doc]
 
 
 def stub(room: ModuleType) -> str:

@@ -4,10 +4,8 @@ from collections.abc import Sequence
 from typing import Literal
 
 from hankwise._hankwise import (
-    BallBand,
     HandbookTable,
     Rounded,
-    Wraps,
     Yarn,
     _Measure,
     _Plain,
@@ -23,17 +21,8 @@ def parse(
     state: str | None = None,
     relaxed: bool | None = None,
 ) -> Yarn: ...
-def wraps(count: _Measure, /) -> Wraps: ...
 def weight_class(count: _Measure, country: str | None = None) -> HandbookTable: ...
 def weight_band(word: str, country: str | None = None) -> HandbookTable: ...
-def ball_band(
-    count: _Measure,
-    ball: _Measure = "50 g",
-    *,
-    regain: _Plain | None = None,
-    label_regain: _Plain | None = None,
-    country: str | None = None,
-) -> BallBand: ...
 def round_tex(count: _Measure, /, agreed: Sequence[float] | None = None) -> Rounded: ...
 def round_count(
     count: _Measure, unit: str, /, agreed: Sequence[float] | None = None

@@ -14,7 +14,8 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import hankwise as hw
-from hankwise import _cli_chart
+from hankwise import _cli_calc, _cli_chart, _cli_find
+from hankwise._cli_calc import as_json
 from hankwise._options import read
 
 if TYPE_CHECKING:
@@ -83,26 +84,13 @@ def _plan(args: argparse.Namespace) -> None:
     if args.working is not None:
         working = result.working(args.working)
         text = f"{args.working} = {working.answer}\n\n{working}".rstrip("\n")
-        print(_as_json(working, figure=args.working) if args.json else text)
+        print(as_json(working, figure=args.working) if args.json else text)
     elif args.json:
         print(result.to_json())
     else:
         print(result.text(all=args.all), end="")
         if not args.all:
             print("\nMore: --all, --working NAME (such as twister.twist), --needed")
-
-
-def _as_json(working: hw.Working, **about: object) -> str:
-    """Give a working for other programs."""
-    parts = {
-        "hankwise": hw.__version__,
-        **about,
-        "value": working.value,
-        "unit": working.unit,
-        "lines": working.lines,
-        "sensitivities": working.sensitivities,
-    }
-    return json.dumps(parts, ensure_ascii=False, indent=1)
 
 
 def _convert(args: argparse.Namespace) -> None:
@@ -252,115 +240,6 @@ def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
     )
 
 
-def _inputs(formula: hw.Formula, texts: Sequence[str]) -> dict[str, object]:
-    many = {i["name"] for i in formula.inputs if i["many"]}
-    given: dict[str, object] = {}
-    for text in texts:
-        name, sign, value = text.partition("=")
-        if not sign:
-            raise hw.NotationError(
-                f"'{text}' is not an input; write it like {formula.inputs[0]['name']}=\"…\""
-            )
-        if name in given:
-            raise hw.NotationError(f"{formula.name}: '{name}' was given twice; write it once")
-        given[name] = [part.strip() for part in value.split(",")] if name in many else value
-    return given
-
-
-def _formula(args: argparse.Namespace) -> None:
-    formula = hw.formulas[args.name]
-    if not args.inputs and (args.sheet is not None or args.latex or args.units):
-        example = formula.inputs[0]["name"]
-        raise hw.NotationError(
-            f"{formula.name}: a working needs the inputs; write them too, such as {example}=…"
-        )
-    if not args.inputs:
-        if args.json:
-            keys = (
-                "name",
-                "room",
-                "summary",
-                "details",
-                "equation",
-                "inputs",
-                "output",
-                "limits",
-                "slips",
-                "cautions",
-                "sources",
-            )
-            print(
-                json.dumps(
-                    {key: getattr(formula, key) for key in keys}, ensure_ascii=False, indent=1
-                )
-            )
-        else:
-            print(f"{formula.name} ({formula.room})\n{formula}", end="")
-        return
-    inputs = _inputs(formula, args.inputs)
-    working = formula.working(**inputs)
-    with warnings.catch_warnings():
-        # The working has given them.
-        warnings.simplefilter("ignore", hw.RangeWarning)
-        also = {unit: formula(**inputs).to(unit) for unit in args.units}
-    if args.sheet is not None:
-        working.to_sheet(args.sheet)
-        print(f"workbook: {args.sheet}", file=sys.stderr)
-    if args.json:
-        numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}
-        more = {"also": numbers} if numbers else {}
-        print(_as_json(working, formula=formula.name, **more))
-    elif args.latex:
-        print(working.latex(), end="")
-    else:
-        print(" = ".join([formula.name, working.answer, *map(str, also.values())]) + "\n")
-        print(working, end="")
-        for line in working.sensitivities:
-            unit = f" {line['unit']}" if line["unit"] else ""
-            print(
-                f"    1 % more of {line['input']} ({line['value']:g}{unit}): "
-                f"{line['elasticity']:+.3g} %"
-            )
-
-
-def _formulas(args: argparse.Namespace) -> None:
-    found = hw.formulas.search(" ".join(args.words))
-    if args.json:
-        print(
-            json.dumps(
-                [{"name": f.name, "room": f.room, "summary": f.summary} for f in found.values()]
-            )
-        )
-    else:
-        print(found)
-
-
-def _handbook(args: argparse.Namespace) -> None:
-    name, words = "".join(args.words[:1]), " ".join(args.words)
-    if name in hw.handbook:
-        found = [hw.handbook[name].find(" ".join(args.words[1:]))]
-    else:
-        found = list(hw.handbook.search(words).values())
-    if args.json:
-        parts = [
-            {"name": t.name, "title": t.title, "about": t.about, "figures": t.records()}
-            for t in found
-        ]
-        print(json.dumps(parts, ensure_ascii=False, indent=1))
-    elif not found and len(args.words) == 1:
-        # A word that no figure has may be the name of a table misspelt.
-        print(hw.handbook[name])
-    elif words:
-        print("\n\n".join(map(repr, found)) or repr(hw.handbook.search(words)))
-    else:
-        print(hw.handbook)
-
-
-def _counts(args: argparse.Namespace) -> None:
-    found = hw.counts.search(" ".join(args.words))
-    print(json.dumps(list(found.values()), ensure_ascii=False) if args.json else found)
-
-
 def main(argv: Sequence[str] | None = None) -> int:
     """Run a command; gives 0, or 1 where something given was wrong, or 130 where it was stopped."""
     # The trade's signs (½, √, ×) on a terminal of any encoding.
@@ -378,10 +257,8 @@ def main(argv: Sequence[str] | None = None) -> int:
         "settings": _settings,
         "weave": _weave,
         "chart": _cli_chart.run,
-        "formula": _formula,
-        "formulas": _formulas,
-        "handbook": _handbook,
-        "counts": _counts,
+        "calc": _cli_calc.run,
+        "find": _cli_find.run,
     }
     try:
         for path in getattr(args, "own", []):

@@ -245,6 +245,16 @@ impl Calculation {
     fn summary(&self) -> &'static str {
         self.card.summary
     }
+    /// The room in which it stands.
+    #[getter]
+    fn room(&self) -> &'static str {
+        self.card.room()
+    }
+    /// More about it.
+    #[getter]
+    fn details(&self) -> &'static str {
+        self.card.details
+    }
     #[getter]
     fn __doc__(&self) -> String {
         self.card.text()

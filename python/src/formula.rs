@@ -1,8 +1,7 @@
 //! A formula of the catalogue as a callable.
 
-use hankwise::caution::boxed;
-use hankwise::formula as catalogue;
-use hankwise::quantity::{Amount, print};
+use hankwise::quantity::Amount;
+use hankwise::{catalogue, formula};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
@@ -17,11 +16,11 @@ use crate::working::Working;
 // each formula.
 #[pyclass(frozen, dict, weakref, module = "hankwise")]
 pub(crate) struct Formula {
-    pub(crate) card: &'static catalogue::Formula,
+    pub(crate) card: &'static formula::Formula,
 }
 
 impl Formula {
-    pub(crate) fn of(card: &'static catalogue::Formula) -> Formula {
+    pub(crate) fn of(card: &'static formula::Formula) -> Formula {
         Formula { card }
     }
 }
@@ -171,7 +170,7 @@ impl Formula {
     }
     #[getter]
     fn __doc__(&self) -> String {
-        self.help()
+        self.card.description()
     }
     #[getter]
     fn __signature__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
@@ -256,81 +255,53 @@ impl Formula {
     fn cautions(&self) -> Vec<String> {
         self.card.caution_lines()
     }
+    /// How many values from outside it is checked against, by where they come from.
+    #[getter]
+    fn checks<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let (one, checks) = (PyDict::new(py), self.card.checks());
+        one.set_item("published", checks.published)?;
+        one.set_item("computed", checks.computed)?;
+        one.set_item("practice", checks.practice)?;
+        one.set_item("memory", checks.memory)?;
+        Ok(one)
+    }
     /// Keys of the sources; `hankwise.source(key)` tells more.
     #[getter]
     fn sources(&self) -> Vec<&'static str> {
         self.card.sources.to_vec()
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (&'static str,))> {
-        Ok((py.import("hankwise._hankwise")?.getattr("find")?, (self.card.name,)))
+        Ok((py.import("hankwise._hankwise")?.getattr("_formula")?, (self.card.name,)))
     }
     fn __repr__(&self) -> String {
         format!("<formula {}: {}>", self.card.name, self.equation())
     }
     fn __str__(&self) -> String {
-        self.help()
+        self.card.description()
     }
     fn _repr_html_(&self) -> String {
-        use print::escape;
-        let rows: Vec<String> = self
-            .card
-            .inputs
-            .iter()
-            .map(|i| {
-                let (low, high) = i.usual;
-                format!(
-                    "<tr><td>{}</td><td>{}</td><td>{}</td><td>{} to {}</td></tr>",
-                    escape(i.symbol),
-                    escape(i.name),
-                    escape(i.meaning),
-                    escape(&print::of_kind(low, i.kind)),
-                    escape(&print::of_kind(high, i.kind))
-                )
-            })
-            .collect();
-        let (kind, base) = (self.card.output.kind, self.card.output.kind.base());
-        let result = if base.is_empty() {
-            format!("{}: {}", self.card.output.symbol, kind.words())
-        } else {
-            format!("{}: {}, in {base}", self.card.output.symbol, kind.words())
-        };
-        // What warns stands in a notebook as it does in print.
-        let listed = |title: &str, lines: &[&str]| match lines.len() {
-            0 => String::new(),
-            _ => format!(
-                "<p>{title}:</p><ul><li>{}</li></ul>",
-                escape(&lines.join("\n")).replace('\n', "</li><li>")
-            ),
-        };
-        format!(
-            "<div><p><b>{}</b>: {}</p><p>{}<br><small>{}</small></p><table><thead><tr><th>symbol</th><th>input</th>\
-             <th>what it is</th><th>usual</th></tr></thead><tbody>{}</tbody></table>{}{}{}<p><small>{}</small></p></div>",
-            escape(self.card.name),
-            escape(self.card.summary),
-            escape(&self.equation()),
-            escape(&result),
-            rows.concat(),
-            listed("Limits", self.card.limits),
-            listed("Slips", self.card.slips),
-            boxed(&self.card.caution_lines()),
-            escape(&self.sources_line())
-        )
+        self.card.html()
     }
 }
 
 /// The formula with a name; the message of a miss names the nearest.
 #[pyfunction]
 #[pyo3(signature = (name, /))]
-pub(crate) fn find<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
-    let card = catalogue::find(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
+pub(crate) fn _formula<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
+    let card = catalogue::formula(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
     py.import("hankwise._hankwise")?.getattr("formulas")?.get_item(card.name)
 }
 
-/// The names of the formulas that have all the words in their card.
+/// The formula or the calculation with a name.
 #[pyfunction]
-#[pyo3(signature = (words="", /))]
-pub(crate) fn search(words: &str) -> Vec<&'static str> {
-    catalogue::search(words).into_iter().map(|f| f.name).collect()
+#[pyo3(signature = (name, /))]
+pub(crate) fn _calc<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
+    let entry = catalogue::calc(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
+    let all = match entry.kind() {
+        catalogue::EntryKind::Calculation => "calculations",
+        _ => "formulas",
+    };
+    py.import("hankwise._hankwise")?.getattr(all)?.get_item(name)
 }
 
 /// source(key, /)

@@ -1,6 +1,7 @@
 //! The handbook tables.
 
-use hankwise::handbook::{self, Figure, Table};
+use hankwise::catalogue;
+use hankwise::handbook::{Figure, Table};
 use hankwise::plan::{Align, Block, Report};
 use hankwise::quantity::{Amount, print};
 use pyo3::exceptions::{PyIndexError, PyKeyError};
@@ -140,7 +141,7 @@ impl HandbookTable {
     }
     /// Figures of the words of hand knitting.
     pub(crate) fn weights(figures: Vec<&'static Figure>) -> PyResult<HandbookTable> {
-        let table = handbook::find("hand_knitting_weights").map_err(|e| raise(&e))?;
+        let table = catalogue::table("hand_knitting_weights").map_err(|e| raise(&e))?;
         Ok(HandbookTable::part(table, figures))
     }
     fn at(&self, place: usize) -> HandbookFigure {
@@ -169,7 +170,7 @@ impl HandbookTable {
             }
         }
         if block.rows.is_empty() {
-            block.foot.push("No figure of this table.".to_owned());
+            block.foot.push("No row of this table.".to_owned());
         }
         block
     }
@@ -246,7 +247,9 @@ impl HandbookTable {
         other.is_ok_and(|o| o.table.name == self.table.name && o.places == self.places)
     }
     fn __repr__(&self) -> String {
-        self.report().text().trim_start_matches('\n').trim_end().to_owned()
+        let rows: Vec<&Figure> =
+            self.places.iter().map(|place| &self.table.figures[*place]).collect();
+        self.table.text(&rows).trim_end().to_owned()
     }
     fn _repr_html_(&self) -> String {
         // A table alone has no heading over its own.
@@ -257,7 +260,7 @@ impl HandbookTable {
     }
     #[staticmethod]
     fn _part(name: &str, places: Vec<usize>) -> PyResult<HandbookTable> {
-        let table = handbook::find(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
+        let table = catalogue::table(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
         let places = places.into_iter().filter(|p| *p < table.figures.len()).collect();
         Ok(HandbookTable { table, places })
     }
@@ -274,15 +277,13 @@ impl HandbookTable {
 /// The handbook table with a name; the message of a miss names the nearest.
 #[pyfunction]
 #[pyo3(signature = (name, /))]
-pub(crate) fn find_table(name: &str) -> PyResult<HandbookTable> {
-    let table = handbook::find(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
+pub(crate) fn _table(name: &str) -> PyResult<HandbookTable> {
+    let table = catalogue::table(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
     Ok(HandbookTable::whole(table))
 }
 
-/// The handbook tables that have figures with all the words, with those figures.
+/// Every table of the handbook.
 #[pyfunction]
-#[pyo3(signature = (words="", /))]
-pub(crate) fn search_tables(words: &str) -> Vec<HandbookTable> {
-    let found = handbook::search(words).into_iter();
-    found.map(|(table, figures)| HandbookTable::part(table, figures)).collect()
+pub(crate) fn _tables() -> Vec<HandbookTable> {
+    catalogue::tables().map(HandbookTable::whole).collect()
 }

@@ -5,9 +5,8 @@
 #![allow(clippy::unused_self, reason = "Python calls these as methods")]
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
+mod allowance;
 mod article;
-mod asked;
-mod ball;
 mod calculation;
 mod call;
 mod chart;
@@ -16,14 +15,15 @@ mod convert;
 mod counts;
 mod draft;
 mod errors;
+mod find;
 mod finish;
 mod formula;
 mod geometry;
+mod grade;
+mod hand_knitting;
 mod handbook;
-mod help;
 mod inputs;
 mod make;
-mod moisture;
 mod money;
 mod out;
 mod particulars;
@@ -39,9 +39,7 @@ mod rounding;
 mod settings;
 mod weave;
 mod week;
-mod wool;
 mod working;
-mod wraps;
 mod yarn;
 
 use pyo3::intern;
@@ -66,14 +64,12 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<plan::Needed>()?;
     m.add_class::<result::PlanResult>()?;
     m.add_class::<result::Table>()?;
-    m.add_class::<wraps::Wraps>()?;
     m.add_class::<handbook::HandbookFigure>()?;
     m.add_class::<handbook::HandbookTable>()?;
-    m.add_class::<ball::BallBand>()?;
     m.add_class::<money::Balance>()?;
     m.add_class::<money::LotCost>()?;
     m.add_class::<week::Week>()?;
-    m.add_class::<wool::WoolGrade>()?;
+    m.add_class::<grade::WoolGrade>()?;
     m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
@@ -87,7 +83,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<chart::Chart>()?;
     m.add_class::<chart::Capability>()?;
     m.add_class::<quality::Summary>()?;
-    m.add_class::<quality::SkeinCount>()?;
     m.add_function(wrap_pyfunction!(convert::convert, m)?)?;
     m.add_function(wrap_pyfunction!(convert::_empty, m)?)?;
     m.add_function(wrap_pyfunction!(yarn::_empty_text, m)?)?;
@@ -98,16 +93,19 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(counts::_count_symbols, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
     m.add_function(wrap_pyfunction!(make::units, m)?)?;
-    m.add_function(wrap_pyfunction!(formula::find, m)?)?;
-    m.add_function(wrap_pyfunction!(formula::search, m)?)?;
+    m.add_function(wrap_pyfunction!(formula::_formula, m)?)?;
+    m.add_class::<find::Hit>()?;
+    m.add_class::<find::Found>()?;
+    m.add_function(wrap_pyfunction!(find::find, m)?)?;
+    m.add_function(wrap_pyfunction!(formula::_calc, m)?)?;
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
-    m.add_function(wrap_pyfunction!(handbook::find_table, m)?)?;
-    m.add_function(wrap_pyfunction!(handbook::search_tables, m)?)?;
+    m.add_function(wrap_pyfunction!(handbook::_table, m)?)?;
+    m.add_function(wrap_pyfunction!(handbook::_tables, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 
     // The rooms: hankwise.yarn.twist_factor and so on. Made once, added for good.
-    let formulas = PyDict::new(py);
+    let (formulas, calculations) = (PyDict::new(py), PyDict::new(py));
     let modules = py.import("sys")?.getattr("modules")?;
     for (room, about) in [
         ("fibre", "Water on the fibre, what is clean of it, how fine it is."),
@@ -125,7 +123,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         // Texts are made once: this loop is a good part of the time of the import.
         let home = PyString::new(py, &name);
         let own_module = intern!(py, "__module__");
-        for card in hankwise::formula::all().filter(|f| f.room() == room) {
+        for card in hankwise::catalogue::formulas().filter(|f| f.room() == room) {
             let one = Bound::new(py, formula::Formula::of(card))?;
             // On the object: a class whose module depends on the object breaks `help`.
             one.setattr(own_module, &home)?;
@@ -136,7 +134,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         for card in hankwise::catalogue::calculations().filter(|card| card.room() == room) {
             let one = Bound::new(py, calculation::Calculation::of(card))?;
             one.setattr(own_module, &home)?;
-            module.add(card.name, one)?;
+            module.add(card.name, &one)?;
+            calculations.set_item(card.name, one)?;
         }
         for function in room_functions(room, &module)? {
             function.setattr(own_module, &home)?;
@@ -146,6 +145,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
         m.add(room, module)?;
     }
     m.add("formulas", formulas)?;
+    m.add("calculations", calculations)?;
     Ok(())
 }
 
@@ -156,22 +156,14 @@ fn room_functions<'py>(
 ) -> PyResult<Vec<Bound<'py, PyCFunction>>> {
     Ok(match room {
         "fibre" => vec![
-            wrap_pyfunction!(moisture::allowance, m)?,
-            wrap_pyfunction!(moisture::allowances, m)?,
-            wrap_pyfunction!(moisture::equilibrium_regain, m)?,
-            wrap_pyfunction!(moisture::humidity_for_regain, m)?,
-            wrap_pyfunction!(moisture::invoice, m)?,
-            wrap_pyfunction!(wool::clean_yields, m)?,
-            wrap_pyfunction!(wool::test_wash, m)?,
-            wrap_pyfunction!(wool::us_grade, m)?,
-            wrap_pyfunction!(wool::will_spin, m)?,
+            wrap_pyfunction!(allowance::allowance, m)?,
+            wrap_pyfunction!(allowance::allowances, m)?,
+            wrap_pyfunction!(grade::us_grade, m)?,
         ],
         "yarn" => vec![
             wrap_pyfunction!(yarn::parse, m)?,
-            wrap_pyfunction!(wraps::wraps, m)?,
-            wrap_pyfunction!(ball::weight_class, m)?,
-            wrap_pyfunction!(ball::weight_band, m)?,
-            wrap_pyfunction!(ball::ball_band, m)?,
+            wrap_pyfunction!(hand_knitting::weight_class, m)?,
+            wrap_pyfunction!(hand_knitting::weight_band, m)?,
             wrap_pyfunction!(rounding::round_tex, m)?,
             wrap_pyfunction!(rounding::round_count, m)?,
         ],
@@ -195,16 +187,12 @@ fn room_functions<'py>(
             wrap_pyfunction!(money::compare_tariffs, m)?,
             wrap_pyfunction!(money::balance, m)?,
             wrap_pyfunction!(week::week, m)?,
-            wrap_pyfunction!(wool::blend, m)?,
-            wrap_pyfunction!(wool::evenness_of_blend, m)?,
         ],
         "quality" => vec![
             wrap_pyfunction!(chart::chart, m)?,
             wrap_pyfunction!(chart::capability, m)?,
             wrap_pyfunction!(quality::summary, m)?,
             wrap_pyfunction!(quality::deviations, m)?,
-            wrap_pyfunction!(quality::skein_count, m)?,
-            wrap_pyfunction!(quality::readings_needed, m)?,
             wrap_pyfunction!(quality::chart_constants, m)?,
             wrap_pyfunction!(quality::student_t, m)?,
             wrap_pyfunction!(quality::chi_square, m)?,

@@ -1,13 +1,12 @@
-//! Samples, limits, the count by the skein.
+//! Samples and their limits.
 
-use hankwise::quality::{self as room, ChartConstants, SkeinOption};
-use hankwise::quantity::{self, Kind};
+use hankwise::quality::{self as room, ChartConstants};
+use hankwise::quantity::Kind;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
-use crate::call::warn;
 use crate::errors::{NotationError, raise};
-use crate::inputs::{locate, members, single, whole};
+use crate::inputs::{single, whole};
 use crate::quantity::Quantity;
 use crate::readings::{Readings, confidence, share};
 use crate::result::Table;
@@ -71,29 +70,6 @@ pub(crate) fn chi_square(share: &Bound<'_, PyAny>, readings: &Bound<'_, PyAny>) 
     let below = single(share, NAME, "share", Kind::Fraction)?.base();
     let n = whole(readings, NAME, "readings")?;
     room::chi_square(below, n).map_err(|e| raise(&e.at(NAME)))
-}
-
-/// readings_needed(cv, precision, confidence="95 %")
-/// --
-///
-/// How many readings give the mean within a share of it, where the variation will be known from those
-/// readings alone: with Student's t, which depends on their number in turn.
-///
-/// >>> import hankwise as hw
-/// >>> hw.quality.readings_needed("10 %", "5 %")
-/// 18
-#[pyfunction]
-#[pyo3(signature = (cv, precision, confidence=None), text_signature = "(cv, precision, confidence=\"95 %\")")]
-pub(crate) fn readings_needed(
-    cv: &Bound<'_, PyAny>,
-    precision: &Bound<'_, PyAny>,
-    confidence: Option<Bound<'_, PyAny>>,
-) -> PyResult<u32> {
-    const NAME: &str = "readings_needed";
-    let variation = single(cv, NAME, "cv", Kind::Fraction)?.base();
-    let error = single(precision, NAME, "precision", Kind::Fraction)?.base();
-    let chance = self::confidence(confidence.as_ref(), NAME)?;
-    room::readings_needed(variation, error, chance).map_err(|e| raise(&e.at(NAME)))
 }
 
 /// What a sample of readings says: mean, spread, how sure both are. Shows itself as a table.
@@ -269,110 +245,4 @@ pub(crate) fn deviations(
         rows.append(row)?;
     }
     Ok(Table::showing(rows, off.report(readings.unit, tolerance)))
-}
-
-/// The count of a yarn by the skein. Shows itself as a table.
-#[pyclass(frozen, module = "hankwise")]
-pub(crate) struct SkeinCount {
-    count: room::SkeinCount,
-}
-
-/// skein_count(masses, length, option=1, *, allowance=None, stretch=None, confidence="95 %", unit="tex")
-/// --
-///
-/// The count of a yarn from the masses of skeins of one length, with its interval, in the state that
-/// an option of ASTM D1907 names: 1 conditioned, 2 oven-dry, 3 oven-dry plus regain, 4 to 6 the same
-/// after scouring, 7 scoured oven-dry plus commercial allowance. `option` is its number or its name;
-/// `allowance` is what options 3, 6 and 7 add. Skeins are weighed singly, so that how they vary is
-/// known. `stretch` is how far the yarn stretches from 0.25 to 0.75 cN/tex, where that was tried.
-///
-/// >>> import hankwise as hw
-/// >>> masses = ["13.05 g", "12.91 g", "13.22 g", "13.10 g"]
-/// >>> hw.quality.skein_count(masses, "100 m", 3, allowance="17 %")
-/// Count by the skein
-///   152.9 tex, between 150.5 tex and 155.3 tex 95 % of the time.
-///   4 skeins of 100 m. They vary by 0.9818 % from skein to skein.
-///   Option 3 of ASTM D1907: oven-dry plus regain. Regain 17 % on the oven-dry mass.
-#[pyfunction]
-#[pyo3(
-    signature = (masses, length, option=None, *, allowance=None, stretch=None, confidence=None, unit="tex"),
-    text_signature = "(masses, length, option=1, *, allowance=None, stretch=None, confidence=\"95 %\", unit=\"tex\")"
-)]
-pub(crate) fn skein_count(
-    masses: &Bound<'_, PyAny>,
-    length: &Bound<'_, PyAny>,
-    option: Option<Bound<'_, PyAny>>,
-    allowance: Option<Bound<'_, PyAny>>,
-    stretch: Option<Bound<'_, PyAny>>,
-    confidence: Option<Bound<'_, PyAny>>,
-    unit: &str,
-) -> PyResult<SkeinCount> {
-    const NAME: &str = "skein_count";
-    let option: SkeinOption = match option {
-        None => SkeinOption::ALL[0],
-        Some(o) => o.str()?.to_string().parse().map_err(|e: hankwise::Error| raise(&e.at(NAME)))?,
-    };
-    let masses = members(masses, "masses", Kind::Mass)
-        .map_err(|e| locate(length.py(), NAME, "masses", e))?
-        .iter()
-        .map(|m| Ok(single(m, NAME, "masses", Kind::Mass)?.base()))
-        .collect::<PyResult<Vec<f64>>>()?;
-    let length_m = single(length, NAME, "length", Kind::Length)?.base();
-    let added = allowance
-        .map(|a| single(&a, NAME, "allowance", Kind::Regain).map(|a| a.base()))
-        .transpose()?;
-    let stretch = stretch
-        .map(|s| single(&s, NAME, "stretch", Kind::Stretch).map(|s| s.base()))
-        .transpose()?;
-    let chance = self::confidence(confidence.as_ref(), NAME)?;
-    let count = quantity::unit(unit, Some(Kind::LinearDensity))
-        .and_then(|unit| {
-            room::SkeinCount::new(&masses, length_m, option, added, stretch, chance, unit)
-        })
-        .map_err(|e| raise(&e.at(NAME)))?;
-    warn(length.py(), count.warnings.clone())?;
-    Ok(SkeinCount { count })
-}
-
-impl SkeinCount {
-    fn quantity(&self, py: Python<'_>, tex: f64) -> Quantity {
-        let unit = self.count.unit;
-        Quantity::scalar(py, unit.from_base(tex), unit, Kind::LinearDensity)
-    }
-}
-
-#[pymethods]
-impl SkeinCount {
-    /// The count.
-    #[getter]
-    fn count(&self, py: Python<'_>) -> Quantity {
-        self.quantity(py, self.count.summary.mean)
-    }
-    /// The ends of its interval, the finer first.
-    #[getter]
-    fn limits(&self, py: Python<'_>) -> (Quantity, Quantity) {
-        let [fine, coarse] = self.count.limits();
-        (self.quantity(py, fine), self.quantity(py, coarse))
-    }
-    /// What the skeins say, each as a count in tex.
-    #[getter]
-    fn summary(&self) -> Summary {
-        Summary { summary: self.count.summary.clone(), kind: Kind::LinearDensity }
-    }
-    /// The number of the option.
-    #[getter]
-    fn option(&self) -> u8 {
-        self.count.option.number
-    }
-    /// The name of the option.
-    #[getter]
-    fn option_name(&self) -> &'static str {
-        self.count.option.name
-    }
-    fn __repr__(&self) -> String {
-        self.count.report().text().trim().to_owned()
-    }
-    fn _repr_html_(&self) -> String {
-        self.count.report().html()
-    }
 }

@@ -70,6 +70,21 @@ fn names(outputs: &[Output]) -> Vec<String> {
     all
 }
 
+/// What is asked, one after another: the name and what it is, whether it is needed, what is usual.
+pub fn described(items: &[Item]) -> Vec<(&'static str, String)> {
+    flat(items).iter().map(|item| (item.name(), said(&line(item)))).collect()
+}
+
+fn said(Line { symbol, meaning, usual, otherwise, .. }: &Line) -> String {
+    let symbol = if symbol.is_empty() { String::new() } else { format!(" ({symbol})") };
+    let usual = match usual.as_str() {
+        "" => String::new(),
+        usual if usual.contains(" to ") => format!("; usually {usual}"),
+        other => format!("; {other}"),
+    };
+    format!("{meaning}{symbol}; {otherwise}{usual}")
+}
+
 impl Calculation {
     /// What it answers, what it asks, its results, its cautions.
     pub fn text(&self) -> String {
@@ -78,14 +93,8 @@ impl Calculation {
             let _ = write!(out, "{}\n\n", self.details);
         }
         out.push_str("Inputs:\n");
-        for Line { name, symbol, meaning, usual, otherwise } in flat(self.inputs).iter().map(line) {
-            let symbol = if symbol.is_empty() { String::new() } else { format!(" ({symbol})") };
-            let usual = match usual.as_str() {
-                "" => String::new(),
-                usual if usual.contains(" to ") => format!("; usually {usual}"),
-                other => format!("; {other}"),
-            };
-            let _ = writeln!(out, "    {name}{symbol}: {meaning}; {otherwise}{usual}");
+        for (name, says) in described(self.inputs) {
+            let _ = writeln!(out, "    {name}: {says}");
         }
         let _ = writeln!(
             out,

@@ -170,7 +170,12 @@ fn place_of(word: &Word, text: &str) -> Result<usize> {
     let found = word.words.iter().position(|(known, _)| known.eq_ignore_ascii_case(text));
     found.ok_or_else(|| {
         let all: Vec<&str> = word.words.iter().map(|(known, _)| *known).collect();
-        Error::notation(format!("'{text}' is not one of its words; write {}", all.join(" or ")))
+        let near = did_you_mean(text, all.iter().copied())
+            .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
+        Error::notation(
+            format!("'{text}' is not one of its words{near} Write {}", all.join(" or "))
+                .replace("words Write", "words; write"),
+        )
     })
 }
 

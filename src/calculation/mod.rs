@@ -35,7 +35,9 @@ pub use card::{
     answers, flat,
 };
 pub use check::{Check, Checked, Context};
+pub use describe::described;
 pub use given::{Entry, Given, Value};
+pub use hankwise::refuse;
 pub use hankwise_macros::{Inputs, Results, Words, calculation};
 pub use owned::Owned;
 pub use say::Say;

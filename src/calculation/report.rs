@@ -74,13 +74,19 @@ impl Solved {
         };
         let notes = self.notes.iter().filter(|(block, _)| *block == meaning);
         Block {
-            title: meaning.to_owned(),
+            title: heading(meaning),
             columns: names,
             rows: rows.iter().map(row).collect(),
             foot: notes.map(|(_, s)| s.clone()).collect(),
             ..Block::default()
         }
     }
+}
+
+/// What rows are, as a heading.
+fn heading(meaning: &str) -> String {
+    let mut letters = meaning.chars();
+    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
 }
 
 fn columns(all: &[(&str, Align)]) -> Vec<(String, Align)> {

@@ -2,7 +2,7 @@
 
 use super::card::{Answer, Output};
 use crate::number::Number;
-use crate::worked::{Arg, Label, Worked};
+use crate::worked::{Arg, Label, Tape, Worked};
 
 /// Takes the results of a calculation, one after another.
 pub trait Sheet<N> {
@@ -124,25 +124,34 @@ impl Sheet<f64> for Plain {
 }
 
 /// Names each result on its tape, and notes where it stands.
-#[derive(Debug, Default)]
-pub(super) struct Recorded {
+#[derive(Debug)]
+pub(super) struct Recorded<'t> {
+    tape: &'t Tape,
     pub(super) args: Vec<Arg>,
     path: Path,
 }
 
-impl Recorded {
-    fn push(&mut self, name: String, answer: &'static Answer, value: Worked<'_>) {
-        let value = value.labelled(|| Label {
+impl<'t> Recorded<'t> {
+    pub(super) fn new(tape: &'t Tape) -> Recorded<'t> {
+        Recorded { tape, args: Vec::new(), path: Path::default() }
+    }
+    fn push(&mut self, name: String, answer: &'static Answer, value: Worked<'t>) {
+        let label = || Label {
             key: name,
             unit: answer.kind.base().to_owned(),
             meaning: answer.meaning.to_owned(),
             ..Label::default()
-        });
+        };
+        // A result that rests on no input, such as a number from a table, is on no tape yet.
+        let value = match value.arg() {
+            Arg::Constant(number) => self.tape.input(number, label()),
+            Arg::Step(_) => value.labelled(label),
+        };
         self.args.push(value.arg());
     }
 }
 
-impl<'t> Sheet<Worked<'t>> for Recorded {
+impl<'t> Sheet<Worked<'t>> for Recorded<'t> {
     fn one(&mut self, answer: &'static Answer, value: &Worked<'t>) {
         self.push(self.path.name(answer.name), answer, *value);
     }
@@ -168,6 +177,8 @@ pub struct FoundColumn {
     pub values: Vec<f64>,
     /// The rows in which it stands.
     rows: Vec<usize>,
+    /// The case that had it last.
+    last: usize,
 }
 
 /// Collects results case after case.
@@ -194,6 +205,10 @@ impl Columns {
             column.values[self.case] = f64::NAN;
         }
     }
+    /// The results that the case at hand has.
+    pub(super) fn at_hand(&self) -> impl Iterator<Item = &FoundColumn> {
+        self.found.iter().filter(|column| column.last == self.case)
+    }
     fn put(&mut self, name: impl FnOnce(&Path) -> String, answer: &'static Answer, value: f64) {
         let is_it = |column: &FoundColumn, rows: &[usize]| {
             std::ptr::eq(column.answer, answer) && column.rows == rows
@@ -206,12 +221,13 @@ impl Columns {
                 found.unwrap_or_else(|| {
                     let (name, values) = (name(&self.path), vec![f64::NAN; self.cases]);
                     let rows = self.rows.clone();
-                    self.found.push(FoundColumn { name, answer, values, rows });
+                    self.found.push(FoundColumn { name, answer, values, rows, last: 0 });
                     self.found.len() - 1
                 })
             }
         };
         self.found[place].values[self.case] = value;
+        self.found[place].last = self.case;
         self.cursor = place + 1;
     }
 }

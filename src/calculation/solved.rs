@@ -106,8 +106,7 @@ pub(super) fn record<C: Chain>(given: &Given) -> Result<Record> {
     let inputs = C::take(&mut reader)?;
     let entries = reader.entries;
     let tape = Tape::new();
-    let mut sheet = Recorded::default();
-    {
+    let args = {
         // What only a part of the body asks for is entered when it is.
         let entered: Vec<Worked<'_>> = entries
             .iter()
@@ -117,9 +116,11 @@ pub(super) fn record<C: Chain>(given: &Given) -> Result<Record> {
             })
             .collect();
         let worked = C::map(&inputs, &mut |place| entered[place.0]);
+        let mut sheet = Recorded::new(&tape);
         C::show(&C::body(&worked), &mut sheet);
-    }
-    Ok((tape.finish(), sheet.args))
+        sheet.args
+    };
+    Ok((tape.finish(), args))
 }
 
 pub(super) fn cases<C: Chain>(
@@ -174,17 +175,12 @@ pub(super) fn cases<C: Chain>(
             sheet.clear();
             continue;
         }
-        let impossible = sheet.found.iter().find_map(|column| {
+        let impossible = sheet.at_hand().find_map(|column| {
             let (name, value) = (&column.name, column.values[case]);
-            let wrong = || Found { name: name.clone(), answer: column.answer, value };
             if value.is_finite() && column.answer.kind.check(value).is_ok() {
                 return None;
             }
-            // A result that this case has not.
-            if value.is_nan() && column.answer.optional {
-                return None;
-            }
-            possible(&wrong()).err()
+            possible(&Found { name: name.clone(), answer: column.answer, value }).err()
         });
         let fault = C::check(&plain, &results, &mut Check::new(&say)).err().or(impossible);
         if let Some(error) = fault {

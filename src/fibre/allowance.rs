@@ -2,17 +2,12 @@
 
 use super::tables::moisture::ALLOWANCES;
 use crate::error::{Error, Result, did_you_mean};
-use crate::formula::has_words;
 use crate::handbook::Figure;
 use crate::quantity::print::figure;
+use crate::words::{has_words, words};
 
 /// The lists, and the words by which they are called.
 const LISTS: [(&str, &str); 3] = [("EU", "EU"), ("ASTM", "ASTM D1909"), ("trade", "trade")];
-
-fn words(text: &str) -> Vec<String> {
-    let parts = text.split(|c: char| !c.is_alphanumeric());
-    parts.filter(|part| !part.is_empty()).map(str::to_lowercase).collect()
-}
 
 fn list_of(word: &str) -> Option<&'static str> {
     LISTS.iter().find(|(short, _)| short.eq_ignore_ascii_case(word)).map(|(_, list)| *list)

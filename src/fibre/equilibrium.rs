@@ -2,14 +2,13 @@
 
 use super::tables::moisture::{HYSTERESIS, WOOL_POINTS};
 use super::{humidity_between_points, regain_between_points};
-use crate::error::{Error, Result};
-use crate::job::block;
-use crate::particulars::{Desk, Particulars};
-use crate::quantity::print::{figure, of_kind};
-use crate::quantity::{Amount, Fraction, Kind, Regain, Typed, unit};
-use crate::table::Report;
-use crate::worked::Worked;
+use crate::calculation::refuse;
+use crate::calculation::{Check, Inputs, Results, calculation};
+use crate::error::Result;
+use crate::number::{Number, V};
+use crate::quantity::{Fraction, Regain};
 
+const BLOCK: &str = "From memory";
 const ABOUT: [&str; 3] = [
     "A merino skein at about 24 °C, straight between the points of the table \
      wool_isotherm: for planning, not for an invoice. Clean wool only: suint takes up far more water.",
@@ -18,19 +17,16 @@ const ABOUT: [&str; 3] = [
     "At 65 % and 20 °C a review relays 14 % in absorption, and 16 to 18 %, from Morton and Hearle.",
 ];
 
-fn percent<'t, Q: Typed<Worked<'t>>>(
-    desk: &Desk<'t>,
-    name: &str,
-    symbol: &str,
-    words: &str,
-    number: f64,
-) -> Result<Q> {
-    let amount = Amount { number, unit: unit("%", Some(Kind::Fraction))? };
-    Ok(desk.given(name, symbol, words, &amount, None))
+/// A number of per cent in the base unit.
+fn percent(number: f64) -> f64 {
+    number / 100.0
 }
 
-/// The points on both sides of a figure.
-fn beside(x: f64, of: impl Fn(&(f64, f64)) -> f64) -> Option<[(f64, f64); 2]> {
+/// A point of the curve: humidity and regain, in per cent.
+type Point = (f64, f64);
+
+/// The points on both sides of a number of per cent.
+fn beside(x: f64, of: impl Fn(&Point) -> f64) -> Option<[Point; 2]> {
     // What was typed as a point belongs to it, whatever the rounding of the change of unit.
     let slack = 1e-9;
     let all = WOOL_POINTS.windows(2);
@@ -38,102 +34,147 @@ fn beside(x: f64, of: impl Fn(&(f64, f64)) -> f64) -> Option<[(f64, f64); 2]> {
     (x >= of(&found[0]) - slack).then_some(found)
 }
 
-/// The four figures of two points, at the desk.
-type Points<'t> =
-    (Fraction<Worked<'t>>, Regain<Worked<'t>>, Fraction<Worked<'t>>, Regain<Worked<'t>>);
+/// Humidity and regain of the point below, then of that above.
+type Points<N> = (Fraction<N>, Regain<N>, Fraction<N>, Regain<N>);
 
-/// The points on both sides, by names that begin with what they are for.
-fn enter<'t>(desk: &Desk<'t>, prefix: &str, [below, above]: [(f64, f64); 2]) -> Result<Points<'t>> {
-    let enter = |name: &str| format!("{prefix}{name}");
-    let (air, wool) = ("humidity of the point", "regain there, in absorption");
-    Ok((
-        percent(desk, &enter("humidity_below"), "φ₁", &format!("{air} below"), below.0)?,
-        percent(desk, &enter("regain_below"), "R₁", wool, below.1)?,
-        percent(desk, &enter("humidity_above"), "φ₂", &format!("{air} above"), above.0)?,
-        percent(desk, &enter("regain_above"), "R₂", wool, above.1)?,
-    ))
+/// The points, looked up for a humidity or a regain.
+fn points<N: Number>(asked: V<N>, [below, above]: [Point; 2]) -> Points<N> {
+    let look_up = |number: f64| V::looked_up(percent(number), [asked]);
+    (
+        look_up(below.0).into(),
+        look_up(below.1).into(),
+        look_up(above.0).into(),
+        look_up(above.1).into(),
+    )
 }
 
-fn more<'t>(desk: &Desk<'t>) -> Result<[Regain<Worked<'t>>; 2]> {
-    Ok([
-        percent(desk, "least_more", "h₁", "least that drying holds more", HYSTERESIS.0)?,
-        percent(desk, "most_more", "h₂", "most that drying holds more", HYSTERESIS.1)?,
-    ])
+/// What [`equilibrium_regain()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct AirInputs<N> {
+    /// relative humidity
+    #[q("φ", 0.1..=0.9, memory, like = "65 %", zero)]
+    pub humidity: Fraction<N>,
 }
 
-/// The regain of clean wool in air of a relative humidity: damping, and the band of drying.
+/// What [`equilibrium_regain()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct AirResults<N> {
+    /// regain in damping, from the dry side
+    #[block = "From memory"]
+    pub damping_regain: Regain<N>,
+    /// regain in drying, at least
+    pub drying_regain_low: Regain<N>,
+    /// regain in drying, at most
+    pub drying_regain_high: Regain<N>,
+}
+
+/// The regain of clean wool in air of a relative humidity: in damping, and the band of drying.
 ///
-/// ```
-/// use hankwise::{fibre, quantity};
-///
-/// let air = quantity::parse("65 %")?;
-/// let wool = fibre::equilibrium_regain(&air, None)?;
-/// assert!((wool.find("absorption")?.value - 0.1605).abs() < 1e-12);
-/// assert!((wool.find("desorption_high")?.value - 0.1805).abs() < 1e-12);
-/// # Ok::<(), hankwise::Error>(())
-/// ```
-pub fn equilibrium_regain(humidity: &Amount, typed: Option<String>) -> Result<Particulars> {
-    let x = 100.0 * humidity.base();
-    let points = beside(x, |p| p.0).ok_or_else(|| {
-        Error::range(format!(
-            "humidity: {} % is outside the points that are known for wool, 10 to 90 % r.h.; nearer to dry \
-             or to wet nothing is said",
-            figure(x)
-        ))
-    })?;
-    Particulars::work(|desk| {
-        let air: Fraction<_> = desk.given("humidity", "φ", "relative humidity", humidity, typed);
-        let (humid_1, regain_1, humid_2, regain_2) = enter(desk, "", points)?;
-        let damping = regain_between_points(air, humid_1, regain_1, humid_2, regain_2);
-        let words = "regain in damping, from the dry side";
-        let damping = desk.figure("absorption", words, damping);
-        let [least, most] = more(desk)?;
-        let low = Regain::from(damping.v() + least.v());
-        desk.figure("desorption_low", "regain in drying, at least", low);
-        let high = Regain::from(damping.v() + most.v());
-        desk.figure("desorption_high", "regain in drying, at most", high);
-        let names = ["absorption", "desorption_low", "desorption_high"];
-        Ok(report(desk, &format!("Clean wool in air of {} % r.h.", figure(x)), &names))
-    })
+/// From memory, 10 to 90 %: for planning, not for an invoice, and never for greasy wool.
+#[calculation(
+    title = "Clean wool in the air",
+    example = ">>> import hankwise as hw
+>>> wool = hw.fibre.equilibrium_regain(humidity=\"65 %\")
+>>> wool[\"damping_regain\"], wool[\"drying_regain_low\"], wool[\"drying_regain_high\"]
+(<regain: 16.05 %>, <regain: 17.05 %>, <regain: 18.05 %>)",
+    check = check_air
+)]
+pub fn equilibrium_regain<N: Number>(given: &AirInputs<N>) -> AirResults<N> {
+    let humidity = given.humidity;
+    // Outside the points nothing is known, and the check refuses it.
+    let known = beside(100.0 * humidity.value(), |p| p.0).unwrap_or([(f64::NAN, f64::NAN); 2]);
+    let (humid_1, regain_1, humid_2, regain_2) = points(humidity.v(), known);
+    let damping = regain_between_points(humidity, humid_1, regain_1, humid_2, regain_2);
+    AirResults {
+        damping_regain: damping,
+        drying_regain_low: Regain::from(damping.v() + percent(HYSTERESIS.0)),
+        drying_regain_high: Regain::from(damping.v() + percent(HYSTERESIS.1)),
+    }
 }
 
-/// The relative humidity that keeps clean wool at a regain: damping, and the band of drying.
+fn check_air(given: &AirInputs<f64>, found: &AirResults<f64>, check: &mut Check<'_>) -> Result<()> {
+    if !found.damping_regain.value().is_finite() {
+        refuse!(
+            check,
+            given.humidity,
+            "{} is outside the points that are known for wool, 10 to 90 % r.h.; nearer to dry or to wet \
+             nothing is said",
+            check.say(given.humidity)
+        );
+    }
+    for sentence in ABOUT {
+        check.note(BLOCK, sentence);
+    }
+    Ok(())
+}
+
+/// What [`humidity_for_regain()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct KeepingInputs<N> {
+    /// regain wanted
+    #[q("R", 0.047..=0.234, memory, like = "16 %", zero)]
+    pub regain: Regain<N>,
+}
+
+/// What [`humidity_for_regain()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct KeepingResults<N> {
+    /// humidity that brings drier wool to it
+    #[block = "From memory"]
+    pub damping_humidity: Fraction<N>,
+    /// humidity that brings wetter wool to it, at least
+    pub drying_humidity_low: Option<Fraction<N>>,
+    /// humidity that brings wetter wool to it, at most
+    pub drying_humidity_high: Option<Fraction<N>>,
+}
+
+/// The relative humidity that keeps clean wool at a regain: in damping, and the band of drying.
 ///
 /// In drying wool keeps a regain in drier air than in damping. Where the band leaves the points that
-/// are known it is left out.
-pub fn humidity_for_regain(regain: &Amount, typed: Option<String>) -> Result<Particulars> {
-    let x = 100.0 * regain.base();
-    let points = beside(x, |p| p.1).ok_or_else(|| {
-        let (least, most) = (WOOL_POINTS[0].1, WOOL_POINTS[WOOL_POINTS.len() - 1].1);
-        Error::range(format!(
-            "regain: {} is outside the points that are known for wool, {least} to {most} % in damping",
-            of_kind(regain.base(), Kind::Regain)
-        ))
-    })?;
-    Particulars::work(|desk| {
-        let wanted: Regain<_> = desk.given("regain", "R", "regain wanted", regain, typed);
-        let (humid_1, regain_1, humid_2, regain_2) = enter(desk, "damping.", points)?;
-        let damping = humidity_between_points(wanted, humid_1, regain_1, humid_2, regain_2);
-        desk.figure("damping", "humidity that brings drier wool to it", damping);
-        let [least, most] = more(desk)?;
-        for (name, words, more, shift) in [
-            ("drying_high", "humidity that brings wetter wool to it, at most", least, HYSTERESIS.0),
-            ("drying_low", "humidity that brings wetter wool to it, at least", most, HYSTERESIS.1),
-        ] {
-            let Some(points) = beside(x - shift, |p| p.1) else { continue };
-            let prefix = format!("{name}.");
-            let (humid_1, regain_1, humid_2, regain_2) = enter(desk, &prefix, points)?;
-            let lower = Regain::from(wanted.v() - more.v());
-            let air = humidity_between_points(lower, humid_1, regain_1, humid_2, regain_2);
-            desk.figure(name, words, air);
-        }
-        let title = format!("Air for clean wool at {} % regain", figure(x));
-        Ok(report(desk, &title, &["damping", "drying_low", "drying_high"]))
-    })
+/// are known it is omitted. From memory: for planning, and never for greasy wool.
+#[calculation(
+    title = "Air for clean wool",
+    example = ">>> import hankwise as hw
+>>> air = hw.fibre.humidity_for_regain(regain=\"16 %\")
+>>> air[\"damping_humidity\"], air[\"drying_humidity_low\"], air[\"drying_humidity_high\"]
+(<fraction: 64.78 %>, <fraction: 55.71 %>, <fraction: 60.43 %>)",
+    check = check_keeping
+)]
+pub fn humidity_for_regain<N: Number>(given: &KeepingInputs<N>) -> KeepingResults<N> {
+    let x = 100.0 * given.regain.value();
+    let humidity = |regain: Regain<N>, known: [Point; 2]| {
+        let (humid_1, regain_1, humid_2, regain_2) = points(regain.v(), known);
+        humidity_between_points(regain, humid_1, regain_1, humid_2, regain_2)
+    };
+    // In drying wool holds so much more.
+    let drying = |more: f64| {
+        let lower = Regain::from(given.regain.v() - percent(more));
+        beside(x - more, |p| p.1).map(|known| humidity(lower, known))
+    };
+    let known = beside(x, |p| p.1).unwrap_or([(f64::NAN, f64::NAN); 2]);
+    KeepingResults {
+        damping_humidity: humidity(given.regain, known),
+        drying_humidity_low: drying(HYSTERESIS.1),
+        drying_humidity_high: drying(HYSTERESIS.0),
+    }
 }
 
-fn report(desk: &Desk<'_>, title: &str, names: &[&str]) -> Report {
-    let mut block = block(desk, "From memory", names, None);
-    block.foot = ABOUT.map(str::to_owned).to_vec();
-    Report { title: title.to_owned(), blocks: vec![block] }
+fn check_keeping(
+    given: &KeepingInputs<f64>,
+    found: &KeepingResults<f64>,
+    check: &mut Check<'_>,
+) -> Result<()> {
+    if !found.damping_humidity.value().is_finite() {
+        let (least, most) = (WOOL_POINTS[0].1, WOOL_POINTS[WOOL_POINTS.len() - 1].1);
+        refuse!(
+            check,
+            given.regain,
+            "{} is outside the points that are known for wool, {least} to {most} % in damping",
+            check.say(given.regain)
+        );
+    }
+    for sentence in ABOUT {
+        check.note(BLOCK, sentence);
+    }
+    Ok(())
 }

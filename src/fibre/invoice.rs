@@ -1,237 +1,197 @@
 //! One invoice at several allowances, from a lot on the scale and a sample in the oven.
 
 use super::{
-    allowance, commercial_mass, oven_dry_from_content, oven_dry_mass, oven_dry_mass_of_lot,
+    commercial_mass, moisture_content, oven_dry_from_content, oven_dry_mass, oven_dry_mass_of_lot,
     regain_from_content, regain_from_masses,
 };
-use crate::error::{Error, Result};
-use crate::job::{Ask, Given, block};
-use crate::particulars::{Desk, Particulars};
-use crate::quantity::print::{constant, figure, fixed, of_kind, with_unit};
-use crate::quantity::{Amount, Fraction, Kind, Mass, MoistureContent, Regain, parse_as, unit};
-use crate::table::Align::{Left, Right};
-use crate::table::{Block, Report};
-use crate::worked::Worked;
+use crate::calculation::refuse;
+use crate::calculation::{Check, Inputs, Results, calculation};
+use crate::error::Result;
+use crate::number::{Number, V};
+use crate::quantity::print::fixed;
+use crate::quantity::{Deviation, Fraction, Mass, MoistureContent, Regain};
 
-static ITEMS: [Ask; 6] = [
-    Ask::need("mass", "m", "mass on the scale", Kind::Mass, (0.01, 50_000.0), "\"500 kg\""),
-    Ask::plain("sample", "m_s", "sample as taken", Kind::Mass, (0.001, 10.0)),
-    Ask::plain("dry", "d", "sample, oven-dry", Kind::Mass, (0.001, 10.0)),
-    Ask::plain("regain", "R", "regain found", Kind::Regain, (0.0, 0.4)),
-    Ask::plain("content", "M", "moisture content found", Kind::MoistureContent, (0.0, 0.3)),
-    Ask::plain(
-        "fat",
-        "a",
-        "agreed allowance for fat, oil and dressing",
-        Kind::Fraction,
-        (0.0, 0.1),
-    ),
-];
+const INVOICES: &str = "invoice at each allowance";
 
-/// An allowance at which to invoice, and where it comes from.
-#[derive(Clone, Debug)]
-pub struct Allowance {
-    amount: Amount,
-    typed: Option<String>,
-    from: String,
+/// A sample that was dried in the oven.
+#[derive(Clone, Debug, Inputs)]
+pub struct DriedSample<N> {
+    /// sample as taken
+    #[q("m_s", 0.001..=10.0, like = "250 g")]
+    pub sample_mass: Mass<N>,
+    /// sample, oven-dry; where fat is allowed for, cleaned before it was dried
+    #[q("m_sd", 0.001..=10.0, like = "212.3 g")]
+    pub dry_sample_mass: Mass<N>,
 }
 
-impl Allowance {
-    /// An allowance that the contract gives.
-    pub fn agreed(amount: Amount, typed: Option<String>) -> Result<Self> {
-        Kind::Regain.check(amount.base())?;
-        Ok(Allowance { amount, typed, from: "as given".to_owned() })
-    }
-    /// From a text: a share such as `17 %`, or a fibre of a list such as `wool carded` or `wool ASTM`.
-    pub fn read(text: &str) -> Result<Self> {
-        if !text.starts_with(char::is_alphabetic) {
-            return Self::agreed(parse_as(text, Kind::Regain)?, Some(text.trim().to_owned()));
-        }
-        let found = allowance(text, None)?;
-        let unit = unit("%", Some(Kind::Regain))?;
-        let amount = Amount { number: found.low, unit };
-        let from =
-            format!("{}, {} ({}, {})", found.of[1], found.of[0], found.source, found.grade.word());
-        Ok(Allowance { amount, typed: None, from })
-    }
-    /// The name of its invoice mass among the particulars.
-    fn name(&self) -> String {
-        format!("invoice_at_{}", constant(tidy(100.0 * self.amount.base())))
-    }
+/// How the water in a lot is known.
+#[derive(Clone, Debug, Inputs)]
+pub enum WaterInLot<N> {
+    /// From a sample.
+    #[group]
+    Sample(DriedSample<N>),
+    /// regain found, on the oven-dry mass
+    #[q("R", 0.0..=0.4, like = "17.8 %", zero)]
+    Regain(Regain<N>),
+    /// moisture content found, on the mass as weighed
+    #[q("M", 0.0..=0.3, like = "15.1 %", zero)]
+    MoistureContent(MoistureContent<N>),
 }
 
-/// Without the rounding of a change of unit.
-fn tidy(x: f64) -> f64 {
-    (x * 1e9).round() / 1e9
+/// What [`invoice()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct InvoiceInputs<N> {
+    /// mass of the lot on the scale
+    #[q("m_L", 0.01..=50_000.0, like = "500 kg")]
+    pub lot_mass: Mass<N>,
+    /// The sample, the regain or the moisture content.
+    #[one_of("the water in the lot")]
+    pub water: WaterInLot<N>,
+    /// agreed allowance for fat, oil and dressing, on the clean oven-dry mass
+    #[q("a", 0.0..=0.1, or = 0.0)]
+    pub fat_allowance: Fraction<N>,
+    /// agreed allowances for water, on the oven-dry mass
+    #[q("A", 0.0..=0.25, like = "17 %", zero)]
+    pub allowances: Vec<Regain<N>>,
 }
 
-/// What the invoice of a lot asks for.
-pub fn invoice_items() -> Given {
-    Given::new("invoice", &ITEMS)
+/// The invoice at an allowance.
+#[derive(Clone, Debug, Results)]
+pub struct Invoice<N> {
+    /// allowance for water
+    pub allowance: Regain<N>,
+    /// invoice mass
+    pub invoice_mass: Mass<N>,
+    /// how far the invoice mass is from the mass on the scale
+    #[head = "to the scale"]
+    pub difference: Deviation<N>,
 }
 
-/// Regain found, oven-dry mass and invoice mass of a lot at each of several allowances.
+/// What [`invoice()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct InvoiceResults<N> {
+    /// regain found, on the oven-dry mass
+    #[block = "The lot"]
+    pub regain: Option<Regain<N>>,
+    /// moisture content found, on the mass as weighed
+    pub moisture_content: Option<MoistureContent<N>>,
+    /// oven-dry mass of the lot, cleaned where fat is allowed for
+    pub oven_dry_mass: Mass<N>,
+    /// what the lot holds beside it: water, and fat where that is allowed for
+    pub water_mass: Mass<N>,
+    /// invoice at each allowance
+    #[rows]
+    pub invoices: Vec<Invoice<N>>,
+}
+
+/// Regain found, oven-dry mass and the invoice mass of a lot at each of several allowances.
 ///
-/// ```
-/// use hankwise::fibre::{Allowance, invoice, invoice_items};
-///
-/// let lot = invoice_items().read(&[("mass", "500 kg"), ("sample", "250 g"), ("dry", "212.3 g")])?;
-/// let found = invoice(&lot, &[Allowance::read("17 %")?, Allowance::read("wool combed")?])?;
-/// assert!((found.find("invoice_at_17")?.value - 496.782).abs() < 1e-9);
-/// assert!((found.find("invoice_at_18.25")?.value - 502.0895).abs() < 1e-9);
-/// # Ok::<(), hankwise::Error>(())
-/// ```
-pub fn invoice(given: &Given, allowances: &[Allowance]) -> Result<Particulars> {
-    check(given, allowances)?;
-    let cleaned = cleaned(given);
-    Particulars::work(|desk| {
-        given.warn(desk);
-        let mass: Mass<_> = given.need(desk, "mass")?;
-        let dry = oven_dry(given, desk, mass)?;
-        let words =
-            if cleaned { "clean oven-dry mass of the lot" } else { "oven-dry mass of the lot" };
-        let dry = desk.figure("oven_dry", words, dry);
-        let gone = Mass::from(mass.v() - dry.v());
-        if cleaned {
-            desk.figure("gone", "water and fat in the lot as weighed", gone);
-        } else {
-            desk.figure("water", "water in the lot as weighed", gone);
+/// What the lot holds of water is told by a `sample_mass` as taken and the `dry_sample_mass` from the oven, or
+/// by its `regain` on the dry mass, or by its `moisture_content` on the mass as weighed. The allowance of
+/// a fibre is in `hankwise.fibre.allowance`. `fat_allowance` is for fat, oil and dressing, where the
+/// sample was cleaned before it was dried.
+#[calculation(
+    title = "Invoice mass at the agreed regain",
+    example = ">>> import hankwise as hw
+>>> carded = hw.fibre.allowance(\"wool carded\")
+>>> lot = hw.fibre.invoice(lot_mass=\"500 kg\", sample_mass=\"250 g\", dry_sample_mass=\"212.3 g\",
+...                        allowances=[\"16 %\", carded, \"18.25 %\"])
+>>> lot[\"regain\"], lot[\"invoices[2].invoice_mass\"]
+(<regain: 17.76 %>, <mass: 496.8 kg>)",
+    check = check
+)]
+pub fn invoice<N: Number>(given: &InvoiceInputs<N>) -> InvoiceResults<N> {
+    let lot = given.lot_mass;
+    // Both are None where a sample was cleaned: what it lost is then not its water alone.
+    let (regain, content, dry) = match &given.water {
+        WaterInLot::Regain(regain) => {
+            (Some(*regain), Some(moisture_content(*regain)), oven_dry_mass(lot, *regain))
         }
-        let fat: Fraction<_> = given.or(desk, "fat", 0.0)?;
-        let mut rows = Vec::new();
-        let (mut least, mut most) = (f64::INFINITY, 0.0_f64);
-        let unit = given.unit("mass");
-        let say = |x: f64| unit.map_or_else(|| figure(x), |u| with_unit(u.from_base(x), u.symbol));
-        for (k, one) in allowances.iter().enumerate() {
-            let name = one.name();
-            if desk.found(&name).is_some() {
-                return Err(Error::notation(format!(
-                    "allowances: {} % is given twice; leave one out",
-                    constant(tidy(100.0 * one.amount.base()))
-                )));
-            }
-            let (key, symbol) = (format!("allowance_{}", k + 1), format!("A_{}", k + 1));
-            let words = format!("allowance: {}", one.from);
-            let agreed: Regain<_> =
-                desk.given(&key, &symbol, &words, &one.amount, one.typed.clone());
-            let percent = format!("{} %", constant(tidy(100.0 * one.amount.base())));
-            let words = format!("invoice mass at {percent}");
-            let found = desk.figure(&name, &words, commercial_mass(dry, agreed, fat)).value();
-            (least, most) = (least.min(found), most.max(found));
-            let off = 100.0 * (found / mass.value() - 1.0);
-            let sign = if off > 0.0 { "+" } else { "" };
-            rows.push(vec![
-                percent,
-                say(found),
-                format!("{sign}{} %", fixed(off, 2)),
-                one.from.clone(),
-            ]);
+        WaterInLot::MoistureContent(content) => (
+            Some(regain_from_content(*content)),
+            Some(*content),
+            oven_dry_from_content(lot, *content),
+        ),
+        WaterInLot::Sample(DriedSample { sample_mass, dry_sample_mass }) => {
+            let regain = (given.fat_allowance.value() == 0.0)
+                .then(|| regain_from_masses(*sample_mass, *dry_sample_mass));
+            let dry = oven_dry_mass_of_lot(lot, *sample_mass, *dry_sample_mass);
+            (regain, regain.map(moisture_content), dry)
         }
-        let mut at =
-            block(desk, "The lot", &["regain", "content", "oven_dry", "water", "gone"], unit);
-        at.rows.insert(0, vec!["mass on the scale".to_owned(), say(mass.value())]);
-        let columns =
-            [("allowance", Right), ("invoice mass", Right), ("to the scale", Right), ("", Left)];
-        let mut foot = vec![
-            "The allowance is agreed before the lot is weighed, and sample and lot are weighed together."
-                .to_owned(),
-        ];
-        if cleaned {
-            foot.insert(
-                0,
-                format!(
-                    "Beside each allowance for water, {} for fat, oil and dressing, on the clean oven-dry \
-                     mass: the sample was cleaned before it was dried.",
-                    of_kind(fat.value(), Kind::Fraction)
-                ),
+    };
+    let at = |allowance: &Regain<N>| {
+        let invoice_mass = commercial_mass(dry, *allowance, given.fat_allowance);
+        let difference: V<N> = invoice_mass.v() / lot.v() - 1.0;
+        Invoice { allowance: *allowance, invoice_mass, difference: difference.into() }
+    };
+    InvoiceResults {
+        regain,
+        moisture_content: content,
+        oven_dry_mass: dry,
+        water_mass: Mass::from(lot.v() - dry.v()),
+        invoices: given.allowances.iter().map(at).collect(),
+    }
+}
+
+fn check(
+    given: &InvoiceInputs<f64>,
+    found: &InvoiceResults<f64>,
+    check: &mut Check<'_>,
+) -> Result<()> {
+    let fat = given.fat_allowance;
+    match &given.water {
+        WaterInLot::Sample(sample)
+            if sample.dry_sample_mass.value() > sample.sample_mass.value() =>
+        {
+            refuse!(
+                check,
+                sample.dry_sample_mass,
+                "it is more than sample_mass, and the oven takes water away; are they exchanged?"
             );
         }
-        if allowances.len() > 1 {
-            foot.insert(
-                0,
-                format!(
-                    "Between the least and the most there are {}, {} % of the least: that is what the \
-                     agreement is about.",
-                    say(most - least),
-                    fixed(100.0 * (most / least - 1.0), 1)
-                ),
-            );
-        }
-        let invoiced = Block {
-            title: "Invoice".to_owned(),
-            columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
-            rows,
-            foot,
-            ..Block::default()
-        };
-        Ok(Report {
-            title: "Invoice mass at the agreed regain".to_owned(),
-            blocks: vec![at, invoiced],
-        })
-    })
-}
-
-/// True where the sample was cleaned of its fat before it was dried.
-fn cleaned(given: &Given) -> bool {
-    given.base("fat").is_some_and(|fat| fat > 0.0)
-}
-
-fn check(given: &Given, allowances: &[Allowance]) -> Result<()> {
-    if allowances.is_empty() {
-        return Err(Error::notation(
-            "allowances is missing: an invoice is at the regain that was agreed; write \
-             allowances=['17 %'], or by fibre and list allowances=['wool carded']",
-        ));
-    }
-    given.not_both("regain", "content", "one gives the other")?;
-    for one in ["regain", "content"] {
-        given.not_both(one, "dry", "the dried sample gives it")?;
-    }
-    if cleaned(given) && (given.has("regain") || given.has("content")) {
         // A mass without water still has its fat: the allowance would count it twice.
-        return Err(Error::notation(
-            "fat is allowed for where the sample was cleaned before it was dried; write its masses as \
-             sample= and dry= in place of regain or content, or leave fat out",
-        ));
+        WaterInLot::Regain(_) | WaterInLot::MoistureContent(_) if fat.value() > 0.0 => {
+            refuse!(
+                check,
+                given.fat_allowance,
+                "fat is allowed for where the sample was cleaned before it was dried; write sample_mass \
+                 and dry_sample_mass in place of regain or moisture_content, or omit fat_allowance"
+            );
+        }
+        _ => {}
     }
-    if let (Some(sample), Some(dry)) = (given.base("sample"), given.base("dry"))
-        && dry > sample
-    {
-        return Err(Error::range(
-            "dry is more than sample: the oven takes water away; are they exchanged?",
-        ));
+    for (k, one) in given.allowances.iter().enumerate() {
+        let same = |other: &Regain<f64>| (other.value() - one.value()).abs() < 1e-9;
+        if given.allowances[..k].iter().any(same) {
+            refuse!(check, given.allowances, "{} was given twice; omit one", check.say(*one));
+        }
     }
+    let masses = || found.invoices.iter().map(|one| one.invoice_mass.value());
+    let (least, most) = (masses().fold(f64::INFINITY, f64::min), masses().fold(0.0, f64::max));
+    if found.invoices.len() > 1 {
+        check.note(
+            INVOICES,
+            format!(
+                "Between the least and the most there are {}, {} % of the least: that is what the \
+                 agreement is about.",
+                check.say(Mass::base(most - least)),
+                fixed(100.0 * (most / least - 1.0), 1)
+            ),
+        );
+    }
+    if fat.value() > 0.0 {
+        check.note(
+            INVOICES,
+            format!(
+                "Beside each allowance for water, {} for fat, oil and dressing, on the clean oven-dry \
+                 mass: the sample was cleaned before it was dried.",
+                check.say(fat)
+            ),
+        );
+    }
+    check.note(
+        INVOICES,
+        "The allowance is agreed before the lot is weighed, and sample and lot are weighed together.",
+    );
     Ok(())
-}
-
-/// The oven-dry mass, by the way that was given; regain and content beside it.
-fn oven_dry<'t>(
-    given: &Given,
-    desk: &Desk<'t>,
-    mass: Mass<Worked<'t>>,
-) -> Result<Mass<Worked<'t>>> {
-    let regain_words = "regain found, on the oven-dry mass";
-    let content_words = "moisture content found, on the mass as weighed";
-    if let Some(regain) = given.get::<Regain<_>>(desk, "regain") {
-        desk.figure("content", content_words, super::moisture_content(regain));
-        return Ok(oven_dry_mass(mass, regain));
-    }
-    if let Some(content) = given.get::<MoistureContent<_>>(desk, "content") {
-        desk.figure("regain", regain_words, regain_from_content(content));
-        return Ok(oven_dry_from_content(mass, content));
-    }
-    if !given.has("sample") && !given.has("dry") {
-        return Err(Error::notation(
-            "what the lot holds of water is missing; write sample='250 g' and dry='212.3 g' from the \
-             oven, or regain='17.8 %' on the dry mass, or content='15.1 %' on the mass as weighed",
-        ));
-    }
-    let sample: Mass<_> = given.need(desk, "sample")?;
-    let dried: Mass<_> = given.need(desk, "dry")?;
-    // What a cleaned sample lost is not its water alone.
-    if !cleaned(given) {
-        let regain = desk.figure("regain", regain_words, regain_from_masses(sample, dried));
-        desk.figure("content", content_words, super::moisture_content(regain));
-    }
-    Ok(oven_dry_mass_of_lot(mass, sample, dried))
 }

@@ -13,18 +13,30 @@ mod test_wash;
 mod will_spin;
 
 pub use allowance::{allowance, allowances};
-pub use clean_yields::{clean_yields, clean_yields_items};
-pub use equilibrium::{equilibrium_regain, humidity_for_regain};
+pub use clean_yields::{
+    CLEAN_YIELDS, CleanYieldsInputs, CleanYieldsResults, KnownYield, clean_yields,
+};
+pub use equilibrium::{
+    AirInputs, AirResults, EQUILIBRIUM_REGAIN, HUMIDITY_FOR_REGAIN, KeepingInputs, KeepingResults,
+    equilibrium_regain, humidity_for_regain,
+};
 pub use fineness::*;
 pub use grade::{WoolGrade, us_grade};
-pub use invoice::{Allowance, invoice, invoice_items};
+pub use invoice::{
+    DriedSample, INVOICE, Invoice, InvoiceInputs, InvoiceResults, WaterInLot, invoice,
+};
 pub use moisture::*;
 pub use raw::*;
-pub use test_wash::{Weighed, test_wash, test_wash_items};
-pub use will_spin::{will_spin, will_spin_items};
+pub use test_wash::{
+    BalanceBand, TEST_WASH, TestWashInputs, TestWashResults, WashInterval, test_wash,
+};
+pub use will_spin::{
+    DraftingZone, WILL_SPIN, WillSpinInputs, WillSpinResults, WoolSpinning, will_spin,
+};
 
 pub(crate) use tables::TABLES;
 
+use crate::calculation::Calculation;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
@@ -36,3 +48,7 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
     moisture::FORMULAS[3],
     raw::FORMULAS,
 ];
+
+/// The calculations of the room.
+pub(crate) const CALCULATIONS: &[&Calculation] =
+    &[&CLEAN_YIELDS, &EQUILIBRIUM_REGAIN, &HUMIDITY_FOR_REGAIN, &INVOICE, &TEST_WASH, &WILL_SPIN];

@@ -1,287 +1,295 @@
 //! A test wash of the lot's own samples.
 
 use super::{state_ratio, washed_clean_share};
-use crate::error::{Error, Result};
-use crate::job::{Ask, Given};
+use crate::calculation::refuse;
+use crate::calculation::{Check, Inputs, Results, calculation};
+use crate::error::Result;
 use crate::law::t_two_sided;
 use crate::normal;
-use crate::number::V;
-use crate::particulars::{Desk, Particulars};
-use crate::quantity::print::{constant, fixed, of_kind};
-use crate::quantity::{Amount, Fraction, Kind, Mass, Ratio, Regain, unit};
-use crate::table::Align::{Left, Right};
-use crate::table::{Block, Report};
-use crate::worked::Worked;
-
-static ITEMS: [Ask; 5] = [
-    Ask::plain(
-        "regain",
-        "R",
-        "water on the washed wool, on clean dry fibre",
-        Kind::Regain,
-        (0.0, 0.25),
-    ),
-    Ask::plain("fat", "o", "fat left on it, on clean dry fibre", Kind::Fraction, (0.0, 0.05)),
-    Ask::plain(
-        "vegetable",
-        "v",
-        "vegetable matter left in it, on the same",
-        Kind::Fraction,
-        (0.0, 0.1),
-    ),
-    Ask::plain(
-        "confidence",
-        "C",
-        "share of cases that the interval takes in",
-        Kind::Fraction,
-        (0.8, 0.999),
-    ),
-    Ask::plain(
-        "reading",
-        "r",
-        "how far the balance may be misread, either way",
-        Kind::Mass,
-        (0.0, 0.05),
-    ),
-];
+use crate::number::{Number, V};
+use crate::quantity::print::{constant, fixed};
+use crate::quantity::{Fraction, Mass, Ratio, Regain};
 
 /// Clean dry fibre that greasy wool usually has.
-const USUAL: std::ops::RangeInclusive<f64> = 0.3..=0.8;
+const USUAL: (f64, f64) = (0.3, 0.8);
+/// What binary arithmetic leaves of nothing is no spread.
+const NO_SPREAD: f64 = 1e-9;
 
-/// A mass as it was given.
-pub type Weighed = (Amount, Option<String>);
+const OF_LOT: &str = "Of the greasy mass";
+const INTERVAL: &str = "How sure it is";
+const BALANCE: &str = "By the balance alone";
 
-/// What a test wash asks for beside the weighings.
-pub fn test_wash_items() -> Given {
-    Given::new("test_wash", &ITEMS)
+/// What [`test_wash()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct TestWashInputs<N> {
+    /// greasy mass of each sample
+    #[q("G", 0.02..=3.0, like = "200 g")]
+    pub greasy_masses: Vec<Mass<N>>,
+    /// washed mass of each sample, in the same order
+    #[q("m", 0.01..=3.0, like = "120 g")]
+    pub washed_masses: Vec<Mass<N>>,
+    /// water on the washed wool, on clean dry fibre
+    #[q("R", 0.0..=0.25, like = "16 %", zero)]
+    pub regain: Regain<N>,
+    /// fat left on it, on clean dry fibre
+    #[q("o", 0.0..=0.05, or = 0.0)]
+    pub fat: Fraction<N>,
+    /// vegetable matter left in it, on clean dry fibre
+    #[q("v_m", 0.0..=0.1, or = 0.0)]
+    pub vegetable: Fraction<N>,
+    /// share of cases that the interval takes in
+    #[q("C", 0.8..=0.999, or = 0.95)]
+    pub confidence: Fraction<N>,
+    /// how far the balance may be misread, either way
+    #[q("δ", 0.0..=0.05, like = "0.5 g", zero)]
+    pub balance_error: Option<Mass<N>>,
 }
 
-/// The clean share of a lot from samples that were washed, with its interval, and the line for the lot
+/// The interval of a lot and what the plan of it takes.
+#[derive(Clone, Debug, Results)]
+pub struct WashInterval<N> {
+    /// standard error of the clean yield
+    #[block = "How sure it is"]
+    pub standard_error: Fraction<N>,
+    /// deviate of Student's law for the confidence
+    pub student_t: Ratio<N>,
+    /// least for the lot
+    pub low: Fraction<N>,
+    /// most for the lot
+    pub high: Fraction<N>,
+    /// least for one more sample
+    pub next_low: Fraction<N>,
+    /// most for one more sample
+    pub next_high: Fraction<N>,
+    /// 5 % point of Student's law, over that of the normal law
+    pub widening: Ratio<N>,
+    /// standard deviation for the lot file, widened to the spread of Student's law
+    pub clean_yield_sd: Ratio<N>,
+}
+
+/// What a misread balance leaves open.
+#[derive(Clone, Debug, Results)]
+pub struct BalanceBand<N> {
+    /// least clean yield, all readings off the same way
+    #[block = "By the balance alone"]
+    pub balance_low: Fraction<N>,
+    /// most clean yield, all readings off the same way
+    pub balance_high: Fraction<N>,
+}
+
+/// What [`test_wash()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct TestWashResults<N> {
+    /// clean dry fibre in the greasy wool, all samples together
+    #[block = "Of the greasy mass"]
+    pub clean_yield: Fraction<N>,
+    /// clean dry fibre in each sample
+    pub clean_yields: Vec<Fraction<N>>,
+    /// The balance.
+    #[part]
+    pub balance: Option<BalanceBand<N>>,
+    /// The interval; none of one sample.
+    #[part]
+    pub interval: Option<WashInterval<N>>,
+}
+
+/// The clean yield of a lot from samples that were washed, with its interval, and the line for the lot
 /// file.
 ///
-/// The interval is for the lot's own share, the samples being drawn from all over it; that of one more
-/// sample is wider.
-///
-/// ```
-/// use hankwise::fibre::{test_wash, test_wash_items};
-/// use hankwise::quantity::parse;
-///
-/// let weighed = |text: &str| Ok::<_, hankwise::Error>((parse(text)?, None));
-/// let given = test_wash_items().read(&[("regain", "16 %")])?;
-/// let greasy = [weighed("200 g")?, weighed("200 g")?];
-/// let washed = [weighed("120.64 g")?, weighed("111.36 g")?];
-/// let lot = test_wash(&greasy, &washed, &given)?;
-/// // 104 and 96 g of clean dry fibre: 50 % with a standard error of 2 %, and t is 12.7 for two.
-/// assert!((lot.find("clean")?.value - 0.5).abs() < 1e-12);
-/// assert!((lot.find("high")?.value - (0.5 + 12.7062 * 0.02)).abs() < 1e-5);
-/// # Ok::<(), hankwise::Error>(())
-/// ```
-pub fn test_wash(greasy: &[Weighed], washed: &[Weighed], given: &Given) -> Result<Particulars> {
-    check(greasy, washed)?;
-    let confidence = given.base("confidence").unwrap_or(0.95);
-    if !(0.5..1.0).contains(&confidence) {
-        return Err(Error::range(format!(
-            "confidence: {} is given; write a share from 50 % to under 100 %, such as '95 %'",
-            of_kind(confidence, Kind::Fraction)
-        )));
+/// Weigh each sample in the grease and washed; `regain`, `fat` and `vegetable` are what is left on the
+/// washed wool. The interval is for the lot's own yield, the samples being drawn from all over it; that of
+/// one more sample is wider. `balance_error` says how far the balance may be misread.
+#[calculation(
+    title = "Test wash",
+    example = ">>> import hankwise as hw
+>>> wash = hw.fibre.test_wash(greasy_masses=[\"200 g\", \"198 g\", \"205 g\"],
+...                           washed_masses=[\"124 g\", \"119 g\", \"130 g\"],
+...                           regain=\"16 %\", fat=\"0.8 %\")
+>>> wash[\"clean_yield\"], wash[\"low\"], wash[\"high\"]
+(<fraction: 52.96 %>, <fraction: 49.42 %>, <fraction: 56.50 %>)",
+    check = check
+)]
+pub fn test_wash<N: Number>(given: &TestWashInputs<N>) -> TestWashResults<N> {
+    // The check refuses lists of unlike length.
+    let pairs = given.greasy_masses.len().min(given.washed_masses.len());
+    let (greasy, washed) = (&given.greasy_masses[..pairs], &given.washed_masses[..pairs]);
+    let state = state_ratio(given.regain, given.fat, given.vegetable);
+    let clean_yield = washed_clean_share(state, washed, greasy);
+    let own = |(c, g): (&Mass<N>, &Mass<N>)| Fraction::from(c.v() / (state.v() * g.v()));
+    let (all_washed, all_greasy) = (total(washed), total(greasy));
+    let samples = greasy.len() as f64;
+    let balance = given.balance_error.map(|error| {
+        let off = V::constant(samples) * error.v();
+        let low = (all_washed - off).max(0.0) / (state.v() * (all_greasy + off));
+        let high = (all_washed + off) / (state.v() * (all_greasy - off).max(1e-12));
+        BalanceBand { balance_low: low.min(1.0).into(), balance_high: high.min(1.0).into() }
+    });
+    TestWashResults {
+        clean_yield,
+        clean_yields: washed.iter().zip(greasy).map(own).collect(),
+        balance,
+        interval: (greasy.len() > 1).then(|| interval(given, state, clean_yield)),
     }
-    Particulars::work(|desk| {
-        given.warn(desk);
-        let enter = |all: &[Weighed], name: &str, symbol: &str, words: &str| {
-            let one = |(k, (amount, typed)): (usize, &Weighed)| {
-                let (name, symbol) = (format!("{name}_{}", k + 1), format!("{symbol}_{}", k + 1));
-                desk.given::<Mass<_>>(&name, &symbol, words, amount, typed.clone())
-            };
-            all.iter().enumerate().map(one).collect::<Vec<_>>()
-        };
-        let dirty = enter(greasy, "greasy", "g", "greasy mass of a sample");
-        let clean = enter(washed, "washed", "c", "washed mass of a sample");
-        let regain: Regain<_> = given.need(desk, "regain")?;
-        let fat: Fraction<_> = given.or(desk, "fat", 0.0)?;
-        let vegetable: Fraction<_> = given.or(desk, "vegetable", 0.0)?;
-        let state = state_ratio(regain, fat, vegetable);
-        let share = washed_clean_share(state, &clean, &dirty);
-        if share.value() > 1.0 {
-            return Err(Error::range(
-                "the samples hold more clean fibre than they weighed in the grease; are greasy and \
-                 clean exchanged?",
-            ));
-        }
-        if !USUAL.contains(&share.value()) {
-            desk.warn(format!(
-                "clean = {} is unusual; the usual range is {} to {} (common practice)",
-                percent(share.value()),
-                of_kind(*USUAL.start(), Kind::Fraction),
-                of_kind(*USUAL.end(), Kind::Fraction)
-            ));
-        }
-        let share = desk.figure("clean", "clean dry fibre in the greasy wool", share);
-        let mut rows = Vec::new();
-        for (k, (g, c)) in dirty.iter().zip(&clean).enumerate() {
-            let own = c.value() / (state.value() * g.value());
-            if own > 1.0 {
-                return Err(Error::range(format!(
-                    "sample {} holds more clean fibre than it weighed in the grease; does each stand \
-                     beside its own?",
-                    k + 1
-                )));
-            }
-            rows.push(vec![format!("sample {}", k + 1), percent(own)]);
-        }
-        rows.push(vec!["all together".to_owned(), percent(share.value())]);
-        let mut foot = Vec::new();
-        if let Some(reading) = given.get::<Mass<_>>(desk, "reading") {
-            let number = V::constant(greasy.len() as f64);
-            let off = number * reading.v();
-            let (all_clean, all_dirty) = (total(&clean), total(&dirty));
-            let low = (all_clean - off).max(0.0) / (state.v() * (all_dirty + off));
-            let high = (all_clean + off) / (state.v() * (all_dirty - off).max(1e-12));
-            let low = desk.figure("reading_low", "least, by the balance alone", Ratio::from(low));
-            let high = desk.figure("reading_high", "most, by the balance alone", Ratio::from(high));
-            foot.push(format!(
-                "The balance alone leaves {} to {}, all readings off the same way.",
-                percent(low.value()),
-                percent(high.value())
-            ));
-        }
-        if greasy.len() == 1 {
-            desk.warn(
-                "one sample says nothing of how the lot varies: there is no interval for the lot; wash \
-                 two or more, drawn from all over it",
-            );
-        } else {
-            let error = standard_error(share, state, &clean, &dirty);
-            foot.extend(interval(desk, greasy.len(), confidence, share, error)?);
-        }
-        foot.push(
-            "Clean dry fibre: without water, fat and vegetable matter. A yield of the trade is larger: \
-             clean_yields turns it into each."
-                .to_owned(),
-        );
-        Ok(Report {
-            title: format!("Test wash: {} of clean dry fibre", percent(share.value())),
-            blocks: vec![Block {
-                title: "Of the greasy mass".to_owned(),
-                columns: vec![(String::new(), Left), ("clean dry fibre".to_owned(), Right)],
-                rows,
-                foot,
-                ..Block::default()
-            }],
-        })
-    })
 }
 
-type Work<'t> = Worked<'t>;
-
-fn total<'t>(masses: &[Mass<Work<'t>>]) -> V<Work<'t>> {
+fn total<N: Number>(masses: &[Mass<N>]) -> V<N> {
     V::sum(masses.iter().map(|m| m.v()))
 }
 
-/// Standard error of a ratio of sums: each sample is compared with what the share of all makes of its own
-/// greasy mass.
-fn standard_error<'t>(
-    share: Fraction<Work<'t>>,
-    state: Ratio<Work<'t>>,
-    clean: &[Mass<Work<'t>>],
-    greasy: &[Mass<Work<'t>>],
-) -> Ratio<Work<'t>> {
-    let n = greasy.len() as f64;
-    let off = |(c, g): (&Mass<_>, &Mass<_>)| (c.v() / state.v() - share.v() * g.v()).squared();
-    let squares = V::sum(clean.iter().zip(greasy).map(off));
-    Ratio::from((squares * (n / (n - 1.0))).sqrt() / total(greasy))
+/// The interval of the lot, that of one more sample, and the spread for the lot file.
+fn interval<N: Number>(
+    given: &TestWashInputs<N>,
+    state: Ratio<N>,
+    clean_yield: Fraction<N>,
+) -> WashInterval<N> {
+    let samples = given.greasy_masses.len() as f64;
+    let freedom = samples - 1.0;
+    let clean = clean_yield.v();
+    // The standard error of a ratio of sums: each sample is compared with what the yield of all makes of
+    // its own greasy mass.
+    let off = |(c, g): (&Mass<N>, &Mass<N>)| (c.v() / state.v() - clean * g.v()).squared();
+    let squares = V::sum(given.washed_masses.iter().zip(&given.greasy_masses).map(off));
+    let error = (squares * (samples / freedom)).sqrt() / total(&given.greasy_masses);
+    let confidence = given.confidence.v();
+    let t =
+        V::looked_up(t_two_sided(confidence.value(), freedom), [confidence, V::constant(samples)]);
+    let ends = |half: V<N>| {
+        (Fraction::from((clean - half).max(0.0)), Fraction::from((clean + half).min(1.0)))
+    };
+    let (low, high) = ends(t * error);
+    let (next_low, next_high) = ends(t * error * (samples + 1.0).sqrt());
+    // The plan draws from a normal distribution: widened so that its 5 % and 95 % points are those of
+    // Student's law.
+    let widening = V::constant(t_two_sided(0.9, freedom) / normal::Z95);
+    WashInterval {
+        standard_error: error.into(),
+        student_t: t.into(),
+        low,
+        high,
+        next_low,
+        next_high,
+        widening: widening.into(),
+        clean_yield_sd: (widening * error).into(),
+    }
 }
 
 fn percent(x: f64) -> String {
     format!("{} %", fixed(x * 100.0, 2))
 }
 
-/// The interval of the lot, that of one more sample, and the line for the lot file.
-fn interval<'t>(
-    desk: &Desk<'t>,
-    samples: usize,
-    confidence: f64,
-    share: Fraction<Work<'t>>,
-    error: Ratio<Work<'t>>,
-) -> Result<Vec<String>> {
-    let error = desk.figure("standard_error", "standard error of the clean share", error).v();
-    let plain = unit("", Some(Kind::Ratio))?;
-    let freedom = (samples - 1) as f64;
-    let constant_of = |name: &str, symbol: &str, words: &str, number: f64| -> V<Work<'t>> {
-        desk.given::<Ratio<_>>(name, symbol, words, &Amount { number, unit: plain }, None).v()
-    };
-    let t = constant_of(
-        "t",
-        "t",
-        "deviate of Student's law for the confidence",
-        t_two_sided(confidence, freedom),
-    );
-    let ends = |name: &str, words: &str, half: V<Work<'t>>| {
-        let low = Fraction::from((share.v() - half).max(0.0));
-        let high = Fraction::from((share.v() + half).min(1.0));
-        let low = desk.figure(&format!("{name}low"), &format!("least {words}"), low);
-        let high = desk.figure(&format!("{name}high"), &format!("most {words}"), high);
-        format!("{} to {}", percent(low.value()), percent(high.value()))
-    };
-    let lot = ends("", "for the lot", t * error);
-    // What binary arithmetic leaves of nothing is no spread.
-    if error.value() < 1e-9 {
-        return Ok(vec![
-            "The samples do not differ: they were weighed too coarsely, or are no samples from all over \
-             the lot; there is no interval."
-                .to_owned(),
-        ]);
-    }
-    let n = samples as f64;
-    let next = ends("next_", "for one more sample", t * error * (n + 1.0).sqrt());
-    // The plan draws from a normal distribution: widened so that its 5 % and 95 % points are those of
-    // Student's law.
-    let wider = constant_of(
-        "widened",
-        "w",
-        "5 % point of Student's law over that of the normal law",
-        t_two_sided(0.9, freedom) / normal::Z95,
-    );
-    let deviation =
-        desk.figure("deviation", "standard deviation for the lot file", Ratio::from(wider * error));
-    let sure = constant((confidence * 1000.0).round() / 10.0);
-    let mut lines = vec![
-        format!("The lot itself, {sure} %: {lot} (Student's t, {samples} samples)."),
-        format!("One more sample like these, {sure} %: {next}."),
-    ];
-    if deviation.value() > 0.0 && deviation.value() < share.value() {
-        let [mean, sd] = [share.value(), deviation.value()].map(|x| fixed(x * 100.0, 2));
-        lines.push(format!(
-            "For the lot file: clean = {{ mean = \"{mean} %\", sd = \"{sd} %\" }}, widened to the spread \
-             of Student's law."
-        ));
-    }
-    if samples < 4 {
-        lines.push(
-            "Few samples: most of the width is that so few tell little. One more narrows it much."
-                .to_owned(),
+fn check(
+    given: &TestWashInputs<f64>,
+    found: &TestWashResults<f64>,
+    check: &mut Check<'_>,
+) -> Result<()> {
+    let (greasy, washed) = (given.greasy_masses.len(), given.washed_masses.len());
+    if greasy != washed {
+        refuse!(
+            check,
+            given.washed_masses,
+            "{greasy} samples in the grease and {washed} washed; give both masses of each, in the same \
+             order"
         );
     }
-    Ok(lines)
-}
-
-fn check(greasy: &[Weighed], washed: &[Weighed]) -> Result<()> {
-    if greasy.is_empty() {
-        return Err(Error::notation("no sample was given; write greasy=['200 g', '210 g']"));
+    if !(0.5..1.0).contains(&given.confidence.value()) {
+        refuse!(
+            check,
+            given.confidence,
+            "{} was given; write a share from 50 % to under 100 %, such as '95 %'",
+            check.say(given.confidence)
+        );
     }
-    if greasy.len() != washed.len() {
-        return Err(Error::notation(format!(
-            "{} samples in the grease and {} clean: give both masses of each, in the same order",
-            greasy.len(),
-            washed.len()
-        )));
+    let clean = found.clean_yield;
+    if clean.value() > 1.0 {
+        refuse!(
+            check,
+            given.washed_masses,
+            "the samples hold more clean fibre than they weighed in the grease; are greasy_masses and \
+             washed_masses exchanged?"
+        );
     }
-    for (name, all) in [("greasy", greasy), ("clean", washed)] {
-        for (amount, _) in all {
-            Kind::Mass.check(amount.base()).map_err(|e| e.at(name))?;
-            if amount.base() <= 0.0 {
-                return Err(Error::range(format!("{name}: a sample weighs more than nothing")));
-            }
-        }
+    if let Some(k) = found.clean_yields.iter().position(|own| own.value() > 1.0) {
+        refuse!(
+            check,
+            given.washed_masses,
+            "sample {} holds more clean fibre than it weighed in the grease; does each stand beside its \
+             own?",
+            k + 1
+        );
+    }
+    if clean.value() < USUAL.0 || clean.value() > USUAL.1 {
+        let [low, high] = [USUAL.0, USUAL.1].map(|x| check.say(Fraction::<f64>::base(x)));
+        check.warn(format!(
+            "clean_yield = {} is unusual; the usual range is {low} to {high} (common practice)",
+            check.say(clean)
+        ));
+    }
+    check.note(
+        OF_LOT,
+        "Clean dry fibre: without water, fat and vegetable matter. A yield of the trade is larger: \
+         clean_yields turns it into each.",
+    );
+    if let Some(BalanceBand { balance_low, balance_high }) = &found.balance {
+        let [low, high] = [balance_low, balance_high].map(|x| percent(x.value()));
+        check.note(
+            BALANCE,
+            format!("The balance alone leaves {low} to {high}, all readings off the same way."),
+        );
+    }
+    match &found.interval {
+        None => check.warn(
+            "one sample says nothing of how the lot varies: there is no interval for the lot; wash two \
+             or more, drawn from all over it",
+        ),
+        Some(interval) => say_interval(given, clean.value(), interval, check),
     }
     Ok(())
+}
+
+fn say_interval(
+    given: &TestWashInputs<f64>,
+    clean: f64,
+    interval: &WashInterval<f64>,
+    check: &mut Check<'_>,
+) {
+    let samples = given.greasy_masses.len();
+    if interval.standard_error.value() < NO_SPREAD {
+        check.note(
+            INTERVAL,
+            "The samples do not differ: they were weighed too coarsely, or are no samples from all over \
+             the lot; there is no interval.",
+        );
+        return;
+    }
+    let sure = constant((given.confidence.value() * 1000.0).round() / 10.0);
+    let ends = |low: Fraction<f64>, high: Fraction<f64>| {
+        format!("{} to {}", percent(low.value()), percent(high.value()))
+    };
+    check.note(
+        INTERVAL,
+        format!(
+            "The lot itself, {sure} %: {} (Student's t, {samples} samples). One more sample like these, \
+             {sure} %: {}.",
+            ends(interval.low, interval.high),
+            ends(interval.next_low, interval.next_high)
+        ),
+    );
+    let sd = interval.clean_yield_sd.value();
+    if sd < clean {
+        check.note(
+            INTERVAL,
+            format!(
+                "For the lot file: clean = {{ mean = \"{0}\", sd = \"{1}\" }}, widened to the spread of \
+                 Student's law.",
+                percent(clean),
+                percent(sd)
+            ),
+        );
+    }
+    if samples < 4 {
+        check.note(
+            INTERVAL,
+            "Few samples: most of the width is that so few tell little. One more narrows it much.",
+        );
+    }
 }

@@ -1,14 +1,13 @@
-//! A formula and its card; the catalogue of them all.
+//! A formula and its card.
 
 pub mod array;
-mod catalogue;
+mod describe;
 mod near;
 mod row;
 mod solve;
 
 pub use array::BLOCK;
-pub(crate) use catalogue::has_words;
-pub use catalogue::{all, find, search};
+pub use describe::Checks;
 pub(crate) use hankwise_macros::formula;
 pub(crate) use near::nearest;
 pub(crate) use solve::bisect;

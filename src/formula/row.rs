@@ -5,6 +5,7 @@
 use std::ops::Range;
 
 use super::array::Column;
+use super::describe::BASIS;
 use super::{Formula, Input};
 use crate::error::{Error, Result};
 use crate::quantity::print::{constant, of_kind};
@@ -178,7 +179,7 @@ impl Formula {
         let (low, high) = input.usual;
         (value < low || value > high).then(|| {
             format!(
-                "{}: {} = {} is unusual; the usual range is {} to {} (common practice)",
+                "{}: {} = {} is unusual; the usual range is {} to {} ({BASIS})",
                 self.name,
                 input.name,
                 of_kind(value, input.kind),

@@ -127,24 +127,6 @@ impl Ask {
         }
         Ok(())
     }
-    /// What to say of a figure outside the usual range.
-    pub(crate) fn unusual(&self, base: f64) -> Option<String> {
-        let (low, high) = self.usual;
-        // Ends of ranges belong to them, whatever the rounding of the change of unit.
-        let slack = 1e-9;
-        let inside = low.is_infinite()
-            || base >= low - slack * low.abs() && base <= high + slack * high.abs();
-        (!inside).then(|| {
-            format!(
-                "{} = {} is unusual; the usual range is {} to {} ({})",
-                self.name,
-                of_kind(base, self.kind),
-                of_kind(low, self.kind),
-                of_kind(high, self.kind),
-                self.source
-            )
-        })
-    }
 }
 
 /// The place of the figure with a name; one that nobody asks for is refused.

@@ -3,7 +3,7 @@
 use super::ask::{Ask, place};
 use crate::error::{Error, Result};
 use crate::particulars::Desk;
-use crate::quantity::{Amount, Kind, Typed, Unit, parse_as};
+use crate::quantity::{Amount, Kind, Typed, parse_as};
 use crate::worked::Worked;
 
 /// The figures given for a calculation.
@@ -62,10 +62,6 @@ impl Given {
     pub(crate) fn base(&self, name: &str) -> Option<f64> {
         self.found(name).map(|(_, (amount, _))| amount.base())
     }
-    /// The unit of a figure.
-    pub(crate) fn unit(&self, name: &str) -> Option<&'static Unit> {
-        self.found(name).map(|(_, (amount, _))| amount.unit)
-    }
     fn enter<'t, Q: Typed<Worked<'t>>>(
         &self,
         desk: &Desk<'t>,
@@ -81,25 +77,6 @@ impl Given {
         let (ask, (amount, typed)) = self.found(name)?;
         Some(self.enter(desk, ask, amount, typed.clone()))
     }
-    /// The same, with a figure in the base unit that is taken where none was given.
-    pub(crate) fn or<'t, Q: Typed<Worked<'t>>>(
-        &self,
-        desk: &Desk<'t>,
-        name: &str,
-        base: f64,
-    ) -> Result<Q> {
-        if let Some(given) = self.get(desk, name) {
-            return Ok(given);
-        }
-        let ask = &self.asks[self.place(name)?];
-        let unit = match ask.kind.family() {
-            Kind::Fraction => "%",
-            _ => ask.kind.base(),
-        };
-        let unit = crate::quantity::unit(unit, Some(ask.kind))?;
-        let amount = Amount { number: unit.from_base(base), unit };
-        Ok(self.enter(desk, ask, &amount, None))
-    }
     /// The same; one that is missing is asked for.
     pub(crate) fn need<'t, Q: Typed<Worked<'t>>>(&self, desk: &Desk<'t>, name: &str) -> Result<Q> {
         let ask = &self.asks[self.place(name)?];
@@ -108,23 +85,5 @@ impl Given {
     /// What to say where a figure is missing.
     pub(crate) fn missing(&self, name: &str) -> Error {
         self.place(name).map_or_else(|e| e, |place| self.asks[place].is_missing(&self.prefix))
-    }
-    /// Refuses a pair of which one settles what the other does.
-    pub(crate) fn not_both(&self, one: &str, other: &str, why: &str) -> Result<()> {
-        if self.has(one) && self.has(other) {
-            return Err(Error::notation(format!(
-                "{one} and {other} were both given, and {why}: leave one out"
-            )));
-        }
-        Ok(())
-    }
-    /// Tells the desk what is unusual.
-    pub(crate) fn warn(&self, desk: &Desk<'_>) {
-        for (ask, given) in self.asks.iter().zip(&self.figures) {
-            let Some((amount, _)) = given else { continue };
-            if let Some(words) = ask.unusual(amount.base()) {
-                desk.warn(words);
-            }
-        }
     }
 }

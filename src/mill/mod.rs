@@ -95,4 +95,4 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 
 /// The calculations of the room.
 pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] =
-    &[run::CALCULATIONS, wet::CALCULATIONS, &[&wheels::CHANGE_WHEEL]];
+    &[blending::CALCULATIONS, run::CALCULATIONS, wet::CALCULATIONS, &[&wheels::CHANGE_WHEEL]];

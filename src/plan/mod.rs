@@ -53,13 +53,11 @@ use goods::{Good, Loom, Machines, Reel};
 use lot::{Fleece, Labelled, Yarn};
 use say::Say;
 use stage::AnyStage;
+pub use stage::{STAGES, StageCard};
 
 /// The order of the stages where a lot file names none.
 pub const ROUTE: [&str; 9] =
     ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
-
-/// Every stage that a route may name.
-pub const STAGES: &[&str] = stage::NAMES;
 
 /// What may stand at the head of a lot file beside the stages.
 const TABLES: [&str; 11] =

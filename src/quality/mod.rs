@@ -5,6 +5,7 @@ pub mod chart;
 mod constants;
 mod deviations;
 mod limits;
+mod needed;
 mod sample;
 mod sampling;
 mod skein;
@@ -15,6 +16,7 @@ pub use capability::Capability;
 pub use constants::ChartConstants;
 pub use deviations::*;
 pub use limits::*;
+pub use needed::{READINGS_NEEDED, ReadingsNeededInputs, ReadingsNeededResults, readings_needed};
 pub use sample::Sample;
 pub use sampling::*;
 pub use skein::*;
@@ -22,8 +24,12 @@ pub use summary::*;
 
 pub(crate) use tables::TABLES;
 
+use crate::calculation::Calculation;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] =
     &[limits::FORMULAS, sampling::FORMULAS, skein::FORMULAS];
+
+/// The calculations of the room.
+pub(crate) const CALCULATIONS: &[&Calculation] = &[&READINGS_NEEDED, &SKEIN_COUNT];

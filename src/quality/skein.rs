@@ -1,15 +1,24 @@
 //! Count by the skein, in the state that an option of the test names.
 
-use std::str::FromStr;
-
-use super::{Sample, Summary};
-use crate::error::{Error, Result, did_you_mean};
+use super::summary::{EQUAL, Farthest, farthest};
+use super::{Sample, coefficient_of_variation, mean_lower_limit, mean_upper_limit};
+use crate::calculation::refuse;
+use crate::calculation::{Check, Inputs, Results, Words, calculation};
+use crate::error::Result;
 use crate::formula::{Formula, formula};
-use crate::number::Number;
-use crate::quantity::print::{figure, with_unit};
-use crate::quantity::{Kind, Length, LinearDensity, Mass, Regain, Unit, unit};
-use crate::table::{Block, Report};
+use crate::law::t_two_sided;
+use crate::number::{Number, V};
+use crate::quantity::print::figure;
+use crate::quantity::{
+    Count, Fraction, Length, LinearDensity, Mass, Ratio, Reading, Regain, Stretch, unit,
+};
 use crate::yarn::count_of;
+
+/// The count up to which the test is meant, in tex.
+const COARSEST: f64 = 2000.0;
+/// The stretch from which a yarn is outside the test.
+const MOST_STRETCH: f64 = 0.05;
+const BLOCK: &str = "Count by the skein";
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[&COMMERCIAL_COUNT];
@@ -36,193 +45,225 @@ pub fn commercial_count<N: Number>(
 }
 
 /// An option of the skein test of ASTM D1907.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct SkeinOption {
-    /// Its number.
-    pub number: u8,
-    /// Its name.
-    pub name: &'static str,
-    /// True where the skeins are weighed oven-dry.
-    pub oven_dry: bool,
-    /// What is added to the oven-dry mass; empty where nothing is.
-    pub adds: &'static str,
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Words)]
+pub enum SkeinOption {
+    /// option 1 of ASTM D1907
+    #[default]
+    Conditioned,
+    /// option 2
+    #[word("oven-dry")]
+    OvenDry,
+    /// option 3
+    #[word("oven-dry plus regain")]
+    OvenDryPlusRegain,
+    /// option 4
+    #[word("scoured, conditioned")]
+    ScouredConditioned,
+    /// option 5
+    #[word("scoured, oven-dry")]
+    ScouredOvenDry,
+    /// option 6
+    #[word("scoured, oven-dry plus regain")]
+    ScouredPlusRegain,
+    /// option 7
+    #[word("scoured, oven-dry plus commercial allowance")]
+    ScouredPlusAllowance,
 }
 
 impl SkeinOption {
-    /// All of them.
-    pub const ALL: [SkeinOption; 7] = [
-        option(1, "conditioned", false, ""),
-        option(2, "oven-dry", true, ""),
-        option(3, "oven-dry plus regain", true, "regain"),
-        option(4, "scoured, conditioned", false, ""),
-        option(5, "scoured, oven-dry", true, ""),
-        option(6, "scoured, oven-dry plus regain", true, "regain"),
-        option(7, "scoured, oven-dry plus commercial allowance", true, "commercial allowance"),
-    ];
-}
-
-const fn option(number: u8, name: &'static str, oven_dry: bool, adds: &'static str) -> SkeinOption {
-    SkeinOption { number, name, oven_dry, adds }
-}
-
-impl FromStr for SkeinOption {
-    type Err = Error;
-    /// By number or by name.
-    fn from_str(text: &str) -> Result<SkeinOption> {
-        let asked = text.trim().to_lowercase();
-        let found = |o: &&SkeinOption| o.name == asked || o.number.to_string() == asked;
-        SkeinOption::ALL.iter().find(found).copied().ok_or_else(|| {
-            let near = did_you_mean(&asked, SkeinOption::ALL.iter().map(|o| o.name))
-                .map_or_else(String::new, |n| format!("; did you mean '{n}'?"));
-            let all: Vec<_> =
-                SkeinOption::ALL.iter().map(|o| format!("{} '{}'", o.number, o.name)).collect();
-            Error::notation(format!(
-                "'{text}' is no option of the skein test{near}; write a number or a name: {}",
-                all.join(", ")
-            ))
-        })
+    /// Its number in the standard.
+    pub fn number(self) -> usize {
+        self as usize + 1
+    }
+    /// Its name.
+    pub fn name(self) -> &'static str {
+        Self::WORDS[self as usize].0
+    }
+    /// What is added to the oven-dry mass, where anything is.
+    pub fn adds(self) -> Option<&'static str> {
+        match self {
+            SkeinOption::OvenDryPlusRegain | SkeinOption::ScouredPlusRegain => Some("regain"),
+            SkeinOption::ScouredPlusAllowance => Some("commercial allowance"),
+            _ => None,
+        }
     }
 }
 
-/// The count of a yarn by the skein, with its interval.
-#[derive(Clone, Debug)]
-pub struct SkeinCount {
-    /// The option of the test.
+/// What [`skein_count()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct SkeinCountInputs<N> {
+    /// mass of each skein, in the state of the option
+    #[q("m", 0.000_01..=1.0, like = "13.05 g")]
+    pub masses: Vec<Mass<N>>,
+    /// length of each skein
+    #[q("L", 1.0..=1000.0, like = "100 m")]
+    pub skein_length: Length<N>,
+    /// option of ASTM D1907: the state in which the skeins were weighed, and what is added
+    #[word]
     pub option: SkeinOption,
-    /// Length of each skein, in metres.
-    pub length: f64,
-    /// What was added to the oven-dry mass.
-    pub allowance: Option<f64>,
-    /// What the skeins say, each as a count in tex.
-    pub summary: Summary,
-    /// The unit in which the count is shown.
-    pub unit: &'static Unit,
-    /// What the scope of the test says against it.
-    pub warnings: Vec<String>,
+    /// regain or commercial allowance that is added, on the oven-dry mass
+    #[q("A", 0.0..=0.25, like = "17 %", zero)]
+    pub allowance: Option<Regain<N>>,
+    /// stretch of the yarn from 0.25 to 0.75 cN/tex
+    #[q("e", .., like = "2 %", zero)]
+    pub stretch: Option<Stretch<N>>,
+    /// share of cases in which the true count is within the limits
+    #[q("C", 0.8..=0.999, or = 0.95)]
+    pub confidence: Fraction<N>,
 }
 
-impl SkeinCount {
-    /// The count from the masses of skeins of one length. `stretch` is how far the yarn stretches
-    /// between the two tensions that the scope of the test names.
-    pub fn new(
-        masses: &[f64],
-        length: f64,
-        option: SkeinOption,
-        allowance: Option<f64>,
-        stretch: Option<f64>,
-        confidence: f64,
-        shown: &'static Unit,
-    ) -> Result<Self> {
-        let wrong = |message: String| Err(Error::range(message));
-        if shown.kind != Kind::LinearDensity {
-            return Err(Error::unit(format!("'{}' is no unit of a count", shown.symbol)));
-        }
-        match (option.adds, allowance) {
-            ("", Some(_)) => {
-                return wrong(format!(
-                    "option {} ({}) adds nothing; leave out the allowance, or write option 3, 6 or 7",
-                    option.number, option.name
-                ));
-            }
-            ("", None) | (_, Some(_)) => {}
-            (adds, None) => {
-                return wrong(format!(
-                    "option {} ({}) adds a {adds}; write allowance=, such as '17 %'",
-                    option.number, option.name
-                ));
-            }
-        }
-        if !length.is_finite() || length <= 0.0 {
-            return wrong("a skein has a length; write it, such as '100 m'".to_owned());
-        }
-        if let Some(place) = masses.iter().position(|m| !m.is_finite() || *m <= 0.0) {
-            return wrong(format!("skein {} weighs nothing; leave it out", place + 1));
-        }
-        let (run, added) = (Length::base(length), Regain::base(allowance.unwrap_or(0.0)));
-        let count = |mass: &f64| match allowance {
-            None => count_of(run, Mass::base(*mass)).value(),
-            Some(_) => commercial_count(run, Mass::base(*mass), added).value(),
-        };
-        let tex = unit("tex", None)?;
-        let sample = Sample::new(masses.iter().map(count).collect(), tex)?;
-        let summary = Summary::new(sample, confidence, None)?;
-        let mut warnings = Vec::new();
-        if summary.mean > 2000.0 {
-            warnings.push(format!(
-                "{} tex is coarser than the 2000 tex up to which the test is meant (ASTM D1907, scope)",
-                figure(summary.mean)
-            ));
-        }
-        if let Some(s) = stretch.filter(|s| *s >= 0.05) {
-            warnings.push(format!(
-                "a yarn that stretches {} % from 0.25 to 0.75 cN/tex is outside the test, which is for \
-                 less than 5 % (ASTM D1907, scope)",
-                figure(s * 100.0)
-            ));
-        }
-        Ok(SkeinCount { option, length, allowance, summary, unit: shown, warnings })
-    }
+/// What [`skein_count()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct SkeinCountResults<N> {
+    /// count, the mean of all skeins
+    #[block = "Count by the skein"]
+    pub count: LinearDensity<N>,
+    /// finer end of the interval of the count
+    pub finer_limit: Option<LinearDensity<N>>,
+    /// coarser end of the interval of the count
+    pub coarser_limit: LinearDensity<N>,
+    /// coefficient of variation from skein to skein
+    pub cv: Ratio<N>,
+    /// deviate of Student's law for the confidence
+    pub student_t: Ratio<N>,
+    /// count by each skein
+    pub counts: Vec<LinearDensity<N>>,
+}
 
-    /// The count and the ends of its interval, in tex; in an indirect unit the finer end is the
-    /// higher number. No yarn is finer than none, so where the skeins are too few and too uneven for
-    /// the finer end it is 0 tex.
-    pub fn limits(&self) -> [f64; 2] {
-        self.summary.mean_limits.map(|tex| tex.max(0.0))
+/// The count of a yarn from the masses of skeins of one length, with its interval, in the state that an
+/// option of ASTM D1907 names.
+///
+/// Weigh the skeins singly, so that how they vary is known. `allowance` is what the options 3, 6 and 7
+/// add. `stretch` is how far the yarn stretches from 0.25 to 0.75 cN/tex, where that was tried. Where the
+/// skeins are too few and vary too much to say how fine the yarn may be, there is no finer limit.
+#[calculation(
+    title = "Count by the skein",
+    example = ">>> import hankwise as hw
+>>> skeins = hw.quality.skein_count(masses=[\"13.05 g\", \"12.91 g\", \"13.22 g\", \"13.10 g\"],
+...                                 skein_length=\"100 m\", option=\"oven-dry plus regain\",
+...                                 allowance=\"17 %\")
+>>> skeins[\"count\"], skeins[\"finer_limit\"], skeins[\"coarser_limit\"]
+(<linear density (count): 152.9 tex>, <linear density (count): 150.5 tex>, <linear density (count): 155.3 tex>)",
+    sources = ["ASTM D1907"],
+    check = check
+)]
+pub fn skein_count<N: Number>(given: &SkeinCountInputs<N>) -> SkeinCountResults<N> {
+    let length = given.skein_length;
+    let by_skein = |mass: &Mass<N>| match given.allowance {
+        None => count_of(length, *mass),
+        Some(allowance) => commercial_count(length, *mass, allowance),
+    };
+    let counts: Vec<LinearDensity<N>> = given.masses.iter().map(by_skein).collect();
+    let skeins = counts.len() as f64;
+    let mean = V::sum(counts.iter().map(|count| count.v())) / skeins;
+    let squares = V::sum(counts.iter().map(|count| (count.v() - mean).squared()));
+    let sd = (squares / (skeins - 1.0)).sqrt().named("s");
+    let number = V::constant(skeins);
+    let confidence = given.confidence.v();
+    let t = t_two_sided(confidence.value(), skeins - 1.0);
+    let t = Ratio::from(V::looked_up(t, [confidence, number]));
+    let (middle, spread, number) = (Reading::from(mean), Reading::from(sd), Count::from(number));
+    let finer = mean_lower_limit(middle, t, spread, number);
+    SkeinCountResults {
+        count: mean.into(),
+        // No yarn is finer than none.
+        finer_limit: (finer.value() > 0.0).then(|| finer.v().into()),
+        coarser_limit: mean_upper_limit(middle, t, spread, number).v().into(),
+        cv: coefficient_of_variation(spread, middle),
+        student_t: t,
+        counts,
     }
+}
 
-    /// The interval in words.
-    fn interval(&self) -> String {
-        let say = |tex: f64| with_unit(self.unit.from_base(tex), self.unit.symbol);
-        let chance = format!("{} % of the time", figure(self.summary.confidence * 100.0));
-        match self.limits() {
-            _ if self.summary.sd <= 0.0 => format!(". {}", super::summary::EQUAL),
-            [fine, coarse] if fine <= 0.0 => format!(
-                ", no coarser than {} {chance}; too few skeins that vary too much to say how fine.",
-                say(coarse)
-            ),
-            [fine, coarse] if self.unit.is_indirect() => {
-                format!(", between {} and {} {chance}.", say(coarse), say(fine))
-            }
-            [fine, coarse] => format!(", between {} and {} {chance}.", say(fine), say(coarse)),
-        }
+fn check(
+    given: &SkeinCountInputs<f64>,
+    found: &SkeinCountResults<f64>,
+    check: &mut Check<'_>,
+) -> Result<()> {
+    let option = given.option;
+    let (number, name) = (option.number(), option.name());
+    match (option.adds(), given.allowance) {
+        (None, Some(_)) => refuse!(
+            check,
+            given.allowance,
+            "option {number} ({name}) adds nothing; omit the allowance, or write an option that adds one, \
+             such as '{}'",
+            SkeinOption::OvenDryPlusRegain.name()
+        ),
+        (Some(adds), None) => refuse!(
+            check,
+            given.allowance,
+            "option {number} ({name}) adds a {adds}; write allowance=, such as '17 %'"
+        ),
+        _ => {}
     }
-
-    /// The count as a table.
-    pub fn report(&self) -> Report {
-        let s = &self.summary;
-        let say = |tex: f64| with_unit(self.unit.from_base(tex), self.unit.symbol);
-        let added = self.allowance.map_or(String::new(), |a| {
-            format!(" {} {} % on the oven-dry mass.", capital(self.option.adds), figure(a * 100.0))
-        });
-        let variation = s.variation.filter(|v| *v > 0.0).map_or(String::new(), |v| {
-            format!(" They vary by {} % from skein to skein.", figure(v * 100.0))
-        });
-        let mut lead = vec![
-            format!("{}{}", say(s.mean), self.interval()),
-            format!("{} skeins of {} m.{variation}", s.sample.n(), figure(self.length)),
-            format!("Option {} of ASTM D1907: {}.{added}", self.option.number, self.option.name),
-        ];
-        lead.extend(self.warnings.iter().cloned());
-        let foot = s.farthest.filter(super::Farthest::stands_apart).map(|f| {
+    if given.masses.len() < 2 {
+        refuse!(check, given.masses, "one skein has no spread; write the masses of two or more");
+    }
+    super::sample::check_confidence(given.confidence.value())?;
+    if found.count.value() > COARSEST {
+        check.warn(format!(
+            "{} tex is coarser than the 2000 tex up to which the test is meant (ASTM D1907, scope)",
+            figure(found.count.value())
+        ));
+    }
+    if let Some(stretch) = given.stretch.filter(|stretch| stretch.value() >= MOST_STRETCH) {
+        check.warn(format!(
+            "a yarn that stretches {} % from 0.25 to 0.75 cN/tex is outside the test, which is for less \
+             than 5 % (ASTM D1907, scope)",
+            figure(stretch.value() * 100.0)
+        ));
+    }
+    say_interval(given, found, check);
+    let added = given.allowance.zip(option.adds()).map_or(String::new(), |(allowance, adds)| {
+        format!(", {adds} {} on the oven-dry mass", check.say(allowance))
+    });
+    check.note(BLOCK, format!("Option {number} of ASTM D1907: {name}{added}."));
+    let counts: Vec<f64> = found.counts.iter().map(|count| count.value()).collect();
+    let sample = Sample::new(counts, unit("tex", None)?)?;
+    let (mean, sd) = (sample.mean(), sample.sd());
+    let apart = farthest(&sample, mean, sd, given.confidence.value());
+    if let Some(far) = apart.filter(Farthest::stands_apart) {
+        check.note(
+            BLOCK,
             format!(
                 "Skein {} stands apart ({}; Grubbs' test): look for a cause.",
-                f.place + 1,
-                say(f.value)
-            )
-        });
-        Report {
-            title: String::new(),
-            blocks: vec![Block {
-                title: "Count by the skein".to_owned(),
-                lead,
-                foot: foot.into_iter().collect(),
-                ..Block::default()
-            }],
-        }
+                far.place + 1,
+                check.say(LinearDensity::<f64>::base(far.value))
+            ),
+        );
     }
+    Ok(())
 }
 
-fn capital(word: &str) -> String {
-    let mut letters = word.chars();
-    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
+/// The count and its interval in a sentence.
+fn say_interval(
+    given: &SkeinCountInputs<f64>,
+    found: &SkeinCountResults<f64>,
+    check: &mut Check<'_>,
+) {
+    let chance = format!("{} % of the time", figure(given.confidence.value() * 100.0));
+    let count = check.say(found.count);
+    let coarse = check.say(found.coarser_limit);
+    let sentence = match found.finer_limit {
+        // What binary arithmetic leaves of nothing is no spread.
+        _ if found.cv.value() < 1e-12 => format!("{count}. {EQUAL}"),
+        None => format!(
+            "{count}, no coarser than {coarse} {chance}; too few skeins that vary too much to say how \
+             fine."
+        ),
+        Some(fine) => {
+            format!("{count}, between {} and {coarse} {chance}.", check.say(fine))
+        }
+    };
+    check.note(BLOCK, sentence);
+    check.note(
+        BLOCK,
+        format!(
+            "{} skeins of {}, which vary by {} %.",
+            given.masses.len(),
+            check.say(given.skein_length),
+            figure(found.cv.value() * 100.0)
+        ),
+    );
 }

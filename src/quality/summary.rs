@@ -1,10 +1,11 @@
 //! What a sample says: mean, spread, how sure both are, how many readings it would take, what stands
 //! apart.
 
+use super::needed::smallest_sample;
 use super::sample::check_confidence;
 use super::{
-    Sample, coefficient_of_variation, mean_half_width, outlier_limit, outlier_ratio,
-    readings_for_variation, sd_limit, variation_limit,
+    Sample, coefficient_of_variation, mean_half_width, outlier_limit, outlier_ratio, sd_limit,
+    variation_limit,
 };
 use crate::error::{Error, Result};
 use crate::law::{chi_square_quantile, t_two_sided};
@@ -12,9 +13,6 @@ use crate::quantity::print::figure;
 use crate::quantity::{Count, Fraction, Ratio, Reading};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
-
-/// Most readings that are proposed.
-const MOST: f64 = 1e6;
 
 /// What equal readings say.
 pub(super) const EQUAL: &str = "The readings do not differ: their spread is less than they were read to, so \
@@ -87,7 +85,7 @@ impl Summary {
         let needed = match (precision, variation) {
             // Equal readings say nothing of how many it takes.
             (Some(_), Some(0.0)) => None,
-            (Some(error), Some(v)) => Some((error, readings_needed(v, error, confidence)?)),
+            (Some(error), Some(v)) => Some((error, smallest_sample(v, error, confidence)?)),
             (Some(_), None) => {
                 return Err(Error::range(
                     "an error as a share of the mean asks for a mean above 0; leave out precision",
@@ -182,48 +180,8 @@ impl Summary {
     }
 }
 
-/// Readings to take so that the mean is within a share of it, where the variation comes from as few
-/// readings as are taken: Student's t, which itself depends on their number.
-pub fn readings_needed(variation: f64, error: f64, confidence: f64) -> Result<u32> {
-    check_confidence(confidence)?;
-    if variation.is_nan() || variation <= 0.0 {
-        return Err(Error::range(
-            "a variation of 0 % is none to tell the number of readings by; write how single readings \
-             vary, such as '8 %'",
-        ));
-    }
-    let possible = error > 0.0 && error < 1.0;
-    if !possible {
-        return Err(Error::range(format!(
-            "an error of {} % cannot be asked of a mean; write one such as '3 %'",
-            figure(error * 100.0)
-        )));
-    }
-    let enough = |n: f64| {
-        let t = Ratio::base(t_two_sided(confidence, n - 1.0));
-        readings_for_variation(t, Fraction::base(variation), Fraction::base(error)).value() <= n
-    };
-    // The more readings, the smaller t: once enough, always enough.
-    let (mut short, mut high) = (1.0, 2.0);
-    while !enough(high) {
-        (short, high) = (high, high * 2.0);
-        if high > MOST {
-            return Err(Error::range(format!(
-                "more than {} readings would be needed for a mean within {} %; allow a wider error",
-                figure(MOST),
-                figure(error * 100.0)
-            )));
-        }
-    }
-    while high - short > 1.0 {
-        let middle = f64::midpoint(short, high).floor();
-        if enough(middle) { high = middle } else { short = middle }
-    }
-    Ok(high as u32)
-}
-
 /// The reading farthest out, with how far it may be.
-fn farthest(sample: &Sample, mean: f64, sd: f64, confidence: f64) -> Option<Farthest> {
+pub(super) fn farthest(sample: &Sample, mean: f64, sd: f64, confidence: f64) -> Option<Farthest> {
     let n = sample.n() as f64;
     if n < 3.0 || sd <= 0.0 {
         return None;

@@ -139,6 +139,13 @@ static GENERAL: &[Unit] = &[
         Times(exact(POUND, 100_000_000)),
         "0.453 592 37 kg",
     ),
+    plain(
+        "st",
+        &["stone", "stones"],
+        Kind::Mass,
+        Times(exact(14 * POUND, 100_000_000)),
+        "14 lb (imperial stone)",
+    ),
     plain("oz", &["ounce", "ounces"], Kind::Mass, Times(exact(POUND, 1_600_000_000)), "1/16 lb"),
     plain("dr", &["dram", "drams"], Kind::Mass, Times(exact(POUND, 25_600_000_000)), "1/256 lb"),
     plain(

@@ -191,6 +191,7 @@ impl<F: Fn(usize) -> Leaf> Writer<'_, F> {
                 "",
                 args,
             ),
+            Op::LookedUp => self.function("looked up for ", r"\operatorname{looked\,up}", "", args),
             Op::Solved(_) => {
                 let residual = self.recording.roots.get(&step).map(|root| self.bare(root.residual));
                 let zero = residual.unwrap_or_default();

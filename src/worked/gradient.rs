@@ -39,7 +39,7 @@ impl Recording {
                 }
             };
             match step.op {
-                Op::Input | Op::Floor | Op::Ceil | Op::Chosen => {}
+                Op::Input | Op::Floor | Op::Ceil | Op::Chosen | Op::LookedUp => {}
                 Op::Same => give(0, 1.0),
                 Op::Neg => give(0, -1.0),
                 Op::Add => {

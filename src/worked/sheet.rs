@@ -136,7 +136,7 @@ fn build(
         let how = line.symbols;
         let note = [line.meaning, line.origin].into_iter().filter(|t| !t.is_empty());
         sheet.write_string(*row, 5, note.collect::<Vec<_>>().join("; "))?;
-        if matches!(recording.steps[*step].op, Op::Input | Op::Chosen) {
+        if matches!(recording.steps[*step].op, Op::Input | Op::Chosen | Op::LookedUp) {
             sheet.write_number_with_format(*row, VALUE, line.value, &input)?;
             let name = free_name(&line.name, |name| names.contains_key(&name.to_lowercase()));
             names.insert(name.to_lowercase(), (name, *row));

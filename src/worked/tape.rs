@@ -53,6 +53,8 @@ pub enum Op {
     IfLess,
     /// the part in use where a would be best
     Chosen,
+    /// a number out of a table or a law, looked up for a, b, …
+    LookedUp,
     /// the root of an equation at known figures: see [`Root`]; which equation, by its name
     Solved(&'static str),
 }
@@ -329,6 +331,9 @@ impl Number for Worked<'_> {
     }
     fn chosen(self, part: f64) -> Self {
         Worked::record(Op::Chosen, &[self], part)
+    }
+    fn looked_up(found: f64, for_these: &[Self]) -> Self {
+        Worked::record(Op::LookedUp, for_these, found)
     }
     fn named(self, symbol: &'static str) -> Self {
         self.label(Label { symbol: symbol.to_owned(), ..Label::default() })

@@ -1,10 +1,13 @@
 //! The ball of hand-knitting yarn: how long it is, what its band says, what such yarn is called.
 
+use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::{Error, Result, did_you_mean};
 use crate::formula::{Formula, formula};
 use crate::handbook::Figure;
-use crate::number::Number;
+use crate::number::{Number, V};
+use crate::quantity::print::with_unit;
 use crate::quantity::{Length, LinearDensity, Mass, Regain};
+use crate::table::{Align, Block, Report};
 
 use super::count_of;
 use super::tables::weights::HAND_KNITTING_WEIGHTS;
@@ -40,34 +43,114 @@ pub fn ball_length<N: Number>(
     as_measured / count * 1e6
 }
 
-/// What a ball band says of a yarn.
-#[derive(Clone, Debug)]
-pub struct BallBand {
-    /// Mass of the ball, at the label's regain.
-    pub ball: Mass<f64>,
-    /// Yarn in it.
-    pub length: Length<f64>,
-    /// The count at the label's regain: mass of the ball over its length.
-    pub count: LinearDensity<f64>,
-    /// Hand-knitting words into whose bands the count falls; may be none.
-    pub words: Vec<&'static Figure>,
+/// The regains of a count and of a label.
+#[derive(Clone, Debug, Inputs)]
+pub struct BallRegains<N> {
+    /// regain at which the count was measured
+    #[q("R", 0.0..=0.4, like = "12 %", zero)]
+    pub regain: Regain<N>,
+    /// regain at which the label's mass holds
+    #[q("A", 0.0..=0.2, like = "17 %", zero)]
+    pub label_regain: Regain<N>,
 }
 
-/// What the band of a ball says, from the count and the mass of the ball, each at its regain.
-pub fn ball_band(
-    count: LinearDensity<f64>,
-    ball: Mass<f64>,
-    regain: Regain<f64>,
-    label_regain: Regain<f64>,
-    country: Option<&str>,
-) -> Result<BallBand> {
-    let row = [ball.value(), count.value(), regain.value(), label_regain.value()];
-    let length = Length::base(BALL_LENGTH.answer(&row)?);
-    if length.value() == 0.0 {
-        return Err(Error::range("a ball of 0 g has no yarn; write its mass, like '50 g'"));
+/// What [`ball_band()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct BallBandInputs<N> {
+    /// count, as measured
+    #[q("T", 15.0..=5000.0, like = "4 Nm")]
+    pub count: LinearDensity<N>,
+    /// mass on the label
+    #[q("m_b", 0.01..=1.0, or = 0.05)]
+    pub ball_mass: Mass<N>,
+    /// The regains, where the count was measured at another than the label's.
+    #[group]
+    pub regains: Option<BallRegains<N>>,
+    /// country whose words of hand knitting are shown
+    pub country: Option<String>,
+}
+
+/// What [`ball_band()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct BallBandResults<N> {
+    /// yarn in the ball
+    #[block = "The ball"]
+    pub yarn_length: Length<N>,
+    /// count at the label's regain: mass of the ball over its length
+    pub label_count: LinearDensity<N>,
+}
+
+/// What the band of a ball says, from the count and the mass of the ball.
+///
+/// Where the count was measured at another regain than the label's mass holds at, give both. The result
+/// shows itself as the band, in metres and yards, with the words of hand knitting; `weight_class` gives
+/// those words. For a length that was weighed, the count is `count_of(length, mass)`.
+#[calculation(
+    title = "The band of a ball",
+    example = ">>> import hankwise as hw
+>>> band = hw.yarn.ball_band(count=\"4 Nm\", ball_mass=\"100 g\", regain=\"12 %\", label_regain=\"17 %\")
+>>> band[\"yarn_length\"], band[\"label_count\"].to(\"yd/oz\")
+(<length: 382.9 m>, <linear density (count): 118.7 yd/oz>)",
+    check = check_band,
+    report = band
+)]
+pub fn ball_band<N: Number>(given: &BallBandInputs<N>) -> BallBandResults<N> {
+    let dry = || Regain::from(V::constant(0.0));
+    let (regain, label_regain) = match &given.regains {
+        Some(regains) => (regains.regain, regains.label_regain),
+        None => (dry(), dry()),
+    };
+    let yarn_length = ball_length(given.ball_mass, given.count, regain, label_regain);
+    BallBandResults { yarn_length, label_count: count_of(yarn_length, given.ball_mass) }
+}
+
+fn check_band(
+    given: &BallBandInputs<f64>,
+    _found: &BallBandResults<f64>,
+    check: &mut Check<'_>,
+) -> Result<()> {
+    of_country(given.country.as_deref())
+        .map(|_| ())
+        .map_err(|e| check.refuse("country", e.to_string()))
+}
+
+/// The band: metres and yards, and the words of hand knitting.
+fn band(given: &BallBandInputs<f64>, found: &BallBandResults<f64>, check: &Check<'_>) -> Report {
+    let (count, length) = (found.label_count, found.yarn_length);
+    let length_in = |unit| length.number(unit).map_or(String::new(), |x| with_unit(x, unit));
+    let metres = |unit| count.number(unit).map_or(String::new(), |x| with_unit(x, "m"));
+    let yards = |unit| count.number(unit).map_or(String::new(), |x| with_unit(x, "yd"));
+    let count_in = |unit| count.number(unit).map_or(String::new(), |x| with_unit(x, unit));
+    let row = |what: &str, one: String, two: String| vec![what.to_owned(), one, two];
+    let columns = [("", Align::Left), ("metres", Align::Right), ("yards", Align::Right)];
+    let lengths = Block {
+        title: format!("Ball of {}", check.say(given.ball_mass)),
+        columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
+        rows: vec![
+            row("in the ball", length_in("m"), length_in("yd")),
+            row("in 50 g", metres("m/50g"), yards("yd/50g")),
+            row("in 100 g", metres("m/100g"), yards("yd/100g")),
+            row("in 1 oz", String::new(), yards("yd/oz")),
+        ],
+        lead: vec![format!("Count {}, {}.", count_in("tex"), count_in("Nm"))],
+        ..Block::default()
+    };
+    let columns = ["country", "word", "band", "source"];
+    let mut words = Block {
+        title: "Called, by the tables in use".to_owned(),
+        columns: columns.map(|name| (name.to_owned(), Align::Left)).to_vec(),
+        ..Block::default()
+    };
+    // The check has refused a country without a table.
+    for f in weight_class(count, given.country.as_deref()).unwrap_or_default() {
+        let (country, word) = (f.of[0].to_owned(), f.of[1].to_owned());
+        let band = format!("{} {}", f.words(), f.unit);
+        words.rows.push(vec![country, word, band, f.source.to_owned()]);
     }
-    let count = count_of(length, ball);
-    Ok(BallBand { ball, length, count, words: weight_class(count, country)? })
+    if words.rows.is_empty() {
+        words.lead.push("No table has a word for it.".to_owned());
+    }
+    Report { title: BALL_BAND.title.to_owned(), blocks: vec![lengths, words] }
 }
 
 /// The hand-knitting words into whose bands a count falls, with the bands: several, or none.

@@ -39,6 +39,7 @@ pub use wraps::*;
 
 pub(crate) use tables::TABLES;
 
+use crate::calculation::Calculation;
 use crate::formula::Formula;
 
 /// The formulas of this room, file by file.
@@ -60,5 +61,4 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 ];
 
 /// The calculations of the room.
-pub(crate) const CALCULATIONS: &[&crate::calculation::Calculation] =
-    &[&check_card::CHECK_WEIGHT_CARD];
+pub(crate) const CALCULATIONS: &[&Calculation] = &[&BALL_BAND, &CHECK_WEIGHT_CARD, &WRAPS];

@@ -1,9 +1,12 @@
 //! Wraps: how many turns of a yarn lie side by side round a rule. An estimate, never a conversion.
 
+use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
 use crate::quantity::counts::YARD_PER_POUND;
+use crate::quantity::print::{fixed, significant};
 use crate::quantity::{LinearDensity, Ratio, Sett};
+use crate::table::{Align, Block, Report};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[&WRAPS_ESTIMATE, &COUNT_FROM_WRAPS];
@@ -103,29 +106,71 @@ pub static WRAPS_FACTORS: [WrapsFactor; 5] = [
     ),
 ];
 
-/// The wraps that a yarn may have: an estimate with its band.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Wraps {
-    /// By the factor with the fewest.
-    pub low: Sett<f64>,
-    /// Threads that touch: by the factor of worsted and cotton.
-    pub touching: Sett<f64>,
-    /// By the factor with the most.
-    pub high: Sett<f64>,
+/// What [`wraps()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct WrapsInputs<N> {
+    /// yarn count
+    #[q("T", 5.0..=5000.0, like = "16 YSW")]
+    pub count: LinearDensity<N>,
 }
 
-impl Wraps {
-    /// The published factors that the band rests on.
-    pub fn rests_on(&self) -> &'static [WrapsFactor] {
-        &WRAPS_FACTORS
-    }
+/// What [`wraps()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct WrapsResults<N> {
+    /// wraps by the factor that gives the fewest
+    #[block = "Wraps, an estimate"]
+    pub low: Sett<N>,
+    /// wraps where threads touch, by the factor of worsted and cotton
+    pub touching: Sett<N>,
+    /// wraps by the factor that gives the most
+    pub high: Sett<N>,
 }
 
-/// The wraps that a yarn of a count may have: low, touching, high.
+/// The wraps that a yarn of a count may have: an estimate with its band, never a conversion.
 ///
-/// The band is that of the published factors, [`WRAPS_FACTORS`]. It is wide because wraps go by the
-/// hand and the tension as much as by the yarn.
-pub fn wraps(count: LinearDensity<f64>) -> Wraps {
-    let by = |place: usize| wraps_estimate(Ratio::base(WRAPS_FACTORS[place].factor()), count);
-    Wraps { low: by(0), touching: by(2), high: by(4) }
+/// The band is that of the published factors, which the result shows. It is wide because wraps go by the
+/// hand and the tension as much as by the yarn: wrap the yarn itself where it matters.
+#[calculation(
+    title = "Wraps of a yarn",
+    example = ">>> import hankwise as hw
+>>> wraps = hw.yarn.wraps(count=\"16 YSW\")
+>>> [wraps[name].to(\"wraps/in\") for name in wraps]
+[<sett: 27.02 wraps/in>, <sett: 57.09 wraps/in>, <sett: 67.46 wraps/in>]",
+    report = report
+)]
+pub fn wraps<N: Number>(given: &WrapsInputs<N>) -> WrapsResults<N> {
+    let by = |place: usize| {
+        let factor = Ratio::from(V::constant(WRAPS_FACTORS[place].factor()));
+        wraps_estimate(factor, given.count)
+    };
+    WrapsResults { low: by(0), touching: by(2), high: by(4) }
+}
+
+/// The wraps by each published factor.
+fn report(given: &WrapsInputs<f64>, _found: &WrapsResults<f64>, check: &Check<'_>) -> Report {
+    let row = |says: &WrapsFactor| {
+        let wraps = wraps_estimate(Ratio::base(says.factor()), given.count);
+        let in_an_inch = wraps.number("wraps/in").map_or(String::new(), |x| significant(x, 2));
+        vec![in_an_inch, fixed(says.factor(), 2), says.says.to_owned(), says.source.to_owned()]
+    };
+    let columns = [
+        ("wraps in an inch", Align::Right),
+        ("factor", Align::Right),
+        ("by", Align::Left),
+        ("source", Align::Left),
+    ];
+    Report {
+        title: WRAPS.title.to_owned(),
+        blocks: vec![Block {
+            title: format!("Estimate for {}", check.say(given.count)),
+            columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
+            rows: WRAPS_FACTORS.iter().map(row).collect(),
+            foot: vec![
+                "Wraps go by the hand and the tension as much as by the yarn: wrap the yarn itself where \
+                 it matters."
+                    .to_owned(),
+            ],
+            ..Block::default()
+        }],
+    }
 }

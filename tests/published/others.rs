@@ -7,9 +7,9 @@
 //! - `satin`: `ends`, `figure`; for the `riser` also `move` and `pick`;
 //! - `us_grade`: `diameter`; the quality number of the grade.
 
+use hankwise::catalogue;
 use hankwise::cloth::{System, Weave, satin_moves};
 use hankwise::fibre::us_grade;
-use hankwise::handbook;
 use hankwise::quality::ChartConstants;
 use hankwise::quantity::{Amount, Fineness, Kind, unit};
 use serde_json::{Map, Value};
@@ -47,7 +47,7 @@ fn plain(number: f64) -> Result<Amount, String> {
 }
 
 fn handbook_figure(inputs: &Inputs) -> Result<Amount, String> {
-    let table = handbook::find(text(inputs, "table")?).map_err(words)?;
+    let table = catalogue::table(text(inputs, "table")?).map_err(words)?;
     let of = text(inputs, "of")?;
     let found: Vec<_> = table.find(of).collect();
     let [figure] = found[..] else {

@@ -41,120 +41,12 @@ DEARER = [
 ]
 POUNDS = [{"name": "spin", "loss": "3 %", "hourly": "20", "rate": "11 lb/h"}]
 FEWER_POUNDS = [{"name": "spin", "loss": "4 %", "hourly": "22", "rate": "9 lb/h"}]
-HEAP = {
-    "white": {"share": "60 %", "regain": "16 %", "fat": "0.5 %"},
-    "moorit": {"share": "40 %", "regain": "12 %"},
-}
-OTHER_HEAP = {
-    "white": {"share": "70 %", "regain": "15 %", "fat": "0.8 %"},
-    "moorit": {"share": "30 %", "regain": "13 %"},
-}
-WEIGHED = {
-    "grey": {"mass": "12 lb", "regain": "15 %", "vegetable": "1 %", "diameter": "27 µm"},
-    "white": {"mass": "31 lb", "regain": "17 %", "vegetable": "0.5 %", "diameter": "24 µm"},
-}
-WEIGHED_AGAIN = {
-    "grey": {"mass": "15 lb", "regain": "14 %", "vegetable": "1.5 %", "diameter": "28 µm"},
-    "white": {"mass": "28 lb", "regain": "16.5 %", "vegetable": "0.4 %", "diameter": "23 µm"},
-}
-
 # What is given by its place, without a name.
 PLACES = {
     "equilibrium_regain": ["humidity"],
     "humidity_for_regain": ["regain"],
     "test_wash": ["greasy", "clean"],
     "blend": ["components"],
-}
-
-FIBRE: dict[str, Case] = {
-    "air": ("equilibrium_regain", {"humidity": "65 %"}, {"humidity": "67 %"}),
-    "air for a regain": ("humidity_for_regain", {"regain": "16 %"}, {"regain": "16.3 %"}),
-    "invoice by the oven": (
-        "invoice",
-        {"mass": "500 kg", "sample": "250 g", "dry": "212.3 g", "allowances": ["16 %", "17 %"]},
-        {"mass": "480 kg", "sample": "240 g", "dry": "201.8 g"},
-    ),
-    "invoice of a cleaned sample": (
-        "invoice",
-        {
-            "mass": "500 kg",
-            "sample": "250 g",
-            "dry": "205 g",
-            "allowances": ["17 %"],
-            "fat": "1 %",
-        },
-        {"mass": "480 kg", "sample": "240 g", "dry": "199 g", "fat": "2 %"},
-    ),
-    "invoice by regain": (
-        "invoice",
-        {"mass": "900 lb", "regain": "14 %", "allowances": ["13.6 %", "15 %"]},
-        {"mass": "950 lb", "regain": "12.5 %"},
-    ),
-    "invoice by content": (
-        "invoice",
-        {"mass": "300 kg", "content": "13 %", "allowances": ["17 %"]},
-        {"mass": "310 kg", "content": "15 %"},
-    ),
-    "yields by IWTO": (
-        "clean_yields",
-        {"iwto_17": "61 %", "vegetable_base": "1.5 %"},
-        {"iwto_17": "64 %", "vegetable_base": "12 %"},
-    ),
-    "yields by customs": (
-        "clean_yields",
-        {"customs_yield": "52 %", "vegetable_base": "1 %"},
-        {"customs_yield": "48 %", "vegetable_base": "25 %"},
-    ),
-    "yields by shrinkage": (
-        "clean_yields",
-        {"top_and_noil_shrinkage": "45 %", "vegetable_base": "2 %"},
-        {"top_and_noil_shrinkage": "41 %", "vegetable_base": "9 %"},
-    ),
-    "test wash": (
-        "test_wash",
-        {
-            "greasy": ["200 g", "198 g", "205 g"],
-            "clean": ["124 g", "119 g", "130 g"],
-            "regain": "16 %",
-            "fat": "0.8 %",
-            "reading": "0.5 g",
-        },
-        {
-            "greasy": ["201 g", "190 g", "210 g"],
-            "clean": ["122 g", "121 g", "126 g"],
-            "regain": "15 %",
-            "fat": "1.1 %",
-            "reading": "1 g",
-        },
-    ),
-    "test wash of one": (
-        "test_wash",
-        {"greasy": ["8 oz"], "clean": ["5 oz"], "regain": "14 %"},
-        {"greasy": ["7.5 oz"], "clean": ["5.1 oz"], "regain": "12 %"},
-    ),
-    "will spin": (
-        "will_spin",
-        {"diameter": "27 µm", "variation": "24 %", "count": "150 tex"},
-        {"diameter": "31 µm", "variation": "22 %", "count": "120 tex"},
-    ),
-    "will spin worsted": (
-        "will_spin",
-        {
-            "diameter": "24 µm",
-            "variation": "23 %",
-            "count": "30 worsted",
-            "system": "worsted",
-            "staple": "3 in",
-            "setting": "5 in",
-        },
-        {
-            "diameter": "22 µm",
-            "variation": "21 %",
-            "count": "36 worsted",
-            "staple": "3.5 in",
-            "setting": "6 in",
-        },
-    ),
 }
 
 MILL: dict[str, Case] = {
@@ -426,6 +318,5 @@ MILL: dict[str, Case] = {
 }
 
 CASES: dict[str, tuple[str, *Case]] = {
-    **{name: ("fibre", *case) for name, case in FIBRE.items()},
     **{name: ("mill", *case) for name, case in (MILL | MACHINES | YARN_MACHINES).items()},
 }

@@ -12,7 +12,7 @@ from hankwise.cli import main
 
 LOT = str(EXAMPLES[0].with_name("first-lot.toml"))
 FEW = ["--draws", "500"]
-FACTOR = ["formula", "twist_factor", "twist=9 tpi", "count=16 YSW"]
+FACTOR = ["calc", "twist_factor", "twist=9 tpi", "count=16 YSW"]
 
 
 @pytest.fixture
@@ -67,26 +67,19 @@ def test_formula_with_its_working(run):
 
 def test_formula_in_the_units_of_the_trade(run):
     """Twenty yards weigh ten grains: the worsted dividend is 250 (Davis 1920), 250/10 = 25."""
-    weighed = ["formula", "count_of", "length=20 yd", "mass=10 gr", "--in", "worsted"]
+    weighed = ["calc", "count_of", "length=20 yd", "mass=10 gr", "--in", "worsted"]
     assert good(run(*weighed)).splitlines()[0] == "count_of = 35.43 tex = 25 worsted"
     told = json.loads(good(run(*weighed, "--in", "Nm", "--json")))
     assert told["also"] == pytest.approx({"worsted": 25, "Nm": 28.222698}, rel=1e-7)
     # A share is a share, and a unit that is not of the answer is refused.
     out = good(
-        run(
-            "formula",
-            "contraction_from_counts",
-            "nominal_count=68 tex",
-            "resultant_count=69.3 tex",
-            "--in",
-            "%",
-        )
+        run("calc", "contraction_from_counts", "nominal=68 tex", "resultant=69.3 tex", "--in", "%")
     )
     assert "1.876 %" in out.splitlines()[0]
 
 
 def test_formula_of_a_list(run):
-    out = good(run("formula", "fold", "contraction=2 %", "counts=16 Nm, 20 Nm"))
+    out = good(run("calc", "fold", "contraction=2 %", "counts=16 Nm, 20 Nm"))
     assert "114.8 tex" in out
 
 
@@ -100,19 +93,10 @@ def test_formula_as_json_latex_and_card(run):
     )
     assert [line["name"] for line in told["lines"]] == ["twist", "count", "twist_factor"]
     assert good(run(*FACTOR, "--latex")) == working.latex()
-    card = good(run("formula", "twist_factor"))
+    card = good(run("calc", "twist_factor"))
     assert str(hw.yarn.twist_factor) in card
-    told = json.loads(good(run("formula", "twist_factor", "--json")))
+    told = json.loads(good(run("calc", "twist_factor", "--json")))
     assert told["inputs"] == json.loads(json.dumps(hw.yarn.twist_factor.inputs))
-
-
-def test_formulas(run):
-    assert good(run("formulas", "twist")) == f"{hw.formulas.search('twist')!r}\n"
-    assert good(run("formulas")).count("\n") == len(hw.formulas)
-    assert "no formula" in good(run("formulas", "nonsense"))
-    told = json.loads(good(run("formulas", "--json")))
-    assert [row["name"] for row in told] == list(hw.formulas)
-    assert json.loads(good(run("formulas", "nonsense", "--json"))) == []
 
 
 def test_the_first_screen_answers_in_its_order(run):
@@ -201,14 +185,17 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["convert", "16", "Nm", "kg"], "given for a linear density"),
         (["convert", "16"], "has no unit; write it too"),
         (["convert", "foo", "bar"], "does not begin with a number"),
-        (["formula", "twist_factr"], "did you mean 'twist_factor'"),
-        (["formula", "twist_factor", "twist=9 tpi"], "'count' is missing"),
+        (
+            ["calc", "twist_factr"],
+            "did you mean 'twist_factor'? Or search: hankwise find twist factr",
+        ),
+        (["calc", "twist_factor", "twist=9 tpi"], "'count' is missing"),
         ([*FACTOR, "--in", "kg"], "'kg' is a unit of mass"),
-        (["formula", "twist_factor", "--in", "kg"], "needs the inputs"),
-        (["formula", "twist_factor", "9 tpi"], "is not an input; write it like twist="),
-        (["formula", "twist_factor", "twist=9", "count=16 YSW"], "write its unit too"),
-        (["formula", "twist_factor", "twist=9 tpi", "cuont=16 YSW"], "no input 'cuont'"),
-        (["formula", "mass_after_loss", "mass_in=1 kg", "loss=16", "held_up=0 kg"], "write '16 %'"),
+        (["calc", "twist_factor", "--in", "kg"], "needs the inputs"),
+        (["calc", "twist_factor", "9 tpi"], "is not an input; write it like twist="),
+        (["calc", "twist_factor", "twist=9", "count=16 YSW"], "write its unit too"),
+        (["calc", "twist_factor", "twist=9 tpi", "cuont=16 YSW"], "no input 'cuont'"),
+        (["calc", "mass_after_loss", "mass=1 kg", "loss=16", "held_up=0 kg"], "write '16 %'"),
         (["plan", "nope.toml"], "nope.toml' cannot be read"),
         (["plan", LOT, "--draws", "1000000000"], "too large"),
         (["plan", LOT, "--needed", "hank"], "write hank=200"),
@@ -271,7 +258,7 @@ def test_as_a_program():
 
 
 def test_an_unusual_figure_is_noted_on_stderr():
-    done = outside("formula", "twist_factor", "twist=9 tpi", "count=0.5 tex")
+    done = outside("calc", "twist_factor", "twist=9 tpi", "count=0.5 tex")
     assert done.returncode == 0
     assert done.stderr.startswith(b"note: twist_factor: count = 0.5 tex is unusual")
     assert done.stderr.count(b"\n") == 1

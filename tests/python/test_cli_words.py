@@ -43,9 +43,9 @@ def run(*words: str, **more: str) -> subprocess.CompletedProcess[str]:
         (["convert", "16", "Nm"], "names no unit to convert to"),
         (["convert", "16", "Nm", "YWS"], "did you mean 'YSW'?"),
         (["convert", "0", "tex", "Nm"], "no finite figure"),
-        (["formula", "twist_factor", "twist=9 tpi", "twist=8 tpi", "count=16 YSW"], "given twice"),
-        (["formula", "twist_factor", "--latex"], "needs the inputs"),
-        (["formula", "twist_factor", "--bogus", "twist=9 tpi"], "--bogus"),
+        (["calc", "twist_factor", "twist=9 tpi", "twist=8 tpi", "count=16 YSW"], "given twice"),
+        (["calc", "twist_factor", "--latex"], "needs the inputs"),
+        (["calc", "twist_factor", "--bogus", "twist=9 tpi"], "--bogus"),
     ],
 )
 def test_wrong_words(words: list[str], says: str) -> None:
@@ -59,8 +59,8 @@ def test_wrong_words(words: list[str], says: str) -> None:
 
 
 def test_options_may_stand_anywhere() -> None:
-    first = run("formula", "twist_factor", "twist=9 tpi", "count=22½ YSW", "--json")
-    second = run("formula", "twist_factor", "--json", "twist=9 tpi", "count=22½ YSW")
+    first = run("calc", "twist_factor", "twist=9 tpi", "count=22½ YSW", "--json")
+    second = run("calc", "twist_factor", "--json", "twist=9 tpi", "count=22½ YSW")
     assert first.returncode == 0
     assert first.stdout == second.stdout
     assert json.loads(first.stdout)["formula"] == "twist_factor"
@@ -77,7 +77,7 @@ def test_to_is_understood() -> None:
 
 def test_an_ascii_locale_reads_a_half() -> None:
     done = run(
-        "formula",
+        "calc",
         "twist_factor",
         "twist=9 tpi",
         "count=22½ YSW",
@@ -89,7 +89,7 @@ def test_an_ascii_locale_reads_a_half() -> None:
 
 
 def test_a_closed_output_is_no_error() -> None:
-    command = f"{sys.executable} -m hankwise formulas >&-"
+    command = f"{sys.executable} -m hankwise find >&-"
     done = subprocess.run(
         ["sh", "-c", command], cwd=ROOT, capture_output=True, text=True, check=False
     )

@@ -199,7 +199,7 @@ def test_change_wheels_that_cannot_be(change, error, words):
 
 
 def test_several_lists_on_the_command_line(capsys):
-    assert main(["formula", "fold_fed", "counts=20 tex, 30 tex", "relative_lengths=1, 1.5"]) == 0
+    assert main(["calc", "fold_fed", "counts=20 tex, 30 tex", "lengths=1, 1.5"]) == 0
     assert "= 65 tex" in capsys.readouterr().out
-    assert main(["formula", "count_for_share", "resultant_count=8 Ne", "shares=50 %, 60 %"]) == 1
+    assert main(["calc", "count_for_share", "resultant=8 Ne", "shares=50 %, 60 %"]) == 1
     assert "they sum to 1.1 (110 %)" in capsys.readouterr().err

@@ -334,12 +334,12 @@ def test_the_catalogue_is_a_mapping_that_does_not_change():
 
 
 def test_the_catalogue_is_searched_and_shown():
-    found = hw.formulas.search("twist count")
-    assert "twist_factor" in found
+    found = hw.find("twist count", kind="formula")
+    assert "twist_factor" in found.names
     assert len(found) < len(hw.formulas)
-    assert list(hw.formulas.search("")) == list(hw.formulas)
-    assert repr(hw.formulas.search("no such words")) == "no formula has these words"
-    assert len(repr(hw.formulas).splitlines()) == len(hw.formulas)
+    assert hw.find(kind="formula").names == list(hw.formulas)
+    shown = [line.split()[0] for line in repr(hw.formulas).splitlines() if line[0] != " "]
+    assert shown == list(hw.formulas)
     page = hw.formulas._repr_html_()
     assert page.count("<tr>") == len(hw.formulas) + 1
     with pytest.raises(AttributeError):

@@ -72,7 +72,9 @@ def test_every_caution_of_a_formula_is_named():
 
 def test_how_a_result_is_read(tmp_path, monkeypatch):
     monkeypatch.chdir(tmp_path)
-    wash = hw.fibre.test_wash(["200 g", "198 g"], ["124 g", "119 g"], regain="16 %")
+    wash = hw.fibre.test_wash(
+        greasy_masses=["200 g", "198 g"], washed_masses=["124 g", "119 g"], regain="16 %"
+    )
     for write, what in PAGE.tables["write", "what you get"]:
         assert what
         eval(plain(write), {"wash": wash})

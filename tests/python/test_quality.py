@@ -140,12 +140,14 @@ def test_chance_is_rarely_taken_for_an_outlier():
 
 @given(st.floats(0.01, 0.3), st.floats(0.01, 0.2), st.floats(0.8, 0.99))
 def test_as_many_readings_as_are_needed_and_no_more(cv, error, confidence):
-    n = Q.readings_needed(cv, error, confidence)
+    needed = Q.readings_needed(cv=cv, relative_error=error, confidence=confidence)
+    n = round(needed["readings"].number(""))
 
     def half(n):
         return stats.t.isf((1 - confidence) / 2, n - 1) * cv / math.sqrt(n)
 
     assert half(n) <= error * (1 + 1e-9)
+    assert near(needed["error_left"].number("fraction"), half(n))
     assert n == 2 or half(n - 1) > error * (1 - 1e-9)
 
 
@@ -176,33 +178,49 @@ def test_texts_may_have_units_of_their_own():
     assert near(s.mean.number("g"), 301 / 3)
 
 
+def skeins(masses, skein_length="100 m", **more):
+    return Q.skein_count(masses=masses, skein_length=skein_length, **more)
+
+
 def test_skein_options_of_one_yarn_agree():
     """What is conditioned at 17 % reads the same as oven-dry plus 17 % (definition)."""
     dry = np.array([13.05, 12.91, 13.22])
-    as_is = Q.skein_count(hw.q(dry * 1.17, "g"), "100 m", 1)
-    plus = Q.skein_count(hw.q(dry, "g"), "100 m", "oven-dry plus regain", allowance="17 %")
-    assert near(as_is.count.number("tex"), plus.count.number("tex"))
-    assert near(plus.count.number("tex"), dry.mean() * 10 * 1.17)
-    assert (as_is.option, plus.option) == (1, 3)
-    metric = Q.skein_count(hw.q(dry, "g"), "100 m", 7, allowance="17 %", unit="Nm")
-    assert near(metric.count.number("Nm"), 1000 / plus.count.number("tex"))
+    as_is = skeins(hw.q(dry * 1.17, "g"))
+    plus = skeins(hw.q(dry, "g"), option="oven-dry plus regain", allowance="17 %")
+    assert near(as_is["count"].number("tex"), plus["count"].number("tex"))
+    assert near(plus["count"].number("tex"), dry.mean() * 10 * 1.17)
+    assert ["Option 1" in repr(as_is), "Option 3" in repr(plus)] == [True, True]
+    last = "scoured, oven-dry plus commercial allowance"
+    metric = skeins(hw.q(dry, "g"), option=last, allowance="17 %")
+    assert near(metric["count"].number("Nm"), 1000 / plus["count"].number("tex"))
+
+
+def test_the_interval_of_a_count_is_students():
+    masses = np.array([13.05, 12.91, 13.22, 13.10])
+    found = skeins(hw.q(masses, "g"), confidence="90 %")
+    tex = masses * 10
+    low, high = stats.t.interval(0.9, 3, tex.mean(), tex.std(ddof=1) / 2)
+    assert near(found["finer_limit"].number("tex"), low)
+    assert near(found["coarser_limit"].number("tex"), high)
+    assert near(found["cv"].number(""), tex.std(ddof=1) / tex.mean())
+    assert "counts[4]" in str(found.working("coarser_limit"))
 
 
 def test_skein_options_ask_for_what_they_add():
     masses = ["13 g", "13.1 g"]
     with pytest.raises(hw.RangeError, match="adds a regain"):
-        Q.skein_count(masses, "100 m", 3)
+        skeins(masses, option="oven-dry plus regain")
     with pytest.raises(hw.RangeError, match="adds nothing"):
-        Q.skein_count(masses, "100 m", 2, allowance="17 %")
-    with pytest.raises(hw.NotationError, match="4 'scoured, conditioned'"):
-        Q.skein_count(masses, "100 m", 8)
+        skeins(masses, option="oven-dry", allowance="17 %")
+    with pytest.raises(hw.NotationError, match="or scoured, conditioned or"):
+        skeins(masses, option="8")
 
 
 def test_skeins_outside_the_scope_are_warned_of():
     with pytest.warns(hw.RangeWarning, match="2000 tex"):
-        Q.skein_count(["25 g", "26 g"], "10 m")
+        skeins(["25 g", "26 g"], "10 m")
     with pytest.warns(hw.RangeWarning, match="less than 5 %"):
-        Q.skein_count(["13 g", "13.1 g"], "100 m", stretch="6 %")
+        skeins(["13 g", "13.1 g"], stretch="6 %")
     with warnings.catch_warnings():
         warnings.simplefilter("error")
-        Q.skein_count(["13 g", "13.1 g"], "100 m", stretch="4 %")
+        skeins(["13 g", "13.1 g"], stretch="4 %")

@@ -9,6 +9,10 @@ Q = hw.quality
 SKEINS = ["13.0 g", "13.2 g", "12.9 g"]
 
 
+def skeins(masses, **more):
+    return Q.skein_count(masses=masses, skein_length="100 m", **more)
+
+
 @pytest.mark.parametrize(
     ("call", "error", "words"),
     [
@@ -31,8 +35,8 @@ SKEINS = ["13.0 g", "13.2 g", "12.9 g"]
         (lambda: Q.chart([1, 2, 1], centre=1, sigma=1, baseline=2), hw.RangeError, "both given"),
         (lambda: Q.chart([1, 2, 1, 2], 2, "range", sigma=1, baseline=2), hw.RangeError, "both"),
         (lambda: Q.chart_constants(1001), hw.RangeError, "too large; write a number"),
-        (lambda: Q.readings_needed("0 %", "2 %"), hw.RangeError, "variation of 0 %"),
-        (lambda: Q.skein_count(SKEINS, "100 m", "oven dry"), hw.NotationError, "mean 'oven-dry'"),
+        (lambda: Q.readings_needed(cv="0 %", relative_error="2 %"), hw.RangeError, "0 is not poss"),
+        (lambda: skeins(SKEINS, option="oven dry"), hw.NotationError, "mean 'oven-dry'"),
     ],
 )  # fmt: skip
 def test_what_is_refused_and_what_to_write(call, error, words):
@@ -64,19 +68,19 @@ def test_equal_readings_are_not_sure():
     said = " ".join(repr(Q.summary(["150 tex"] * 5, precision="2 %")).split())
     assert "do not differ" in said
     assert "95 %" not in said
-    said = repr(Q.skein_count(["13 g", "13 g"], "100 m"))
+    said = " ".join(repr(skeins(["13 g", "13 g"])).split())
     assert "130 tex. The readings do not differ" in said
     assert "between" not in said
 
 
 def test_no_yarn_is_finer_than_none():
     uneven = ["13 g", "1.3 g", "13.1 g"]
-    fine, coarse = Q.skein_count(uneven, "100 m").limits
-    assert (fine.number("tex"), coarse.number("tex") > 91) == (0, True)
-    for unit in ("tex", "Nm"):
-        said = repr(Q.skein_count(uneven, "100 m", unit=unit))
-        assert "no coarser than" in said
-        assert "−" not in said
+    found = skeins(uneven)
+    assert "finer_limit" not in found
+    assert found["coarser_limit"].number("tex") > 91
+    said = repr(found)
+    assert "no coarser than" in said
+    assert "−" not in said
 
 
 def test_a_long_unsteady_series_is_told_in_short():

@@ -231,8 +231,8 @@ def test_s05_s06_wraps_are_an_estimate():
     """Grist experiment (vonstrohm.blogspot.com); Ashenhurst page (faena.medievaltextiles.org)."""
     with pytest.raises(hw.HankwiseError):
         hw.convert(28, "wraps/in", "yd/lb")
-    band = hw.yarn.wraps("24 Nm")
-    assert band.low < band.touching < band.high
+    band = hw.yarn.wraps(count="24 Nm")
+    assert band["low"] < band["touching"] < band["high"]
     # The manual's rule and the woollen factor, on the same 28 wraps: 60 % apart.
     found = [hw.yarn.count_from_wraps(k, "28 wraps/in") for k in (0.884**-0.5, 0.84)]
     assert [count.number("yd/lb") for count in found] == close([693.056, 1111.11])

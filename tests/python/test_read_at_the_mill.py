@@ -55,27 +55,33 @@ def test_moving_ranges_cry_wolf_more_often_than_points_apart():
     assert "more often than once in 67 points" in one_line(told)
 
 
-def test_a_skein_that_stands_apart_is_told_in_the_count_asked_for():
+def test_a_skein_that_stands_apart_is_told():
     masses = [f"{m} g" for m in SKEINS]
-    said = one_line(hw.quality.skein_count(masses, "33 m", 2, unit="YSW"))
+    count = hw.quality.skein_count(masses=masses, skein_length="33 m", option="oven-dry")
     # 33 m in 5.62 g: 36.089 yd of 256 to a skein, 5.62/453.59 lb.
     skeins = 33 / 0.9144 / 256 / (5.62 / 453.59237)
-    assert f"Skein 18 stands apart ({skeins:.2f} YSW" in said
+    assert count["counts[18]"].number("YSW") == pytest.approx(skeins, rel=1e-6)
+    assert f"Skein 18 stands apart ({count['counts[18]']}" in one_line(count)
 
 
 def test_an_invoice_counts_fat_once():
     lot = hw.fibre.invoice(
-        mass="32.6 kg", sample="250 g", dry="211 g", allowances="17 %", fat="0.8 %"
+        lot_mass="32.6 kg",
+        sample_mass="250 g",
+        dry_sample_mass="211 g",
+        allowances=["17 %"],
+        fat_allowance="0.8 %",
     )
-    assert lot["invoice_at_17"].number("kg") == pytest.approx(32.6 * 211 / 250 * 1.178)
+    assert lot["invoices"][0]["invoice_mass"].number("kg") == pytest.approx(32.6 * 211 / 250 * 1.178)
     said = one_line(lot)
     assert "0.8 % for fat, oil and dressing" in said
     # What a cleaned sample lost is no regain.
     assert "regain found" not in said
     assert "regain" not in lot
-    with pytest.raises(hw.NotationError, match="sample was cleaned"):
-        hw.fibre.invoice(mass="32.6 kg", regain="17 %", allowances="17 %", fat="0.8 %")
-    assert hw.fibre.invoice(mass="10 kg", regain="17 %", allowances="17 %", fat="0 %")
+    lot = {"lot_mass": "10 kg", "regain": "17 %", "allowances": ["17 %"]}
+    with pytest.raises(hw.RangeError, match="sample was cleaned"):
+        hw.fibre.invoice(**lot, fat_allowance="0.8 %")
+    assert hw.fibre.invoice(**lot, fat_allowance="0 %")
 
 
 def test_a_liquor_by_the_gallon_is_measured_in_gallons_and_fahrenheit():
@@ -99,23 +105,17 @@ def test_a_liquor_by_the_gallon_is_measured_in_gallons_and_fahrenheit():
 
 
 def test_a_weighed_blend_says_weighed_and_its_mass_at_a_regain():
-    heap = hw.mill.blend(
-        {"white": {"mass": "40 lb", "regain": "14 %"}, "grey": {"mass": "10 lb", "regain": "17 %"}},
-        regain="16 %",
-    )
+    weighed = {
+        "white": {"mass": "40 lb", "regain": "14 %"},
+        "grey": {"mass": "10 lb", "regain": "17 %"},
+    }
+    heap = hw.mill.blend(components=weighed, stated_regain="16 %")
     dry = 40 / 1.14 + 10 / 1.17
-    assert heap["at_regain"].number("lb") == pytest.approx(dry * 1.16)
+    assert heap["stated_mass"].number("lb") == pytest.approx(dry * 1.16)
     said = one_line(heap)
-    assert "to weigh" not in said
     assert f"All together 50 lb as weighed, {dry:.2f} lb of clean dry fibre" in said
-    with pytest.raises(hw.NotationError, match="regain"):
-        hw.mill.blend(
-            {
-                "white": {"mass": "40 lb", "regain": "14 %"},
-                "grey": {"mass": "10 lb", "regain": "17 %"},
-            },
-            fat="1 %",
-        )
+    with pytest.raises(hw.RangeError, match="without stated_regain"):
+        hw.mill.blend(components=weighed, stated_fat="1 %")
 
 
 def test_the_tape_of_a_condenser_is_told_in_millimetres():

@@ -26,7 +26,7 @@ share: hw.Quantity = hw.fibre.clean_yield_customs(0.52, vegetable_on_greasy=0.01
 mean: hw.Quantity = hw.yarn.mean_by_length(["16 Nm", "20 Nm"])
 number: float = hw.convert(16, "Nm", "tex")
 low: list[hw.Quantity | None] = [figure.low for figure in hw.handbook["packing"].find("wool")]
-words: hw.HandbookTable = hw.yarn.ball_band("4 Nm", "100 g", country="UK").words
+words: hw.HandbookTable = hw.yarn.weight_class("4 Nm", country="UK")
 chance: float | None = hw.plan.load("lot.toml").run(draws=1000, seed=2).chance
 """
 WRONG = {

@@ -9,9 +9,14 @@
 mod evenness;
 mod weigh;
 
-pub use evenness::{evenness_of_blend, evenness_of_blend_items};
-pub use weigh::{Component, blend, blend_items};
+pub use evenness::{
+    BlendStage, EVENNESS_OF_BLEND, EvennessInputs, EvennessResults, Relaying, evenness_of_blend,
+};
+pub use weigh::{
+    BLEND, BlendInputs, BlendResults, Component, ComponentAmount, ComponentResults, blend,
+};
 
+use crate::calculation::Calculation;
 use crate::formula::{Formula, formula};
 use crate::number::Number;
 use crate::quantity::{Count, Fraction, Mass, Ratio};
@@ -25,6 +30,9 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &RANDOM_SHARE_DEVIATION,
     &SAMPLED_SHARE_DEVIATION,
 ];
+
+/// The calculations of this folder.
+pub(crate) const CALCULATIONS: &[&Calculation] = &[&BLEND, &EVENNESS_OF_BLEND];
 
 /// How far the share of a component differs from place to place in a stack taken down from top to
 /// bottom.

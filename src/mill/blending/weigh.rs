@@ -1,261 +1,245 @@
 //! How much of each component to weigh for a blend, or what a weighed blend holds.
 
-use crate::error::{Error, Result};
+use crate::calculation::refuse;
+use crate::calculation::{Check, Inputs, Results, calculation};
+use crate::error::Result;
 use crate::fibre::{diameter_of_blend, fibre_in_mass, mass_in_state, state_ratio};
-use crate::job::{Ask, Given};
-use crate::number::V;
-use crate::particulars::{Desk, Particulars};
-use crate::quantity::print::{figure, of_kind, with_unit};
-use crate::quantity::{Amount, Fineness, Fraction, Kind, Mass, Ratio, Regain, Typed};
-use crate::table::Align::{Left, Right};
-use crate::table::{Block, Report};
-use crate::worked::Worked;
+use crate::number::{Number, V};
+use crate::quantity::{Fineness, Fraction, Mass, Ratio, Regain, Yield};
 
-static OF_BLEND: [Ask; 3] = [
-    Ask::plain("total", "M", "mass of the blend wanted", Kind::Mass, (0.1, 10_000.0)),
-    Ask::plain("regain", "R", "regain at which that mass is stated", Kind::Regain, (0.0, 0.4)),
-    Ask::plain("fat", "o", "fat at which that mass is stated", Kind::Fraction, (0.0, 0.1)),
-];
+const COMPONENTS: &str = "components of the blend";
 
-static OF_COMPONENT: [Ask; 6] = [
-    Ask::plain("share", "p", "share wanted of the clean dry fibre", Kind::Fraction, (0.01, 0.99)),
-    Ask::plain("mass", "m", "mass as weighed", Kind::Mass, (0.01, 10_000.0)),
-    Ask::plain("regain", "R", "water on its clean dry fibre", Kind::Regain, (0.0, 0.4)),
-    Ask::plain("fat", "o", "fat and oil on its clean dry fibre", Kind::Fraction, (0.0, 0.1)),
-    Ask::plain(
-        "vegetable",
-        "v",
-        "vegetable matter on its clean dry fibre",
-        Kind::Fraction,
-        (0.0, 0.1),
-    ),
-    Ask::plain("diameter", "d", "mean fibre diameter", Kind::Fineness, (12.0, 50.0)),
-];
+/// How much of a component there is, or is to be.
+#[derive(Clone, Debug, Inputs)]
+pub enum ComponentAmount<N> {
+    /// share wanted of the clean dry fibre
+    #[q("p", 0.01..=0.99, like = "60 %")]
+    Share(Fraction<N>),
+    /// mass as weighed
+    #[q("m", 0.01..=10_000.0, like = "30 kg")]
+    Mass(Mass<N>),
+}
 
 /// A component of a blend: a colour, a fibre.
-#[derive(Clone, Debug)]
-pub struct Component {
-    name: String,
-    given: Given,
+#[derive(Clone, Debug, Inputs)]
+pub struct Component<N> {
+    /// its name
+    #[label]
+    pub name: String,
+    /// Its share or its mass.
+    #[one_of("how much of it there is")]
+    pub amount: ComponentAmount<N>,
+    /// water on its clean dry fibre
+    #[q("R", 0.0..=0.4, like = "16 %", zero)]
+    pub regain: Regain<N>,
+    /// fat and oil on its clean dry fibre
+    #[q("o", 0.0..=0.1, or = 0.0)]
+    pub fat: Fraction<N>,
+    /// vegetable matter on its clean dry fibre
+    #[q("v_m", 0.0..=0.1, or = 0.0)]
+    pub vegetable: Fraction<N>,
+    /// its mean fibre diameter
+    #[q("d_f", 12.0..=50.0)]
+    pub fibre_diameter: Option<Fineness<N>>,
 }
 
-impl Component {
-    /// A component with a name, of which nothing is said yet.
-    pub fn new(name: &str) -> Result<Component> {
-        if !name.chars().any(char::is_alphanumeric) {
-            return Err(Error::notation(format!(
-                "'{name}' is no name of a component; write one like 'grey'"
-            )));
-        }
-        Ok(Component {
-            name: name.trim().to_owned(),
-            given: Given::new("a component", &OF_COMPONENT),
+/// What [`blend()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct BlendInputs<N> {
+    /// components of the blend
+    #[rows]
+    pub components: Vec<Component<N>>,
+    /// mass of the blend wanted, at the stated regain and fat
+    #[q("M_b", 0.1..=10_000.0, like = "58 kg")]
+    pub blend_mass: Option<Mass<N>>,
+    /// regain at which the mass of the blend is stated
+    #[q("R_s", 0.0..=0.4, like = "16 %", zero)]
+    pub stated_regain: Option<Regain<N>>,
+    /// fat at which the mass of the blend is stated, on clean dry fibre
+    #[q("o_s", 0.0..=0.1, or = 0.0)]
+    pub stated_fat: Fraction<N>,
+}
+
+/// A component in the blend.
+#[derive(Clone, Debug, Results)]
+pub struct ComponentResults<N> {
+    /// Its name.
+    #[label]
+    pub name: String,
+    /// mass as weighed, or to weigh
+    #[head = "mass"]
+    pub mass: Mass<N>,
+    /// its clean dry fibre
+    #[head = "clean dry"]
+    pub fibre_mass: Mass<N>,
+    /// its share of the clean dry fibre
+    #[head = "share"]
+    pub share: Fraction<N>,
+    /// its share of the mass as weighed
+    #[head = "by the scale"]
+    pub mass_share: Fraction<N>,
+}
+
+/// What [`blend()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct BlendResults<N> {
+    /// components of the blend
+    #[rows]
+    pub components: Vec<ComponentResults<N>>,
+    /// mass of all components, each as weighed
+    #[block = "All together"]
+    pub mass: Mass<N>,
+    /// clean dry fibre of the blend
+    pub fibre_mass: Mass<N>,
+    /// mass of the blend at the stated regain and fat
+    pub stated_mass: Option<Mass<N>>,
+    /// mean fibre diameter of the blend
+    pub fibre_diameter: Option<Fineness<N>>,
+}
+
+/// What to weigh of each component of a blend, each at its own regain, for shares of the clean dry fibre;
+/// or the shares of what was weighed.
+///
+/// Give every component a `share`, with the `blend_mass` and its `stated_regain`, or every one a `mass`.
+/// With masses `stated_regain` gives the mass of the blend at it, and `fibre_diameter` of every component
+/// the mean of the blend.
+#[calculation(
+    title = "Weighing a blend",
+    example = ">>> import hankwise as hw
+>>> heap = hw.mill.blend(components={\"white\": {\"share\": \"60 %\", \"regain\": \"16 %\"},
+...                                  \"moorit\": {\"share\": \"40 %\", \"regain\": \"12 %\"}},
+...                      blend_mass=\"58 kg\", stated_regain=\"16 %\")
+>>> heap[\"white.mass\"], heap[\"moorit.mass\"]
+(<mass: 34.8 kg>, <mass: 22.4 kg>)",
+    check = check
+)]
+pub fn blend<N: Number>(given: &BlendInputs<N>) -> BlendResults<N> {
+    let nothing = || V::constant(0.0);
+    let stated = given
+        .stated_regain
+        .map(|regain| state_ratio(regain, given.stated_fat, Fraction::from(nothing())));
+    let total = given.blend_mass.zip(stated).map(|(mass, state)| fibre_in_mass(mass, state));
+    let weighed: Vec<(Mass<N>, Mass<N>)> = given
+        .components
+        .iter()
+        .map(|one| {
+            let state: Ratio<N> = state_ratio(one.regain, one.fat, one.vegetable);
+            match one.amount {
+                ComponentAmount::Share(share) => {
+                    let total = total.map_or_else(nothing, Mass::v);
+                    let fibre = Mass::from(total * share.v());
+                    (mass_in_state(fibre, state), fibre)
+                }
+                ComponentAmount::Mass(mass) => (mass, fibre_in_mass(mass, state)),
+            }
         })
-    }
-    /// What may be said of it.
-    pub fn given(&mut self) -> &mut Given {
-        &mut self.given
-    }
-    /// Its name in the names of figures.
-    fn key(&self) -> String {
-        let plain = |c: char| if c.is_alphanumeric() { c } else { '_' };
-        self.name.to_lowercase().chars().map(plain).collect()
-    }
-    fn enter<'t, Q: Typed<Worked<'t>>>(&self, desk: &Desk<'t>, name: &str) -> Option<Q> {
-        let item = OF_COMPONENT.iter().find(|item| item.name == name)?;
-        let unit = self.given.unit(name)?;
-        let amount = Amount { number: unit.from_base(self.given.base(name)?), unit };
-        let words = format!("{}: {}", self.name, item.words);
-        Some(desk.given(&format!("{name}_{}", self.key()), &self.name, &words, &amount, None))
-    }
-    fn state<'t>(&self, desk: &Desk<'t>) -> Result<Ratio<Worked<'t>>> {
-        let regain: Regain<_> = self.enter(desk, "regain").ok_or_else(|| {
-            Error::notation(format!(
-                "{}: its regain is missing: without it the mass says nothing of the fibre; write \
-                 regain='16 %'",
-                self.name
-            ))
-        })?;
-        let nothing = || Fraction::from(V::constant(0.0));
-        let fat = self.enter(desk, "fat").unwrap_or_else(nothing);
-        Ok(state_ratio(regain, fat, self.enter(desk, "vegetable").unwrap_or_else(nothing)))
+        .collect();
+    let mass = V::sum(weighed.iter().map(|(mass, _)| mass.v()));
+    let fibre = V::sum(weighed.iter().map(|(_, fibre)| fibre.v()));
+    let components: Vec<ComponentResults<N>> = given
+        .components
+        .iter()
+        .zip(&weighed)
+        .map(|(one, (own_mass, own_fibre))| ComponentResults {
+            name: one.name.clone(),
+            mass: *own_mass,
+            fibre_mass: *own_fibre,
+            share: Fraction::from((own_fibre.v() / fibre).min(1.0)),
+            mass_share: Fraction::from((own_mass.v() / mass).min(1.0)),
+        })
+        .collect();
+    let shares: Vec<Fraction<N>> = components.iter().map(|one| one.share).collect();
+    let diameters: Option<Vec<Fineness<N>>> =
+        given.components.iter().map(|one| one.fibre_diameter).collect();
+    BlendResults {
+        components,
+        mass: Mass::from(mass),
+        fibre_mass: Mass::from(fibre),
+        // What was wanted need not be said again.
+        stated_mass: stated
+            .filter(|_| given.blend_mass.is_none())
+            .map(|state| mass_in_state(Mass::from(fibre), state)),
+        fibre_diameter: diameters.map(|all| diameter_of_blend(&shares, &all)),
     }
 }
 
-/// What a blend asks for beside its components; nothing where they were weighed already.
-pub fn blend_items() -> Given {
-    Given::new("blend", &OF_BLEND)
-}
-
-/// What to weigh of each component, each at its own regain, for shares of the clean dry fibre; or the
-/// shares of what was weighed.
-///
-/// ```
-/// use hankwise::mill::{Component, blend, blend_items};
-///
-/// let component = |name: &str, said: &[(&str, &str)]| {
-///     let mut one = Component::new(name)?;
-///     *one.given() = one.given().clone().read(said)?;
-///     Ok::<_, hankwise::Error>(one)
-/// };
-/// let parts = [
-///     component("white", &[("mass", "58 kg"), ("regain", "16 %")])?,
-///     component("grey", &[("mass", "56 kg"), ("regain", "12 %")])?,
-/// ];
-/// // 50 kg of dry fibre each, although white weighs more.
-/// let found = blend(&parts, &blend_items())?;
-/// assert!((found.find("share_white")?.value - 0.5).abs() < 1e-12);
-/// # Ok::<(), hankwise::Error>(())
-/// ```
-pub fn blend(components: &[Component], given: &Given) -> Result<Particulars> {
-    let wanted = check(components, given)?;
-    Particulars::work(|desk| {
-        given.warn(desk);
-        let mut parts = Vec::new();
-        let total = if wanted { Some(dry_total(given, desk)?) } else { None };
-        for one in components {
-            one.given.warn(desk);
-            let state = one.state(desk)?;
-            let (mass, fibre) = if let Some(total) = total {
-                let share: Fraction<_> = missing(one.enter(desk, "share"), one)?;
-                let fibre = Mass::from(total.v() * share.v());
-                (mass_in_state(fibre, state), fibre)
-            } else {
-                let mass: Mass<_> = missing(one.enter(desk, "mass"), one)?;
-                (mass, fibre_in_mass(mass, state))
-            };
-            parts.push((one, mass, fibre));
+fn check(given: &BlendInputs<f64>, found: &BlendResults<f64>, check: &mut Check<'_>) -> Result<()> {
+    let all = given.components.len();
+    if all < 2 {
+        refuse!(check, given.components, "a blend has two components or more; write another");
+    }
+    if let Some(one) = given.components.iter().find(|one| !one.name.contains(char::is_alphanumeric))
+    {
+        refuse!(
+            check,
+            given.components,
+            "'{}' is no name of a component; write one like 'grey'",
+            one.name
+        );
+    }
+    let shares: Vec<f64> = given
+        .components
+        .iter()
+        .filter_map(|one| match one.amount {
+            ComponentAmount::Share(share) => Some(share.value()),
+            ComponentAmount::Mass(_) => None,
+        })
+        .collect();
+    if shares.is_empty() {
+        if given.blend_mass.is_some() {
+            refuse!(
+                check,
+                given.blend_mass,
+                "it is what the masses give; omit it, or give shares instead of masses"
+            );
         }
-        let all = V::sum(parts.iter().map(|(_, _, fibre)| fibre.v()));
-        let weighed = V::sum(parts.iter().map(|(_, mass, _)| mass.v()));
-        let mut rows = Vec::new();
-        let mut shares = Vec::new();
-        let weighing = if wanted { "mass to weigh" } else { "mass weighed" };
-        for (one, mass, fibre) in &parts {
-            let key = one.key();
-            let say = |what: &str| format!("{what} of {}", one.name);
-            let mass = desk.figure(&format!("weigh_{key}"), &say(weighing), *mass);
-            let fibre = desk.figure(&format!("fibre_{key}"), &say("clean dry fibre"), *fibre);
-            let share = Fraction::from((fibre.v() / all).min(1.0));
-            let share = desk.figure(&format!("share_{key}"), &say("share of the dry fibre"), share);
-            let unit = one.given.unit("mass").or_else(|| given.unit("total"));
-            let kg =
-                |x: f64| unit.map_or_else(|| figure(x), |u| with_unit(u.from_base(x), u.symbol));
-            rows.push(vec![
-                one.name.clone(),
-                kg(mass.value()),
-                kg(fibre.value()),
-                of_kind(share.value(), Kind::Fraction),
-                of_kind(mass.value() / weighed.value(), Kind::Fraction),
-            ]);
-            shares.push(share);
+        if given.stated_regain.is_none() && given.stated_fat.value() > 0.0 {
+            refuse!(
+                check,
+                given.stated_fat,
+                "it was given without stated_regain; write both or neither"
+            );
         }
-        let fibre = desk.figure("fibre", "clean dry fibre of the blend", Mass::from(all));
-        let weighed =
-            desk.figure("weighed", "mass of all components as weighed", Mass::from(weighed));
-        // The whole in the unit of the first: pounds are answered in pounds.
-        let unit = components[0].given.unit("mass").or_else(|| given.unit("total"));
-        let whole = |x: f64| {
-            unit.map_or_else(|| of_kind(x, Kind::Mass), |u| with_unit(u.from_base(x), u.symbol))
-        };
-        let mut foot = vec![format!(
+    } else if shares.len() < all {
+        refuse!(
+            check,
+            given.components,
+            "give every component a share, with the mass of the blend, or every one a mass as weighed"
+        );
+    } else {
+        if given.blend_mass.is_none() {
+            refuse!(
+                check,
+                given.blend_mass,
+                "the mass of the blend wanted is missing; write blend_mass=\"58 kg\""
+            );
+        }
+        if given.stated_regain.is_none() {
+            refuse!(
+                check,
+                given.stated_regain,
+                "the regain at which the mass of the blend is stated is missing; write \
+                 stated_regain=\"16 %\""
+            );
+        }
+        let sum: f64 = shares.iter().sum();
+        if (sum - 1.0).abs() > 1e-6 {
+            refuse!(
+                check,
+                given.components,
+                "the shares sum to {}, not to the whole",
+                check.say(Yield::<f64>::base(sum))
+            );
+        }
+    }
+    check.note(
+        COMPONENTS,
+        format!(
             "All together {} as weighed, {} of clean dry fibre. Shares are of the dry fibre; by the scale \
              they look different where the regains differ.",
-            whole(weighed.value()),
-            whole(fibre.value())
-        )];
-        if !wanted && (given.has("regain") || given.has("fat")) {
-            let mass = mass_in_state(fibre, stated(given, desk)?);
-            let mass = desk.figure("at_regain", "mass of the blend at the regain asked for", mass);
-            foot.push(format!(
-                "At the regain asked for, {}, the blend weighs {}.",
-                of_kind(given.base("regain").unwrap_or(0.0), Kind::Regain),
-                whole(mass.value())
-            ));
-        }
-        let diameters: Vec<Fineness<_>> =
-            components.iter().filter_map(|one| one.enter(desk, "diameter")).collect();
-        if diameters.len() == components.len() {
-            let mean = diameter_of_blend(&shares, &diameters);
-            let mean = desk.figure("diameter", "mean diameter of the blend", mean);
-            foot.push(format!("Mean diameter {}.", of_kind(mean.value(), Kind::Fineness)));
-        }
-        let columns = [
-            ("component", Left),
-            (if wanted { "to weigh" } else { "weighed" }, Right),
-            ("clean dry", Right),
-            ("share", Right),
-            ("by the scale", Right),
-        ];
-        Ok(Report {
-            title: format!("Blend of {} components", components.len()),
-            blocks: vec![Block {
-                title: if wanted { "What to weigh" } else { "What was weighed" }.to_owned(),
-                columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
-                rows,
-                foot,
-                ..Block::default()
-            }],
-        })
-    })
-}
-
-fn missing<Q>(figure: Option<Q>, one: &Component) -> Result<Q> {
-    figure.ok_or_else(|| Error::notation(format!("{}: a figure is missing", one.name)))
-}
-
-fn dry_total<'t>(given: &Given, desk: &Desk<'t>) -> Result<Mass<Worked<'t>>> {
-    let total: Mass<_> = given.need(desk, "total")?;
-    Ok(fibre_in_mass(total, stated(given, desk)?))
-}
-
-/// The state in which the mass of the blend is stated.
-fn stated<'t>(given: &Given, desk: &Desk<'t>) -> Result<Ratio<Worked<'t>>> {
-    let regain: Regain<_> = given.need(desk, "regain")?;
-    let fat: Fraction<_> = given.or(desk, "fat", 0.0)?;
-    Ok(state_ratio(regain, fat, Fraction::from(V::constant(0.0))))
-}
-
-/// True where shares are wanted, false where all was weighed.
-fn check(components: &[Component], given: &Given) -> Result<bool> {
-    if components.len() < 2 {
-        return Err(Error::notation("a blend has two components or more"));
-    }
-    for (k, one) in components.iter().enumerate() {
-        if let Some(other) = components[..k].iter().find(|o| o.key() == one.key()) {
-            return Err(Error::notation(format!(
-                "'{}' and '{}' have one name; give each component its own",
-                other.name, one.name
-            )));
-        }
-    }
-    let with = |name: &str| components.iter().filter(|one| one.given.has(name)).count();
-    let all = components.len();
-    match (with("share"), with("mass")) {
-        (0, masses) if masses == all => {
-            if given.has("total") {
-                return Err(Error::notation(
-                    "total is what the masses give; leave it out, or give shares instead of masses",
-                ));
-            }
-            let nothing = |one: &&Component| one.given.base("mass").is_none_or(|m| m <= 0.0);
-            match components.iter().find(nothing) {
-                Some(one) => Err(Error::range(format!("{}: its mass is nothing", one.name))),
-                None => Ok(false),
-            }
-        }
-        (shares, 0) if shares == all => {
-            let sum: f64 = components.iter().filter_map(|one| one.given.base("share")).sum();
-            if (sum - 1.0).abs() > 1e-6 {
-                return Err(Error::range(format!(
-                    "the shares sum to {}, not to the whole",
-                    of_kind(sum, Kind::Yield)
-                )));
-            }
-            Ok(true)
-        }
-        _ => Err(Error::notation(
-            "give every component a share, with the total of the blend, or every one a mass as weighed",
-        )),
-    }
+            check.say(found.mass),
+            check.say(found.fibre_mass)
+        ),
+    );
+    Ok(())
 }

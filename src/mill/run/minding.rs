@@ -1,11 +1,11 @@
 //! Broken ends, and the people who mind a machine.
 
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results};
 use crate::error::Result;
 use crate::mill;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Fraction, Frequency, Ratio};
-use crate::refuse;
 
 /// Broken ends, and how many spindles a person minds.
 #[derive(Clone, Debug, Inputs)]

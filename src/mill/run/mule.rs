@@ -2,6 +2,7 @@
 
 use super::lot::{Lot, LotResults, Packages, check_lot, lot, packages};
 use super::minding::{Minding, MindingResults, check_minding, minding};
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Owned, Results, calculation};
 use crate::error::Result;
 use crate::mill;
@@ -9,7 +10,6 @@ use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Ratio, Twist,
 };
-use crate::refuse;
 
 /// The mule itself, and how it runs.
 #[derive(Clone, Debug, Inputs)]

@@ -57,6 +57,8 @@ struct Carded<N> {
 
 impl Stage for Card<Place> {
     const NAME: &'static str = "card";
+    const SUMMARY: &'static str =
+        "Cards the wool into slubbing: delivery, hopper weight, check weights.";
     const MAKES: &'static str = "slubbing";
     const CAUTIONS: &'static [&'static str] = &["machines", "wheels", "dust"];
     const SINKS: Sinks =

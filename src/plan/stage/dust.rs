@@ -13,6 +13,7 @@ pub(in crate::plan) struct Dust<N> {
 
 impl Stage for Dust<Place> {
     const NAME: &'static str = "dust";
+    const SUMMARY: &'static str = "Shakes out dust and burr.";
     const MAKES: &'static str = "dusted";
     const CAUTIONS: &'static [&'static str] = &["machines", "dust"];
     const SINKS: Sinks = Sinks {

@@ -27,6 +27,7 @@ struct Scoured<N> {
 
 impl Stage for HankScour<Place> {
     const NAME: &'static str = "hank-scour";
+    const SUMMARY: &'static str = "Washes the oil out of the hanks, which shrink.";
     const MAKES: &'static str = "scoured yarn";
     const CAUTIONS: &'static [&'static str] = &["hot liquor"];
     const SINKS: Sinks = Sinks {

@@ -16,7 +16,7 @@ use super::file::{Draft, Section};
 use super::given::Values;
 use super::say::Say;
 pub(super) use super::stock::{Flow, Stock};
-use crate::calculation::{Answer, Check, Owned, Place, Sheet};
+use crate::calculation::{Answer, Check, Item, Owned, Place, Sheet};
 use crate::error::Result;
 use crate::number::{Number, V};
 use crate::quantity::{Kind, LinearDensity, Mass, Ratio, Twist, Typed};
@@ -29,6 +29,8 @@ use losses::{LeavingState, Losses, Sinks};
 pub(super) trait Stage: Sized {
     /// Its name in the lot file.
     const NAME: &'static str;
+    /// What it does, in a sentence.
+    const SUMMARY: &'static str;
     /// What comes out of it, in words.
     const MAKES: &'static str;
     /// Names of the cautions that belong to it, see [`crate::caution`].
@@ -78,6 +80,19 @@ pub(super) trait Stage: Sized {
     fn set<N: Number>(&self, _station: &Station<'_, '_, N>, _bench: &mut Bench<N>) {}
 }
 
+/// A stage as it is looked up.
+#[derive(Clone, Copy, Debug)]
+pub struct StageCard {
+    /// Its name in the route of a lot file.
+    pub name: &'static str,
+    /// What it does, in a sentence.
+    pub summary: &'static str,
+    /// What comes out of it, in words.
+    pub makes: &'static str,
+    /// What it asks in a lot file.
+    pub asks: &'static [Item],
+}
+
 macro_rules! stages {
     ($($module:ident::$stage:ident),*) => {
         /// A stage of any kind.
@@ -86,6 +101,14 @@ macro_rules! stages {
 
         /// The names of all stages.
         pub(super) const NAMES: &[&str] = &[$(<$module::$stage<Place> as Stage>::NAME),*];
+
+        /// Every stage that a route may have.
+        pub const STAGES: &[StageCard] = &[$(StageCard {
+            name: <$module::$stage<Place> as Stage>::NAME,
+            summary: <$module::$stage<Place> as Stage>::SUMMARY,
+            makes: <$module::$stage<Place> as Stage>::MAKES,
+            asks: $module::$stage::<Place>::ITEMS,
+        }),*];
 
         impl AnyStage {
             /// Reads the stage with a name from its section.

@@ -59,6 +59,7 @@ struct Running<N> {
 
 impl Stage for Mule<Place> {
     const NAME: &'static str = "mule";
+    const SUMMARY: &'static str = "Spins the slubbing into singles: draft, twist, wheels.";
     const MAKES: &'static str = "singles";
     const CAUTIONS: &'static [&'static str] = &["mule", "wheels"];
     const SINKS: Sinks =

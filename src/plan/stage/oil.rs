@@ -40,6 +40,7 @@ struct ToPutOn<N> {
 
 impl Stage for Oil<Place> {
     const NAME: &'static str = "oil";
+    const SUMMARY: &'static str = "Puts oil and water on the wool.";
     const MAKES: &'static str = "oiled";
     const CAUTIONS: &'static [&'static str] = &["oil"];
     const SINKS: Sinks = Sinks { fibre: "", water: "", fat: "", vegetable: "" };

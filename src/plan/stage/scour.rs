@@ -13,6 +13,7 @@ pub(in crate::plan) struct Scour<N> {
 
 impl Stage for Scour<Place> {
     const NAME: &'static str = "scour";
+    const SUMMARY: &'static str = "Washes grease and dirt out of the wool and dries it.";
     const MAKES: &'static str = "scoured";
     const CAUTIONS: &'static [&'static str] = &["raw fleece", "scouring"];
     const SINKS: Sinks = Sinks {

@@ -17,6 +17,7 @@ pub(in crate::plan) struct Sort<N> {
 
 impl Stage for Sort<Place> {
     const NAME: &'static str = "sort";
+    const SUMMARY: &'static str = "Takes out what does not belong in the lot.";
     const MAKES: &'static str = "sorted";
     const CAUTIONS: &'static [&'static str] = &["raw fleece", "dust"];
     const SINKS: Sinks =

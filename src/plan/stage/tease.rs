@@ -13,6 +13,7 @@ pub(in crate::plan) struct Tease<N> {
 
 impl Stage for Tease<Place> {
     const NAME: &'static str = "tease";
+    const SUMMARY: &'static str = "Opens the oiled wool for the hopper of the card.";
     const MAKES: &'static str = "teased";
     const CAUTIONS: &'static [&'static str] = &["machines", "dust", "oil"];
     const SINKS: Sinks = Sinks {

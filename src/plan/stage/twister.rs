@@ -62,6 +62,7 @@ struct Folded<N> {
 
 impl Stage for Twister<Place> {
     const NAME: &'static str = "twister";
+    const SUMMARY: &'static str = "Twists the singles together: folding twist and its wheel.";
     const MAKES: &'static str = "folded yarn";
     const CAUTIONS: &'static [&'static str] = &["wheels"];
     const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };

@@ -4,8 +4,9 @@ use std::fmt;
 
 use super::Yarn;
 use crate::error::Result;
-use crate::handbook::{self, Figure};
+use crate::handbook::Figure;
 use crate::quantity::print::figure;
+use crate::yarn::tables::twist::FOLDING_TWIST_RATIOS;
 
 /// Folding twist against the twist of the singles, beside the habits of the trade.
 #[derive(Clone, Debug)]
@@ -32,7 +33,7 @@ impl Yarn {
             Some(3) => "three-fold",
             _ => "",
         };
-        let all = handbook::find("folding_twist_ratios")?.figures.iter();
+        let all = FOLDING_TWIST_RATIOS.figures.iter();
         let habits = all.filter(|f| !ends.is_empty() && f.of[0].starts_with(ends)).collect();
         Ok(Balance { ratio, opposite, habits })
     }

@@ -4,7 +4,7 @@ mod contraction;
 mod diameter;
 mod reels;
 mod rounded;
-mod twist;
+pub(super) mod twist;
 pub(super) mod weights;
 
 use crate::handbook::Table;

@@ -130,7 +130,7 @@ pub(super) static TWIST_MULTIPLIERS: Table = Table {
     ],
 };
 
-pub(super) static FOLDING_TWIST_RATIOS: Table = Table {
+pub(in crate::yarn) static FOLDING_TWIST_RATIOS: Table = Table {
     name: "folding_twist_ratios",
     title: "Turns of the fold over turns of the single",
     about: "Habits of the trade, with the rule's name: report a range, not one of them as the truth.",

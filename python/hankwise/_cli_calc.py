@@ -1,0 +1,213 @@
+"""The command `calc`: a formula or a calculation, its answers or its description."""
+
+from __future__ import annotations
+
+import json
+import sys
+import warnings
+from typing import TYPE_CHECKING, Any
+
+import hankwise as hw
+from hankwise._hankwise import _calc
+
+if TYPE_CHECKING:
+    import argparse
+    from collections.abc import Sequence
+
+_FORMULA = (
+    "name",
+    "room",
+    "summary",
+    "details",
+    "equation",
+    "inputs",
+    "output",
+    "limits",
+    "slips",
+    "cautions",
+    "sources",
+    "checks",
+)
+_CALCULATION = ("name", "room", "summary", "details", "inputs", "results", "cautions")
+
+
+def add(commands: Any, own: argparse.ArgumentParser) -> None:
+    """Add the command."""
+    calc = commands.add_parser(
+        "calc",
+        parents=[own],
+        help="run a formula or a calculation; without values, describe it",
+    )
+    calc.add_argument("name", help="the formula or calculation; hankwise find WORDS looks for one")
+    calc.add_argument(
+        "inputs", nargs="*", default=[], metavar="input=value", help='such as count="16 YSW"'
+    )
+    calc.add_argument(
+        "--in",
+        dest="units",
+        action="append",
+        default=[],
+        metavar="UNIT",
+        help="the answer of a formula in this unit as well, such as --in worsted",
+    )
+    calc.add_argument(
+        "--working", metavar="NAME", help="show the working of one answer of a calculation"
+    )
+    calc.add_argument("--json", action="store_true", help="print JSON for other programs")
+    calc.add_argument("--latex", action="store_true", help="print the working as LaTeX")
+    calc.add_argument("--sheet", metavar="F.xlsx", help="write the working as a live workbook")
+
+
+def as_json(working: hw.Working, **about: object) -> str:
+    """Give a working for other programs."""
+    parts = {
+        "hankwise": hw.__version__,
+        **about,
+        "value": working.value,
+        "unit": working.unit,
+        "lines": working.lines,
+        "sensitivities": working.sensitivities,
+    }
+    return json.dumps(parts, ensure_ascii=False, indent=1)
+
+
+def run(args: argparse.Namespace) -> None:
+    """Run or describe."""
+    try:
+        what = _calc(args.name)
+    except KeyError as error:
+        # In the words of the command line.
+        said, _, _ = str(error.args[0]).partition("find(")
+        words = " ".join(args.name.split("_"))
+        raise hw.NotationError(f"{said}hankwise find {words}") from None
+    inputs = what.inputs
+    if not args.inputs:
+        _describe(args, what, [i["name"] for i in inputs if i.get("needed", True)])
+        return
+    given = _given(what.name, inputs, args.inputs)
+    if isinstance(what, hw.Formula):
+        _formula(args, what, given)
+    else:
+        _calculation(args, what, given)
+
+
+def _describe(args: argparse.Namespace, what: hw.Formula[...] | hw.Calculation[..., Any], names: list[str]) -> None:
+    if args.sheet is not None or args.latex or args.units or args.working:
+        raise hw.NotationError(
+            f"{what.name}: a working needs the inputs; write them too, such as {names[0]}=…"
+        )
+    if args.json:
+        keys = _FORMULA if isinstance(what, hw.Formula) else _CALCULATION
+        parts = {key: getattr(what, key) for key in keys}
+        print(json.dumps({"hankwise": hw.__version__, **parts}, ensure_ascii=False, indent=1))
+        return
+    print(f"{what.name} ({what.room})\n{str(what).rstrip()}\n")
+    print(f"To run it: hankwise calc {what.name} {' '.join(f'{name}=…' for name in names)}")
+
+
+def _given(of: str, inputs: Sequence[dict[str, Any]], texts: Sequence[str]) -> dict[str, Any]:
+    by_name = {asked["name"]: asked for asked in inputs}
+    given: dict[str, Any] = {}
+    for text in texts:
+        name, sign, value = text.partition("=")
+        if not sign:
+            example = next(iter(by_name))
+            raise hw.NotationError(f"'{text}' is not an input; write it like {example}=\"…\"")
+        rows, _, rest = name.partition(".")
+        if rest and "rows" in by_name.get(rows, {}):
+            _row(of, by_name[rows], given.setdefault(rows, {}), rest, value)
+            continue
+        if name in given:
+            raise hw.NotationError(f"{of}: '{name}' was given twice; write it once")
+        given[name] = _value(by_name.get(name, {}), value)
+    return {name: _listed(by_name.get(name, {}), value) for name, value in given.items()}
+
+
+def _row(of: str, asked: dict[str, Any], rows: dict[str, Any], rest: str, value: str) -> None:
+    """Put a value in its row: `stages.card.loss=8 %`, or `washes.1.bath=200 L`."""
+    row, dot, name = rest.rpartition(".")
+    if not dot:
+        row, name = rest, ""
+    fields = rows.setdefault(row, {})
+    if not name:
+        raise hw.NotationError(
+            f"{of}: write {asked['name']}.{row}.{asked['rows'][0]['name']}=…, a value for each name"
+        )
+    if name in fields:
+        raise hw.NotationError(f"{of}: '{asked['name']}.{row}.{name}' was given twice")
+    of_row = {one["name"]: one for one in asked["rows"]}
+    fields[name] = _value(of_row.get(name, {}), value)
+
+
+def _value(asked: dict[str, Any], value: str) -> Any:
+    """Give a text as what is asked: a list, yes or no, or the text itself."""
+    if asked.get("many") or "set" in asked:
+        return [part.strip() for part in value.strip("[] ").split(",")]
+    if asked.get("flag") and value.strip().lower() in ("yes", "no", "true", "false"):
+        return value.strip().lower() in ("yes", "true")
+    return value
+
+
+def _listed(asked: dict[str, Any], value: Any) -> Any:
+    """Give rows without names of their own as a list, in the order of their numbers."""
+    if "rows" in asked and isinstance(value, dict) and not asked["label"]:
+        return list(value.values())
+    return value
+
+
+def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[str, Any]) -> None:
+    if args.working not in (None, formula.name):
+        raise hw.NotationError(
+            f"{formula.name} has one answer and prints its working; leave --working out"
+        )
+    run: Any = formula
+    working = run.working(**inputs)
+    with warnings.catch_warnings():
+        # The working has given them.
+        warnings.simplefilter("ignore", hw.RangeWarning)
+        also = {unit: run(**inputs).to(unit) for unit in args.units}
+    if args.sheet is not None:
+        working.to_sheet(args.sheet)
+        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.json:
+        numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}
+        more = {"also": numbers} if numbers else {}
+        print(as_json(working, formula=formula.name, **more))
+    elif args.latex:
+        print(working.latex(), end="")
+    else:
+        print(" = ".join([formula.name, working.answer, *map(str, also.values())]) + "\n")
+        print(working, end="")
+        for line in working.sensitivities:
+            unit = f" {line['unit']}" if line["unit"] else ""
+            print(
+                f"    1 % more of {line['input']} ({line['value']:g}{unit}): "
+                f"{line['elasticity']:+.3g} %"
+            )
+
+
+def _calculation(args: argparse.Namespace, calculation: hw.Calculation[..., Any], inputs: dict[str, Any]) -> None:
+    if args.units:
+        raise hw.NotationError(
+            f"{calculation.name} has several answers; --in is for the one answer of a formula"
+        )
+    if args.latex and args.working is None:
+        raise hw.NotationError(f"{calculation.name} has several answers; write --working NAME for one")
+    found = calculation(**inputs)
+    if args.sheet is not None:
+        found.to_workbook(args.sheet)
+        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.working is not None:
+        working = found.working(args.working)
+        if args.json:
+            print(as_json(working, calculation=calculation.name, result=args.working))
+        else:
+            print(working.latex() if args.latex else working, end="")
+    elif args.json:
+        parts = {"hankwise": hw.__version__, **json.loads(found.to_json())}
+        print(json.dumps(parts, ensure_ascii=False, indent=1))
+    else:
+        print(found)
+        print(
+            f"\nMore: --working NAME (such as {next(iter(found.keys()))}), --sheet F.xlsx, --json"
+        )

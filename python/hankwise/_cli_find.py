@@ -1,0 +1,82 @@
+"""The command `find`: the one search."""
+
+from __future__ import annotations
+
+import json
+from typing import TYPE_CHECKING, Any
+
+import hankwise as hw
+
+if TYPE_CHECKING:
+    import argparse
+
+_KINDS = (
+    "formula",
+    "calculation",
+    "function",
+    "stage",
+    "table",
+    "row",
+    "count",
+    "reed",
+    "unit",
+    "weave",
+)
+
+
+class Nothing(hw.HankwiseError):
+    """Nothing was found."""
+
+
+def add(commands: Any, own: argparse.ArgumentParser) -> None:
+    """Add the command."""
+    find = commands.add_parser(
+        "find",
+        parents=[own],
+        help="search formulas, calculations, tables, counts, units and all the rest",
+        description="Search all there is; without words, say what there is. The name of a table "
+        "prints the table, with words the rows that have them.",
+    )
+    find.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
+    find.add_argument("--kind", metavar="KIND", help=f"only one kind: {', '.join(_KINDS)}")
+    find.add_argument("--all", action="store_true", help="print all hits, not the best ten")
+    find.add_argument("--json", action="store_true", help="print JSON for other programs")
+
+
+def run(args: argparse.Namespace) -> None:
+    """Search."""
+    words = " ".join(args.words)
+    if args.words and args.words[0] in hw.handbook and args.kind in (None, "table", "row"):
+        _table(args.words[0], " ".join(args.words[1:]), args)
+        return
+    found = hw.find(words, args.kind)
+    if args.json:
+        hits = [
+            {("python" if key == "line" else key): value for key, value in row.items()}
+            for row in found.records()
+        ]
+        parts = {"hankwise": hw.__version__, "words": words, "kinds": found.kinds, "hits": hits}
+        print(json.dumps(parts, ensure_ascii=False, indent=1))
+    nothing = found._nothing()
+    if nothing is not None:
+        raise Nothing(nothing)
+    if not args.json:
+        print(found._command(all=args.all), end="")
+
+
+def _table(name: str, words: str, args: argparse.Namespace) -> None:
+    table = hw.handbook[name]
+    rows = table.find(words) if words else table
+    if args.json:
+        parts = {
+            "hankwise": hw.__version__,
+            "name": table.name,
+            "title": table.title,
+            "about": table.about,
+            "figures": rows.records(),
+        }
+        print(json.dumps(parts, ensure_ascii=False, indent=1))
+    if not len(rows):
+        raise Nothing(f"no row of '{name}' has '{words}'; see all of them: hankwise find {name}")
+    if not args.json:
+        print(rows)
