@@ -96,7 +96,7 @@ fn nonsense_is_refused() {
     refused(&[("count", "3 g")], "linear density");
     refused(&[("ends", "0")], "ends");
     refused(&[("readings", "0")], "readings");
-    refused(&[("confidence", "100 %")], "below 100 %");
+    refused(&[("confidence", "100 %")], "between 0 and 100 %");
     refused(&[("cv", "150 %")], "cv: ");
     refused(&[("stated_regain", "-10 %"), ("regain", "10 %")], "stated_regain: ");
     refused(&[("stated_regain", "10 %")], "stated_regain was given without regain");
