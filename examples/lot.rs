@@ -3,11 +3,11 @@
 //! It needs none of the crate's features: `cargo run --no-default-features --example lot`. All data
 //! are invented.
 
+use hankwise::Error;
 use hankwise::calculation::Value;
 use hankwise::mill;
 use hankwise::quality::{Sample, Summary};
 use hankwise::quantity::unit;
-use hankwise::{Error, catalogue};
 
 fn main() -> Result<(), Error> {
     // A heather of two natural colours, each weighed at its own regain.
@@ -21,26 +21,25 @@ fn main() -> Result<(), Error> {
     wanted.set("components", Value::Rows(colours))?;
     println!("{}", mill::BLEND.solve(wanted)?.report().text());
 
-    let lot = mill::emulsion_items().read(&[
+    let oiled = mill::EMULSION.solve_texts(&[
         ("mass", "40 kg"),
-        ("regain", "14 %"),
-        ("oil", "5 %"),
-        ("wanted", "22 %"),
+        ("regain_before", "14 %"),
+        ("oil_added", "5 %"),
+        ("wanted_regain", "22 %"),
     ])?;
-    let oiled = mill::emulsion(&lot)?;
     println!("{}", oiled.report().text());
 
-    let card = catalogue::job("card_run")?.run(&[
-        ("lot", "35 kg"),
-        ("slubbing", "200 tex"),
+    let card = mill::CARD.solve_texts(&[
+        ("fibre_mass", "35 kg"),
+        ("slubbing_count", "200 tex"),
         ("ends", "120"),
-        ("speed", "12 m/min"),
+        ("delivery_speed", "12 m/min"),
         ("loss", "5 %"),
         ("held_up", "0.6 kg"),
     ])?;
     println!("{}", card.report().text());
     // How a figure came about, step by step.
-    println!("{}", card.working("slubbing_fibre")?.text());
+    println!("{}", card.working("fibre_out")?.text());
 
     let mule = mill::MULE.solve_texts(&[
         ("spindles", "120"),

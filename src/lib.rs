@@ -29,7 +29,8 @@
 //! sure that is and where every kilogram goes.
 //!
 //! The rooms: [`number`] and [`worked`] (the idea), [`quantity`] (units, count and reed systems),
-//! [`mod@formula`] (a formula and its card), [`particulars`] (chains of them), [`handbook`] (figures that no formula gives), [`fibre`],
+//! [`mod@formula`] (a formula and its card), [`mod@calculation`] (chains of them), [`handbook`] (values
+//! that no formula gives), [`fibre`],
 //! [`yarn`], [`cloth`], [`mill`] and [`quality`] (the trade), [`catalogue`] (all that can be
 //! called or looked up, and the search), [`plan`] (the main job), [`source`] (who says
 //! so), [`mod@caution`] (what can do harm),
@@ -47,13 +48,11 @@ mod error;
 pub mod fibre;
 pub mod formula;
 pub mod handbook;
-pub mod job;
 pub(crate) mod lanes;
 pub mod law;
 pub mod mill;
 pub mod normal;
 pub mod number;
-pub mod particulars;
 mod parts;
 #[cfg(feature = "plan-file")]
 pub mod plan;

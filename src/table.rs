@@ -43,9 +43,13 @@ pub struct Report {
 impl Report {
     /// The report as plain text.
     pub fn text(&self) -> String {
-        let mut out = format!("{}\n", self.title);
+        let mut out = String::new();
+        if !self.title.is_empty() {
+            let _ = writeln!(out, "{}", self.title);
+        }
         for block in &self.blocks {
-            let _ = write!(out, "\n{}\n", block.title);
+            let between = if out.is_empty() { "" } else { "\n" };
+            let _ = writeln!(out, "{between}{}", block.title);
             block.lead.iter().for_each(|sentence| wrap(&mut out, sentence));
             block.table(&mut out);
             block.foot.iter().for_each(|sentence| wrap(&mut out, sentence));

@@ -4,12 +4,12 @@
 mod cases;
 
 use cases::cases;
-use hankwise::particulars::Particulars;
+use hankwise::calculation::Solved;
+use hankwise::mill;
 use hankwise::quantity::{Fraction, Mass, MassRate};
-use hankwise::{catalogue, mill};
 use proptest::prelude::*;
 
-fn figure(found: &Particulars, name: &str) -> f64 {
+fn figure(found: &Solved, name: &str) -> f64 {
     found.find(name).unwrap().value
 }
 
@@ -120,23 +120,23 @@ proptest! {
     ) {
         let percent = |x: f64| format!("{x} %");
         let texts = [
-            ("lot", format!("{lot} kg")), ("held_up", format!("{held_up} kg")),
-            ("slubbing", "200 tex".into()), ("ends", "120".into()), ("speed", "12 m/min".into()),
-            ("edge_ends", edges.to_string()), ("put_back", percent(put_back)),
-            ("droppings", percent(waste[0])), ("strips", percent(waste[1])), ("fly", percent(waste[2])),
-            ("burr", percent(waste[3])), ("loss", percent(waste[4])), ("regain", "20 %".into()),
-            ("fat", "5 %".into()), ("regain_out", "16 %".into()), ("fat_out", "5 %".into()),
+            ("fibre_mass", format!("{lot} kg")), ("held_up", format!("{held_up} kg")),
+            ("slubbing_count", "200 tex".into()), ("ends", "120".into()), ("delivery_speed", "12 m/min".into()),
+            ("edge_ends", edges.to_string()), ("put_back_share", percent(put_back)),
+            ("droppings_share", percent(waste[0])), ("strips_share", percent(waste[1])), ("fly_share", percent(waste[2])),
+            ("burr_share", percent(waste[3])), ("loss", percent(waste[4])), ("regain_before", "20 %".into()),
+            ("fat_before", "5 %".into()), ("regain_after", "16 %".into()), ("fat_after", "5 %".into()),
         ];
         let given: Vec<_> = texts.iter().map(|(name, text)| (*name, text.as_str())).collect();
-        let found = catalogue::job("card_run").unwrap().run(&given).unwrap();
-        let parts = ["slubbing_fibre", "droppings_mass", "strips_mass", "fly_mass", "burr_mass", "loss_mass", "edges_mass"];
+        let found = mill::CARD.solve_texts(&given).unwrap();
+        let parts = ["fibre_out", "droppings_mass", "strips_mass", "fly_mass", "burr_mass", "loss_mass", "edges_mass"];
         let sum: f64 = parts.iter().filter_map(|name| found.find(name).ok()).map(|f| f.value).sum();
         prop_assert!((sum + held_up - lot).abs() < 1e-9 * lot, "{sum} and {held_up} of {lot}");
 
         // By the hour: 120 ends of 200 tex at 12 m/min are 17.28 kg as they leave the card.
         let made = 0.2 * 120.0 * 12.0 * 60.0 / 1000.0 / 1.21;
-        prop_assert!((figure(&found, "delivery") - made).abs() < 1e-9);
-        let pass = figure(&found, "feed") / 1.25;
+        prop_assert!((figure(&found, "fibre_output") - made).abs() < 1e-9);
+        let pass = figure(&found, "feed_rate") / 1.25;
         let wasted: f64 = waste.iter().map(|w| w / 100.0).sum();
         let in_web = pass * (1.0 - wasted);
         let good = in_web * 120.0 / (120.0 + f64::from(edges));
@@ -149,9 +149,9 @@ proptest! {
     #[test]
     fn the_smallest_lot_is_the_smallest(held_up in 0.05..3.0_f64, loss in 0.0..8.0_f64, more in 0.5..10.0_f64, own in 80.0..99.9_f64) {
         let allowed = loss + more;
-        let ask = |lot: f64| catalogue::job("lots_apart").unwrap().run(&[
-            ("lot", &format!("{lot} kg")), ("held_up", &format!("{held_up} kg")),
-            ("loss", &format!("{loss} %")), ("allowed", &format!("{allowed} %")), ("own", &format!("{own} %")),
+        let ask = |lot: f64| mill::LOT_ON_CARD.solve_texts(&[
+            ("fibre_mass", &format!("{lot} kg")), ("held_up", &format!("{held_up} kg")),
+            ("loss", &format!("{loss} %")), ("allowed_loss", &format!("{allowed} %")), ("wanted_own_share", &format!("{own} %")),
         ]).unwrap();
         let first = ask(1000.0);
         let smallest = figure(&first, "smallest_lot");
@@ -169,36 +169,42 @@ proptest! {
 #[test]
 fn what_cannot_be_run_is_refused() {
     let says = |given: &[(&str, &str)], words: &[&str]| {
-        let error = catalogue::job("lots_apart").unwrap().run(given).unwrap_err().to_string();
+        let error = mill::LOT_ON_CARD.solve_texts(given).unwrap_err().to_string();
         for word in words {
             assert!(error.contains(word), "'{word}' is not in: {error}");
         }
     };
     says(
-        &[("lot", "10 kg")],
+        &[("fibre_mass", "10 kg")],
         &["held_up (clean dry fibre that the card keeps) is missing", "held_up=\"0.60 kg\""],
     );
     says(
-        &[("lot", "10 kg"), ("held_up", "1 kg"), ("allowed", "4 %")],
-        &["allowed: 4 %", "5 %", "no lot is large enough"],
+        &[("fibre_mass", "10 kg"), ("held_up", "1 kg"), ("allowed_loss", "4 %")],
+        &["allowed_loss: 4 %", "5 %", "no lot is large enough"],
     );
-    says(&[("lot", "1 kg"), ("held_up", "1 kg")], &["1 kg is less than the card keeps"]);
-    says(&[("lot", "-1 kg"), ("held_up", "1 kg")], &["lot: ", "0 kg or more"]);
-    says(&[("lot", "10 kg"), ("held_up", "1 kg"), ("trace", "0 %")], &["trace", "write more"]);
-    says(&[("lot", "10 kg"), ("held_up", "1 kg"), ("own", "100 %")], &["own", "below 100 %"]);
+    says(&[("fibre_mass", "1 kg"), ("held_up", "1 kg")], &["1 kg is less than the card keeps"]);
+    says(&[("fibre_mass", "-1 kg"), ("held_up", "1 kg")], &["fibre_mass: ", "0 kg or more"]);
+    says(
+        &[("fibre_mass", "10 kg"), ("held_up", "1 kg"), ("trace", "0 %")],
+        &["trace", "0 % is not possible"],
+    );
+    says(
+        &[("fibre_mass", "10 kg"), ("held_up", "1 kg"), ("wanted_own_share", "100 %")],
+        &["wanted_own_share", "below 100 %"],
+    );
     let warned =
-        catalogue::job("lots_apart").unwrap().run(&[("lot", "4 kg"), ("held_up", "1 kg")]).unwrap();
+        mill::LOT_ON_CARD.solve_texts(&[("fibre_mass", "4 kg"), ("held_up", "1 kg")]).unwrap();
     assert!(
         warned.warnings()[0].contains("loses 30 %, more than the 10 % allowed; from 20 kg"),
         "{:?}",
         warned.warnings()
     );
-    let error = catalogue::job("card_run").unwrap().run(&[
-        ("lot", "0.5 kg"),
+    let error = mill::CARD.solve_texts(&[
+        ("fibre_mass", "0.5 kg"),
         ("held_up", "0.6 kg"),
-        ("slubbing", "200 tex"),
+        ("slubbing_count", "200 tex"),
         ("ends", "120"),
-        ("speed", "12 m/min"),
+        ("delivery_speed", "12 m/min"),
     ]);
     assert!(
         error.unwrap_err().to_string().contains("no more than the card keeps and loses, 600 g")
@@ -206,11 +212,9 @@ fn what_cannot_be_run_is_refused() {
 }
 
 #[test]
-fn jobs_show_their_cautions() {
-    let found = catalogue::job("lots_apart")
-        .unwrap()
-        .run(&[("lot", "10 kg"), ("held_up", "0.6 kg")])
-        .unwrap();
+fn calculations_show_their_cautions() {
+    let found =
+        mill::LOT_ON_CARD.solve_texts(&[("fibre_mass", "10 kg"), ("held_up", "0.6 kg")]).unwrap();
     assert!(found.report().text().contains("! Machines: "), "{}", found.report().text());
     assert!(found.report().html().contains("<aside role=\"note\""));
 }

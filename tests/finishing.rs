@@ -435,5 +435,9 @@ fn a_process_says_the_area_lost_and_what_becomes_of_the_mass_per_area() {
 fn specimens_that_were_weighed_stay_masses_in_the_working() {
     let wash = [("name", "wash"), ("mass_before", "50 g"), ("mass_after", "48 g")];
     let working = PROCESS.solve_texts(&wash).unwrap().working("mass_loss").unwrap();
-    assert!(working.text().contains("50 g") && working.text().contains("0.05 kg"), "{}", working.text());
+    assert!(
+        working.text().contains("50 g") && working.text().contains("0.05 kg"),
+        "{}",
+        working.text()
+    );
 }

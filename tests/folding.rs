@@ -4,7 +4,7 @@
 mod cases;
 
 use cases::cases;
-use hankwise::mill::{Law, change_wheel};
+use hankwise::mill::CHANGE_WHEEL;
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
@@ -188,22 +188,30 @@ proptest! {
     fn the_change_wheel_is_an_owned_one(
         wheels in prop::collection::vec(12_u32..150, 1..12), ideal in 5.0..200.0, direct in any::<bool>()
     ) {
-        let law = if direct { Law::Direct } else { Law::Inverse };
+        let law = if direct { "direct" } else { "inverse" };
         let wheels: Vec<f64> = wheels.into_iter().map(f64::from).collect();
-        let constant = parse("4320 turns/m").unwrap();
+        let owned = wheels.iter().map(f64::to_string).collect::<Vec<_>>().join(", ");
         let gives = |z: f64| if direct { 4320.0 * z } else { 4320.0 / z };
-        let wanted = parse(&format!("{} turns/m", gives(ideal))).unwrap();
-        let found = change_wheel(&constant, &wanted, &wheels, law).unwrap();
-        let fits = [Some(found.nearest), found.below, found.above];
-        for fit in fits.into_iter().flatten() {
-            prop_assert!(wheels.contains(&fit.teeth) && near(fit.gives, gives(fit.teeth)));
-            prop_assert!((wanted.base() * (1.0 + fit.off) - fit.gives).abs() < 1e-9 * fit.gives);
-            prop_assert!((found.nearest.teeth - found.teeth).abs() <= (fit.teeth - found.teeth).abs());
+        let wanted = gives(ideal);
+        let found = CHANGE_WHEEL.solve_texts(&[
+            ("twist_constant", "4320 turns/m"), ("wanted_twist", &format!("{wanted} turns/m")),
+            ("wheels", &owned), ("law", law),
+        ]).unwrap();
+        let value = |name: &str| found.find(name).ok().map(|found| found.value);
+        let (best, nearest) = (value("wanted_teeth").unwrap(), value("teeth").unwrap());
+        let (below, above) = (value("below.teeth"), value("above.teeth"));
+        for before in ["", "below.", "above."] {
+            let Some(teeth) = value(&format!("{before}teeth")) else { continue };
+            let twist = value(&format!("{before}twist")).unwrap();
+            let deviation = value(&format!("{before}deviation")).unwrap();
+            prop_assert!(wheels.contains(&teeth) && near(twist, gives(teeth)));
+            prop_assert!((wanted * (1.0 + deviation) - twist).abs() < 1e-9 * twist);
+            prop_assert!((nearest - best).abs() <= (teeth - best).abs());
         }
         for z in &wheels {
-            prop_assert!((found.nearest.teeth - found.teeth).abs() <= (z - found.teeth).abs());
-            prop_assert!(found.below.is_some_and(|b| b.teeth >= *z) || *z > found.teeth);
-            prop_assert!(found.above.is_some_and(|a| a.teeth <= *z) || *z <= found.teeth);
+            prop_assert!((nearest - best).abs() <= (z - best).abs());
+            prop_assert!(below.is_some_and(|b| b >= *z) || *z > best);
+            prop_assert!(above.is_some_and(|a| a <= *z) || *z <= best);
         }
     }
 }
@@ -217,7 +225,7 @@ fn the_multiplier_of_cotton_is_that_of_the_units() {
 }
 
 #[test]
-#[should_panic(expected = "counts and lengths go in step")]
+#[should_panic(expected = "counts and relative_lengths go in step")]
 fn a_typed_call_with_unequal_lists_panics() {
     let count = LinearDensity::parse("20 tex").unwrap();
     yarn::fold_fed(&[count, count], &[Ratio::base(1.0)]);
@@ -225,19 +233,27 @@ fn a_typed_call_with_unequal_lists_panics() {
 
 #[test]
 fn a_train_drawn_as_a_table() {
-    let plain = |text: &str| parse_as(text, Kind::Ratio).unwrap();
-    let (constant, wanted) = (plain("240"), plain("6.1"));
-    let found = change_wheel(&constant, &wanted, &[42.0, 36.0], Law::Inverse).unwrap();
+    let wheel = |constant: &str, wanted: &str, wheels: &str, law: &str| {
+        let given = [
+            ("draft_constant", constant),
+            ("wanted_draft", wanted),
+            ("wheels", wheels),
+            ("law", law),
+        ];
+        CHANGE_WHEEL.solve_texts(&given).unwrap()
+    };
+    let value = |of: &hankwise::calculation::Solved, name: &str| of.find(name).unwrap().value;
+    let found = wheel("240", "6.1", "42, 36", "inverse");
     let (text, html) = (found.report().text(), found.report().html());
     for word in ["6.1 wanted", "39.34 teeth", "5.714", "−6.3 %", "6.667", "+9.3 %", "locked off"]
     {
         assert!(text.contains(word) && html.contains(word), "{word} is not in {text} {html}");
     }
-    let one_side = change_wheel(&constant, &wanted, &[36.0], Law::Inverse).unwrap();
-    assert!(one_side.above.is_none() && one_side.report().text().contains("none owned above"));
+    let one_side = wheel("240", "6.1", "36", "inverse");
+    assert!(one_side.find("above.teeth").is_err());
+    assert!(one_side.report().text().contains("none owned above"));
     // On the wheel itself there is nothing to be off by.
-    let exact = change_wheel(&constant, &plain("6"), &[40.0, 41.0], Law::Inverse).unwrap();
-    assert!(exact.nearest.off == 0.0 && exact.nearest.teeth == 40.0);
-    let direct = change_wheel(&plain("0.25"), &plain("10"), &[40.0], Law::Direct);
-    assert_eq!(direct.unwrap().nearest.gives, 10.0);
+    let exact = wheel("240", "6", "40, 41", "inverse");
+    assert_eq!((value(&exact, "deviation"), value(&exact, "teeth")), (0.0, 40.0));
+    assert_eq!(value(&wheel("0.25", "10", "40", "direct"), "draft"), 10.0);
 }

@@ -26,8 +26,6 @@ const ORDER: &[(&str, &str)] = &[
     ("table", "rows as text and HTML"),
     ("handbook", "what a table of the handbook is; its data stand in the rooms"),
     ("formula", "what a formula is; data: keys of sources, names of cautions"),
-    ("particulars", "a chain of formulas with named answers"),
-    ("job", "what a chain asks for"),
     ("calculation", "what a chain of formulas asks and answers, and the ways to run it"),
     ("fibre", "room"),
     ("yarn", "room; twists, hanks and diameters need no cloth and no machine"),

@@ -303,16 +303,20 @@ fn contractions_that_cannot_be() {
 #[test]
 fn wheels_that_cannot_be() {
     use ErrorKind::{Notation, Range, Unit};
-    use hankwise::mill::{Law, change_wheel};
-    let of = |constant: &str, wanted: &str, wheels: &[f64]| {
-        let (constant, wanted) = (parse(constant).unwrap(), parse(wanted).unwrap());
-        change_wheel(&constant, &wanted, wheels, Law::Inverse).map(|w| w.nearest.teeth).unwrap_err()
+    use hankwise::mill::CHANGE_WHEEL;
+    let refused = |given: &[(&str, &str)]| CHANGE_WHEEL.solve_texts(given).map(|_| ()).unwrap_err();
+    let of = |constant: &str, wanted: &str, wheels: &str| {
+        refused(&[("twist_constant", constant), ("wanted_twist", wanted), ("wheels", wheels)])
     };
-    says(&of("4320 tpi", "9 tpi", &[]), Notation, &["wheels", "no part", "[32, 35, 40]"]);
-    says(&of("4320 tpi", "9 tpi", &[34.5]), Range, &["whole teeth", "34.5"]);
-    says(&of("4320 tpi", "9 tpi", &[40.0, 0.0]), Range, &["0 is no part"]);
-    says(&of("4320 tpi", "0 tpi", &[40.0]), Range, &["wanted", "more than 0"]);
-    says(&of("4320 m", "9 tpi", &[40.0]), Unit, &["constant is a length", "twist"]);
-    says(&of("40 Nm", "16 Nm", &[40.0]), Unit, &["twist", "ratio", "not a linear density"]);
-    says(&"linear".parse::<Law>().unwrap_err(), Notation, &["linear", "inverse", "direct"]);
+    let none = refused(&[("twist_constant", "4320 tpi"), ("wanted_twist", "9 tpi")]);
+    says(&none, Notation, &["wheels (wheels owned, teeth) is missing", "[50, 54, 58]"]);
+    says(&of("4320 tpi", "9 tpi", "34.5"), Range, &["whole teeth", "34.5"]);
+    says(&of("4320 tpi", "9 tpi", "40, 0"), Range, &["0 is no part"]);
+    says(&of("4320 tpi", "0 tpi", "40"), Range, &["wanted_twist", "0 tpi is not possible"]);
+    says(&of("4320 m", "9 tpi", "40"), Unit, &["twist_constant", "length", "twist"]);
+    let both = [("twist_constant", "4320 tpi"), ("wanted_draft", "6"), ("wheels", "40")];
+    says(&refused(&both), Notation, &["each settles what is wanted: omit all but one"]);
+    let law =
+        [("draft_constant", "240"), ("wanted_draft", "6"), ("wheels", "40"), ("law", "linear")];
+    says(&refused(&law), Notation, &["linear", "inverse", "direct"]);
 }

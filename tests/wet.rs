@@ -1,7 +1,7 @@
 //! Oil and water, scour liquor, dye bath: masses balance, and dilution is that of mixing by hand.
 
-use hankwise::mill::{self, Addition};
-use hankwise::particulars::Particulars;
+use hankwise::calculation::{Solved, Value};
+use hankwise::mill;
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
@@ -9,7 +9,7 @@ fn close(a: f64, b: f64) -> bool {
     (a - b).abs() <= 1e-9 * a.abs().max(b.abs()).max(1e-6)
 }
 
-fn value(of: &Particulars, name: &str) -> f64 {
+fn value(of: &Solved, name: &str) -> f64 {
     of.find(name).unwrap_or_else(|e| panic!("{e}")).value
 }
 
@@ -17,8 +17,8 @@ fn percent(x: f64) -> String {
     format!("{} %", 100.0 * x)
 }
 
-fn emulsion(given: &[(&str, &str)]) -> Result<Particulars> {
-    mill::emulsion(&mill::emulsion_items().read(given)?)
+fn emulsion(given: &[(&str, &str)]) -> Result<Solved> {
+    mill::EMULSION.solve_texts(given)
 }
 
 proptest! {
@@ -28,8 +28,8 @@ proptest! {
         oil in 0.01..0.12_f64, fat in 0.0..0.03_f64, share in 0.2..0.9_f64,
     ) {
         let texts = [
-            ("mass", format!("{mass} kg")), ("regain", percent(regain)), ("fat", percent(fat)),
-            ("oil", percent(oil)), ("wanted", percent(regain + more)),
+            ("mass", format!("{mass} kg")), ("regain_before", percent(regain)), ("fat_before", percent(fat)),
+            ("oil_added", percent(oil)), ("wanted_regain", percent(regain + more)),
         ];
         let given: Vec<(&str, &str)> = texts.iter().map(|(n, t)| (*n, t.as_str())).collect();
         let lot = emulsion(&given).unwrap();
@@ -38,7 +38,7 @@ proptest! {
         prop_assert!(close(value(&lot, "emulsion_mass"), put_on));
         prop_assert!(close(value(&lot, "regain_after"), regain + more));
         // By an emulsion of the same share it is the same lot.
-        let same = percent(value(&lot, "emulsion_oil"));
+        let same = percent(value(&lot, "oil_share"));
         let mut by_share = given.clone();
         by_share[4] = ("oil_share", &same);
         let again = emulsion(&by_share).unwrap();
@@ -92,17 +92,21 @@ proptest! {
         let texts = [
             ("mass", format!("{goods} kg")), ("depth", percent(depth)),
             ("liquor_ratio", format!("{ratio}")), ("exhaustion", percent(exhaustion)),
-            ("stock", "20 g/L".to_owned()), ("wet", "1 L".to_owned()),
+            ("stock_concentration", "20 g/L".to_owned()), ("goods_water", "1 L".to_owned()),
         ];
         let given: Vec<(&str, &str)> = texts.iter().map(|(n, t)| (*n, t.as_str())).collect();
-        let salt = Addition::new("salt", parse_as("5 g/L", Kind::Concentration).unwrap(), None).unwrap();
-        let bath = mill::dye_bath(&mill::dye_bath_items().read(&given).unwrap(), &[salt], None).unwrap();
-        let (dye, liquor) = (value(&bath, "dye"), value(&bath, "liquor"));
+        let mut given = mill::DYE_BATH.blank().with_texts(&given).unwrap();
+        let salt = given.row("additions").unwrap();
+        let salt = salt.with_texts(&[("name", "salt"), ("in_liquor", "5 g/L")]).unwrap();
+        given.set("additions", Value::Rows(vec![salt])).unwrap();
+        let bath = mill::DYE_BATH.solve(given).unwrap();
+        let (dye, liquor) = (value(&bath, "dye_mass"), value(&bath, "liquor_volume"));
         prop_assert!(close(dye, goods * depth));
-        prop_assert!(close(liquor, value(&bath, "stock_volume") + value(&bath, "water") + 1.0));
-        prop_assert!(close(value(&bath, "salt_mass"), 0.005 * liquor));
+        let filled = value(&bath, "stock_volume") + value(&bath, "water_volume") + 1.0;
+        prop_assert!(close(liquor, filled));
+        prop_assert!(close(value(&bath, "salt.mass"), 0.005 * liquor));
         let before = mill::concentration_from_mass(Mass::base(dye), Volume::base(liquor));
-        let after = Concentration::base(value(&bath, "left_concentration"));
+        let after = Concentration::base(value(&bath, "concentration_after"));
         let liquor = Volume::base(liquor);
         let found = mill::exhaustion_from_baths(before, liquor, after, liquor).value();
         prop_assert!((found - exhaustion).abs() < 1e-9);
@@ -111,33 +115,36 @@ proptest! {
 
 #[test]
 fn what_does_not_go_together_is_refused() {
-    let lot = [("mass", "40 kg"), ("regain", "14 %"), ("oil", "5 %")];
+    let lot = [("mass", "40 kg"), ("regain_before", "14 %"), ("oil_added", "5 %")];
     let with = |more: &[(&'static str, &'static str)]| {
         emulsion(&[&lot[..], more].concat()).unwrap_err().to_string()
     };
-    assert!(with(&[]).contains("how much water is missing"));
-    assert!(with(&[("wanted", "12 %")]).contains("dry it first"));
-    assert!(with(&[("wanted", "16 %"), ("oil_share", "20 %")]).contains("write oil_share at"));
-    assert!(with(&[("wanted", "20 %"), ("fibre", "3 kg")]).contains("leave one out"));
-    let scour = |given: &[(&str, &str)]| {
-        mill::scour_liquor(&mill::scour_liquor_items().read(given).unwrap())
-    };
+    assert!(with(&[]).contains("how much water to add is missing"));
+    assert!(with(&[("wanted_regain", "12 %")]).contains("dry it first"));
+    assert!(
+        with(&[("wanted_regain", "16 %"), ("oil_share", "20 %")]).contains("write oil_share at")
+    );
+    assert!(
+        with(&[("wanted_regain", "20 %"), ("fibre_mass", "3 kg")]).contains("omit all but one")
+    );
+    let scour = |given: &[(&str, &str)]| mill::SCOUR_LIQUOR.solve_texts(given);
     let wool = [("mass", "20 kg"), ("liquor_ratio", "30")];
     let refusal = scour(&[&wool[..], &[("rinses", "2")]].concat()).unwrap_err().to_string();
-    assert!(refusal.contains("pickup is missing"), "{refusal}");
+    assert!(refusal.contains("rinses was given without pickup"), "{refusal}");
     let hot = scour(&[&wool[..], &[("temperature", "150 °F")]].concat()).unwrap();
     assert!(hot.warnings().iter().any(|w| w.contains("60 °C")), "{:?}", hot.warnings());
     let names: Vec<&str> = hot.cautions().iter().map(|c| c.name).collect();
     assert!(names.contains(&"scouring") && names.contains(&"raw fleece"), "{names:?}");
     let bath = [("mass", "20 kg"), ("depth", "2 %"), ("liquor_ratio", "30")];
     let dye = |more: &[(&'static str, &'static str)]| {
-        let given = mill::dye_bath_items().read(&[&bath[..], more].concat()).unwrap();
-        mill::dye_bath(&given, &[], None)
+        mill::DYE_BATH.solve_texts(&[&bath[..], more].concat())
     };
-    assert!(dye(&[("recipe_regain", "16 %")]).unwrap_err().to_string().contains("regain='14 %'"));
-    assert!(dye(&[("stock", "0.5 g/L")]).unwrap_err().to_string().contains("stronger stock"));
+    let refused = |more| dye(more).unwrap_err().to_string();
+    assert!(refused(&[("recipe_regain", "16 %")]).contains("without regain_before"));
+    assert!(refused(&[("shrinkage", "4 %")]).contains("without count_before"));
+    assert!(refused(&[("stock_concentration", "0.5 g/L")]).contains("stronger stock"));
     let plain = dye(&[]).unwrap();
-    assert!(plain.report().text().contains("source was not told"));
+    assert!(plain.report().text().contains("source was not given"));
     assert!(plain.cautions().iter().any(|c| c.name == "dyeing"));
 }
 
@@ -146,9 +153,8 @@ fn what_does_not_go_together_is_refused() {
 fn a_liquor_is_told_in_the_gallon_that_was_meant() {
     for (gallon, litres) in [("imp gal", 4.546_09), ("US gal", 3.785_411_784)] {
         let soap = format!("1 oz/{gallon}");
-        let lot = [("mass", "10 kg"), ("liquor_ratio", "30"), ("soap", soap.as_str())];
-        let lot = mill::scour_liquor_items().read(&lot).unwrap();
-        let said = mill::scour_liquor(&lot).unwrap().report().text();
+        let lot = [("mass", "10 kg"), ("liquor_ratio", "30"), ("soap_concentration", &soap)];
+        let said = mill::SCOUR_LIQUOR.solve_texts(&lot).unwrap().report().text();
         let expected = format!("{:.2} {gallon}", 300.0 / litres);
         assert!(said.contains(&expected), "{expected} in {said}");
     }
@@ -157,27 +163,32 @@ fn a_liquor_is_told_in_the_gallon_that_was_meant() {
 /// Washes one after another: what each takes multiplies, what each wants adds up.
 #[test]
 fn washes_compound_and_their_liquors_add() {
-    let lot = mill::washes_items().read(&[("mass", "20 kg"), ("fat", "24 %")]).unwrap();
-    let wash = |place, removed: &str| {
-        let said = [("liquor_ratio", "25"), ("soap", "4 g/L"), ("removed", removed)];
-        mill::wash_items(place).read(&said).unwrap()
+    let washes = |lot: &[(&str, &str)], all: &[&[(&str, &str)]]| {
+        let mut given = mill::WASHES.blank().with_texts(lot).unwrap();
+        let row = |wash: &&[(&str, &str)]| given.row("washes").unwrap().with_texts(wash).unwrap();
+        let rows = all.iter().map(row).collect();
+        given.set("washes", Value::Rows(rows)).unwrap();
+        mill::WASHES.solve(given)
     };
-    let found = mill::washes(&lot, &[wash(1, "80 %"), wash(2, "75 %"), wash(3, "50 %")]).unwrap();
-    let figure = |name: &str| found.find(name).unwrap().value;
-    assert!((figure("fat_after_1") - 0.048).abs() < 1e-12);
-    assert!((figure("fat_after_3") - 0.24 * 0.2 * 0.25 * 0.5).abs() < 1e-12);
-    assert!((figure("water") - 3.0 * 500.0).abs() < 1e-9);
-    assert!((figure("soap_mass") - 3.0 * figure("soap_1")).abs() < 1e-12);
+    let lot = [("mass", "20 kg"), ("fat_before", "24 %")];
+    let wash = |removed| {
+        [("liquor_ratio", "25"), ("soap_concentration", "4 g/L"), ("removed_share", removed)]
+    };
+    let found = washes(&lot, &[&wash("80 %"), &wash("75 %"), &wash("50 %")]).unwrap();
+    assert!((value(&found, "washes[1].fat_after") - 0.048).abs() < 1e-12);
+    assert!((value(&found, "washes[3].fat_after") - 0.24 * 0.2 * 0.25 * 0.5).abs() < 1e-12);
+    assert!((value(&found, "water_volume") - 3.0 * 500.0).abs() < 1e-9);
+    let soap = value(&found, "soap_mass");
+    assert!((soap - 3.0 * value(&found, "washes[1].soap_mass")).abs() < 1e-12);
     assert!(found.report().text().contains("! Scouring: "));
     // Where one wash was not tested, nothing is left to say of the grease.
-    let bare = mill::wash_items(2).read(&[("liquor_ratio", "25")]).unwrap();
-    let error = mill::washes(&lot, &[wash(1, "80 %"), bare]).unwrap_err().to_string();
+    let bare = [("liquor_ratio", "25")];
+    let error = washes(&lot, &[&wash("80 %"), &bare]).unwrap_err().to_string();
     assert!(error.contains("write all of these or none"), "{error}");
-    let none = mill::washes(&lot, &[]).unwrap_err().to_string();
-    assert!(none.contains("no wash is given"), "{none}");
-    let hot =
-        mill::wash_items(1).read(&[("liquor_ratio", "25"), ("temperature", "150 °F")]).unwrap();
-    let lot = mill::washes_items().read(&[("mass", "20 kg")]).unwrap();
-    let warned = mill::washes(&lot, &[hot]).unwrap();
-    assert!(warned.warnings()[0].starts_with("wash_1.temperature: 150 °F is more than the 60 °C"));
+    let none = washes(&lot, &[]).unwrap_err().to_string();
+    assert!(none.contains("washes (the washes, in order) is missing"), "{none}");
+    let hot = [("liquor_ratio", "25"), ("temperature", "150 °F")];
+    let warned = washes(&[("mass", "20 kg")], &[&hot]).unwrap();
+    let warning = "washes[1].temperature: 150 °F is more than the 60 °C";
+    assert!(warned.warnings()[0].starts_with(warning), "{:?}", warned.warnings());
 }

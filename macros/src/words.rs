@@ -71,11 +71,12 @@ pub(crate) fn bare(ty: &Type) -> syn::Result<Tokens> {
     Ok(quote!(#path))
 }
 
-/// `DeliveredLength` as `delivered_length`.
+/// `DeliveredLength` as `delivered_length`, `StopsPer1000Picks` as `stops_per_1000_picks`.
 pub(crate) fn snake(name: &Ident) -> String {
     let mut out = String::new();
     for letter in name.to_string().chars() {
-        if letter.is_uppercase() && !out.is_empty() {
+        let first_digit = letter.is_ascii_digit() && !out.ends_with(|c: char| c.is_ascii_digit());
+        if (letter.is_uppercase() || first_digit) && !out.is_empty() {
             out.push('_');
         }
         out.extend(letter.to_lowercase());

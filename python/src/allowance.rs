@@ -52,6 +52,6 @@ pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyRe
 #[pyo3(text_signature = "(fibre)")]
 pub(crate) fn allowances(fibre: &str) -> PyResult<HandbookTable> {
     let located = |e: hankwise::Error| raise(&e.at("allowances"));
-    let table = handbook::find("moisture_allowances").map_err(located)?;
+    let table = hankwise::catalogue::table("moisture_allowances").map_err(located)?;
     Ok(HandbookTable::part(table, fibre::allowances(fibre).map_err(located)?))
 }

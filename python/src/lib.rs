@@ -6,12 +6,10 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod allowance;
-mod asked;
 mod balance;
 mod calculation;
 mod call;
 mod chart;
-mod check_weights;
 mod colours;
 mod columns;
 mod convert;
@@ -24,10 +22,8 @@ mod grade;
 mod hand_knitting;
 mod handbook;
 mod inputs;
-mod job;
 mod make;
 mod out;
-mod particulars;
 mod picture;
 mod plan;
 mod quality;
@@ -38,8 +34,6 @@ mod result;
 mod results;
 mod rounding;
 mod weave;
-mod wet;
-mod wheels;
 mod working;
 mod yarn;
 
@@ -55,7 +49,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     errors::add(m)?;
     m.add_class::<quantity::Quantity>()?;
     m.add_class::<formula::Formula>()?;
-    m.add_class::<job::Job>()?;
     m.add_class::<calculation::Calculation>()?;
     m.add_class::<results::Results>()?;
     m.add_function(wrap_pyfunction!(calculation::_calculation, m)?)?;
@@ -68,10 +61,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<result::Table>()?;
     m.add_class::<handbook::HandbookFigure>()?;
     m.add_class::<handbook::HandbookTable>()?;
-    m.add_class::<wheels::ChangeWheel>()?;
     m.add_class::<balance::Balance>()?;
     m.add_class::<grade::WoolGrade>()?;
-    m.add_class::<particulars::Particulars>()?;
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
     m.add_class::<draft::Layers>()?;
@@ -100,7 +91,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::_table, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::_tables, m)?)?;
-    m.add_function(wrap_pyfunction!(job::_job, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 
@@ -137,11 +127,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
             module.add(card.name, &one)?;
             calculations.set_item(card.name, one)?;
         }
-        for job in hankwise::catalogue::jobs().filter(|job| job.room() == room) {
-            let one = Bound::new(py, job::Job::of(job))?;
-            one.setattr(own_module, &home)?;
-            module.add(job.name, one)?;
-        }
         for function in room_functions(room, &module)? {
             function.setattr(own_module, &home)?;
             module.add_function(function)?;
@@ -167,7 +152,6 @@ fn room_functions<'py>(
         ],
         "yarn" => vec![
             wrap_pyfunction!(yarn::parse, m)?,
-            wrap_pyfunction!(check_weights::check_weight_card, m)?,
             wrap_pyfunction!(hand_knitting::weight_class, m)?,
             wrap_pyfunction!(hand_knitting::weight_band, m)?,
             wrap_pyfunction!(rounding::round_tex, m)?,
@@ -180,14 +164,7 @@ fn room_functions<'py>(
             wrap_pyfunction!(colours::colour_order, m)?,
             wrap_pyfunction!(reed::choose_reed, m)?,
         ],
-        "mill" => vec![
-            wrap_pyfunction!(wheels::change_wheel, m)?,
-            wrap_pyfunction!(balance::balance, m)?,
-            wrap_pyfunction!(wet::emulsion, m)?,
-            wrap_pyfunction!(wet::scour_liquor, m)?,
-            wrap_pyfunction!(wet::washes, m)?,
-            wrap_pyfunction!(wet::dye_bath, m)?,
-        ],
+        "mill" => vec![wrap_pyfunction!(balance::balance, m)?],
         "quality" => vec![
             wrap_pyfunction!(chart::chart, m)?,
             wrap_pyfunction!(chart::capability, m)?,

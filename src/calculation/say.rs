@@ -55,7 +55,8 @@ impl Say {
         // A mill may weigh in kilograms and measure in yards.
         let inch = |kind: Kind| own(kind).map_or_else(|| units().any(is_inch), is_inch);
         let symbol = match kind {
-            Kind::LinearDensity => return own(kind),
+            // A temperature as the thermometer shows it.
+            Kind::LinearDensity | Kind::Temperature => return own(kind),
             Kind::Twist | Kind::Sett | Kind::Speed if own(kind).is_some() => return own(kind),
             // Yarns are as thick in cloth as before it.
             Kind::Diameter | Kind::Thickness | Kind::MassPerArea
@@ -63,6 +64,8 @@ impl Say {
             {
                 return own(kind.family());
             }
+            // Liquor in the gallon of its concentrations.
+            Kind::Volume => return own(kind).or_else(|| self.gallon()),
             Kind::Twist if inch(kind) => "tpi",
             Kind::Sett if inch(kind) => "threads/in",
             Kind::Speed if inch(Kind::Length) => "yd/min",
@@ -79,6 +82,13 @@ impl Say {
             _ => return None,
         };
         unit(symbol, Some(kind)).ok()
+    }
+    /// The gallon by which a concentration was given, where one was.
+    fn gallon(&self) -> Option<&'static Unit> {
+        let concentrations = self.units.iter().filter(|unit| unit.kind == Kind::Concentration);
+        let mut volumes = concentrations.filter_map(|unit| unit.symbol.split_once('/'));
+        let (_, gallon) = volumes.find(|(_, volume)| volume.ends_with(" gal"))?;
+        unit(gallon, Some(Kind::Volume)).ok()
     }
 }
 

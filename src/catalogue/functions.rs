@@ -39,7 +39,6 @@ pub static FUNCTIONS: &[Function] = &[
     f("yarn", "parse", "Reads a yarn: count, ends, twist, ply by ply.")
         .at("hankwise yarn 2/24 worsted"),
     f("yarn", "wraps", "The wraps per inch or cm that a yarn of a count may have."),
-    f("yarn", "check_weight_card", "What lengths of a yarn or slubbing should weigh, with bands."),
     f("yarn", "weight_class", "The hand-knitting weights (DK, Aran) into which a count falls."),
     f("yarn", "weight_band", "The bands of count that go with a hand-knitting word."),
     f("yarn", "ball_band", "What the band of a ball says: mass, length, weight class."),
@@ -63,15 +62,10 @@ pub static FUNCTIONS: &[Function] = &[
     )
     .at("hankwise settings plain --warp '16 YSW'"),
     f("cloth", "choose_reed", "The reed and the ends in a dent for a sett, from reeds you own."),
-    f("mill", "change_wheel", "The change wheel for a twist, draft or length, from those owned."),
     f("mill", "cost_through", "What a kilogram costs as it goes through stages with losses."),
     f("mill", "compare_tariffs", "What a commission mill charges by each basis, for one lot."),
     f("mill", "balance", "What went into a stage against what came out of it."),
     f("mill", "week", "A week of lots over the machines: order, times, what does not fit."),
-    f("mill", "emulsion", "Oil and water for a lot: kilograms and litres to weigh out."),
-    f("mill", "scour_liquor", "Liquor, soap and alkali to scour a lot of wool."),
-    f("mill", "washes", "The washes of a scour one after another, and the grease left."),
-    f("mill", "dye_bath", "Liquor, dye, additions and water of a dye bath."),
     f("mill", "blend", "What to weigh of each component of a blend."),
     f("mill", "evenness_of_blend", "How evenly a component is spread after stack and teaser."),
     f("quality", "chart", "A control chart of readings.").at("hankwise chart --help"),

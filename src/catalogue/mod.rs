@@ -32,7 +32,6 @@ use crate::calculation::Calculation;
 use crate::error::{Error, Result, did_you_mean};
 use crate::formula::Formula;
 use crate::handbook::Table;
-use crate::job::Job;
 use crate::{cloth, fibre, mill, quality, yarn};
 
 type ByName<T> = LazyLock<BTreeMap<&'static str, &'static T>>;
@@ -41,11 +40,6 @@ static FORMULAS: ByName<Formula> = LazyLock::new(|| {
     let rooms =
         [fibre::FORMULAS, yarn::FORMULAS, cloth::FORMULAS, mill::FORMULAS, quality::FORMULAS];
     rooms.into_iter().flatten().copied().flatten().map(|f| (f.name, *f)).collect()
-});
-
-static JOBS: ByName<Job> = LazyLock::new(|| {
-    let rooms = [mill::JOBS];
-    rooms.into_iter().flatten().copied().flatten().map(|job| (job.name, *job)).collect()
 });
 
 static CALCULATIONS: ByName<Calculation> = LazyLock::new(|| {
@@ -67,16 +61,6 @@ pub fn formulas() -> impl ExactSizeIterator<Item = &'static Formula> {
 /// The formula with a name.
 pub fn formula(name: &str) -> Result<&'static Formula> {
     named(&FORMULAS, name, "formula")
-}
-
-/// Every job, in the order of names.
-pub fn jobs() -> impl ExactSizeIterator<Item = &'static Job> {
-    JOBS.values().copied()
-}
-
-/// The job with a name.
-pub fn job(name: &str) -> Result<&'static Job> {
-    named(&JOBS, name, "calculation")
 }
 
 /// Every calculation, in the order of names.

@@ -8,7 +8,6 @@ mod solve;
 
 pub use array::BLOCK;
 pub use describe::Checks;
-pub(crate) use describe::caution_lines;
 pub(crate) use hankwise_macros::formula;
 pub(crate) use near::nearest;
 pub(crate) use solve::bisect;

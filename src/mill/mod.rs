@@ -8,7 +8,6 @@ mod drafting;
 mod dyeing;
 mod gearing;
 mod hold_up;
-mod jobs;
 mod liquor;
 mod loss;
 mod machines;
@@ -53,16 +52,15 @@ pub use week::{
     WeekMachine, WeekResults, lightness, week,
 };
 pub use wet::*;
-pub use wheels::{ChangeWheel, Fit, Law, change_wheel};
+pub use wheels::{
+    CHANGE_WHEEL, ChangeWheelInputs, ChangeWheelResults, DraftChange, LengthChange, TwistChange,
+    WheelFit, WheelLaw, WheelNeighbour, WheelSets, change_wheel,
+};
 pub use winders::*;
-
-/// The jobs of this room, file by file.
-pub(crate) const JOBS: &[&[&Job]] = &[jobs::JOBS, run::JOBS];
 
 pub(crate) use tables::TABLES;
 
 use crate::formula::Formula;
-use crate::job::Job;
 
 /// The formulas of this room, file by file.
 pub(crate) const FORMULAS: &[&[&Formula]] = &[
@@ -90,5 +88,10 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 ];
 
 /// The calculations of the room.
-pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] =
-    &[blending::CALCULATIONS, money::CALCULATIONS, run::CALCULATIONS, &[&WEEK]];
+pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] = &[
+    blending::CALCULATIONS,
+    money::CALCULATIONS,
+    run::CALCULATIONS,
+    wet::CALCULATIONS,
+    &[&WEEK, &CHANGE_WHEEL],
+];

@@ -1,382 +1,390 @@
 //! The check-weight card: what lengths should weigh on the balance at hand, and the bands.
 
 use super::check::{
-    CHECK_WEIGHT_IN_TODAYS_AIR, VARIATION_OF_MEAN, band_half_width, chance_for_each,
-    variation_of_mean,
+    band_half_width, chance_for_each, check_weight_in_todays_air, variation_of_mean,
 };
-use crate::error::{Error, Result};
+use crate::calculation::{Check, Inputs, Results, calculation};
+use crate::error::Result;
+use crate::number::Number;
 use crate::quantity::{
-    Amount, Count, Fraction, Kind, Length, LinearDensity, Mass, Ratio, Regain, Unit, print, unit,
+    Count, Fraction, Kind, Length, LinearDensity, Mass, Ratio, Regain, Unit, print, unit,
 };
-use crate::table::{Align, Block, Report};
-use crate::{law, normal};
+use crate::table::Align::{Left, Right};
+use crate::table::{Block, Report};
+use crate::{law, normal, refuse};
 
 /// Ends, or readings, at most.
-const MOST: u32 = 10_000;
+const MOST: f64 = 10_000.0;
 
-/// What a check-weight card is made from. Begin with [`CheckWeights::new`] and change what differs.
-#[derive(Clone, Debug)]
-pub struct CheckWeights {
-    /// The count as stated.
-    pub count: Amount,
-    /// Lengths to weigh, of each end.
-    pub lengths: Vec<Amount>,
-    /// Ends weighed together.
-    pub ends: u32,
-    /// Readings taken.
-    pub readings: u32,
-    /// Different ends among all that are weighed; none: each reading is taken from fresh ends.
-    pub different_ends: Option<u32>,
-    /// Variation from piece to piece along an end; where the two are not told apart, all of it.
-    pub along: Fraction<f64>,
-    /// Variation from end to end.
-    pub between: Fraction<f64>,
-    /// The readings, taken earlier, that the variation comes from; none: it is known from many.
-    pub variation_from: Option<u32>,
-    /// Regain at which the count is stated.
-    pub stated: Regain<f64>,
-    /// Regain of the yarn today.
-    pub today: Regain<f64>,
-    /// Oil with which the count is stated, on clean dry fibre.
-    pub oil_stated: Fraction<f64>,
-    /// Oil on the yarn today.
-    pub oil_today: Fraction<f64>,
-    /// The chance with which a right yarn is within the limits.
-    pub confidence: f64,
-    /// The units of the balance.
-    pub balance: Vec<&'static Unit>,
+/// The regain at which a count is stated, and that of the yarn.
+#[derive(Clone, Debug, Inputs)]
+pub struct RegainOfCount<N> {
+    /// regain at which the count is stated
+    #[q("R_s", 0.0..=0.4, zero)]
+    pub stated_regain: Regain<N>,
+    /// regain of the yarn as it is weighed
+    #[q("R", 0.0..=0.4, zero)]
+    pub regain: Regain<N>,
 }
 
-/// A line of the card, masses in kilograms.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct CheckRow {
-    /// Length of each end.
-    pub length: Amount,
-    /// What it should weigh.
-    pub weight: Mass<f64>,
-    /// Half the width of the band for the mean of the readings.
-    pub mean_half: Mass<f64>,
-    /// Half the width of the band in which all single readings lie.
-    pub single_half: Mass<f64>,
+/// The oil with which a count is stated, and that on the yarn.
+#[derive(Clone, Debug, Inputs)]
+pub struct OilOfCount<N> {
+    /// oil with which the count is stated, on clean dry fibre
+    #[q("o_s", 0.0..=0.2, zero)]
+    pub stated_oil: Fraction<N>,
+    /// oil on the yarn as it is weighed, on clean dry fibre
+    #[q("o", 0.0..=0.2, zero)]
+    pub oil: Fraction<N>,
 }
 
-/// A check-weight card.
-#[derive(Clone, Debug)]
-pub struct CheckCard {
-    /// What it was made from.
-    pub asked: CheckWeights,
-    /// A line for each length.
-    pub rows: Vec<CheckRow>,
-    /// Figures outside their usual range, each with a sentence.
-    pub warnings: Vec<String>,
+/// What [`check_weight_card()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct CheckWeightCardInputs<N> {
+    /// count of the yarn, slubbing or sliver, as stated
+    #[q("T", 1.0..=100_000.0, like = "200 tex")]
+    pub count: LinearDensity<N>,
+    /// length of each end weighed
+    #[q("L_c", 0.5..=500.0, like = "20 m")]
+    pub check_lengths: Vec<Length<N>>,
+    /// ends weighed together
+    #[q("N", 1.0..=200.0, or = 1.0)]
+    pub ends: Count<N>,
+    /// readings
+    #[q("n", 1.0..=200.0, or = 1.0)]
+    pub readings: Count<N>,
+    /// different ends from which all the pieces come
+    #[q("e", 1.0..=1000.0)]
+    pub different_ends: Option<Count<N>>,
+    /// coefficient of variation from piece to piece, of the length that is weighed
+    #[q("CV", 0.001..=0.3, zero)]
+    pub cv: Option<Fraction<N>>,
+    /// coefficient of variation from end to end, where it is not in the other
+    #[q("CV_b", 0.0..=0.3, zero)]
+    pub cv_between: Option<Fraction<N>>,
+    /// earlier readings from which the variation comes
+    #[q("n_v", 2.0..=10_000.0)]
+    pub cv_readings: Option<Count<N>>,
+    /// The regains.
+    #[group]
+    pub regains: Option<RegainOfCount<N>>,
+    /// The oil.
+    #[group]
+    pub oils: Option<OilOfCount<N>>,
+    /// chance with which a yarn that is right is within the limits
+    #[q("P", 0.5..=0.9999, or = 0.95)]
+    pub confidence: Fraction<N>,
+    /// units of the balance, separated by commas
+    pub balance: Option<String>,
 }
 
-impl CheckWeights {
-    /// One end, one reading, no variation, the state as stated, a chance of 95 %, grams.
-    pub fn new(count: Amount, lengths: Vec<Amount>) -> Result<Self> {
-        Ok(CheckWeights {
-            count,
-            lengths,
-            ends: 1,
-            readings: 1,
-            different_ends: None,
-            along: Fraction::base(0.0),
-            between: Fraction::base(0.0),
-            variation_from: None,
-            stated: Regain::base(0.0),
-            today: Regain::base(0.0),
-            oil_stated: Fraction::base(0.0),
-            oil_today: Fraction::base(0.0),
-            confidence: 0.95,
-            balance: vec![unit("g", Some(Kind::Mass))?],
-        })
-    }
+/// What [`check_weight_card()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct CheckWeightCardResults<N> {
+    /// Check weights
+    #[rows]
+    pub check_weights: Vec<CheckWeight<N>>,
+}
 
-    /// The card.
-    pub fn card(&self) -> Result<CheckCard> {
-        self.check()?;
-        let (pieces, ends) = (self.pieces(), self.different());
-        // A reading of several ends side by side averages over them.
-        let together = f64::from(self.ends);
-        let single = self.variation(together, together);
-        let mean = self.variation(f64::from(ends), f64::from(pieces));
-        let whole = Fraction::base(self.confidence);
-        let each = chance_for_each(whole, Count::base(f64::from(self.readings))).value();
-        // What few readings say of the variation is uncertain itself: Student's t for z.
-        let z = |chance: f64| match self.variation_from {
-            Some(n) => Ratio::base(law::t_two_sided(chance, f64::from(n - 1))),
-            None => Ratio::base(normal::two_sided(chance)),
-        };
-        let rows = self.lengths.iter().map(|length| {
-            let weight = super::check_weight_in_todays_air(
-                LinearDensity::base(self.count.base()),
-                Length::base(length.base()),
-                Count::base(together),
-                self.stated,
-                self.today,
-                self.oil_stated,
-                self.oil_today,
-            );
-            CheckRow {
-                length: *length,
-                weight,
-                mean_half: band_half_width(weight, mean, z(self.confidence)),
-                single_half: band_half_width(weight, single, z(each)),
+/// What ends of a length should weigh.
+#[derive(Clone, Debug, Results)]
+pub struct CheckWeight<N> {
+    /// length of each end
+    #[head = "length"]
+    pub check_length: Length<N>,
+    /// check weight
+    #[head = "should weigh"]
+    pub check_weight: Mass<N>,
+    /// The bands, where the variation is known.
+    #[part]
+    pub bands: Option<CheckBands<N>>,
+}
+
+/// The bands in which readings of a yarn that is right fall.
+#[derive(Clone, Debug, Results)]
+pub struct CheckBands<N> {
+    /// lower limit of the mean of the readings
+    #[head = "mean from"]
+    pub mean_low: Mass<N>,
+    /// upper limit of the mean of the readings
+    #[head = "to"]
+    pub mean_high: Mass<N>,
+    /// lower limit of all single readings
+    #[head = "each from"]
+    pub low: Mass<N>,
+    /// upper limit of all single readings
+    #[head = "to"]
+    pub high: Mass<N>,
+}
+
+/// What lengths of a yarn, a slubbing or a sliver should weigh on the balance at hand, and the bands in
+/// which the mean of the readings, and all single readings, must fall.
+///
+/// `ends` are weighed together, `readings` times. `cv` is the variation from piece to piece of the length
+/// that is weighed; where that along an end and that from end to end are separate, the latter is
+/// `cv_between`, and `different_ends` says from how many ends all the pieces come (else each reading is
+/// from fresh ones). Where the variation comes from few earlier readings, `cv_readings` says from how many:
+/// the bands are then wider, by Student's t. Where the count is stated at another regain than that of the
+/// yarn, or with another oil, give both. `balance` has the units in which the table shows the masses.
+#[calculation(
+    title = "Check weights",
+    example = ">>> import hankwise as hw
+>>> hw.yarn.check_weight_card(count=\"200 tex\", check_lengths=[\"20 m\"], readings=4, cv=\"3 %\",
+...                           stated_regain=\"17 %\", regain=\"12 %\", balance=\"g\")
+Check weights of 200 tex
+  One end of each length.
+  The count is stated at 17 % regain; weighed at 12 % regain.
+  length  should weigh  mean from       to  each from       to
+  20 m         3.829 g    3.716 g  3.942 g    3.543 g  4.115 g
+  Of a yarn that is right, the mean of 4 readings is within its limits 95 % of the time, and all 4
+    single readings together within theirs 95 % of the time.
+  Variation 3 % from piece to piece.",
+    check = check,
+    report = report
+)]
+pub fn check_weight_card<N: Number>(given: &CheckWeightCardInputs<N>) -> CheckWeightCardResults<N> {
+    let (stated_regain, regain) = regains(given);
+    let (stated_oil, oil) = oils(given);
+    let bands = has_bands(given).then(|| bands(given));
+    let row = |length: &Length<N>| {
+        let check_weight = check_weight_in_todays_air(
+            given.count,
+            *length,
+            given.ends,
+            stated_regain,
+            regain,
+            stated_oil,
+            oil,
+        );
+        let bands = bands.as_ref().map(|bands| {
+            let half = |band: &Band<N>| band_half_width(check_weight, band.variation, band.z).v();
+            let (mean, single, middle) = (half(&bands.mean), half(&bands.single), check_weight.v());
+            // Nothing weighs less than nothing.
+            CheckBands {
+                mean_low: Mass::from((middle - mean).max(0.0)),
+                mean_high: Mass::from(middle + mean),
+                low: Mass::from((middle - single).max(0.0)),
+                high: Mass::from(middle + single),
             }
         });
-        Ok(CheckCard { rows: rows.collect(), asked: self.clone(), warnings: self.unusual() })
-    }
+        CheckWeight { check_length: *length, check_weight, bands }
+    };
+    CheckWeightCardResults { check_weights: given.check_lengths.iter().map(row).collect() }
+}
 
-    /// What the formulas' cards call unusual.
-    fn unusual(&self) -> Vec<String> {
-        let mut all: Vec<String> = Vec::new();
-        let state = [
-            self.stated.value(),
-            self.today.value(),
-            self.oil_stated.value(),
-            self.oil_today.value(),
-        ];
-        for length in &self.lengths {
-            let mut row = vec![self.count.base(), length.base(), f64::from(self.ends)];
-            row.extend(state);
-            all.extend(CHECK_WEIGHT_IN_TODAYS_AIR.unusual(&row));
-        }
-        if self.varies() {
-            let (ends, pieces) = (f64::from(self.different()), f64::from(self.pieces()));
-            let row = [self.between.value(), self.along.value(), ends, pieces];
-            all.extend(VARIATION_OF_MEAN.unusual(&row));
-        }
-        let mut seen = std::collections::BTreeSet::new();
-        all.retain(|sentence| seen.insert(sentence.clone()));
-        all
-    }
+fn none<N: Number>() -> N {
+    N::constant(0.0)
+}
 
-    /// Pieces of yarn in all readings together.
-    fn pieces(&self) -> u32 {
-        self.ends * self.readings
-    }
+fn regains<N: Number>(given: &CheckWeightCardInputs<N>) -> (Regain<N>, Regain<N>) {
+    let known = given.regains.as_ref().map(|regains| (regains.stated_regain, regains.regain));
+    known.unwrap_or((Regain::base(none()), Regain::base(none())))
+}
 
-    /// Different ends among them.
-    fn different(&self) -> u32 {
-        self.different_ends.unwrap_or(self.pieces())
-    }
+fn oils<N: Number>(given: &CheckWeightCardInputs<N>) -> (Fraction<N>, Fraction<N>) {
+    let known = given.oils.as_ref().map(|oils| (oils.stated_oil, oils.oil));
+    known.unwrap_or((Fraction::base(none()), Fraction::base(none())))
+}
 
-    fn variation(&self, ends: f64, pieces: f64) -> Fraction<f64> {
-        variation_of_mean(self.between, self.along, Count::base(ends), Count::base(pieces))
-    }
+/// Whether the variation is known.
+fn has_bands<N>(given: &CheckWeightCardInputs<N>) -> bool {
+    given.cv.is_some() || given.cv_between.is_some()
+}
 
-    /// Variation from piece to piece, over all ends.
-    fn varies(&self) -> bool {
-        self.between.value() > 0.0 || self.along.value() > 0.0
-    }
+/// A band: what varies, and how many standard deviations to each side are in it.
+struct Band<N> {
+    variation: Fraction<N>,
+    z: Ratio<N>,
+}
 
-    fn check(&self) -> Result<()> {
-        let wrong = |message: String| Err(Error::range(format!("check weights: {message}")));
-        of_kind(&self.count, Kind::LinearDensity)?;
-        let kinds = [
-            (Kind::Fraction, "variation along the ends", self.along.value()),
-            (Kind::Fraction, "variation from end to end", self.between.value()),
-            (Kind::Regain, "regain stated", self.stated.value()),
-            (Kind::Regain, "regain today", self.today.value()),
-            (Kind::Fraction, "oil stated", self.oil_stated.value()),
-            (Kind::Fraction, "oil today", self.oil_today.value()),
-        ];
-        for (kind, what, value) in kinds {
-            kind.check(value).map_err(|e| e.at(format_args!("check weights, {what}")))?;
+/// The bands of the mean and of single readings.
+struct Bands<N> {
+    mean: Band<N>,
+    single: Band<N>,
+}
+
+fn bands<N: Number>(given: &CheckWeightCardInputs<N>) -> Bands<N> {
+    let CheckWeightCardInputs { ends, readings, confidence, .. } = *given;
+    let known = |cv: Option<Fraction<N>>| cv.unwrap_or(Fraction::base(none()));
+    let (between, along) = (known(given.cv_between), known(given.cv));
+    let pieces = Count::from(ends.v() * readings.v());
+    let different = given.different_ends.unwrap_or(pieces);
+    // What few readings say of the variation is uncertain itself: Student's t for z.
+    let z = |chance: Fraction<N>| {
+        let chance = chance.value();
+        let z = match given.cv_readings {
+            Some(readings) => law::t_two_sided(chance, readings.value() - 1.0),
+            None => normal::two_sided(chance),
+        };
+        Ratio::base(N::constant(z))
+    };
+    Bands {
+        mean: Band {
+            variation: variation_of_mean(between, along, different, pieces),
+            z: z(confidence),
+        },
+        // A reading of several ends side by side averages over them.
+        single: Band {
+            variation: variation_of_mean(between, along, ends, ends),
+            z: z(chance_for_each(confidence, readings)),
+        },
+    }
+}
+
+fn check(
+    given: &CheckWeightCardInputs<f64>,
+    _found: &CheckWeightCardResults<f64>,
+    check: &mut Check<'_>,
+) -> Result<()> {
+    let (together, readings) = (given.ends.value(), given.readings.value());
+    if together > MOST || readings > MOST {
+        refuse!(
+            check,
+            given.readings,
+            "too many to weigh; write at most {MOST} ends and {MOST} readings"
+        );
+    }
+    let pieces = together * readings;
+    if let Some(ends) = given.different_ends.map(Count::value) {
+        if ends < together || ends > pieces {
+            refuse!(
+                check,
+                given.different_ends,
+                "{pieces} pieces of yarn, {together} side by side, cannot come from {ends} different ends; \
+                 write at least {together} and at most {pieces}"
+            );
         }
-        if self.lengths.is_empty() {
-            return wrong("no length to weigh; write one, such as '20 m'".to_owned());
-        }
-        for length in &self.lengths {
-            of_kind(length, Kind::Length)?;
-            if length.base() <= 0.0 {
-                return wrong("a length of 0 weighs nothing; write one, such as '20 m'".to_owned());
-            }
-        }
-        if self.ends == 0 || self.readings == 0 {
-            return wrong("at least 1 end and 1 reading are weighed".to_owned());
-        }
-        if self.variation_from.is_some_and(|n| n < 2) {
-            return wrong("a variation comes from at least 2 readings".to_owned());
-        }
-        // More than anybody weighs, and the product still fits.
-        if self.ends > MOST || self.readings > MOST {
-            return wrong(format!("too many to weigh; at most {MOST} ends and {MOST} readings"));
-        }
-        let (ends, pieces) = (self.different(), self.pieces());
-        if ends < self.ends || ends > pieces {
-            return wrong(format!(
-                "{pieces} pieces of yarn, {} side by side, cannot come from {ends} different ends; \
-                 write at least {} and at most {pieces}",
-                self.ends, self.ends
-            ));
-        }
-        if pieces % ends != 0 {
-            return wrong(format!(
+        if pieces % ends != 0.0 {
+            refuse!(
+                check,
+                given.different_ends,
                 "{pieces} pieces cannot come evenly from {ends} different ends; take as many from each"
-            ));
+            );
         }
-        Kind::Fraction.check(self.confidence).map_err(|e| e.at("check weights, chance"))?;
-        if self.confidence <= 0.0 || self.confidence >= 1.0 {
-            return wrong(format!(
-                "a chance of {} is none to set limits by; write one between 0 and 100 %, such as 95 %",
-                print::of_kind(self.confidence, Kind::Fraction)
-            ));
-        }
-        if self.balance.is_empty() {
-            return wrong("the balance has no unit; write one, such as 'g'".to_owned());
-        }
-        if let Some(unit) = self.balance.iter().find(|u| u.kind != Kind::Mass) {
-            return Err(Error::unit(format!(
-                "check weights: '{}' is a unit of {}, not of a balance; write one such as 'g' or 'gr'",
-                unit.symbol,
-                unit.kind.words()
-            )));
-        }
-        Ok(())
     }
+    if given.cv_readings.is_some_and(|readings| readings.value() < 2.0) {
+        refuse!(check, given.cv_readings, "a variation comes from at least 2 readings");
+    }
+    if given.confidence.value() >= 1.0 {
+        refuse!(
+            check,
+            given.confidence,
+            "no limits hold with a chance of 100 %; write one between 0 and 100 %, such as 95 %"
+        );
+    }
+    balance(given.balance.as_deref()).map(|_| ()).map_err(|e| e.at("balance"))
 }
 
-impl CheckRow {
-    /// The band of the mean.
-    pub fn mean(&self) -> [Mass<f64>; 2] {
-        band(self.weight, self.mean_half)
-    }
-    /// The band of the single readings.
-    pub fn single(&self) -> [Mass<f64>; 2] {
-        band(self.weight, self.single_half)
-    }
+/// The units of the balance; grams where none is given.
+fn balance(units: Option<&str>) -> Result<Vec<&'static Unit>> {
+    let units = units.unwrap_or("g").split(',');
+    units.map(|name| unit(name.trim(), Some(Kind::Mass))).collect()
 }
 
-/// An amount as it was given.
-fn as_given(amount: &Amount) -> String {
-    print::with_unit(amount.number, amount.unit.symbol)
-}
-
-/// Refuses an amount of another kind and one that cannot be.
-fn of_kind(amount: &Amount, kind: Kind) -> Result<()> {
-    if amount.unit.kind != kind {
-        return Err(Error::unit(format!(
-            "check weights: {} is a {} and was given for a {}; write it like '{}'",
-            as_given(amount),
-            amount.unit.kind.words(),
-            kind.words(),
-            kind.example()
-        )));
-    }
-    kind.check(amount.base()).map_err(|e| e.at(format_args!("check weights, {}", kind.words())))
-}
-
-/// Nothing weighs less than nothing.
-fn band(middle: Mass<f64>, half: Mass<f64>) -> [Mass<f64>; 2] {
-    let (middle, half) = (middle.value(), half.value());
-    [Mass::base((middle - half).max(0.0)), Mass::base(middle + half)]
-}
-
-impl CheckCard {
-    /// True where bands are given: the variation is known.
-    pub fn has_bands(&self) -> bool {
-        self.asked.varies()
-    }
-
-    /// The card as a table: a line for each length and each unit of the balance.
-    pub fn report(&self) -> Report {
-        let asked = &self.asked;
-        let percent = |x: f64| print::of_kind(x, Kind::Fraction);
-        let several = asked.readings > 1;
-        let mut heads = vec!["length", "should weigh"];
-        if self.has_bands() {
-            if several {
-                heads.extend(["mean from", "to"]);
-            }
-            heads.extend([if several { "each from" } else { "from" }, "to"]);
+/// The card as a table: a line for each length and each unit of the balance.
+fn report(
+    given: &CheckWeightCardInputs<f64>,
+    found: &CheckWeightCardResults<f64>,
+    check: &Check<'_>,
+) -> Report {
+    let several = given.readings.value() > 1.0;
+    let mut heads = vec!["length", "should weigh"];
+    if has_bands(given) {
+        if several {
+            heads.extend(["mean from", "to"]);
         }
-        let columns = heads
-            .iter()
-            .enumerate()
-            .map(|(place, head)| {
-                ((*head).to_owned(), if place == 0 { Align::Left } else { Align::Right })
-            })
-            .collect();
-        let mut rows = Vec::new();
-        for row in &self.rows {
-            for unit in &asked.balance {
-                let mut masses = vec![row.weight];
-                if self.has_bands() {
-                    if several {
-                        masses.extend(row.mean());
-                    }
-                    masses.extend(row.single());
+        heads.extend([if several { "each from" } else { "from" }, "to"]);
+    }
+    let align =
+        |(place, head): (usize, &&str)| ((*head).to_owned(), if place == 0 { Left } else { Right });
+    let mut rows = Vec::new();
+    for row in &found.check_weights {
+        // The units were checked before.
+        for unit in balance(given.balance.as_deref()).unwrap_or_default() {
+            let mut masses = vec![row.check_weight];
+            if let Some(CheckBands { mean_low, mean_high, low, high }) = row.bands {
+                if several {
+                    masses.extend([mean_low, mean_high]);
                 }
-                let written = masses
-                    .into_iter()
-                    .map(|m| print::with_unit(unit.from_base(m.value()), unit.symbol));
-                let length = as_given(&row.length);
-                rows.push(std::iter::once(length).chain(written).collect());
+                masses.extend([low, high]);
             }
-        }
-        let ends = match asked.ends {
-            1 => "One end of each length".to_owned(),
-            n => format!("{n} ends of each length together"),
-        };
-        let mut lead = vec![format!("{ends}.")];
-        let state = |regain: Regain<f64>, oil: Fraction<f64>| {
-            let oil = if asked.oil_stated.value() + asked.oil_today.value() > 0.0 {
-                format!(" and {} oil", percent(oil.value()))
-            } else {
-                String::new()
-            };
-            format!("{} regain{oil}", percent(regain.value()))
-        };
-        let states = [state(asked.stated, asked.oil_stated), state(asked.today, asked.oil_today)];
-        if asked.stated != asked.today || asked.oil_stated != asked.oil_today {
-            lead.push(format!("The count is stated at {}; weighed at {}.", states[0], states[1]));
-        }
-        Report {
-            title: String::new(),
-            blocks: vec![Block {
-                title: format!("Check weights of {}", as_given(&asked.count)),
-                lead,
-                columns,
-                rows,
-                foot: self.foot(),
-                ..Block::default()
-            }],
+            let said =
+                |mass: Mass<f64>| print::with_unit(unit.from_base(mass.value()), unit.symbol);
+            let length = check.say(row.check_length);
+            rows.push(std::iter::once(length).chain(masses.into_iter().map(said)).collect());
         }
     }
+    Report {
+        title: String::new(),
+        blocks: vec![Block {
+            title: format!("Check weights of {}", check.say(given.count)),
+            lead: lead(given),
+            columns: heads.iter().enumerate().map(align).collect(),
+            rows,
+            foot: foot(given),
+            ..Block::default()
+        }],
+    }
+}
 
-    /// What the bands mean.
-    fn foot(&self) -> Vec<String> {
-        let asked = &self.asked;
-        let percent = |x: f64| print::of_kind(x, Kind::Fraction);
-        if !self.has_bands() {
-            return vec!["No bands: how much the yarn varies was not given.".to_owned()];
-        }
-        let chance = percent(asked.confidence);
-        let readings = match asked.readings {
-            1 => format!("A yarn that is right reads within the limits {chance} of the time."),
-            n => format!(
-                "Of a yarn that is right, the mean of {n} readings is within its limits {chance} of \
-                 the time, and all {n} single readings together within theirs {chance} of the time."
-            ),
+fn percent(share: f64) -> String {
+    print::of_kind(share, Kind::Fraction)
+}
+
+/// How many ends are weighed, and in which state.
+fn lead(given: &CheckWeightCardInputs<f64>) -> Vec<String> {
+    let mut lead = vec![match given.ends.value() {
+        1.0 => "One end of each length.".to_owned(),
+        n => format!("{n} ends of each length together."),
+    }];
+    let ((stated_regain, regain), (stated_oil, oil)) = (regains(given), oils(given));
+    let state = |regain: Regain<f64>, oil: Fraction<f64>| {
+        let oil = match &given.oils {
+            Some(_) => format!(" and {} oil", percent(oil.value())),
+            None => String::new(),
         };
-        let variation = if asked.between.value() > 0.0 {
+        format!("{} regain{oil}", percent(regain.value()))
+    };
+    if stated_regain != regain || stated_oil != oil {
+        let (stated, weighed) = (state(stated_regain, stated_oil), state(regain, oil));
+        lead.push(format!("The count is stated at {stated}; weighed at {weighed}."));
+    }
+    lead
+}
+
+/// What the bands mean.
+fn foot(given: &CheckWeightCardInputs<f64>) -> Vec<String> {
+    if !has_bands(given) {
+        return vec!["No bands: how much the yarn varies was not given.".to_owned()];
+    }
+    let chance = percent(given.confidence.value());
+    let readings = match given.readings.value() {
+        1.0 => format!("A yarn that is right reads within the limits {chance} of the time."),
+        n => format!(
+            "Of a yarn that is right, the mean of {n} readings is within its limits {chance} of the time, \
+             and all {n} single readings together within theirs {chance} of the time."
+        ),
+    };
+    let along = given.cv.map_or(0.0, Fraction::value);
+    let variation = match given.cv_between {
+        Some(between) if between.value() > 0.0 => {
+            let pieces = given.ends.value() * given.readings.value();
             format!(
                 "Variation {} from end to end, {} along an end; {} different ends.",
-                percent(asked.between.value()),
-                percent(asked.along.value()),
-                asked.different()
+                percent(between.value()),
+                percent(along),
+                given.different_ends.map_or(pieces, Count::value)
             )
-        } else {
-            format!("Variation {} from piece to piece.", percent(asked.along.value()))
-        };
-        let few = asked.variation_from.map(|n| {
-            format!(
-                "The variation comes from {n} readings, so the bands are those of Student's t with {} \
-                 degrees of freedom; those of all single readings together are on the safe side.",
-                n - 1
-            )
-        });
-        [readings, variation].into_iter().chain(few).collect()
-    }
+        }
+        _ => format!("Variation {} from piece to piece.", percent(along)),
+    };
+    let few = given.cv_readings.map(|n| {
+        format!(
+            "The variation comes from {} readings, so the bands are those of Student's t with {} degrees of \
+             freedom; those of all single readings together are on the safe side.",
+            n.value(),
+            n.value() - 1.0
+        )
+    });
+    [readings, variation].into_iter().chain(few).collect()
 }

@@ -61,4 +61,4 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 ];
 
 /// The calculations of the room.
-pub(crate) const CALCULATIONS: &[&Calculation] = &[&BALL_BAND, &WRAPS];
+pub(crate) const CALCULATIONS: &[&Calculation] = &[&BALL_BAND, &CHECK_WEIGHT_CARD, &WRAPS];

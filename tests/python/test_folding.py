@@ -76,10 +76,12 @@ def test_columns_in_lists():
 def test_any_row_is_a_list(row):
     expected = hw.yarn.fold_fed(["20 tex", "30 tex"], [1, 2])
     assert hw.yarn.fold_fed(row(["20 tex", "30 tex"]), row([1, 2])) == expected
-    wheel = hw.mill.change_wheel("995 tpi", "18.1 tpi", row([50, 54]))
-    assert wheel.teeth == 54
-    card = hw.yarn.check_weight_card("16 Nm", row(["100 m", "120 yd"]))
-    assert len(card) == 2
+    wheel = hw.mill.change_wheel(
+        twist_constant="995 tpi", wanted_twist="18.1 tpi", wheels=row([50, 54])
+    )
+    assert wheel["teeth"].number("") == 54
+    card = hw.yarn.check_weight_card(count="16 Nm", check_lengths=row(["100 m", "120 yd"]))
+    assert len(card["check_weights"]) == 2
 
 
 @pytest.mark.parametrize(
@@ -93,10 +95,10 @@ def test_what_is_no_row(none):
 
 
 def test_wheel_and_constant_of_unlike_kinds():
-    with pytest.raises(hw.UnitError, match=r"wanted = '18 turns' is a ratio.*'995 tpi' is not"):
-        hw.mill.change_wheel("995 tpi", "18 turns", [50])
+    with pytest.raises(hw.NotationError, match="each settles what is wanted: omit all but one"):
+        hw.mill.change_wheel(twist_constant="995 tpi", wanted_draft="18 turns", wheels=[50])
     with pytest.raises(hw.UnitError, match=r"bare 995 .* write its unit"):
-        hw.mill.change_wheel(995, "18 tpi", [50])
+        hw.mill.change_wheel(twist_constant=995, wanted_twist="18 tpi", wheels=[50])
 
 
 @pytest.mark.parametrize(
@@ -149,38 +151,51 @@ def test_lists_in_help_and_working():
 
 def test_the_change_wheel():
     wheel = hw.mill.change_wheel(
-        constant=hw.q("995.31 tpi"), wanted="18.1 tpi", wheels=["58", 50, 54], law="inverse"
+        twist_constant=hw.q("995.31 tpi"), wanted_twist="18.1 tpi", wheels=["58", 50, 54]
     )
-    assert (wheel.teeth, wheel.wheels, wheel.law) == (54, [50, 54, 58], "inverse")
-    assert wheel.gives.number("tpi") == pytest.approx(995.31 / 54)
-    assert wheel.off == pytest.approx(995.31 / 54 / 18.1 - 1)
-    assert (wheel.below["teeth"], wheel.above["teeth"]) == (54, 58)
-    assert wheel.above["gives"].number("tpi") == pytest.approx(995.31 / 58)
+    assert wheel["teeth"].number("") == 54
+    assert wheel["twist"].number("tpi") == pytest.approx(995.31 / 54)
+    assert wheel["deviation"].number("%") == pytest.approx(100 * (995.31 / 54 / 18.1 - 1))
+    assert [wheel[f"{place}.teeth"].number("") for place in ("below", "above")] == [54, 58]
+    assert wheel["above.twist"].number("tpi") == pytest.approx(995.31 / 58)
+    assert [row["teeth"].number("") for row in wheel["neighbours"]] == [54, 58]
     # The catalogue of 1909 finds 55 teeth; the mill of this test has none.
-    assert round(wheel.teeth_wanted) == 55
+    assert round(wheel["wanted_teeth"].number("")) == 55
     assert "next above" in str(wheel)
     assert "<table>" in wheel._repr_html_()
     assert str(pickle.loads(pickle.dumps(wheel))) == str(wheel)
-    draft = hw.mill.change_wheel(0.2, 7, [30, 40], law="direct")
-    assert (draft.teeth, draft.gives.number(""), draft.below["teeth"]) == (30, 6.0, 30)
-    assert hw.mill.change_wheel("40 mm", "1.44 m", [36], "direct").above is None
+    assert "owned part for" in str(wheel.working("twist"))
+    draft = hw.mill.change_wheel(draft_constant=0.2, wanted_draft=7, wheels=[30, 40], law="direct")
+    assert [draft[n].number("") for n in ("teeth", "draft", "below.teeth")] == [30, 6, 30]
+    one = hw.mill.change_wheel(
+        length_constant="40 mm", wanted_length="1.44 m", wheels=[36], law="direct"
+    )
+    assert "above.teeth" not in one
+    # The one that is on, and what it gives, whatever is nearest.
+    on = hw.mill.change_wheel(
+        twist_constant="995.31 tpi", wanted_twist="18.1 tpi", wheels=[50, 54, 58], wheel=58
+    )
+    assert on["twist"].number("tpi") == pytest.approx(995.31 / 58)
+
+
+TWIST = {"twist_constant": "4320 tpi", "wanted_twist": "9 tpi", "wheels": [40]}
 
 
 @pytest.mark.parametrize(
-    ("arguments", "error", "words"),
+    ("change", "error", "words"),
     [
-        (("4320 tpi", "9 tpi", [34.5]), hw.RangeError, "change_wheel: wheels: .*whole teeth"),
-        (("4320 tpi", "9 tpi", []), hw.NotationError, r"no part is owned.*\[32, 35, 40\]"),
-        (("4320 tpi", "9 tpi", 40), hw.NotationError, "wheels: a list is wanted"),
-        (("4320 tpi", "9 tpi", [40], "linear"), hw.NotationError, "'linear' is no law"),
-        (("4320 tpi", "16 Nm", [40]), hw.UnitError, "wanted: .*twist"),
-        (("4320", "9 tpi", [40]), hw.UnitError, "constant: .*bare 4320"),
-        (("4320 tpi", hw.q([9, 10], "tpi"), [40]), TypeError, "wanted: one figure"),
+        ({"wheels": [34.5]}, hw.RangeError, "change_wheel: wheels: .*whole teeth"),
+        ({"wheels": []}, hw.NotationError, r"no part is owned.*\[50, 54, 58\]"),
+        ({"wheels": 40}, hw.NotationError, "wheels: a list"),
+        ({"law": "linear"}, hw.NotationError, "'linear' is not one of its words"),
+        ({"wanted_twist": "16 Nm"}, hw.UnitError, "wanted_twist: .*twist"),
+        ({"twist_constant": "4320"}, hw.UnitError, "twist_constant: .*bare 4320"),
+        ({"wanted_twist": "0.001 tpi"}, hw.RangeError, "no wheel has them"),
     ],
 )
-def test_change_wheels_that_cannot_be(arguments, error, words):
+def test_change_wheels_that_cannot_be(change, error, words):
     with pytest.raises(error, match=words):
-        hw.mill.change_wheel(*arguments)
+        hw.mill.change_wheel(**TWIST | change)
 
 
 def test_several_lists_on_the_command_line(capsys):

@@ -28,17 +28,22 @@ def dye(**more):
             ),
             "sample 2 holds more",
         ),
-        (lambda: M.scour_liquor(mass="20 kg", liquor_ratio=0), "0 is given for the litres"),
+        (lambda: M.scour_liquor(mass="20 kg", liquor_ratio=0), "0 is not possible for the litres"),
         (lambda: M.scour_liquor(mass="20 kg", liquor_ratio="30:1"), "30 for 30:1"),
         (lambda: M.scour_liquor(mass="20 kg", liquor_ratio="1:30"), "one number"),
         (lambda: M.scour_liquor(mass="20 kg"), 'write liquor_ratio=30'),
         (lambda: M.scour_liquor(mass="20 kg", liquor_ratio=30, temperature="55 C"), "mean '°C'"),
-        (lambda: dye(shrinkage="3 %"), "write count='150 tex' too"),
+        (lambda: dye(shrinkage="3 %"), "without count_before"),
         (lambda: dye(loss="100 %"), "all of the goods would be lost"),
         (lambda: M.blend(components={"white": "10 kg", "grey": "4 kg"}), "a list goes here"),
         (lambda: hw.q("2 lb/gal"), "'lb/imp gal' .of 4.546 L. or 'lb/US gal'"),
         (lambda: hw.q("10 gallons"), "'imp gal' .4.546 L. or 'US gal'"),
-        (lambda: M.scour_liquor(mass="9 kg", liquor_ratio=30, soap="2 oz/gal"), "'oz/US gal'"),
+        (
+            lambda: M.scour_liquor(
+                mass="9 kg", liquor_ratio=30, soap_concentration="2 oz/gal"
+            ),
+            "'oz/US gal'",
+        ),
         (lambda: hw.quality.coefficient_of_variation(3, 0), "mean more than 0$"),
         (
             lambda: M.cost_through(
@@ -108,8 +113,10 @@ def test_wool_that_costs_nothing_has_no_shares():
 
 
 def test_a_density_in_kilograms_for_a_cubic_metre():
-    lot = {"mass": "40 kg", "regain": "16 %", "oil": "4 %", "wanted": "25 %"}
-    one, other = (M.emulsion(density=d, **lot) for d in ("920 kg/m³", "0.92 kg/L"))
+    lot = {
+        "mass": "40 kg", "regain_before": "16 %", "oil_added": "4 %", "wanted_regain": "25 %"
+    }  # fmt: skip
+    one, other = (M.emulsion(oil_density=d, **lot) for d in ("920 kg/m³", "0.92 kg/L"))
     assert one.keys() == other.keys()
     assert [one[k].number(one[k].unit) for k in one] == pytest.approx(
         [other[k].number(other[k].unit) for k in other]

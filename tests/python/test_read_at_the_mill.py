@@ -87,15 +87,20 @@ def test_an_invoice_counts_fat_once():
 def test_a_liquor_by_the_gallon_is_measured_in_gallons_and_fahrenheit():
     with pytest.warns(hw.RangeWarning, match="150 °F is more than the 60 °C"):
         lot = hw.mill.scour_liquor(
-            mass="20 lb", liquor_ratio=20, soap="0.15 lb/imp gal", temperature="150 °F"
+            mass="20 lb",
+            liquor_ratio=20,
+            soap_concentration="0.15 lb/imp gal",
+            temperature="150 °F",
         )
     said = one_line(lot)
     assert "temperature of the liquor, as given 150 °F" in said
     # 20 lb × 20 L/kg, in gallons of 4.54609 L.
     gallons = 20 * 0.45359237 * 20 / 4.54609
-    assert f"scour liquor {gallons:.2f} imp gal" in said
-    metric = one_line(hw.mill.scour_liquor(mass="20 kg", liquor_ratio=30, soap="10 g/L"))
-    assert "scour liquor 600 L" in metric
+    assert f"liquor {gallons:.2f} imp gal" in said
+    metric = one_line(
+        hw.mill.scour_liquor(mass="20 kg", liquor_ratio=30, soap_concentration="10 g/L")
+    )
+    assert "liquor 600 L" in metric
     assert "gal" not in metric
 
 
@@ -114,8 +119,13 @@ def test_a_weighed_blend_says_weighed_and_its_mass_at_a_regain():
 
 
 def test_the_tape_of_a_condenser_is_told_in_millimetres():
-    card = hw.mill.card_run(
-        lot="30 kg", slubbing="200 tex", ends=92, edge_ends=4, speed="17 m/min", width="1.5 m"
+    card = hw.mill.card(
+        fibre_mass="30 kg",
+        slubbing_count="200 tex",
+        ends=92,
+        edge_ends=4,
+        delivery_speed="17 m/min",
+        web_width="1.5 m",
     )
     # 1.5 m over 96 ends.
     assert "15.62 mm" in one_line(card)
@@ -200,11 +210,16 @@ def test_an_inch_mill_reads_inches_pounds_and_ounces_for_a_square_yard():
     assert "yarn wound in a draw 72 in" in mule
     # 72/1.4
     assert "slubbing delivered in a draw 51.43 in" in mule
-    card = hw.mill.card_run(
-        lot="65 lb", slubbing="8 YSW", ends=92, edge_ends=4, speed="18 yd/min", width="60 in"
+    card = hw.mill.card(
+        fibre_mass="65 lb",
+        slubbing_count="8 YSW",
+        ends=92,
+        edge_ends=4,
+        delivery_speed="18 yd/min",
+        web_width="60 in",
     )
     # 96 ends of 1/2048 lb for a yard, side by side over 60 in, in ounces for a square yard.
     ounces = 96 / (8 * 256) * 16 / (60 / 36)
-    assert f"web, as it leaves the card {ounces:.4g} oz/yd²" in one_line(card)
+    assert f"mass per area of the web, as it leaves the card {ounces:.4g} oz/yd²" in one_line(card)
     # 92 ends × 18 yd/min, in pounds.
     assert f"{92 * 18 * 60 / (8 * 256):.2f} lb/h" in one_line(card)

@@ -1,10 +1,10 @@
 //! Machines at work: from what is set and wanted to output, doffs, packages, hours and people.
 
-mod asks;
-mod cloth;
-mod common;
+mod card;
+mod finishing;
 mod loom;
 mod lot;
+mod lot_on_card;
 mod minding;
 pub(crate) mod mule;
 mod reel;
@@ -14,7 +14,17 @@ mod twister;
 mod warping;
 mod winder;
 
+pub use card::{CARD, CardInputs, CardMachine, CardResults, CardWaste, HeldUpResults, card};
+pub use finishing::{
+    BATCHES, BatchesInputs, BatchesResults, DRYER, DryerInputs, DryerResults, MachinesAtWork,
+    PASSAGES, PassagesInputs, PassagesResults, batches, dryer, passages,
+};
+pub use loom::{
+    LOOM, LoomInputs, LoomMachine, LoomResults, LoomRunning, LoomStops, LoomWeft, LoomsMinded,
+    StopsCounted, WeaverTime, loom,
+};
 pub use lot::{Lot as LotOnMachine, LotResults, PackageSize, Packages};
+pub use lot_on_card::{LOT_ON_CARD, LotOfSize, LotOnCardInputs, LotOnCardResults, lot_on_card};
 pub use minding::{BrokenEnds, Minding, MindingResults, People, Piecing, SpindlesMinded};
 pub use mule::{
     Delivery, DeliveryResults, DeliveryWheels, MULE, MuleInputs, MuleMachine, MuleResults,
@@ -37,11 +47,19 @@ pub use winder::{
 };
 
 use crate::calculation::Calculation;
-use crate::job::Job;
-
-/// Every machine.
-pub(crate) const JOBS: &[&Job] = &[&loom::LOOM, &cloth::PASSAGES, &cloth::BATCHES, &cloth::DRYER];
 
 /// Every calculation of a machine.
-pub(crate) const CALCULATIONS: &[&Calculation] =
-    &[&MULE, &RING_FRAME, &TWISTER, &WINDER, &REEL, &WARPING];
+pub(crate) const CALCULATIONS: &[&Calculation] = &[
+    &CARD,
+    &LOT_ON_CARD,
+    &MULE,
+    &RING_FRAME,
+    &TWISTER,
+    &WINDER,
+    &REEL,
+    &WARPING,
+    &LOOM,
+    &PASSAGES,
+    &BATCHES,
+    &DRYER,
+];
