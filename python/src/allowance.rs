@@ -1,8 +1,8 @@
 //! Agreed allowances for moisture.
 
-use hankwise::fibre;
 use hankwise::handbook::{self, Figure};
 use hankwise::quantity::{Kind, unit};
+use hankwise::{catalogue, fibre};
 use pyo3::prelude::*;
 
 use crate::call::warn;
@@ -52,6 +52,6 @@ pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyRe
 #[pyo3(text_signature = "(fibre)")]
 pub(crate) fn allowances(fibre: &str) -> PyResult<HandbookTable> {
     let located = |e: hankwise::Error| raise(&e.at("allowances"));
-    let table = handbook::find("moisture_allowances").map_err(located)?;
+    let table = catalogue::table("moisture_allowances").map_err(located)?;
     Ok(HandbookTable::part(table, fibre::allowances(fibre).map_err(located)?))
 }
