@@ -81,7 +81,7 @@ fn a_ball_band() {
     let count = LinearDensity::base(fifty.find("label_count").unwrap().value);
     assert!((count.number("m/100g").unwrap() - 800.0).abs() < 1e-9);
     assert!(fifty.report().text().contains("cobweb"));
-    assert!(band("0 g").unwrap_err().to_string().contains("0 is not possible for the mass"));
+    assert!(band("0 g").unwrap_err().to_string().contains("0 g is not possible for the mass"));
 }
 
 proptest! {

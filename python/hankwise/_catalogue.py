@@ -23,7 +23,7 @@ class _Fixed:
     clear = pop = popitem = setdefault = update = _fixed
 
 
-class Formulas(_Fixed, dict[str, Formula[...]]):
+class Formulas(_Fixed, dict[str, "Formula[...]"]):
     """The formulas by name; shows itself as a table. `hankwise.find` searches them."""
 
     _own = "a formula of your own is a function"
@@ -43,7 +43,7 @@ class Formulas(_Fixed, dict[str, Formula[...]]):
         return find(kind="formula")._repr_html_()
 
 
-class Calculations(_Fixed, dict[str, Calculation[..., Any]]):
+class Calculations(_Fixed, dict[str, "Calculation[..., Any]"]):
     """The calculations by name; shows itself as a table. `hankwise.find` searches them.
 
     >>> import hankwise as hw

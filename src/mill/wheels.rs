@@ -1,11 +1,11 @@
 //! The wheel to put on, out of those that the mill owns.
 
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Owned, Results, Words, calculation};
 use crate::error::Result;
 use crate::number::{Number, V};
 use crate::quantity::print::{constant, figure, fixed};
 use crate::quantity::{Count, Deviation, Length, Ratio, Twist};
-use crate::refuse;
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 

@@ -134,8 +134,8 @@ pub struct WrapsResults<N> {
     title = "Wraps of a yarn",
     example = ">>> import hankwise as hw
 >>> wraps = hw.yarn.wraps(count=\"16 YSW\")
->>> [wraps[name].to(\"wraps/in\") for name in wraps]
-[<sett: 27.02 wraps/in>, <sett: 57.09 wraps/in>, <sett: 67.46 wraps/in>]",
+>>> [round(wraps[name].number(\"wraps/in\")) for name in wraps]
+[27, 58, 68]",
     report = report
 )]
 pub fn wraps<N: Number>(given: &WrapsInputs<N>) -> WrapsResults<N> {

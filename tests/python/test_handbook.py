@@ -184,7 +184,7 @@ def test_a_ball_band_by_hand():
 def test_what_a_ball_band_refuses():
     with pytest.raises(hw.NotationError, match="write both or neither"):
         hw.yarn.ball_band(count="4 Nm", regain="12 %")
-    with pytest.raises(hw.RangeError, match="0 is not possible for the mass on the label"):
+    with pytest.raises(hw.RangeError, match="0 g is not possible for the mass on the label"):
         hw.yarn.ball_band(count="4 Nm", ball_mass="0 g")
     with pytest.raises(hw.UnitError, match="ball_band, ball_mass: a bare 50"):
         hw.yarn.ball_band(count="4 Nm", ball_mass=50)

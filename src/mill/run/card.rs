@@ -1,5 +1,6 @@
 //! A lot on the card.
 
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::fibre;
@@ -9,7 +10,6 @@ use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassPerArea, MassRate,
     Regain, Speed,
 };
-use crate::refuse;
 
 /// The card itself, and how it runs.
 #[derive(Clone, Debug, Inputs)]

@@ -2,11 +2,11 @@
 
 use super::lot::{Fed, fed};
 use super::minding::{People, people};
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Fraction, Length, Mass, MassRate, Regain, Speed};
-use crate::refuse;
 use crate::{fibre, mill};
 
 /// Machines at work on one lot, and the people who mind them.

@@ -1,6 +1,7 @@
 //! The loom at work.
 
 use super::minding::{People, people};
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
@@ -8,7 +9,6 @@ use crate::quantity::{
     Count, Crimp, Duration, Fraction, Frequency, Length, LinearDensity, Mass, Ratio, Sett,
     Shrinkage, Speed,
 };
-use crate::refuse;
 use crate::{cloth, mill, yarn};
 
 /// The loom itself, and how it runs.

@@ -1,11 +1,11 @@
 //! What a lot loses on the card for being small, and whose wool comes off.
 
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::mill;
 use crate::number::{Equation, Number, V};
 use crate::quantity::{Fraction, Mass};
-use crate::refuse;
 
 /// What [`lot_on_card()`] asks.
 #[derive(Clone, Debug, Inputs)]

@@ -1,5 +1,6 @@
 //! A dye bath for a lot. The recipe is the dyer's.
 
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::fibre::{mass_after_change_of_state, mass_at_regain, state_ratio};
@@ -11,7 +12,6 @@ use crate::number::Number;
 use crate::quantity::{
     Concentration, Fraction, LinearDensity, Mass, OnFibre, Ratio, Regain, Shrinkage, Volume, Yield,
 };
-use crate::refuse;
 use crate::{mill, yarn};
 
 /// The water on the goods.

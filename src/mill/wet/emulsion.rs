@@ -1,5 +1,6 @@
 //! Oil and water for a lot.
 
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::fibre::{fibre_in_mass, mass_in_state, state_ratio};
@@ -9,7 +10,6 @@ use crate::mill::{
 use crate::number::Number;
 use crate::quantity::print::figure;
 use crate::quantity::{Density, Fraction, Mass, OnFibre, Ratio, Regain, Volume};
-use crate::refuse;
 
 /// How the lot is known.
 #[derive(Clone, Debug, Inputs)]

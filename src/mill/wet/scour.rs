@@ -1,5 +1,6 @@
 //! Scour liquor for a lot.
 
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::fibre::oven_dry_mass;
@@ -8,7 +9,6 @@ use crate::number::Number;
 use crate::quantity::{
     Concentration, Count, Density, Fraction, Mass, Ratio, Regain, Temperature, Volume,
 };
-use crate::refuse;
 
 /// The liquor of a scour or of a wash.
 #[derive(Clone, Debug, Inputs)]

@@ -1,12 +1,12 @@
 //! The washes of a scour, one after another.
 
 use super::scour::{LiquorResults, ScourLiquor, make_up, warn_of_heat};
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::mill::fat_after_washes;
 use crate::number::{Number, V};
 use crate::quantity::{Fraction, Mass, OnFibre, Volume};
-use crate::refuse;
 
 /// A wash.
 #[derive(Clone, Debug, Inputs)]
