@@ -91,7 +91,9 @@ def run(args: argparse.Namespace) -> None:
         _calculation(args, what, given)
 
 
-def _describe(args: argparse.Namespace, what: hw.Formula[...] | hw.Calculation[..., Any], names: list[str]) -> None:
+def _describe(
+    args: argparse.Namespace, what: hw.Formula[...] | hw.Calculation[..., Any], names: list[str]
+) -> None:
     if args.sheet is not None or args.latex or args.units or args.working:
         raise hw.NotationError(
             f"{what.name}: a working needs the inputs; write them too, such as {names[0]}=…"
@@ -186,13 +188,17 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
             )
 
 
-def _calculation(args: argparse.Namespace, calculation: hw.Calculation[..., Any], inputs: dict[str, Any]) -> None:
+def _calculation(
+    args: argparse.Namespace, calculation: hw.Calculation[..., Any], inputs: dict[str, Any]
+) -> None:
     if args.units:
         raise hw.NotationError(
             f"{calculation.name} has several answers; --in is for the one answer of a formula"
         )
     if args.latex and args.working is None:
-        raise hw.NotationError(f"{calculation.name} has several answers; write --working NAME for one")
+        raise hw.NotationError(
+            f"{calculation.name} has several answers; write --working NAME for one"
+        )
     found = calculation(**inputs)
     if args.sheet is not None:
         found.to_workbook(args.sheet)

@@ -5,6 +5,8 @@ python -m hankwise._stubs            writes fibre.pyi, yarn.pyi, cloth.pyi, mill
 python -m hankwise._stubs --check    says which of them are not as the catalogue is
 """
 
+from __future__ import annotations
+
 import re
 import sys
 from pathlib import Path

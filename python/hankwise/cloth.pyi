@@ -2,32 +2,27 @@
 
 # Written by python -m hankwise._stubs from the catalogue.
 
-from typing import Literal, final
+from collections.abc import Mapping, Sequence
+from typing import Any, Literal, NotRequired, TypedDict
 
-from hankwise._cloth_more import choose_reed as choose_reed
-from hankwise._cloth_more import colour_order as colour_order
-from hankwise._cloth_more import draft as draft
-from hankwise._cloth_more import finished_sample as finished_sample
-from hankwise._cloth_more import finishing as finishing
-from hankwise._cloth_more import piece as piece
-from hankwise._cloth_more import pieces_from_yarn as pieces_from_yarn
-from hankwise._cloth_more import plain_cloth as plain_cloth
-from hankwise._cloth_more import process as process
-from hankwise._cloth_more import satin_moves as satin_moves
-from hankwise._cloth_more import settings as settings
-from hankwise._cloth_more import to_weave as to_weave
-from hankwise._cloth_more import weave as weave
 from hankwise._hankwise import (
-    Formula,
-    Quantity,
-    Working,
     _Measure,
+    _Measures,
     _Plain,
     _Plains,
+    Quantity,
+    Results,
+    _as_calculation,
+    _as_formula,
+    choose_reed as choose_reed,
+    colour_order as colour_order,
+    draft as draft,
+    satin_moves as satin_moves,
+    weave as weave,
 )
 
-@final
-class _AreaShrinkage(Formula):
+@_as_formula
+def area_shrinkage(width_shrinkage: _Plain, length_shrinkage: _Plain) -> Quantity:
     """Area lost from the shrinkages in width and length.
 
     s_A = 1 − (1 − s_w) × (1 − s_l)
@@ -36,27 +31,13 @@ class _AreaShrinkage(Formula):
     length_shrinkage: shrinkage in length
     """
 
-    def __call__(self, width_shrinkage: _Plain, length_shrinkage: _Plain) -> Quantity: ...
-    def working(
-        self,
-        width_shrinkage: _Plain,
-        length_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["width_shrinkage", "length_shrinkage"],
-        *,
-        area_shrinkage: _Plain,
-        width_shrinkage: _Plain = ...,
-        length_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-area_shrinkage: _AreaShrinkage
-
-@final
-class _BrierleySett(Formula):
+@_as_formula
+def brierley_sett(
+    mean_float: _Plain,
+    weave_exponent: _Plain,
+    brierley_constant: _Plain,
+    count: _Measure,
+) -> Quantity:
     """The closest sett of a square cloth by Brierley.
 
     Fᵐ = exp(m × ln(F)); Y = 496,054.648 / T; n_q = Fᵐ × √k × √Y / 2.54
@@ -67,37 +48,8 @@ class _BrierleySett(Formula):
     count: yarn count
     """
 
-    def __call__(
-        self,
-        mean_float: _Plain,
-        weave_exponent: _Plain,
-        brierley_constant: _Plain,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mean_float: _Plain,
-        weave_exponent: _Plain,
-        brierley_constant: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mean_float", "weave_exponent", "brierley_constant", "count"],
-        *,
-        brierley_sett: _Measure,
-        mean_float: _Plain = ...,
-        weave_exponent: _Plain = ...,
-        brierley_constant: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-brierley_sett: _BrierleySett
-
-@final
-class _BrierleyWeftSett(Formula):
+@_as_formula
+def brierley_weft_sett(square_sett: _Measure, warp_sett: _Measure) -> Quantity:
     """The most picks at a number of ends, by Brierley: the ends to the power ⅔ times the picks
     stay.
 
@@ -107,27 +59,13 @@ class _BrierleyWeftSett(Formula):
     warp_sett: ends
     """
 
-    def __call__(self, square_sett: _Measure, warp_sett: _Measure) -> Quantity: ...
-    def working(
-        self,
-        square_sett: _Measure,
-        warp_sett: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["square_sett", "warp_sett"],
-        *,
-        brierley_weft_sett: _Measure,
-        square_sett: _Measure = ...,
-        warp_sett: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-brierley_weft_sett: _BrierleyWeftSett
-
-@final
-class _BrierleyWeftSettUnlike(Formula):
+@_as_formula
+def brierley_weft_sett_unlike(
+    square_sett: _Measure,
+    warp_sett: _Measure,
+    warp_count: _Measure,
+    weft_count: _Measure,
+) -> Quantity:
     """The most picks at a number of ends, by Brierley, where warp and weft are of unlike count.
 
     a = 0.666666667 × √(T₁ / T₂); n₂ = n_q × exp(a × ln(n_q / n₁))
@@ -138,37 +76,12 @@ class _BrierleyWeftSettUnlike(Formula):
     weft_count: count of the weft
     """
 
-    def __call__(
-        self,
-        square_sett: _Measure,
-        warp_sett: _Measure,
-        warp_count: _Measure,
-        weft_count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        square_sett: _Measure,
-        warp_sett: _Measure,
-        warp_count: _Measure,
-        weft_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["square_sett", "warp_sett", "warp_count", "weft_count"],
-        *,
-        brierley_weft_sett_unlike: _Measure,
-        square_sett: _Measure = ...,
-        warp_sett: _Measure = ...,
-        warp_count: _Measure = ...,
-        weft_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-brierley_weft_sett_unlike: _BrierleyWeftSettUnlike
-
-@final
-class _ClothCoverFactor(Formula):
+@_as_formula
+def cloth_cover_factor(
+    warp_cover_factor: _Measure,
+    weft_cover_factor: _Measure,
+    cover_factor_limit: _Measure,
+) -> Quantity:
     """Cover factor of the cloth from those of warp and weft.
 
     K_c = K₁ + K₂ − K₁ × K₂ / K_l
@@ -178,34 +91,8 @@ class _ClothCoverFactor(Formula):
     cover_factor_limit: cover factor at which threads touch
     """
 
-    def __call__(
-        self,
-        warp_cover_factor: _Measure,
-        weft_cover_factor: _Measure,
-        cover_factor_limit: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_cover_factor: _Measure,
-        weft_cover_factor: _Measure,
-        cover_factor_limit: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_cover_factor", "weft_cover_factor", "cover_factor_limit"],
-        *,
-        cloth_cover_factor: _Measure,
-        warp_cover_factor: _Measure = ...,
-        weft_cover_factor: _Measure = ...,
-        cover_factor_limit: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-cloth_cover_factor: _ClothCoverFactor
-
-@final
-class _ClothSpecificVolume(Formula):
+@_as_formula
+def cloth_specific_volume(thickness: _Measure, mass_per_area: _Measure) -> Quantity:
     """Specific volume of a cloth, the air in it counted.
 
     v = 1000 × H / ω
@@ -214,27 +101,8 @@ class _ClothSpecificVolume(Formula):
     mass_per_area: mass per area
     """
 
-    def __call__(self, thickness: _Measure, mass_per_area: _Measure) -> Quantity: ...
-    def working(
-        self,
-        thickness: _Measure,
-        mass_per_area: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["thickness", "mass_per_area"],
-        *,
-        cloth_specific_volume: _Measure,
-        thickness: _Measure = ...,
-        mass_per_area: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-cloth_specific_volume: _ClothSpecificVolume
-
-@final
-class _CompoundedShrinkage(Formula):
+@_as_formula
+def compounded_shrinkage(shrinkages: _Plains) -> Quantity:
     """Shrinkage of several processes in their order, each on the size that it found.
 
     S = 1 − (1 − s₁) × (1 − s₂)
@@ -242,18 +110,12 @@ class _CompoundedShrinkage(Formula):
     shrinkages: shrinkage of each process
     """
 
-    def __call__(self, shrinkages: _Plains) -> Quantity: ...
-    def working(
-        self,
-        shrinkages: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-compounded_shrinkage: _CompoundedShrinkage
-
-@final
-class _CountAfterFinishing(Formula):
+@_as_formula
+def count_after_finishing(
+    count_before: _Measure,
+    mass_loss: _Plain,
+    along_shrinkage: _Plain,
+) -> Quantity:
     """Count of the yarn in the cloth after finishing.
 
     T₂ = T₁ × (1 − m_l) / (1 − s_y)
@@ -263,34 +125,12 @@ class _CountAfterFinishing(Formula):
     along_shrinkage: shrinkage along the yarn
     """
 
-    def __call__(
-        self,
-        count_before: _Measure,
-        mass_loss: _Plain,
-        along_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        count_before: _Measure,
-        mass_loss: _Plain,
-        along_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count_before", "mass_loss", "along_shrinkage"],
-        *,
-        count_after_finishing: _Measure,
-        count_before: _Measure = ...,
-        mass_loss: _Plain = ...,
-        along_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_after_finishing: _CountAfterFinishing
-
-@final
-class _CountBeforeFinishing(Formula):
+@_as_formula
+def count_before_finishing(
+    count_after: _Measure,
+    mass_loss: _Plain,
+    along_shrinkage: _Plain,
+) -> Quantity:
     """Count to weave with for a count wanted in the finished cloth.
 
     T₁ = T₂ × (1 − s_y) / (1 − m_l)
@@ -300,34 +140,8 @@ class _CountBeforeFinishing(Formula):
     along_shrinkage: shrinkage along the yarn
     """
 
-    def __call__(
-        self,
-        count_after: _Measure,
-        mass_loss: _Plain,
-        along_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        count_after: _Measure,
-        mass_loss: _Plain,
-        along_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count_after", "mass_loss", "along_shrinkage"],
-        *,
-        count_before_finishing: _Measure,
-        count_after: _Measure = ...,
-        mass_loss: _Plain = ...,
-        along_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_before_finishing: _CountBeforeFinishing
-
-@final
-class _CountForCoverFactor(Formula):
+@_as_formula
+def count_for_cover_factor(cover_factor: _Measure, sett: _Measure) -> Quantity:
     """The count that gives a cover factor at a sett.
 
     T = 10 × K_c / n × 10 × K_c / n
@@ -336,27 +150,14 @@ class _CountForCoverFactor(Formula):
     sett: sett
     """
 
-    def __call__(self, cover_factor: _Measure, sett: _Measure) -> Quantity: ...
-    def working(
-        self,
-        cover_factor: _Measure,
-        sett: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cover_factor", "sett"],
-        *,
-        count_for_cover_factor: _Measure,
-        cover_factor: _Measure = ...,
-        sett: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-count_for_cover_factor: _CountForCoverFactor
-
-@final
-class _CountForSett(Formula):
+@_as_formula
+def count_for_sett(
+    yarn_factor: _Plain,
+    sett: _Measure,
+    sett_share: _Plain,
+    repeat: _Plain,
+    intersections: _Plain,
+) -> Quantity:
     """The count of yarn that suits a sett wanted, by diameters and intersections.
 
     D = n / s × (R + I) / R; Y = 2.54 × D / k × 2.54 × D / k; T = 496,054.648 / Y
@@ -368,40 +169,8 @@ class _CountForSett(Formula):
     intersections: intersections in the repeat
     """
 
-    def __call__(
-        self,
-        yarn_factor: _Plain,
-        sett: _Measure,
-        sett_share: _Plain,
-        repeat: _Plain,
-        intersections: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_factor: _Plain,
-        sett: _Measure,
-        sett_share: _Plain,
-        repeat: _Plain,
-        intersections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_factor", "sett", "sett_share", "repeat", "intersections"],
-        *,
-        count_for_sett: _Measure,
-        yarn_factor: _Plain = ...,
-        sett: _Measure = ...,
-        sett_share: _Plain = ...,
-        repeat: _Plain = ...,
-        intersections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_for_sett: _CountForSett
-
-@final
-class _CountForWeight(Formula):
+@_as_formula
+def count_for_weight(count: _Measure, mass_ratio: _Plain) -> Quantity:
     """The count for a heavier or lighter cloth of the same weave and firmness.
 
     T₂ = T × μ × μ
@@ -410,27 +179,8 @@ class _CountForWeight(Formula):
     mass_ratio: new weight over the old
     """
 
-    def __call__(self, count: _Measure, mass_ratio: _Plain) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        mass_ratio: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "mass_ratio"],
-        *,
-        count_for_weight: _Measure,
-        count: _Measure = ...,
-        mass_ratio: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_for_weight: _CountForWeight
-
-@final
-class _CountWithAdded(Formula):
+@_as_formula
+def count_with_added(count: _Measure, size_or_oil: _Plain) -> Quantity:
     """Count of a yarn with size or oil on it.
 
     T₂ = T × (1 + z)
@@ -439,27 +189,8 @@ class _CountWithAdded(Formula):
     size_or_oil: size or oil, on the yarn without it
     """
 
-    def __call__(self, count: _Measure, size_or_oil: _Plain) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        size_or_oil: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "size_or_oil"],
-        *,
-        count_with_added: _Measure,
-        count: _Measure = ...,
-        size_or_oil: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_with_added: _CountWithAdded
-
-@final
-class _CoursesForLoop(Formula):
+@_as_formula
+def courses_for_loop(loop_constant: _Plain, loop_length: _Measure) -> Quantity:
     """The courses, or the wales, that a loop length leads to.
 
     n = K_d / (100 × l)
@@ -468,27 +199,8 @@ class _CoursesForLoop(Formula):
     loop_length: length of yarn in a loop
     """
 
-    def __call__(self, loop_constant: _Plain, loop_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        loop_constant: _Plain,
-        loop_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["loop_constant", "loop_length"],
-        *,
-        courses_for_loop: _Measure,
-        loop_constant: _Plain = ...,
-        loop_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-courses_for_loop: _CoursesForLoop
-
-@final
-class _CoverFactor(Formula):
+@_as_formula
+def cover_factor(sett: _Measure, count: _Measure) -> Quantity:
     """How closely the threads of one direction lie for their count.
 
     K_c = n × √T / 10
@@ -497,27 +209,13 @@ class _CoverFactor(Formula):
     count: yarn count
     """
 
-    def __call__(self, sett: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        sett: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett", "count"],
-        *,
-        cover_factor: _Measure,
-        sett: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-cover_factor: _CoverFactor
-
-@final
-class _CoverFactorAfterFinishing(Formula):
+@_as_formula
+def cover_factor_after_finishing(
+    cover_factor_before: _Measure,
+    mass_loss: _Plain,
+    across_shrinkage: _Plain,
+    along_shrinkage: _Plain,
+) -> Quantity:
     """Cover factor after finishing of the threads of one direction.
 
     K_a = K_b × √((1 − m_l) / (1 − s_y)) / (1 − s_x)
@@ -528,37 +226,8 @@ class _CoverFactorAfterFinishing(Formula):
     along_shrinkage: shrinkage along the yarn
     """
 
-    def __call__(
-        self,
-        cover_factor_before: _Measure,
-        mass_loss: _Plain,
-        across_shrinkage: _Plain,
-        along_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        cover_factor_before: _Measure,
-        mass_loss: _Plain,
-        across_shrinkage: _Plain,
-        along_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cover_factor_before", "mass_loss", "across_shrinkage", "along_shrinkage"],
-        *,
-        cover_factor_after_finishing: _Measure,
-        cover_factor_before: _Measure = ...,
-        mass_loss: _Plain = ...,
-        across_shrinkage: _Plain = ...,
-        along_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-cover_factor_after_finishing: _CoverFactorAfterFinishing
-
-@final
-class _CoverFactorLimit(Formula):
+@_as_formula
+def cover_factor_limit(specific_volume: _Measure) -> Quantity:
     """Cover factor at which round threads lie side by side and touch.
 
     K_l = √(785.398163 / v)
@@ -566,25 +235,12 @@ class _CoverFactorLimit(Formula):
     specific_volume: specific volume of the yarn
     """
 
-    def __call__(self, specific_volume: _Measure) -> Quantity: ...
-    def working(
-        self,
-        specific_volume: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["specific_volume"],
-        *,
-        cover_factor_limit: _Measure,
-        specific_volume: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-cover_factor_limit: _CoverFactorLimit
-
-@final
-class _CrimpAfterFinishing(Formula):
+@_as_formula
+def crimp_after_finishing(
+    crimp_before: _Plain,
+    along_shrinkage: _Plain,
+    yarn_shrinkage: _Plain,
+) -> Quantity:
     """Crimp after the cloth has shrunk more or less than its yarn.
 
     c₂ = (1 + c₁) × (1 − s_t) / (1 − s_y) − 1
@@ -594,34 +250,8 @@ class _CrimpAfterFinishing(Formula):
     yarn_shrinkage: shrinkage of the yarn itself
     """
 
-    def __call__(
-        self,
-        crimp_before: _Plain,
-        along_shrinkage: _Plain,
-        yarn_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        crimp_before: _Plain,
-        along_shrinkage: _Plain,
-        yarn_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["crimp_before", "along_shrinkage", "yarn_shrinkage"],
-        *,
-        crimp_after_finishing: _Plain,
-        crimp_before: _Plain = ...,
-        along_shrinkage: _Plain = ...,
-        yarn_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-crimp_after_finishing: _CrimpAfterFinishing
-
-@final
-class _CrimpAngle(Formula):
+@_as_formula
+def crimp_angle(modular_length: _Measure, spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """Angle at which a thread crosses the plane of the cloth.
 
     θ in radians = root of (l − D × θ in radians) × cos(θ in radians) + D × sin(θ in radians) −
@@ -632,34 +262,12 @@ class _CrimpAngle(Formula):
     diameter_sum: sum of the diameters
     """
 
-    def __call__(
-        self,
-        modular_length: _Measure,
-        spacing: _Measure,
-        diameter_sum: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        modular_length: _Measure,
-        spacing: _Measure,
-        diameter_sum: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["modular_length", "spacing", "diameter_sum"],
-        *,
-        crimp_angle: _Measure,
-        modular_length: _Measure = ...,
-        spacing: _Measure = ...,
-        diameter_sum: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-crimp_angle: _CrimpAngle
-
-@final
-class _CrimpBeforeFinishing(Formula):
+@_as_formula
+def crimp_before_finishing(
+    crimp_after: _Plain,
+    along_shrinkage: _Plain,
+    yarn_shrinkage: _Plain,
+) -> Quantity:
     """Crimp before finishing from that in the finished cloth.
 
     c₁ = (1 + c₂) × (1 − s_y) / (1 − s_t) − 1
@@ -669,34 +277,8 @@ class _CrimpBeforeFinishing(Formula):
     yarn_shrinkage: shrinkage of the yarn itself
     """
 
-    def __call__(
-        self,
-        crimp_after: _Plain,
-        along_shrinkage: _Plain,
-        yarn_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        crimp_after: _Plain,
-        along_shrinkage: _Plain,
-        yarn_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["crimp_after", "along_shrinkage", "yarn_shrinkage"],
-        *,
-        crimp_before_finishing: _Plain,
-        crimp_after: _Plain = ...,
-        along_shrinkage: _Plain = ...,
-        yarn_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-crimp_before_finishing: _CrimpBeforeFinishing
-
-@final
-class _CrimpFromLengths(Formula):
+@_as_formula
+def crimp_from_lengths(yarn_length: _Measure, cloth_length: _Measure) -> Quantity:
     """Crimp: how much longer the yarn is than the cloth that it lies in.
 
     c = (Y − L) / L
@@ -705,27 +287,8 @@ class _CrimpFromLengths(Formula):
     cloth_length: length of the cloth it was taken from
     """
 
-    def __call__(self, yarn_length: _Measure, cloth_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_length: _Measure,
-        cloth_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_length", "cloth_length"],
-        *,
-        crimp_from_lengths: _Plain,
-        yarn_length: _Measure = ...,
-        cloth_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-crimp_from_lengths: _CrimpFromLengths
-
-@final
-class _CrimpFromTakeUp(Formula):
+@_as_formula
+def crimp_from_take_up(take_up: _Plain) -> Quantity:
     """Crimp on cloth length from take-up on yarn length.
 
     c = u / (1 − u)
@@ -733,20 +296,8 @@ class _CrimpFromTakeUp(Formula):
     take_up: take-up on the length of the yarn
     """
 
-    def __call__(self, take_up: _Plain) -> Quantity: ...
-    def working(self, take_up: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["take_up"],
-        *,
-        crimp_from_take_up: _Plain,
-        take_up: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-crimp_from_take_up: _CrimpFromTakeUp
-
-@final
-class _CrimpHeight(Formula):
+@_as_formula
+def crimp_height(modular_length: _Measure, spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """Height of the wave of a thread, from the middle of its trough to that of its crest.
 
     θ = root of (l − D × θ) × cos(θ) + D × sin(θ) − p; h = (l − D × θ) × sin(θ) + D × (1 −
@@ -757,34 +308,8 @@ class _CrimpHeight(Formula):
     diameter_sum: sum of the diameters
     """
 
-    def __call__(
-        self,
-        modular_length: _Measure,
-        spacing: _Measure,
-        diameter_sum: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        modular_length: _Measure,
-        spacing: _Measure,
-        diameter_sum: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["modular_length", "spacing", "diameter_sum"],
-        *,
-        crimp_height: _Measure,
-        modular_length: _Measure = ...,
-        spacing: _Measure = ...,
-        diameter_sum: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-crimp_height: _CrimpHeight
-
-@final
-class _CrimpHeightByRule(Formula):
+@_as_formula
+def crimp_height_by_rule(spacing: _Measure, crimp: _Plain, rule_factor: _Plain) -> Quantity:
     """Height of the wave of a thread by the rule of the root.
 
     h = k × p × √c
@@ -794,29 +319,8 @@ class _CrimpHeightByRule(Formula):
     rule_factor: factor
     """
 
-    def __call__(self, spacing: _Measure, crimp: _Plain, rule_factor: _Plain) -> Quantity: ...
-    def working(
-        self,
-        spacing: _Measure,
-        crimp: _Plain,
-        rule_factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spacing", "crimp", "rule_factor"],
-        *,
-        crimp_height_by_rule: _Measure,
-        spacing: _Measure = ...,
-        crimp: _Plain = ...,
-        rule_factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-crimp_height_by_rule: _CrimpHeightByRule
-
-@final
-class _CrownHeight(Formula):
+@_as_formula
+def crown_height(wave_height: _Measure, yarn_diameter: _Measure) -> Quantity:
     """Height of a crown: of the wave of a thread and the thread itself.
 
     H = h + d
@@ -825,27 +329,8 @@ class _CrownHeight(Formula):
     yarn_diameter: diameter
     """
 
-    def __call__(self, wave_height: _Measure, yarn_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        wave_height: _Measure,
-        yarn_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wave_height", "yarn_diameter"],
-        *,
-        crown_height: _Measure,
-        wave_height: _Measure = ...,
-        yarn_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-crown_height: _CrownHeight
-
-@final
-class _CurvatureSett(Formula):
+@_as_formula
+def curvature_sett(side_by_side: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity:
     """The closest sett of a weave by the curvature of the threads, for a square cloth of like
     yarns.
 
@@ -856,34 +341,13 @@ class _CurvatureSett(Formula):
     intersections: intersections in the repeat
     """
 
-    def __call__(
-        self,
-        side_by_side: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        side_by_side: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["side_by_side", "repeat", "intersections"],
-        *,
-        curvature_sett: _Measure,
-        side_by_side: _Measure = ...,
-        repeat: _Plain = ...,
-        intersections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-curvature_sett: _CurvatureSett
-
-@final
-class _CurvatureSettUnlike(Formula):
+@_as_formula
+def curvature_sett_unlike(
+    own_side_by_side: _Measure,
+    crossing_side_by_side: _Measure,
+    repeat: _Plain,
+    intersections: _Plain,
+) -> Quantity:
     """The closest sett of one system by curvature, where the other is of another yarn.
 
     p = 0.866025404 × (1 / D₁ + 1 / D₂); n_m = R / ((R − I) / D₁ + I × p)
@@ -894,37 +358,8 @@ class _CurvatureSettUnlike(Formula):
     intersections: intersections of a crossing thread in the repeat
     """
 
-    def __call__(
-        self,
-        own_side_by_side: _Measure,
-        crossing_side_by_side: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        own_side_by_side: _Measure,
-        crossing_side_by_side: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["own_side_by_side", "crossing_side_by_side", "repeat", "intersections"],
-        *,
-        curvature_sett_unlike: _Measure,
-        own_side_by_side: _Measure = ...,
-        crossing_side_by_side: _Measure = ...,
-        repeat: _Plain = ...,
-        intersections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-curvature_sett_unlike: _CurvatureSettUnlike
-
-@final
-class _DentsInWidth(Formula):
+@_as_formula
+def dents_in_width(reed: _Measure, reed_width: _Measure) -> Quantity:
     """Dents in a width of the reed.
 
     N = 100 × r × B
@@ -933,27 +368,13 @@ class _DentsInWidth(Formula):
     reed_width: width in the reed
     """
 
-    def __call__(self, reed: _Measure, reed_width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        reed: _Measure,
-        reed_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed", "reed_width"],
-        *,
-        dents_in_width: _Plain,
-        reed: _Measure = ...,
-        reed_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-dents_in_width: _DentsInWidth
-
-@final
-class _DiametersInCloth(Formula):
+@_as_formula
+def diameters_in_cloth(
+    warp_sett: _Measure,
+    weft_sett: _Measure,
+    warp_crimp: _Plain,
+    weft_crimp: _Plain,
+) -> Quantity:
     """Sum of the diameters that the threads of a plain cloth behave as having, from measured
     crimps.
 
@@ -966,37 +387,8 @@ class _DiametersInCloth(Formula):
     weft_crimp: crimp of the weft
     """
 
-    def __call__(
-        self,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        weft_crimp: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        weft_crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_sett", "weft_sett", "warp_crimp", "weft_crimp"],
-        *,
-        diameters_in_cloth: _Measure,
-        warp_sett: _Measure = ...,
-        weft_sett: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        weft_crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-diameters_in_cloth: _DiametersInCloth
-
-@final
-class _DiametersSideBySide(Formula):
+@_as_formula
+def diameters_side_by_side(yarn_factor: _Plain, count: _Measure) -> Quantity:
     """Diameters of a yarn that lie side by side in a centimetre.
 
     Y = 496,054.648 / T; D = k × √Y / 2.54
@@ -1005,27 +397,8 @@ class _DiametersSideBySide(Formula):
     count: yarn count
     """
 
-    def __call__(self, yarn_factor: _Plain, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_factor: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_factor", "count"],
-        *,
-        diameters_side_by_side: _Measure,
-        yarn_factor: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-diameters_side_by_side: _DiametersSideBySide
-
-@final
-class _DimensionalChange(Formula):
+@_as_formula
+def dimensional_change(size_before: _Measure, size_after: _Measure) -> Quantity:
     """Dimensional change as ISO 5077 reports it.
 
     D = (x₂ − x₁) / x₁
@@ -1034,27 +407,8 @@ class _DimensionalChange(Formula):
     size_after: measure after
     """
 
-    def __call__(self, size_before: _Measure, size_after: _Measure) -> Quantity: ...
-    def working(
-        self,
-        size_before: _Measure,
-        size_after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["size_before", "size_after"],
-        *,
-        dimensional_change: _Plain,
-        size_before: _Measure = ...,
-        size_after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-dimensional_change: _DimensionalChange
-
-@final
-class _DimensionalChangeFromShrinkage(Formula):
+@_as_formula
+def dimensional_change_from_shrinkage(shrinkage: _Plain) -> Quantity:
     """Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
 
     D = 0 − s
@@ -1062,20 +416,8 @@ class _DimensionalChangeFromShrinkage(Formula):
     shrinkage: shrinkage
     """
 
-    def __call__(self, shrinkage: _Plain) -> Quantity: ...
-    def working(self, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["shrinkage"],
-        *,
-        dimensional_change_from_shrinkage: _Plain,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-dimensional_change_from_shrinkage: _DimensionalChangeFromShrinkage
-
-@final
-class _DrawInFromWidths(Formula):
+@_as_formula
+def draw_in_from_widths(reed_width: _Measure, off_loom_width: _Measure) -> Quantity:
     """Draw-in from the width in the reed and off the loom.
 
     d_r = 1 − b_o / B
@@ -1084,27 +426,8 @@ class _DrawInFromWidths(Formula):
     off_loom_width: width off the loom
     """
 
-    def __call__(self, reed_width: _Measure, off_loom_width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        reed_width: _Measure,
-        off_loom_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed_width", "off_loom_width"],
-        *,
-        draw_in_from_widths: _Plain,
-        reed_width: _Measure = ...,
-        off_loom_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-draw_in_from_widths: _DrawInFromWidths
-
-@final
-class _EndsForReed(Formula):
+@_as_formula
+def ends_for_reed(reed: _Measure, ends_per_dent: _Plain, reed_width: _Measure) -> Quantity:
     """Ends that fill whole dents within a width.
 
     N = round down(100 × r × B + 0.000001) × e
@@ -1114,29 +437,8 @@ class _EndsForReed(Formula):
     reed_width: width in the reed
     """
 
-    def __call__(self, reed: _Measure, ends_per_dent: _Plain, reed_width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        reed: _Measure,
-        ends_per_dent: _Plain,
-        reed_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed", "ends_per_dent", "reed_width"],
-        *,
-        ends_for_reed: _Plain,
-        reed: _Measure = ...,
-        ends_per_dent: _Plain = ...,
-        reed_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-ends_for_reed: _EndsForReed
-
-@final
-class _EndsInWidth(Formula):
+@_as_formula
+def ends_in_width(sett: _Measure, cloth_width: _Measure) -> Quantity:
     """Threads in a width.
 
     N = 100 × n × b
@@ -1145,27 +447,13 @@ class _EndsInWidth(Formula):
     cloth_width: width in the same state
     """
 
-    def __call__(self, sett: _Measure, cloth_width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        sett: _Measure,
-        cloth_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett", "cloth_width"],
-        *,
-        ends_in_width: _Plain,
-        sett: _Measure = ...,
-        cloth_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-ends_in_width: _EndsInWidth
-
-@final
-class _EndsWithSelvedges(Formula):
+@_as_formula
+def ends_with_selvedges(
+    ground_sett: _Measure,
+    ground_width: _Measure,
+    selvedge_width: _Measure,
+    selvedge_closeness: _Plain,
+) -> Quantity:
     """Ends of a cloth whose selvedges are set closer than its ground.
 
     N = 100 × n_g × (b_g + k × b_s)
@@ -1176,37 +464,13 @@ class _EndsWithSelvedges(Formula):
     selvedge_closeness: ends in a dent of the selvedge over those of the ground
     """
 
-    def __call__(
-        self,
-        ground_sett: _Measure,
-        ground_width: _Measure,
-        selvedge_width: _Measure,
-        selvedge_closeness: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        ground_sett: _Measure,
-        ground_width: _Measure,
-        selvedge_width: _Measure,
-        selvedge_closeness: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ground_sett", "ground_width", "selvedge_width", "selvedge_closeness"],
-        *,
-        ends_with_selvedges: _Plain,
-        ground_sett: _Measure = ...,
-        ground_width: _Measure = ...,
-        selvedge_width: _Measure = ...,
-        selvedge_closeness: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-ends_with_selvedges: _EndsWithSelvedges
-
-@final
-class _FinishedMassPerArea(Formula):
+@_as_formula
+def finished_mass_per_area(
+    off_loom_mass_per_area: _Measure,
+    mass_loss: _Plain,
+    width_shrinkage: _Plain,
+    length_shrinkage: _Plain,
+) -> Quantity:
     """Mass per area after finishing.
 
     ω₂ = ω₁ × (1 − m_l) / ((1 − s_w) × (1 − s_l))
@@ -1217,39 +481,8 @@ class _FinishedMassPerArea(Formula):
     length_shrinkage: shrinkage in length
     """
 
-    def __call__(
-        self,
-        off_loom_mass_per_area: _Measure,
-        mass_loss: _Plain,
-        width_shrinkage: _Plain,
-        length_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        off_loom_mass_per_area: _Measure,
-        mass_loss: _Plain,
-        width_shrinkage: _Plain,
-        length_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "off_loom_mass_per_area", "mass_loss", "width_shrinkage", "length_shrinkage"
-        ],
-        *,
-        finished_mass_per_area: _Measure,
-        off_loom_mass_per_area: _Measure = ...,
-        mass_loss: _Plain = ...,
-        width_shrinkage: _Plain = ...,
-        length_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-finished_mass_per_area: _FinishedMassPerArea
-
-@final
-class _FractionalCover(Formula):
+@_as_formula
+def fractional_cover(sett: _Measure, yarn_diameter: _Measure) -> Quantity:
     """Share of the surface that the threads of one direction cover.
 
     n·d = n × d / 10; e = smaller of (n·d, 1)
@@ -1258,27 +491,8 @@ class _FractionalCover(Formula):
     yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, sett: _Measure, yarn_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        sett: _Measure,
-        yarn_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett", "yarn_diameter"],
-        *,
-        fractional_cover: _Plain,
-        sett: _Measure = ...,
-        yarn_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-fractional_cover: _FractionalCover
-
-@final
-class _FractionalCoverOfFactor(Formula):
+@_as_formula
+def fractional_cover_of_factor(cover_factor: _Measure, specific_volume: _Measure) -> Quantity:
     """Share of the surface that threads cover, from their cover factor and what a gram of yarn
     fills.
 
@@ -1288,27 +502,8 @@ class _FractionalCoverOfFactor(Formula):
     specific_volume: specific volume of the yarn
     """
 
-    def __call__(self, cover_factor: _Measure, specific_volume: _Measure) -> Quantity: ...
-    def working(
-        self,
-        cover_factor: _Measure,
-        specific_volume: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cover_factor", "specific_volume"],
-        *,
-        fractional_cover_of_factor: _Plain,
-        cover_factor: _Measure = ...,
-        specific_volume: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-fractional_cover_of_factor: _FractionalCoverOfFactor
-
-@final
-class _FringeMass(Formula):
+@_as_formula
+def fringe_mass(ends: _Plain, fringe: _Measure, warp_count: _Measure) -> Quantity:
     """Mass of the fringes of a piece.
 
     m = 2 × N × q × T₁ × 0.000001
@@ -1318,29 +513,8 @@ class _FringeMass(Formula):
     warp_count: count of the warp
     """
 
-    def __call__(self, ends: _Plain, fringe: _Measure, warp_count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        fringe: _Measure,
-        warp_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "fringe", "warp_count"],
-        *,
-        fringe_mass: _Measure,
-        ends: _Plain = ...,
-        fringe: _Measure = ...,
-        warp_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-fringe_mass: _FringeMass
-
-@final
-class _GalceranCoefficient(Formula):
+@_as_formula
+def galceran_coefficient(material_coefficient: _Plain, crossings: _Plain) -> Quantity:
     """Galceran's greatest coefficient of density.
 
     K = Q / (1 + 0.73 × l)
@@ -1349,27 +523,8 @@ class _GalceranCoefficient(Formula):
     crossings: intersections for each thread of the other system
     """
 
-    def __call__(self, material_coefficient: _Plain, crossings: _Plain) -> Quantity: ...
-    def working(
-        self,
-        material_coefficient: _Plain,
-        crossings: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["material_coefficient", "crossings"],
-        *,
-        galceran_coefficient: _Plain,
-        material_coefficient: _Plain = ...,
-        crossings: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-galceran_coefficient: _GalceranCoefficient
-
-@final
-class _GalceranSett(Formula):
+@_as_formula
+def galceran_sett(density_coefficient: _Plain, count: _Measure) -> Quantity:
     """Sett by Galceran's coefficient of density.
 
     Nm = 1000 / T; n = K × √Nm
@@ -1378,27 +533,8 @@ class _GalceranSett(Formula):
     count: yarn count
     """
 
-    def __call__(self, density_coefficient: _Plain, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        density_coefficient: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["density_coefficient", "count"],
-        *,
-        galceran_sett: _Measure,
-        density_coefficient: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-galceran_sett: _GalceranSett
-
-@final
-class _GreyMass(Formula):
+@_as_formula
+def grey_mass(warp_mass: _Measure, size: _Plain, weft_mass: _Measure) -> Quantity:
     """Mass of a piece as it leaves the loom: warp with its size, and weft.
 
     m = m₁ × (1 + z) + m₂
@@ -1408,29 +544,8 @@ class _GreyMass(Formula):
     weft_mass: mass of the weft
     """
 
-    def __call__(self, warp_mass: _Measure, size: _Plain, weft_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        warp_mass: _Measure,
-        size: _Plain,
-        weft_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_mass", "size", "weft_mass"],
-        *,
-        grey_mass: _Measure,
-        warp_mass: _Measure = ...,
-        size: _Plain = ...,
-        weft_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-grey_mass: _GreyMass
-
-@final
-class _HanksOfWarp(Formula):
+@_as_formula
+def hanks_of_warp(ends: _Plain, warp_length: _Measure, hank_length: _Measure) -> Quantity:
     """Hanks of yarn in a warp.
 
     h = N × W / l_h
@@ -1440,29 +555,13 @@ class _HanksOfWarp(Formula):
     hank_length: length of a hank
     """
 
-    def __call__(self, ends: _Plain, warp_length: _Measure, hank_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        warp_length: _Measure,
-        hank_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "warp_length", "hank_length"],
-        *,
-        hanks_of_warp: _Plain,
-        ends: _Plain = ...,
-        warp_length: _Measure = ...,
-        hank_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hanks_of_warp: _HanksOfWarp
-
-@final
-class _HanksOfWeft(Formula):
+@_as_formula
+def hanks_of_weft(
+    reed_width: _Measure,
+    cloth_length: _Measure,
+    weft_sett: _Measure,
+    hank_length: _Measure,
+) -> Quantity:
     """Hanks of yarn in the weft of a piece.
 
     h = 100 × n₂ × L × B / l_h
@@ -1473,37 +572,8 @@ class _HanksOfWeft(Formula):
     hank_length: length of a hank
     """
 
-    def __call__(
-        self,
-        reed_width: _Measure,
-        cloth_length: _Measure,
-        weft_sett: _Measure,
-        hank_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        reed_width: _Measure,
-        cloth_length: _Measure,
-        weft_sett: _Measure,
-        hank_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed_width", "cloth_length", "weft_sett", "hank_length"],
-        *,
-        hanks_of_weft: _Plain,
-        reed_width: _Measure = ...,
-        cloth_length: _Measure = ...,
-        weft_sett: _Measure = ...,
-        hank_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hanks_of_weft: _HanksOfWeft
-
-@final
-class _HealdDensity(Formula):
+@_as_formula
+def heald_density(reed_sett: _Measure, ends_on_shaft: _Plain, repeat: _Plain) -> Quantity:
     """How close the heddles stand on a shaft.
 
     h = n_r × R_s / R
@@ -1513,29 +583,8 @@ class _HealdDensity(Formula):
     repeat: ends in the repeat of the draft
     """
 
-    def __call__(self, reed_sett: _Measure, ends_on_shaft: _Plain, repeat: _Plain) -> Quantity: ...
-    def working(
-        self,
-        reed_sett: _Measure,
-        ends_on_shaft: _Plain,
-        repeat: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed_sett", "ends_on_shaft", "repeat"],
-        *,
-        heald_density: _Measure,
-        reed_sett: _Measure = ...,
-        ends_on_shaft: _Plain = ...,
-        repeat: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-heald_density: _HealdDensity
-
-@final
-class _IntersectionsInLength(Formula):
+@_as_formula
+def intersections_in_length(weft_sett: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity:
     """Intersections that an end makes in a length of cloth.
 
     i = n₂ × I / R
@@ -1545,29 +594,8 @@ class _IntersectionsInLength(Formula):
     intersections: intersections of an end in the repeat
     """
 
-    def __call__(self, weft_sett: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity: ...
-    def working(
-        self,
-        weft_sett: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["weft_sett", "repeat", "intersections"],
-        *,
-        intersections_in_length: _Measure,
-        weft_sett: _Measure = ...,
-        repeat: _Plain = ...,
-        intersections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-intersections_in_length: _IntersectionsInLength
-
-@final
-class _JamAngle(Formula):
+@_as_formula
+def jam_angle(spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """Angle of a thread that is jammed: it lies round those it crosses without a straight part.
 
     p/D = p / D; θ = arctan(p/D / √(1 − p/D × p/D)) × 57.2957795
@@ -1576,27 +604,8 @@ class _JamAngle(Formula):
     diameter_sum: sum of the diameters
     """
 
-    def __call__(self, spacing: _Measure, diameter_sum: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spacing: _Measure,
-        diameter_sum: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spacing", "diameter_sum"],
-        *,
-        jam_angle: _Measure,
-        spacing: _Measure = ...,
-        diameter_sum: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-jam_angle: _JamAngle
-
-@final
-class _JamCoverFactor(Formula):
+@_as_formula
+def jam_cover_factor(cover_factor_limit: _Measure) -> Quantity:
     """Cover factor at which a square plain cloth jams: threads √3 diameters apart both ways.
 
     K_c = K_l / 1.73205081
@@ -1604,25 +613,8 @@ class _JamCoverFactor(Formula):
     cover_factor_limit: cover factor at which threads touch
     """
 
-    def __call__(self, cover_factor_limit: _Measure) -> Quantity: ...
-    def working(
-        self,
-        cover_factor_limit: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cover_factor_limit"],
-        *,
-        jam_cover_factor: _Measure,
-        cover_factor_limit: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-jam_cover_factor: _JamCoverFactor
-
-@final
-class _JamCrimp(Formula):
+@_as_formula
+def jam_crimp(spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """The most crimp that a thread can have between threads at a spacing: it is then jammed.
 
     p/D = p / D; θ = arctan(p/D / √(1 − p/D × p/D)); c = θ / p/D − 1
@@ -1631,27 +623,8 @@ class _JamCrimp(Formula):
     diameter_sum: sum of the diameters
     """
 
-    def __call__(self, spacing: _Measure, diameter_sum: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spacing: _Measure,
-        diameter_sum: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spacing", "diameter_sum"],
-        *,
-        jam_crimp: _Plain,
-        spacing: _Measure = ...,
-        diameter_sum: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-jam_crimp: _JamCrimp
-
-@final
-class _JamSpacing(Formula):
+@_as_formula
+def jam_spacing(spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """Spacing of the one system where both are jammed, from that of the other.
 
     cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁)
@@ -1660,27 +633,12 @@ class _JamSpacing(Formula):
     diameter_sum: sum of the diameters
     """
 
-    def __call__(self, spacing: _Measure, diameter_sum: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spacing: _Measure,
-        diameter_sum: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spacing", "diameter_sum"],
-        *,
-        jam_spacing: _Measure,
-        spacing: _Measure = ...,
-        diameter_sum: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-jam_spacing: _JamSpacing
-
-@final
-class _JamWeftSett(Formula):
+@_as_formula
+def jam_weft_sett(
+    warp_sett: _Measure,
+    warp_diameter: _Measure,
+    weft_diameter: _Measure,
+) -> Quantity:
     """The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
 
     D = d₁ + d₂; p₁ = 10 / n₁; cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 −
@@ -1691,34 +649,14 @@ class _JamWeftSett(Formula):
     weft_diameter: diameter of the weft
     """
 
-    def __call__(
-        self,
-        warp_sett: _Measure,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_sett: _Measure,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_sett", "warp_diameter", "weft_diameter"],
-        *,
-        jam_weft_sett: _Measure,
-        warp_sett: _Measure = ...,
-        warp_diameter: _Measure = ...,
-        weft_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-jam_weft_sett: _JamWeftSett
-
-@final
-class _JamWeftSettOfWeave(Formula):
+@_as_formula
+def jam_weft_sett_of_weave(
+    warp_sett: _Measure,
+    warp_diameter: _Measure,
+    weft_diameter: _Measure,
+    weft_float: _Plain,
+    warp_float: _Plain,
+) -> Quantity:
     """The most picks of any weave at a number of ends: both systems jammed, after Love.
 
     D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 −
@@ -1731,40 +669,14 @@ class _JamWeftSettOfWeave(Formula):
     warp_float: average float of the ends
     """
 
-    def __call__(
-        self,
-        warp_sett: _Measure,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        weft_float: _Plain,
-        warp_float: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_sett: _Measure,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        weft_float: _Plain,
-        warp_float: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_sett", "warp_diameter", "weft_diameter", "weft_float", "warp_float"],
-        *,
-        jam_weft_sett_of_weave: _Measure,
-        warp_sett: _Measure = ...,
-        warp_diameter: _Measure = ...,
-        weft_diameter: _Measure = ...,
-        weft_float: _Plain = ...,
-        warp_float: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-jam_weft_sett_of_weave: _JamWeftSettOfWeave
-
-@final
-class _KnitMass(Formula):
+@_as_formula
+def knit_mass(
+    courses: _Measure,
+    cloth_width: _Measure,
+    cloth_length: _Measure,
+    knit_take_up: _Plain,
+    count: _Measure,
+) -> Quantity:
     """Mass of the yarn in a knitted piece: courses, the width of each, and the take-up of its
     loops.
 
@@ -1777,40 +689,8 @@ class _KnitMass(Formula):
     count: count
     """
 
-    def __call__(
-        self,
-        courses: _Measure,
-        cloth_width: _Measure,
-        cloth_length: _Measure,
-        knit_take_up: _Plain,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        courses: _Measure,
-        cloth_width: _Measure,
-        cloth_length: _Measure,
-        knit_take_up: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["courses", "cloth_width", "cloth_length", "knit_take_up", "count"],
-        *,
-        knit_mass: _Measure,
-        courses: _Measure = ...,
-        cloth_width: _Measure = ...,
-        cloth_length: _Measure = ...,
-        knit_take_up: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-knit_mass: _KnitMass
-
-@final
-class _KnitMassPerArea(Formula):
+@_as_formula
+def knit_mass_per_area(loop_density: _Measure, loop_length: _Measure, count: _Measure) -> Quantity:
     """Mass of a square metre of knitting: loops, the yarn in each, and its count.
 
     ω = 10 × S × l × T
@@ -1820,34 +700,12 @@ class _KnitMassPerArea(Formula):
     count: count
     """
 
-    def __call__(
-        self,
-        loop_density: _Measure,
-        loop_length: _Measure,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        loop_density: _Measure,
-        loop_length: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["loop_density", "loop_length", "count"],
-        *,
-        knit_mass_per_area: _Measure,
-        loop_density: _Measure = ...,
-        loop_length: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-knit_mass_per_area: _KnitMassPerArea
-
-@final
-class _KnitMassPerAreaByConstant(Formula):
+@_as_formula
+def knit_mass_per_area_by_constant(
+    stitch_constant: _Plain,
+    loop_length: _Measure,
+    count: _Measure,
+) -> Quantity:
     """Mass of a square metre of knitting from the constant of its loops: heavier with the count,
     lighter with a longer loop.
 
@@ -1858,34 +716,8 @@ class _KnitMassPerAreaByConstant(Formula):
     count: count
     """
 
-    def __call__(
-        self,
-        stitch_constant: _Plain,
-        loop_length: _Measure,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        stitch_constant: _Plain,
-        loop_length: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["stitch_constant", "loop_length", "count"],
-        *,
-        knit_mass_per_area_by_constant: _Measure,
-        stitch_constant: _Plain = ...,
-        loop_length: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-knit_mass_per_area_by_constant: _KnitMassPerAreaByConstant
-
-@final
-class _KnitTakeUp(Formula):
+@_as_formula
+def knit_take_up(wales: _Measure, loop_length: _Measure) -> Quantity:
     """Take-up of a knitted course: yarn in a stitch, and the stitches in a width.
 
     u = 100 × w × l
@@ -1894,27 +726,8 @@ class _KnitTakeUp(Formula):
     loop_length: length of yarn in a stitch
     """
 
-    def __call__(self, wales: _Measure, loop_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        wales: _Measure,
-        loop_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wales", "loop_length"],
-        *,
-        knit_take_up: _Plain,
-        wales: _Measure = ...,
-        loop_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-knit_take_up: _KnitTakeUp
-
-@final
-class _LengthOverDiameters(Formula):
+@_as_formula
+def length_over_diameters(modular_length: _Measure, diameter_sum: _Measure) -> Quantity:
     """Length of a thread between those it crosses, over the sum of the diameters.
 
     l/D = l / D
@@ -1923,27 +736,13 @@ class _LengthOverDiameters(Formula):
     diameter_sum: sum of the diameters
     """
 
-    def __call__(self, modular_length: _Measure, diameter_sum: _Measure) -> Quantity: ...
-    def working(
-        self,
-        modular_length: _Measure,
-        diameter_sum: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["modular_length", "diameter_sum"],
-        *,
-        length_over_diameters: _Plain,
-        modular_length: _Measure = ...,
-        diameter_sum: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-length_over_diameters: _LengthOverDiameters
-
-@final
-class _LoomStretch(Formula):
+@_as_formula
+def loom_stretch(
+    warp_length: _Measure,
+    tied_length: _Measure,
+    woven_length: _Measure,
+    left_length: _Measure,
+) -> Quantity:
     """How far the warp was stretched on the loom: its parts as they lay under tension against its
     length before.
 
@@ -1955,37 +754,8 @@ class _LoomStretch(Formula):
     left_length: left at the back
     """
 
-    def __call__(
-        self,
-        warp_length: _Measure,
-        tied_length: _Measure,
-        woven_length: _Measure,
-        left_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_length: _Measure,
-        tied_length: _Measure,
-        woven_length: _Measure,
-        left_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_length", "tied_length", "woven_length", "left_length"],
-        *,
-        loom_stretch: _Plain,
-        warp_length: _Measure = ...,
-        tied_length: _Measure = ...,
-        woven_length: _Measure = ...,
-        left_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-loom_stretch: _LoomStretch
-
-@final
-class _LoopConstant(Formula):
+@_as_formula
+def loop_constant(courses_or_wales: _Measure, loop_length: _Measure) -> Quantity:
     """Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
 
     K_d = 100 × n × l
@@ -1994,27 +764,8 @@ class _LoopConstant(Formula):
     loop_length: length of yarn in a loop
     """
 
-    def __call__(self, courses_or_wales: _Measure, loop_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        courses_or_wales: _Measure,
-        loop_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["courses_or_wales", "loop_length"],
-        *,
-        loop_constant: _Plain,
-        courses_or_wales: _Measure = ...,
-        loop_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-loop_constant: _LoopConstant
-
-@final
-class _LoopDensity(Formula):
+@_as_formula
+def loop_density(course_constant: _Plain, wale_constant: _Plain, loop_length: _Measure) -> Quantity:
     """Loops on an area from the length of yarn in one.
 
     S = K_c × K_w / (100 × l × 100 × l)
@@ -2024,34 +775,8 @@ class _LoopDensity(Formula):
     loop_length: length of yarn in a loop
     """
 
-    def __call__(
-        self,
-        course_constant: _Plain,
-        wale_constant: _Plain,
-        loop_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        course_constant: _Plain,
-        wale_constant: _Plain,
-        loop_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["course_constant", "wale_constant", "loop_length"],
-        *,
-        loop_density: _Measure,
-        course_constant: _Plain = ...,
-        wale_constant: _Plain = ...,
-        loop_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-loop_density: _LoopDensity
-
-@final
-class _LoopForTightness(Formula):
+@_as_formula
+def loop_for_tightness(count: _Measure, tightness_factor: _Measure) -> Quantity:
     """The length of yarn in a loop that gives a tightness.
 
     l = √T / (100 × K_t)
@@ -2060,27 +785,8 @@ class _LoopForTightness(Formula):
     tightness_factor: tightness factor
     """
 
-    def __call__(self, count: _Measure, tightness_factor: _Measure) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        tightness_factor: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "tightness_factor"],
-        *,
-        loop_for_tightness: _Measure,
-        count: _Measure = ...,
-        tightness_factor: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-loop_for_tightness: _LoopForTightness
-
-@final
-class _LoopShape(Formula):
+@_as_formula
+def loop_shape(courses: _Measure, wales: _Measure) -> Quantity:
     """Shape of the loop: courses over wales.
 
     R = c / w
@@ -2089,27 +795,8 @@ class _LoopShape(Formula):
     wales: wales
     """
 
-    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
-    def working(
-        self,
-        courses: _Measure,
-        wales: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["courses", "wales"],
-        *,
-        loop_shape: _Plain,
-        courses: _Measure = ...,
-        wales: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-loop_shape: _LoopShape
-
-@final
-class _LoopsOnArea(Formula):
+@_as_formula
+def loops_on_area(courses: _Measure, wales: _Measure) -> Quantity:
     """Loops on an area from courses and wales.
 
     S = c × w
@@ -2118,27 +805,8 @@ class _LoopsOnArea(Formula):
     wales: wales
     """
 
-    def __call__(self, courses: _Measure, wales: _Measure) -> Quantity: ...
-    def working(
-        self,
-        courses: _Measure,
-        wales: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["courses", "wales"],
-        *,
-        loops_on_area: _Measure,
-        courses: _Measure = ...,
-        wales: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-loops_on_area: _LoopsOnArea
-
-@final
-class _MassAfterFinishing(Formula):
+@_as_formula
+def mass_after_finishing(mass_before: _Measure, mass_loss: _Plain) -> Quantity:
     """Mass after a process that loses or gains.
 
     m₂ = m₁ × (1 − m_l)
@@ -2147,27 +815,8 @@ class _MassAfterFinishing(Formula):
     mass_loss: mass lost; negative where the cloth gains
     """
 
-    def __call__(self, mass_before: _Measure, mass_loss: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass_before: _Measure,
-        mass_loss: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_before", "mass_loss"],
-        *,
-        mass_after_finishing: _Measure,
-        mass_before: _Measure = ...,
-        mass_loss: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_after_finishing: _MassAfterFinishing
-
-@final
-class _MassBeforeFinishing(Formula):
+@_as_formula
+def mass_before_finishing(mass_after: _Measure, mass_loss: _Plain) -> Quantity:
     """Mass before a process, from what is to be left after it.
 
     m₁ = m₂ / (1 − m_l)
@@ -2176,27 +825,13 @@ class _MassBeforeFinishing(Formula):
     mass_loss: mass lost; negative where the cloth gains
     """
 
-    def __call__(self, mass_after: _Measure, mass_loss: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass_after: _Measure,
-        mass_loss: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_after", "mass_loss"],
-        *,
-        mass_before_finishing: _Measure,
-        mass_after: _Measure = ...,
-        mass_loss: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_before_finishing: _MassBeforeFinishing
-
-@final
-class _MassLossFromAreas(Formula):
+@_as_formula
+def mass_loss_from_areas(
+    mass_per_area_before: _Measure,
+    mass_per_area_after: _Measure,
+    width_shrinkage: _Plain,
+    length_shrinkage: _Plain,
+) -> Quantity:
     """Mass lost, from the mass per area before and after and what the cloth shrank.
 
     m_l = 1 − ω_a × (1 − s_w) × (1 − s_l) / ω_b
@@ -2207,39 +842,8 @@ class _MassLossFromAreas(Formula):
     length_shrinkage: shrinkage in length
     """
 
-    def __call__(
-        self,
-        mass_per_area_before: _Measure,
-        mass_per_area_after: _Measure,
-        width_shrinkage: _Plain,
-        length_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mass_per_area_before: _Measure,
-        mass_per_area_after: _Measure,
-        width_shrinkage: _Plain,
-        length_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "mass_per_area_before", "mass_per_area_after", "width_shrinkage", "length_shrinkage"
-        ],
-        *,
-        mass_loss_from_areas: _Plain,
-        mass_per_area_before: _Measure = ...,
-        mass_per_area_after: _Measure = ...,
-        width_shrinkage: _Plain = ...,
-        length_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_loss_from_areas: _MassLossFromAreas
-
-@final
-class _MassLossFromMasses(Formula):
+@_as_formula
+def mass_loss_from_masses(mass_before: _Measure, mass_after: _Measure) -> Quantity:
     """Mass lost, from the mass before and after.
 
     m_l = 1 − m₂ / m₁
@@ -2248,27 +852,12 @@ class _MassLossFromMasses(Formula):
     mass_after: mass after
     """
 
-    def __call__(self, mass_before: _Measure, mass_after: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass_before: _Measure,
-        mass_after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_before", "mass_after"],
-        *,
-        mass_loss_from_masses: _Plain,
-        mass_before: _Measure = ...,
-        mass_after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_loss_from_masses: _MassLossFromMasses
-
-@final
-class _MassOfPiece(Formula):
+@_as_formula
+def mass_of_piece(
+    mass_per_area: _Measure,
+    cloth_width: _Measure,
+    cloth_length: _Measure,
+) -> Quantity:
     """Mass of a piece from its mass per area.
 
     m = ω × b × L / 1000
@@ -2278,34 +867,15 @@ class _MassOfPiece(Formula):
     cloth_length: length
     """
 
-    def __call__(
-        self,
-        mass_per_area: _Measure,
-        cloth_width: _Measure,
-        cloth_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mass_per_area: _Measure,
-        cloth_width: _Measure,
-        cloth_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_per_area", "cloth_width", "cloth_length"],
-        *,
-        mass_of_piece: _Measure,
-        mass_per_area: _Measure = ...,
-        cloth_width: _Measure = ...,
-        cloth_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_of_piece: _MassOfPiece
-
-@final
-class _MassPerArea(Formula):
+@_as_formula
+def mass_per_area(
+    warp_sett: _Measure,
+    warp_count: _Measure,
+    warp_crimp: _Plain,
+    weft_sett: _Measure,
+    weft_count: _Measure,
+    weft_crimp: _Plain,
+) -> Quantity:
     """Mass of a square metre of cloth from its threads.
 
     ω₁ = n₁ × T₁ × (1 + c₁) / 10; ω₂ = n₂ × T₂ × (1 + c₂) / 10; ω = ω₁ + ω₂
@@ -2318,45 +888,16 @@ class _MassPerArea(Formula):
     weft_crimp: crimp of the weft
     """
 
-    def __call__(
-        self,
-        warp_sett: _Measure,
-        warp_count: _Measure,
-        warp_crimp: _Plain,
-        weft_sett: _Measure,
-        weft_count: _Measure,
-        weft_crimp: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_sett: _Measure,
-        warp_count: _Measure,
-        warp_crimp: _Plain,
-        weft_sett: _Measure,
-        weft_count: _Measure,
-        weft_crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "warp_sett", "warp_count", "warp_crimp", "weft_sett", "weft_count", "weft_crimp"
-        ],
-        *,
-        mass_per_area: _Measure,
-        warp_sett: _Measure = ...,
-        warp_count: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        weft_sett: _Measure = ...,
-        weft_count: _Measure = ...,
-        weft_crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_per_area: _MassPerArea
-
-@final
-class _MassPerAreaByMultiplier(Formula):
+@_as_formula
+def mass_per_area_by_multiplier(
+    mass_multiplier: _Plain,
+    warp_sett: _Measure,
+    warp_count: _Measure,
+    warp_crimp: _Plain,
+    weft_sett: _Measure,
+    weft_count: _Measure,
+    weft_crimp: _Plain,
+) -> Quantity:
     """Mass per area as the trade's pages have it: threads in an inch over the cotton count, times a
     rounded multiplier.
 
@@ -2372,54 +913,8 @@ class _MassPerAreaByMultiplier(Formula):
     weft_crimp: crimp of the weft
     """
 
-    def __call__(
-        self,
-        mass_multiplier: _Plain,
-        warp_sett: _Measure,
-        warp_count: _Measure,
-        warp_crimp: _Plain,
-        weft_sett: _Measure,
-        weft_count: _Measure,
-        weft_crimp: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mass_multiplier: _Plain,
-        warp_sett: _Measure,
-        warp_count: _Measure,
-        warp_crimp: _Plain,
-        weft_sett: _Measure,
-        weft_count: _Measure,
-        weft_crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "mass_multiplier",
-            "warp_sett",
-            "warp_count",
-            "warp_crimp",
-            "weft_sett",
-            "weft_count",
-            "weft_crimp",
-        ],
-        *,
-        mass_per_area_by_multiplier: _Measure,
-        mass_multiplier: _Plain = ...,
-        warp_sett: _Measure = ...,
-        warp_count: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        weft_sett: _Measure = ...,
-        weft_count: _Measure = ...,
-        weft_crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_per_area_by_multiplier: _MassPerAreaByMultiplier
-
-@final
-class _MassPerAreaOfCloth(Formula):
+@_as_formula
+def mass_per_area_of_cloth(running_mass: _Measure, cloth_width: _Measure) -> Quantity:
     """Mass per area from the mass of a running metre.
 
     ω = λ / (1000 × b)
@@ -2428,27 +923,8 @@ class _MassPerAreaOfCloth(Formula):
     cloth_width: width
     """
 
-    def __call__(self, running_mass: _Measure, cloth_width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        running_mass: _Measure,
-        cloth_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["running_mass", "cloth_width"],
-        *,
-        mass_per_area_of_cloth: _Measure,
-        running_mass: _Measure = ...,
-        cloth_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_per_area_of_cloth: _MassPerAreaOfCloth
-
-@final
-class _MassPerAreaOfThreads(Formula):
+@_as_formula
+def mass_per_area_of_threads(sett: _Measure, count: _Measure, crimp: _Plain) -> Quantity:
     """Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
 
     ω = n × T × (1 + c) / 10
@@ -2458,29 +934,8 @@ class _MassPerAreaOfThreads(Formula):
     crimp: their crimp
     """
 
-    def __call__(self, sett: _Measure, count: _Measure, crimp: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sett: _Measure,
-        count: _Measure,
-        crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett", "count", "crimp"],
-        *,
-        mass_per_area_of_threads: _Measure,
-        sett: _Measure = ...,
-        count: _Measure = ...,
-        crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_per_area_of_threads: _MassPerAreaOfThreads
-
-@final
-class _MaximumSett(Formula):
+@_as_formula
+def maximum_sett(side_by_side: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity:
     """The closest sett of a weave by diameters and intersections, for a square cloth.
 
     n_m = D × R / (R + I)
@@ -2490,34 +945,13 @@ class _MaximumSett(Formula):
     intersections: intersections in the repeat
     """
 
-    def __call__(
-        self,
-        side_by_side: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        side_by_side: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["side_by_side", "repeat", "intersections"],
-        *,
-        maximum_sett: _Measure,
-        side_by_side: _Measure = ...,
-        repeat: _Plain = ...,
-        intersections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-maximum_sett: _MaximumSett
-
-@final
-class _MaximumSettFromWraps(Formula):
+@_as_formula
+def maximum_sett_from_wraps(
+    wraps: _Measure,
+    wraps_per_diameter: _Plain,
+    repeat: _Plain,
+    intersections: _Plain,
+) -> Quantity:
     """The closest sett from wraps: these are fewer than diameters.
 
     n_m = w / c × R / (R + I)
@@ -2528,37 +962,13 @@ class _MaximumSettFromWraps(Formula):
     intersections: intersections in the repeat
     """
 
-    def __call__(
-        self,
-        wraps: _Measure,
-        wraps_per_diameter: _Plain,
-        repeat: _Plain,
-        intersections: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        wraps: _Measure,
-        wraps_per_diameter: _Plain,
-        repeat: _Plain,
-        intersections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wraps", "wraps_per_diameter", "repeat", "intersections"],
-        *,
-        maximum_sett_from_wraps: _Measure,
-        wraps: _Measure = ...,
-        wraps_per_diameter: _Plain = ...,
-        repeat: _Plain = ...,
-        intersections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-maximum_sett_from_wraps: _MaximumSettFromWraps
-
-@final
-class _MaximumSettUnlike(Formula):
+@_as_formula
+def maximum_sett_unlike(
+    own_side_by_side: _Measure,
+    crossing_side_by_side: _Measure,
+    repeat: _Plain,
+    intersections: _Plain,
+) -> Quantity:
     """The closest sett of one system by diameters and intersections, where the other is of another
     yarn.
 
@@ -2570,37 +980,16 @@ class _MaximumSettUnlike(Formula):
     intersections: intersections of a crossing thread in the repeat
     """
 
-    def __call__(
-        self,
-        own_side_by_side: _Measure,
-        crossing_side_by_side: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        own_side_by_side: _Measure,
-        crossing_side_by_side: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["own_side_by_side", "crossing_side_by_side", "repeat", "intersections"],
-        *,
-        maximum_sett_unlike: _Measure,
-        own_side_by_side: _Measure = ...,
-        crossing_side_by_side: _Measure = ...,
-        repeat: _Plain = ...,
-        intersections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-maximum_sett_unlike: _MaximumSettUnlike
-
-@final
-class _MilasiusFirmness(Formula):
+@_as_formula
+def milasius_firmness(
+    weave_factor: _Plain,
+    mean_count: _Measure,
+    fibre_density: _Measure,
+    warp_count: _Measure,
+    weft_count: _Measure,
+    warp_sett: _Measure,
+    weft_sett: _Measure,
+) -> Quantity:
     """Firmness of a cloth by Milašius: 1 would be the closest that round threads allow.
 
     a = 0.666666667 × √(T₁ / T₂); S = exp((ln(n₂) + a × ln(n₁)) / (1 + a)); φ = 0.00618038723 / P
@@ -2615,54 +1004,8 @@ class _MilasiusFirmness(Formula):
     weft_sett: picks
     """
 
-    def __call__(
-        self,
-        weave_factor: _Plain,
-        mean_count: _Measure,
-        fibre_density: _Measure,
-        warp_count: _Measure,
-        weft_count: _Measure,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        weave_factor: _Plain,
-        mean_count: _Measure,
-        fibre_density: _Measure,
-        warp_count: _Measure,
-        weft_count: _Measure,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "weave_factor",
-            "mean_count",
-            "fibre_density",
-            "warp_count",
-            "weft_count",
-            "warp_sett",
-            "weft_sett",
-        ],
-        *,
-        milasius_firmness: _Plain,
-        weave_factor: _Plain = ...,
-        mean_count: _Measure = ...,
-        fibre_density: _Measure = ...,
-        warp_count: _Measure = ...,
-        weft_count: _Measure = ...,
-        warp_sett: _Measure = ...,
-        weft_sett: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-milasius_firmness: _MilasiusFirmness
-
-@final
-class _ModularLength(Formula):
+@_as_formula
+def modular_length(spacing: _Measure, crimp: _Plain) -> Quantity:
     """Length of a thread from one thread that it crosses to the next.
 
     l = p × (1 + c)
@@ -2671,27 +1014,13 @@ class _ModularLength(Formula):
     crimp: crimp
     """
 
-    def __call__(self, spacing: _Measure, crimp: _Plain) -> Quantity: ...
-    def working(
-        self,
-        spacing: _Measure,
-        crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spacing", "crimp"],
-        *,
-        modular_length: _Measure,
-        spacing: _Measure = ...,
-        crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-modular_length: _ModularLength
-
-@final
-class _OffLoomMassPerArea(Formula):
+@_as_formula
+def off_loom_mass_per_area(
+    finished_mass_per_area: _Measure,
+    mass_loss: _Plain,
+    width_shrinkage: _Plain,
+    length_shrinkage: _Plain,
+) -> Quantity:
     """Mass per area to weave for one wanted after finishing.
 
     ω₁ = ω₂ × (1 − s_w) × (1 − s_l) / (1 − m_l)
@@ -2702,39 +1031,8 @@ class _OffLoomMassPerArea(Formula):
     length_shrinkage: shrinkage in length
     """
 
-    def __call__(
-        self,
-        finished_mass_per_area: _Measure,
-        mass_loss: _Plain,
-        width_shrinkage: _Plain,
-        length_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        finished_mass_per_area: _Measure,
-        mass_loss: _Plain,
-        width_shrinkage: _Plain,
-        length_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "finished_mass_per_area", "mass_loss", "width_shrinkage", "length_shrinkage"
-        ],
-        *,
-        off_loom_mass_per_area: _Measure,
-        finished_mass_per_area: _Measure = ...,
-        mass_loss: _Plain = ...,
-        width_shrinkage: _Plain = ...,
-        length_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-off_loom_mass_per_area: _OffLoomMassPerArea
-
-@final
-class _OffLoomWidth(Formula):
+@_as_formula
+def off_loom_width(reed_width: _Measure, draw_in: _Plain) -> Quantity:
     """Width off the loom.
 
     b_o = B × (1 − d_r)
@@ -2743,27 +1041,8 @@ class _OffLoomWidth(Formula):
     draw_in: draw-in, reed to off the loom
     """
 
-    def __call__(self, reed_width: _Measure, draw_in: _Plain) -> Quantity: ...
-    def working(
-        self,
-        reed_width: _Measure,
-        draw_in: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed_width", "draw_in"],
-        *,
-        off_loom_width: _Measure,
-        reed_width: _Measure = ...,
-        draw_in: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-off_loom_width: _OffLoomWidth
-
-@final
-class _OverWidthForShrinkage(Formula):
+@_as_formula
+def over_width_for_shrinkage(shrinkage: _Plain) -> Quantity:
     """How much wider to weave, on the finished size, for a shrinkage.
 
     x = s / (1 − s)
@@ -2771,20 +1050,8 @@ class _OverWidthForShrinkage(Formula):
     shrinkage: shrinkage
     """
 
-    def __call__(self, shrinkage: _Plain) -> Quantity: ...
-    def working(self, shrinkage: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["shrinkage"],
-        *,
-        over_width_for_shrinkage: _Plain,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-over_width_for_shrinkage: _OverWidthForShrinkage
-
-@final
-class _OverWidthFromSizes(Formula):
+@_as_formula
+def over_width_from_sizes(size_before: _Measure, size_after: _Measure) -> Quantity:
     """How much wider it is woven than it is finished.
 
     x = x₁ / x₂ − 1
@@ -2793,27 +1060,8 @@ class _OverWidthFromSizes(Formula):
     size_after: size finished
     """
 
-    def __call__(self, size_before: _Measure, size_after: _Measure) -> Quantity: ...
-    def working(
-        self,
-        size_before: _Measure,
-        size_after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["size_before", "size_after"],
-        *,
-        over_width_from_sizes: _Plain,
-        size_before: _Measure = ...,
-        size_after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-over_width_from_sizes: _OverWidthFromSizes
-
-@final
-class _PackagesForLength(Formula):
+@_as_formula
+def packages_for_length(yarn_length: _Measure, package_length: _Measure) -> Quantity:
     """Packages for a length of yarn: bobbins, pirns, cones.
 
     z = round up(Y / l − 0.000001)
@@ -2822,27 +1070,12 @@ class _PackagesForLength(Formula):
     package_length: length on a package
     """
 
-    def __call__(self, yarn_length: _Measure, package_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_length: _Measure,
-        package_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_length", "package_length"],
-        *,
-        packages_for_length: _Plain,
-        yarn_length: _Measure = ...,
-        package_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-packages_for_length: _PackagesForLength
-
-@final
-class _PicksInPiece(Formula):
+@_as_formula
+def picks_in_piece(
+    finished_length: _Measure,
+    length_shrinkage: _Plain,
+    off_loom_weft_sett: _Measure,
+) -> Quantity:
     """Picks in a piece.
 
     P = 100 × n_o × L_f / (1 − s_l)
@@ -2852,34 +1085,13 @@ class _PicksInPiece(Formula):
     off_loom_weft_sett: picks off the loom
     """
 
-    def __call__(
-        self,
-        finished_length: _Measure,
-        length_shrinkage: _Plain,
-        off_loom_weft_sett: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        finished_length: _Measure,
-        length_shrinkage: _Plain,
-        off_loom_weft_sett: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["finished_length", "length_shrinkage", "off_loom_weft_sett"],
-        *,
-        picks_in_piece: _Plain,
-        finished_length: _Measure = ...,
-        length_shrinkage: _Plain = ...,
-        off_loom_weft_sett: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-picks_in_piece: _PicksInPiece
-
-@final
-class _PlainThickness(Formula):
+@_as_formula
+def plain_thickness(
+    weft_sett: _Measure,
+    warp_crimp: _Plain,
+    warp_diameter: _Measure,
+    weft_diameter: _Measure,
+) -> Quantity:
     """Thickness of plain cloth: the higher of the two crowns.
 
     D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
@@ -2892,37 +1104,14 @@ class _PlainThickness(Formula):
     weft_diameter: diameter of the weft
     """
 
-    def __call__(
-        self,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["weft_sett", "warp_crimp", "warp_diameter", "weft_diameter"],
-        *,
-        plain_thickness: _Measure,
-        weft_sett: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        warp_diameter: _Measure = ...,
-        weft_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-plain_thickness: _PlainThickness
-
-@final
-class _RacetrackHeightByRule(Formula):
+@_as_formula
+def racetrack_height_by_rule(
+    spacing: _Measure,
+    crimp: _Plain,
+    thread_width: _Measure,
+    thread_thickness: _Measure,
+    rule_factor: _Plain,
+) -> Quantity:
     """Height of the wave of a thread over flattened threads, by the rule of the root.
 
     h = k × √(c × p × (p − (a − b)))
@@ -2934,40 +1123,12 @@ class _RacetrackHeightByRule(Formula):
     rule_factor: factor
     """
 
-    def __call__(
-        self,
-        spacing: _Measure,
-        crimp: _Plain,
-        thread_width: _Measure,
-        thread_thickness: _Measure,
-        rule_factor: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spacing: _Measure,
-        crimp: _Plain,
-        thread_width: _Measure,
-        thread_thickness: _Measure,
-        rule_factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spacing", "crimp", "thread_width", "thread_thickness", "rule_factor"],
-        *,
-        racetrack_height_by_rule: _Measure,
-        spacing: _Measure = ...,
-        crimp: _Plain = ...,
-        thread_width: _Measure = ...,
-        thread_thickness: _Measure = ...,
-        rule_factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-racetrack_height_by_rule: _RacetrackHeightByRule
-
-@final
-class _RacetrackSpacing(Formula):
+@_as_formula
+def racetrack_spacing(
+    spacing: _Measure,
+    thread_width: _Measure,
+    thread_thickness: _Measure,
+) -> Quantity:
     """Spacing of flattened threads without the straight part of their section.
 
     p′ = p − (a − b)
@@ -2977,34 +1138,16 @@ class _RacetrackSpacing(Formula):
     thread_thickness: their thickness
     """
 
-    def __call__(
-        self,
-        spacing: _Measure,
-        thread_width: _Measure,
-        thread_thickness: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spacing: _Measure,
-        thread_width: _Measure,
-        thread_thickness: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spacing", "thread_width", "thread_thickness"],
-        *,
-        racetrack_spacing: _Measure,
-        spacing: _Measure = ...,
-        thread_width: _Measure = ...,
-        thread_thickness: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-racetrack_spacing: _RacetrackSpacing
-
-@final
-class _RacetrackWeftCrimp(Formula):
+@_as_formula
+def racetrack_weft_crimp(
+    warp_sett: _Measure,
+    weft_sett: _Measure,
+    warp_crimp: _Plain,
+    warp_thread_width: _Measure,
+    warp_thread_thickness: _Measure,
+    weft_thread_width: _Measure,
+    weft_thread_thickness: _Measure,
+) -> Quantity:
     """Crimp of the weft in plain cloth of flattened threads, from that of the warp.
 
     D = b₁ + b₂; f₂ = a₂ − b₂; p₂ = 10 / n₂; p₂′ = p₂ − f₂; l₁′ = p₂ × (1 + c₁) − f₂; θ₁ = root
@@ -3022,54 +1165,8 @@ class _RacetrackWeftCrimp(Formula):
     weft_thread_thickness: thickness of the weft thread
     """
 
-    def __call__(
-        self,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_thread_width: _Measure,
-        warp_thread_thickness: _Measure,
-        weft_thread_width: _Measure,
-        weft_thread_thickness: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_thread_width: _Measure,
-        warp_thread_thickness: _Measure,
-        weft_thread_width: _Measure,
-        weft_thread_thickness: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "warp_sett",
-            "weft_sett",
-            "warp_crimp",
-            "warp_thread_width",
-            "warp_thread_thickness",
-            "weft_thread_width",
-            "weft_thread_thickness",
-        ],
-        *,
-        racetrack_weft_crimp: _Plain,
-        warp_sett: _Measure = ...,
-        weft_sett: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        warp_thread_width: _Measure = ...,
-        warp_thread_thickness: _Measure = ...,
-        weft_thread_width: _Measure = ...,
-        weft_thread_thickness: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-racetrack_weft_crimp: _RacetrackWeftCrimp
-
-@final
-class _ReedForSett(Formula):
+@_as_formula
+def reed_for_sett(reed_sett: _Measure, ends_per_dent: _Plain) -> Quantity:
     """The reed for a sett.
 
     r = n_r / e
@@ -3078,27 +1175,8 @@ class _ReedForSett(Formula):
     ends_per_dent: ends in a dent
     """
 
-    def __call__(self, reed_sett: _Measure, ends_per_dent: _Plain) -> Quantity: ...
-    def working(
-        self,
-        reed_sett: _Measure,
-        ends_per_dent: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed_sett", "ends_per_dent"],
-        *,
-        reed_for_sett: _Measure,
-        reed_sett: _Measure = ...,
-        ends_per_dent: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-reed_for_sett: _ReedForSett
-
-@final
-class _ReedWidth(Formula):
+@_as_formula
+def reed_width(finished_width: _Measure, width_shrinkage: _Plain, draw_in: _Plain) -> Quantity:
     """Width in the reed for a finished width.
 
     B = b_f / ((1 − s_w) × (1 − d_r))
@@ -3108,34 +1186,12 @@ class _ReedWidth(Formula):
     draw_in: draw-in, reed to off the loom
     """
 
-    def __call__(
-        self,
-        finished_width: _Measure,
-        width_shrinkage: _Plain,
-        draw_in: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        finished_width: _Measure,
-        width_shrinkage: _Plain,
-        draw_in: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["finished_width", "width_shrinkage", "draw_in"],
-        *,
-        reed_width: _Measure,
-        finished_width: _Measure = ...,
-        width_shrinkage: _Plain = ...,
-        draw_in: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-reed_width: _ReedWidth
-
-@final
-class _RunningMassAfter(Formula):
+@_as_formula
+def running_mass_after(
+    running_mass_before: _Measure,
+    mass_loss: _Plain,
+    length_shrinkage: _Plain,
+) -> Quantity:
     """Mass of a running length after finishing.
 
     λ₂ = λ₁ × (1 − m_l) / (1 − s_l)
@@ -3145,34 +1201,8 @@ class _RunningMassAfter(Formula):
     length_shrinkage: shrinkage in length
     """
 
-    def __call__(
-        self,
-        running_mass_before: _Measure,
-        mass_loss: _Plain,
-        length_shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        running_mass_before: _Measure,
-        mass_loss: _Plain,
-        length_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["running_mass_before", "mass_loss", "length_shrinkage"],
-        *,
-        running_mass_after: _Measure,
-        running_mass_before: _Measure = ...,
-        mass_loss: _Plain = ...,
-        length_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-running_mass_after: _RunningMassAfter
-
-@final
-class _RunningMassOfCloth(Formula):
+@_as_formula
+def running_mass_of_cloth(mass_per_area: _Measure, cloth_width: _Measure) -> Quantity:
     """Mass of a running metre of cloth.
 
     λ = 1000 × ω × b
@@ -3181,27 +1211,8 @@ class _RunningMassOfCloth(Formula):
     cloth_width: width
     """
 
-    def __call__(self, mass_per_area: _Measure, cloth_width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass_per_area: _Measure,
-        cloth_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_per_area", "cloth_width"],
-        *,
-        running_mass_of_cloth: _Measure,
-        mass_per_area: _Measure = ...,
-        cloth_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-running_mass_of_cloth: _RunningMassOfCloth
-
-@final
-class _SettAfterShrinkage(Formula):
+@_as_formula
+def sett_after_shrinkage(sett_before: _Measure, across_shrinkage: _Plain) -> Quantity:
     """Sett after the cloth has shrunk across those threads.
 
     n_a = n_b / (1 − s_x)
@@ -3210,27 +1221,8 @@ class _SettAfterShrinkage(Formula):
     across_shrinkage: shrinkage across the threads
     """
 
-    def __call__(self, sett_before: _Measure, across_shrinkage: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sett_before: _Measure,
-        across_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett_before", "across_shrinkage"],
-        *,
-        sett_after_shrinkage: _Measure,
-        sett_before: _Measure = ...,
-        across_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sett_after_shrinkage: _SettAfterShrinkage
-
-@final
-class _SettBeforeShrinkage(Formula):
+@_as_formula
+def sett_before_shrinkage(sett_after: _Measure, across_shrinkage: _Plain) -> Quantity:
     """Sett before the cloth shrinks across those threads.
 
     n_b = n_a × (1 − s_x)
@@ -3239,27 +1231,8 @@ class _SettBeforeShrinkage(Formula):
     across_shrinkage: shrinkage across the threads
     """
 
-    def __call__(self, sett_after: _Measure, across_shrinkage: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sett_after: _Measure,
-        across_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett_after", "across_shrinkage"],
-        *,
-        sett_before_shrinkage: _Measure,
-        sett_after: _Measure = ...,
-        across_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sett_before_shrinkage: _SettBeforeShrinkage
-
-@final
-class _SettForCount(Formula):
+@_as_formula
+def sett_for_count(sett: _Measure, count: _Measure, new_count: _Measure) -> Quantity:
     """The sett for another count of yarn at the same firmness, in the same weave.
 
     n₂ = n × √(T / T₂)
@@ -3269,29 +1242,8 @@ class _SettForCount(Formula):
     new_count: count of the new yarn
     """
 
-    def __call__(self, sett: _Measure, count: _Measure, new_count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        sett: _Measure,
-        count: _Measure,
-        new_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett", "count", "new_count"],
-        *,
-        sett_for_count: _Measure,
-        sett: _Measure = ...,
-        count: _Measure = ...,
-        new_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-sett_for_count: _SettForCount
-
-@final
-class _SettForCoverFactor(Formula):
+@_as_formula
+def sett_for_cover_factor(cover_factor: _Measure, count: _Measure) -> Quantity:
     """The sett that gives a cover factor.
 
     n = 10 × K_c / √T
@@ -3300,27 +1252,14 @@ class _SettForCoverFactor(Formula):
     count: yarn count
     """
 
-    def __call__(self, cover_factor: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        cover_factor: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cover_factor", "count"],
-        *,
-        sett_for_cover_factor: _Measure,
-        cover_factor: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-sett_for_cover_factor: _SettForCoverFactor
-
-@final
-class _SettForWeave(Formula):
+@_as_formula
+def sett_for_weave(
+    sett: _Measure,
+    repeat: _Plain,
+    intersections: _Plain,
+    new_repeat: _Plain,
+    new_intersections: _Plain,
+) -> Quantity:
     """The sett for another weave of the same yarn at the same firmness.
 
     n₂ = n × (R + I) / R / ((R₂ + I₂) / R₂)
@@ -3332,40 +1271,8 @@ class _SettForWeave(Formula):
     new_intersections: intersections in the new repeat
     """
 
-    def __call__(
-        self,
-        sett: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-        new_repeat: _Plain,
-        new_intersections: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        sett: _Measure,
-        repeat: _Plain,
-        intersections: _Plain,
-        new_repeat: _Plain,
-        new_intersections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett", "repeat", "intersections", "new_repeat", "new_intersections"],
-        *,
-        sett_for_weave: _Measure,
-        sett: _Measure = ...,
-        repeat: _Plain = ...,
-        intersections: _Plain = ...,
-        new_repeat: _Plain = ...,
-        new_intersections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sett_for_weave: _SettForWeave
-
-@final
-class _SettForWeight(Formula):
+@_as_formula
+def sett_for_weight(sett: _Measure, mass_ratio: _Plain) -> Quantity:
     """The sett for a heavier or lighter cloth of the same weave and firmness, in the yarn that
     suits it.
 
@@ -3375,27 +1282,8 @@ class _SettForWeight(Formula):
     mass_ratio: new weight over the old
     """
 
-    def __call__(self, sett: _Measure, mass_ratio: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sett: _Measure,
-        mass_ratio: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett", "mass_ratio"],
-        *,
-        sett_for_weight: _Measure,
-        sett: _Measure = ...,
-        mass_ratio: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sett_for_weight: _SettForWeight
-
-@final
-class _SettFromRepeats(Formula):
+@_as_formula
+def sett_from_repeats(repeat_sett: _Measure, repeat: _Plain) -> Quantity:
     """The sett from the repeats of the weave counted in a width.
 
     n = n_R × R
@@ -3404,27 +1292,8 @@ class _SettFromRepeats(Formula):
     repeat: ends in a repeat
     """
 
-    def __call__(self, repeat_sett: _Measure, repeat: _Plain) -> Quantity: ...
-    def working(
-        self,
-        repeat_sett: _Measure,
-        repeat: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["repeat_sett", "repeat"],
-        *,
-        sett_from_repeats: _Measure,
-        repeat_sett: _Measure = ...,
-        repeat: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sett_from_repeats: _SettFromRepeats
-
-@final
-class _SettFromWraps(Formula):
+@_as_formula
+def sett_from_wraps(wraps: _Measure, wraps_share: _Plain) -> Quantity:
     """A sett by a rule of wraps.
 
     n = w × s
@@ -3433,27 +1302,8 @@ class _SettFromWraps(Formula):
     wraps_share: share of the wraps
     """
 
-    def __call__(self, wraps: _Measure, wraps_share: _Plain) -> Quantity: ...
-    def working(
-        self,
-        wraps: _Measure,
-        wraps_share: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wraps", "wraps_share"],
-        *,
-        sett_from_wraps: _Measure,
-        wraps: _Measure = ...,
-        wraps_share: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sett_from_wraps: _SettFromWraps
-
-@final
-class _SettInReed(Formula):
+@_as_formula
+def sett_in_reed(reed: _Measure, ends_per_dent: _Plain) -> Quantity:
     """Ends across the reed.
 
     n_r = r × e
@@ -3462,27 +1312,8 @@ class _SettInReed(Formula):
     ends_per_dent: ends in a dent
     """
 
-    def __call__(self, reed: _Measure, ends_per_dent: _Plain) -> Quantity: ...
-    def working(
-        self,
-        reed: _Measure,
-        ends_per_dent: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed", "ends_per_dent"],
-        *,
-        sett_in_reed: _Measure,
-        reed: _Measure = ...,
-        ends_per_dent: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sett_in_reed: _SettInReed
-
-@final
-class _ShareOfMaximum(Formula):
+@_as_formula
+def share_of_maximum(sett: _Measure, maximum_sett: _Measure) -> Quantity:
     """How much of the closest sett a sett is.
 
     s = n / n_m
@@ -3491,27 +1322,8 @@ class _ShareOfMaximum(Formula):
     maximum_sett: closest sett by a theory
     """
 
-    def __call__(self, sett: _Measure, maximum_sett: _Measure) -> Quantity: ...
-    def working(
-        self,
-        sett: _Measure,
-        maximum_sett: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett", "maximum_sett"],
-        *,
-        share_of_maximum: _Plain,
-        sett: _Measure = ...,
-        maximum_sett: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-share_of_maximum: _ShareOfMaximum
-
-@final
-class _ShrinkageFromDimensionalChange(Formula):
+@_as_formula
+def shrinkage_from_dimensional_change(dimensional_change: _Plain) -> Quantity:
     """Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
 
     s = 0 − D
@@ -3519,25 +1331,8 @@ class _ShrinkageFromDimensionalChange(Formula):
     dimensional_change: dimensional change
     """
 
-    def __call__(self, dimensional_change: _Plain) -> Quantity: ...
-    def working(
-        self,
-        dimensional_change: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["dimensional_change"],
-        *,
-        shrinkage_from_dimensional_change: _Plain,
-        dimensional_change: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-shrinkage_from_dimensional_change: _ShrinkageFromDimensionalChange
-
-@final
-class _ShrinkageFromSizes(Formula):
+@_as_formula
+def shrinkage_from_sizes(size_before: _Measure, size_after: _Measure) -> Quantity:
     """Shrinkage from a size before and after.
 
     s = 1 − x₂ / x₁
@@ -3546,27 +1341,8 @@ class _ShrinkageFromSizes(Formula):
     size_after: size after
     """
 
-    def __call__(self, size_before: _Measure, size_after: _Measure) -> Quantity: ...
-    def working(
-        self,
-        size_before: _Measure,
-        size_after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["size_before", "size_after"],
-        *,
-        shrinkage_from_sizes: _Plain,
-        size_before: _Measure = ...,
-        size_after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-shrinkage_from_sizes: _ShrinkageFromSizes
-
-@final
-class _ShrinkageOfOverWidth(Formula):
+@_as_formula
+def shrinkage_of_over_width(over_width: _Plain) -> Quantity:
     """Shrinkage of a cloth that is woven wider than it is finished.
 
     s = x / (1 + x)
@@ -3574,25 +1350,8 @@ class _ShrinkageOfOverWidth(Formula):
     over_width: over-width
     """
 
-    def __call__(self, over_width: _Plain) -> Quantity: ...
-    def working(
-        self,
-        over_width: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["over_width"],
-        *,
-        shrinkage_of_over_width: _Plain,
-        over_width: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-shrinkage_of_over_width: _ShrinkageOfOverWidth
-
-@final
-class _ShrinkageOfSide(Formula):
+@_as_formula
+def shrinkage_of_side(area_shrinkage: _Plain) -> Quantity:
     """Shrinkage of each side of a cloth that shrinks alike both ways, from the area lost.
 
     s = 1 − √(1 − s_A)
@@ -3600,25 +1359,8 @@ class _ShrinkageOfSide(Formula):
     area_shrinkage: area lost
     """
 
-    def __call__(self, area_shrinkage: _Plain) -> Quantity: ...
-    def working(
-        self,
-        area_shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["area_shrinkage"],
-        *,
-        shrinkage_of_side: _Plain,
-        area_shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-shrinkage_of_side: _ShrinkageOfSide
-
-@final
-class _SizeAfterShrinkage(Formula):
+@_as_formula
+def size_after_shrinkage(size_before: _Measure, shrinkage: _Plain) -> Quantity:
     """A length or width after it has shrunk.
 
     x₂ = x₁ × (1 − s)
@@ -3627,27 +1369,8 @@ class _SizeAfterShrinkage(Formula):
     shrinkage: shrinkage
     """
 
-    def __call__(self, size_before: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(
-        self,
-        size_before: _Measure,
-        shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["size_before", "shrinkage"],
-        *,
-        size_after_shrinkage: _Measure,
-        size_before: _Measure = ...,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-size_after_shrinkage: _SizeAfterShrinkage
-
-@final
-class _SizeBeforeShrinkage(Formula):
+@_as_formula
+def size_before_shrinkage(size_after: _Measure, shrinkage: _Plain) -> Quantity:
     """A length or width before it shrinks.
 
     x₁ = x₂ / (1 − s)
@@ -3656,27 +1379,8 @@ class _SizeBeforeShrinkage(Formula):
     shrinkage: shrinkage
     """
 
-    def __call__(self, size_after: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(
-        self,
-        size_after: _Measure,
-        shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["size_after", "shrinkage"],
-        *,
-        size_before_shrinkage: _Measure,
-        size_after: _Measure = ...,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-size_before_shrinkage: _SizeBeforeShrinkage
-
-@final
-class _SizeForOverWidth(Formula):
+@_as_formula
+def size_for_over_width(size_after: _Measure, over_width: _Plain) -> Quantity:
     """Size to weave for a finished size and an over-width.
 
     x₁ = x₂ × (1 + x)
@@ -3685,27 +1389,8 @@ class _SizeForOverWidth(Formula):
     over_width: over-width
     """
 
-    def __call__(self, size_after: _Measure, over_width: _Plain) -> Quantity: ...
-    def working(
-        self,
-        size_after: _Measure,
-        over_width: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["size_after", "over_width"],
-        *,
-        size_for_over_width: _Measure,
-        size_after: _Measure = ...,
-        over_width: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-size_for_over_width: _SizeForOverWidth
-
-@final
-class _SizeMass(Formula):
+@_as_formula
+def size_mass(warp_mass: _Measure, size: _Plain) -> Quantity:
     """Mass of the size on a warp.
 
     m_z = m₁ × z
@@ -3714,27 +1399,8 @@ class _SizeMass(Formula):
     size: size, on the warp without it
     """
 
-    def __call__(self, warp_mass: _Measure, size: _Plain) -> Quantity: ...
-    def working(
-        self,
-        warp_mass: _Measure,
-        size: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_mass", "size"],
-        *,
-        size_mass: _Measure,
-        warp_mass: _Measure = ...,
-        size: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-size_mass: _SizeMass
-
-@final
-class _StitchConstant(Formula):
+@_as_formula
+def stitch_constant(course_constant: _Plain, wale_constant: _Plain) -> Quantity:
     """Constant of the loops on an area, from those of courses and wales.
 
     K_s = K_c × K_w
@@ -3743,27 +1409,8 @@ class _StitchConstant(Formula):
     wale_constant: constant of the wales
     """
 
-    def __call__(self, course_constant: _Plain, wale_constant: _Plain) -> Quantity: ...
-    def working(
-        self,
-        course_constant: _Plain,
-        wale_constant: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["course_constant", "wale_constant"],
-        *,
-        stitch_constant: _Plain,
-        course_constant: _Plain = ...,
-        wale_constant: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-stitch_constant: _StitchConstant
-
-@final
-class _TakeUpFromLengths(Formula):
+@_as_formula
+def take_up_from_lengths(yarn_length: _Measure, cloth_length: _Measure) -> Quantity:
     """Take-up of the warp from the yarn that was woven and the cloth when it lies relaxed.
 
     u = 1 − L / Y
@@ -3772,27 +1419,12 @@ class _TakeUpFromLengths(Formula):
     cloth_length: cloth, relaxed
     """
 
-    def __call__(self, yarn_length: _Measure, cloth_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_length: _Measure,
-        cloth_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_length", "cloth_length"],
-        *,
-        take_up_from_lengths: _Plain,
-        yarn_length: _Measure = ...,
-        cloth_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-take_up_from_lengths: _TakeUpFromLengths
-
-@final
-class _TaylorCrimp(Formula):
+@_as_formula
+def taylor_crimp(
+    intersection_sett: _Measure,
+    taylor_multiplier: _Plain,
+    weft_count: _Measure,
+) -> Quantity:
     """What the warp must be longer than the cloth, by Taylor's rule for cotton.
 
     N = 590.541247 / T₂; c = 2.54 × i × m / N / 100
@@ -3802,34 +1434,8 @@ class _TaylorCrimp(Formula):
     weft_count: count of the weft
     """
 
-    def __call__(
-        self,
-        intersection_sett: _Measure,
-        taylor_multiplier: _Plain,
-        weft_count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        intersection_sett: _Measure,
-        taylor_multiplier: _Plain,
-        weft_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["intersection_sett", "taylor_multiplier", "weft_count"],
-        *,
-        taylor_crimp: _Plain,
-        intersection_sett: _Measure = ...,
-        taylor_multiplier: _Plain = ...,
-        weft_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-taylor_crimp: _TaylorCrimp
-
-@final
-class _TaylorPlainSett(Formula):
+@_as_formula
+def taylor_plain_sett(side_by_side: _Measure, taylor_allowance: _Plain) -> Quantity:
     """The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little
     more.
 
@@ -3839,27 +1445,14 @@ class _TaylorPlainSett(Formula):
     taylor_allowance: allowance
     """
 
-    def __call__(self, side_by_side: _Measure, taylor_allowance: _Plain) -> Quantity: ...
-    def working(
-        self,
-        side_by_side: _Measure,
-        taylor_allowance: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["side_by_side", "taylor_allowance"],
-        *,
-        taylor_plain_sett: _Measure,
-        side_by_side: _Measure = ...,
-        taylor_allowance: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-taylor_plain_sett: _TaylorPlainSett
-
-@final
-class _ThicknessByRule(Formula):
+@_as_formula
+def thickness_by_rule(
+    weft_sett: _Measure,
+    warp_crimp: _Plain,
+    warp_diameter: _Measure,
+    weft_diameter: _Measure,
+    rule_factor: _Plain,
+) -> Quantity:
     """Thickness of plain cloth, its waves by the rule of the root.
 
     h₁ = k × 10 / n₂ × √c₁; h₂ = d₁ + d₂ − h₁; H = (no answer if h₂ < 0, else greater of (h₁ +
@@ -3872,42 +1465,8 @@ class _ThicknessByRule(Formula):
     rule_factor: factor
     """
 
-    def __call__(
-        self,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        rule_factor: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        rule_factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "weft_sett", "warp_crimp", "warp_diameter", "weft_diameter", "rule_factor"
-        ],
-        *,
-        thickness_by_rule: _Measure,
-        weft_sett: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        warp_diameter: _Measure = ...,
-        weft_diameter: _Measure = ...,
-        rule_factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-thickness_by_rule: _ThicknessByRule
-
-@final
-class _ThreadSpacing(Formula):
+@_as_formula
+def thread_spacing(sett: _Measure) -> Quantity:
     """Spacing of threads from their sett.
 
     p = 10 / n
@@ -3915,20 +1474,8 @@ class _ThreadSpacing(Formula):
     sett: sett
     """
 
-    def __call__(self, sett: _Measure) -> Quantity: ...
-    def working(self, sett: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sett"],
-        *,
-        thread_spacing: _Measure,
-        sett: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-thread_spacing: _ThreadSpacing
-
-@final
-class _TightnessFactor(Formula):
+@_as_formula
+def tightness_factor(count: _Measure, loop_length: _Measure) -> Quantity:
     """How tightly a yarn is knitted for its count; the knitter's cover factor.
 
     K_t = √T / (100 × l)
@@ -3937,27 +1484,8 @@ class _TightnessFactor(Formula):
     loop_length: length of yarn in a loop
     """
 
-    def __call__(self, count: _Measure, loop_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        loop_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "loop_length"],
-        *,
-        tightness_factor: _Measure,
-        count: _Measure = ...,
-        loop_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-tightness_factor: _TightnessFactor
-
-@final
-class _TotalCover(Formula):
+@_as_formula
+def total_cover(warp_cover: _Plain, weft_cover: _Plain) -> Quantity:
     """Share of the surface that warp and weft cover together.
 
     e = e₁ + e₂ − e₁ × e₂
@@ -3966,27 +1494,8 @@ class _TotalCover(Formula):
     weft_cover: fractional cover of the weft
     """
 
-    def __call__(self, warp_cover: _Plain, weft_cover: _Plain) -> Quantity: ...
-    def working(
-        self,
-        warp_cover: _Plain,
-        weft_cover: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_cover", "weft_cover"],
-        *,
-        total_cover: _Plain,
-        warp_cover: _Plain = ...,
-        weft_cover: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-total_cover: _TotalCover
-
-@final
-class _WarpLength(Formula):
+@_as_formula
+def warp_length(warp_per_piece: _Measure, pieces: _Plain, loom_waste: _Measure) -> Quantity:
     """Length of a warp for a number of pieces.
 
     W = W_p × n_p + a
@@ -3996,34 +1505,8 @@ class _WarpLength(Formula):
     loom_waste: waste of the warp
     """
 
-    def __call__(
-        self,
-        warp_per_piece: _Measure,
-        pieces: _Plain,
-        loom_waste: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_per_piece: _Measure,
-        pieces: _Plain,
-        loom_waste: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_per_piece", "pieces", "loom_waste"],
-        *,
-        warp_length: _Measure,
-        warp_per_piece: _Measure = ...,
-        pieces: _Plain = ...,
-        loom_waste: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-warp_length: _WarpLength
-
-@final
-class _WarpMass(Formula):
+@_as_formula
+def warp_mass(ends: _Plain, warp_length: _Measure, warp_count: _Measure) -> Quantity:
     """Mass of the yarn in a warp.
 
     m₁ = N × W × T₁ × 0.000001
@@ -4033,29 +1516,13 @@ class _WarpMass(Formula):
     warp_count: count of the warp
     """
 
-    def __call__(self, ends: _Plain, warp_length: _Measure, warp_count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        warp_length: _Measure,
-        warp_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "warp_length", "warp_count"],
-        *,
-        warp_mass: _Measure,
-        ends: _Plain = ...,
-        warp_length: _Measure = ...,
-        warp_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-warp_mass: _WarpMass
-
-@final
-class _WarpPerPiece(Formula):
+@_as_formula
+def warp_per_piece(
+    finished_length: _Measure,
+    length_shrinkage: _Plain,
+    take_up: _Plain,
+    fringe: _Measure,
+) -> Quantity:
     """Warp for a piece, its fringes included.
 
     W_p = L_f / (1 − s_l) / (1 − u) + 2 × q
@@ -4066,37 +1533,8 @@ class _WarpPerPiece(Formula):
     fringe: fringe at each end
     """
 
-    def __call__(
-        self,
-        finished_length: _Measure,
-        length_shrinkage: _Plain,
-        take_up: _Plain,
-        fringe: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        finished_length: _Measure,
-        length_shrinkage: _Plain,
-        take_up: _Plain,
-        fringe: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["finished_length", "length_shrinkage", "take_up", "fringe"],
-        *,
-        warp_per_piece: _Measure,
-        finished_length: _Measure = ...,
-        length_shrinkage: _Plain = ...,
-        take_up: _Plain = ...,
-        fringe: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-warp_per_piece: _WarpPerPiece
-
-@final
-class _WarpSections(Formula):
+@_as_formula
+def warp_sections(ends: _Plain, ends_per_section: _Plain) -> Quantity:
     """Sections in which a mill warp is made.
 
     S = round up(N / N_s − 0.000001)
@@ -4105,27 +1543,15 @@ class _WarpSections(Formula):
     ends_per_section: ends in a section: the bobbins in the creel
     """
 
-    def __call__(self, ends: _Plain, ends_per_section: _Plain) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        ends_per_section: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "ends_per_section"],
-        *,
-        warp_sections: _Plain,
-        ends: _Plain = ...,
-        ends_per_section: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-warp_sections: _WarpSections
-
-@final
-class _WarpSettAfterStretch(Formula):
+@_as_formula
+def warp_sett_after_stretch(
+    warp_sett_before: _Measure,
+    weft_sett_before: _Measure,
+    warp_crimp_before: _Plain,
+    warp_diameter: _Measure,
+    weft_diameter: _Measure,
+    weft_sett_after: _Measure,
+) -> Quantity:
     """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
 
     D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
@@ -4145,50 +1571,8 @@ class _WarpSettAfterStretch(Formula):
     weft_sett_after: picks after
     """
 
-    def __call__(
-        self,
-        warp_sett_before: _Measure,
-        weft_sett_before: _Measure,
-        warp_crimp_before: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        weft_sett_after: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_sett_before: _Measure,
-        weft_sett_before: _Measure,
-        warp_crimp_before: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        weft_sett_after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "warp_sett_before",
-            "weft_sett_before",
-            "warp_crimp_before",
-            "warp_diameter",
-            "weft_diameter",
-            "weft_sett_after",
-        ],
-        *,
-        warp_sett_after_stretch: _Measure,
-        warp_sett_before: _Measure = ...,
-        weft_sett_before: _Measure = ...,
-        warp_crimp_before: _Plain = ...,
-        warp_diameter: _Measure = ...,
-        weft_diameter: _Measure = ...,
-        weft_sett_after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-warp_sett_after_stretch: _WarpSettAfterStretch
-
-@final
-class _WarpYarnLength(Formula):
+@_as_formula
+def warp_yarn_length(ends: _Plain, warp_length: _Measure) -> Quantity:
     """Yarn in a warp.
 
     Y = N × W
@@ -4197,27 +1581,14 @@ class _WarpYarnLength(Formula):
     warp_length: length of the warp
     """
 
-    def __call__(self, ends: _Plain, warp_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        warp_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "warp_length"],
-        *,
-        warp_yarn_length: _Measure,
-        ends: _Plain = ...,
-        warp_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-warp_yarn_length: _WarpYarnLength
-
-@final
-class _WeftCrimp(Formula):
+@_as_formula
+def weft_crimp(
+    warp_sett: _Measure,
+    weft_sett: _Measure,
+    warp_crimp: _Plain,
+    warp_diameter: _Measure,
+    weft_diameter: _Measure,
+) -> Quantity:
     """Crimp of the weft in plain cloth, from that of the warp.
 
     D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
@@ -4232,40 +1603,15 @@ class _WeftCrimp(Formula):
     weft_diameter: diameter of the weft
     """
 
-    def __call__(
-        self,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["warp_sett", "weft_sett", "warp_crimp", "warp_diameter", "weft_diameter"],
-        *,
-        weft_crimp: _Plain,
-        warp_sett: _Measure = ...,
-        weft_sett: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        warp_diameter: _Measure = ...,
-        weft_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-weft_crimp: _WeftCrimp
-
-@final
-class _WeftCrimpByRule(Formula):
+@_as_formula
+def weft_crimp_by_rule(
+    warp_sett: _Measure,
+    weft_sett: _Measure,
+    warp_crimp: _Plain,
+    warp_diameter: _Measure,
+    weft_diameter: _Measure,
+    rule_factor: _Plain,
+) -> Quantity:
     """Crimp of the weft in plain cloth from that of the warp, by the rule of the root.
 
     h₁ = k × 10 / n₂ × √c₁; h₂ = d₁ + d₂ − h₁; √c₂ = h₂ × n₁ / (10 × k); c₂ = (no answer if h₂ <
@@ -4279,45 +1625,13 @@ class _WeftCrimpByRule(Formula):
     rule_factor: factor
     """
 
-    def __call__(
-        self,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        rule_factor: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        warp_sett: _Measure,
-        weft_sett: _Measure,
-        warp_crimp: _Plain,
-        warp_diameter: _Measure,
-        weft_diameter: _Measure,
-        rule_factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "warp_sett", "weft_sett", "warp_crimp", "warp_diameter", "weft_diameter", "rule_factor"
-        ],
-        *,
-        weft_crimp_by_rule: _Plain,
-        warp_sett: _Measure = ...,
-        weft_sett: _Measure = ...,
-        warp_crimp: _Plain = ...,
-        warp_diameter: _Measure = ...,
-        weft_diameter: _Measure = ...,
-        rule_factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-weft_crimp_by_rule: _WeftCrimpByRule
-
-@final
-class _WeftMass(Formula):
+@_as_formula
+def weft_mass(
+    reed_width: _Measure,
+    cloth_length: _Measure,
+    weft_sett: _Measure,
+    weft_count: _Measure,
+) -> Quantity:
     """Mass of the weft in a length of cloth.
 
     m₂ = 100 × n₂ × L × B × T₂ × 0.000001
@@ -4328,37 +1642,8 @@ class _WeftMass(Formula):
     weft_count: count of the weft
     """
 
-    def __call__(
-        self,
-        reed_width: _Measure,
-        cloth_length: _Measure,
-        weft_sett: _Measure,
-        weft_count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        reed_width: _Measure,
-        cloth_length: _Measure,
-        weft_sett: _Measure,
-        weft_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reed_width", "cloth_length", "weft_sett", "weft_count"],
-        *,
-        weft_mass: _Measure,
-        reed_width: _Measure = ...,
-        cloth_length: _Measure = ...,
-        weft_sett: _Measure = ...,
-        weft_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-weft_mass: _WeftMass
-
-@final
-class _WeftPerPiece(Formula):
+@_as_formula
+def weft_per_piece(picks: _Plain, reed_width: _Measure, turn_allowance: _Measure) -> Quantity:
     """Weft for a piece.
 
     Y_p = P × (B + b)
@@ -4368,34 +1653,8 @@ class _WeftPerPiece(Formula):
     turn_allowance: allowance for the turn at the selvedge, for each pick
     """
 
-    def __call__(
-        self,
-        picks: _Plain,
-        reed_width: _Measure,
-        turn_allowance: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        picks: _Plain,
-        reed_width: _Measure,
-        turn_allowance: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["picks", "reed_width", "turn_allowance"],
-        *,
-        weft_per_piece: _Measure,
-        picks: _Plain = ...,
-        reed_width: _Measure = ...,
-        turn_allowance: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-weft_per_piece: _WeftPerPiece
-
-@final
-class _WeftYarnLength(Formula):
+@_as_formula
+def weft_yarn_length(weft_per_piece: _Measure, pieces: _Plain, weft_waste: _Plain) -> Quantity:
     """Weft for a number of pieces, with waste.
 
     Y = Y_p × n_p × (1 + w₂)
@@ -4405,34 +1664,8 @@ class _WeftYarnLength(Formula):
     weft_waste: waste, on the weft woven in
     """
 
-    def __call__(
-        self,
-        weft_per_piece: _Measure,
-        pieces: _Plain,
-        weft_waste: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        weft_per_piece: _Measure,
-        pieces: _Plain,
-        weft_waste: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["weft_per_piece", "pieces", "weft_waste"],
-        *,
-        weft_yarn_length: _Measure,
-        weft_per_piece: _Measure = ...,
-        pieces: _Plain = ...,
-        weft_waste: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-weft_yarn_length: _WeftYarnLength
-
-@final
-class _WorkingSett(Formula):
+@_as_formula
+def working_sett(maximum_sett: _Measure, sett_share: _Plain) -> Quantity:
     """The sett to weave, as a share of the closest.
 
     n = n_m × s
@@ -4441,27 +1674,8 @@ class _WorkingSett(Formula):
     sett_share: share of it
     """
 
-    def __call__(self, maximum_sett: _Measure, sett_share: _Plain) -> Quantity: ...
-    def working(
-        self,
-        maximum_sett: _Measure,
-        sett_share: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["maximum_sett", "sett_share"],
-        *,
-        working_sett: _Measure,
-        maximum_sett: _Measure = ...,
-        sett_share: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-working_sett: _WorkingSett
-
-@final
-class _YarnInCloth(Formula):
+@_as_formula
+def yarn_in_cloth(cloth_length: _Measure, crimp: _Plain) -> Quantity:
     """Yarn in a length of cloth, from the crimp.
 
     Y = L × (1 + c)
@@ -4470,27 +1684,13 @@ class _YarnInCloth(Formula):
     crimp: crimp
     """
 
-    def __call__(self, cloth_length: _Measure, crimp: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cloth_length: _Measure,
-        crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cloth_length", "crimp"],
-        *,
-        yarn_in_cloth: _Measure,
-        cloth_length: _Measure = ...,
-        crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-yarn_in_cloth: _YarnInCloth
-
-@final
-class _YarnInPiece(Formula):
+@_as_formula
+def yarn_in_piece(
+    ends: _Plain,
+    warp_length: _Measure,
+    picks: _Plain,
+    reed_width: _Measure,
+) -> Quantity:
     """Yarn in a warp and its weft together.
 
     Y = N × W + P × B
@@ -4501,37 +1701,12 @@ class _YarnInPiece(Formula):
     reed_width: width in the reed
     """
 
-    def __call__(
-        self,
-        ends: _Plain,
-        warp_length: _Measure,
-        picks: _Plain,
-        reed_width: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        warp_length: _Measure,
-        picks: _Plain,
-        reed_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "warp_length", "picks", "reed_width"],
-        *,
-        yarn_in_piece: _Measure,
-        ends: _Plain = ...,
-        warp_length: _Measure = ...,
-        picks: _Plain = ...,
-        reed_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-yarn_in_piece: _YarnInPiece
-
-@final
-class _YarnShrinkageInCloth(Formula):
+@_as_formula
+def yarn_shrinkage_in_cloth(
+    along_shrinkage: _Plain,
+    crimp_before: _Plain,
+    crimp_after: _Plain,
+) -> Quantity:
     """How much the yarn itself shrank in a cloth that shrank while its crimp changed.
 
     s_t = 1 − (1 − s_y) × (1 + c₂) / (1 + c₁)
@@ -4541,28 +1716,444 @@ class _YarnShrinkageInCloth(Formula):
     crimp_after: crimp after
     """
 
-    def __call__(
-        self,
-        along_shrinkage: _Plain,
-        crimp_before: _Plain,
-        crimp_after: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        along_shrinkage: _Plain,
-        crimp_before: _Plain,
-        crimp_after: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["along_shrinkage", "crimp_before", "crimp_after"],
-        *,
-        yarn_shrinkage_in_cloth: _Plain,
-        along_shrinkage: _Plain = ...,
-        crimp_before: _Plain = ...,
-        crimp_after: _Plain = ...,
-    ) -> list[Quantity]: ...
+class _FinishingProcesses(TypedDict):
+    name: NotRequired[str | None]
+    width_shrinkage: NotRequired[_Plain | None]
+    over_width: NotRequired[_Plain | None]
+    width_change: NotRequired[_Plain | None]
+    width_before: NotRequired[_Measures | None]
+    width_after: NotRequired[_Measures | None]
+    length_shrinkage: NotRequired[_Plain | None]
+    over_length: NotRequired[_Plain | None]
+    length_change: NotRequired[_Plain | None]
+    length_before: NotRequired[_Measures | None]
+    length_after: NotRequired[_Measures | None]
+    mass_loss: NotRequired[_Plain | None]
+    mass_gain: NotRequired[_Plain | None]
+    mass_before: NotRequired[_Measures | None]
+    mass_after: NotRequired[_Measures | None]
+    warp_yarn_shrinkage: NotRequired[_Plain | None]
+    weft_yarn_shrinkage: NotRequired[_Plain | None]
+    reading_error: NotRequired[_Measure | Sequence[_Measure] | None]
+    balance_error: NotRequired[_Measure | Sequence[_Measure] | None]
 
-yarn_shrinkage_in_cloth: _YarnShrinkageInCloth
+@_as_calculation
+def finishing(
+    *,
+    processes: Sequence[_FinishingProcesses | tuple[str, _FinishingProcesses] | str]
+    | Mapping[str, _FinishingProcesses],
+    width: _Measure | Sequence[_Measure] | None = None,
+    length: _Measure | Sequence[_Measure] | None = None,
+    warp_sett: _Measure | Sequence[_Measure] | None = None,
+    weft_sett: _Measure | Sequence[_Measure] | None = None,
+    warp_count: _Measure | Sequence[_Measure] | None = None,
+    weft_count: _Measure | Sequence[_Measure] | None = None,
+    warp_crimp: _Plain | None = None,
+    weft_crimp: _Plain | None = None,
+    mass_per_area: _Measure | Sequence[_Measure] | None = None,
+    piece_mass: _Measure | Sequence[_Measure] | None = None,
+) -> Results[str, Any]:
+    """What finishing makes of a cloth that comes off the loom so: size, sett, count, mass after
+    each process.
+
+    processes: processes in their order
+    width: width
+    length: length
+    warp_sett: ends
+    weft_sett: picks
+    warp_count: count of the warp
+    weft_count: count of the weft
+    warp_crimp: crimp of the warp, on cloth length
+    weft_crimp: crimp of the weft, on cloth length
+    mass_per_area: mass per area
+    piece_mass: mass of the piece
+    """
+
+@_as_calculation
+def piece(
+    *,
+    wanted_width: _Measure | Sequence[_Measure],
+    wanted_length: _Measure | Sequence[_Measure],
+    warp_count: _Measure | Sequence[_Measure],
+    fringe: _Measure | Sequence[_Measure] | None = None,
+    weft_count: _Measure | Sequence[_Measure] | None = None,
+    wanted_reed_sett: _Measure | Sequence[_Measure] | None = None,
+    reed: _Measure | Sequence[_Measure] | None = None,
+    wanted_warp_sett: _Measure | Sequence[_Measure] | None = None,
+    ends_per_dent: _Plain | None = None,
+    weft_sett: _Measure | Sequence[_Measure] | None = None,
+    wanted_weft_sett: _Measure | Sequence[_Measure] | None = None,
+    width_shrinkage: _Plain | None = None,
+    length_shrinkage: _Plain | None = None,
+    draw_in: _Plain | None = None,
+    take_up: _Plain | None = None,
+    hem: _Measure | Sequence[_Measure] | None = None,
+    side_hem: _Measure | Sequence[_Measure] | None = None,
+    panels: _Plain | None = None,
+    seam: _Measure | Sequence[_Measure] | None = None,
+    selvedge_ends: _Plain | None = None,
+    selvedge_ends_per_dent: _Plain | None = None,
+    selvedge_colour: str | None = None,
+    pieces_per_warp: _Plain | None = None,
+    gap: _Measure | Sequence[_Measure] | None = None,
+    thrums: _Measure | Sequence[_Measure] | None = None,
+    header: _Measure | Sequence[_Measure] | None = None,
+    sample_length: _Measure | Sequence[_Measure] | None = None,
+    turn_allowance: _Measure | Sequence[_Measure] | None = None,
+    weft_waste: _Plain | None = None,
+    warp_waste: _Plain | None = None,
+    spare_share: _Plain | None = None,
+    size: _Plain | None = None,
+    mass_loss: _Plain | None = None,
+    loom_width: _Measure | Sequence[_Measure] | None = None,
+    beam_length: _Measure | Sequence[_Measure] | None = None,
+    creel: _Plain | None = None,
+    length_per_bobbin: _Measure | Sequence[_Measure] | None = None,
+    length_per_pirn: _Measure | Sequence[_Measure] | None = None,
+    package_mass: _Measure | Sequence[_Measure] | None = None,
+    warp_colours: str | None = None,
+    weft_colours: str | None = None,
+    pieces: _Plain | None = None,
+) -> Results[str, Any]:
+    """A woven article from its finished size to the reed, the warp, the weft and the yarn for them.
+
+    wanted_width: finished width of the article
+    wanted_length: finished length of the woven part, without fringes and hems
+    fringe: fringe at each end
+    warp_count: count of the warp
+    weft_count: count of the weft; that of the warp where it is omitted
+    wanted_reed_sett: sett wanted in the reed
+    reed: reed
+    wanted_warp_sett: ends wanted in the finished cloth
+    ends_per_dent: ends in a dent; 2 where the reed is given, else 1
+    weft_sett: picks off the loom
+    wanted_weft_sett: picks wanted in the finished cloth
+    width_shrinkage: shrinkage in width, off the loom to finished
+    length_shrinkage: shrinkage in length, off the loom to finished
+    draw_in: draw-in, reed to off the loom
+    take_up: take-up of the warp, on yarn length
+    hem: cloth folded under at each end
+    side_hem: cloth folded under at each side
+    panels: lengths sewn side by side
+    seam: cloth that each edge of a seam takes
+    selvedge_ends: ends of each selvedge
+    selvedge_ends_per_dent: ends in a dent of the selvedge; as in the ground where it is omitted
+    selvedge_colour: colour of the selvedges, such as grey
+    pieces_per_warp: pieces on a warp; all of them where it is omitted
+    gap: warp left unwoven between pieces
+    thrums: warp that cannot be woven, for each warp: tying on and thrums
+    header: warp for the heading, for each warp
+    sample_length: cloth off the loom woven as a sample, for each warp
+    turn_allowance: allowance for the turn of the weft, for each pick
+    weft_waste: waste of weft, on the weft woven in
+    warp_waste: waste of winding and warping, on the yarn in the warps
+    spare_share: yarn to have over, on what is needed with its waste
+    size: size on the warp, on the yarn without it
+    mass_loss: mass lost in finishing, on the mass before
+    loom_width: widest reed space of the loom
+    beam_length: longest warp that the beam takes
+    creel: ends in a section: the bobbins in the creel
+    length_per_bobbin: yarn on a warp bobbin
+    length_per_pirn: yarn on a pirn
+    package_mass: yarn on a full package: a cone
+    warp_colours: order of the colours of the warp, such as 24 grey 4 white
+    weft_colours: order of the colours of the weft, such as 24 grey 4 white
+    pieces: pieces
+    """
+
+@_as_calculation
+def pieces_from_yarn(
+    *,
+    wanted_width: _Measure | Sequence[_Measure],
+    wanted_length: _Measure | Sequence[_Measure],
+    warp_count: _Measure | Sequence[_Measure],
+    yarn_at_hand: _Measure | Sequence[_Measure] | None = None,
+    warp_yarn_at_hand: _Measure | Sequence[_Measure] | None = None,
+    weft_yarn_at_hand: _Measure | Sequence[_Measure] | None = None,
+    fringe: _Measure | Sequence[_Measure] | None = None,
+    weft_count: _Measure | Sequence[_Measure] | None = None,
+    wanted_reed_sett: _Measure | Sequence[_Measure] | None = None,
+    reed: _Measure | Sequence[_Measure] | None = None,
+    wanted_warp_sett: _Measure | Sequence[_Measure] | None = None,
+    ends_per_dent: _Plain | None = None,
+    weft_sett: _Measure | Sequence[_Measure] | None = None,
+    wanted_weft_sett: _Measure | Sequence[_Measure] | None = None,
+    width_shrinkage: _Plain | None = None,
+    length_shrinkage: _Plain | None = None,
+    draw_in: _Plain | None = None,
+    take_up: _Plain | None = None,
+    hem: _Measure | Sequence[_Measure] | None = None,
+    side_hem: _Measure | Sequence[_Measure] | None = None,
+    panels: _Plain | None = None,
+    seam: _Measure | Sequence[_Measure] | None = None,
+    selvedge_ends: _Plain | None = None,
+    selvedge_ends_per_dent: _Plain | None = None,
+    selvedge_colour: str | None = None,
+    pieces_per_warp: _Plain | None = None,
+    gap: _Measure | Sequence[_Measure] | None = None,
+    thrums: _Measure | Sequence[_Measure] | None = None,
+    header: _Measure | Sequence[_Measure] | None = None,
+    sample_length: _Measure | Sequence[_Measure] | None = None,
+    turn_allowance: _Measure | Sequence[_Measure] | None = None,
+    weft_waste: _Plain | None = None,
+    warp_waste: _Plain | None = None,
+    spare_share: _Plain | None = None,
+    size: _Plain | None = None,
+    mass_loss: _Plain | None = None,
+    loom_width: _Measure | Sequence[_Measure] | None = None,
+    beam_length: _Measure | Sequence[_Measure] | None = None,
+    creel: _Plain | None = None,
+    length_per_bobbin: _Measure | Sequence[_Measure] | None = None,
+    length_per_pirn: _Measure | Sequence[_Measure] | None = None,
+    package_mass: _Measure | Sequence[_Measure] | None = None,
+    warp_colours: str | None = None,
+    weft_colours: str | None = None,
+) -> Results[str, Any]:
+    """The largest number of whole pieces that the yarn at hand makes, what runs out first and what
+    is left.
+
+    yarn_at_hand: yarn at hand for warp and weft of one count
+    warp_yarn_at_hand: warp yarn at hand
+    weft_yarn_at_hand: weft yarn at hand
+    wanted_width: finished width of the article
+    wanted_length: finished length of the woven part, without fringes and hems
+    fringe: fringe at each end
+    warp_count: count of the warp
+    weft_count: count of the weft; that of the warp where it is omitted
+    wanted_reed_sett: sett wanted in the reed
+    reed: reed
+    wanted_warp_sett: ends wanted in the finished cloth
+    ends_per_dent: ends in a dent; 2 where the reed is given, else 1
+    weft_sett: picks off the loom
+    wanted_weft_sett: picks wanted in the finished cloth
+    width_shrinkage: shrinkage in width, off the loom to finished
+    length_shrinkage: shrinkage in length, off the loom to finished
+    draw_in: draw-in, reed to off the loom
+    take_up: take-up of the warp, on yarn length
+    hem: cloth folded under at each end
+    side_hem: cloth folded under at each side
+    panels: lengths sewn side by side
+    seam: cloth that each edge of a seam takes
+    selvedge_ends: ends of each selvedge
+    selvedge_ends_per_dent: ends in a dent of the selvedge; as in the ground where it is omitted
+    selvedge_colour: colour of the selvedges, such as grey
+    pieces_per_warp: pieces on a warp; all of them where it is omitted
+    gap: warp left unwoven between pieces
+    thrums: warp that cannot be woven, for each warp: tying on and thrums
+    header: warp for the heading, for each warp
+    sample_length: cloth off the loom woven as a sample, for each warp
+    turn_allowance: allowance for the turn of the weft, for each pick
+    weft_waste: waste of weft, on the weft woven in
+    warp_waste: waste of winding and warping, on the yarn in the warps
+    spare_share: yarn to have over, on what is needed with its waste
+    size: size on the warp, on the yarn without it
+    mass_loss: mass lost in finishing, on the mass before
+    loom_width: widest reed space of the loom
+    beam_length: longest warp that the beam takes
+    creel: ends in a section: the bobbins in the creel
+    length_per_bobbin: yarn on a warp bobbin
+    length_per_pirn: yarn on a pirn
+    package_mass: yarn on a full package: a cone
+    warp_colours: order of the colours of the warp, such as 24 grey 4 white
+    weft_colours: order of the colours of the weft, such as 24 grey 4 white
+    """
+
+@_as_calculation
+def plain_cloth(
+    *,
+    warp_diameter: _Measure | Sequence[_Measure] | None = None,
+    weft_diameter: _Measure | Sequence[_Measure] | None = None,
+    weft_sett: _Measure | Sequence[_Measure] | None = None,
+    warp_crimp: _Plain | None = None,
+    warp_length: _Measure | Sequence[_Measure] | None = None,
+    warp_height: _Measure | Sequence[_Measure] | None = None,
+    warp_angle: _Measure | Sequence[_Measure] | None = None,
+    warp_sett: _Measure | Sequence[_Measure] | None = None,
+    weft_crimp: _Plain | None = None,
+    weft_length: _Measure | Sequence[_Measure] | None = None,
+    weft_height: _Measure | Sequence[_Measure] | None = None,
+    weft_angle: _Measure | Sequence[_Measure] | None = None,
+) -> Results[
+    Literal[
+        "warp_sett",
+        "weft_sett",
+        "warp_crimp",
+        "weft_crimp",
+        "warp_length",
+        "weft_length",
+        "warp_height",
+        "weft_height",
+        "warp_angle",
+        "weft_angle",
+        "warp_straight",
+        "weft_straight",
+        "diameters",
+        "warp_diameter",
+        "weft_diameter",
+        "thickness",
+    ],
+    Quantity,
+]:
+    """All that follows, after Peirce, from what is known of a plain cloth of round threads.
+
+    warp_diameter: diameter of the warp
+    weft_diameter: diameter of the weft
+    weft_sett: picks
+    warp_crimp: crimp of the warp, on cloth length
+    warp_length: length of the warp from pick to pick
+    warp_height: height of the warp's wave
+    warp_angle: angle of the warp
+    warp_sett: ends
+    weft_crimp: crimp of the weft, on cloth length
+    weft_length: length of the weft from end to end
+    weft_height: height of the weft's wave
+    weft_angle: angle of the weft
+    """
+
+@_as_calculation
+def process(
+    *,
+    name: str,
+    width_shrinkage: _Plain | None = None,
+    over_width: _Plain | None = None,
+    width_change: _Plain | None = None,
+    width_before: _Measures | None = None,
+    width_after: _Measures | None = None,
+    length_shrinkage: _Plain | None = None,
+    over_length: _Plain | None = None,
+    length_change: _Plain | None = None,
+    length_before: _Measures | None = None,
+    length_after: _Measures | None = None,
+    mass_loss: _Plain | None = None,
+    mass_gain: _Plain | None = None,
+    mass_before: _Measures | None = None,
+    mass_after: _Measures | None = None,
+    warp_yarn_shrinkage: _Plain | None = None,
+    weft_yarn_shrinkage: _Plain | None = None,
+    reading_error: _Measure | Sequence[_Measure] | None = None,
+    balance_error: _Measure | Sequence[_Measure] | None = None,
+) -> Results[
+    Literal[
+        "width_shrinkage",
+        "over_width",
+        "width_change",
+        "length_shrinkage",
+        "over_length",
+        "length_change",
+        "mass_loss",
+        "warp_yarn_shrinkage",
+        "weft_yarn_shrinkage",
+        "area_shrinkage",
+        "mass_per_area_factor",
+        "lowest_width_shrinkage",
+        "highest_width_shrinkage",
+        "lowest_length_shrinkage",
+        "highest_length_shrinkage",
+        "lowest_mass_loss",
+        "highest_mass_loss",
+    ],
+    Quantity,
+]:
+    """A process of finishing and what it does, each number on the size or mass that the process
+    finds.
+
+    name: name of the process, such as mill
+    width_shrinkage: shrinkage in width, on the width before; negative: a stretch
+    over_width: how much wider before than after, on the width after
+    width_change: change of width of ISO 5077, on the width before: negative where it shrinks
+    width_before: width of each specimen before the process
+    width_after: width of each specimen after the process
+    length_shrinkage: shrinkage in length, on the length before; negative: a stretch
+    over_length: how much longer before than after, on the length after
+    length_change: change of length of ISO 5077, on the length before: negative where it shrinks
+    length_before: length of each specimen before the process
+    length_after: length of each specimen after the process
+    mass_loss: mass lost, on the mass before; negative: a gain
+    mass_gain: mass gained, on the mass before: flock, size, a finish
+    mass_before: mass of each specimen before the process
+    mass_after: mass of each specimen after the process, in the same state of moisture
+    warp_yarn_shrinkage: shrinkage of the warp yarn itself; where it is omitted the yarn shortens
+    with the cloth
+    weft_yarn_shrinkage: shrinkage of the weft yarn itself; where it is omitted the yarn shortens
+    with the cloth
+    reading_error: how far the rule may be misread, either way, at each end of a comparison
+    balance_error: how far the balance may be misread, either way
+    """
+
+@_as_calculation
+def setts(
+    *,
+    weave: str,
+    warp_count: _Measure | Sequence[_Measure],
+    weft_count: _Measure | Sequence[_Measure] | None = None,
+    yarn_factor: _Plain | None = None,
+    specific_volume: _Measure | Sequence[_Measure] | None = None,
+    wanted_warp_sett: _Measure | Sequence[_Measure] | None = None,
+    wanted_weft_sett: _Measure | Sequence[_Measure] | None = None,
+) -> Results[str, Any]:
+    """The closest setts of a weave in warp and weft, by every theory side by side.
+
+    weave: weave, such as 2/2 twill
+    warp_count: count of the warp
+    weft_count: count of the weft; that of the warp where it is omitted
+    yarn_factor: Ashenhurst's factor of the yarn; where it is omitted, woollen and worsted are
+    both answered
+    specific_volume: specific volume of the yarn, for Peirce and Love; that of cotton where it is
+    omitted
+    wanted_warp_sett: ends wanted
+    wanted_weft_sett: picks wanted
+    """
+
+class _ToWeaveProcesses(TypedDict):
+    name: NotRequired[str | None]
+    width_shrinkage: NotRequired[_Plain | None]
+    over_width: NotRequired[_Plain | None]
+    width_change: NotRequired[_Plain | None]
+    width_before: NotRequired[_Measures | None]
+    width_after: NotRequired[_Measures | None]
+    length_shrinkage: NotRequired[_Plain | None]
+    over_length: NotRequired[_Plain | None]
+    length_change: NotRequired[_Plain | None]
+    length_before: NotRequired[_Measures | None]
+    length_after: NotRequired[_Measures | None]
+    mass_loss: NotRequired[_Plain | None]
+    mass_gain: NotRequired[_Plain | None]
+    mass_before: NotRequired[_Measures | None]
+    mass_after: NotRequired[_Measures | None]
+    warp_yarn_shrinkage: NotRequired[_Plain | None]
+    weft_yarn_shrinkage: NotRequired[_Plain | None]
+    reading_error: NotRequired[_Measure | Sequence[_Measure] | None]
+    balance_error: NotRequired[_Measure | Sequence[_Measure] | None]
+
+@_as_calculation
+def to_weave(
+    *,
+    processes: Sequence[_ToWeaveProcesses | tuple[str, _ToWeaveProcesses] | str]
+    | Mapping[str, _ToWeaveProcesses],
+    width: _Measure | Sequence[_Measure] | None = None,
+    length: _Measure | Sequence[_Measure] | None = None,
+    warp_sett: _Measure | Sequence[_Measure] | None = None,
+    weft_sett: _Measure | Sequence[_Measure] | None = None,
+    warp_count: _Measure | Sequence[_Measure] | None = None,
+    weft_count: _Measure | Sequence[_Measure] | None = None,
+    warp_crimp: _Plain | None = None,
+    weft_crimp: _Plain | None = None,
+    mass_per_area: _Measure | Sequence[_Measure] | None = None,
+    piece_mass: _Measure | Sequence[_Measure] | None = None,
+    loom_width: _Measure | Sequence[_Measure] | None = None,
+) -> Results[str, Any]:
+    """What to weave for a wanted finished cloth: the chain of `finishing` backward.
+
+    processes: processes in their order
+    width: width
+    length: length
+    warp_sett: ends
+    weft_sett: picks
+    warp_count: count of the warp
+    weft_count: count of the weft
+    warp_crimp: crimp of the warp, on cloth length
+    weft_crimp: crimp of the weft, on cloth length
+    mass_per_area: mass per area
+    piece_mass: mass of the piece
+    loom_width: widest that the loom weaves
+    """

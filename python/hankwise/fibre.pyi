@@ -2,29 +2,25 @@
 
 # Written by python -m hankwise._stubs from the catalogue.
 
-from typing import Literal, final
+from collections.abc import Sequence
+from typing import Any, Literal
 
-from hankwise._fibre_more import allowance as allowance
-from hankwise._fibre_more import allowances as allowances
-from hankwise._fibre_more import clean_yields as clean_yields
-from hankwise._fibre_more import equilibrium_regain as equilibrium_regain
-from hankwise._fibre_more import humidity_for_regain as humidity_for_regain
-from hankwise._fibre_more import invoice as invoice
-from hankwise._fibre_more import test_wash as test_wash
-from hankwise._fibre_more import us_grade as us_grade
-from hankwise._fibre_more import will_spin as will_spin
 from hankwise._hankwise import (
-    Formula,
-    Quantity,
-    Working,
     _Measure,
     _Measures,
     _Plain,
     _Plains,
+    Quantity,
+    Results,
+    _as_calculation,
+    _as_formula,
+    allowance as allowance,
+    allowances as allowances,
+    us_grade as us_grade,
 )
 
-@final
-class _BlendRegain(Formula):
+@_as_formula
+def blend_regain(dry_shares: _Plains, regains: _Plains) -> Quantity:
     """Commercial regain of a blend of any number of fibres, each share by oven-dry mass.
 
     A = p₁ × R₁ + p₂ × R₂
@@ -33,19 +29,8 @@ class _BlendRegain(Formula):
     regains: regain agreed for each fibre
     """
 
-    def __call__(self, dry_shares: _Plains, regains: _Plains) -> Quantity: ...
-    def working(
-        self,
-        dry_shares: _Plains,
-        regains: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-blend_regain: _BlendRegain
-
-@final
-class _CleanContentCustoms(Formula):
+@_as_formula
+def clean_content_customs(wool_base: _Plain) -> Quantity:
     """Clean content of the United States customs, from bone-dry pure fibre.
 
     A = WB / 0.86
@@ -53,20 +38,8 @@ class _CleanContentCustoms(Formula):
     wool_base: bone-dry pure wool fibre as a share of the greasy mass
     """
 
-    def __call__(self, wool_base: _Plain) -> Quantity: ...
-    def working(self, wool_base: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wool_base"],
-        *,
-        clean_content_customs: _Plain,
-        wool_base: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-clean_content_customs: _CleanContentCustoms
-
-@final
-class _CleanYieldCustoms(Formula):
+@_as_formula
+def clean_yield_customs(clean_content: _Plain, vegetable_on_greasy: _Plain) -> Quantity:
     """Clean yield of the United States customs: clean content less an allowance for vegetable
     matter.
 
@@ -76,27 +49,8 @@ class _CleanYieldCustoms(Formula):
     vegetable_on_greasy: vegetable matter as a share of the greasy mass
     """
 
-    def __call__(self, clean_content: _Plain, vegetable_on_greasy: _Plain) -> Quantity: ...
-    def working(
-        self,
-        clean_content: _Plain,
-        vegetable_on_greasy: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["clean_content", "vegetable_on_greasy"],
-        *,
-        clean_yield_customs: _Plain,
-        clean_content: _Plain = ...,
-        vegetable_on_greasy: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-clean_yield_customs: _CleanYieldCustoms
-
-@final
-class _CommercialMass(Formula):
+@_as_formula
+def commercial_mass(oven_dry_mass: _Measure, allowance: _Plain, fat_allowance: _Plain) -> Quantity:
     """Invoice mass: oven-dry mass with the agreed allowances for water and fat.
 
     C = m_d × (1 + A + a)
@@ -106,34 +60,8 @@ class _CommercialMass(Formula):
     fat_allowance: agreed allowance for fat, oil and dressing
     """
 
-    def __call__(
-        self,
-        oven_dry_mass: _Measure,
-        allowance: _Plain,
-        fat_allowance: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        oven_dry_mass: _Measure,
-        allowance: _Plain,
-        fat_allowance: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["oven_dry_mass", "allowance", "fat_allowance"],
-        *,
-        commercial_mass: _Measure,
-        oven_dry_mass: _Measure = ...,
-        allowance: _Plain = ...,
-        fat_allowance: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-commercial_mass: _CommercialMass
-
-@final
-class _CountAtRegain(Formula):
+@_as_formula
+def count_at_regain(count: _Measure, regain: _Plain, wanted_regain: _Plain) -> Quantity:
     """The same yarn's count at another regain.
 
     T₂ = T × (1 + R_w) / (1 + R)
@@ -143,29 +71,8 @@ class _CountAtRegain(Formula):
     wanted_regain: regain wanted
     """
 
-    def __call__(self, count: _Measure, regain: _Plain, wanted_regain: _Plain) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        regain: _Plain,
-        wanted_regain: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "regain", "wanted_regain"],
-        *,
-        count_at_regain: _Measure,
-        count: _Measure = ...,
-        regain: _Plain = ...,
-        wanted_regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_at_regain: _CountAtRegain
-
-@final
-class _DiameterOfBlend(Formula):
+@_as_formula
+def diameter_of_blend(shares: _Plains, fibre_diameters: _Measures) -> Quantity:
     """Mean diameter of a blend, as snippets of all its fibres would be measured.
 
     d_b = (p₁ / d₁ + p₂ / d₂) / (p₁ / (d₁ × d₁) + p₂ / (d₂ × d₂))
@@ -174,19 +81,8 @@ class _DiameterOfBlend(Formula):
     fibre_diameters: mean diameters of the components
     """
 
-    def __call__(self, shares: _Plains, fibre_diameters: _Measures) -> Quantity: ...
-    def working(
-        self,
-        shares: _Plains,
-        fibre_diameters: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-diameter_of_blend: _DiameterOfBlend
-
-@final
-class _DryShare(Formula):
+@_as_formula
+def dry_share(weighed_shares: _Plains, regains: _Plains) -> Quantity:
     """Share of the first fibre in the oven-dry mass of a blend, from the shares as weighed.
 
     p₁ = q₁ / (1 + R₁) / (q₁ / (1 + R₁) + q₂ / (1 + R₂))
@@ -195,19 +91,8 @@ class _DryShare(Formula):
     regains: regain of each fibre when it was weighed
     """
 
-    def __call__(self, weighed_shares: _Plains, regains: _Plains) -> Quantity: ...
-    def working(
-        self,
-        weighed_shares: _Plains,
-        regains: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-dry_share: _DryShare
-
-@final
-class _FibreCountOfBlend(Formula):
+@_as_formula
+def fibre_count_of_blend(shares: _Plains, fibre_counts: _Measures) -> Quantity:
     """Count of the fibres of a blend that gives the right number of them in a section.
 
     T_f = 1 / (p₁ / T₁ + p₂ / T₂)
@@ -216,19 +101,8 @@ class _FibreCountOfBlend(Formula):
     fibre_counts: counts of the fibres
     """
 
-    def __call__(self, shares: _Plains, fibre_counts: _Measures) -> Quantity: ...
-    def working(
-        self,
-        shares: _Plains,
-        fibre_counts: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-fibre_count_of_blend: _FibreCountOfBlend
-
-@final
-class _FibreDiameter(Formula):
+@_as_formula
+def fibre_diameter(fibre_count: _Measure, fibre_density: _Measure) -> Quantity:
     """Diameter of a round fibre from its linear density.
 
     d_f = 1000 × √(4 × T_f / (3141.59265 × ρ))
@@ -237,27 +111,8 @@ class _FibreDiameter(Formula):
     fibre_density: density of the fibre
     """
 
-    def __call__(self, fibre_count: _Measure, fibre_density: _Measure) -> Quantity: ...
-    def working(
-        self,
-        fibre_count: _Measure,
-        fibre_density: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_count", "fibre_density"],
-        *,
-        fibre_diameter: _Measure,
-        fibre_count: _Measure = ...,
-        fibre_density: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-fibre_diameter: _FibreDiameter
-
-@final
-class _FibreFromGreasy(Formula):
+@_as_formula
+def fibre_from_greasy(greasy_mass: _Measure, clean_yield: _Plain) -> Quantity:
     """Clean dry fibre in greasy wool.
 
     f = G × y
@@ -266,27 +121,8 @@ class _FibreFromGreasy(Formula):
     clean_yield: clean dry fibre as a share of the greasy mass
     """
 
-    def __call__(self, greasy_mass: _Measure, clean_yield: _Plain) -> Quantity: ...
-    def working(
-        self,
-        greasy_mass: _Measure,
-        clean_yield: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["greasy_mass", "clean_yield"],
-        *,
-        fibre_from_greasy: _Measure,
-        greasy_mass: _Measure = ...,
-        clean_yield: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-fibre_from_greasy: _FibreFromGreasy
-
-@final
-class _FibreInMass(Formula):
+@_as_formula
+def fibre_in_mass(mass: _Measure, state_ratio: _Plain) -> Quantity:
     """Clean dry fibre in what was weighed.
 
     f = m / s_m
@@ -295,27 +131,8 @@ class _FibreInMass(Formula):
     state_ratio: mass for each unit of clean dry fibre
     """
 
-    def __call__(self, mass: _Measure, state_ratio: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        state_ratio: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "state_ratio"],
-        *,
-        fibre_in_mass: _Measure,
-        mass: _Measure = ...,
-        state_ratio: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-fibre_in_mass: _FibreInMass
-
-@final
-class _FibresInSection(Formula):
+@_as_formula
+def fibres_in_section(count: _Measure, fibre_count: _Measure, diameter_cv: _Plain) -> Quantity:
     """Mean number of fibres in the section of a yarn.
 
     n = T / (T_f × (1 + CV_d × CV_d))
@@ -325,29 +142,14 @@ class _FibresInSection(Formula):
     diameter_cv: coefficient of variation of the diameter
     """
 
-    def __call__(self, count: _Measure, fibre_count: _Measure, diameter_cv: _Plain) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        fibre_count: _Measure,
-        diameter_cv: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "fibre_count", "diameter_cv"],
-        *,
-        fibres_in_section: _Plain,
-        count: _Measure = ...,
-        fibre_count: _Measure = ...,
-        diameter_cv: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-fibres_in_section: _FibresInSection
-
-@final
-class _HumidityBetweenPoints(Formula):
+@_as_formula
+def humidity_between_points(
+    regain: _Plain,
+    humidity_below: _Plain,
+    regain_below: _Plain,
+    humidity_above: _Plain,
+    regain_above: _Plain,
+) -> Quantity:
     """Humidity that gives a regain, straight between two known points.
 
     φ = φ₁ + (φ₂ − φ₁) × (R − R₁) / (R₂ − R₁)
@@ -359,42 +161,12 @@ class _HumidityBetweenPoints(Formula):
     regain_above: regain there
     """
 
-    def __call__(
-        self,
-        regain: _Plain,
-        humidity_below: _Plain,
-        regain_below: _Plain,
-        humidity_above: _Plain,
-        regain_above: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        regain: _Plain,
-        humidity_below: _Plain,
-        regain_below: _Plain,
-        humidity_above: _Plain,
-        regain_above: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "regain", "humidity_below", "regain_below", "humidity_above", "regain_above"
-        ],
-        *,
-        humidity_between_points: _Plain,
-        regain: _Plain = ...,
-        humidity_below: _Plain = ...,
-        regain_below: _Plain = ...,
-        humidity_above: _Plain = ...,
-        regain_above: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-humidity_between_points: _HumidityBetweenPoints
-
-@final
-class _InvoiceMassFromContent(Formula):
+@_as_formula
+def invoice_mass_from_content(
+    mass: _Measure,
+    moisture_content: _Plain,
+    allowance: _Plain,
+) -> Quantity:
     """Invoice mass, from the mass as weighed and the share of water in it.
 
     C = m × (1 − M) × (1 + A)
@@ -404,29 +176,15 @@ class _InvoiceMassFromContent(Formula):
     allowance: agreed allowance for water
     """
 
-    def __call__(self, mass: _Measure, moisture_content: _Plain, allowance: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        moisture_content: _Plain,
-        allowance: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "moisture_content", "allowance"],
-        *,
-        invoice_mass_from_content: _Measure,
-        mass: _Measure = ...,
-        moisture_content: _Plain = ...,
-        allowance: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-invoice_mass_from_content: _InvoiceMassFromContent
-
-@final
-class _InvoiceMassOfCleaned(Formula):
+@_as_formula
+def invoice_mass_of_cleaned(
+    lot_mass: _Measure,
+    sample_mass: _Measure,
+    dry_sample_mass: _Measure,
+    allowance: _Plain,
+    fat_allowance: _Plain,
+    dressing_allowance: _Plain,
+) -> Quantity:
     """Invoice mass of a lot whose sample was cleaned before it was dried.
 
     C = m_L × m_sd / m_s × (1 + A + a + b)
@@ -439,50 +197,8 @@ class _InvoiceMassOfCleaned(Formula):
     dressing_allowance: agreed allowance for oil and dressing
     """
 
-    def __call__(
-        self,
-        lot_mass: _Measure,
-        sample_mass: _Measure,
-        dry_sample_mass: _Measure,
-        allowance: _Plain,
-        fat_allowance: _Plain,
-        dressing_allowance: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        lot_mass: _Measure,
-        sample_mass: _Measure,
-        dry_sample_mass: _Measure,
-        allowance: _Plain,
-        fat_allowance: _Plain,
-        dressing_allowance: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "lot_mass",
-            "sample_mass",
-            "dry_sample_mass",
-            "allowance",
-            "fat_allowance",
-            "dressing_allowance",
-        ],
-        *,
-        invoice_mass_of_cleaned: _Measure,
-        lot_mass: _Measure = ...,
-        sample_mass: _Measure = ...,
-        dry_sample_mass: _Measure = ...,
-        allowance: _Plain = ...,
-        fat_allowance: _Plain = ...,
-        dressing_allowance: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-invoice_mass_of_cleaned: _InvoiceMassOfCleaned
-
-@final
-class _LimitCount(Formula):
+@_as_formula
+def limit_count(fibres: _Plain, fibre_count: _Measure, diameter_cv: _Plain) -> Quantity:
     """Finest count that a number of fibres in the section allows.
 
     T = n × T_f × (1 + CV_d × CV_d)
@@ -492,29 +208,8 @@ class _LimitCount(Formula):
     diameter_cv: coefficient of variation of the diameter
     """
 
-    def __call__(self, fibres: _Plain, fibre_count: _Measure, diameter_cv: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fibres: _Plain,
-        fibre_count: _Measure,
-        diameter_cv: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibres", "fibre_count", "diameter_cv"],
-        *,
-        limit_count: _Measure,
-        fibres: _Plain = ...,
-        fibre_count: _Measure = ...,
-        diameter_cv: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-limit_count: _LimitCount
-
-@final
-class _LimitFactor(Formula):
+@_as_formula
+def limit_factor(fibre_mass_cv: _Plain) -> Quantity:
     """Factor for the least irregularity, from the spread of the fibres' mass for their length.
 
     k = √(1 + CV_f × CV_f)
@@ -522,25 +217,8 @@ class _LimitFactor(Formula):
     fibre_mass_cv: coefficient of variation of the fibres' mass for their length
     """
 
-    def __call__(self, fibre_mass_cv: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fibre_mass_cv: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_mass_cv"],
-        *,
-        limit_factor: _Plain,
-        fibre_mass_cv: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-limit_factor: _LimitFactor
-
-@final
-class _LimitFactorOfDiameter(Formula):
+@_as_formula
+def limit_factor_of_diameter(diameter_cv: _Plain) -> Quantity:
     """Factor for the least irregularity, from the spread of the diameter.
 
     k = √(1 + 4 × CV_d × CV_d)
@@ -548,25 +226,8 @@ class _LimitFactorOfDiameter(Formula):
     diameter_cv: coefficient of variation of the diameter
     """
 
-    def __call__(self, diameter_cv: _Plain) -> Quantity: ...
-    def working(
-        self,
-        diameter_cv: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["diameter_cv"],
-        *,
-        limit_factor_of_diameter: _Plain,
-        diameter_cv: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-limit_factor_of_diameter: _LimitFactorOfDiameter
-
-@final
-class _LimitIrregularity(Formula):
+@_as_formula
+def limit_irregularity(limit_factor: _Plain, fibres: _Plain) -> Quantity:
     """Least possible irregularity of a yarn: fibres laid by chance.
 
     CV_lim = k / √n
@@ -575,27 +236,12 @@ class _LimitIrregularity(Formula):
     fibres: fibres in the section
     """
 
-    def __call__(self, limit_factor: _Plain, fibres: _Plain) -> Quantity: ...
-    def working(
-        self,
-        limit_factor: _Plain,
-        fibres: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["limit_factor", "fibres"],
-        *,
-        limit_irregularity: _Plain,
-        limit_factor: _Plain = ...,
-        fibres: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-limit_irregularity: _LimitIrregularity
-
-@final
-class _MassAfterChangeOfState(Formula):
+@_as_formula
+def mass_after_change_of_state(
+    mass_before: _Measure,
+    state_ratio_before: _Plain,
+    state_ratio_after: _Plain,
+) -> Quantity:
     """Mass of the same fibre in another state: oil out, water in.
 
     m₂ = m₁ × s₂ / s₁
@@ -605,34 +251,8 @@ class _MassAfterChangeOfState(Formula):
     state_ratio_after: mass for each unit of clean dry fibre, after
     """
 
-    def __call__(
-        self,
-        mass_before: _Measure,
-        state_ratio_before: _Plain,
-        state_ratio_after: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mass_before: _Measure,
-        state_ratio_before: _Plain,
-        state_ratio_after: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_before", "state_ratio_before", "state_ratio_after"],
-        *,
-        mass_after_change_of_state: _Measure,
-        mass_before: _Measure = ...,
-        state_ratio_before: _Plain = ...,
-        state_ratio_after: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_after_change_of_state: _MassAfterChangeOfState
-
-@final
-class _MassAtRegain(Formula):
+@_as_formula
+def mass_at_regain(mass: _Measure, regain: _Plain, wanted_regain: _Plain) -> Quantity:
     """The same fibre at another regain.
 
     m₂ = m × (1 + R_w) / (1 + R)
@@ -642,29 +262,8 @@ class _MassAtRegain(Formula):
     wanted_regain: regain wanted
     """
 
-    def __call__(self, mass: _Measure, regain: _Plain, wanted_regain: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        regain: _Plain,
-        wanted_regain: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "regain", "wanted_regain"],
-        *,
-        mass_at_regain: _Measure,
-        mass: _Measure = ...,
-        regain: _Plain = ...,
-        wanted_regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_at_regain: _MassAtRegain
-
-@final
-class _MassInState(Formula):
+@_as_formula
+def mass_in_state(fibre_mass: _Measure, state_ratio: _Plain) -> Quantity:
     """What the scale reads for clean dry fibre in a state.
 
     m = f × s_m
@@ -673,27 +272,8 @@ class _MassInState(Formula):
     state_ratio: mass for each unit of clean dry fibre
     """
 
-    def __call__(self, fibre_mass: _Measure, state_ratio: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fibre_mass: _Measure,
-        state_ratio: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_mass", "state_ratio"],
-        *,
-        mass_in_state: _Measure,
-        fibre_mass: _Measure = ...,
-        state_ratio: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_in_state: _MassInState
-
-@final
-class _MassLossFromYield(Formula):
+@_as_formula
+def mass_loss_from_yield(clean_yield: _Plain) -> Quantity:
     """Shrinkage of greasy wool: what is not yield.
 
     m_l = 1 − y
@@ -701,25 +281,8 @@ class _MassLossFromYield(Formula):
     clean_yield: yield
     """
 
-    def __call__(self, clean_yield: _Plain) -> Quantity: ...
-    def working(
-        self,
-        clean_yield: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["clean_yield"],
-        *,
-        mass_loss_from_yield: _Plain,
-        clean_yield: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_loss_from_yield: _MassLossFromYield
-
-@final
-class _MeanFibreCountByMass(Formula):
+@_as_formula
+def mean_fibre_count_by_mass(shares: _Plains, fibre_counts: _Measures) -> Quantity:
     """Mean count of the fibres of a blend, each by its share of the mass, as it is usually printed.
 
     T_f = p₁ × T₁ + p₂ × T₂
@@ -728,19 +291,8 @@ class _MeanFibreCountByMass(Formula):
     fibre_counts: counts of the fibres
     """
 
-    def __call__(self, shares: _Plains, fibre_counts: _Measures) -> Quantity: ...
-    def working(
-        self,
-        shares: _Plains,
-        fibre_counts: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-mean_fibre_count_by_mass: _MeanFibreCountByMass
-
-@final
-class _MoistureContent(Formula):
+@_as_formula
+def moisture_content(regain: _Plain) -> Quantity:
     """Water as a share of the mass with its water, from the regain.
 
     M = R / (1 + R)
@@ -748,20 +300,8 @@ class _MoistureContent(Formula):
     regain: water on oven-dry mass
     """
 
-    def __call__(self, regain: _Plain) -> Quantity: ...
-    def working(self, regain: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["regain"],
-        *,
-        moisture_content: _Plain,
-        regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-moisture_content: _MoistureContent
-
-@final
-class _NoilShare(Formula):
+@_as_formula
+def noil_share(tear: _Plain) -> Quantity:
     """Noil as a share of top and noil, from the tear.
 
     x = 1 / (1 + t)
@@ -769,20 +309,8 @@ class _NoilShare(Formula):
     tear: tear: top over noil
     """
 
-    def __call__(self, tear: _Plain) -> Quantity: ...
-    def working(self, tear: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["tear"],
-        *,
-        noil_share: _Plain,
-        tear: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-noil_share: _NoilShare
-
-@final
-class _OvenDryFromContent(Formula):
+@_as_formula
+def oven_dry_from_content(mass: _Measure, moisture_content: _Plain) -> Quantity:
     """Oven-dry mass of a mass with a share of water in it.
 
     m_d = m × (1 − M)
@@ -791,27 +319,8 @@ class _OvenDryFromContent(Formula):
     moisture_content: water as a share of the mass with its water
     """
 
-    def __call__(self, mass: _Measure, moisture_content: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        moisture_content: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "moisture_content"],
-        *,
-        oven_dry_from_content: _Measure,
-        mass: _Measure = ...,
-        moisture_content: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-oven_dry_from_content: _OvenDryFromContent
-
-@final
-class _OvenDryMass(Formula):
+@_as_formula
+def oven_dry_mass(mass: _Measure, regain: _Plain) -> Quantity:
     """Oven-dry mass of a mass at a regain.
 
     m_d = m / (1 + R)
@@ -820,27 +329,12 @@ class _OvenDryMass(Formula):
     regain: water on oven-dry mass
     """
 
-    def __call__(self, mass: _Measure, regain: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        regain: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "regain"],
-        *,
-        oven_dry_mass: _Measure,
-        mass: _Measure = ...,
-        regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-oven_dry_mass: _OvenDryMass
-
-@final
-class _OvenDryMassOfLot(Formula):
+@_as_formula
+def oven_dry_mass_of_lot(
+    lot_mass: _Measure,
+    sample_mass: _Measure,
+    dry_sample_mass: _Measure,
+) -> Quantity:
     """Oven-dry mass of a lot, from a sample of it.
 
     m_d = m_L × m_sd / m_s
@@ -850,34 +344,14 @@ class _OvenDryMassOfLot(Formula):
     dry_sample_mass: sample, oven-dry
     """
 
-    def __call__(
-        self,
-        lot_mass: _Measure,
-        sample_mass: _Measure,
-        dry_sample_mass: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        lot_mass: _Measure,
-        sample_mass: _Measure,
-        dry_sample_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["lot_mass", "sample_mass", "dry_sample_mass"],
-        *,
-        oven_dry_mass_of_lot: _Measure,
-        lot_mass: _Measure = ...,
-        sample_mass: _Measure = ...,
-        dry_sample_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-oven_dry_mass_of_lot: _OvenDryMassOfLot
-
-@final
-class _RegainBetweenPoints(Formula):
+@_as_formula
+def regain_between_points(
+    humidity: _Plain,
+    humidity_below: _Plain,
+    regain_below: _Plain,
+    humidity_above: _Plain,
+    regain_above: _Plain,
+) -> Quantity:
     """Regain at a humidity, straight between two known points.
 
     R = R₁ + (R₂ − R₁) × (φ − φ₁) / (φ₂ − φ₁)
@@ -889,42 +363,8 @@ class _RegainBetweenPoints(Formula):
     regain_above: regain there
     """
 
-    def __call__(
-        self,
-        humidity: _Plain,
-        humidity_below: _Plain,
-        regain_below: _Plain,
-        humidity_above: _Plain,
-        regain_above: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        humidity: _Plain,
-        humidity_below: _Plain,
-        regain_below: _Plain,
-        humidity_above: _Plain,
-        regain_above: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "humidity", "humidity_below", "regain_below", "humidity_above", "regain_above"
-        ],
-        *,
-        regain_between_points: _Plain,
-        humidity: _Plain = ...,
-        humidity_below: _Plain = ...,
-        regain_below: _Plain = ...,
-        humidity_above: _Plain = ...,
-        regain_above: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-regain_between_points: _RegainBetweenPoints
-
-@final
-class _RegainFromContent(Formula):
+@_as_formula
+def regain_from_content(moisture_content: _Plain) -> Quantity:
     """Water on the oven-dry mass, from the share of water in the whole.
 
     R = M / (1 − M)
@@ -932,25 +372,8 @@ class _RegainFromContent(Formula):
     moisture_content: water as a share of the mass with its water
     """
 
-    def __call__(self, moisture_content: _Plain) -> Quantity: ...
-    def working(
-        self,
-        moisture_content: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["moisture_content"],
-        *,
-        regain_from_content: _Plain,
-        moisture_content: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-regain_from_content: _RegainFromContent
-
-@final
-class _RegainFromMasses(Formula):
+@_as_formula
+def regain_from_masses(sample_mass: _Measure, dry_sample_mass: _Measure) -> Quantity:
     """Water on the oven-dry mass, from a sample weighed before and after the oven.
 
     R = (m_s − m_sd) / m_sd
@@ -959,27 +382,8 @@ class _RegainFromMasses(Formula):
     dry_sample_mass: the same, oven-dry
     """
 
-    def __call__(self, sample_mass: _Measure, dry_sample_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        sample_mass: _Measure,
-        dry_sample_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sample_mass", "dry_sample_mass"],
-        *,
-        regain_from_masses: _Plain,
-        sample_mass: _Measure = ...,
-        dry_sample_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-regain_from_masses: _RegainFromMasses
-
-@final
-class _RegainOfRemainder(Formula):
+@_as_formula
+def regain_of_remainder(blend_regain: _Plain, dry_share: _Plain, others_regain: _Plain) -> Quantity:
     """Regain of one fibre of a blend, from the regain of the whole and that of the others.
 
     A₁ = (A − (1 − p) × A₂) / p
@@ -989,34 +393,8 @@ class _RegainOfRemainder(Formula):
     others_regain: regain of the other fibres together
     """
 
-    def __call__(
-        self,
-        blend_regain: _Plain,
-        dry_share: _Plain,
-        others_regain: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        blend_regain: _Plain,
-        dry_share: _Plain,
-        others_regain: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["blend_regain", "dry_share", "others_regain"],
-        *,
-        regain_of_remainder: _Plain,
-        blend_regain: _Plain = ...,
-        dry_share: _Plain = ...,
-        others_regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-regain_of_remainder: _RegainOfRemainder
-
-@final
-class _ScouredYield(Formula):
+@_as_formula
+def scoured_yield(scoured_mass: _Measure, greasy_mass: _Measure) -> Quantity:
     """Mass after scouring as a share of the mass before.
 
     Y = m / G
@@ -1025,27 +403,12 @@ class _ScouredYield(Formula):
     greasy_mass: mass before
     """
 
-    def __call__(self, scoured_mass: _Measure, greasy_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        scoured_mass: _Measure,
-        greasy_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["scoured_mass", "greasy_mass"],
-        *,
-        scoured_yield: _Plain,
-        scoured_mass: _Measure = ...,
-        greasy_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-scoured_yield: _ScouredYield
-
-@final
-class _ScouredYieldIwto(Formula):
+@_as_formula
+def scoured_yield_iwto(
+    wool_base: _Plain,
+    vegetable_base: _Plain,
+    stated_regain: _Plain,
+) -> Quantity:
     """Scoured yield that the wool trade calculates from a core test, at a regain.
 
     Y = (WB + VMB) × (1 + R_s) / 0.9773
@@ -1055,34 +418,8 @@ class _ScouredYieldIwto(Formula):
     stated_regain: regain at which the yield is stated
     """
 
-    def __call__(
-        self,
-        wool_base: _Plain,
-        vegetable_base: _Plain,
-        stated_regain: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        wool_base: _Plain,
-        vegetable_base: _Plain,
-        stated_regain: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wool_base", "vegetable_base", "stated_regain"],
-        *,
-        scoured_yield_iwto: _Plain,
-        wool_base: _Plain = ...,
-        vegetable_base: _Plain = ...,
-        stated_regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-scoured_yield_iwto: _ScouredYieldIwto
-
-@final
-class _ScouredYieldJapanese(Formula):
+@_as_formula
+def scoured_yield_japanese(wool_base: _Plain) -> Quantity:
     """Clean scoured yield as the Japanese trade has it: without vegetable matter.
 
     Y = WB × 1.16 / 0.985
@@ -1090,20 +427,8 @@ class _ScouredYieldJapanese(Formula):
     wool_base: bone-dry pure wool fibre as a share of the greasy mass
     """
 
-    def __call__(self, wool_base: _Plain) -> Quantity: ...
-    def working(self, wool_base: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wool_base"],
-        *,
-        scoured_yield_japanese: _Plain,
-        wool_base: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-scoured_yield_japanese: _ScouredYieldJapanese
-
-@final
-class _SettingOverStaple(Formula):
+@_as_formula
+def setting_over_staple(roller_setting: _Measure, staple: _Measure) -> Quantity:
     """How much longer than the staple the draft is: setting of the rollers over the staple.
 
     x = s / l
@@ -1112,27 +437,8 @@ class _SettingOverStaple(Formula):
     staple: length of the longest staple
     """
 
-    def __call__(self, roller_setting: _Measure, staple: _Measure) -> Quantity: ...
-    def working(
-        self,
-        roller_setting: _Measure,
-        staple: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["roller_setting", "staple"],
-        *,
-        setting_over_staple: _Plain,
-        roller_setting: _Measure = ...,
-        staple: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-setting_over_staple: _SettingOverStaple
-
-@final
-class _ShareOfSort(Formula):
+@_as_formula
+def share_of_sort(masses: _Measures) -> Quantity:
     """Share of one sort in the lot that was sorted.
 
     p₁ = m₁ / (m₁ + m₂)
@@ -1140,13 +446,8 @@ class _ShareOfSort(Formula):
     masses: masses of all sorts, the one asked for first
     """
 
-    def __call__(self, masses: _Measures) -> Quantity: ...
-    def working(self, masses: _Measures, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-
-share_of_sort: _ShareOfSort
-
-@final
-class _SortedMass(Formula):
+@_as_formula
+def sorted_mass(greasy_mass: _Measure, rejects: _Plain) -> Quantity:
     """Greasy mass left after the rejects are sorted out.
 
     S = G × (1 − r_j)
@@ -1155,27 +456,8 @@ class _SortedMass(Formula):
     rejects: share rejected, with its dirt
     """
 
-    def __call__(self, greasy_mass: _Measure, rejects: _Plain) -> Quantity: ...
-    def working(
-        self,
-        greasy_mass: _Measure,
-        rejects: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["greasy_mass", "rejects"],
-        *,
-        sorted_mass: _Measure,
-        greasy_mass: _Measure = ...,
-        rejects: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sorted_mass: _SortedMass
-
-@final
-class _SpinningFineness(Formula):
+@_as_formula
+def spinning_fineness(fibre_diameter: _Measure, diameter_cv: _Plain) -> Quantity:
     """Diameter of a lot of usual spread that spins like this one: the spinning fineness.
 
     d_s = 0.881 × d_f × √(1 + 5 × CV_d × CV_d)
@@ -1184,27 +466,8 @@ class _SpinningFineness(Formula):
     diameter_cv: coefficient of variation of the diameter
     """
 
-    def __call__(self, fibre_diameter: _Measure, diameter_cv: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fibre_diameter: _Measure,
-        diameter_cv: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_diameter", "diameter_cv"],
-        *,
-        spinning_fineness: _Measure,
-        fibre_diameter: _Measure = ...,
-        diameter_cv: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-spinning_fineness: _SpinningFineness
-
-@final
-class _StateRatio(Formula):
+@_as_formula
+def state_ratio(regain: _Plain, fat: _Plain, vegetable: _Plain) -> Quantity:
     """Water, fat and vegetable matter are all taken on the clean dry fibre, so they add.
 
     s_m = 1 + R + o + v_m
@@ -1214,29 +477,8 @@ class _StateRatio(Formula):
     vegetable: vegetable matter on clean dry fibre
     """
 
-    def __call__(self, regain: _Plain, fat: _Plain, vegetable: _Plain) -> Quantity: ...
-    def working(
-        self,
-        regain: _Plain,
-        fat: _Plain,
-        vegetable: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["regain", "fat", "vegetable"],
-        *,
-        state_ratio: _Plain,
-        regain: _Plain = ...,
-        fat: _Plain = ...,
-        vegetable: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-state_ratio: _StateRatio
-
-@final
-class _TopAndNoilDry(Formula):
+@_as_formula
+def top_and_noil_dry(wool_base: _Plain, vegetable_base: _Plain) -> Quantity:
     """Top and noil to expect, dry combed, with what combing loses to vegetable matter taken off.
 
     Y = 1.207 × WB − (7.7 − 40.6 / (7.83 + 100 × VMB)) / 100
@@ -1245,27 +487,12 @@ class _TopAndNoilDry(Formula):
     vegetable_base: dry vegetable matter, free of ash and extract, as a share of the greasy mass
     """
 
-    def __call__(self, wool_base: _Plain, vegetable_base: _Plain) -> Quantity: ...
-    def working(
-        self,
-        wool_base: _Plain,
-        vegetable_base: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wool_base", "vegetable_base"],
-        *,
-        top_and_noil_dry: _Plain,
-        wool_base: _Plain = ...,
-        vegetable_base: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-top_and_noil_dry: _TopAndNoilDry
-
-@final
-class _WashedCleanShare(Formula):
+@_as_formula
+def washed_clean_share(
+    state_ratio: _Plain,
+    washed_masses: _Measures,
+    greasy_masses: _Measures,
+) -> Quantity:
     """Clean dry fibre in greasy wool, from washed samples: all that was clean over all that was
     greasy.
 
@@ -1276,34 +503,8 @@ class _WashedCleanShare(Formula):
     greasy_masses: greasy masses of the same samples
     """
 
-    def __call__(
-        self,
-        state_ratio: _Plain,
-        washed_masses: _Measures,
-        greasy_masses: _Measures,
-    ) -> Quantity: ...
-    def working(
-        self,
-        state_ratio: _Plain,
-        washed_masses: _Measures,
-        greasy_masses: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["state_ratio"],
-        *,
-        washed_clean_share: _Plain,
-        state_ratio: _Plain = ...,
-        washed_masses: _Measures = ...,
-        greasy_masses: _Measures = ...,
-    ) -> list[Quantity]: ...
-
-washed_clean_share: _WashedCleanShare
-
-@final
-class _WaterFromContent(Formula):
+@_as_formula
+def water_from_content(mass: _Measure, moisture_content: _Plain) -> Quantity:
     """Water in a mass, from its share of the whole.
 
     m_a = m × M
@@ -1312,27 +513,8 @@ class _WaterFromContent(Formula):
     moisture_content: water as a share of the mass with its water
     """
 
-    def __call__(self, mass: _Measure, moisture_content: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        moisture_content: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "moisture_content"],
-        *,
-        water_from_content: _Measure,
-        mass: _Measure = ...,
-        moisture_content: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-water_from_content: _WaterFromContent
-
-@final
-class _WaterInMass(Formula):
+@_as_formula
+def water_in_mass(mass: _Measure, regain: _Plain) -> Quantity:
     """Water in a mass at a regain.
 
     m_a = m × R / (1 + R)
@@ -1341,27 +523,8 @@ class _WaterInMass(Formula):
     regain: water on oven-dry mass
     """
 
-    def __call__(self, mass: _Measure, regain: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        regain: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "regain"],
-        *,
-        water_in_mass: _Measure,
-        mass: _Measure = ...,
-        regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-water_in_mass: _WaterInMass
-
-@final
-class _WoolFibreCount(Formula):
+@_as_formula
+def wool_fibre_count(fibre_diameter: _Measure) -> Quantity:
     """Linear density of a round wool fibre from its diameter.
 
     T_f = 4.11548638 × d_f × d_f / 4000
@@ -1369,25 +532,8 @@ class _WoolFibreCount(Formula):
     fibre_diameter: fibre diameter
     """
 
-    def __call__(self, fibre_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        fibre_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_diameter"],
-        *,
-        wool_fibre_count: _Measure,
-        fibre_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-wool_fibre_count: _WoolFibreCount
-
-@final
-class _YieldOfSorts(Formula):
+@_as_formula
+def yield_of_sorts(masses: _Measures, yields: _Plains) -> Quantity:
     """Yield of a lot from those of its sorts.
 
     Y_t = (m₁ × Y₁ + m₂ × Y₂) / (m₁ + m₂)
@@ -1396,13 +542,152 @@ class _YieldOfSorts(Formula):
     yields: their yields
     """
 
-    def __call__(self, masses: _Measures, yields: _Plains) -> Quantity: ...
-    def working(
-        self,
-        masses: _Measures,
-        yields: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
+@_as_calculation
+def clean_yields(
+    *,
+    wool_base: _Plain | None = None,
+    iwto__16: _Plain | None = None,
+    iwto__17: _Plain | None = None,
+    japanese: _Plain | None = None,
+    top_and_noil: _Plain | None = None,
+    customs_content: _Plain | None = None,
+    customs_yield: _Plain | None = None,
+    iwto__16_shrinkage: _Plain | None = None,
+    iwto__17_shrinkage: _Plain | None = None,
+    japanese_shrinkage: _Plain | None = None,
+    top_and_noil_shrinkage: _Plain | None = None,
+    customs_content_shrinkage: _Plain | None = None,
+    customs_yield_shrinkage: _Plain | None = None,
+    vegetable_base: _Plain | None = None,
+) -> Results[
+    Literal[
+        "wool_base",
+        "iwto_16",
+        "iwto_16_shrinkage",
+        "iwto_17",
+        "iwto_17_shrinkage",
+        "japanese",
+        "japanese_shrinkage",
+        "top_and_noil",
+        "top_and_noil_shrinkage",
+        "customs_content",
+        "customs_content_shrinkage",
+        "customs_yield",
+        "customs_yield_shrinkage",
+    ],
+    Quantity,
+]:
+    """Every yield of a lot by each definition of the trade, from any one of them.
 
-yield_of_sorts: _YieldOfSorts
+    wool_base: clean dry fibre in the greasy wool
+    iwto__16: scoured yield at 16 % regain
+    iwto__17: scoured yield at 17 % regain
+    japanese: Japanese clean scoured yield
+    top_and_noil: yield of top and noil, dry combed
+    customs_content: clean content of the US customs
+    customs_yield: clean yield of the US customs
+    iwto__16_shrinkage: shrinkage to scoured wool at 16 % regain
+    iwto__17_shrinkage: shrinkage to scoured wool at 17 % regain
+    japanese_shrinkage: shrinkage to Japanese clean scoured wool
+    top_and_noil_shrinkage: shrinkage to top and noil
+    customs_content_shrinkage: shrinkage to the clean content of the US customs
+    customs_yield_shrinkage: shrinkage to the clean yield of the US customs
+    vegetable_base: dry vegetable matter, on the greasy mass
+    """
+
+@_as_calculation
+def equilibrium_regain(
+    *,
+    humidity: _Plain,
+) -> Results[Literal["damping_regain", "drying_regain_low", "drying_regain_high"], Quantity]:
+    """The regain of clean wool in air of a relative humidity: in damping, and the band of drying.
+
+    humidity: relative humidity
+    """
+
+@_as_calculation
+def humidity_for_regain(
+    *,
+    regain: _Plain,
+) -> Results[Literal["damping_humidity", "drying_humidity_low", "drying_humidity_high"], Quantity]:
+    """The relative humidity that keeps clean wool at a regain: in damping, and the band of drying.
+
+    regain: regain wanted
+    """
+
+@_as_calculation
+def invoice(
+    *,
+    lot_mass: _Measure | Sequence[_Measure],
+    allowances: _Plains,
+    sample_mass: _Measure | Sequence[_Measure] | None = None,
+    dry_sample_mass: _Measure | Sequence[_Measure] | None = None,
+    regain: _Plain | None = None,
+    moisture_content: _Plain | None = None,
+    fat_allowance: _Plain | None = None,
+) -> Results[str, Any]:
+    """Regain found, oven-dry mass and the invoice mass of a lot at each of several allowances.
+
+    lot_mass: mass of the lot on the scale
+    sample_mass: sample as taken
+    dry_sample_mass: sample, oven-dry; where fat is allowed for, cleaned before it was dried
+    regain: regain found, on the oven-dry mass
+    moisture_content: moisture content found, on the mass as weighed
+    fat_allowance: agreed allowance for fat, oil and dressing, on the clean oven-dry mass
+    allowances: agreed allowances for water, on the oven-dry mass
+    """
+
+@_as_calculation
+def test_wash(
+    *,
+    greasy_masses: _Measures,
+    washed_masses: _Measures,
+    regain: _Plain,
+    fat: _Plain | None = None,
+    vegetable: _Plain | None = None,
+    confidence: _Plain | None = None,
+    balance_error: _Measure | Sequence[_Measure] | None = None,
+) -> Results[str, Any]:
+    """The clean yield of a lot from samples that were washed, with its interval, and the line for
+    the lot file.
+
+    greasy_masses: greasy mass of each sample
+    washed_masses: washed mass of each sample, in the same order
+    regain: water on the washed wool, on clean dry fibre
+    fat: fat left on it, on clean dry fibre
+    vegetable: vegetable matter left in it, on clean dry fibre
+    confidence: share of cases that the interval takes in
+    balance_error: how far the balance may be misread, either way
+    """
+
+@_as_calculation
+def will_spin(
+    *,
+    fibre_diameter: _Measure | Sequence[_Measure],
+    diameter_cv: _Plain,
+    count: _Measure | Sequence[_Measure],
+    system: Literal["woollen", "semi-worsted", "worsted"] | None = None,
+    staple: _Measure | Sequence[_Measure] | None = None,
+    roller_setting: _Measure | Sequence[_Measure] | None = None,
+) -> Results[
+    Literal[
+        "fibre_count",
+        "fibres",
+        "fibres_needed",
+        "fibres_ratio",
+        "limit_count",
+        "limit_irregularity",
+        "setting_over_staple",
+    ],
+    Quantity,
+]:
+    """Fibres in the section of a wool yarn against what a way of spinning needs: woollen, semi-
+    worsted or worsted.
+
+    fibre_diameter: mean fibre diameter
+    diameter_cv: coefficient of variation of the fibre diameter
+    count: count of the single, clean and conditioned
+    system: way of spinning
+    staple: length of the longest staple
+    roller_setting: distance between the nips of the drafting rollers
+    """

@@ -2,30 +2,23 @@
 
 # Written by python -m hankwise._stubs from the catalogue.
 
-from typing import Literal, final
+from collections.abc import Mapping, Sequence
+from typing import Any, Literal, NotRequired, TypedDict
 
 from hankwise._hankwise import (
-    Formula,
-    Job,
-    Particulars,
-    Quantity,
-    Working,
     _Measure,
     _Measures,
     _Plain,
     _Plains,
+    Quantity,
+    Results,
+    _as_calculation,
+    _as_formula,
+    balance as balance,
 )
-from hankwise._mill_more import balance as balance
-from hankwise._mill_more import blend as blend
-from hankwise._mill_more import change_wheel as change_wheel
-from hankwise._mill_more import dye_bath as dye_bath
-from hankwise._mill_more import emulsion as emulsion
-from hankwise._mill_more import evenness_of_blend as evenness_of_blend
-from hankwise._mill_more import scour_liquor as scour_liquor
-from hankwise._mill_more import washes as washes
 
-@final
-class _BreakEvenLot(Formula):
+@_as_formula
+def break_even_lot(fixed_cost: _Plain, margin_per_mass: _Measure) -> Quantity:
     """Smallest lot that pays its fixed cost.
 
     m = (k_f / g if 0 < g, else no answer)
@@ -34,27 +27,14 @@ class _BreakEvenLot(Formula):
     margin_per_mass: price less cost of a kilogram
     """
 
-    def __call__(self, fixed_cost: _Plain, margin_per_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        fixed_cost: _Plain,
-        margin_per_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fixed_cost", "margin_per_mass"],
-        *,
-        break_even_lot: _Measure,
-        fixed_cost: _Plain = ...,
-        margin_per_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-break_even_lot: _BreakEvenLot
-
-@final
-class _BreakEvenLotWithHoldUp(Formula):
+@_as_formula
+def break_even_lot_with_hold_up(
+    fixed_cost: _Plain,
+    cost_per_mass: _Measure,
+    loss: _Plain,
+    held_up: _Measure,
+    price_per_mass: _Measure,
+) -> Quantity:
     """Smallest lot that pays its fixed cost and the fibre that the machines keep.
 
     g = (1 − w) × p − c_m; m = ((k_f + h × p) / g if 0 < g, else no answer)
@@ -66,40 +46,8 @@ class _BreakEvenLotWithHoldUp(Formula):
     price_per_mass: price of a kilogram that comes out
     """
 
-    def __call__(
-        self,
-        fixed_cost: _Plain,
-        cost_per_mass: _Measure,
-        loss: _Plain,
-        held_up: _Measure,
-        price_per_mass: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        fixed_cost: _Plain,
-        cost_per_mass: _Measure,
-        loss: _Plain,
-        held_up: _Measure,
-        price_per_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fixed_cost", "cost_per_mass", "loss", "held_up", "price_per_mass"],
-        *,
-        break_even_lot_with_hold_up: _Measure,
-        fixed_cost: _Plain = ...,
-        cost_per_mass: _Measure = ...,
-        loss: _Plain = ...,
-        held_up: _Measure = ...,
-        price_per_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-break_even_lot_with_hold_up: _BreakEvenLotWithHoldUp
-
-@final
-class _CardOutput(Formula):
+@_as_formula
+def card_output(ends: _Plain, delivery_speed: _Measure, slubbing_count: _Measure) -> Quantity:
     """What the card delivers in an hour.
 
     Q = N × v × T_c × 0.00006
@@ -109,34 +57,8 @@ class _CardOutput(Formula):
     slubbing_count: slubbing count
     """
 
-    def __call__(
-        self,
-        ends: _Plain,
-        delivery_speed: _Measure,
-        slubbing_count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        delivery_speed: _Measure,
-        slubbing_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "delivery_speed", "slubbing_count"],
-        *,
-        card_output: _Measure,
-        ends: _Plain = ...,
-        delivery_speed: _Measure = ...,
-        slubbing_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-card_output: _CardOutput
-
-@final
-class _CarriedMass(Formula):
+@_as_formula
+def carried_mass(fibre_mass: _Measure, held_up: _Measure) -> Quantity:
     """Fibre of the lot before that comes off while a mass of the new lot goes through.
 
     m_c = h × (1 − exp(−(f / h)))
@@ -145,27 +67,8 @@ class _CarriedMass(Formula):
     held_up: clean dry fibre held up
     """
 
-    def __call__(self, fibre_mass: _Measure, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        fibre_mass: _Measure,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_mass", "held_up"],
-        *,
-        carried_mass: _Measure,
-        fibre_mass: _Measure = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-carried_mass: _CarriedMass
-
-@final
-class _CarriedShare(Formula):
+@_as_formula
+def carried_share(fibre_mass: _Measure, held_up: _Measure) -> Quantity:
     """How much of the lot before still comes off a machine after a mass of the new lot has gone
     through it.
 
@@ -175,27 +78,8 @@ class _CarriedShare(Formula):
     held_up: clean dry fibre held up
     """
 
-    def __call__(self, fibre_mass: _Measure, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        fibre_mass: _Measure,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_mass", "held_up"],
-        *,
-        carried_share: _Plain,
-        fibre_mass: _Measure = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-carried_share: _CarriedShare
-
-@final
-class _ChargeForMass(Formula):
+@_as_formula
+def charge_for_mass(mass: _Measure, tariff: _Measure, minimum_charge: _Plain) -> Quantity:
     """Charge for a mass by its tariff, no less than the minimum for a lot.
 
     k_m = greater of (m × c, k₀)
@@ -205,29 +89,13 @@ class _ChargeForMass(Formula):
     minimum_charge: least charge for a lot
     """
 
-    def __call__(self, mass: _Measure, tariff: _Measure, minimum_charge: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        tariff: _Measure,
-        minimum_charge: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "tariff", "minimum_charge"],
-        *,
-        charge_for_mass: _Plain,
-        mass: _Measure = ...,
-        tariff: _Measure = ...,
-        minimum_charge: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-charge_for_mass: _ChargeForMass
-
-@final
-class _ChargeForRejects(Formula):
+@_as_formula
+def charge_for_rejects(
+    mass_in: _Measure,
+    rejects: _Plain,
+    free_rejects: _Plain,
+    reject_charge: _Measure,
+) -> Quantity:
     """Charge for putting away sorting rejects beyond the share that is free.
 
     k_m = greater of (r_j − r₀, 0) × m_i × c
@@ -238,37 +106,8 @@ class _ChargeForRejects(Formula):
     reject_charge: charge for a kilogram beyond it
     """
 
-    def __call__(
-        self,
-        mass_in: _Measure,
-        rejects: _Plain,
-        free_rejects: _Plain,
-        reject_charge: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mass_in: _Measure,
-        rejects: _Plain,
-        free_rejects: _Plain,
-        reject_charge: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_in", "rejects", "free_rejects", "reject_charge"],
-        *,
-        charge_for_rejects: _Plain,
-        mass_in: _Measure = ...,
-        rejects: _Plain = ...,
-        free_rejects: _Plain = ...,
-        reject_charge: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-charge_for_rejects: _ChargeForRejects
-
-@final
-class _ClearingFibre(Formula):
+@_as_formula
+def clearing_fibre(held_up: _Measure, carried_share: _Plain) -> Quantity:
     """Fibre to send through a machine until no more than a share of the lot before comes off.
 
     f = −h × ln(x)
@@ -277,27 +116,8 @@ class _ClearingFibre(Formula):
     carried_share: share of the lot before that may remain
     """
 
-    def __call__(self, held_up: _Measure, carried_share: _Plain) -> Quantity: ...
-    def working(
-        self,
-        held_up: _Measure,
-        carried_share: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["held_up", "carried_share"],
-        *,
-        clearing_fibre: _Measure,
-        held_up: _Measure = ...,
-        carried_share: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-clearing_fibre: _ClearingFibre
-
-@final
-class _ComponentShare(Formula):
+@_as_formula
+def component_share(carrying_ends: _Plains, fed_ends: _Plains) -> Quantity:
     """Share of a component after it was fed, machine after machine, beside others.
 
     p = a₁ / N₁ × a₂ / N₂
@@ -306,19 +126,12 @@ class _ComponentShare(Formula):
     fed_ends: all ends fed, at each machine
     """
 
-    def __call__(self, carrying_ends: _Plains, fed_ends: _Plains) -> Quantity: ...
-    def working(
-        self,
-        carrying_ends: _Plains,
-        fed_ends: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-component_share: _ComponentShare
-
-@final
-class _ConcentrationAfterChange(Formula):
+@_as_formula
+def concentration_after_change(
+    concentration_before: _Measure,
+    volume_before: _Measure,
+    volume_after: _Measure,
+) -> Quantity:
     """Concentration after the volume of the bath has changed: filled up, or boiled down.
 
     c₂ = c₁ × V₁ / V₂
@@ -328,34 +141,8 @@ class _ConcentrationAfterChange(Formula):
     volume_after: volume after
     """
 
-    def __call__(
-        self,
-        concentration_before: _Measure,
-        volume_before: _Measure,
-        volume_after: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        concentration_before: _Measure,
-        volume_before: _Measure,
-        volume_after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["concentration_before", "volume_before", "volume_after"],
-        *,
-        concentration_after_change: _Measure,
-        concentration_before: _Measure = ...,
-        volume_before: _Measure = ...,
-        volume_after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-concentration_after_change: _ConcentrationAfterChange
-
-@final
-class _ConcentrationFromMass(Formula):
+@_as_formula
+def concentration_from_mass(dissolved_mass: _Measure, liquor_volume: _Measure) -> Quantity:
     """Concentration of what is dissolved in a volume of liquor.
 
     c = 1000 × a / V
@@ -364,27 +151,12 @@ class _ConcentrationFromMass(Formula):
     liquor_volume: liquor
     """
 
-    def __call__(self, dissolved_mass: _Measure, liquor_volume: _Measure) -> Quantity: ...
-    def working(
-        self,
-        dissolved_mass: _Measure,
-        liquor_volume: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["dissolved_mass", "liquor_volume"],
-        *,
-        concentration_from_mass: _Measure,
-        dissolved_mass: _Measure = ...,
-        liquor_volume: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-concentration_from_mass: _ConcentrationFromMass
-
-@final
-class _CorrectedWeigh(Formula):
+@_as_formula
+def corrected_weigh(
+    hopper_weigh: _Measure,
+    wanted_slubbing_count: _Measure,
+    slubbing_count: _Measure,
+) -> Quantity:
     """The new hopper weigh after the slubbing was found heavy or light.
 
     m₂ = m_w × T_w / T_c
@@ -394,34 +166,12 @@ class _CorrectedWeigh(Formula):
     slubbing_count: slubbing count found
     """
 
-    def __call__(
-        self,
-        hopper_weigh: _Measure,
-        wanted_slubbing_count: _Measure,
-        slubbing_count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        hopper_weigh: _Measure,
-        wanted_slubbing_count: _Measure,
-        slubbing_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["hopper_weigh", "wanted_slubbing_count", "slubbing_count"],
-        *,
-        corrected_weigh: _Measure,
-        hopper_weigh: _Measure = ...,
-        wanted_slubbing_count: _Measure = ...,
-        slubbing_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-corrected_weigh: _CorrectedWeigh
-
-@final
-class _CostAfterStage(Formula):
+@_as_formula
+def cost_after_stage(
+    cost_per_mass: _Measure,
+    stage_cost_per_mass: _Measure,
+    loss: _Plain,
+) -> Quantity:
     """Cost of a kilogram after a lossy stage.
 
     c₂ = (c_m + c_s) / (1 − w)
@@ -431,34 +181,14 @@ class _CostAfterStage(Formula):
     loss: share lost
     """
 
-    def __call__(
-        self,
-        cost_per_mass: _Measure,
-        stage_cost_per_mass: _Measure,
-        loss: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        cost_per_mass: _Measure,
-        stage_cost_per_mass: _Measure,
-        loss: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cost_per_mass", "stage_cost_per_mass", "loss"],
-        *,
-        cost_after_stage: _Measure,
-        cost_per_mass: _Measure = ...,
-        stage_cost_per_mass: _Measure = ...,
-        loss: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-cost_after_stage: _CostAfterStage
-
-@final
-class _CostAfterStageLessWaste(Formula):
+@_as_formula
+def cost_after_stage_less_waste(
+    cost_per_mass: _Measure,
+    stage_cost_per_mass: _Measure,
+    loss: _Plain,
+    sold_share: _Plain,
+    waste_price_per_mass: _Measure,
+) -> Quantity:
     """Cost of a kilogram after a lossy stage whose waste is sold.
 
     c₂ = (c_m + c_s − s × p_w) / (1 − w)
@@ -470,42 +200,8 @@ class _CostAfterStageLessWaste(Formula):
     waste_price_per_mass: what a kilogram of the waste sells for
     """
 
-    def __call__(
-        self,
-        cost_per_mass: _Measure,
-        stage_cost_per_mass: _Measure,
-        loss: _Plain,
-        sold_share: _Plain,
-        waste_price_per_mass: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        cost_per_mass: _Measure,
-        stage_cost_per_mass: _Measure,
-        loss: _Plain,
-        sold_share: _Plain,
-        waste_price_per_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "cost_per_mass", "stage_cost_per_mass", "loss", "sold_share", "waste_price_per_mass"
-        ],
-        *,
-        cost_after_stage_less_waste: _Measure,
-        cost_per_mass: _Measure = ...,
-        stage_cost_per_mass: _Measure = ...,
-        loss: _Plain = ...,
-        sold_share: _Plain = ...,
-        waste_price_per_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-cost_after_stage_less_waste: _CostAfterStageLessWaste
-
-@final
-class _CostOfAnHour(Formula):
+@_as_formula
+def cost_of_an_hour(output: _Measure, cost_per_mass: _Measure) -> Quantity:
     """What an hour comes to at a mass in the hour.
 
     k_h = Q × c_m
@@ -514,27 +210,8 @@ class _CostOfAnHour(Formula):
     cost_per_mass: cost, or value, of a kilogram
     """
 
-    def __call__(self, output: _Measure, cost_per_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        output: _Measure,
-        cost_per_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["output", "cost_per_mass"],
-        *,
-        cost_of_an_hour: _Plain,
-        output: _Measure = ...,
-        cost_per_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-cost_of_an_hour: _CostOfAnHour
-
-@final
-class _CostOfMass(Formula):
+@_as_formula
+def cost_of_mass(mass: _Measure, price_per_mass: _Measure) -> Quantity:
     """What a mass comes to at a price.
 
     k_m = m × p
@@ -543,27 +220,8 @@ class _CostOfMass(Formula):
     price_per_mass: price of a kilogram
     """
 
-    def __call__(self, mass: _Measure, price_per_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        price_per_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "price_per_mass"],
-        *,
-        cost_of_mass: _Plain,
-        mass: _Measure = ...,
-        price_per_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-cost_of_mass: _CostOfMass
-
-@final
-class _CostOfTime(Formula):
+@_as_formula
+def cost_of_time(time: _Measure, hourly_cost: _Plain) -> Quantity:
     """Cost of running a machine for a time.
 
     k_m = τ × k_h
@@ -572,27 +230,8 @@ class _CostOfTime(Formula):
     hourly_cost: cost of an hour
     """
 
-    def __call__(self, time: _Measure, hourly_cost: _Plain) -> Quantity: ...
-    def working(
-        self,
-        time: _Measure,
-        hourly_cost: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["time", "hourly_cost"],
-        *,
-        cost_of_time: _Plain,
-        time: _Measure = ...,
-        hourly_cost: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-cost_of_time: _CostOfTime
-
-@final
-class _CostShare(Formula):
+@_as_formula
+def cost_share(joint_cost: _Plain, fibre_mass: _Measure, total_fibre_mass: _Measure) -> Quantity:
     """A product's share of a joint cost, by the clean dry fibre in it.
 
     k_m = k_j × f / f_t
@@ -602,34 +241,8 @@ class _CostShare(Formula):
     total_fibre_mass: clean dry fibre in all products
     """
 
-    def __call__(
-        self,
-        joint_cost: _Plain,
-        fibre_mass: _Measure,
-        total_fibre_mass: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        joint_cost: _Plain,
-        fibre_mass: _Measure,
-        total_fibre_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["joint_cost", "fibre_mass", "total_fibre_mass"],
-        *,
-        cost_share: _Plain,
-        joint_cost: _Plain = ...,
-        fibre_mass: _Measure = ...,
-        total_fibre_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-cost_share: _CostShare
-
-@final
-class _CostThroughLosses(Formula):
+@_as_formula
+def cost_through_losses(price_per_mass: _Measure, losses: _Plains) -> Quantity:
     """What a kilogram that comes out has cost to buy, through a chain of losses.
 
     c₂ = p / (1 − w₁) / (1 − w₂)
@@ -638,27 +251,8 @@ class _CostThroughLosses(Formula):
     losses: losses of the stages in order
     """
 
-    def __call__(self, price_per_mass: _Measure, losses: _Plains) -> Quantity: ...
-    def working(
-        self,
-        price_per_mass: _Measure,
-        losses: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["price_per_mass"],
-        *,
-        cost_through_losses: _Measure,
-        price_per_mass: _Measure = ...,
-        losses: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-cost_through_losses: _CostThroughLosses
-
-@final
-class _CostsOfSales(Formula):
+@_as_formula
+def costs_of_sales(costs_on_sales: _Plains) -> Quantity:
     """Costs together, as a share of sales.
 
     K = 0 + k₁ + k₂
@@ -666,18 +260,8 @@ class _CostsOfSales(Formula):
     costs_on_sales: each cost, on sales
     """
 
-    def __call__(self, costs_on_sales: _Plains) -> Quantity: ...
-    def working(
-        self,
-        costs_on_sales: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-costs_of_sales: _CostsOfSales
-
-@final
-class _CountForNewDraft(Formula):
+@_as_formula
+def count_for_new_draft(count: _Measure, draft: _Plain, new_draft: _Plain) -> Quantity:
     """Count after the draft alone was changed.
 
     T₂ = T × D / D₂
@@ -687,29 +271,13 @@ class _CountForNewDraft(Formula):
     new_draft: draft after
     """
 
-    def __call__(self, count: _Measure, draft: _Plain, new_draft: _Plain) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        draft: _Plain,
-        new_draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "draft", "new_draft"],
-        *,
-        count_for_new_draft: _Measure,
-        count: _Measure = ...,
-        draft: _Plain = ...,
-        new_draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_for_new_draft: _CountForNewDraft
-
-@final
-class _CountThroughDrafts(Formula):
+@_as_formula
+def count_through_drafts(
+    fed_count: _Measure,
+    total_doublings: _Plain,
+    loss: _Plain,
+    drafts: _Plains,
+) -> Quantity:
     """Count that comes out of drafts, with the ends fed together and what is lost on the way.
 
     D = d₁ × d₂; T_o = T_i × N × (1 − w) / D
@@ -720,37 +288,8 @@ class _CountThroughDrafts(Formula):
     drafts: draft of each machine or zone
     """
 
-    def __call__(
-        self,
-        fed_count: _Measure,
-        total_doublings: _Plain,
-        loss: _Plain,
-        drafts: _Plains,
-    ) -> Quantity: ...
-    def working(
-        self,
-        fed_count: _Measure,
-        total_doublings: _Plain,
-        loss: _Plain,
-        drafts: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fed_count", "total_doublings", "loss"],
-        *,
-        count_through_drafts: _Measure,
-        fed_count: _Measure = ...,
-        total_doublings: _Plain = ...,
-        loss: _Plain = ...,
-        drafts: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-count_through_drafts: _CountThroughDrafts
-
-@final
-class _DeliveredLength(Formula):
+@_as_formula
+def delivered_length(delivered_per_tooth: _Measure, teeth: _Plain) -> Quantity:
     """Slubbing delivered in a draw with a delivery wheel.
 
     L_d = p_d × z
@@ -759,27 +298,8 @@ class _DeliveredLength(Formula):
     teeth: teeth of the wheel
     """
 
-    def __call__(self, delivered_per_tooth: _Measure, teeth: _Plain) -> Quantity: ...
-    def working(
-        self,
-        delivered_per_tooth: _Measure,
-        teeth: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["delivered_per_tooth", "teeth"],
-        *,
-        delivered_length: _Measure,
-        delivered_per_tooth: _Measure = ...,
-        teeth: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-delivered_length: _DeliveredLength
-
-@final
-class _DeliveryForDraft(Formula):
+@_as_formula
+def delivery_for_draft(travel: _Measure, draft: _Plain) -> Quantity:
     """Slubbing to deliver in a draw of the mule for a draft.
 
     L_d = S / D
@@ -788,27 +308,12 @@ class _DeliveryForDraft(Formula):
     draft: draft
     """
 
-    def __call__(self, travel: _Measure, draft: _Plain) -> Quantity: ...
-    def working(
-        self,
-        travel: _Measure,
-        draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["travel", "draft"],
-        *,
-        delivery_for_draft: _Measure,
-        travel: _Measure = ...,
-        draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-delivery_for_draft: _DeliveryForDraft
-
-@final
-class _DeliveryForTwist(Formula):
+@_as_formula
+def delivery_for_twist(
+    spindle_speed: _Measure,
+    turns_per_revolution: _Plain,
+    twist: _Measure,
+) -> Quantity:
     """Delivery of a spindle for a twist.
 
     v = q × n_s / t
@@ -818,34 +323,8 @@ class _DeliveryForTwist(Formula):
     twist: twist
     """
 
-    def __call__(
-        self,
-        spindle_speed: _Measure,
-        turns_per_revolution: _Plain,
-        twist: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindle_speed: _Measure,
-        turns_per_revolution: _Plain,
-        twist: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_speed", "turns_per_revolution", "twist"],
-        *,
-        delivery_for_twist: _Measure,
-        spindle_speed: _Measure = ...,
-        turns_per_revolution: _Plain = ...,
-        twist: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-delivery_for_twist: _DeliveryForTwist
-
-@final
-class _DeliveryWheel(Formula):
+@_as_formula
+def delivery_wheel(travel: _Measure, draft: _Plain, delivered_per_tooth: _Measure) -> Quantity:
     """The delivery wheel that would give a wanted draft.
 
     z = S / D / p_d
@@ -855,34 +334,8 @@ class _DeliveryWheel(Formula):
     delivered_per_tooth: slubbing delivered for each tooth of the wheel
     """
 
-    def __call__(
-        self,
-        travel: _Measure,
-        draft: _Plain,
-        delivered_per_tooth: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        travel: _Measure,
-        draft: _Plain,
-        delivered_per_tooth: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["travel", "draft", "delivered_per_tooth"],
-        *,
-        delivery_wheel: _Plain,
-        travel: _Measure = ...,
-        draft: _Plain = ...,
-        delivered_per_tooth: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-delivery_wheel: _DeliveryWheel
-
-@final
-class _DoffInterval(Formula):
+@_as_formula
+def doff_interval(spindles: _Plain, package_mass: _Measure, output: _Measure) -> Quantity:
     """Time from one doff to the next.
 
     τ = k_n × g / Q
@@ -892,29 +345,8 @@ class _DoffInterval(Formula):
     output: output, all spindles together
     """
 
-    def __call__(self, spindles: _Plain, package_mass: _Measure, output: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spindles: _Plain,
-        package_mass: _Measure,
-        output: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindles", "package_mass", "output"],
-        *,
-        doff_interval: _Measure,
-        spindles: _Plain = ...,
-        package_mass: _Measure = ...,
-        output: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-doff_interval: _DoffInterval
-
-@final
-class _Doffs(Formula):
+@_as_formula
+def doffs(yarn_mass: _Measure, spindles: _Plain, package_mass: _Measure) -> Quantity:
     """Times that all spindles are doffed for a mass of yarn; the last doff may not be full.
 
     D = round up(m_y / (k_n × g) − 0.000001)
@@ -924,34 +356,13 @@ class _Doffs(Formula):
     package_mass: yarn on a full package
     """
 
-    def __call__(
-        self,
-        yarn_mass: _Measure,
-        spindles: _Plain,
-        package_mass: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        spindles: _Plain,
-        package_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "spindles", "package_mass"],
-        *,
-        doffs: _Plain,
-        yarn_mass: _Measure = ...,
-        spindles: _Plain = ...,
-        package_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-doffs: _Doffs
-
-@final
-class _DraftConstant(Formula):
+@_as_formula
+def draft_constant(
+    front_roller_diameter: _Measure,
+    back_roller_diameter: _Measure,
+    drivers: _Plains,
+    driven: _Plains,
+) -> Quantity:
     """Draft constant of a pair of rollers: the draft that the train between them gives, a place of
     it open.
 
@@ -963,37 +374,8 @@ class _DraftConstant(Formula):
     driven: teeth of the driven wheels
     """
 
-    def __call__(
-        self,
-        front_roller_diameter: _Measure,
-        back_roller_diameter: _Measure,
-        drivers: _Plains,
-        driven: _Plains,
-    ) -> Quantity: ...
-    def working(
-        self,
-        front_roller_diameter: _Measure,
-        back_roller_diameter: _Measure,
-        drivers: _Plains,
-        driven: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["front_roller_diameter", "back_roller_diameter"],
-        *,
-        draft_constant: _Plain,
-        front_roller_diameter: _Measure = ...,
-        back_roller_diameter: _Measure = ...,
-        drivers: _Plains = ...,
-        driven: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-draft_constant: _DraftConstant
-
-@final
-class _DraftFromWheel(Formula):
+@_as_formula
+def draft_from_wheel(draft_constant: _Plain, teeth: _Plain) -> Quantity:
     """Draft that a change wheel gives, where draft falls as teeth rise.
 
     D = C_d / z
@@ -1002,27 +384,8 @@ class _DraftFromWheel(Formula):
     teeth: teeth of the wheel
     """
 
-    def __call__(self, draft_constant: _Plain, teeth: _Plain) -> Quantity: ...
-    def working(
-        self,
-        draft_constant: _Plain,
-        teeth: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["draft_constant", "teeth"],
-        *,
-        draft_from_wheel: _Plain,
-        draft_constant: _Plain = ...,
-        teeth: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-draft_from_wheel: _DraftFromWheel
-
-@final
-class _DraftOfCounts(Formula):
+@_as_formula
+def draft_of_counts(fed_count: _Measure, delivered_count: _Measure, doublings: _Plain) -> Quantity:
     """Draft that makes one count of another, with the ends fed together.
 
     D = T_i × n_d / T_o
@@ -1032,34 +395,8 @@ class _DraftOfCounts(Formula):
     doublings: ends fed together
     """
 
-    def __call__(
-        self,
-        fed_count: _Measure,
-        delivered_count: _Measure,
-        doublings: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        fed_count: _Measure,
-        delivered_count: _Measure,
-        doublings: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fed_count", "delivered_count", "doublings"],
-        *,
-        draft_of_counts: _Plain,
-        fed_count: _Measure = ...,
-        delivered_count: _Measure = ...,
-        doublings: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-draft_of_counts: _DraftOfCounts
-
-@final
-class _DrawRate(Formula):
+@_as_formula
+def draw_rate(cycle: _Measure) -> Quantity:
     """Draws of the mule in a minute.
 
     r = 1 / (60 × τ_d)
@@ -1067,20 +404,8 @@ class _DrawRate(Formula):
     cycle: time of a draw, out and in
     """
 
-    def __call__(self, cycle: _Measure) -> Quantity: ...
-    def working(self, cycle: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cycle"],
-        *,
-        draw_rate: _Measure,
-        cycle: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-draw_rate: _DrawRate
-
-@final
-class _Draws(Formula):
+@_as_formula
+def draws(yarn_length: _Measure, spindles: _Plain, wound_length: _Measure) -> Quantity:
     """Draws for a length of yarn.
 
     N = Y / (k_n × L_w)
@@ -1090,34 +415,8 @@ class _Draws(Formula):
     wound_length: yarn wound in a draw
     """
 
-    def __call__(
-        self,
-        yarn_length: _Measure,
-        spindles: _Plain,
-        wound_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_length: _Measure,
-        spindles: _Plain,
-        wound_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_length", "spindles", "wound_length"],
-        *,
-        draws: _Plain,
-        yarn_length: _Measure = ...,
-        spindles: _Plain = ...,
-        wound_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-draws: _Draws
-
-@final
-class _DrumsNeeded(Formula):
+@_as_formula
+def drums_needed(yarn_mass: _Measure, drum_mass: _Measure) -> Quantity:
     """Drums for a mass in a time, not yet rounded up to whole ones.
 
     k = m_y / m_k
@@ -1126,27 +425,8 @@ class _DrumsNeeded(Formula):
     drum_mass: mass that a drum winds in that time
     """
 
-    def __call__(self, yarn_mass: _Measure, drum_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        drum_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "drum_mass"],
-        *,
-        drums_needed: _Plain,
-        yarn_mass: _Measure = ...,
-        drum_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-drums_needed: _DrumsNeeded
-
-@final
-class _DyeLeft(Formula):
+@_as_formula
+def dye_left(dye_mass: _Measure, exhaustion: _Plain) -> Quantity:
     """Dye left in the bath when a share of it is on the goods.
 
     d_l = d × (1 − E)
@@ -1155,27 +435,8 @@ class _DyeLeft(Formula):
     exhaustion: exhaustion: share of it on the goods
     """
 
-    def __call__(self, dye_mass: _Measure, exhaustion: _Plain) -> Quantity: ...
-    def working(
-        self,
-        dye_mass: _Measure,
-        exhaustion: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["dye_mass", "exhaustion"],
-        *,
-        dye_left: _Measure,
-        dye_mass: _Measure = ...,
-        exhaustion: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-dye_left: _DyeLeft
-
-@final
-class _DyeMass(Formula):
+@_as_formula
+def dye_mass(goods_mass: _Measure, depth: _Plain, dye_strength: _Plain) -> Quantity:
     """Dye or auxiliary to weigh out, from its share of the mass of the goods.
 
     d = m_g × p / s
@@ -1185,29 +446,8 @@ class _DyeMass(Formula):
     dye_strength: strength of the product, on that of the standard
     """
 
-    def __call__(self, goods_mass: _Measure, depth: _Plain, dye_strength: _Plain) -> Quantity: ...
-    def working(
-        self,
-        goods_mass: _Measure,
-        depth: _Plain,
-        dye_strength: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["goods_mass", "depth", "dye_strength"],
-        *,
-        dye_mass: _Measure,
-        goods_mass: _Measure = ...,
-        depth: _Plain = ...,
-        dye_strength: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-dye_mass: _DyeMass
-
-@final
-class _EdgeShare(Formula):
+@_as_formula
+def edge_share(ends: _Plain, edge_ends: _Plain) -> Quantity:
     """Share of the web that goes into the edge ends.
 
     E = N_e / (N + N_e)
@@ -1216,27 +456,8 @@ class _EdgeShare(Formula):
     edge_ends: edge ends, all together
     """
 
-    def __call__(self, ends: _Plain, edge_ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        edge_ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "edge_ends"],
-        *,
-        edge_share: _Plain,
-        ends: _Plain = ...,
-        edge_ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-edge_share: _EdgeShare
-
-@final
-class _EfficiencyFromOutput(Formula):
+@_as_formula
+def efficiency_from_output(made_amount: _Plain, calculated_amount: _Plain) -> Quantity:
     """Efficiency: what was made over what would be made without a stop.
 
     η = a / c
@@ -1245,27 +466,8 @@ class _EfficiencyFromOutput(Formula):
     calculated_amount: calculated, without a stop
     """
 
-    def __call__(self, made_amount: _Plain, calculated_amount: _Plain) -> Quantity: ...
-    def working(
-        self,
-        made_amount: _Plain,
-        calculated_amount: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["made_amount", "calculated_amount"],
-        *,
-        efficiency_from_output: _Plain,
-        made_amount: _Plain = ...,
-        calculated_amount: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-efficiency_from_output: _EfficiencyFromOutput
-
-@final
-class _EfficiencyWithStops(Formula):
+@_as_formula
+def efficiency_with_stops(stop_rate: _Measure, stop_time: _Measure) -> Quantity:
     """Efficiency of a machine that stops so often in an hour of running.
 
     s = 60 × f_s × τ_s; η = 1 / (1 + s)
@@ -1274,27 +476,12 @@ class _EfficiencyWithStops(Formula):
     stop_time: time of a stop
     """
 
-    def __call__(self, stop_rate: _Measure, stop_time: _Measure) -> Quantity: ...
-    def working(
-        self,
-        stop_rate: _Measure,
-        stop_time: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["stop_rate", "stop_time"],
-        *,
-        efficiency_with_stops: _Plain,
-        stop_rate: _Measure = ...,
-        stop_time: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-efficiency_with_stops: _EfficiencyWithStops
-
-@final
-class _EfficiencyWithStopsOfPicks(Formula):
+@_as_formula
+def efficiency_with_stops_of_picks(
+    stops_per_100000_picks: _Plain,
+    stop_time: _Measure,
+    loom_speed: _Measure,
+) -> Quantity:
     """Efficiency of a loom from its stops in a hundred thousand picks.
 
     τ_r = 100000 / (60 × r_l); η = τ_r / (τ_r + s × τ_s)
@@ -1304,34 +491,8 @@ class _EfficiencyWithStopsOfPicks(Formula):
     loom_speed: picks in a minute, running
     """
 
-    def __call__(
-        self,
-        stops_per_100000_picks: _Plain,
-        stop_time: _Measure,
-        loom_speed: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        stops_per_100000_picks: _Plain,
-        stop_time: _Measure,
-        loom_speed: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["stops_per_100000_picks", "stop_time", "loom_speed"],
-        *,
-        efficiency_with_stops_of_picks: _Plain,
-        stops_per_100000_picks: _Plain = ...,
-        stop_time: _Measure = ...,
-        loom_speed: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-efficiency_with_stops_of_picks: _EfficiencyWithStopsOfPicks
-
-@final
-class _EmulsionMass(Formula):
+@_as_formula
+def emulsion_mass(oil_mass: _Measure, oil_in_emulsion: _Plain) -> Quantity:
     """Emulsion that brings a wanted mass of oil.
 
     E = a / x
@@ -1340,27 +501,8 @@ class _EmulsionMass(Formula):
     oil_in_emulsion: oil as a share of the emulsion
     """
 
-    def __call__(self, oil_mass: _Measure, oil_in_emulsion: _Plain) -> Quantity: ...
-    def working(
-        self,
-        oil_mass: _Measure,
-        oil_in_emulsion: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["oil_mass", "oil_in_emulsion"],
-        *,
-        emulsion_mass: _Measure,
-        oil_mass: _Measure = ...,
-        oil_in_emulsion: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-emulsion_mass: _EmulsionMass
-
-@final
-class _EndBreakRate(Formula):
+@_as_formula
+def end_break_rate(breaks: _Plain, spindles: _Plain, time: _Measure) -> Quantity:
     """Ends that break, for a thousand spindles running an hour.
 
     e_b = 1000 × b / (k_n × τ)
@@ -1370,29 +512,8 @@ class _EndBreakRate(Formula):
     time: time
     """
 
-    def __call__(self, breaks: _Plain, spindles: _Plain, time: _Measure) -> Quantity: ...
-    def working(
-        self,
-        breaks: _Plain,
-        spindles: _Plain,
-        time: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["breaks", "spindles", "time"],
-        *,
-        end_break_rate: _Plain,
-        breaks: _Plain = ...,
-        spindles: _Plain = ...,
-        time: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-end_break_rate: _EndBreakRate
-
-@final
-class _EndsInSections(Formula):
+@_as_formula
+def ends_in_sections(ends_per_section: _Plain, sections: _Plain) -> Quantity:
     """Ends of a warp that is made in full sections.
 
     N = N_s × S
@@ -1401,27 +522,13 @@ class _EndsInSections(Formula):
     sections: sections
     """
 
-    def __call__(self, ends_per_section: _Plain, sections: _Plain) -> Quantity: ...
-    def working(
-        self,
-        ends_per_section: _Plain,
-        sections: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends_per_section", "sections"],
-        *,
-        ends_in_sections: _Plain,
-        ends_per_section: _Plain = ...,
-        sections: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-ends_in_sections: _EndsInSections
-
-@final
-class _ExhaustionFromBaths(Formula):
+@_as_formula
+def exhaustion_from_baths(
+    concentration_before: _Measure,
+    volume_before: _Measure,
+    concentration_after: _Measure,
+    volume_after: _Measure,
+) -> Quantity:
     """Exhaustion, from the bath before and after.
 
     E = 1 − c₂ × V₂ / (c₁ × V₁)
@@ -1432,39 +539,12 @@ class _ExhaustionFromBaths(Formula):
     volume_after: bath after
     """
 
-    def __call__(
-        self,
-        concentration_before: _Measure,
-        volume_before: _Measure,
-        concentration_after: _Measure,
-        volume_after: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        concentration_before: _Measure,
-        volume_before: _Measure,
-        concentration_after: _Measure,
-        volume_after: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "concentration_before", "volume_before", "concentration_after", "volume_after"
-        ],
-        *,
-        exhaustion_from_baths: _Plain,
-        concentration_before: _Measure = ...,
-        volume_before: _Measure = ...,
-        concentration_after: _Measure = ...,
-        volume_after: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-exhaustion_from_baths: _ExhaustionFromBaths
-
-@final
-class _FalseTwist(Formula):
+@_as_formula
+def false_twist(
+    yarn_turning_speed: _Measure,
+    delivery_speed: _Measure,
+    twist_efficiency: _Plain,
+) -> Quantity:
     """Twist that a yarn has while a false twister turns it.
 
     t = n_y × η / v
@@ -1474,34 +554,8 @@ class _FalseTwist(Formula):
     twist_efficiency: share of the turns that the yarn takes on
     """
 
-    def __call__(
-        self,
-        yarn_turning_speed: _Measure,
-        delivery_speed: _Measure,
-        twist_efficiency: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_turning_speed: _Measure,
-        delivery_speed: _Measure,
-        twist_efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_turning_speed", "delivery_speed", "twist_efficiency"],
-        *,
-        false_twist: _Measure,
-        yarn_turning_speed: _Measure = ...,
-        delivery_speed: _Measure = ...,
-        twist_efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-false_twist: _FalseTwist
-
-@final
-class _FatAfterOiling(Formula):
+@_as_formula
+def fat_after_oiling(fat_before: _Plain, oil_added: _Plain) -> Quantity:
     """Grease and oil on clean dry fibre after oiling.
 
     o₂ = o₁ + o_a
@@ -1510,27 +564,8 @@ class _FatAfterOiling(Formula):
     oil_added: oil put on, on clean dry fibre
     """
 
-    def __call__(self, fat_before: _Plain, oil_added: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fat_before: _Plain,
-        oil_added: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fat_before", "oil_added"],
-        *,
-        fat_after_oiling: _Plain,
-        fat_before: _Plain = ...,
-        oil_added: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-fat_after_oiling: _FatAfterOiling
-
-@final
-class _FatAfterWashes(Formula):
+@_as_formula
+def fat_after_washes(fat_before: _Plain, removed_shares: _Plains) -> Quantity:
     """Grease and oil left on clean dry fibre after washes that each take a share of it away.
 
     o₂ = o₁ × (1 − g₁) × (1 − g₂)
@@ -1539,27 +574,13 @@ class _FatAfterWashes(Formula):
     removed_shares: share that each wash takes of what it meets
     """
 
-    def __call__(self, fat_before: _Plain, removed_shares: _Plains) -> Quantity: ...
-    def working(
-        self,
-        fat_before: _Plain,
-        removed_shares: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fat_before"],
-        *,
-        fat_after_washes: _Plain,
-        fat_before: _Plain = ...,
-        removed_shares: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-fat_after_washes: _FatAfterWashes
-
-@final
-class _FedCount(Formula):
+@_as_formula
+def fed_count(
+    delivered_count: _Measure,
+    doublings: _Plain,
+    loss: _Plain,
+    draft: _Plain,
+) -> Quantity:
     """Count to feed for a count that is wanted, through a draft.
 
     T_i = T_o × D / (n_d × (1 − w))
@@ -1570,37 +591,8 @@ class _FedCount(Formula):
     draft: draft
     """
 
-    def __call__(
-        self,
-        delivered_count: _Measure,
-        doublings: _Plain,
-        loss: _Plain,
-        draft: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        delivered_count: _Measure,
-        doublings: _Plain,
-        loss: _Plain,
-        draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["delivered_count", "doublings", "loss", "draft"],
-        *,
-        fed_count: _Measure,
-        delivered_count: _Measure = ...,
-        doublings: _Plain = ...,
-        loss: _Plain = ...,
-        draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-fed_count: _FedCount
-
-@final
-class _FeedRate(Formula):
+@_as_formula
+def feed_rate(fibre_output: _Measure, loss: _Plain, state_ratio: _Plain) -> Quantity:
     """What must be fed, as weighed, for a delivery of clean dry fibre.
 
     Q_i = Q_f / (1 − w) × s_m
@@ -1610,29 +602,8 @@ class _FeedRate(Formula):
     state_ratio: mass for each unit of clean dry fibre at the hopper
     """
 
-    def __call__(self, fibre_output: _Measure, loss: _Plain, state_ratio: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fibre_output: _Measure,
-        loss: _Plain,
-        state_ratio: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_output", "loss", "state_ratio"],
-        *,
-        feed_rate: _Measure,
-        fibre_output: _Measure = ...,
-        loss: _Plain = ...,
-        state_ratio: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-feed_rate: _FeedRate
-
-@final
-class _FullPackages(Formula):
+@_as_formula
+def full_packages(yarn_mass: _Measure, package_mass: _Measure) -> Quantity:
     """Full packages that a mass of yarn makes; what is over fills no other.
 
     p = round down(m_y / g + 0.000001)
@@ -1641,27 +612,8 @@ class _FullPackages(Formula):
     package_mass: yarn on a full package
     """
 
-    def __call__(self, yarn_mass: _Measure, package_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        package_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "package_mass"],
-        *,
-        full_packages: _Plain,
-        yarn_mass: _Measure = ...,
-        package_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-full_packages: _FullPackages
-
-@final
-class _FullPieces(Formula):
+@_as_formula
+def full_pieces(mass: _Measure, mass_per_piece: _Measure) -> Quantity:
     """Whole pieces out of a mass.
 
     n_p = round down(m / m_p + 1e−9)
@@ -1670,27 +622,8 @@ class _FullPieces(Formula):
     mass_per_piece: mass for each piece
     """
 
-    def __call__(self, mass: _Measure, mass_per_piece: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        mass_per_piece: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "mass_per_piece"],
-        *,
-        full_pieces: _Plain,
-        mass: _Measure = ...,
-        mass_per_piece: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-full_pieces: _FullPieces
-
-@final
-class _HankRate(Formula):
+@_as_formula
+def hank_rate(winding_speed: _Measure, efficiency: _Plain, hank_length: _Measure) -> Quantity:
     """Hanks that a drum winds in an hour.
 
     q_h = v × η / l_h
@@ -1700,34 +633,14 @@ class _HankRate(Formula):
     hank_length: length of a hank
     """
 
-    def __call__(
-        self,
-        winding_speed: _Measure,
-        efficiency: _Plain,
-        hank_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        winding_speed: _Measure,
-        efficiency: _Plain,
-        hank_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["winding_speed", "efficiency", "hank_length"],
-        *,
-        hank_rate: _Measure,
-        winding_speed: _Measure = ...,
-        efficiency: _Plain = ...,
-        hank_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hank_rate: _HankRate
-
-@final
-class _HankRateFromMass(Formula):
+@_as_formula
+def hank_rate_from_mass(
+    yarn_mass: _Measure,
+    count: _Measure,
+    hank_length: _Measure,
+    time: _Measure,
+    drums: _Plain,
+) -> Quantity:
     """Hanks that a drum has wound in an hour, from what all have wound.
 
     N = 1000000 × m_y / (T × l_h); q_h = N / (60 × τ × k_n)
@@ -1739,40 +652,14 @@ class _HankRateFromMass(Formula):
     drums: drums
     """
 
-    def __call__(
-        self,
-        yarn_mass: _Measure,
-        count: _Measure,
-        hank_length: _Measure,
-        time: _Measure,
-        drums: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        count: _Measure,
-        hank_length: _Measure,
-        time: _Measure,
-        drums: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "count", "hank_length", "time", "drums"],
-        *,
-        hank_rate_from_mass: _Measure,
-        yarn_mass: _Measure = ...,
-        count: _Measure = ...,
-        hank_length: _Measure = ...,
-        time: _Measure = ...,
-        drums: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-hank_rate_from_mass: _HankRateFromMass
-
-@final
-class _HanksOfSpindle(Formula):
+@_as_formula
+def hanks_of_spindle(
+    spindle_speed: _Measure,
+    twist: _Measure,
+    time: _Measure,
+    efficiency: _Plain,
+    hank_length: _Measure,
+) -> Quantity:
     """Hanks that a spindle delivers in a time.
 
     h = 60 × n_s × τ × η / (t × l_h)
@@ -1784,40 +671,8 @@ class _HanksOfSpindle(Formula):
     hank_length: length of a hank
     """
 
-    def __call__(
-        self,
-        spindle_speed: _Measure,
-        twist: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        hank_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindle_speed: _Measure,
-        twist: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        hank_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_speed", "twist", "time", "efficiency", "hank_length"],
-        *,
-        hanks_of_spindle: _Plain,
-        spindle_speed: _Measure = ...,
-        twist: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-        hank_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hanks_of_spindle: _HanksOfSpindle
-
-@final
-class _HeadTime(Formula):
+@_as_formula
+def head_time(head_turns: _Plain, head_speed: _Measure) -> Quantity:
     """Time that the carriage stands at the head for the turns put in there.
 
     τ_h = z_h / (60 × n)
@@ -1826,27 +681,8 @@ class _HeadTime(Formula):
     head_speed: spindle speed at the head
     """
 
-    def __call__(self, head_turns: _Plain, head_speed: _Measure) -> Quantity: ...
-    def working(
-        self,
-        head_turns: _Plain,
-        head_speed: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["head_turns", "head_speed"],
-        *,
-        head_time: _Measure,
-        head_turns: _Plain = ...,
-        head_speed: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-head_time: _HeadTime
-
-@final
-class _HopperWeigh(Formula):
+@_as_formula
+def hopper_weigh(feed_rate: _Measure, drop_rate: _Measure) -> Quantity:
     """What the hopper weighs for each drop.
 
     m_w = Q_i / (60 × f_d)
@@ -1855,27 +691,8 @@ class _HopperWeigh(Formula):
     drop_rate: drops
     """
 
-    def __call__(self, feed_rate: _Measure, drop_rate: _Measure) -> Quantity: ...
-    def working(
-        self,
-        feed_rate: _Measure,
-        drop_rate: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["feed_rate", "drop_rate"],
-        *,
-        hopper_weigh: _Measure,
-        feed_rate: _Measure = ...,
-        drop_rate: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hopper_weigh: _HopperWeigh
-
-@final
-class _LayeredShareDeviation(Formula):
+@_as_formula
+def layered_share_deviation(component_share: _Plain, layers: _Plain, layer_cv: _Plain) -> Quantity:
     """How far the share of a component differs from place to place in a stack taken down from top
     to bottom.
 
@@ -1886,29 +703,8 @@ class _LayeredShareDeviation(Formula):
     layer_cv: coefficient of variation of a layer's thickness from place to place
     """
 
-    def __call__(self, component_share: _Plain, layers: _Plain, layer_cv: _Plain) -> Quantity: ...
-    def working(
-        self,
-        component_share: _Plain,
-        layers: _Plain,
-        layer_cv: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["component_share", "layers", "layer_cv"],
-        *,
-        layered_share_deviation: _Plain,
-        component_share: _Plain = ...,
-        layers: _Plain = ...,
-        layer_cv: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-layered_share_deviation: _LayeredShareDeviation
-
-@final
-class _LayersForDeviation(Formula):
+@_as_formula
+def layers_for_deviation(component_share: _Plain, share_sd: _Plain, layer_cv: _Plain) -> Quantity:
     """Layers of each component that keep the share within a standard deviation, in whole layers.
 
     n = round up(2 × p × (1 − p) × CV_l / σ × p × (1 − p) × CV_l / σ − 1e−9)
@@ -1918,29 +714,8 @@ class _LayersForDeviation(Formula):
     layer_cv: coefficient of variation of a layer's thickness from place to place
     """
 
-    def __call__(self, component_share: _Plain, share_sd: _Plain, layer_cv: _Plain) -> Quantity: ...
-    def working(
-        self,
-        component_share: _Plain,
-        share_sd: _Plain,
-        layer_cv: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["component_share", "share_sd", "layer_cv"],
-        *,
-        layers_for_deviation: _Plain,
-        component_share: _Plain = ...,
-        share_sd: _Plain = ...,
-        layer_cv: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-layers_for_deviation: _LayersForDeviation
-
-@final
-class _LeftAfterRinses(Formula):
+@_as_formula
+def left_after_rinses(carried_volume: _Measure, rinse_volumes: _Measures) -> Quantity:
     """Share of what is dissolved in the carried liquor that is left after rinses, each well mixed.
 
     x = V_c / (V_c + V₁) × V_c / (V_c + V₂)
@@ -1949,27 +724,8 @@ class _LeftAfterRinses(Formula):
     rinse_volumes: clean water of each rinse
     """
 
-    def __call__(self, carried_volume: _Measure, rinse_volumes: _Measures) -> Quantity: ...
-    def working(
-        self,
-        carried_volume: _Measure,
-        rinse_volumes: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["carried_volume"],
-        *,
-        left_after_rinses: _Plain,
-        carried_volume: _Measure = ...,
-        rinse_volumes: _Measures = ...,
-    ) -> list[Quantity]: ...
-
-left_after_rinses: _LeftAfterRinses
-
-@final
-class _LeftAtStop(Formula):
+@_as_formula
+def left_at_stop(held_up: _Measure, within: _Plain) -> Quantity:
     """Fibre that does not become slubbing of its count once the feed of a machine stops.
 
     e = h × (1 − x)
@@ -1978,27 +734,8 @@ class _LeftAtStop(Formula):
     within: how near to the full count it has to be
     """
 
-    def __call__(self, held_up: _Measure, within: _Plain) -> Quantity: ...
-    def working(
-        self,
-        held_up: _Measure,
-        within: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["held_up", "within"],
-        *,
-        left_at_stop: _Measure,
-        held_up: _Measure = ...,
-        within: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-left_at_stop: _LeftAtStop
-
-@final
-class _LengthAfterStretches(Formula):
+@_as_formula
+def length_after_stretches(length_before: _Measure, stretches: _Plains) -> Quantity:
     """Length of a warp after it was stretched, machine after machine.
 
     L = L₀ × (1 + e₁) × (1 + e₂)
@@ -2007,27 +744,8 @@ class _LengthAfterStretches(Formula):
     stretches: stretch at each machine
     """
 
-    def __call__(self, length_before: _Measure, stretches: _Plains) -> Quantity: ...
-    def working(
-        self,
-        length_before: _Measure,
-        stretches: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["length_before"],
-        *,
-        length_after_stretches: _Measure,
-        length_before: _Measure = ...,
-        stretches: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-length_after_stretches: _LengthAfterStretches
-
-@final
-class _LengthWound(Formula):
+@_as_formula
+def length_wound(winding_speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity:
     """Length that a drum winds in a time.
 
     Y = 60 × v × τ × η
@@ -2037,29 +755,8 @@ class _LengthWound(Formula):
     efficiency: efficiency
     """
 
-    def __call__(self, winding_speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(
-        self,
-        winding_speed: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["winding_speed", "time", "efficiency"],
-        *,
-        length_wound: _Measure,
-        winding_speed: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-length_wound: _LengthWound
-
-@final
-class _LiquorCarried(Formula):
+@_as_formula
+def liquor_carried(oven_dry_mass: _Measure, pickup: _Plain, liquor_density: _Measure) -> Quantity:
     """Liquor that squeezed or drained goods carry to the next bowl.
 
     V_c = m_d × p / ρ
@@ -2069,34 +766,8 @@ class _LiquorCarried(Formula):
     liquor_density: density of the liquor
     """
 
-    def __call__(
-        self,
-        oven_dry_mass: _Measure,
-        pickup: _Plain,
-        liquor_density: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        oven_dry_mass: _Measure,
-        pickup: _Plain,
-        liquor_density: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["oven_dry_mass", "pickup", "liquor_density"],
-        *,
-        liquor_carried: _Measure,
-        oven_dry_mass: _Measure = ...,
-        pickup: _Plain = ...,
-        liquor_density: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-liquor_carried: _LiquorCarried
-
-@final
-class _LiquorVolume(Formula):
+@_as_formula
+def liquor_volume(goods_mass: _Measure, liquor_ratio: _Plain) -> Quantity:
     """Liquor for a mass of goods, from the liquor ratio.
 
     V = m_g × r
@@ -2105,27 +776,8 @@ class _LiquorVolume(Formula):
     liquor_ratio: litres of liquor for a kilogram of goods
     """
 
-    def __call__(self, goods_mass: _Measure, liquor_ratio: _Plain) -> Quantity: ...
-    def working(
-        self,
-        goods_mass: _Measure,
-        liquor_ratio: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["goods_mass", "liquor_ratio"],
-        *,
-        liquor_volume: _Measure,
-        goods_mass: _Measure = ...,
-        liquor_ratio: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-liquor_volume: _LiquorVolume
-
-@final
-class _LoadTime(Formula):
+@_as_formula
+def load_time(loads: _Plain, time_per_load: _Measure, change_time: _Measure) -> Quantity:
     """Time of a machine for a number of loads.
 
     τ = n × (τ_r + τ_c)
@@ -2135,34 +787,8 @@ class _LoadTime(Formula):
     change_time: time to empty and fill
     """
 
-    def __call__(
-        self,
-        loads: _Plain,
-        time_per_load: _Measure,
-        change_time: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        loads: _Plain,
-        time_per_load: _Measure,
-        change_time: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["loads", "time_per_load", "change_time"],
-        *,
-        load_time: _Measure,
-        loads: _Plain = ...,
-        time_per_load: _Measure = ...,
-        change_time: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-load_time: _LoadTime
-
-@final
-class _LoadsForMass(Formula):
+@_as_formula
+def loads_for_mass(goods_mass: _Measure, load_mass: _Measure) -> Quantity:
     """Loads of a machine for a mass of goods.
 
     n = round up(m_g / g_l − 0.000001)
@@ -2171,27 +797,8 @@ class _LoadsForMass(Formula):
     load_mass: mass of the largest load
     """
 
-    def __call__(self, goods_mass: _Measure, load_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        goods_mass: _Measure,
-        load_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["goods_mass", "load_mass"],
-        *,
-        loads_for_mass: _Plain,
-        goods_mass: _Measure = ...,
-        load_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-loads_for_mass: _LoadsForMass
-
-@final
-class _LoomDeliverySpeed(Formula):
+@_as_formula
+def loom_delivery_speed(loom_speed: _Measure, weft_sett: _Measure, efficiency: _Plain) -> Quantity:
     """Cloth that a loom weaves.
 
     v = r_l × η / (100 × n₂)
@@ -2201,34 +808,8 @@ class _LoomDeliverySpeed(Formula):
     efficiency: efficiency
     """
 
-    def __call__(
-        self,
-        loom_speed: _Measure,
-        weft_sett: _Measure,
-        efficiency: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        loom_speed: _Measure,
-        weft_sett: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["loom_speed", "weft_sett", "efficiency"],
-        *,
-        loom_delivery_speed: _Measure,
-        loom_speed: _Measure = ...,
-        weft_sett: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-loom_delivery_speed: _LoomDeliverySpeed
-
-@final
-class _LoomTime(Formula):
+@_as_formula
+def loom_time(picks: _Plain, loom_speed: _Measure, efficiency: _Plain) -> Quantity:
     """Time of a loom for a number of picks.
 
     τ = P / (60 × r_l × η)
@@ -2238,29 +819,13 @@ class _LoomTime(Formula):
     efficiency: efficiency
     """
 
-    def __call__(self, picks: _Plain, loom_speed: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(
-        self,
-        picks: _Plain,
-        loom_speed: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["picks", "loom_speed", "efficiency"],
-        *,
-        loom_time: _Measure,
-        picks: _Plain = ...,
-        loom_speed: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-loom_time: _LoomTime
-
-@final
-class _LoomsForWeaver(Formula):
+@_as_formula
+def looms_for_weaver(
+    stop_rate: _Measure,
+    attention_time: _Measure,
+    efficiency: _Plain,
+    work_load: _Plain,
+) -> Quantity:
     """Looms that a weaver can mind, not yet rounded down.
 
     k = ψ / (60 × f_s × η × τ_a)
@@ -2271,37 +836,8 @@ class _LoomsForWeaver(Formula):
     work_load: share of the weaver's time for it
     """
 
-    def __call__(
-        self,
-        stop_rate: _Measure,
-        attention_time: _Measure,
-        efficiency: _Plain,
-        work_load: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        stop_rate: _Measure,
-        attention_time: _Measure,
-        efficiency: _Plain,
-        work_load: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["stop_rate", "attention_time", "efficiency", "work_load"],
-        *,
-        looms_for_weaver: _Plain,
-        stop_rate: _Measure = ...,
-        attention_time: _Measure = ...,
-        efficiency: _Plain = ...,
-        work_load: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-looms_for_weaver: _LoomsForWeaver
-
-@final
-class _LossWithReturn(Formula):
+@_as_formula
+def loss_with_return(loss: _Plain, returned_share: _Plain) -> Quantity:
     """Share of a lot that is lost for good where part of each pass is put back on the feed.
 
     w_L = w / (1 − e)
@@ -2310,27 +846,8 @@ class _LossWithReturn(Formula):
     returned_share: share of a pass that is put back
     """
 
-    def __call__(self, loss: _Plain, returned_share: _Plain) -> Quantity: ...
-    def working(
-        self,
-        loss: _Plain,
-        returned_share: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["loss", "returned_share"],
-        *,
-        loss_with_return: _Plain,
-        loss: _Plain = ...,
-        returned_share: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-loss_with_return: _LossWithReturn
-
-@final
-class _LotLoss(Formula):
+@_as_formula
+def lot_loss(fibre_mass: _Measure, loss: _Plain, held_up: _Measure) -> Quantity:
     """What a lot loses in a machine that loses a share and keeps a fixed mass.
 
     w_L = w + h / f
@@ -2340,29 +857,15 @@ class _LotLoss(Formula):
     held_up: clean dry fibre that the machine keeps
     """
 
-    def __call__(self, fibre_mass: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        fibre_mass: _Measure,
-        loss: _Plain,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_mass", "loss", "held_up"],
-        *,
-        lot_loss: _Plain,
-        fibre_mass: _Measure = ...,
-        loss: _Plain = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-lot_loss: _LotLoss
-
-@final
-class _LotSurplus(Formula):
+@_as_formula
+def lot_surplus(
+    mass_in: _Measure,
+    cost_per_mass: _Measure,
+    fixed_cost: _Plain,
+    loss: _Plain,
+    held_up: _Measure,
+    price_per_mass: _Measure,
+) -> Quantity:
     """What a lot leaves: what comes out of it sold, less what it cost by its mass and once.
 
     m_o = greater of (m_i × (1 − w) − h, 0); s = m_o × p − m_i × c_m − k_f
@@ -2375,45 +878,8 @@ class _LotSurplus(Formula):
     price_per_mass: price of a kilogram that comes out
     """
 
-    def __call__(
-        self,
-        mass_in: _Measure,
-        cost_per_mass: _Measure,
-        fixed_cost: _Plain,
-        loss: _Plain,
-        held_up: _Measure,
-        price_per_mass: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mass_in: _Measure,
-        cost_per_mass: _Measure,
-        fixed_cost: _Plain,
-        loss: _Plain,
-        held_up: _Measure,
-        price_per_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "mass_in", "cost_per_mass", "fixed_cost", "loss", "held_up", "price_per_mass"
-        ],
-        *,
-        lot_surplus: _Plain,
-        mass_in: _Measure = ...,
-        cost_per_mass: _Measure = ...,
-        fixed_cost: _Plain = ...,
-        loss: _Plain = ...,
-        held_up: _Measure = ...,
-        price_per_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-lot_surplus: _LotSurplus
-
-@final
-class _MarkUpOfMargin(Formula):
+@_as_formula
+def mark_up_of_margin(margin: _Plain) -> Quantity:
     """The mark-up on cost that leaves a margin on the price.
 
     u = g / (1 − g)
@@ -2421,20 +887,8 @@ class _MarkUpOfMargin(Formula):
     margin: margin, on the price
     """
 
-    def __call__(self, margin: _Plain) -> Quantity: ...
-    def working(self, margin: _Plain, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["margin"],
-        *,
-        mark_up_of_margin: _Plain,
-        margin: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mark_up_of_margin: _MarkUpOfMargin
-
-@final
-class _MassAfterLoss(Formula):
+@_as_formula
+def mass_after_loss(mass_in: _Measure, loss: _Plain, held_up: _Measure) -> Quantity:
     """What comes out of a stage that loses a share and keeps a fixed mass.
 
     m_o = m_i × (1 − w) − h
@@ -2444,29 +898,8 @@ class _MassAfterLoss(Formula):
     held_up: mass held up
     """
 
-    def __call__(self, mass_in: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass_in: _Measure,
-        loss: _Plain,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_in", "loss", "held_up"],
-        *,
-        mass_after_loss: _Measure,
-        mass_in: _Measure = ...,
-        loss: _Plain = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_after_loss: _MassAfterLoss
-
-@final
-class _MassAfterLosses(Formula):
+@_as_formula
+def mass_after_losses(mass_in: _Measure, losses: _Plains) -> Quantity:
     """What comes out of a chain of lossy stages.
 
     m_o = m_i × (1 − w₁) × (1 − w₂)
@@ -2475,27 +908,8 @@ class _MassAfterLosses(Formula):
     losses: losses of the stages in order
     """
 
-    def __call__(self, mass_in: _Measure, losses: _Plains) -> Quantity: ...
-    def working(
-        self,
-        mass_in: _Measure,
-        losses: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_in"],
-        *,
-        mass_after_losses: _Measure,
-        mass_in: _Measure = ...,
-        losses: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-mass_after_losses: _MassAfterLosses
-
-@final
-class _MassBeforeLoss(Formula):
+@_as_formula
+def mass_before_loss(mass_out: _Measure, loss: _Plain, held_up: _Measure) -> Quantity:
     """What must go into a stage for a mass to come out.
 
     m_i = (m_o + h) / (1 − w)
@@ -2505,29 +919,8 @@ class _MassBeforeLoss(Formula):
     held_up: mass held up
     """
 
-    def __call__(self, mass_out: _Measure, loss: _Plain, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass_out: _Measure,
-        loss: _Plain,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_out", "loss", "held_up"],
-        *,
-        mass_before_loss: _Measure,
-        mass_out: _Measure = ...,
-        loss: _Plain = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_before_loss: _MassBeforeLoss
-
-@final
-class _MassBeforeLosses(Formula):
+@_as_formula
+def mass_before_losses(mass_out: _Measure, losses: _Plains) -> Quantity:
     """What must go into a chain of lossy stages.
 
     m_i = m_o / (1 − w₁) / (1 − w₂)
@@ -2536,27 +929,8 @@ class _MassBeforeLosses(Formula):
     losses: losses of the stages in order
     """
 
-    def __call__(self, mass_out: _Measure, losses: _Plains) -> Quantity: ...
-    def working(
-        self,
-        mass_out: _Measure,
-        losses: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_out"],
-        *,
-        mass_before_losses: _Measure,
-        mass_out: _Measure = ...,
-        losses: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-mass_before_losses: _MassBeforeLosses
-
-@final
-class _MassInLiquor(Formula):
+@_as_formula
+def mass_in_liquor(liquor_volume: _Measure, concentration: _Measure) -> Quantity:
     """Mass of what is dissolved in a volume of liquor.
 
     a = V × c / 1000
@@ -2565,27 +939,14 @@ class _MassInLiquor(Formula):
     concentration: mass in a volume
     """
 
-    def __call__(self, liquor_volume: _Measure, concentration: _Measure) -> Quantity: ...
-    def working(
-        self,
-        liquor_volume: _Measure,
-        concentration: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["liquor_volume", "concentration"],
-        *,
-        mass_in_liquor: _Measure,
-        liquor_volume: _Measure = ...,
-        concentration: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_in_liquor: _MassInLiquor
-
-@final
-class _MassOfSpindle(Formula):
+@_as_formula
+def mass_of_spindle(
+    roller_speed: _Measure,
+    roller_circumference: _Measure,
+    time: _Measure,
+    efficiency: _Plain,
+    count: _Measure,
+) -> Quantity:
     """Mass of yarn that a spindle delivers in a time, from its front roller.
 
     Y = 60 × n × τ × C × η; m = Y × T × 0.000001
@@ -2597,40 +958,8 @@ class _MassOfSpindle(Formula):
     count: count of the yarn delivered
     """
 
-    def __call__(
-        self,
-        roller_speed: _Measure,
-        roller_circumference: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        roller_speed: _Measure,
-        roller_circumference: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["roller_speed", "roller_circumference", "time", "efficiency", "count"],
-        *,
-        mass_of_spindle: _Measure,
-        roller_speed: _Measure = ...,
-        roller_circumference: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_of_spindle: _MassOfSpindle
-
-@final
-class _MassToAdd(Formula):
+@_as_formula
+def mass_to_add(fibre_mass: _Measure, share_to_add: _Plain) -> Quantity:
     """Oil or water to put on clean dry fibre.
 
     a = f × o
@@ -2639,27 +968,13 @@ class _MassToAdd(Formula):
     share_to_add: share to add, on clean dry fibre
     """
 
-    def __call__(self, fibre_mass: _Measure, share_to_add: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fibre_mass: _Measure,
-        share_to_add: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_mass", "share_to_add"],
-        *,
-        mass_to_add: _Measure,
-        fibre_mass: _Measure = ...,
-        share_to_add: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_to_add: _MassToAdd
-
-@final
-class _MassWound(Formula):
+@_as_formula
+def mass_wound(
+    winding_speed: _Measure,
+    time: _Measure,
+    efficiency: _Plain,
+    count: _Measure,
+) -> Quantity:
     """Mass that a drum winds in a time.
 
     Y = 60 × v × τ × η; m = Y × T × 0.000001
@@ -2670,37 +985,8 @@ class _MassWound(Formula):
     count: count
     """
 
-    def __call__(
-        self,
-        winding_speed: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        winding_speed: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["winding_speed", "time", "efficiency", "count"],
-        *,
-        mass_wound: _Measure,
-        winding_speed: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_wound: _MassWound
-
-@final
-class _MeanCarriedShare(Formula):
+@_as_formula
+def mean_carried_share(fibre_mass: _Measure, held_up: _Measure) -> Quantity:
     """Share of the lot before in all that comes off while a mass of the new lot goes through.
 
     X = h / f × (1 − exp(−(f / h)))
@@ -2709,27 +995,8 @@ class _MeanCarriedShare(Formula):
     held_up: clean dry fibre held up
     """
 
-    def __call__(self, fibre_mass: _Measure, held_up: _Measure) -> Quantity: ...
-    def working(
-        self,
-        fibre_mass: _Measure,
-        held_up: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_mass", "held_up"],
-        *,
-        mean_carried_share: _Plain,
-        fibre_mass: _Measure = ...,
-        held_up: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mean_carried_share: _MeanCarriedShare
-
-@final
-class _MuleDraft(Formula):
+@_as_formula
+def mule_draft(travel: _Measure, delivered_length: _Measure) -> Quantity:
     """Draft of the mule: travel over slubbing delivered.
 
     D = S / L_d
@@ -2738,27 +1005,14 @@ class _MuleDraft(Formula):
     delivered_length: slubbing delivered in a draw
     """
 
-    def __call__(self, travel: _Measure, delivered_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        travel: _Measure,
-        delivered_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["travel", "delivered_length"],
-        *,
-        mule_draft: _Plain,
-        travel: _Measure = ...,
-        delivered_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mule_draft: _MuleDraft
-
-@final
-class _MuleOutput(Formula):
+@_as_formula
+def mule_output(
+    spindles: _Plain,
+    wound_length: _Measure,
+    cycle: _Measure,
+    count: _Measure,
+    efficiency: _Plain,
+) -> Quantity:
     """What the mule spins in an hour.
 
     Q = k_n × L_w × T × 0.000001 / τ_d × η
@@ -2770,40 +1024,13 @@ class _MuleOutput(Formula):
     efficiency: efficiency
     """
 
-    def __call__(
-        self,
-        spindles: _Plain,
-        wound_length: _Measure,
-        cycle: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindles: _Plain,
-        wound_length: _Measure,
-        cycle: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindles", "wound_length", "cycle", "count", "efficiency"],
-        *,
-        mule_output: _Measure,
-        spindles: _Plain = ...,
-        wound_length: _Measure = ...,
-        cycle: _Measure = ...,
-        count: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mule_output: _MuleOutput
-
-@final
-class _MuleTwist(Formula):
+@_as_formula
+def mule_twist(
+    spindle_turns: _Plain,
+    slip: _Plain,
+    coiling: _Plain,
+    wound_length: _Measure,
+) -> Quantity:
     """Twist that the mule puts in.
 
     t = (z_t × (1 − x) − b_c) / L_w
@@ -2814,37 +1041,8 @@ class _MuleTwist(Formula):
     wound_length: yarn wound in a draw
     """
 
-    def __call__(
-        self,
-        spindle_turns: _Plain,
-        slip: _Plain,
-        coiling: _Plain,
-        wound_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindle_turns: _Plain,
-        slip: _Plain,
-        coiling: _Plain,
-        wound_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_turns", "slip", "coiling", "wound_length"],
-        *,
-        mule_twist: _Measure,
-        spindle_turns: _Plain = ...,
-        slip: _Plain = ...,
-        coiling: _Plain = ...,
-        wound_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mule_twist: _MuleTwist
-
-@final
-class _NetDraft(Formula):
+@_as_formula
+def net_draft(total_doublings: _Plain, drafts: _Plains) -> Quantity:
     """How many times finer the yarn is than one end of what was fed first: drafts over doublings.
 
     D = d₁ × d₂ / N
@@ -2853,27 +1051,8 @@ class _NetDraft(Formula):
     drafts: draft of each machine or zone
     """
 
-    def __call__(self, total_doublings: _Plain, drafts: _Plains) -> Quantity: ...
-    def working(
-        self,
-        total_doublings: _Plain,
-        drafts: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["total_doublings"],
-        *,
-        net_draft: _Plain,
-        total_doublings: _Plain = ...,
-        drafts: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-net_draft: _NetDraft
-
-@final
-class _OffCountMass(Formula):
+@_as_formula
+def off_count_mass(held_up: _Measure, within: _Plain) -> Quantity:
     """Slubbing that is under its count while an empty machine fills.
 
     u = h × (x − 1 − ln(x))
@@ -2882,27 +1061,8 @@ class _OffCountMass(Formula):
     within: how near to the full count it has to be
     """
 
-    def __call__(self, held_up: _Measure, within: _Plain) -> Quantity: ...
-    def working(
-        self,
-        held_up: _Measure,
-        within: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["held_up", "within"],
-        *,
-        off_count_mass: _Measure,
-        held_up: _Measure = ...,
-        within: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-off_count_mass: _OffCountMass
-
-@final
-class _OutputOfYarn(Formula):
+@_as_formula
+def output_of_yarn(output_speed: _Measure, count: _Measure) -> Quantity:
     """Mass of yarn in an hour, from the length delivered in a minute.
 
     Q = 0.00006 × v × T
@@ -2911,27 +1071,8 @@ class _OutputOfYarn(Formula):
     count: count
     """
 
-    def __call__(self, output_speed: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        output_speed: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["output_speed", "count"],
-        *,
-        output_of_yarn: _Measure,
-        output_speed: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-output_of_yarn: _OutputOfYarn
-
-@final
-class _PassLoss(Formula):
+@_as_formula
+def pass_loss(dropped_share: _Plain, edge_share: _Plain) -> Quantity:
     """Share of what a card is fed that does not come off as good slubbing, in one pass.
 
     u = 1 − (1 − w_d) × (1 − E)
@@ -2940,27 +1081,13 @@ class _PassLoss(Formula):
     edge_share: share of the web in the edge ends
     """
 
-    def __call__(self, dropped_share: _Plain, edge_share: _Plain) -> Quantity: ...
-    def working(
-        self,
-        dropped_share: _Plain,
-        edge_share: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["dropped_share", "edge_share"],
-        *,
-        pass_loss: _Plain,
-        dropped_share: _Plain = ...,
-        edge_share: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-pass_loss: _PassLoss
-
-@final
-class _PassageTime(Formula):
+@_as_formula
+def passage_time(
+    cloth_length: _Measure,
+    cloth_speed: _Measure,
+    passages: _Plain,
+    change_time: _Measure,
+) -> Quantity:
     """Time of cloth that runs through a machine, several times if need be.
 
     τ_r = L / (60 × v); τ = n × (τ_r + τ_c)
@@ -2971,37 +1098,8 @@ class _PassageTime(Formula):
     change_time: time for a passage beside running: sewing on, threading
     """
 
-    def __call__(
-        self,
-        cloth_length: _Measure,
-        cloth_speed: _Measure,
-        passages: _Plain,
-        change_time: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        cloth_length: _Measure,
-        cloth_speed: _Measure,
-        passages: _Plain,
-        change_time: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cloth_length", "cloth_speed", "passages", "change_time"],
-        *,
-        passage_time: _Measure,
-        cloth_length: _Measure = ...,
-        cloth_speed: _Measure = ...,
-        passages: _Plain = ...,
-        change_time: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-passage_time: _PassageTime
-
-@final
-class _PeopleNeeded(Formula):
+@_as_formula
+def people_needed(machines: _Plain, per_person: _Plain) -> Quantity:
     """People for a number of machines or spindles.
 
     p = round up(k / a_p − 0.000001)
@@ -3010,27 +1108,8 @@ class _PeopleNeeded(Formula):
     per_person: of them for each person
     """
 
-    def __call__(self, machines: _Plain, per_person: _Plain) -> Quantity: ...
-    def working(
-        self,
-        machines: _Plain,
-        per_person: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["machines", "per_person"],
-        *,
-        people_needed: _Plain,
-        machines: _Plain = ...,
-        per_person: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-people_needed: _PeopleNeeded
-
-@final
-class _PersonHours(Formula):
+@_as_formula
+def person_hours(time: _Measure, people: _Plain) -> Quantity:
     """Hours of people at a machine.
 
     τ_p = τ × p
@@ -3039,27 +1118,8 @@ class _PersonHours(Formula):
     people: people at the machine
     """
 
-    def __call__(self, time: _Measure, people: _Plain) -> Quantity: ...
-    def working(
-        self,
-        time: _Measure,
-        people: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["time", "people"],
-        *,
-        person_hours: _Measure,
-        time: _Measure = ...,
-        people: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-person_hours: _PersonHours
-
-@final
-class _PicksInTime(Formula):
+@_as_formula
+def picks_in_time(loom_speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity:
     """Picks that a loom puts in in a time.
 
     P = 60 × r_l × τ × η
@@ -3069,29 +1129,12 @@ class _PicksInTime(Formula):
     efficiency: efficiency
     """
 
-    def __call__(self, loom_speed: _Measure, time: _Measure, efficiency: _Plain) -> Quantity: ...
-    def working(
-        self,
-        loom_speed: _Measure,
-        time: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["loom_speed", "time", "efficiency"],
-        *,
-        picks_in_time: _Plain,
-        loom_speed: _Measure = ...,
-        time: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-picks_in_time: _PicksInTime
-
-@final
-class _PiecesFromYarn(Formula):
+@_as_formula
+def pieces_from_yarn(
+    yarn_mass: _Measure,
+    fixed_mass: _Measure,
+    mass_per_piece: _Measure,
+) -> Quantity:
     """Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 
     n_p = greater of ((m_y − m_0) / m_p, 0)
@@ -3101,34 +1144,8 @@ class _PiecesFromYarn(Formula):
     mass_per_piece: needed for each piece
     """
 
-    def __call__(
-        self,
-        yarn_mass: _Measure,
-        fixed_mass: _Measure,
-        mass_per_piece: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        fixed_mass: _Measure,
-        mass_per_piece: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "fixed_mass", "mass_per_piece"],
-        *,
-        pieces_from_yarn: _Plain,
-        yarn_mass: _Measure = ...,
-        fixed_mass: _Measure = ...,
-        mass_per_piece: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-pieces_from_yarn: _PiecesFromYarn
-
-@final
-class _PriceAtMargin(Formula):
+@_as_formula
+def price_at_margin(cost: _Plain, margin: _Plain) -> Quantity:
     """Price that leaves a margin, which is a share of the price.
 
     p = k_m / (1 − g)
@@ -3137,27 +1154,8 @@ class _PriceAtMargin(Formula):
     margin: margin, on the price
     """
 
-    def __call__(self, cost: _Plain, margin: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cost: _Plain,
-        margin: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cost", "margin"],
-        *,
-        price_at_margin: _Plain,
-        cost: _Plain = ...,
-        margin: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-price_at_margin: _PriceAtMargin
-
-@final
-class _PriceAtMarkUp(Formula):
+@_as_formula
+def price_at_mark_up(cost: _Plain, mark_up: _Plain) -> Quantity:
     """Price with a mark-up, which is a share of the cost.
 
     p = k_m × (1 + u)
@@ -3166,27 +1164,8 @@ class _PriceAtMarkUp(Formula):
     mark_up: mark-up, on the cost
     """
 
-    def __call__(self, cost: _Plain, mark_up: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cost: _Plain,
-        mark_up: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cost", "mark_up"],
-        *,
-        price_at_mark_up: _Plain,
-        cost: _Plain = ...,
-        mark_up: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-price_at_mark_up: _PriceAtMarkUp
-
-@final
-class _ProfitOfSales(Formula):
+@_as_formula
+def profit_of_sales(costs_on_sales: _Plains) -> Quantity:
     """Profit that costs leave, as a margin on sales.
 
     g = 1 − k₁ − k₂
@@ -3194,18 +1173,8 @@ class _ProfitOfSales(Formula):
     costs_on_sales: each cost, on sales
     """
 
-    def __call__(self, costs_on_sales: _Plains) -> Quantity: ...
-    def working(
-        self,
-        costs_on_sales: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-profit_of_sales: _ProfitOfSales
-
-@final
-class _QualityPremium(Formula):
+@_as_formula
+def quality_premium(quality_steps: _Plains, step_values: _Measures) -> Quantity:
     """What better fibre is worth, from steps of quality and the value of a step: a millimetre of
     hauteur, a micrometre, a newton a kilotex.
 
@@ -3215,19 +1184,8 @@ class _QualityPremium(Formula):
     step_values: value of a step of each, for a kilogram
     """
 
-    def __call__(self, quality_steps: _Plains, step_values: _Measures) -> Quantity: ...
-    def working(
-        self,
-        quality_steps: _Plains,
-        step_values: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-quality_premium: _QualityPremium
-
-@final
-class _RandomShareDeviation(Formula):
+@_as_formula
+def random_share_deviation(component_share: _Plain, tufts: _Plain) -> Quantity:
     """Deviation of the share between samples of a blend mixed as well as chance does: the binomial
     bound.
 
@@ -3237,27 +1195,8 @@ class _RandomShareDeviation(Formula):
     tufts: tufts in the sample
     """
 
-    def __call__(self, component_share: _Plain, tufts: _Plain) -> Quantity: ...
-    def working(
-        self,
-        component_share: _Plain,
-        tufts: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["component_share", "tufts"],
-        *,
-        random_share_deviation: _Plain,
-        component_share: _Plain = ...,
-        tufts: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-random_share_deviation: _RandomShareDeviation
-
-@final
-class _Realisation(Formula):
+@_as_formula
+def realisation(mass_out: _Measure, mass_in: _Measure) -> Quantity:
     """Goods made as a share of the material taken in, both on clean dry fibre.
 
     y = m_o / m_i
@@ -3266,27 +1205,8 @@ class _Realisation(Formula):
     mass_in: taken in
     """
 
-    def __call__(self, mass_out: _Measure, mass_in: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass_out: _Measure,
-        mass_in: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass_out", "mass_in"],
-        *,
-        realisation: _Plain,
-        mass_out: _Measure = ...,
-        mass_in: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-realisation: _Realisation
-
-@final
-class _ReelDoffs(Formula):
+@_as_formula
+def reel_doffs(hanks: _Plain, positions: _Plain) -> Quantity:
     """Doffs of a reel for a number of hanks; the last may not be full.
 
     D = round up(h / p − 0.000001)
@@ -3295,27 +1215,13 @@ class _ReelDoffs(Formula):
     positions: hanks reeled side by side
     """
 
-    def __call__(self, hanks: _Plain, positions: _Plain) -> Quantity: ...
-    def working(
-        self,
-        hanks: _Plain,
-        positions: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["hanks", "positions"],
-        *,
-        reel_doffs: _Plain,
-        hanks: _Plain = ...,
-        positions: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-reel_doffs: _ReelDoffs
-
-@final
-class _ReelingTime(Formula):
+@_as_formula
+def reeling_time(
+    doffs: _Plain,
+    reel_turns: _Plain,
+    reel_speed: _Measure,
+    change_time: _Measure,
+) -> Quantity:
     """Time of a reel for a number of doffs.
 
     τ_r = z_r / (60 × n_r); τ = D × (τ_r + τ_c)
@@ -3326,37 +1232,8 @@ class _ReelingTime(Formula):
     change_time: time between doffs: tying, lacing, taking off, piecing up
     """
 
-    def __call__(
-        self,
-        doffs: _Plain,
-        reel_turns: _Plain,
-        reel_speed: _Measure,
-        change_time: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        doffs: _Plain,
-        reel_turns: _Plain,
-        reel_speed: _Measure,
-        change_time: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["doffs", "reel_turns", "reel_speed", "change_time"],
-        *,
-        reeling_time: _Measure,
-        doffs: _Plain = ...,
-        reel_turns: _Plain = ...,
-        reel_speed: _Measure = ...,
-        change_time: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-reeling_time: _ReelingTime
-
-@final
-class _RegainAfterWetting(Formula):
+@_as_formula
+def regain_after_wetting(regain_before: _Plain, water_added: _Plain) -> Quantity:
     """Water on clean dry fibre after wetting.
 
     R₂ = R₁ + e_a
@@ -3365,27 +1242,12 @@ class _RegainAfterWetting(Formula):
     water_added: water put on, on clean dry fibre
     """
 
-    def __call__(self, regain_before: _Plain, water_added: _Plain) -> Quantity: ...
-    def working(
-        self,
-        regain_before: _Plain,
-        water_added: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["regain_before", "water_added"],
-        *,
-        regain_after_wetting: _Plain,
-        regain_before: _Plain = ...,
-        water_added: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-regain_after_wetting: _RegainAfterWetting
-
-@final
-class _RolledSpeed(Formula):
+@_as_formula
+def rolled_speed(
+    drum_speed: _Measure,
+    drum_diameter: _Measure,
+    yarn_diameter: _Measure,
+) -> Quantity:
     """Turns in a minute of a yarn that rolls on a drum, a disc or the top of a flyer.
 
     n_y = n × D / d
@@ -3395,34 +1257,8 @@ class _RolledSpeed(Formula):
     yarn_diameter: diameter of the yarn
     """
 
-    def __call__(
-        self,
-        drum_speed: _Measure,
-        drum_diameter: _Measure,
-        yarn_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        drum_speed: _Measure,
-        drum_diameter: _Measure,
-        yarn_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["drum_speed", "drum_diameter", "yarn_diameter"],
-        *,
-        rolled_speed: _Measure,
-        drum_speed: _Measure = ...,
-        drum_diameter: _Measure = ...,
-        yarn_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-rolled_speed: _RolledSpeed
-
-@final
-class _SampledShareDeviation(Formula):
+@_as_formula
+def sampled_share_deviation(share_sd: _Plain, component_share: _Plain, tufts: _Plain) -> Quantity:
     """Deviation of the share between samples: of the heap from place to place, and of the tufts by
     chance.
 
@@ -3433,29 +1269,8 @@ class _SampledShareDeviation(Formula):
     tufts: tufts in the sample
     """
 
-    def __call__(self, share_sd: _Plain, component_share: _Plain, tufts: _Plain) -> Quantity: ...
-    def working(
-        self,
-        share_sd: _Plain,
-        component_share: _Plain,
-        tufts: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["share_sd", "component_share", "tufts"],
-        *,
-        sampled_share_deviation: _Plain,
-        share_sd: _Plain = ...,
-        component_share: _Plain = ...,
-        tufts: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sampled_share_deviation: _SampledShareDeviation
-
-@final
-class _ScouringLoss(Formula):
+@_as_formula
+def scouring_loss(fat_before: _Plain, fat_after: _Plain, regain: _Plain) -> Quantity:
     """Loss of mass of an oiled yarn or cloth when its oil is scoured out, at equal regain.
 
     m_l = (o₁ − o₂) / (1 + R + o₁)
@@ -3465,29 +1280,13 @@ class _ScouringLoss(Formula):
     regain: water on clean dry fibre, before and after
     """
 
-    def __call__(self, fat_before: _Plain, fat_after: _Plain, regain: _Plain) -> Quantity: ...
-    def working(
-        self,
-        fat_before: _Plain,
-        fat_after: _Plain,
-        regain: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fat_before", "fat_after", "regain"],
-        *,
-        scouring_loss: _Plain,
-        fat_before: _Plain = ...,
-        fat_after: _Plain = ...,
-        regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-scouring_loss: _ScouringLoss
-
-@final
-class _SectionWarpingTime(Formula):
+@_as_formula
+def section_warping_time(
+    sections: _Plain,
+    warp_length: _Measure,
+    warping_speed: _Measure,
+    change_time: _Measure,
+) -> Quantity:
     """Time to warp a number of sections, without beaming.
 
     τ_r = W / (60 × v); τ = S × (τ_r + τ_c)
@@ -3498,37 +1297,8 @@ class _SectionWarpingTime(Formula):
     change_time: time for a section beside running: leasing, tying, mending
     """
 
-    def __call__(
-        self,
-        sections: _Plain,
-        warp_length: _Measure,
-        warping_speed: _Measure,
-        change_time: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        sections: _Plain,
-        warp_length: _Measure,
-        warping_speed: _Measure,
-        change_time: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sections", "warp_length", "warping_speed", "change_time"],
-        *,
-        section_warping_time: _Measure,
-        sections: _Plain = ...,
-        warp_length: _Measure = ...,
-        warping_speed: _Measure = ...,
-        change_time: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-section_warping_time: _SectionWarpingTime
-
-@final
-class _SettFromEnds(Formula):
+@_as_formula
+def sett_from_ends(ends: _Plain, warp_width: _Measure) -> Quantity:
     """How close the ends of a warp stand, from their number and its width.
 
     n = N / (100 × B_w)
@@ -3537,27 +1307,8 @@ class _SettFromEnds(Formula):
     warp_width: width of the warp
     """
 
-    def __call__(self, ends: _Plain, warp_width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        ends: _Plain,
-        warp_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ends", "warp_width"],
-        *,
-        sett_from_ends: _Measure,
-        ends: _Plain = ...,
-        warp_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-sett_from_ends: _SettFromEnds
-
-@final
-class _SettlingTime(Formula):
+@_as_formula
+def settling_time(held_up: _Measure, fibre_output: _Measure, within: _Plain) -> Quantity:
     """Time until a machine that starts empty delivers to within a share of its full count.
 
     τ = −h / Q_f × ln(x)
@@ -3567,29 +1318,12 @@ class _SettlingTime(Formula):
     within: how near to the full count
     """
 
-    def __call__(self, held_up: _Measure, fibre_output: _Measure, within: _Plain) -> Quantity: ...
-    def working(
-        self,
-        held_up: _Measure,
-        fibre_output: _Measure,
-        within: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["held_up", "fibre_output", "within"],
-        *,
-        settling_time: _Measure,
-        held_up: _Measure = ...,
-        fibre_output: _Measure = ...,
-        within: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-settling_time: _SettlingTime
-
-@final
-class _ShareDeviationAfterPasses(Formula):
+@_as_formula
+def share_deviation_after_passes(
+    share_sd_before: _Plain,
+    doublings: _Plain,
+    passes: _Plain,
+) -> Quantity:
     """Deviation of the share from place to place after passes through the teaser with relaying.
 
     σ_j = σ × exp(-0.5 × j × ln(n_d))
@@ -3599,29 +1333,12 @@ class _ShareDeviationAfterPasses(Formula):
     passes: passes
     """
 
-    def __call__(self, share_sd_before: _Plain, doublings: _Plain, passes: _Plain) -> Quantity: ...
-    def working(
-        self,
-        share_sd_before: _Plain,
-        doublings: _Plain,
-        passes: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["share_sd_before", "doublings", "passes"],
-        *,
-        share_deviation_after_passes: _Plain,
-        share_sd_before: _Plain = ...,
-        doublings: _Plain = ...,
-        passes: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-share_deviation_after_passes: _ShareDeviationAfterPasses
-
-@final
-class _SingleFromSlubbing(Formula):
+@_as_formula
+def single_from_slubbing(
+    slubbing_count: _Measure,
+    delivered_length: _Measure,
+    wound_length: _Measure,
+) -> Quantity:
     """The single that a slubbing makes.
 
     T_s = T_c × L_d / L_w
@@ -3631,34 +1348,13 @@ class _SingleFromSlubbing(Formula):
     wound_length: yarn wound in a draw
     """
 
-    def __call__(
-        self,
-        slubbing_count: _Measure,
-        delivered_length: _Measure,
-        wound_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        slubbing_count: _Measure,
-        delivered_length: _Measure,
-        wound_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["slubbing_count", "delivered_length", "wound_length"],
-        *,
-        single_from_slubbing: _Measure,
-        slubbing_count: _Measure = ...,
-        delivered_length: _Measure = ...,
-        wound_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-single_from_slubbing: _SingleFromSlubbing
-
-@final
-class _SlubbingCount(Formula):
+@_as_formula
+def slubbing_count(
+    feed_rate: _Measure,
+    loss: _Plain,
+    ends: _Plain,
+    delivery_speed: _Measure,
+) -> Quantity:
     """Count of the slubbing, or of a card sliver with one end, from what is fed.
 
     T_c = Q_i × (1 − w) × 1000000 / (60 × v × N)
@@ -3669,37 +1365,12 @@ class _SlubbingCount(Formula):
     delivery_speed: delivery
     """
 
-    def __call__(
-        self,
-        feed_rate: _Measure,
-        loss: _Plain,
-        ends: _Plain,
-        delivery_speed: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        feed_rate: _Measure,
-        loss: _Plain,
-        ends: _Plain,
-        delivery_speed: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["feed_rate", "loss", "ends", "delivery_speed"],
-        *,
-        slubbing_count: _Measure,
-        feed_rate: _Measure = ...,
-        loss: _Plain = ...,
-        ends: _Plain = ...,
-        delivery_speed: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-slubbing_count: _SlubbingCount
-
-@final
-class _SlubbingForSingle(Formula):
+@_as_formula
+def slubbing_for_single(
+    single_count: _Measure,
+    wound_length: _Measure,
+    delivered_length: _Measure,
+) -> Quantity:
     """The slubbing to card for a single.
 
     T_c = T_s × L_w / L_d
@@ -3709,34 +1380,8 @@ class _SlubbingForSingle(Formula):
     delivered_length: slubbing delivered in a draw
     """
 
-    def __call__(
-        self,
-        single_count: _Measure,
-        wound_length: _Measure,
-        delivered_length: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        single_count: _Measure,
-        wound_length: _Measure,
-        delivered_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["single_count", "wound_length", "delivered_length"],
-        *,
-        slubbing_for_single: _Measure,
-        single_count: _Measure = ...,
-        wound_length: _Measure = ...,
-        delivered_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-slubbing_for_single: _SlubbingForSingle
-
-@final
-class _SmallestLot(Formula):
+@_as_formula
+def smallest_lot(held_up: _Measure, loss: _Plain, allowed_loss: _Plain) -> Quantity:
     """The smallest lot whose loss stays within what is allowed.
 
     f = h / (w_a − w)
@@ -3746,29 +1391,14 @@ class _SmallestLot(Formula):
     allowed_loss: loss allowed for the lot
     """
 
-    def __call__(self, held_up: _Measure, loss: _Plain, allowed_loss: _Plain) -> Quantity: ...
-    def working(
-        self,
-        held_up: _Measure,
-        loss: _Plain,
-        allowed_loss: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["held_up", "loss", "allowed_loss"],
-        *,
-        smallest_lot: _Measure,
-        held_up: _Measure = ...,
-        loss: _Plain = ...,
-        allowed_loss: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-smallest_lot: _SmallestLot
-
-@final
-class _SpindleFrameOutput(Formula):
+@_as_formula
+def spindle_frame_output(
+    spindles: _Plain,
+    spindle_speed: _Measure,
+    twist: _Measure,
+    count: _Measure,
+    efficiency: _Plain,
+) -> Quantity:
     """What a frame of spindles spins in an hour.
 
     v = n_s / t; Q = 0.00006 × k_n × v × T × η
@@ -3780,40 +1410,8 @@ class _SpindleFrameOutput(Formula):
     efficiency: efficiency
     """
 
-    def __call__(
-        self,
-        spindles: _Plain,
-        spindle_speed: _Measure,
-        twist: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindles: _Plain,
-        spindle_speed: _Measure,
-        twist: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindles", "spindle_speed", "twist", "count", "efficiency"],
-        *,
-        spindle_frame_output: _Measure,
-        spindles: _Plain = ...,
-        spindle_speed: _Measure = ...,
-        twist: _Measure = ...,
-        count: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-spindle_frame_output: _SpindleFrameOutput
-
-@final
-class _SpindleSpeed(Formula):
+@_as_formula
+def spindle_speed(cylinder_speed: _Measure, whirl_ratio: _Plain, slip: _Plain) -> Quantity:
     """Speed of a spindle that a cylinder drives by a band that slips.
 
     n_s = n_c × i_w × (1 − x)
@@ -3823,29 +1421,13 @@ class _SpindleSpeed(Formula):
     slip: slip of the band
     """
 
-    def __call__(self, cylinder_speed: _Measure, whirl_ratio: _Plain, slip: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cylinder_speed: _Measure,
-        whirl_ratio: _Plain,
-        slip: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cylinder_speed", "whirl_ratio", "slip"],
-        *,
-        spindle_speed: _Measure,
-        cylinder_speed: _Measure = ...,
-        whirl_ratio: _Plain = ...,
-        slip: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-spindle_speed: _SpindleSpeed
-
-@final
-class _SpindleSpeedFromTravellers(Formula):
+@_as_formula
+def spindle_speed_from_travellers(
+    speed_at_large: _Measure,
+    large_diameter: _Measure,
+    speed_at_small: _Measure,
+    small_diameter: _Measure,
+) -> Quantity:
     """Spindle speed from the speed of the traveller at two diameters of winding.
 
     n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂)
@@ -3856,37 +1438,14 @@ class _SpindleSpeedFromTravellers(Formula):
     small_diameter: small diameter
     """
 
-    def __call__(
-        self,
-        speed_at_large: _Measure,
-        large_diameter: _Measure,
-        speed_at_small: _Measure,
-        small_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        speed_at_large: _Measure,
-        large_diameter: _Measure,
-        speed_at_small: _Measure,
-        small_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed_at_large", "large_diameter", "speed_at_small", "small_diameter"],
-        *,
-        spindle_speed_from_travellers: _Measure,
-        speed_at_large: _Measure = ...,
-        large_diameter: _Measure = ...,
-        speed_at_small: _Measure = ...,
-        small_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-spindle_speed_from_travellers: _SpindleSpeedFromTravellers
-
-@final
-class _SpindlesForBalance(Formula):
+@_as_formula
+def spindles_for_balance(
+    doublings: _Plain,
+    front_speed: _Measure,
+    heads: _Plain,
+    draft: _Plain,
+    next_front_speed: _Measure,
+) -> Quantity:
     """Spindles of the next machine that keep up with those before it.
 
     k₂ = n_d × v₁ × k₁ / (D × v₂)
@@ -3898,40 +1457,8 @@ class _SpindlesForBalance(Formula):
     next_front_speed: front roller speed of the next machine
     """
 
-    def __call__(
-        self,
-        doublings: _Plain,
-        front_speed: _Measure,
-        heads: _Plain,
-        draft: _Plain,
-        next_front_speed: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        doublings: _Plain,
-        front_speed: _Measure,
-        heads: _Plain,
-        draft: _Plain,
-        next_front_speed: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["doublings", "front_speed", "heads", "draft", "next_front_speed"],
-        *,
-        spindles_for_balance: _Plain,
-        doublings: _Plain = ...,
-        front_speed: _Measure = ...,
-        heads: _Plain = ...,
-        draft: _Plain = ...,
-        next_front_speed: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-spindles_for_balance: _SpindlesForBalance
-
-@final
-class _SpindlesForMinder(Formula):
+@_as_formula
+def spindles_for_minder(break_rate: _Plain, piecing_time: _Measure, work_load: _Plain) -> Quantity:
     """Spindles that a minder can piece for, not yet rounded down.
 
     k = 1000 × ψ / (e_b × τ_b)
@@ -3941,34 +1468,8 @@ class _SpindlesForMinder(Formula):
     work_load: share of the minder's time for it
     """
 
-    def __call__(
-        self,
-        break_rate: _Plain,
-        piecing_time: _Measure,
-        work_load: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        break_rate: _Plain,
-        piecing_time: _Measure,
-        work_load: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["break_rate", "piecing_time", "work_load"],
-        *,
-        spindles_for_minder: _Plain,
-        break_rate: _Plain = ...,
-        piecing_time: _Measure = ...,
-        work_load: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-spindles_for_minder: _SpindlesForMinder
-
-@final
-class _SpindlesIdle(Formula):
+@_as_formula
+def spindles_idle(break_rate: _Plain, patrol_time: _Measure) -> Quantity:
     """Share of the spindles that stand idle because ends are broken.
 
     i = 0.75 × e_b / 1000 × τ_p
@@ -3977,27 +1478,8 @@ class _SpindlesIdle(Formula):
     patrol_time: time of a round
     """
 
-    def __call__(self, break_rate: _Plain, patrol_time: _Measure) -> Quantity: ...
-    def working(
-        self,
-        break_rate: _Plain,
-        patrol_time: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["break_rate", "patrol_time"],
-        *,
-        spindles_idle: _Plain,
-        break_rate: _Plain = ...,
-        patrol_time: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-spindles_idle: _SpindlesIdle
-
-@final
-class _StageCostByHour(Formula):
+@_as_formula
+def stage_cost_by_hour(hourly_cost: _Plain, feed_rate: _Measure) -> Quantity:
     """What a kilogram that goes into a stage costs there, from the cost of an hour.
 
     c_s = k_h / Q_i
@@ -4006,27 +1488,8 @@ class _StageCostByHour(Formula):
     feed_rate: mass that goes in in an hour
     """
 
-    def __call__(self, hourly_cost: _Plain, feed_rate: _Measure) -> Quantity: ...
-    def working(
-        self,
-        hourly_cost: _Plain,
-        feed_rate: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["hourly_cost", "feed_rate"],
-        *,
-        stage_cost_by_hour: _Measure,
-        hourly_cost: _Plain = ...,
-        feed_rate: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-stage_cost_by_hour: _StageCostByHour
-
-@final
-class _StockVolume(Formula):
+@_as_formula
+def stock_volume(dye_mass: _Measure, stock_concentration: _Measure) -> Quantity:
     """Stock solution that holds a mass of dye.
 
     V = 1000 × d / c
@@ -4035,27 +1498,8 @@ class _StockVolume(Formula):
     stock_concentration: concentration of the stock solution
     """
 
-    def __call__(self, dye_mass: _Measure, stock_concentration: _Measure) -> Quantity: ...
-    def working(
-        self,
-        dye_mass: _Measure,
-        stock_concentration: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["dye_mass", "stock_concentration"],
-        *,
-        stock_volume: _Measure,
-        dye_mass: _Measure = ...,
-        stock_concentration: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-stock_volume: _StockVolume
-
-@final
-class _TapePitch(Formula):
+@_as_formula
+def tape_pitch(web_width: _Measure, ends: _Plain) -> Quantity:
     """Width of a condenser tape.
 
     p = b_w / N
@@ -4064,27 +1508,14 @@ class _TapePitch(Formula):
     ends: ends across it, waste ends too
     """
 
-    def __call__(self, web_width: _Measure, ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        web_width: _Measure,
-        ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["web_width", "ends"],
-        *,
-        tape_pitch: _Measure,
-        web_width: _Measure = ...,
-        ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-tape_pitch: _TapePitch
-
-@final
-class _TimeForHanks(Formula):
+@_as_formula
+def time_for_hanks(
+    yarn_mass: _Measure,
+    count: _Measure,
+    hank_length: _Measure,
+    hank_rate: _Measure,
+    drums: _Plain,
+) -> Quantity:
     """Time to wind a mass, from the hanks that a drum winds in an hour.
 
     N = 1000000 × m_y / (T × l_h); τ = N / (60 × q_h × k_n)
@@ -4096,40 +1527,8 @@ class _TimeForHanks(Formula):
     drums: drums at work
     """
 
-    def __call__(
-        self,
-        yarn_mass: _Measure,
-        count: _Measure,
-        hank_length: _Measure,
-        hank_rate: _Measure,
-        drums: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        count: _Measure,
-        hank_length: _Measure,
-        hank_rate: _Measure,
-        drums: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "count", "hank_length", "hank_rate", "drums"],
-        *,
-        time_for_hanks: _Measure,
-        yarn_mass: _Measure = ...,
-        count: _Measure = ...,
-        hank_length: _Measure = ...,
-        hank_rate: _Measure = ...,
-        drums: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-time_for_hanks: _TimeForHanks
-
-@final
-class _TimeForLength(Formula):
+@_as_formula
+def time_for_length(length: _Measure, output_speed: _Measure) -> Quantity:
     """Time for a length at a speed.
 
     τ = L / (60 × v)
@@ -4138,27 +1537,8 @@ class _TimeForLength(Formula):
     output_speed: speed, all spindles or drums together
     """
 
-    def __call__(self, length: _Measure, output_speed: _Measure) -> Quantity: ...
-    def working(
-        self,
-        length: _Measure,
-        output_speed: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["length", "output_speed"],
-        *,
-        time_for_length: _Measure,
-        length: _Measure = ...,
-        output_speed: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-time_for_length: _TimeForLength
-
-@final
-class _TimeForMass(Formula):
+@_as_formula
+def time_for_mass(mass: _Measure, output: _Measure) -> Quantity:
     """Time for a mass at a rate.
 
     τ = m / Q
@@ -4167,27 +1547,8 @@ class _TimeForMass(Formula):
     output: rate
     """
 
-    def __call__(self, mass: _Measure, output: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        output: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "output"],
-        *,
-        time_for_mass: _Measure,
-        mass: _Measure = ...,
-        output: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-time_for_mass: _TimeForMass
-
-@final
-class _TotalDoublings(Formula):
+@_as_formula
+def total_doublings(doublings_by_machine: _Plains) -> Quantity:
     """Doublings of several machines together.
 
     N = n₁ × n₂
@@ -4195,18 +1556,8 @@ class _TotalDoublings(Formula):
     doublings_by_machine: ends fed together at each machine
     """
 
-    def __call__(self, doublings_by_machine: _Plains) -> Quantity: ...
-    def working(
-        self,
-        doublings_by_machine: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-total_doublings: _TotalDoublings
-
-@final
-class _TotalDraft(Formula):
+@_as_formula
+def total_draft(drafts: _Plains) -> Quantity:
     """Draft of several machines or zones together.
 
     D = d₁ × d₂
@@ -4214,13 +1565,8 @@ class _TotalDraft(Formula):
     drafts: draft of each machine or zone
     """
 
-    def __call__(self, drafts: _Plains) -> Quantity: ...
-    def working(self, drafts: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-
-total_draft: _TotalDraft
-
-@final
-class _TrainRatio(Formula):
+@_as_formula
+def train_ratio(drivers: _Plains, driven: _Plains) -> Quantity:
     """Turns of the last shaft of a train of wheels for one turn of the first.
 
     i = a₁ / b₁ × a₂ / b₂
@@ -4229,19 +1575,12 @@ class _TrainRatio(Formula):
     driven: teeth of the driven wheels
     """
 
-    def __call__(self, drivers: _Plains, driven: _Plains) -> Quantity: ...
-    def working(
-        self,
-        drivers: _Plains,
-        driven: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-train_ratio: _TrainRatio
-
-@final
-class _TransferCoefficient(Formula):
+@_as_formula
+def transfer_coefficient(
+    fibre_output: _Measure,
+    cylinder_speed: _Measure,
+    cylinder_load: _Measure,
+) -> Quantity:
     """Share of what lies on the card's cylinder that goes over to the doffer in a turn of it.
 
     m_t = Q_f / (60 × n_c); q = m_t / m
@@ -4251,34 +1590,8 @@ class _TransferCoefficient(Formula):
     cylinder_load: fibre on the cylinder, all round
     """
 
-    def __call__(
-        self,
-        fibre_output: _Measure,
-        cylinder_speed: _Measure,
-        cylinder_load: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        fibre_output: _Measure,
-        cylinder_speed: _Measure,
-        cylinder_load: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_output", "cylinder_speed", "cylinder_load"],
-        *,
-        transfer_coefficient: _Plain,
-        fibre_output: _Measure = ...,
-        cylinder_speed: _Measure = ...,
-        cylinder_load: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-transfer_coefficient: _TransferCoefficient
-
-@final
-class _TuftsInSample(Formula):
+@_as_formula
+def tufts_in_sample(sample_mass: _Measure, tuft_mass: _Measure) -> Quantity:
     """Tufts in a sample: or fibres, where the wool is opened to single ones.
 
     k = m_s / m_t
@@ -4287,27 +1600,8 @@ class _TuftsInSample(Formula):
     tuft_mass: mean mass of a tuft
     """
 
-    def __call__(self, sample_mass: _Measure, tuft_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        sample_mass: _Measure,
-        tuft_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sample_mass", "tuft_mass"],
-        *,
-        tufts_in_sample: _Plain,
-        sample_mass: _Measure = ...,
-        tuft_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-tufts_in_sample: _TuftsInSample
-
-@final
-class _TurnsAtHead(Formula):
+@_as_formula
+def turns_at_head(spindle_turns: _Plain, drafting_turns: _Plain) -> Quantity:
     """Turns of the spindle at the head, once the draft is over.
 
     z_h = z_t − z_d
@@ -4316,27 +1610,13 @@ class _TurnsAtHead(Formula):
     drafting_turns: turns while drafting
     """
 
-    def __call__(self, spindle_turns: _Plain, drafting_turns: _Plain) -> Quantity: ...
-    def working(
-        self,
-        spindle_turns: _Plain,
-        drafting_turns: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_turns", "drafting_turns"],
-        *,
-        turns_at_head: _Plain,
-        spindle_turns: _Plain = ...,
-        drafting_turns: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-turns_at_head: _TurnsAtHead
-
-@final
-class _TurnsPerDraw(Formula):
+@_as_formula
+def turns_per_draw(
+    twist: _Measure,
+    wound_length: _Measure,
+    coiling: _Plain,
+    slip: _Plain,
+) -> Quantity:
     """Turns of the spindle in a draw for a wanted twist.
 
     z_t = (t × L_w + b_c) / (1 − x)
@@ -4347,37 +1627,8 @@ class _TurnsPerDraw(Formula):
     slip: slip of the band
     """
 
-    def __call__(
-        self,
-        twist: _Measure,
-        wound_length: _Measure,
-        coiling: _Plain,
-        slip: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        twist: _Measure,
-        wound_length: _Measure,
-        coiling: _Plain,
-        slip: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist", "wound_length", "coiling", "slip"],
-        *,
-        turns_per_draw: _Plain,
-        twist: _Measure = ...,
-        wound_length: _Measure = ...,
-        coiling: _Plain = ...,
-        slip: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-turns_per_draw: _TurnsPerDraw
-
-@final
-class _TurnsWhileDrafting(Formula):
+@_as_formula
+def turns_while_drafting(drafting_speed: _Measure, drafting_time: _Measure) -> Quantity:
     """Turns of the spindle while the carriage runs out.
 
     z_d = n × 60 × τ
@@ -4386,27 +1637,13 @@ class _TurnsWhileDrafting(Formula):
     drafting_time: time of the run out
     """
 
-    def __call__(self, drafting_speed: _Measure, drafting_time: _Measure) -> Quantity: ...
-    def working(
-        self,
-        drafting_speed: _Measure,
-        drafting_time: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["drafting_speed", "drafting_time"],
-        *,
-        turns_while_drafting: _Plain,
-        drafting_speed: _Measure = ...,
-        drafting_time: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-turns_while_drafting: _TurnsWhileDrafting
-
-@final
-class _TwistConstant(Formula):
+@_as_formula
+def twist_constant(
+    whirl_ratio: _Plain,
+    roller_circumference: _Measure,
+    drivers: _Plains,
+    driven: _Plains,
+) -> Quantity:
     """Twist constant of a machine: the twist that a train of wheels gives, a place of it open.
 
     i = a₁ / b₁ × a₂ / b₂; C_t = i × i_w / C
@@ -4417,37 +1654,13 @@ class _TwistConstant(Formula):
     driven: teeth of the driven wheels
     """
 
-    def __call__(
-        self,
-        whirl_ratio: _Plain,
-        roller_circumference: _Measure,
-        drivers: _Plains,
-        driven: _Plains,
-    ) -> Quantity: ...
-    def working(
-        self,
-        whirl_ratio: _Plain,
-        roller_circumference: _Measure,
-        drivers: _Plains,
-        driven: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["whirl_ratio", "roller_circumference"],
-        *,
-        twist_constant: _Measure,
-        whirl_ratio: _Plain = ...,
-        roller_circumference: _Measure = ...,
-        drivers: _Plains = ...,
-        driven: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-twist_constant: _TwistConstant
-
-@final
-class _TwistFromTravellers(Formula):
+@_as_formula
+def twist_from_travellers(
+    speed_at_large: _Measure,
+    large_diameter: _Measure,
+    speed_at_small: _Measure,
+    small_diameter: _Measure,
+) -> Quantity:
     """Twist of a ring yarn from the speed of the traveller at two diameters of winding.
 
     n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = n_s / v
@@ -4458,37 +1671,8 @@ class _TwistFromTravellers(Formula):
     small_diameter: small diameter
     """
 
-    def __call__(
-        self,
-        speed_at_large: _Measure,
-        large_diameter: _Measure,
-        speed_at_small: _Measure,
-        small_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        speed_at_large: _Measure,
-        large_diameter: _Measure,
-        speed_at_small: _Measure,
-        small_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["speed_at_large", "large_diameter", "speed_at_small", "small_diameter"],
-        *,
-        twist_from_travellers: _Measure,
-        speed_at_large: _Measure = ...,
-        large_diameter: _Measure = ...,
-        speed_at_small: _Measure = ...,
-        small_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_from_travellers: _TwistFromTravellers
-
-@final
-class _TwistWheel(Formula):
+@_as_formula
+def twist_wheel(spindle_turns: _Plain, turns_per_tooth: _Plain) -> Quantity:
     """The twist wheel that would give the wanted turns in a draw.
 
     z = z_t / p_t
@@ -4497,27 +1681,8 @@ class _TwistWheel(Formula):
     turns_per_tooth: turns for each tooth of the wheel
     """
 
-    def __call__(self, spindle_turns: _Plain, turns_per_tooth: _Plain) -> Quantity: ...
-    def working(
-        self,
-        spindle_turns: _Plain,
-        turns_per_tooth: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_turns", "turns_per_tooth"],
-        *,
-        twist_wheel: _Plain,
-        spindle_turns: _Plain = ...,
-        turns_per_tooth: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-twist_wheel: _TwistWheel
-
-@final
-class _TwistWheelForNewCount(Formula):
+@_as_formula
+def twist_wheel_for_new_count(teeth: _Plain, count: _Measure, new_count: _Measure) -> Quantity:
     """The twist wheel for another count at the same twist factor, where twist falls as teeth rise.
 
     z₂ = z × √(T₂ / T)
@@ -4527,29 +1692,13 @@ class _TwistWheelForNewCount(Formula):
     new_count: count to come
     """
 
-    def __call__(self, teeth: _Plain, count: _Measure, new_count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        teeth: _Plain,
-        count: _Measure,
-        new_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["teeth", "count", "new_count"],
-        *,
-        twist_wheel_for_new_count: _Plain,
-        teeth: _Plain = ...,
-        count: _Measure = ...,
-        new_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_wheel_for_new_count: _TwistWheelForNewCount
-
-@final
-class _TwisterOutputSpeed(Formula):
+@_as_formula
+def twister_output_speed(
+    spindles: _Plain,
+    spindle_speed: _Measure,
+    twist: _Measure,
+    efficiency: _Plain,
+) -> Quantity:
     """Yarn that a twister delivers, all spindles together.
 
     v = k_n × n_s / t × η
@@ -4560,37 +1709,8 @@ class _TwisterOutputSpeed(Formula):
     efficiency: efficiency
     """
 
-    def __call__(
-        self,
-        spindles: _Plain,
-        spindle_speed: _Measure,
-        twist: _Measure,
-        efficiency: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindles: _Plain,
-        spindle_speed: _Measure,
-        twist: _Measure,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindles", "spindle_speed", "twist", "efficiency"],
-        *,
-        twister_output_speed: _Measure,
-        spindles: _Plain = ...,
-        spindle_speed: _Measure = ...,
-        twist: _Measure = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-twister_output_speed: _TwisterOutputSpeed
-
-@final
-class _VolumeOfMass(Formula):
+@_as_formula
+def volume_of_mass(mass: _Measure, density: _Measure) -> Quantity:
     """Volume of a liquid from its mass.
 
     V = m / ρ
@@ -4599,27 +1719,8 @@ class _VolumeOfMass(Formula):
     density: density
     """
 
-    def __call__(self, mass: _Measure, density: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        density: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "density"],
-        *,
-        volume_of_mass: _Measure,
-        mass: _Measure = ...,
-        density: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-volume_of_mass: _VolumeOfMass
-
-@final
-class _WaterToDry(Formula):
+@_as_formula
+def water_to_dry(oven_dry_mass: _Measure, regain_before: _Plain, regain_after: _Plain) -> Quantity:
     """Water to dry off goods.
 
     m_a = m_d × (R₁ − R₂)
@@ -4629,34 +1730,8 @@ class _WaterToDry(Formula):
     regain_after: water in them after, on the dry mass
     """
 
-    def __call__(
-        self,
-        oven_dry_mass: _Measure,
-        regain_before: _Plain,
-        regain_after: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        oven_dry_mass: _Measure,
-        regain_before: _Plain,
-        regain_after: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["oven_dry_mass", "regain_before", "regain_after"],
-        *,
-        water_to_dry: _Measure,
-        oven_dry_mass: _Measure = ...,
-        regain_before: _Plain = ...,
-        regain_after: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-water_to_dry: _WaterToDry
-
-@final
-class _WaterToFill(Formula):
+@_as_formula
+def water_to_fill(liquor_volume: _Measure, volumes_in: _Measures) -> Quantity:
     """Water to fill the bath up, beside what solutions and wet goods bring.
 
     V_w = V − (V_i₁ + V_i₂)
@@ -4665,27 +1740,8 @@ class _WaterToFill(Formula):
     volumes_in: what is in it already: stock solutions, water in the goods
     """
 
-    def __call__(self, liquor_volume: _Measure, volumes_in: _Measures) -> Quantity: ...
-    def working(
-        self,
-        liquor_volume: _Measure,
-        volumes_in: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["liquor_volume"],
-        *,
-        water_to_fill: _Measure,
-        liquor_volume: _Measure = ...,
-        volumes_in: _Measures = ...,
-    ) -> list[Quantity]: ...
-
-water_to_fill: _WaterToFill
-
-@final
-class _WebMassPerArea(Formula):
+@_as_formula
+def web_mass_per_area(slubbing_count: _Measure, ends: _Plain, web_width: _Measure) -> Quantity:
     """Mass of the web that a condenser divides.
 
     ω = T_c × N / (1000 × b_w)
@@ -4695,29 +1751,8 @@ class _WebMassPerArea(Formula):
     web_width: width of the web
     """
 
-    def __call__(self, slubbing_count: _Measure, ends: _Plain, web_width: _Measure) -> Quantity: ...
-    def working(
-        self,
-        slubbing_count: _Measure,
-        ends: _Plain,
-        web_width: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["slubbing_count", "ends", "web_width"],
-        *,
-        web_mass_per_area: _Measure,
-        slubbing_count: _Measure = ...,
-        ends: _Plain = ...,
-        web_width: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-web_mass_per_area: _WebMassPerArea
-
-@final
-class _WeftInsertion(Formula):
+@_as_formula
+def weft_insertion(loom_speed: _Measure, reed_width: _Measure, weft_crimp: _Plain) -> Quantity:
     """Weft that a loom puts in, while it runs.
 
     v = r_l × B × (1 + c₂)
@@ -4727,34 +1762,8 @@ class _WeftInsertion(Formula):
     weft_crimp: crimp of the weft
     """
 
-    def __call__(
-        self,
-        loom_speed: _Measure,
-        reed_width: _Measure,
-        weft_crimp: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        loom_speed: _Measure,
-        reed_width: _Measure,
-        weft_crimp: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["loom_speed", "reed_width", "weft_crimp"],
-        *,
-        weft_insertion: _Measure,
-        loom_speed: _Measure = ...,
-        reed_width: _Measure = ...,
-        weft_crimp: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-weft_insertion: _WeftInsertion
-
-@final
-class _WheelForDraft(Formula):
+@_as_formula
+def wheel_for_draft(draft_constant: _Plain, draft: _Plain) -> Quantity:
     """The change wheel that would give a wanted draft, where draft falls as teeth rise.
 
     z = C_d / D
@@ -4763,27 +1772,8 @@ class _WheelForDraft(Formula):
     draft: draft wanted
     """
 
-    def __call__(self, draft_constant: _Plain, draft: _Plain) -> Quantity: ...
-    def working(
-        self,
-        draft_constant: _Plain,
-        draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["draft_constant", "draft"],
-        *,
-        wheel_for_draft: _Plain,
-        draft_constant: _Plain = ...,
-        draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-wheel_for_draft: _WheelForDraft
-
-@final
-class _WheelForNewCount(Formula):
+@_as_formula
+def wheel_for_new_count(teeth: _Plain, count: _Measure, new_count: _Measure) -> Quantity:
     """The change wheel for another count from the same feed, where draft falls as teeth rise.
 
     z₂ = z × T₂ / T
@@ -4793,29 +1783,8 @@ class _WheelForNewCount(Formula):
     new_count: count wanted
     """
 
-    def __call__(self, teeth: _Plain, count: _Measure, new_count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        teeth: _Plain,
-        count: _Measure,
-        new_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["teeth", "count", "new_count"],
-        *,
-        wheel_for_new_count: _Plain,
-        teeth: _Plain = ...,
-        count: _Measure = ...,
-        new_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-wheel_for_new_count: _WheelForNewCount
-
-@final
-class _WheelForNewDraft(Formula):
+@_as_formula
+def wheel_for_new_draft(teeth: _Plain, draft: _Plain, new_draft: _Plain) -> Quantity:
     """The change wheel for another draft, where draft falls as teeth rise.
 
     z₂ = z × D / D₂
@@ -4825,29 +1794,8 @@ class _WheelForNewDraft(Formula):
     new_draft: draft wanted
     """
 
-    def __call__(self, teeth: _Plain, draft: _Plain, new_draft: _Plain) -> Quantity: ...
-    def working(
-        self,
-        teeth: _Plain,
-        draft: _Plain,
-        new_draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["teeth", "draft", "new_draft"],
-        *,
-        wheel_for_new_draft: _Plain,
-        teeth: _Plain = ...,
-        draft: _Plain = ...,
-        new_draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-wheel_for_new_draft: _WheelForNewDraft
-
-@final
-class _WheelForNewDraftDirect(Formula):
+@_as_formula
+def wheel_for_new_draft_direct(teeth: _Plain, draft: _Plain, new_draft: _Plain) -> Quantity:
     """The change wheel for another draft, where draft rises with the teeth.
 
     z₂ = z × D₂ / D
@@ -4857,29 +1805,8 @@ class _WheelForNewDraftDirect(Formula):
     new_draft: draft wanted
     """
 
-    def __call__(self, teeth: _Plain, draft: _Plain, new_draft: _Plain) -> Quantity: ...
-    def working(
-        self,
-        teeth: _Plain,
-        draft: _Plain,
-        new_draft: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["teeth", "draft", "new_draft"],
-        *,
-        wheel_for_new_draft_direct: _Plain,
-        teeth: _Plain = ...,
-        draft: _Plain = ...,
-        new_draft: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-wheel_for_new_draft_direct: _WheelForNewDraftDirect
-
-@final
-class _WheelForNewTwist(Formula):
+@_as_formula
+def wheel_for_new_twist(teeth: _Plain, twist: _Measure, new_twist: _Measure) -> Quantity:
     """The change wheel for another twist, where twist falls as teeth rise.
 
     z₂ = z × t / t₂
@@ -4889,29 +1816,8 @@ class _WheelForNewTwist(Formula):
     new_twist: twist wanted
     """
 
-    def __call__(self, teeth: _Plain, twist: _Measure, new_twist: _Measure) -> Quantity: ...
-    def working(
-        self,
-        teeth: _Plain,
-        twist: _Measure,
-        new_twist: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["teeth", "twist", "new_twist"],
-        *,
-        wheel_for_new_twist: _Plain,
-        teeth: _Plain = ...,
-        twist: _Measure = ...,
-        new_twist: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-wheel_for_new_twist: _WheelForNewTwist
-
-@final
-class _WheelForNewTwistDirect(Formula):
+@_as_formula
+def wheel_for_new_twist_direct(teeth: _Plain, twist: _Measure, new_twist: _Measure) -> Quantity:
     """The change wheel for another twist, where twist rises with the teeth.
 
     z₂ = z × t₂ / t
@@ -4921,29 +1827,12 @@ class _WheelForNewTwistDirect(Formula):
     new_twist: twist wanted
     """
 
-    def __call__(self, teeth: _Plain, twist: _Measure, new_twist: _Measure) -> Quantity: ...
-    def working(
-        self,
-        teeth: _Plain,
-        twist: _Measure,
-        new_twist: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["teeth", "twist", "new_twist"],
-        *,
-        wheel_for_new_twist_direct: _Plain,
-        teeth: _Plain = ...,
-        twist: _Measure = ...,
-        new_twist: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-wheel_for_new_twist_direct: _WheelForNewTwistDirect
-
-@final
-class _WhirlRatio(Formula):
+@_as_formula
+def whirl_ratio(
+    cylinder_diameter: _Measure,
+    whirl_diameter: _Measure,
+    band_thickness: _Measure,
+) -> Quantity:
     """Turns of a spindle for one of the cylinder that drives it by a band.
 
     i_w = (d_c + e) / (d_w + e)
@@ -4953,34 +1842,8 @@ class _WhirlRatio(Formula):
     band_thickness: thickness of the band
     """
 
-    def __call__(
-        self,
-        cylinder_diameter: _Measure,
-        whirl_diameter: _Measure,
-        band_thickness: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        cylinder_diameter: _Measure,
-        whirl_diameter: _Measure,
-        band_thickness: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cylinder_diameter", "whirl_diameter", "band_thickness"],
-        *,
-        whirl_ratio: _Plain,
-        cylinder_diameter: _Measure = ...,
-        whirl_diameter: _Measure = ...,
-        band_thickness: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-whirl_ratio: _WhirlRatio
-
-@final
-class _WoundLength(Formula):
+@_as_formula
+def wound_length(travel: _Measure, let_in: _Measure) -> Quantity:
     """Yarn wound on in a draw.
 
     L_w = S − i_c
@@ -4989,27 +1852,8 @@ class _WoundLength(Formula):
     let_in: let-in of the carriage
     """
 
-    def __call__(self, travel: _Measure, let_in: _Measure) -> Quantity: ...
-    def working(
-        self,
-        travel: _Measure,
-        let_in: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["travel", "let_in"],
-        *,
-        wound_length: _Measure,
-        travel: _Measure = ...,
-        let_in: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-wound_length: _WoundLength
-
-@final
-class _YarnForPieces(Formula):
+@_as_formula
+def yarn_for_pieces(pieces: _Plain, fixed_mass: _Measure, mass_per_piece: _Measure) -> Quantity:
     """Yarn for a number of pieces; none for no piece.
 
     m_y = (0 if n_p < 0.5, else m_0 + n_p × m_p)
@@ -5019,34 +1863,8 @@ class _YarnForPieces(Formula):
     mass_per_piece: needed for each piece
     """
 
-    def __call__(
-        self,
-        pieces: _Plain,
-        fixed_mass: _Measure,
-        mass_per_piece: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        pieces: _Plain,
-        fixed_mass: _Measure,
-        mass_per_piece: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["pieces", "fixed_mass", "mass_per_piece"],
-        *,
-        yarn_for_pieces: _Measure,
-        pieces: _Plain = ...,
-        fixed_mass: _Measure = ...,
-        mass_per_piece: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-yarn_for_pieces: _YarnForPieces
-
-@final
-class _YieldOfEqualCharge(Formula):
+@_as_formula
+def yield_of_equal_charge(tariff_in: _Measure, tariff_out: _Measure) -> Quantity:
     """Yield at which a tariff for what is sent in and one for what comes out charge alike; below it
     the one for what comes out is the cheaper for the owner.
 
@@ -5056,482 +1874,1064 @@ class _YieldOfEqualCharge(Formula):
     tariff_out: tariff for a kilogram that comes out
     """
 
-    def __call__(self, tariff_in: _Measure, tariff_out: _Measure) -> Quantity: ...
-    def working(
-        self,
-        tariff_in: _Measure,
-        tariff_out: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["tariff_in", "tariff_out"],
-        *,
-        yield_of_equal_charge: _Plain,
-        tariff_in: _Measure = ...,
-        tariff_out: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-yield_of_equal_charge: _YieldOfEqualCharge
-
-@final
-class _BatchRunJob(Job):
+@_as_calculation
+def batches(
+    *,
+    goods_mass: _Measure | Sequence[_Measure],
+    capacity: _Measure | Sequence[_Measure],
+    time_per_load: _Measure | Sequence[_Measure],
+    change_time: _Measure | Sequence[_Measure] | None = None,
+    loss: _Plain | None = None,
+    machines: _Plain | None = None,
+    per_person: _Plain | None = None,
+) -> Results[
+    Literal[
+        "mass_in",
+        "mass_lost",
+        "loads",
+        "even_load",
+        "last_load",
+        "rounds",
+        "time",
+        "output",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
     """Goods in loads: whole loads, even ones, hours.
 
-    mass: mass of the goods
-    capacity: largest load, in the same state as the mass
-    running: running time of a load
-    change: time to empty and fill
-    waste: waste, on what is fed
-    machines: machines at work
+    goods_mass: mass of the goods
+    capacity: largest load, in the same state as the goods
+    time_per_load: running time of a load
+    change_time: time to empty and fill
+    loss: fibre lost as waste, on what is fed
+    machines: machines that share the goods
     per_person: machines that a person minds
     """
 
-    def __call__(
-        self,
-        *,
-        mass: _Measure,
-        capacity: _Measure,
-        running: _Measure,
-        change: _Measure | None = None,
-        waste: _Plain | None = None,
-        machines: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
+class _BlendComponents(TypedDict):
+    name: NotRequired[str | None]
+    regain: _Plain
+    share: NotRequired[_Plain | None]
+    mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    fat: NotRequired[_Plain | None]
+    vegetable: NotRequired[_Plain | None]
+    fibre_diameter: NotRequired[_Measure | Sequence[_Measure] | None]
 
-batch_run: _BatchRunJob
+@_as_calculation
+def blend(
+    *,
+    components: Sequence[_BlendComponents | tuple[str, _BlendComponents] | str]
+    | Mapping[str, _BlendComponents],
+    blend_mass: _Measure | Sequence[_Measure] | None = None,
+    stated_regain: _Plain | None = None,
+    stated_fat: _Plain | None = None,
+) -> Results[str, Any]:
+    """What to weigh of each component of a blend, each at its own regain, for shares of the clean
+    dry fibre; or the shares of what was weighed.
 
-@final
-class _CardRunJob(Job):
+    components: components of the blend
+    blend_mass: mass of the blend wanted, at the stated regain and fat
+    stated_regain: regain at which the mass of the blend is stated
+    stated_fat: fat at which the mass of the blend is stated, on clean dry fibre
+    """
+
+@_as_calculation
+def card(
+    *,
+    fibre_mass: _Measure | Sequence[_Measure],
+    slubbing_count: _Measure | Sequence[_Measure],
+    ends: _Plain,
+    delivery_speed: _Measure | Sequence[_Measure],
+    edge_ends: _Plain | None = None,
+    drop_rate: _Measure | Sequence[_Measure] | None = None,
+    web_width: _Measure | Sequence[_Measure] | None = None,
+    held_up: _Measure | Sequence[_Measure] | None = None,
+    put_back_share: _Plain | None = None,
+    droppings_share: _Plain | None = None,
+    strips_share: _Plain | None = None,
+    fly_share: _Plain | None = None,
+    burr_share: _Plain | None = None,
+    loss: _Plain | None = None,
+    within: _Plain | None = None,
+    regain_before: _Plain | None = None,
+    fat_before: _Plain | None = None,
+    regain_after: _Plain | None = None,
+    fat_after: _Plain | None = None,
+) -> Results[
+    Literal[
+        "slubbing_dry_count",
+        "fibre_output",
+        "feed_rate",
+        "output_per_end",
+        "hopper_weigh",
+        "drop_time",
+        "tape_width",
+        "web_mass_per_area",
+        "time",
+        "settling_time",
+        "off_count_mass",
+        "left_at_stop",
+        "fibre_out",
+        "droppings_mass",
+        "strips_mass",
+        "fly_mass",
+        "burr_mass",
+        "loss_mass",
+        "edges_mass",
+        "edge_share",
+        "returned_share",
+        "pass_loss",
+        "lost_share",
+        "fibre_through",
+    ],
+    Quantity,
+]:
     """A lot on the card: what to set and weigh, how long it takes, where each part of it goes.
 
-    lot: clean dry fibre of the lot
-    slubbing: slubbing count, as it leaves the card
+    fibre_mass: clean dry fibre of the lot
+    slubbing_count: count of the slubbing, as it leaves the card
     ends: good ends
-    speed: delivery
     edge_ends: edge ends, all together
-    put_back: share of the edge ends that is put back on the feed
-    droppings: droppings under the card
-    strips: strips fettled from the clothing
-    fly: fly
-    burr: fibre thrown out with burr and seed
-    loss: loss that is not split by place
-    held_up: clean dry fibre in the running card
-    within: how near to its count slubbing has to be
-    drops: drops of the hopper
-    width: width of the web
-    regain: water on clean dry fibre, at the hopper
-    fat: grease and oil on clean dry fibre, at the hopper
-    regain_out: water on clean dry fibre, in the slubbing
-    fat_out: grease and oil on clean dry fibre, in the slubbing
+    delivery_speed: slubbing that each end delivers
+    drop_rate: drops of the hopper
+    web_width: width of the web
+    held_up: clean dry fibre that the running card keeps
+    put_back_share: share of the edge ends that is put back on the feed
+    droppings_share: droppings under the card, on what goes through
+    strips_share: strips fettled from the clothing, on what goes through
+    fly_share: fly, on what goes through
+    burr_share: fibre thrown out with burr and seed, on what goes through
+    loss: loss not split by place, on what goes through
+    within: how near to its count the slubbing has to be
+    regain_before: water on clean dry fibre, at the hopper
+    fat_before: grease and oil on clean dry fibre, at the hopper
+    regain_after: water on clean dry fibre, in the slubbing
+    fat_after: grease and oil on clean dry fibre, in the slubbing
     """
 
-    def __call__(
-        self,
-        *,
-        lot: _Measure,
-        slubbing: _Measure,
-        ends: _Plain,
-        speed: _Measure,
-        edge_ends: _Plain | None = None,
-        put_back: _Plain | None = None,
-        droppings: _Plain | None = None,
-        strips: _Plain | None = None,
-        fly: _Plain | None = None,
-        burr: _Plain | None = None,
-        loss: _Plain | None = None,
-        held_up: _Measure | None = None,
-        within: _Plain | None = None,
-        drops: _Measure | None = None,
-        width: _Measure | None = None,
-        regain: _Plain | None = None,
-        fat: _Plain | None = None,
-        regain_out: _Plain | None = None,
-        fat_out: _Plain | None = None,
-    ) -> Particulars: ...
+@_as_calculation
+def change_wheel(
+    *,
+    wheels: _Plains,
+    wheel: _Plain | None = None,
+    wanted_twist: _Measure | Sequence[_Measure] | None = None,
+    twist_constant: _Measure | Sequence[_Measure] | None = None,
+    wanted_draft: _Plain | None = None,
+    draft_constant: _Plain | None = None,
+    wanted_length: _Measure | Sequence[_Measure] | None = None,
+    length_constant: _Measure | Sequence[_Measure] | None = None,
+    law: Literal["inverse", "direct"] | None = None,
+) -> Results[str, Any]:
+    """The change wheel for a twist, a draft or a length, out of those that the mill owns.
 
-card_run: _CardRunJob
+    wanted_twist: twist wanted
+    twist_constant: twist times teeth, or for a direct wheel twist for each tooth
+    wanted_draft: draft wanted
+    draft_constant: draft times teeth, or for a direct wheel draft for each tooth
+    wanted_length: length wanted
+    length_constant: length times teeth, or for a direct wheel length for each tooth
+    wheels: wheels owned, teeth
+    law: which way the wheel works
+    """
 
-@final
-class _ClothRunJob(Job):
-    """Cloth through a machine, several times if need be: length run and hours.
+@_as_calculation
+def compare_tariffs(
+    *,
+    greasy_mass: _Measure | Sequence[_Measure],
+    yields: _Plains,
+    tariff_in: _Measure | Sequence[_Measure] | None = None,
+    tariff_clean: _Measure | Sequence[_Measure] | None = None,
+    clean_yield: _Plain | None = None,
+    tariff_out: _Measure | Sequence[_Measure] | None = None,
+    minimum_charge: _Plain | None = None,
+    rejects: _Plain | None = None,
+    reject_charge: _Measure | Sequence[_Measure] | None = None,
+    free_rejects: _Plain | None = None,
+) -> Results[str, Any]:
+    """What a commission mill charges for a lot by the kilogram sent in, clean or finished.
 
-    length: length of the cloth
-    speed: speed of the cloth
-    passages: passages
-    change: time for a passage beside running: sewing on, threading
-    machines: machines that share the cloth
+    greasy_mass: greasy mass sent in
+    yields: finished mass, on the greasy mass: likely, or low and high, or low, likely and high
+    tariff_in: tariff for a kilogram sent in
+    tariff_clean: tariff for a kilogram clean
+    clean_yield: clean mass, on the greasy mass
+    tariff_out: tariff for a kilogram that comes out finished
+    minimum_charge: least charge for a lot
+    rejects: share sorted out, on the greasy mass
+    reject_charge: charge for a kilogram of rejects beyond the share that is free
+    free_rejects: share of rejects that is put away free, by one mill's rule unless given
+    """
+
+class _CostThroughStages(TypedDict):
+    name: NotRequired[str | None]
+    loss: NotRequired[_Plain | None]
+    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    hourly_cost: NotRequired[_Plain | None]
+    feed_rate: NotRequired[_Measure | Sequence[_Measure] | None]
+    waste_price_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    sold_share: NotRequired[_Plain | None]
+
+class _CostThroughGoods(TypedDict):
+    name: NotRequired[str | None]
+    mass: _Measure | Sequence[_Measure]
+
+@_as_calculation
+def cost_through(
+    *,
+    price_per_mass: _Measure | Sequence[_Measure],
+    stages: Sequence[_CostThroughStages | tuple[str, _CostThroughStages] | str]
+    | Mapping[str, _CostThroughStages],
+    goods: Sequence[_CostThroughGoods | tuple[str, _CostThroughGoods] | str]
+    | Mapping[str, _CostThroughGoods]
+    | None = None,
+    overhead: _Plain | None = None,
+    hourly_overhead: _Plain | None = None,
+    margin: _Plain | None = None,
+    mark_up: _Plain | None = None,
+) -> Results[str, Any]:
+    """What a kilogram costs as it goes through stages that lose some of it, and what to ask for
+    goods.
+
+    price_per_mass: price of a kilogram taken in
+    stages: stages in order
+    goods: goods by the mass of one; a kilogram if omitted
+    overhead: overhead, on the cost of the stages
+    hourly_overhead: overhead of an hour of each machine whose feed rate is given
+    margin: margin, on the price
+    mark_up: mark-up, on the cost
+    """
+
+@_as_calculation
+def dryer(
+    *,
+    oven_dry_mass: _Measure | Sequence[_Measure],
+    regain_before: _Plain,
+    regain_after: _Plain,
+    evaporation_rate: _Measure | Sequence[_Measure],
+    efficiency: _Plain | None = None,
+    machines: _Plain | None = None,
+    per_person: _Plain | None = None,
+) -> Results[
+    Literal[
+        "mass_in",
+        "mass_out",
+        "water_to_dry",
+        "evaporation_kept",
+        "time",
+        "output",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
+    """The dryer at work: water to dry off and the hours for it.
+
+    oven_dry_mass: oven-dry mass of the goods
+    regain_before: water in the goods before, on the oven-dry mass
+    regain_after: water in the goods after, on the oven-dry mass
+    evaporation_rate: water that the dryer takes off in an hour
+    efficiency: share of the hours in which the dryer takes that off
+    machines: machines that share the goods
     per_person: machines that a person minds
     """
 
-    def __call__(
-        self,
-        *,
-        length: _Measure,
-        speed: _Measure,
-        passages: _Plain | None = None,
-        change: _Measure | None = None,
-        machines: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
+class _DyeBathAdditions(TypedDict):
+    name: NotRequired[str | None]
+    on_goods: NotRequired[_Plain | None]
+    in_liquor: NotRequired[_Measure | Sequence[_Measure] | None]
 
-cloth_run: _ClothRunJob
+@_as_calculation
+def dye_bath(
+    *,
+    mass: _Measure | Sequence[_Measure],
+    depth: _Plain,
+    liquor_ratio: _Plain,
+    regain_before: _Plain | None = None,
+    recipe_regain: _Plain | None = None,
+    regain_after: _Plain | None = None,
+    dye_strength: _Plain | None = None,
+    stock_concentration: _Measure | Sequence[_Measure] | None = None,
+    goods_water: _Measure | Sequence[_Measure] | None = None,
+    additions: Sequence[_DyeBathAdditions | tuple[str, _DyeBathAdditions] | str]
+    | Mapping[str, _DyeBathAdditions]
+    | None = None,
+    exhaustion: _Plain | None = None,
+    loss: _Plain | None = None,
+    count_before: _Measure | Sequence[_Measure] | None = None,
+    shrinkage: _Plain | None = None,
+    source: str | None = None,
+) -> Results[str, Any]:
+    """Liquor, dye, additions and water of a dye bath, what is left in it, and the goods after it.
 
-@final
-class _DryerRunJob(Job):
-    """The dryer at work: water to dry off and the hours for it.
-
-    mass: oven-dry mass of the goods
-    before: water in them before, on the dry mass
-    after: water in them after, on the dry mass
-    evaporation: water that the dryer takes off in an hour
-    efficiency: share of the hours in which the dryer takes that off
-    machines: dryers at work
-    per_person: dryers that a person minds
+    mass: goods as weighed
+    regain_before: water on the dry fibre, as the goods are weighed
+    recipe_regain: regain that the recipe's shares are on
+    regain_after: water on the dry fibre after drying
+    depth: depth: dye on the mass of the goods
+    dye_strength: strength of the dye, on the standard
+    liquor_ratio: litres of liquor for a kilogram of goods
+    stock_concentration: concentration of the stock solution
+    goods_water: water in goods that were wetted out
+    additions: what is added besides the dye
+    exhaustion: dye on the goods at the end, on the dye put in
+    loss: fibre and other matter lost in the bath, on what goes in
+    count_before: count before the bath
+    shrinkage: shrinkage in length
+    source: where the recipe comes from
     """
 
-    def __call__(
-        self,
-        *,
-        mass: _Measure,
-        before: _Plain,
-        after: _Plain,
-        evaporation: _Measure,
-        efficiency: _Plain | None = None,
-        machines: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
+@_as_calculation
+def emulsion(
+    *,
+    regain_before: _Plain,
+    oil_added: _Plain,
+    mass: _Measure | Sequence[_Measure] | None = None,
+    fibre_mass: _Measure | Sequence[_Measure] | None = None,
+    fat_before: _Plain | None = None,
+    vegetable: _Plain | None = None,
+    oil_density: _Measure | Sequence[_Measure] | None = None,
+    wanted_regain: _Plain | None = None,
+    oil_share: _Plain | None = None,
+    water_density: _Measure | Sequence[_Measure] | None = None,
+) -> Results[
+    Literal[
+        "fibre_mass",
+        "oil_mass",
+        "oil_volume",
+        "water_mass",
+        "water_beside",
+        "water_volume",
+        "emulsion_mass",
+        "oil_share",
+        "water_added",
+        "fat_after",
+        "regain_after",
+        "state_ratio_before",
+        "state_ratio_after",
+        "mass_after",
+    ],
+    Quantity,
+]:
+    """Oil and water for a lot: kilograms and litres to weigh out, and what the lot is after them.
 
-dryer_run: _DryerRunJob
+    mass: wool as weighed
+    fibre_mass: clean dry fibre
+    regain_before: water on clean dry fibre, before
+    fat_before: grease and oil on clean dry fibre, before
+    vegetable: vegetable matter on clean dry fibre
+    oil_added: oil to add, on clean dry fibre
+    oil_density: density of the oil
+    wanted_regain: regain wanted after oiling
+    oil_share: oil in the emulsion, by mass
+    water_density: density of water
+    """
 
-@final
-class _LoomRunJob(Job):
+@_as_calculation
+def evenness_of_blend(
+    *,
+    component_share: _Plain,
+    layers: _Plain,
+    layer_cv: _Plain,
+    tuft_mass: _Measure | Sequence[_Measure],
+    sample_mass: _Measure | Sequence[_Measure],
+    passes: _Plain | None = None,
+    doublings: _Plain | None = None,
+    wanted_share_sd: _Plain | None = None,
+) -> Results[str, Any]:
+    """How far the share of a component differs between samples of a blend: after the stack, after
+    each pass of the teaser, and what chance leaves at best.
+
+    component_share: share of the component in the blend
+    layers: layers of each component in the stack
+    layer_cv: coefficient of variation of a layer's thickness from place to place
+    tuft_mass: mean mass of a tuft, or of a fibre once carded
+    sample_mass: mass of the sample that is looked at
+    passes: passes through the teaser, each with relaying
+    doublings: places of the heap that come together in a pass; 1 where it is not laid anew
+    wanted_share_sd: standard deviation wanted of the share between samples
+    """
+
+@_as_calculation
+def loom(
+    *,
+    loom_speed: _Measure | Sequence[_Measure],
+    weft_sett: _Measure | Sequence[_Measure],
+    efficiency: _Plain | None = None,
+    stop_rate: _Measure | Sequence[_Measure] | None = None,
+    stops_per_100000_picks: _Plain | None = None,
+    stop_time: _Measure | Sequence[_Measure] | None = None,
+    reed_width: _Measure | Sequence[_Measure] | None = None,
+    weft_count: _Measure | Sequence[_Measure] | None = None,
+    cloth_length: _Measure | Sequence[_Measure] | None = None,
+    looms: _Plain | None = None,
+    per_person: _Plain | None = None,
+    attention_time: _Measure | Sequence[_Measure] | None = None,
+    work_load: _Plain | None = None,
+) -> Results[
+    Literal[
+        "efficiency",
+        "cloth_rate",
+        "pick_rate",
+        "weft_speed",
+        "weft_rate",
+        "weft_output",
+        "picks",
+        "loom_hours",
+        "time",
+        "weft_yarn_length",
+        "weft_mass",
+        "stop_rate",
+        "looms_per_person",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
     """The loom at work: efficiency from its stops, cloth and weft in an hour, hours, looms of a
     weaver.
 
-    speed: picks in a minute, running
-    picks: picks in the cloth off the loom
+    loom_speed: picks woven in a minute, running
     efficiency: efficiency, with every stop in it
-    stops: stops in an hour of running
-    stops_of_picks: stops in a hundred thousand picks
+    stop_rate: stops in a time of running
+    stops_per_100000_picks: stops in a hundred thousand picks
     stop_time: time that the loom stands for a stop
-    width: width in the reed
-    weft: count of the weft
-    length: cloth to weave, off the loom
-    looms: looms at work on it
-    attention: weaver's time for a stop
-    load: share of a person's time for broken ends or stops
+    weft_sett: picks in the cloth off the loom
+    reed_width: width in the reed
+    weft_count: count of the weft
+    cloth_length: cloth to weave, off the loom
+    looms: looms that share the cloth
     per_person: looms that a weaver minds
+    attention_time: weaver's time for a stop
+    work_load: share of the weaver's time for stops
     """
 
-    def __call__(
-        self,
-        *,
-        speed: _Measure,
-        picks: _Measure,
-        efficiency: _Plain | None = None,
-        stops: _Measure | None = None,
-        stops_of_picks: _Plain | None = None,
-        stop_time: _Measure | None = None,
-        width: _Measure | None = None,
-        weft: _Measure | None = None,
-        length: _Measure | None = None,
-        looms: _Plain | None = None,
-        attention: _Measure | None = None,
-        load: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
+class _LotCostStages(TypedDict):
+    name: NotRequired[str | None]
+    mass_in: NotRequired[_Measure | Sequence[_Measure] | None]
+    time: NotRequired[_Measure | Sequence[_Measure] | None]
+    extra_time: NotRequired[_Measure | Sequence[_Measure] | None]
+    hourly_cost: NotRequired[_Plain | None]
+    people: NotRequired[_Plain | None]
+    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    fixed_cost: NotRequired[_Plain | None]
 
-loom_run: _LoomRunJob
+class _LotCostOwnStages(TypedDict):
+    name: NotRequired[str | None]
+    extra_time: NotRequired[_Measure | Sequence[_Measure] | None]
+    hourly_cost: NotRequired[_Plain | None]
+    people: NotRequired[_Plain | None]
+    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    fixed_cost: NotRequired[_Plain | None]
 
-@final
-class _LotsApartJob(Job):
-    """What a lot loses for being small, the smallest lot worth running apart, and whose wool comes
-    off.
+class _LotCostGoods(TypedDict):
+    name: NotRequired[str | None]
+    fibre_mass: _Measure | Sequence[_Measure]
+    pieces: NotRequired[_Plain | None]
+    times: NotRequired[
+        Sequence[_LotCostTimes | tuple[str, _LotCostTimes] | str]
+        | Mapping[str, _LotCostTimes]
+        | None
+    ]
 
-    lot: clean dry fibre of the lot, at the card
+@_as_calculation
+def lot_cost(
+    *,
+    greasy_mass: _Measure | Sequence[_Measure],
+    price_per_mass: _Measure | Sequence[_Measure],
+    stages: Sequence[_LotCostStages | tuple[str, _LotCostStages] | str]
+    | Mapping[str, _LotCostStages],
+    goods: Sequence[_LotCostGoods | tuple[str, _LotCostGoods] | str] | Mapping[str, _LotCostGoods],
+    name: str | None = None,
+    own_stages: Sequence[_LotCostOwnStages | tuple[str, _LotCostOwnStages] | str]
+    | Mapping[str, _LotCostOwnStages]
+    | None = None,
+    left_over: _Measure | Sequence[_Measure] | None = None,
+    state_ratio: _Plain | None = None,
+    hourly_wage: _Plain | None = None,
+    overhead: _Plain | None = None,
+    hourly_overhead: _Plain | None = None,
+    margin: _Plain | None = None,
+    mark_up: _Plain | None = None,
+) -> Results[str, Any]:
+    """What a lot costs, stage by stage and goods by goods.
+
+    name: name of the lot
+    greasy_mass: greasy mass as received
+    price_per_mass: price of a greasy kilogram; 0 for an owner's own
+    stages: stages up to the yarn, in order
+    own_stages: stages after the yarn
+    goods: goods
+    left_over: clean dry fibre in yarn that is left over
+    state_ratio: mass of the yarn for each unit of its clean dry fibre
+    hourly_wage: wage of a person for an hour
+    overhead: overhead, on the cost of the stages
+    hourly_overhead: overhead of an hour of every machine
+    margin: margin, on the price
+    mark_up: mark-up, on the cost
+    """
+
+@_as_calculation
+def lot_on_card(
+    *,
+    fibre_mass: _Measure | Sequence[_Measure],
+    held_up: _Measure | Sequence[_Measure],
+    loss: _Plain | None = None,
+    allowed_loss: _Plain | None = None,
+    wanted_own_share: _Plain | None = None,
+    trace: _Plain | None = None,
+) -> Results[str, Any]:
+    """What a lot loses for being small, the smallest lot worth running separately, and whose wool
+    comes off.
+
+    fibre_mass: clean dry fibre of the lot, at the card
     held_up: clean dry fibre that the card keeps
-    loss: share lost, however large the lot
-    allowed: loss allowed
-    own: share of its own fibre wanted over the run, the card not cleared
+    loss: fibre lost, on the fibre that enters, however large the lot
+    allowed_loss: loss allowed for the lot
+    wanted_own_share: share of its own fibre wanted over the run, the card not cleared
     trace: share of the lot before that may still come off
     """
 
-    def __call__(
-        self,
-        *,
-        lot: _Measure,
-        held_up: _Measure,
-        loss: _Plain | None = None,
-        allowed: _Plain | None = None,
-        own: _Plain | None = None,
-        trace: _Plain | None = None,
-    ) -> Particulars: ...
-
-lots_apart: _LotsApartJob
-
-@final
-class _MuleRunJob(Job):
-    """The mule at work: draws, output, doffs, hours, broken ends and people.
+@_as_calculation
+def mule(
+    *,
+    spindles: _Plain,
+    travel: _Measure | Sequence[_Measure],
+    cycle: _Measure | Sequence[_Measure],
+    efficiency: _Plain,
+    count: _Measure | Sequence[_Measure],
+    let_in: _Measure | Sequence[_Measure] | None = None,
+    slip: _Plain | None = None,
+    coiling: _Plain | None = None,
+    draft: _Plain | None = None,
+    delivered_length: _Measure | Sequence[_Measure] | None = None,
+    delivered_per_tooth: _Measure | Sequence[_Measure] | None = None,
+    delivery_wheels: _Plains | None = None,
+    delivery_wheel: _Plain | None = None,
+    wanted_twist: _Measure | Sequence[_Measure] | None = None,
+    turns_per_tooth: _Plain | None = None,
+    twist_wheels: _Plains | None = None,
+    twist_wheel: _Plain | None = None,
+    yarn_mass: _Measure | Sequence[_Measure] | None = None,
+    loss: _Plain | None = None,
+    package_mass: _Measure | Sequence[_Measure] | None = None,
+    break_rate: _Plain | None = None,
+    patrol_time: _Measure | Sequence[_Measure] | None = None,
+    per_person: _Plain | None = None,
+    piecing_time: _Measure | Sequence[_Measure] | None = None,
+    work_load: _Plain | None = None,
+) -> Results[
+    Literal[
+        "wound_length",
+        "wanted_delivery_wheel",
+        "delivery_wheel",
+        "delivered_length",
+        "draft",
+        "slubbing_count",
+        "wanted_turns",
+        "wanted_twist_wheel",
+        "twist_wheel",
+        "spindle_turns",
+        "twist",
+        "draw_rate",
+        "output",
+        "doff_time",
+        "mass_in",
+        "mass_lost",
+        "yarn_length",
+        "time",
+        "draws",
+        "doffs",
+        "packages",
+        "left_over",
+        "breaks_per_hour",
+        "idle_share",
+        "idle_spindles",
+        "spindles_per_person",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
+    """The mule at work: draft and twist with their wheels, output, doffs, hours, broken ends and
+    people.
 
     spindles: spindles at work
     travel: travel of the carriage
-    cycle: time of a draw, out and in
-    count: count of the single as spun
-    efficiency: efficiency, with every stop, doff and idle spindle in it
     let_in: let-in of the carriage
-    draft: draft
-    delivered: slubbing delivered in a draw
-    twist: twist wanted
+    cycle: time of a draw, out and in
+    efficiency: efficiency, with every stop, doff and idle spindle in it
     slip: slip of the bands
     coiling: turns spent in coiling to the spindle tip
-    mass: good yarn to make
-    waste: waste, on what is fed
-    cop: yarn on a full cop
-    breaks: ends broken in a thousand spindle hours
-    patrol: time of a round of the minder
-    piecing: minder's time for a broken end, with the walk
-    load: share of a person's time for broken ends or stops
+    count: count of the single as spun
+    draft: draft wanted
+    delivered_length: slubbing delivered in a draw
+    delivered_per_tooth: slubbing delivered for each tooth of the delivery wheel
+    delivery_wheels: delivery wheels owned, teeth
+    wanted_twist: twist wanted
+    turns_per_tooth: spindle turns in a draw for each tooth of the twist wheel
+    twist_wheels: twist wheels owned, teeth
+    yarn_mass: good yarn to make
+    loss: fibre lost as waste, on what is fed
+    package_mass: yarn on a full cop
+    break_rate: ends broken in a thousand spindle hours
+    patrol_time: time of a minder's round
     per_person: spindles that a person minds
+    piecing_time: minder's time for a broken end, with the walk
+    work_load: share of a person's time for broken ends
     """
 
-    def __call__(
-        self,
-        *,
-        spindles: _Plain,
-        travel: _Measure,
-        cycle: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-        let_in: _Measure | None = None,
-        draft: _Plain | None = None,
-        delivered: _Measure | None = None,
-        twist: _Measure | None = None,
-        slip: _Plain | None = None,
-        coiling: _Plain | None = None,
-        mass: _Measure | None = None,
-        waste: _Plain | None = None,
-        cop: _Measure | None = None,
-        breaks: _Plain | None = None,
-        patrol: _Measure | None = None,
-        piecing: _Measure | None = None,
-        load: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
+@_as_calculation
+def passages(
+    *,
+    cloth_length: _Measure | Sequence[_Measure],
+    cloth_speed: _Measure | Sequence[_Measure],
+    passages: _Plain | None = None,
+    change_time: _Measure | Sequence[_Measure] | None = None,
+    machines: _Plain | None = None,
+    per_person: _Plain | None = None,
+) -> Results[
+    Literal[
+        "length_per_machine",
+        "run_length",
+        "time",
+        "cloth_rate",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
+    """Cloth through a machine, several times if need be: length run and hours.
 
-mule_run: _MuleRunJob
+    cloth_length: length of the cloth
+    cloth_speed: speed of the cloth
+    passages: passages
+    change_time: time for a passage besides running: sewing on, threading
+    machines: machines that share the goods
+    per_person: machines that a person minds
+    """
 
-@final
-class _ReelRunJob(Job):
+@_as_calculation
+def reel(
+    *,
+    reel_circumference: _Measure | Sequence[_Measure],
+    positions: _Plain,
+    reel_speed: _Measure | Sequence[_Measure],
+    change_time: _Measure | Sequence[_Measure],
+    count: _Measure | Sequence[_Measure],
+    reels: _Plain | None = None,
+    wanted_hank_mass: _Measure | Sequence[_Measure] | None = None,
+    wanted_hank_length: _Measure | Sequence[_Measure] | None = None,
+    shrinkage: _Plain | None = None,
+    reel_turns: _Plain | None = None,
+    yarn_mass: _Measure | Sequence[_Measure] | None = None,
+    hanks: _Plain | None = None,
+    loss: _Plain | None = None,
+    per_person: _Plain | None = None,
+) -> Results[
+    Literal[
+        "reel_turns",
+        "hank_length",
+        "hank_mass",
+        "doff_time",
+        "hank_rate",
+        "output",
+        "hanks",
+        "yarn_mass",
+        "left_over",
+        "mass_in",
+        "mass_lost",
+        "doffs",
+        "time",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
     """The reel at work: turns of a hank, hanks, doffs, hours, people.
 
-    reel: circumference of the reel
+    reel_circumference: circumference of the reel
     positions: hanks reeled side by side
-    speed: speed of the reel
-    change: time between doffs: tying, lacing, taking off, piecing up
-    count: count of the yarn at the reel
-    hank: mass of a hank, at the reel
-    length: yarn in the finished hank
-    shrinkage: shrinkage of the hank in scouring
-    turns: turns of a hank
-    mass: yarn to reel, good
-    hanks: hanks to reel
-    waste: waste, on what is fed
+    reel_speed: speed of the reel
+    change_time: time between doffs: tying, lacing, taking off, piecing up
     reels: reels at work
+    count: count of the yarn at the reel
+    wanted_hank_mass: mass wanted of a hank, as it comes off the reel
+    wanted_hank_length: length wanted of the finished hank
+    shrinkage: shrinkage of the hank in scouring
+    reel_turns: turns of the reel for a hank
+    yarn_mass: good yarn to reel
+    hanks: hanks to reel
+    loss: fibre lost as waste, on what is fed
     per_person: reels that a person minds
     """
 
-    def __call__(
-        self,
-        *,
-        reel: _Measure,
-        positions: _Plain,
-        speed: _Measure,
-        change: _Measure,
-        count: _Measure,
-        hank: _Measure | None = None,
-        length: _Measure | None = None,
-        shrinkage: _Plain | None = None,
-        turns: _Plain | None = None,
-        mass: _Measure | None = None,
-        hanks: _Plain | None = None,
-        waste: _Plain | None = None,
-        reels: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
-
-reel_run: _ReelRunJob
-
-@final
-class _RingFrameRunJob(Job):
-    """The ring frame at work: delivery, lag of the traveller, output, doffs, hours, people.
+@_as_calculation
+def ring_frame(
+    *,
+    spindles: _Plain,
+    spindle_speed: _Measure | Sequence[_Measure],
+    efficiency: _Plain,
+    count: _Measure | Sequence[_Measure],
+    twist: _Measure | Sequence[_Measure] | None = None,
+    wanted_twist: _Measure | Sequence[_Measure] | None = None,
+    twist_constant: _Measure | Sequence[_Measure] | None = None,
+    twist_wheels: _Plains | None = None,
+    twist_wheel: _Plain | None = None,
+    draft: _Plain | None = None,
+    full_diameter: _Measure | Sequence[_Measure] | None = None,
+    empty_diameter: _Measure | Sequence[_Measure] | None = None,
+    hank_length: _Measure | Sequence[_Measure] | None = None,
+    yarn_mass: _Measure | Sequence[_Measure] | None = None,
+    loss: _Plain | None = None,
+    package_mass: _Measure | Sequence[_Measure] | None = None,
+    package_length: _Measure | Sequence[_Measure] | None = None,
+    break_rate: _Plain | None = None,
+    patrol_time: _Measure | Sequence[_Measure] | None = None,
+    per_person: _Plain | None = None,
+    piecing_time: _Measure | Sequence[_Measure] | None = None,
+    work_load: _Plain | None = None,
+) -> Results[
+    Literal[
+        "wanted_twist_wheel",
+        "twist_wheel",
+        "twist",
+        "delivery_speed",
+        "fed_count",
+        "full_lag",
+        "empty_lag",
+        "full_twist",
+        "empty_twist",
+        "twist_step",
+        "output",
+        "hank_rate",
+        "package_mass",
+        "doff_time",
+        "mass_in",
+        "mass_lost",
+        "yarn_length",
+        "time",
+        "doffs",
+        "packages",
+        "left_over",
+        "breaks_per_hour",
+        "idle_share",
+        "idle_spindles",
+        "spindles_per_person",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
+    """The ring frame at work: delivery, lag of the traveller, output, doffs, hours, broken ends and
+    people.
 
     spindles: spindles at work
-    speed: spindle speed
-    twist: twist
-    count: count of the yarn as spun
+    spindle_speed: spindle speed
     efficiency: efficiency, with every stop, doff and idle spindle in it
+    twist: twist
+    wanted_twist: twist wanted
+    twist_constant: twist constant: twist times teeth of the twist wheel
+    twist_wheels: twist wheels owned, teeth
+    count: count of the yarn as spun
     draft: draft
-    full: diameter of the full package
-    empty: diameter of the empty tube
-    hank: length of a hank
-    mass: good yarn to make
-    waste: waste, on what is fed
-    package: yarn on a full package, net
-    package_length: yarn on a full package
-    breaks: ends broken in a thousand spindle hours
-    patrol: time of a round of the minder
-    piecing: minder's time for a broken end, with the walk
-    load: share of a person's time for broken ends or stops
+    full_diameter: diameter of the full package
+    empty_diameter: diameter of the empty tube
+    hank_length: yarn in a hank
+    yarn_mass: good yarn to make
+    loss: fibre lost as waste, on what is fed
+    package_mass: yarn on a full package, without its tube
+    package_length: length of yarn on a full package
+    break_rate: ends broken in a thousand spindle hours
+    patrol_time: time of a minder's round
     per_person: spindles that a person minds
+    piecing_time: minder's time for a broken end, with the walk
+    work_load: share of a person's time for broken ends
     """
 
-    def __call__(
-        self,
-        *,
-        spindles: _Plain,
-        speed: _Measure,
-        twist: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-        draft: _Plain | None = None,
-        full: _Measure | None = None,
-        empty: _Measure | None = None,
-        hank: _Measure | None = None,
-        mass: _Measure | None = None,
-        waste: _Plain | None = None,
-        package: _Measure | None = None,
-        package_length: _Measure | None = None,
-        breaks: _Plain | None = None,
-        patrol: _Measure | None = None,
-        piecing: _Measure | None = None,
-        load: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
+@_as_calculation
+def scour_liquor(
+    *,
+    mass: _Measure | Sequence[_Measure],
+    liquor_ratio: _Plain,
+    soap_concentration: _Measure | Sequence[_Measure] | None = None,
+    alkali_concentration: _Measure | Sequence[_Measure] | None = None,
+    temperature: _Measure | Sequence[_Measure] | None = None,
+    pickup: _Plain | None = None,
+    regain: _Plain | None = None,
+    liquor_density: _Measure | Sequence[_Measure] | None = None,
+    rinses: _Plain | None = None,
+    rinse_ratio: _Plain | None = None,
+) -> Results[
+    Literal[
+        "temperature",
+        "liquor_volume",
+        "soap_mass",
+        "alkali_mass",
+        "carried_volume",
+        "rinse_volume",
+        "left_share",
+        "soap_left",
+        "alkali_left",
+        "water_volume",
+    ],
+    Quantity,
+]:
+    """Liquor, soap and alkali for a lot of wool, what it carries on, what the rinses leave, the
+    water for all.
 
-ring_frame_run: _RingFrameRunJob
+    mass: wool as weighed
+    liquor_ratio: litres of liquor for a kilogram of wool
+    soap_concentration: soap or detergent in the liquor
+    alkali_concentration: alkali in the liquor
+    temperature: temperature of the liquor
+    pickup: liquor left by the squeeze, on the dry wool
+    regain: water in the wool as weighed, on the dry mass
+    liquor_density: density of the liquor
+    rinses: rinses
+    rinse_ratio: litres of water for a kilogram of wool in a rinse
+    """
 
-@final
-class _TwisterRunJob(Job):
-    """The twister at work: single to feed, output, doffs, packages, hours, people.
+@_as_calculation
+def twister(
+    *,
+    spindles: _Plain,
+    spindle_speed: _Measure | Sequence[_Measure],
+    efficiency: _Plain,
+    resultant_count: _Measure | Sequence[_Measure],
+    spindle_type: Literal["ordinary", "two-for-one"] | None = None,
+    twist: _Measure | Sequence[_Measure] | None = None,
+    wanted_twist: _Measure | Sequence[_Measure] | None = None,
+    twist_constant: _Measure | Sequence[_Measure] | None = None,
+    twist_wheels: _Plains | None = None,
+    twist_wheel: _Plain | None = None,
+    ends: _Plain | None = None,
+    contraction: _Plain | None = None,
+    yarn_mass: _Measure | Sequence[_Measure] | None = None,
+    loss: _Plain | None = None,
+    package_mass: _Measure | Sequence[_Measure] | None = None,
+    package_length: _Measure | Sequence[_Measure] | None = None,
+    break_rate: _Plain | None = None,
+    patrol_time: _Measure | Sequence[_Measure] | None = None,
+    per_person: _Plain | None = None,
+    piecing_time: _Measure | Sequence[_Measure] | None = None,
+    work_load: _Plain | None = None,
+) -> Results[
+    Literal[
+        "wanted_twist_wheel",
+        "twist_wheel",
+        "twist",
+        "delivery_speed",
+        "single_count",
+        "twisting_rate",
+        "output_speed",
+        "output",
+        "package_mass",
+        "doff_time",
+        "mass_in",
+        "mass_lost",
+        "yarn_length",
+        "time",
+        "singles_length",
+        "doffs",
+        "packages",
+        "left_over",
+        "breaks_per_hour",
+        "idle_share",
+        "idle_spindles",
+        "spindles_per_person",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
+    """The twister at work: single to feed, output, doffs, packages, hours, broken ends and people.
 
     spindles: spindles at work
-    speed: spindle speed
-    twist: twist
-    count: count of the folded yarn
+    spindle_speed: spindle speed
     efficiency: efficiency, with every stop, doff and idle spindle in it
-    turns: turns of twist in a revolution: 2 on a two-for-one spindle
+    spindle_type: how a spindle twists
+    twist: twist
+    wanted_twist: twist wanted
+    twist_constant: twist constant: twist times teeth of the twist wheel
+    twist_wheels: twist wheels owned, teeth
+    resultant_count: count of the folded yarn
     ends: ends folded
     contraction: contraction in folding, on the untwisted length
-    mass: good yarn to make
-    waste: waste, on what is fed
-    package: yarn on a full package, net
-    package_length: yarn on a full package
-    breaks: ends broken in a thousand spindle hours
-    patrol: time of a round of the minder
-    piecing: minder's time for a broken end, with the walk
-    load: share of a person's time for broken ends or stops
+    yarn_mass: good yarn to make
+    loss: fibre lost as waste, on what is fed
+    package_mass: yarn on a full package, without its tube
+    package_length: length of yarn on a full package
+    break_rate: ends broken in a thousand spindle hours
+    patrol_time: time of a minder's round
     per_person: spindles that a person minds
+    piecing_time: minder's time for a broken end, with the walk
+    work_load: share of a person's time for broken ends
     """
 
-    def __call__(
-        self,
-        *,
-        spindles: _Plain,
-        speed: _Measure,
-        twist: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-        turns: _Plain | None = None,
-        ends: _Plain | None = None,
-        contraction: _Plain | None = None,
-        mass: _Measure | None = None,
-        waste: _Plain | None = None,
-        package: _Measure | None = None,
-        package_length: _Measure | None = None,
-        breaks: _Plain | None = None,
-        patrol: _Measure | None = None,
-        piecing: _Measure | None = None,
-        load: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
-
-twister_run: _TwisterRunJob
-
-@final
-class _WarpingRunJob(Job):
+@_as_calculation
+def warping(
+    *,
+    ends: _Plain,
+    creel: _Plain,
+    warp_length: _Measure | Sequence[_Measure],
+    warping_speed: _Measure | Sequence[_Measure],
+    change_time: _Measure | Sequence[_Measure],
+    beaming_speed: _Measure | Sequence[_Measure] | None = None,
+    set_up_time: _Measure | Sequence[_Measure] | None = None,
+    warp_width: _Measure | Sequence[_Measure] | None = None,
+    warp_count: _Measure | Sequence[_Measure] | None = None,
+    bobbin_mass: _Measure | Sequence[_Measure] | None = None,
+    stretch: _Plain | None = None,
+    machines: _Plain | None = None,
+    per_person: _Plain | None = None,
+) -> Results[
+    Literal[
+        "sections",
+        "section_ends",
+        "last_section_ends",
+        "warp_sett",
+        "section_width",
+        "beamed_length",
+        "warp_yarn_length",
+        "length_per_bobbin",
+        "warp_mass",
+        "mass_per_bobbin",
+        "creelings",
+        "bobbins",
+        "warping_time",
+        "beaming_time",
+        "time",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
     """Warping in sections: sections, yarn and bobbins for the creel, hours.
 
     ends: ends of the warp
     creel: ends in a section: the bobbins in the creel
-    length: length of the warp
-    speed: warping speed
-    change: time for a section beside running: leasing, tying, mending
-    width: width of the warp
-    count: count of the warp
-    package: yarn on a bobbin or cone of the creel
+    warp_length: length of the warp
+    warping_speed: warping speed
+    change_time: time for a section beside running: leasing, tying, mending
+    beaming_speed: speed of beaming
+    set_up_time: time to creel and set up, once
+    warp_width: width of the warp
+    warp_count: count of the warp
+    bobbin_mass: yarn on a bobbin or cone of the creel
     stretch: stretch in warping and beaming
-    beaming: speed of beaming
-    set_up: time to creel and set up, once
     machines: warping machines at work
     per_person: warping machines that a person minds
     """
 
-    def __call__(
-        self,
-        *,
-        ends: _Plain,
-        creel: _Plain,
-        length: _Measure,
-        speed: _Measure,
-        change: _Measure,
-        width: _Measure | None = None,
-        count: _Measure | None = None,
-        package: _Measure | None = None,
-        stretch: _Plain | None = None,
-        beaming: _Measure | None = None,
-        set_up: _Measure | None = None,
-        machines: _Plain | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
+class _WashesWashes(TypedDict):
+    liquor_ratio: _Plain
+    soap_concentration: NotRequired[_Measure | Sequence[_Measure] | None]
+    alkali_concentration: NotRequired[_Measure | Sequence[_Measure] | None]
+    temperature: NotRequired[_Measure | Sequence[_Measure] | None]
+    removed_share: NotRequired[_Plain | None]
 
-warping_run: _WarpingRunJob
+@_as_calculation
+def washes(
+    *,
+    mass: _Measure | Sequence[_Measure],
+    washes: Sequence[_WashesWashes],
+    fat_before: _Plain | None = None,
+) -> Results[str, Any]:
+    """The washes of a scour one after another: liquor, soap and alkali of each, the grease left
+    after each, the water for all.
 
-@final
-class _WinderRunJob(Job):
-    """The winder at work: output, time of a cone, whole cones of a lot and what is over, drums,
+    mass: wool as weighed
+    fat_before: grease and oil on clean dry fibre, before
+    washes: the washes, in order
+    """
+
+class _WeekLots(TypedDict):
+    name: NotRequired[str | None]
+    colour: str
+    times: Sequence[_WeekTimes | tuple[str, _WeekTimes] | str] | Mapping[str, _WeekTimes]
+    lightness: NotRequired[_Plain | None]
+
+class _WeekMachines(TypedDict):
+    name: NotRequired[str | None]
+    open_time: _Measure | Sequence[_Measure]
+    clean_time: NotRequired[_Measure | Sequence[_Measure] | None]
+    clean_time_to_darker: NotRequired[_Measure | Sequence[_Measure] | None]
+    clean_time_to_lighter: NotRequired[_Measure | Sequence[_Measure] | None]
+    changes: NotRequired[Sequence[_WeekChanges] | None]
+    colour: NotRequired[str | None]
+    lightness: NotRequired[_Plain | None]
+    people: NotRequired[_Plain | None]
+
+@_as_calculation
+def week(
+    *,
+    lots: Sequence[_WeekLots | tuple[str, _WeekLots] | str] | Mapping[str, _WeekLots],
+    machines: Sequence[_WeekMachines | tuple[str, _WeekMachines] | str]
+    | Mapping[str, _WeekMachines],
+    order: Literal["light to dark", "dark to light", "as given"] | None = None,
+    try_orders: bool | None = None,
+) -> Results[str, Any]:
+    """A week of lots over the machines: the order, when each lot is at each machine, what does not
+    fit.
+
+    lots: lots
+    machines: machines
+    order: order of the lots
+    try_orders: try every order of lots as light as each other
+    """
+
+@_as_calculation
+def winder(
+    *,
+    drums: _Plain,
+    winding_speed: _Measure | Sequence[_Measure],
+    efficiency: _Plain,
+    count: _Measure | Sequence[_Measure],
+    yarn_mass: _Measure | Sequence[_Measure] | None = None,
+    loss: _Plain | None = None,
+    time_allowed: _Measure | Sequence[_Measure] | None = None,
+    package_mass: _Measure | Sequence[_Measure] | None = None,
+    package_length: _Measure | Sequence[_Measure] | None = None,
+    bobbin_mass: _Measure | Sequence[_Measure] | None = None,
+    hank_length: _Measure | Sequence[_Measure] | None = None,
+    per_person: _Plain | None = None,
+) -> Results[
+    Literal[
+        "output",
+        "hank_rate",
+        "package_mass",
+        "package_time",
+        "knots",
+        "mass_in",
+        "mass_lost",
+        "yarn_length",
+        "time",
+        "bobbins",
+        "drum_mass",
+        "drums_needed",
+        "doffs",
+        "packages",
+        "left_over",
+        "people",
+        "person_hours",
+    ],
+    Quantity,
+]:
+    """The winder at work: output, time of a cone, full cones of a lot and what is left over, drums,
     hours.
 
     drums: drums at work
-    speed: winding speed of a drum
+    winding_speed: winding speed of a drum
+    efficiency: efficiency, with every stop, doff and idle drum in it
     count: count of the yarn
-    efficiency: efficiency, with every stop, doff and idle spindle in it
-    mass: good yarn to make
-    waste: waste, on what is fed
-    package: yarn on a full cone, net
-    package_length: yarn on a full cone
-    bobbin: yarn on a bobbin or cop that is wound off
-    hank: length of a hank
-    within: time in which the lot is wanted
+    yarn_mass: good yarn to make
+    loss: fibre lost as waste, on what is fed
+    time_allowed: time in which the lot is wanted
+    package_mass: yarn on a full package, without its tube
+    package_length: length of yarn on a full package
+    bobbin_mass: yarn on a bobbin or cop that is wound off
+    hank_length: yarn in a hank
     per_person: drums that a person minds
     """
-
-    def __call__(
-        self,
-        *,
-        drums: _Plain,
-        speed: _Measure,
-        count: _Measure,
-        efficiency: _Plain,
-        mass: _Measure | None = None,
-        waste: _Plain | None = None,
-        package: _Measure | None = None,
-        package_length: _Measure | None = None,
-        bobbin: _Measure | None = None,
-        hank: _Measure | None = None,
-        within: _Measure | None = None,
-        per_person: _Plain | None = None,
-    ) -> Particulars: ...
-
-winder_run: _WinderRunJob

@@ -2,27 +2,28 @@
 
 # Written by python -m hankwise._stubs from the catalogue.
 
-from typing import Literal, final
+from collections.abc import Sequence
+from typing import Any, Literal
 
 from hankwise._hankwise import (
-    Formula,
-    Quantity,
-    Working,
     _Measure,
+    _Measures,
     _Plain,
+    Quantity,
+    Results,
+    _as_calculation,
+    _as_formula,
+    capability as capability,
+    chart as chart,
+    chart_constants as chart_constants,
+    chi_square as chi_square,
+    deviations as deviations,
+    student_t as student_t,
+    summary as summary,
 )
-from hankwise._quality_more import capability as capability
-from hankwise._quality_more import chart as chart
-from hankwise._quality_more import chart_constants as chart_constants
-from hankwise._quality_more import chi_square as chi_square
-from hankwise._quality_more import deviations as deviations
-from hankwise._quality_more import readings_needed as readings_needed
-from hankwise._quality_more import skein_count as skein_count
-from hankwise._quality_more import student_t as student_t
-from hankwise._quality_more import summary as summary
 
-@final
-class _CapabilityRatio(Formula):
+@_as_formula
+def capability_ratio(upper: _Plain, lower: _Plain, sd: _Plain) -> Quantity:
     """How often the spread of a process goes into its tolerance.
 
     C_p = (U − L) / (6 × s)
@@ -32,29 +33,8 @@ class _CapabilityRatio(Formula):
     sd: standard deviation
     """
 
-    def __call__(self, upper: _Plain, lower: _Plain, sd: _Plain) -> Quantity: ...
-    def working(
-        self,
-        upper: _Plain,
-        lower: _Plain,
-        sd: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["upper", "lower", "sd"],
-        *,
-        capability_ratio: _Plain,
-        upper: _Plain = ...,
-        lower: _Plain = ...,
-        sd: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-capability_ratio: _CapabilityRatio
-
-@final
-class _CapabilityToNearest(Formula):
+@_as_formula
+def capability_to_nearest(mean: _Plain, upper: _Plain, lower: _Plain, sd: _Plain) -> Quantity:
     """How often half the spread of a process goes between its mean and the nearer end of the
     tolerance; negative where the mean is outside.
 
@@ -66,31 +46,8 @@ class _CapabilityToNearest(Formula):
     sd: standard deviation
     """
 
-    def __call__(self, mean: _Plain, upper: _Plain, lower: _Plain, sd: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mean: _Plain,
-        upper: _Plain,
-        lower: _Plain,
-        sd: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mean", "upper", "lower", "sd"],
-        *,
-        capability_to_nearest: _Plain,
-        mean: _Plain = ...,
-        upper: _Plain = ...,
-        lower: _Plain = ...,
-        sd: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-capability_to_nearest: _CapabilityToNearest
-
-@final
-class _ChartLower(Formula):
+@_as_formula
+def chart_lower(mean: _Plain, spread: _Plain, chart_factor: _Plain) -> Quantity:
     """Lower control limit of means or of single readings.
 
     x_l = x̄ − A × w̄
@@ -100,29 +57,8 @@ class _ChartLower(Formula):
     chart_factor: factor A₂, A₃ or E₂
     """
 
-    def __call__(self, mean: _Plain, spread: _Plain, chart_factor: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mean: _Plain,
-        spread: _Plain,
-        chart_factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mean", "spread", "chart_factor"],
-        *,
-        chart_lower: _Plain,
-        mean: _Plain = ...,
-        spread: _Plain = ...,
-        chart_factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-chart_lower: _ChartLower
-
-@final
-class _ChartUpper(Formula):
+@_as_formula
+def chart_upper(mean: _Plain, spread: _Plain, chart_factor: _Plain) -> Quantity:
     """Upper control limit of means or of single readings.
 
     x_u = x̄ + A × w̄
@@ -132,29 +68,8 @@ class _ChartUpper(Formula):
     chart_factor: factor A₂, A₃ or E₂
     """
 
-    def __call__(self, mean: _Plain, spread: _Plain, chart_factor: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mean: _Plain,
-        spread: _Plain,
-        chart_factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mean", "spread", "chart_factor"],
-        *,
-        chart_upper: _Plain,
-        mean: _Plain = ...,
-        spread: _Plain = ...,
-        chart_factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-chart_upper: _ChartUpper
-
-@final
-class _CoefficientOfVariation(Formula):
+@_as_formula
+def coefficient_of_variation(sd: _Plain, mean: _Plain) -> Quantity:
     """Standard deviation as a share of the mean.
 
     CV = s / x̄
@@ -163,27 +78,12 @@ class _CoefficientOfVariation(Formula):
     mean: mean
     """
 
-    def __call__(self, sd: _Plain, mean: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sd: _Plain,
-        mean: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sd", "mean"],
-        *,
-        coefficient_of_variation: _Plain,
-        sd: _Plain = ...,
-        mean: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-coefficient_of_variation: _CoefficientOfVariation
-
-@final
-class _CommercialCount(Formula):
+@_as_formula
+def commercial_count(
+    skein_length: _Measure,
+    oven_dry_mass: _Measure,
+    allowance: _Plain,
+) -> Quantity:
     """Count from the oven-dry mass of a skein and what is added to it by agreement.
 
     T = m_d / L × (1 + A) × 1000000
@@ -193,34 +93,8 @@ class _CommercialCount(Formula):
     allowance: regain or commercial allowance, on the oven-dry mass
     """
 
-    def __call__(
-        self,
-        skein_length: _Measure,
-        oven_dry_mass: _Measure,
-        allowance: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        skein_length: _Measure,
-        oven_dry_mass: _Measure,
-        allowance: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["skein_length", "oven_dry_mass", "allowance"],
-        *,
-        commercial_count: _Measure,
-        skein_length: _Measure = ...,
-        oven_dry_mass: _Measure = ...,
-        allowance: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-commercial_count: _CommercialCount
-
-@final
-class _DeviationFromWanted(Formula):
+@_as_formula
+def deviation_from_wanted(reading: _Plain, wanted_reading: _Plain) -> Quantity:
     """How far a reading is from what was wanted, as a share of it: above it positive, below
     negative.
 
@@ -230,27 +104,8 @@ class _DeviationFromWanted(Formula):
     wanted_reading: what was wanted: on the label, in the order
     """
 
-    def __call__(self, reading: _Plain, wanted_reading: _Plain) -> Quantity: ...
-    def working(
-        self,
-        reading: _Plain,
-        wanted_reading: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reading", "wanted_reading"],
-        *,
-        deviation_from_wanted: _Plain,
-        reading: _Plain = ...,
-        wanted_reading: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-deviation_from_wanted: _DeviationFromWanted
-
-@final
-class _ErrorFromShare(Formula):
+@_as_formula
+def error_from_share(mean: _Plain, relative_error: _Plain) -> Quantity:
     """An error that is allowed as a share of the mean, in the unit of the readings.
 
     E = x̄ × e
@@ -259,27 +114,8 @@ class _ErrorFromShare(Formula):
     relative_error: error allowed, as a share of the mean
     """
 
-    def __call__(self, mean: _Plain, relative_error: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mean: _Plain,
-        relative_error: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mean", "relative_error"],
-        *,
-        error_from_share: _Plain,
-        mean: _Plain = ...,
-        relative_error: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-error_from_share: _ErrorFromShare
-
-@final
-class _MeanHalfWidth(Formula):
+@_as_formula
+def mean_half_width(sd_multiple: _Plain, sd: _Plain, readings: _Plain) -> Quantity:
     """Half the width of the interval in which the true mean lies.
 
     h = z × s / √n
@@ -289,29 +125,8 @@ class _MeanHalfWidth(Formula):
     readings: readings
     """
 
-    def __call__(self, sd_multiple: _Plain, sd: _Plain, readings: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sd_multiple: _Plain,
-        sd: _Plain,
-        readings: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sd_multiple", "sd", "readings"],
-        *,
-        mean_half_width: _Plain,
-        sd_multiple: _Plain = ...,
-        sd: _Plain = ...,
-        readings: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mean_half_width: _MeanHalfWidth
-
-@final
-class _MeanLowerLimit(Formula):
+@_as_formula
+def mean_lower_limit(mean: _Plain, sd_multiple: _Plain, sd: _Plain, readings: _Plain) -> Quantity:
     """Lower end of the interval in which the true mean lies.
 
     h = z × s / √n; x_l = x̄ − h
@@ -322,37 +137,8 @@ class _MeanLowerLimit(Formula):
     readings: readings
     """
 
-    def __call__(
-        self,
-        mean: _Plain,
-        sd_multiple: _Plain,
-        sd: _Plain,
-        readings: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mean: _Plain,
-        sd_multiple: _Plain,
-        sd: _Plain,
-        readings: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mean", "sd_multiple", "sd", "readings"],
-        *,
-        mean_lower_limit: _Plain,
-        mean: _Plain = ...,
-        sd_multiple: _Plain = ...,
-        sd: _Plain = ...,
-        readings: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mean_lower_limit: _MeanLowerLimit
-
-@final
-class _MeanUpperLimit(Formula):
+@_as_formula
+def mean_upper_limit(mean: _Plain, sd_multiple: _Plain, sd: _Plain, readings: _Plain) -> Quantity:
     """Upper end of the interval in which the true mean lies.
 
     h = z × s / √n; x_u = x̄ + h
@@ -363,37 +149,8 @@ class _MeanUpperLimit(Formula):
     readings: readings
     """
 
-    def __call__(
-        self,
-        mean: _Plain,
-        sd_multiple: _Plain,
-        sd: _Plain,
-        readings: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        mean: _Plain,
-        sd_multiple: _Plain,
-        sd: _Plain,
-        readings: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mean", "sd_multiple", "sd", "readings"],
-        *,
-        mean_upper_limit: _Plain,
-        mean: _Plain = ...,
-        sd_multiple: _Plain = ...,
-        sd: _Plain = ...,
-        readings: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mean_upper_limit: _MeanUpperLimit
-
-@final
-class _OutlierLimit(Formula):
+@_as_formula
+def outlier_limit(readings: _Plain, student_t: _Plain) -> Quantity:
     """How far the reading farthest out of several may stand from the mean, in standard deviations,
     before chance hardly explains it.
 
@@ -403,27 +160,8 @@ class _OutlierLimit(Formula):
     student_t: Student's t
     """
 
-    def __call__(self, readings: _Plain, student_t: _Plain) -> Quantity: ...
-    def working(
-        self,
-        readings: _Plain,
-        student_t: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["readings", "student_t"],
-        *,
-        outlier_limit: _Plain,
-        readings: _Plain = ...,
-        student_t: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-outlier_limit: _OutlierLimit
-
-@final
-class _OutlierRatio(Formula):
+@_as_formula
+def outlier_ratio(reading: _Plain, mean: _Plain, sd: _Plain) -> Quantity:
     """How far a reading stands from the mean, in standard deviations.
 
     G = greater of (x − x̄, −(x − x̄)) / s
@@ -433,29 +171,8 @@ class _OutlierRatio(Formula):
     sd: standard deviation of all readings
     """
 
-    def __call__(self, reading: _Plain, mean: _Plain, sd: _Plain) -> Quantity: ...
-    def working(
-        self,
-        reading: _Plain,
-        mean: _Plain,
-        sd: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reading", "mean", "sd"],
-        *,
-        outlier_ratio: _Plain,
-        reading: _Plain = ...,
-        mean: _Plain = ...,
-        sd: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-outlier_ratio: _OutlierRatio
-
-@final
-class _ReadingsForError(Formula):
+@_as_formula
+def readings_for_error(sd_multiple: _Plain, sd: _Plain, error: _Plain) -> Quantity:
     """Readings to take so that the mean is within an error, in the unit of the readings.
 
     n = round up(z × s / E × z × s / E − 1e−9)
@@ -465,29 +182,8 @@ class _ReadingsForError(Formula):
     error: error allowed
     """
 
-    def __call__(self, sd_multiple: _Plain, sd: _Plain, error: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sd_multiple: _Plain,
-        sd: _Plain,
-        error: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sd_multiple", "sd", "error"],
-        *,
-        readings_for_error: _Plain,
-        sd_multiple: _Plain = ...,
-        sd: _Plain = ...,
-        error: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-readings_for_error: _ReadingsForError
-
-@final
-class _ReadingsForVariation(Formula):
+@_as_formula
+def readings_for_variation(sd_multiple: _Plain, cv: _Plain, relative_error: _Plain) -> Quantity:
     """Readings to take so that the mean is within a share of it.
 
     n = round up(z × CV / e × z × CV / e − 1e−9)
@@ -497,29 +193,12 @@ class _ReadingsForVariation(Formula):
     relative_error: error allowed, as a share of the mean
     """
 
-    def __call__(self, sd_multiple: _Plain, cv: _Plain, relative_error: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sd_multiple: _Plain,
-        cv: _Plain,
-        relative_error: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sd_multiple", "cv", "relative_error"],
-        *,
-        readings_for_variation: _Plain,
-        sd_multiple: _Plain = ...,
-        cv: _Plain = ...,
-        relative_error: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-readings_for_variation: _ReadingsForVariation
-
-@final
-class _ReadingsFromLimits(Formula):
+@_as_formula
+def readings_from_limits(
+    readings: _Plain,
+    half_width: _Plain,
+    wanted_half_width: _Plain,
+) -> Quantity:
     """Readings to take for narrower limits, from those that a number of readings gave.
 
     n₂ = round up(n × h₁ / h₂ × h₁ / h₂ − 1e−9)
@@ -529,34 +208,8 @@ class _ReadingsFromLimits(Formula):
     wanted_half_width: half the width that is wanted
     """
 
-    def __call__(
-        self,
-        readings: _Plain,
-        half_width: _Plain,
-        wanted_half_width: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        readings: _Plain,
-        half_width: _Plain,
-        wanted_half_width: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["readings", "half_width", "wanted_half_width"],
-        *,
-        readings_from_limits: _Plain,
-        readings: _Plain = ...,
-        half_width: _Plain = ...,
-        wanted_half_width: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-readings_from_limits: _ReadingsFromLimits
-
-@final
-class _SdLimit(Formula):
+@_as_formula
+def sd_limit(sd: _Plain, readings: _Plain, chi_square: _Plain) -> Quantity:
     """An end of the interval in which the true standard deviation lies.
 
     σ = s × √((n − 1) / χ²)
@@ -566,29 +219,8 @@ class _SdLimit(Formula):
     chi_square: chi-square with n − 1 degrees of freedom
     """
 
-    def __call__(self, sd: _Plain, readings: _Plain, chi_square: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sd: _Plain,
-        readings: _Plain,
-        chi_square: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sd", "readings", "chi_square"],
-        *,
-        sd_limit: _Plain,
-        sd: _Plain = ...,
-        readings: _Plain = ...,
-        chi_square: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sd_limit: _SdLimit
-
-@final
-class _SdWithin(Formula):
+@_as_formula
+def sd_within(spread: _Plain, sd_factor: _Plain) -> Quantity:
     """Standard deviation within subgroups, from their mean range or their mean standard deviation.
 
     σ = w̄ / d
@@ -597,27 +229,8 @@ class _SdWithin(Formula):
     sd_factor: d₂ for ranges, c₄ for standard deviations
     """
 
-    def __call__(self, spread: _Plain, sd_factor: _Plain) -> Quantity: ...
-    def working(
-        self,
-        spread: _Plain,
-        sd_factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spread", "sd_factor"],
-        *,
-        sd_within: _Plain,
-        spread: _Plain = ...,
-        sd_factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-sd_within: _SdWithin
-
-@final
-class _ShareFromNumber(Formula):
+@_as_formula
+def share_from_number(affected: _Plain, tested: _Plain) -> Quantity:
     """Share of a sample that is found to have a fault or a mark.
 
     p = k / n
@@ -626,27 +239,8 @@ class _ShareFromNumber(Formula):
     tested: how many were looked at
     """
 
-    def __call__(self, affected: _Plain, tested: _Plain) -> Quantity: ...
-    def working(
-        self,
-        affected: _Plain,
-        tested: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["affected", "tested"],
-        *,
-        share_from_number: _Plain,
-        affected: _Plain = ...,
-        tested: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-share_from_number: _ShareFromNumber
-
-@final
-class _SpreadLimit(Formula):
+@_as_formula
+def spread_limit(spread: _Plain, spread_factor: _Plain) -> Quantity:
     """Control limit of ranges or of standard deviations.
 
     w_l = D × w̄
@@ -655,27 +249,8 @@ class _SpreadLimit(Formula):
     spread_factor: factor D₃, D₄, B₃ or B₄
     """
 
-    def __call__(self, spread: _Plain, spread_factor: _Plain) -> Quantity: ...
-    def working(
-        self,
-        spread: _Plain,
-        spread_factor: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spread", "spread_factor"],
-        *,
-        spread_limit: _Plain,
-        spread: _Plain = ...,
-        spread_factor: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-spread_limit: _SpreadLimit
-
-@final
-class _StandardError(Formula):
+@_as_formula
+def standard_error(sd: _Plain, readings: _Plain) -> Quantity:
     """Standard deviation of the mean of readings.
 
     s_m = s / √n
@@ -684,27 +259,8 @@ class _StandardError(Formula):
     readings: readings
     """
 
-    def __call__(self, sd: _Plain, readings: _Plain) -> Quantity: ...
-    def working(
-        self,
-        sd: _Plain,
-        readings: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["sd", "readings"],
-        *,
-        standard_error: _Plain,
-        sd: _Plain = ...,
-        readings: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-standard_error: _StandardError
-
-@final
-class _VariationLimit(Formula):
+@_as_formula
+def variation_limit(cv: _Plain, readings: _Plain, chi_square: _Plain) -> Quantity:
     """An end of the interval in which the true coefficient of variation lies.
 
     CV_l = CV / √(((χ² + 2) / n − 1) × CV × CV + χ² / (n − 1))
@@ -714,23 +270,50 @@ class _VariationLimit(Formula):
     chi_square: chi-square with n − 1 degrees of freedom
     """
 
-    def __call__(self, cv: _Plain, readings: _Plain, chi_square: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cv: _Plain,
-        readings: _Plain,
-        chi_square: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cv", "readings", "chi_square"],
-        *,
-        variation_limit: _Plain,
-        cv: _Plain = ...,
-        readings: _Plain = ...,
-        chi_square: _Plain = ...,
-    ) -> list[Quantity]: ...
+@_as_calculation
+def readings_needed(
+    *,
+    cv: _Plain,
+    relative_error: _Plain,
+    confidence: _Plain | None = None,
+) -> Results[Literal["readings", "student_t", "error_left"], Quantity]:
+    """How many readings give the mean within a share of it, where the variation will be known from
+    those readings alone: with Student's t, which depends on their number in turn.
 
-variation_limit: _VariationLimit
+    cv: coefficient of variation of single readings
+    relative_error: error allowed, as a share of the mean
+    confidence: share of cases in which the mean is within it
+    """
+
+@_as_calculation
+def skein_count(
+    *,
+    masses: _Measures,
+    skein_length: _Measure | Sequence[_Measure],
+    option: Literal[
+        "conditioned",
+        "oven-dry",
+        "oven-dry plus regain",
+        "scoured,
+        conditioned",
+        "scoured,
+        oven-dry",
+        "scoured,
+        oven-dry plus regain",
+        "scoured,
+        oven-dry plus commercial allowance",
+    ] | None = None,
+    allowance: _Plain | None = None,
+    stretch: _Plain | None = None,
+    confidence: _Plain | None = None,
+) -> Results[str, Any]:
+    """The count of a yarn from the masses of skeins of one length, with its interval, in the state
+    that an option of ASTM D1907 names.
+
+    masses: mass of each skein, in the state of the option
+    skein_length: length of each skein
+    option: option of ASTM D1907: the state in which the skeins were weighed, and what is added
+    allowance: regain or commercial allowance that is added, on the oven-dry mass
+    stretch: stretch of the yarn from 0.25 to 0.75 cN/tex
+    confidence: share of cases in which the true count is within the limits
+    """

@@ -2,28 +2,27 @@
 
 # Written by python -m hankwise._stubs from the catalogue.
 
-from typing import Literal, final
+from collections.abc import Sequence
+from typing import Any, Literal
 
 from hankwise._hankwise import (
-    Formula,
-    Quantity,
-    Working,
     _Measure,
     _Measures,
     _Plain,
     _Plains,
+    Quantity,
+    Results,
+    _as_calculation,
+    _as_formula,
+    parse as parse,
+    round_count as round_count,
+    round_tex as round_tex,
+    weight_band as weight_band,
+    weight_class as weight_class,
 )
-from hankwise._yarn_more import ball_band as ball_band
-from hankwise._yarn_more import check_weight_card as check_weight_card
-from hankwise._yarn_more import parse as parse
-from hankwise._yarn_more import round_count as round_count
-from hankwise._yarn_more import round_tex as round_tex
-from hankwise._yarn_more import weight_band as weight_band
-from hankwise._yarn_more import weight_class as weight_class
-from hankwise._yarn_more import wraps as wraps
 
-@final
-class _AddedIrregularity(Formula):
+@_as_formula
+def added_irregularity(cv_before: _Plain, cv_after: _Plain) -> Quantity:
     """Irregularity that a process added of its own.
 
     CV_a = √(CV₂ × CV₂ − CV₁ × CV₁)
@@ -32,27 +31,13 @@ class _AddedIrregularity(Formula):
     cv_after: irregularity after, as coefficient of variation
     """
 
-    def __call__(self, cv_before: _Plain, cv_after: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cv_before: _Plain,
-        cv_after: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cv_before", "cv_after"],
-        *,
-        added_irregularity: _Plain,
-        cv_before: _Plain = ...,
-        cv_after: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-added_irregularity: _AddedIrregularity
-
-@final
-class _BallLength(Formula):
+@_as_formula
+def ball_length(
+    ball_mass: _Measure,
+    count: _Measure,
+    regain: _Plain,
+    label_regain: _Plain,
+) -> Quantity:
     """Length of yarn in a ball that weighs what its label says at the regain of the label.
 
     m_R = m_b × (1 + R) / (1 + A); L = m_R / T × 1000000
@@ -63,37 +48,8 @@ class _BallLength(Formula):
     label_regain: regain at which the label's mass holds
     """
 
-    def __call__(
-        self,
-        ball_mass: _Measure,
-        count: _Measure,
-        regain: _Plain,
-        label_regain: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        ball_mass: _Measure,
-        count: _Measure,
-        regain: _Plain,
-        label_regain: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["ball_mass", "count", "regain", "label_regain"],
-        *,
-        ball_length: _Measure,
-        ball_mass: _Measure = ...,
-        count: _Measure = ...,
-        regain: _Plain = ...,
-        label_regain: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-ball_length: _BallLength
-
-@final
-class _BandHalfWidth(Formula):
+@_as_formula
+def band_half_width(mass: _Measure, cv: _Plain, sd_multiple: _Plain) -> Quantity:
     """Half the width of the band in which a reading, or the mean of several, must fall.
 
     h = z × CV × m
@@ -104,29 +60,8 @@ class _BandHalfWidth(Formula):
     is known
     """
 
-    def __call__(self, mass: _Measure, cv: _Plain, sd_multiple: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        cv: _Plain,
-        sd_multiple: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "cv", "sd_multiple"],
-        *,
-        band_half_width: _Measure,
-        mass: _Measure = ...,
-        cv: _Plain = ...,
-        sd_multiple: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-band_half_width: _BandHalfWidth
-
-@final
-class _BreakingForce(Formula):
+@_as_formula
+def breaking_force(tenacity: _Measure, count: _Measure) -> Quantity:
     """Force that breaks a yarn, from its tenacity.
 
     F = f × T / 100
@@ -135,27 +70,8 @@ class _BreakingForce(Formula):
     count: yarn count
     """
 
-    def __call__(self, tenacity: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        tenacity: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["tenacity", "count"],
-        *,
-        breaking_force: _Measure,
-        tenacity: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-breaking_force: _BreakingForce
-
-@final
-class _BreakingLength(Formula):
+@_as_formula
+def breaking_length(breaking_force: _Measure, count: _Measure) -> Quantity:
     """Length of yarn whose own weight would break it.
 
     L_b = 1000000 × F / (9.80665 × T)
@@ -164,27 +80,8 @@ class _BreakingLength(Formula):
     count: yarn count
     """
 
-    def __call__(self, breaking_force: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        breaking_force: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["breaking_force", "count"],
-        *,
-        breaking_length: _Measure,
-        breaking_force: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-breaking_length: _BreakingLength
-
-@final
-class _BundleLength(Formula):
+@_as_formula
+def bundle_length(hanks: _Plain, cuts_per_hank: _Plain, lea_length: _Measure) -> Quantity:
     """Yarn in a bundle: its hanks, the leas or cuts of a hank, the length of these.
 
     Y = h × k × l
@@ -194,29 +91,8 @@ class _BundleLength(Formula):
     lea_length: length of a lea or cut
     """
 
-    def __call__(self, hanks: _Plain, cuts_per_hank: _Plain, lea_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        hanks: _Plain,
-        cuts_per_hank: _Plain,
-        lea_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["hanks", "cuts_per_hank", "lea_length"],
-        *,
-        bundle_length: _Measure,
-        hanks: _Plain = ...,
-        cuts_per_hank: _Plain = ...,
-        lea_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-bundle_length: _BundleLength
-
-@final
-class _ChanceForEach(Formula):
+@_as_formula
+def chance_for_each(chance_of_all: _Plain, readings: _Plain) -> Quantity:
     """The chance with which each single reading must fall within its limits, so that all do with a
     wanted chance.
 
@@ -226,27 +102,8 @@ class _ChanceForEach(Formula):
     readings: readings
     """
 
-    def __call__(self, chance_of_all: _Plain, readings: _Plain) -> Quantity: ...
-    def working(
-        self,
-        chance_of_all: _Plain,
-        readings: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["chance_of_all", "readings"],
-        *,
-        chance_for_each: _Plain,
-        chance_of_all: _Plain = ...,
-        readings: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-chance_for_each: _ChanceForEach
-
-@final
-class _CheckWeight(Formula):
+@_as_formula
+def check_weight(count: _Measure, check_length: _Measure, ends: _Plain) -> Quantity:
     """What the balance should read for a number of ends of a length.
 
     m_c = T × L_c × N × 0.000001
@@ -256,29 +113,16 @@ class _CheckWeight(Formula):
     ends: ends weighed together
     """
 
-    def __call__(self, count: _Measure, check_length: _Measure, ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        check_length: _Measure,
-        ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "check_length", "ends"],
-        *,
-        check_weight: _Measure,
-        count: _Measure = ...,
-        check_length: _Measure = ...,
-        ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-check_weight: _CheckWeight
-
-@final
-class _CheckWeightInTodaysAir(Formula):
+@_as_formula
+def check_weight_in_todays_air(
+    count: _Measure,
+    check_length: _Measure,
+    ends: _Plain,
+    stated_regain: _Plain,
+    regain: _Plain,
+    stated_oil: _Plain,
+    oil: _Plain,
+) -> Quantity:
     """What the balance should read today for ends of a length, where the count is stated at another
     regain or with another oil.
 
@@ -293,48 +137,8 @@ class _CheckWeightInTodaysAir(Formula):
     oil: oil today
     """
 
-    def __call__(
-        self,
-        count: _Measure,
-        check_length: _Measure,
-        ends: _Plain,
-        stated_regain: _Plain,
-        regain: _Plain,
-        stated_oil: _Plain,
-        oil: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        check_length: _Measure,
-        ends: _Plain,
-        stated_regain: _Plain,
-        regain: _Plain,
-        stated_oil: _Plain,
-        oil: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "count", "check_length", "ends", "stated_regain", "regain", "stated_oil", "oil"
-        ],
-        *,
-        check_weight_in_todays_air: _Measure,
-        count: _Measure = ...,
-        check_length: _Measure = ...,
-        ends: _Plain = ...,
-        stated_regain: _Plain = ...,
-        regain: _Plain = ...,
-        stated_oil: _Plain = ...,
-        oil: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-check_weight_in_todays_air: _CheckWeightInTodaysAir
-
-@final
-class _ContractionFromCounts(Formula):
+@_as_formula
+def contraction_from_counts(nominal_count: _Measure, resultant_count: _Measure) -> Quantity:
     """Contraction in folding, from the nominal and the measured count.
 
     k = 1 − T₀ / T_R
@@ -343,27 +147,8 @@ class _ContractionFromCounts(Formula):
     resultant_count: count of the folded yarn, as measured
     """
 
-    def __call__(self, nominal_count: _Measure, resultant_count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        nominal_count: _Measure,
-        resultant_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["nominal_count", "resultant_count"],
-        *,
-        contraction_from_counts: _Plain,
-        nominal_count: _Measure = ...,
-        resultant_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-contraction_from_counts: _ContractionFromCounts
-
-@final
-class _ContractionOfCottonSingle(Formula):
+@_as_formula
+def contraction_of_cotton_single(twist_factor: _Measure) -> Quantity:
     """Contraction of a cotton single in spinning, by an empirical rule, on the untwisted length.
 
     TM = 2.54 × K / 24.3010545; k = (2.67 × TM − 4.93) / 100
@@ -371,25 +156,8 @@ class _ContractionOfCottonSingle(Formula):
     twist_factor: twist factor
     """
 
-    def __call__(self, twist_factor: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist_factor: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_factor"],
-        *,
-        contraction_of_cotton_single: _Plain,
-        twist_factor: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-contraction_of_cotton_single: _ContractionOfCottonSingle
-
-@final
-class _ContractionOnTwisted(Formula):
+@_as_formula
+def contraction_on_twisted(contraction: _Plain) -> Quantity:
     """Contraction on the twisted length, from that on the untwisted.
 
     k_t = k / (1 − k)
@@ -397,25 +165,8 @@ class _ContractionOnTwisted(Formula):
     contraction: contraction on the untwisted length
     """
 
-    def __call__(self, contraction: _Plain) -> Quantity: ...
-    def working(
-        self,
-        contraction: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["contraction"],
-        *,
-        contraction_on_twisted: _Plain,
-        contraction: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-contraction_on_twisted: _ContractionOnTwisted
-
-@final
-class _ContractionOnUntwisted(Formula):
+@_as_formula
+def contraction_on_untwisted(contraction_on_twisted: _Plain) -> Quantity:
     """Contraction on the untwisted length, from that on the twisted.
 
     k = k_t / (1 + k_t)
@@ -423,25 +174,8 @@ class _ContractionOnUntwisted(Formula):
     contraction_on_twisted: contraction on the twisted length
     """
 
-    def __call__(self, contraction_on_twisted: _Plain) -> Quantity: ...
-    def working(
-        self,
-        contraction_on_twisted: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["contraction_on_twisted"],
-        *,
-        contraction_on_untwisted: _Plain,
-        contraction_on_twisted: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-contraction_on_untwisted: _ContractionOnUntwisted
-
-@final
-class _CordSingle(Formula):
+@_as_formula
+def cord_single(cord_number: _Measure, cords: _Plain) -> Quantity:
     """Single of a sewing cotton from its number: any number of cords equals three ends of that
     count.
 
@@ -451,27 +185,8 @@ class _CordSingle(Formula):
     cords: cords
     """
 
-    def __call__(self, cord_number: _Measure, cords: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cord_number: _Measure,
-        cords: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cord_number", "cords"],
-        *,
-        cord_single: _Measure,
-        cord_number: _Measure = ...,
-        cords: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-cord_single: _CordSingle
-
-@final
-class _CottonTicket(Formula):
+@_as_formula
+def cotton_ticket(single_count: _Measure, ends: _Plain) -> Quantity:
     """Cotton ticket of a sewing thread: three times its English cotton count.
 
     k = 3 × 590.541247 / (T_s × N)
@@ -480,27 +195,13 @@ class _CottonTicket(Formula):
     ends: ends in the thread
     """
 
-    def __call__(self, single_count: _Measure, ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        single_count: _Measure,
-        ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["single_count", "ends"],
-        *,
-        cotton_ticket: _Plain,
-        single_count: _Measure = ...,
-        ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-cotton_ticket: _CottonTicket
-
-@final
-class _CountAfterScouring(Formula):
+@_as_formula
+def count_after_scouring(
+    count_before: _Measure,
+    state_change: _Plain,
+    loss: _Plain,
+    shrinkage: _Plain,
+) -> Quantity:
     """Count of a yarn after its hanks are scoured: oil out, a little fibre out, shorter.
 
     T₂ = T₁ × q × (1 − w) / (1 − s)
@@ -511,37 +212,13 @@ class _CountAfterScouring(Formula):
     shrinkage: shrinkage in length
     """
 
-    def __call__(
-        self,
-        count_before: _Measure,
-        state_change: _Plain,
-        loss: _Plain,
-        shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        count_before: _Measure,
-        state_change: _Plain,
-        loss: _Plain,
-        shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count_before", "state_change", "loss", "shrinkage"],
-        *,
-        count_after_scouring: _Measure,
-        count_before: _Measure = ...,
-        state_change: _Plain = ...,
-        loss: _Plain = ...,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_after_scouring: _CountAfterScouring
-
-@final
-class _CountBeforeScouring(Formula):
+@_as_formula
+def count_before_scouring(
+    count_after: _Measure,
+    state_change: _Plain,
+    loss: _Plain,
+    shrinkage: _Plain,
+) -> Quantity:
     """The count to make before scouring for a count wanted after it.
 
     T₁ = T₂ × (1 − s) / ((1 − w) × q)
@@ -552,37 +229,8 @@ class _CountBeforeScouring(Formula):
     shrinkage: shrinkage in length
     """
 
-    def __call__(
-        self,
-        count_after: _Measure,
-        state_change: _Plain,
-        loss: _Plain,
-        shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        count_after: _Measure,
-        state_change: _Plain,
-        loss: _Plain,
-        shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count_after", "state_change", "loss", "shrinkage"],
-        *,
-        count_before_scouring: _Measure,
-        count_after: _Measure = ...,
-        state_change: _Plain = ...,
-        loss: _Plain = ...,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-count_before_scouring: _CountBeforeScouring
-
-@final
-class _CountForShare(Formula):
+@_as_formula
+def count_for_share(resultant_count: _Measure, shares: _Plains) -> Quantity:
     """The count that the first end of a fold must have for its share of the mass.
 
     T = T_R × p₁ / (p₁ + p₂)
@@ -591,27 +239,8 @@ class _CountForShare(Formula):
     shares: shares of all ends, the one asked for first
     """
 
-    def __call__(self, resultant_count: _Measure, shares: _Plains) -> Quantity: ...
-    def working(
-        self,
-        resultant_count: _Measure,
-        shares: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["resultant_count"],
-        *,
-        count_for_share: _Measure,
-        resultant_count: _Measure = ...,
-        shares: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-count_for_share: _CountForShare
-
-@final
-class _CountFromWraps(Formula):
+@_as_formula
+def count_from_wraps(wraps_factor: _Plain, wraps: _Measure) -> Quantity:
     """Estimate of the count of a yarn from its wraps.
 
     Y = 2.54 × w / k × 2.54 × w / k; T = 496,054.648 / Y
@@ -620,27 +249,8 @@ class _CountFromWraps(Formula):
     wraps: wraps
     """
 
-    def __call__(self, wraps_factor: _Plain, wraps: _Measure) -> Quantity: ...
-    def working(
-        self,
-        wraps_factor: _Plain,
-        wraps: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wraps_factor", "wraps"],
-        *,
-        count_from_wraps: _Measure,
-        wraps_factor: _Plain = ...,
-        wraps: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-count_from_wraps: _CountFromWraps
-
-@final
-class _CountOf(Formula):
+@_as_formula
+def count_of(length: _Measure, mass: _Measure) -> Quantity:
     """Count of a yarn, a slubbing or a sliver, from a length and what it weighs.
 
     T = m / L × 1000000
@@ -649,27 +259,8 @@ class _CountOf(Formula):
     mass: its mass
     """
 
-    def __call__(self, length: _Measure, mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        length: _Measure,
-        mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["length", "mass"],
-        *,
-        count_of: _Measure,
-        length: _Measure = ...,
-        mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-count_of: _CountOf
-
-@final
-class _DiameterByFibreDensity(Formula):
+@_as_formula
+def diameter_by_fibre_density(count: _Measure, fibre_density: _Measure) -> Quantity:
     """Diameter of a yarn from its count and the density of its fibre, packed as spun yarns commonly
     are.
 
@@ -679,27 +270,8 @@ class _DiameterByFibreDensity(Formula):
     fibre_density: density of the fibre
     """
 
-    def __call__(self, count: _Measure, fibre_density: _Measure) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        fibre_density: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "fibre_density"],
-        *,
-        diameter_by_fibre_density: _Measure,
-        count: _Measure = ...,
-        fibre_density: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-diameter_by_fibre_density: _DiameterByFibreDensity
-
-@final
-class _DiameterRescaled(Formula):
+@_as_formula
+def diameter_rescaled(yarn_diameter: _Measure, count: _Measure, new_count: _Measure) -> Quantity:
     """Diameter of a yarn from that of a yarn like it of another count.
 
     d₂ = d × √(T₂ / T)
@@ -709,34 +281,8 @@ class _DiameterRescaled(Formula):
     new_count: count of the other yarn
     """
 
-    def __call__(
-        self,
-        yarn_diameter: _Measure,
-        count: _Measure,
-        new_count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_diameter: _Measure,
-        count: _Measure,
-        new_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_diameter", "count", "new_count"],
-        *,
-        diameter_rescaled: _Measure,
-        yarn_diameter: _Measure = ...,
-        count: _Measure = ...,
-        new_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-diameter_rescaled: _DiameterRescaled
-
-@final
-class _FibreSpecificVolume(Formula):
+@_as_formula
+def fibre_specific_volume(fibre_density: _Measure) -> Quantity:
     """Volume that a gram of solid fibre fills.
 
     v_f = 1 / ρ
@@ -744,25 +290,8 @@ class _FibreSpecificVolume(Formula):
     fibre_density: density of the fibre
     """
 
-    def __call__(self, fibre_density: _Measure) -> Quantity: ...
-    def working(
-        self,
-        fibre_density: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["fibre_density"],
-        *,
-        fibre_specific_volume: _Measure,
-        fibre_density: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-fibre_specific_volume: _FibreSpecificVolume
-
-@final
-class _Fold(Formula):
+@_as_formula
+def fold(contraction: _Plain, counts: _Measures) -> Quantity:
     """Resultant count of ends folded together.
 
     T_R = (T₁ + T₂) / (1 − k)
@@ -771,27 +300,8 @@ class _Fold(Formula):
     counts: counts of the ends, one for each end
     """
 
-    def __call__(self, contraction: _Plain, counts: _Measures) -> Quantity: ...
-    def working(
-        self,
-        contraction: _Plain,
-        counts: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["contraction"],
-        *,
-        fold: _Measure,
-        contraction: _Plain = ...,
-        counts: _Measures = ...,
-    ) -> list[Quantity]: ...
-
-fold: _Fold
-
-@final
-class _FoldAlike(Formula):
+@_as_formula
+def fold_alike(single_count: _Measure, ends: _Plain, contraction: _Plain) -> Quantity:
     """Resultant count of equal ends folded together.
 
     T_R = T_s × N / (1 − k)
@@ -801,29 +311,8 @@ class _FoldAlike(Formula):
     contraction: contraction in folding, on the untwisted length
     """
 
-    def __call__(self, single_count: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
-    def working(
-        self,
-        single_count: _Measure,
-        ends: _Plain,
-        contraction: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["single_count", "ends", "contraction"],
-        *,
-        fold_alike: _Measure,
-        single_count: _Measure = ...,
-        ends: _Plain = ...,
-        contraction: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-fold_alike: _FoldAlike
-
-@final
-class _FoldCost(Formula):
+@_as_formula
+def fold_cost(counts: _Measures, relative_lengths: _Plains, prices_per_mass: _Measures) -> Quantity:
     """Cost of a folded yarn from the prices of its ends.
 
     T_R = u₁ × T₁ + u₂ × T₂; p_R = (u₁ × T₁ × p₁ + u₂ × T₂ × p₂) / T_R
@@ -833,25 +322,12 @@ class _FoldCost(Formula):
     prices_per_mass: price of each end
     """
 
-    def __call__(
-        self,
-        counts: _Measures,
-        relative_lengths: _Plains,
-        prices_per_mass: _Measures,
-    ) -> Quantity: ...
-    def working(
-        self,
-        counts: _Measures,
-        relative_lengths: _Plains,
-        prices_per_mass: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-fold_cost: _FoldCost
-
-@final
-class _FoldCostShare(Formula):
+@_as_formula
+def fold_cost_share(
+    counts: _Measures,
+    relative_lengths: _Plains,
+    prices_per_mass: _Measures,
+) -> Quantity:
     """Share of the cost of a folded yarn that its first end has.
 
     s = u₁ × T₁ × p₁ / (u₁ × T₁ × p₁ + u₂ × T₂ × p₂)
@@ -861,25 +337,8 @@ class _FoldCostShare(Formula):
     prices_per_mass: price of each end
     """
 
-    def __call__(
-        self,
-        counts: _Measures,
-        relative_lengths: _Plains,
-        prices_per_mass: _Measures,
-    ) -> Quantity: ...
-    def working(
-        self,
-        counts: _Measures,
-        relative_lengths: _Plains,
-        prices_per_mass: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-fold_cost_share: _FoldCostShare
-
-@final
-class _FoldFed(Formula):
+@_as_formula
+def fold_fed(counts: _Measures, relative_lengths: _Plains) -> Quantity:
     """Resultant count of ends that are fed each at a length of its own, as for loops and knops.
 
     T_R = u₁ × T₁ + u₂ × T₂
@@ -888,19 +347,8 @@ class _FoldFed(Formula):
     relative_lengths: length of each end in a unit length of the folded yarn
     """
 
-    def __call__(self, counts: _Measures, relative_lengths: _Plains) -> Quantity: ...
-    def working(
-        self,
-        counts: _Measures,
-        relative_lengths: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-fold_fed: _FoldFed
-
-@final
-class _FoldOnTwisted(Formula):
+@_as_formula
+def fold_on_twisted(contraction_on_twisted: _Plain, counts: _Measures) -> Quantity:
     """Resultant count of ends folded together, with the contraction on the twisted length.
 
     T_R = (T₁ + T₂) × (1 + k_t)
@@ -909,27 +357,8 @@ class _FoldOnTwisted(Formula):
     counts: counts of the ends, one for each end
     """
 
-    def __call__(self, contraction_on_twisted: _Plain, counts: _Measures) -> Quantity: ...
-    def working(
-        self,
-        contraction_on_twisted: _Plain,
-        counts: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["contraction_on_twisted"],
-        *,
-        fold_on_twisted: _Measure,
-        contraction_on_twisted: _Plain = ...,
-        counts: _Measures = ...,
-    ) -> list[Quantity]: ...
-
-fold_on_twisted: _FoldOnTwisted
-
-@final
-class _FoldingTwistFromBumps(Formula):
+@_as_formula
+def folding_twist_from_bumps(bumps: _Plain, gauge_length: _Measure, ends: _Plain) -> Quantity:
     """Folding twist from the bumps that are seen along a folded yarn: each turn shows one for each
     ply.
 
@@ -940,29 +369,8 @@ class _FoldingTwistFromBumps(Formula):
     ends: plies
     """
 
-    def __call__(self, bumps: _Plain, gauge_length: _Measure, ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        bumps: _Plain,
-        gauge_length: _Measure,
-        ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["bumps", "gauge_length", "ends"],
-        *,
-        folding_twist_from_bumps: _Measure,
-        bumps: _Plain = ...,
-        gauge_length: _Measure = ...,
-        ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-folding_twist_from_bumps: _FoldingTwistFromBumps
-
-@final
-class _FoldingTwistRatio(Formula):
+@_as_formula
+def folding_twist_ratio(folding_twist: _Measure, single_twist: _Measure) -> Quantity:
     """Folding twist over singles twist.
 
     q = t_f / t_s
@@ -971,27 +379,8 @@ class _FoldingTwistRatio(Formula):
     single_twist: twist of the singles before folding
     """
 
-    def __call__(self, folding_twist: _Measure, single_twist: _Measure) -> Quantity: ...
-    def working(
-        self,
-        folding_twist: _Measure,
-        single_twist: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["folding_twist", "single_twist"],
-        *,
-        folding_twist_ratio: _Plain,
-        folding_twist: _Measure = ...,
-        single_twist: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-folding_twist_ratio: _FoldingTwistRatio
-
-@final
-class _FullHanks(Formula):
+@_as_formula
+def full_hanks(yarn_mass: _Measure, count: _Measure, hank_length: _Measure) -> Quantity:
     """Whole hanks that a mass of yarn makes.
 
     h = round down(1000000 × m_y / (T × l_h) + 0.000001)
@@ -1001,29 +390,8 @@ class _FullHanks(Formula):
     hank_length: length of a hank
     """
 
-    def __call__(self, yarn_mass: _Measure, count: _Measure, hank_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        count: _Measure,
-        hank_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "count", "hank_length"],
-        *,
-        full_hanks: _Plain,
-        yarn_mass: _Measure = ...,
-        count: _Measure = ...,
-        hank_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-full_hanks: _FullHanks
-
-@final
-class _HankLength(Formula):
+@_as_formula
+def hank_length(reel_turns: _Plain, reel_circumference: _Measure, shrinkage: _Plain) -> Quantity:
     """Length of a hank after scouring.
 
     l_h = z_r × C_r × (1 − s)
@@ -1033,34 +401,8 @@ class _HankLength(Formula):
     shrinkage: shrinkage in scouring
     """
 
-    def __call__(
-        self,
-        reel_turns: _Plain,
-        reel_circumference: _Measure,
-        shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        reel_turns: _Plain,
-        reel_circumference: _Measure,
-        shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reel_turns", "reel_circumference", "shrinkage"],
-        *,
-        hank_length: _Measure,
-        reel_turns: _Plain = ...,
-        reel_circumference: _Measure = ...,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-hank_length: _HankLength
-
-@final
-class _HankMass(Formula):
+@_as_formula
+def hank_mass(reel_turns: _Plain, reel_circumference: _Measure, count: _Measure) -> Quantity:
     """Mass of a hank from the turns of the reel.
 
     m_h = z_r × C_r × T × 0.000001
@@ -1070,34 +412,8 @@ class _HankMass(Formula):
     count: count
     """
 
-    def __call__(
-        self,
-        reel_turns: _Plain,
-        reel_circumference: _Measure,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        reel_turns: _Plain,
-        reel_circumference: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reel_turns", "reel_circumference", "count"],
-        *,
-        hank_mass: _Measure,
-        reel_turns: _Plain = ...,
-        reel_circumference: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hank_mass: _HankMass
-
-@final
-class _HanksInMass(Formula):
+@_as_formula
+def hanks_in_mass(yarn_mass: _Measure, count: _Measure, hank_length: _Measure) -> Quantity:
     """Hanks, or spyndles, that a mass of yarn makes, not rounded to whole ones.
 
     h = 1000000 × m_y / (T × l_h)
@@ -1107,29 +423,8 @@ class _HanksInMass(Formula):
     hank_length: length of a hank
     """
 
-    def __call__(self, yarn_mass: _Measure, count: _Measure, hank_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        count: _Measure,
-        hank_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "count", "hank_length"],
-        *,
-        hanks_in_mass: _Plain,
-        yarn_mass: _Measure = ...,
-        count: _Measure = ...,
-        hank_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-hanks_in_mass: _HanksInMass
-
-@final
-class _HelixAngle(Formula):
+@_as_formula
+def helix_angle(twist: _Measure, yarn_diameter: _Measure) -> Quantity:
     """Slope of the fibres on the surface of a yarn to its axis.
 
     α = arctan(0.00314159265 × d × t) × 57.2957795
@@ -1138,27 +433,8 @@ class _HelixAngle(Formula):
     yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, twist: _Measure, yarn_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist: _Measure,
-        yarn_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist", "yarn_diameter"],
-        *,
-        helix_angle: _Measure,
-        twist: _Measure = ...,
-        yarn_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-helix_angle: _HelixAngle
-
-@final
-class _HelixAngleFromFactor(Formula):
+@_as_formula
+def helix_angle_from_factor(twist_factor: _Measure, specific_volume: _Measure) -> Quantity:
     """Slope of the surface fibres from the twist factor: yarns of one factor and make slope alike.
 
     α = arctan(2 × K × √(0.0000314159265 × v)) × 57.2957795
@@ -1167,27 +443,8 @@ class _HelixAngleFromFactor(Formula):
     specific_volume: specific volume of the yarn
     """
 
-    def __call__(self, twist_factor: _Measure, specific_volume: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist_factor: _Measure,
-        specific_volume: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_factor", "specific_volume"],
-        *,
-        helix_angle_from_factor: _Measure,
-        twist_factor: _Measure = ...,
-        specific_volume: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-helix_angle_from_factor: _HelixAngleFromFactor
-
-@final
-class _HelixContraction(Formula):
+@_as_formula
+def helix_contraction(twist: _Measure, yarn_diameter: _Measure) -> Quantity:
     """Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.
 
     tan α = 0.00314159265 × d × t; sec α = √(1 + tan α × tan α); k = 1 − 2 / (1 + sec α)
@@ -1196,27 +453,8 @@ class _HelixContraction(Formula):
     yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, twist: _Measure, yarn_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist: _Measure,
-        yarn_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist", "yarn_diameter"],
-        *,
-        helix_contraction: _Plain,
-        twist: _Measure = ...,
-        yarn_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-helix_contraction: _HelixContraction
-
-@final
-class _IrregularityAfterProcesses(Formula):
+@_as_formula
+def irregularity_after_processes(cvs: _Plains) -> Quantity:
     """Irregularity after processes in a row, each of which adds its own.
 
     CV_t = √(CV₁ × CV₁ + CV₂ × CV₂)
@@ -1224,13 +462,8 @@ class _IrregularityAfterProcesses(Formula):
     cvs: irregularity of the feed, then what each process adds, as coefficients of variation
     """
 
-    def __call__(self, cvs: _Plains) -> Quantity: ...
-    def working(self, cvs: _Plains, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-
-irregularity_after_processes: _IrregularityAfterProcesses
-
-@final
-class _IrregularityFromMeanDeviation(Formula):
+@_as_formula
+def irregularity_from_mean_deviation(mean_deviation_share: _Plain) -> Quantity:
     """Coefficient of variation from the mean deviation, the U of the evenness tester.
 
     CV = U × 1.25331414
@@ -1238,25 +471,8 @@ class _IrregularityFromMeanDeviation(Formula):
     mean_deviation_share: mean deviation from the mean, as a share of it
     """
 
-    def __call__(self, mean_deviation_share: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mean_deviation_share: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mean_deviation_share"],
-        *,
-        irregularity_from_mean_deviation: _Plain,
-        mean_deviation_share: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-irregularity_from_mean_deviation: _IrregularityFromMeanDeviation
-
-@final
-class _IrregularityIndex(Formula):
+@_as_formula
+def irregularity_index(cv: _Plain, limit_factor: _Plain, fibres: _Plain) -> Quantity:
     """How many times more irregular a yarn is than fibres laid by chance would make it.
 
     I = CV × √n / k
@@ -1266,29 +482,8 @@ class _IrregularityIndex(Formula):
     fibres: fibres in the section
     """
 
-    def __call__(self, cv: _Plain, limit_factor: _Plain, fibres: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cv: _Plain,
-        limit_factor: _Plain,
-        fibres: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cv", "limit_factor", "fibres"],
-        *,
-        irregularity_index: _Plain,
-        cv: _Plain = ...,
-        limit_factor: _Plain = ...,
-        fibres: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-irregularity_index: _IrregularityIndex
-
-@final
-class _IrregularityOfFold(Formula):
+@_as_formula
+def irregularity_of_fold(cv: _Plain, ends: _Plain) -> Quantity:
     """Irregularity of a fold of ends whose thick places fall by chance.
 
     CV_R = CV / √N
@@ -1297,27 +492,8 @@ class _IrregularityOfFold(Formula):
     ends: number of ends
     """
 
-    def __call__(self, cv: _Plain, ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        cv: _Plain,
-        ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cv", "ends"],
-        *,
-        irregularity_of_fold: _Plain,
-        cv: _Plain = ...,
-        ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-irregularity_of_fold: _IrregularityOfFold
-
-@final
-class _KnotsInPackage(Formula):
+@_as_formula
+def knots_in_package(package_mass: _Measure, bobbin_mass: _Measure) -> Quantity:
     """Knots in a package from joining the bobbins that it was wound from.
 
     k = greater of (round up(g / g_k − 0.000001) − 1, 0)
@@ -1326,27 +502,8 @@ class _KnotsInPackage(Formula):
     bobbin_mass: yarn on a bobbin
     """
 
-    def __call__(self, package_mass: _Measure, bobbin_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        package_mass: _Measure,
-        bobbin_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["package_mass", "bobbin_mass"],
-        *,
-        knots_in_package: _Plain,
-        package_mass: _Measure = ...,
-        bobbin_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-knots_in_package: _KnotsInPackage
-
-@final
-class _LeaProduct(Formula):
+@_as_formula
+def lea_product(lea_force: _Measure, count: _Measure) -> Quantity:
     """Count-strength product of a cotton lea: English cotton count times the pounds that break it.
 
     N = 590.541247 / T; S = F / 4.44822162; P = N × S
@@ -1355,27 +512,8 @@ class _LeaProduct(Formula):
     count: yarn count
     """
 
-    def __call__(self, lea_force: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        lea_force: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["lea_force", "count"],
-        *,
-        lea_product: _Plain,
-        lea_force: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-lea_product: _LeaProduct
-
-@final
-class _LengthOfEnds(Formula):
+@_as_formula
+def length_of_ends(mass: _Measure, count: _Measure, ends: _Plain) -> Quantity:
     """Length of the ends, lying side by side as on a beam, that a mass of yarn makes.
 
     L = 1000000 × m / (T × N)
@@ -1385,29 +523,8 @@ class _LengthOfEnds(Formula):
     ends: ends
     """
 
-    def __call__(self, mass: _Measure, count: _Measure, ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        count: _Measure,
-        ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "count", "ends"],
-        *,
-        length_of_ends: _Measure,
-        mass: _Measure = ...,
-        count: _Measure = ...,
-        ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-length_of_ends: _LengthOfEnds
-
-@final
-class _LengthOfMass(Formula):
+@_as_formula
+def length_of_mass(mass: _Measure, count: _Measure) -> Quantity:
     """How long a mass of yarn is.
 
     L = m / T × 1000000
@@ -1416,27 +533,8 @@ class _LengthOfMass(Formula):
     count: count, in the same state
     """
 
-    def __call__(self, mass: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        mass: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["mass", "count"],
-        *,
-        length_of_mass: _Measure,
-        mass: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-length_of_mass: _LengthOfMass
-
-@final
-class _LengthOnPackage(Formula):
+@_as_formula
+def length_on_package(gross_mass: _Measure, tube_mass: _Measure, count: _Measure) -> Quantity:
     """Yarn on a package, from its mass with and without yarn.
 
     Y = 1000000 × (g_b − g_t) / T
@@ -1446,29 +544,8 @@ class _LengthOnPackage(Formula):
     count: count
     """
 
-    def __call__(self, gross_mass: _Measure, tube_mass: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        gross_mass: _Measure,
-        tube_mass: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["gross_mass", "tube_mass", "count"],
-        *,
-        length_on_package: _Measure,
-        gross_mass: _Measure = ...,
-        tube_mass: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-length_on_package: _LengthOnPackage
-
-@final
-class _LengthShare(Formula):
+@_as_formula
+def length_share(counts: _Measures, masses: _Measures) -> Quantity:
     """Share of the length of all yarns that the first has, from their masses.
 
     λ = m₁ / T₁ / (m₁ / T₁ + m₂ / T₂)
@@ -1477,19 +554,12 @@ class _LengthShare(Formula):
     masses: mass of each yarn
     """
 
-    def __call__(self, counts: _Measures, masses: _Measures) -> Quantity: ...
-    def working(
-        self,
-        counts: _Measures,
-        masses: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-length_share: _LengthShare
-
-@final
-class _MassOfComponent(Formula):
+@_as_formula
+def mass_of_component(
+    yarn_mass: _Measure,
+    counts: _Measures,
+    relative_lengths: _Plains,
+) -> Quantity:
     """Mass of the first end in a mass of folded yarn.
 
     m₁ = m_y × u₁ × T₁ / (u₁ × T₁ + u₂ × T₂)
@@ -1499,34 +569,8 @@ class _MassOfComponent(Formula):
     relative_lengths: length of each end in a unit length of the folded yarn
     """
 
-    def __call__(
-        self,
-        yarn_mass: _Measure,
-        counts: _Measures,
-        relative_lengths: _Plains,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        counts: _Measures,
-        relative_lengths: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass"],
-        *,
-        mass_of_component: _Measure,
-        yarn_mass: _Measure = ...,
-        counts: _Measures = ...,
-        relative_lengths: _Plains = ...,
-    ) -> list[Quantity]: ...
-
-mass_of_component: _MassOfComponent
-
-@final
-class _MassOfEnds(Formula):
+@_as_formula
+def mass_of_ends(count: _Measure, length: _Measure, ends: _Plain, yarn_waste: _Plain) -> Quantity:
     """What ends of a length weigh, with an allowance for waste.
 
     m = T × L × N × (1 + w_y) × 0.000001
@@ -1537,37 +581,8 @@ class _MassOfEnds(Formula):
     yarn_waste: waste, on the yarn used
     """
 
-    def __call__(
-        self,
-        count: _Measure,
-        length: _Measure,
-        ends: _Plain,
-        yarn_waste: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        length: _Measure,
-        ends: _Plain,
-        yarn_waste: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "length", "ends", "yarn_waste"],
-        *,
-        mass_of_ends: _Measure,
-        count: _Measure = ...,
-        length: _Measure = ...,
-        ends: _Plain = ...,
-        yarn_waste: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-mass_of_ends: _MassOfEnds
-
-@final
-class _MassOfLength(Formula):
+@_as_formula
+def mass_of_length(count: _Measure, length: _Measure) -> Quantity:
     """What a length of yarn weighs.
 
     m = T × L × 0.000001
@@ -1576,27 +591,8 @@ class _MassOfLength(Formula):
     length: length
     """
 
-    def __call__(self, count: _Measure, length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        count: _Measure,
-        length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count", "length"],
-        *,
-        mass_of_length: _Measure,
-        count: _Measure = ...,
-        length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mass_of_length: _MassOfLength
-
-@final
-class _MassShare(Formula):
+@_as_formula
+def mass_share(counts: _Measures, relative_lengths: _Plains) -> Quantity:
     """Share of the mass of a fold that its first end has.
 
     s = u₁ × T₁ / (u₁ × T₁ + u₂ × T₂)
@@ -1605,19 +601,8 @@ class _MassShare(Formula):
     relative_lengths: length of each end in a unit length of the folded yarn
     """
 
-    def __call__(self, counts: _Measures, relative_lengths: _Plains) -> Quantity: ...
-    def working(
-        self,
-        counts: _Measures,
-        relative_lengths: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-mass_share: _MassShare
-
-@final
-class _MeanByLength(Formula):
+@_as_formula
+def mean_by_length(counts: _Measures) -> Quantity:
     """Mean count of yarns of equal length, such as threads that lie side by side.
 
     T_m = (T₁ + T₂) / 2
@@ -1625,13 +610,8 @@ class _MeanByLength(Formula):
     counts: counts
     """
 
-    def __call__(self, counts: _Measures) -> Quantity: ...
-    def working(self, counts: _Measures, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-
-mean_by_length: _MeanByLength
-
-@final
-class _MeanByMass(Formula):
+@_as_formula
+def mean_by_mass(counts: _Measures) -> Quantity:
     """Mean count of yarns of equal mass, such as lots of one weight.
 
     T_m = 2 / (1 / T₁ + 1 / T₂)
@@ -1639,13 +619,8 @@ class _MeanByMass(Formula):
     counts: counts
     """
 
-    def __call__(self, counts: _Measures) -> Quantity: ...
-    def working(self, counts: _Measures, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-
-mean_by_mass: _MeanByMass
-
-@final
-class _MeanByShare(Formula):
+@_as_formula
+def mean_by_share(shares: _Plains, values: _Plains) -> Quantity:
     """Mean of figures by the shares of their parts in a whole.
 
     x_m = p₁ × x₁ + p₂ × x₂
@@ -1654,19 +629,8 @@ class _MeanByShare(Formula):
     values: figure of each part
     """
 
-    def __call__(self, shares: _Plains, values: _Plains) -> Quantity: ...
-    def working(
-        self,
-        shares: _Plains,
-        values: _Plains,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-mean_by_share: _MeanByShare
-
-@final
-class _MeanDeviationShare(Formula):
+@_as_formula
+def mean_deviation_share(count_deviation: _Measure, mean_count: _Measure) -> Quantity:
     """Mean deviation of a yarn as a share of its mean count: the U of the evenness tester.
 
     U = D / T_m
@@ -1675,27 +639,8 @@ class _MeanDeviationShare(Formula):
     mean_count: mean count
     """
 
-    def __call__(self, count_deviation: _Measure, mean_count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        count_deviation: _Measure,
-        mean_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count_deviation", "mean_count"],
-        *,
-        mean_deviation_share: _Plain,
-        count_deviation: _Measure = ...,
-        mean_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-mean_deviation_share: _MeanDeviationShare
-
-@final
-class _MeanOfLots(Formula):
+@_as_formula
+def mean_of_lots(counts: _Measures, masses: _Measures) -> Quantity:
     """Mean count of lots of any mass: all that they weigh over all their length.
 
     m = m₁ + m₂; T_m = m / (m₁ / T₁ + m₂ / T₂)
@@ -1704,19 +649,8 @@ class _MeanOfLots(Formula):
     masses: mass of each lot
     """
 
-    def __call__(self, counts: _Measures, masses: _Measures) -> Quantity: ...
-    def working(
-        self,
-        counts: _Measures,
-        masses: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-
-mean_of_lots: _MeanOfLots
-
-@final
-class _MetricTicket(Formula):
+@_as_formula
+def metric_ticket(single_count: _Measure, ends: _Plain) -> Quantity:
     """Metric ticket of a sewing thread: three times its metric count.
 
     k = 3 × 1000 / (T_s × N)
@@ -1725,27 +659,8 @@ class _MetricTicket(Formula):
     ends: ends in the thread
     """
 
-    def __call__(self, single_count: _Measure, ends: _Plain) -> Quantity: ...
-    def working(
-        self,
-        single_count: _Measure,
-        ends: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["single_count", "ends"],
-        *,
-        metric_ticket: _Plain,
-        single_count: _Measure = ...,
-        ends: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-metric_ticket: _MetricTicket
-
-@final
-class _MissingComponent(Formula):
+@_as_formula
+def missing_component(resultant_count: _Measure, known_counts: _Measures) -> Quantity:
     """The end that is missing from a fold of a wanted resultant, without contraction.
 
     T_x = T_R − T₁ − T₂
@@ -1754,27 +669,12 @@ class _MissingComponent(Formula):
     known_counts: counts of the known ends
     """
 
-    def __call__(self, resultant_count: _Measure, known_counts: _Measures) -> Quantity: ...
-    def working(
-        self,
-        resultant_count: _Measure,
-        known_counts: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["resultant_count"],
-        *,
-        missing_component: _Measure,
-        resultant_count: _Measure = ...,
-        known_counts: _Measures = ...,
-    ) -> list[Quantity]: ...
-
-missing_component: _MissingComponent
-
-@final
-class _MissingComponentContracted(Formula):
+@_as_formula
+def missing_component_contracted(
+    resultant_count: _Measure,
+    contraction: _Plain,
+    known_counts: _Measures,
+) -> Quantity:
     """The end that is missing from a fold of a wanted resultant that contracts in folding.
 
     T_x = T_R × (1 − k) − T₁ − T₂
@@ -1784,34 +684,8 @@ class _MissingComponentContracted(Formula):
     known_counts: counts of the known ends
     """
 
-    def __call__(
-        self,
-        resultant_count: _Measure,
-        contraction: _Plain,
-        known_counts: _Measures,
-    ) -> Quantity: ...
-    def working(
-        self,
-        resultant_count: _Measure,
-        contraction: _Plain,
-        known_counts: _Measures,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["resultant_count", "contraction"],
-        *,
-        missing_component_contracted: _Measure,
-        resultant_count: _Measure = ...,
-        contraction: _Plain = ...,
-        known_counts: _Measures = ...,
-    ) -> list[Quantity]: ...
-
-missing_component_contracted: _MissingComponentContracted
-
-@final
-class _PackagesForMass(Formula):
+@_as_formula
+def packages_for_mass(yarn_mass: _Measure, package_mass: _Measure) -> Quantity:
     """Packages that a mass of yarn fills, the last one perhaps not full.
 
     p = round up(m_y / g − 0.000001)
@@ -1820,27 +694,8 @@ class _PackagesForMass(Formula):
     package_mass: yarn on a full package
     """
 
-    def __call__(self, yarn_mass: _Measure, package_mass: _Measure) -> Quantity: ...
-    def working(
-        self,
-        yarn_mass: _Measure,
-        package_mass: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_mass", "package_mass"],
-        *,
-        packages_for_mass: _Plain,
-        yarn_mass: _Measure = ...,
-        package_mass: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-packages_for_mass: _PackagesForMass
-
-@final
-class _PackingFraction(Formula):
+@_as_formula
+def packing_fraction(yarn_diameter: _Measure, count: _Measure, fibre_density: _Measure) -> Quantity:
     """Share of a yarn's section that is fibre, from its measured diameter.
 
     v = 785.398163 × d × d / T; φ = 1 / (v × ρ)
@@ -1850,34 +705,8 @@ class _PackingFraction(Formula):
     fibre_density: density of the fibre
     """
 
-    def __call__(
-        self,
-        yarn_diameter: _Measure,
-        count: _Measure,
-        fibre_density: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_diameter: _Measure,
-        count: _Measure,
-        fibre_density: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_diameter", "count", "fibre_density"],
-        *,
-        packing_fraction: _Plain,
-        yarn_diameter: _Measure = ...,
-        count: _Measure = ...,
-        fibre_density: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-packing_fraction: _PackingFraction
-
-@final
-class _PeirceDiameter(Formula):
+@_as_formula
+def peirce_diameter(count: _Measure) -> Quantity:
     """Diameter of a cotton yarn by Peirce's round figure: an inch over 28 times the root of the
     count.
 
@@ -1886,20 +715,8 @@ class _PeirceDiameter(Formula):
     count: yarn count
     """
 
-    def __call__(self, count: _Measure) -> Quantity: ...
-    def working(self, count: _Measure, *, at: int | tuple[int, ...] | None = None) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["count"],
-        *,
-        peirce_diameter: _Measure,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-peirce_diameter: _PeirceDiameter
-
-@final
-class _ReelTurns(Formula):
+@_as_formula
+def reel_turns(hank_length: _Measure, reel_circumference: _Measure, shrinkage: _Plain) -> Quantity:
     """Whole turns of the reel for a hank that still has its length after scouring.
 
     z_r = round up(l_h / (1 − s) / C_r − 0.000001)
@@ -1909,34 +726,12 @@ class _ReelTurns(Formula):
     shrinkage: shrinkage in scouring
     """
 
-    def __call__(
-        self,
-        hank_length: _Measure,
-        reel_circumference: _Measure,
-        shrinkage: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        hank_length: _Measure,
-        reel_circumference: _Measure,
-        shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["hank_length", "reel_circumference", "shrinkage"],
-        *,
-        reel_turns: _Plain,
-        hank_length: _Measure = ...,
-        reel_circumference: _Measure = ...,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-reel_turns: _ReelTurns
-
-@final
-class _ReelTurnsForMass(Formula):
+@_as_formula
+def reel_turns_for_mass(
+    hank_mass: _Measure,
+    reel_circumference: _Measure,
+    count: _Measure,
+) -> Quantity:
     """Whole turns of the reel for a hank of a wanted mass.
 
     z_r = round up(1000000 × m_h / (T × C_r) − 0.000001)
@@ -1946,34 +741,8 @@ class _ReelTurnsForMass(Formula):
     count: count at the reel
     """
 
-    def __call__(
-        self,
-        hank_mass: _Measure,
-        reel_circumference: _Measure,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        hank_mass: _Measure,
-        reel_circumference: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["hank_mass", "reel_circumference", "count"],
-        *,
-        reel_turns_for_mass: _Plain,
-        hank_mass: _Measure = ...,
-        reel_circumference: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-reel_turns_for_mass: _ReelTurnsForMass
-
-@final
-class _ReeledLength(Formula):
+@_as_formula
+def reeled_length(reel_turns: _Plain, reel_circumference: _Measure, cuts: _Plain) -> Quantity:
     """Yarn on a reel: turns in a cut or lea, and the number of these.
 
     Y = z_r × C_r × k
@@ -1983,34 +752,8 @@ class _ReeledLength(Formula):
     cuts: number of cuts or leas
     """
 
-    def __call__(
-        self,
-        reel_turns: _Plain,
-        reel_circumference: _Measure,
-        cuts: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        reel_turns: _Plain,
-        reel_circumference: _Measure,
-        cuts: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["reel_turns", "reel_circumference", "cuts"],
-        *,
-        reeled_length: _Measure,
-        reel_turns: _Plain = ...,
-        reel_circumference: _Measure = ...,
-        cuts: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-reeled_length: _ReeledLength
-
-@final
-class _SingleForFold(Formula):
+@_as_formula
+def single_for_fold(resultant_count: _Measure, ends: _Plain, contraction: _Plain) -> Quantity:
     """The single to spin for a wanted resultant of equal ends.
 
     T_s = T_R × (1 − k) / N
@@ -2020,34 +763,12 @@ class _SingleForFold(Formula):
     contraction: contraction in folding, on the untwisted length
     """
 
-    def __call__(
-        self,
-        resultant_count: _Measure,
-        ends: _Plain,
-        contraction: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        resultant_count: _Measure,
-        ends: _Plain,
-        contraction: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["resultant_count", "ends", "contraction"],
-        *,
-        single_for_fold: _Measure,
-        resultant_count: _Measure = ...,
-        ends: _Plain = ...,
-        contraction: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-single_for_fold: _SingleForFold
-
-@final
-class _SingleOnTwisted(Formula):
+@_as_formula
+def single_on_twisted(
+    resultant_count: _Measure,
+    ends: _Plain,
+    contraction_on_twisted: _Plain,
+) -> Quantity:
     """The single to spin for a wanted resultant of equal ends, with the contraction on the twisted
     length.
 
@@ -2058,34 +779,8 @@ class _SingleOnTwisted(Formula):
     contraction_on_twisted: contraction in folding, on the twisted length
     """
 
-    def __call__(
-        self,
-        resultant_count: _Measure,
-        ends: _Plain,
-        contraction_on_twisted: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        resultant_count: _Measure,
-        ends: _Plain,
-        contraction_on_twisted: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["resultant_count", "ends", "contraction_on_twisted"],
-        *,
-        single_on_twisted: _Measure,
-        resultant_count: _Measure = ...,
-        ends: _Plain = ...,
-        contraction_on_twisted: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-single_on_twisted: _SingleOnTwisted
-
-@final
-class _SinglesLength(Formula):
+@_as_formula
+def singles_length(folded_length: _Measure, ends: _Plain, contraction: _Plain) -> Quantity:
     """Length of singles, all ends together, for a length of folded yarn.
 
     L_s = L × N / (1 − k)
@@ -2095,29 +790,8 @@ class _SinglesLength(Formula):
     contraction: contraction in folding, on the untwisted length
     """
 
-    def __call__(self, folded_length: _Measure, ends: _Plain, contraction: _Plain) -> Quantity: ...
-    def working(
-        self,
-        folded_length: _Measure,
-        ends: _Plain,
-        contraction: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["folded_length", "ends", "contraction"],
-        *,
-        singles_length: _Measure,
-        folded_length: _Measure = ...,
-        ends: _Plain = ...,
-        contraction: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-singles_length: _SinglesLength
-
-@final
-class _SpyndlesOfMillHanks(Formula):
+@_as_formula
+def spyndles_of_mill_hanks(hanks: _Plain, cuts_per_hank: _Plain) -> Quantity:
     """Spyndles that hanks of a number of cuts make: a spyndle has 48 cuts.
 
     s = h × k / 48
@@ -2126,27 +800,8 @@ class _SpyndlesOfMillHanks(Formula):
     cuts_per_hank: cuts in a hank
     """
 
-    def __call__(self, hanks: _Plain, cuts_per_hank: _Plain) -> Quantity: ...
-    def working(
-        self,
-        hanks: _Plain,
-        cuts_per_hank: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["hanks", "cuts_per_hank"],
-        *,
-        spyndles_of_mill_hanks: _Plain,
-        hanks: _Plain = ...,
-        cuts_per_hank: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-spyndles_of_mill_hanks: _SpyndlesOfMillHanks
-
-@final
-class _StressOfTenacity(Formula):
+@_as_formula
+def stress_of_tenacity(tenacity: _Measure, density: _Measure) -> Quantity:
     """Stress that a tenacity means in a fibre or yarn of a density.
 
     σ = 10 × f × ρ
@@ -2155,27 +810,8 @@ class _StressOfTenacity(Formula):
     density: density
     """
 
-    def __call__(self, tenacity: _Measure, density: _Measure) -> Quantity: ...
-    def working(
-        self,
-        tenacity: _Measure,
-        density: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["tenacity", "density"],
-        *,
-        stress_of_tenacity: _Measure,
-        tenacity: _Measure = ...,
-        density: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-stress_of_tenacity: _StressOfTenacity
-
-@final
-class _Tenacity(Formula):
+@_as_formula
+def tenacity(breaking_force: _Measure, count: _Measure) -> Quantity:
     """Strength of a yarn for its count.
 
     f = 100 × F / T
@@ -2184,27 +820,12 @@ class _Tenacity(Formula):
     count: yarn count
     """
 
-    def __call__(self, breaking_force: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        breaking_force: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["breaking_force", "count"],
-        *,
-        tenacity: _Measure,
-        breaking_force: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-tenacity: _Tenacity
-
-@final
-class _TravellerSpeed(Formula):
+@_as_formula
+def traveller_speed(
+    spindle_speed: _Measure,
+    delivery_speed: _Measure,
+    package_diameter: _Measure,
+) -> Quantity:
     """Speed of the traveller on the ring.
 
     n_t = n_s − v / (3.14159265 × d_p)
@@ -2214,34 +835,8 @@ class _TravellerSpeed(Formula):
     package_diameter: diameter at which the yarn is wound
     """
 
-    def __call__(
-        self,
-        spindle_speed: _Measure,
-        delivery_speed: _Measure,
-        package_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindle_speed: _Measure,
-        delivery_speed: _Measure,
-        package_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_speed", "delivery_speed", "package_diameter"],
-        *,
-        traveller_speed: _Measure,
-        spindle_speed: _Measure = ...,
-        delivery_speed: _Measure = ...,
-        package_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-traveller_speed: _TravellerSpeed
-
-@final
-class _TwistAfterShrinkage(Formula):
+@_as_formula
+def twist_after_shrinkage(twist_before: _Measure, shrinkage: _Plain) -> Quantity:
     """Turns per length after a yarn has shrunk: the turns stay, the length goes.
 
     t₂ = t₁ / (1 − s)
@@ -2250,27 +845,8 @@ class _TwistAfterShrinkage(Formula):
     shrinkage: shrinkage in length
     """
 
-    def __call__(self, twist_before: _Measure, shrinkage: _Plain) -> Quantity: ...
-    def working(
-        self,
-        twist_before: _Measure,
-        shrinkage: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_before", "shrinkage"],
-        *,
-        twist_after_shrinkage: _Measure,
-        twist_before: _Measure = ...,
-        shrinkage: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-twist_after_shrinkage: _TwistAfterShrinkage
-
-@final
-class _TwistByLincoln(Formula):
+@_as_formula
+def twist_by_lincoln(twist_factor: _Measure, count: _Measure) -> Quantity:
     """Twist of ring-spun cotton by a rule of 1885: the multiplier's twist, less 0.2 turns in an
     inch for each count below 30, and more by as much for each above.
 
@@ -2280,27 +856,8 @@ class _TwistByLincoln(Formula):
     count: yarn count
     """
 
-    def __call__(self, twist_factor: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist_factor: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_factor", "count"],
-        *,
-        twist_by_lincoln: _Measure,
-        twist_factor: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_by_lincoln: _TwistByLincoln
-
-@final
-class _TwistByRetwisting(Formula):
+@_as_formula
+def twist_by_retwisting(retwisting_turns: _Plain, gauge_length: _Measure) -> Quantity:
     """Twist by untwisting a single and twisting it up again to the same length.
 
     t = n / (2 × L)
@@ -2309,27 +866,8 @@ class _TwistByRetwisting(Formula):
     gauge_length: length between the clamps
     """
 
-    def __call__(self, retwisting_turns: _Plain, gauge_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        retwisting_turns: _Plain,
-        gauge_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["retwisting_turns", "gauge_length"],
-        *,
-        twist_by_retwisting: _Measure,
-        retwisting_turns: _Plain = ...,
-        gauge_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_by_retwisting: _TwistByRetwisting
-
-@final
-class _TwistCounted(Formula):
+@_as_formula
+def twist_counted(untwisting_turns: _Plain, gauge_length: _Measure) -> Quantity:
     """Twist counted by untwisting a length until its fibres, or its singles, lie side by side.
 
     t = n / L
@@ -2338,27 +876,8 @@ class _TwistCounted(Formula):
     gauge_length: length between the clamps
     """
 
-    def __call__(self, untwisting_turns: _Plain, gauge_length: _Measure) -> Quantity: ...
-    def working(
-        self,
-        untwisting_turns: _Plain,
-        gauge_length: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["untwisting_turns", "gauge_length"],
-        *,
-        twist_counted: _Measure,
-        untwisting_turns: _Plain = ...,
-        gauge_length: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_counted: _TwistCounted
-
-@final
-class _TwistFactor(Formula):
+@_as_formula
+def twist_factor(twist: _Measure, count: _Measure) -> Quantity:
     """How hard a yarn is twisted for its count.
 
     K = t / 100 × √T
@@ -2367,27 +886,8 @@ class _TwistFactor(Formula):
     count: yarn count
     """
 
-    def __call__(self, twist: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist", "count"],
-        *,
-        twist_factor: _Measure,
-        twist: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_factor: _TwistFactor
-
-@final
-class _TwistForFactor(Formula):
+@_as_formula
+def twist_for_factor(twist_factor: _Measure, count: _Measure) -> Quantity:
     """The twist that a yarn needs for a twist factor.
 
     t = 100 × K / √T
@@ -2396,27 +896,8 @@ class _TwistForFactor(Formula):
     count: yarn count
     """
 
-    def __call__(self, twist_factor: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist_factor: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_factor", "count"],
-        *,
-        twist_for_factor: _Measure,
-        twist_factor: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_for_factor: _TwistForFactor
-
-@final
-class _TwistForHelixAngle(Formula):
+@_as_formula
+def twist_for_helix_angle(helix_angle: _Measure, yarn_diameter: _Measure) -> Quantity:
     """Twist that gives the surface fibres a slope.
 
     t = 1000 × tan(α × 0.0174532925) / (3.14159265 × d)
@@ -2425,27 +906,8 @@ class _TwistForHelixAngle(Formula):
     yarn_diameter: diameter of the yarn
     """
 
-    def __call__(self, helix_angle: _Measure, yarn_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        helix_angle: _Measure,
-        yarn_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["helix_angle", "yarn_diameter"],
-        *,
-        twist_for_helix_angle: _Measure,
-        helix_angle: _Measure = ...,
-        yarn_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_for_helix_angle: _TwistForHelixAngle
-
-@final
-class _TwistForNewCount(Formula):
+@_as_formula
+def twist_for_new_count(twist: _Measure, count: _Measure, new_count: _Measure) -> Quantity:
     """The twist that keeps a yarn as hard when its count is changed.
 
     t₂ = t × √(T / T₂)
@@ -2455,29 +917,12 @@ class _TwistForNewCount(Formula):
     new_count: count wanted
     """
 
-    def __call__(self, twist: _Measure, count: _Measure, new_count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist: _Measure,
-        count: _Measure,
-        new_count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist", "count", "new_count"],
-        *,
-        twist_for_new_count: _Measure,
-        twist: _Measure = ...,
-        count: _Measure = ...,
-        new_count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_for_new_count: _TwistForNewCount
-
-@final
-class _TwistForNewFactor(Formula):
+@_as_formula
+def twist_for_new_factor(
+    twist: _Measure,
+    twist_factor: _Measure,
+    new_twist_factor: _Measure,
+) -> Quantity:
     """The twist when a yarn of one count is to be twisted harder or softer.
 
     t₂ = t × K₂ / K
@@ -2487,34 +932,8 @@ class _TwistForNewFactor(Formula):
     new_twist_factor: twist factor wanted
     """
 
-    def __call__(
-        self,
-        twist: _Measure,
-        twist_factor: _Measure,
-        new_twist_factor: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        twist: _Measure,
-        twist_factor: _Measure,
-        new_twist_factor: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist", "twist_factor", "new_twist_factor"],
-        *,
-        twist_for_new_factor: _Measure,
-        twist: _Measure = ...,
-        twist_factor: _Measure = ...,
-        new_twist_factor: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_for_new_factor: _TwistForNewFactor
-
-@final
-class _TwistFromRoller(Formula):
+@_as_formula
+def twist_from_roller(roller_ratio: _Plain, roller_circumference: _Measure) -> Quantity:
     """Twist from the turns of the spindle for each turn of the delivery roller.
 
     t = i / C
@@ -2523,27 +942,8 @@ class _TwistFromRoller(Formula):
     roller_circumference: circumference of the delivery roller
     """
 
-    def __call__(self, roller_ratio: _Plain, roller_circumference: _Measure) -> Quantity: ...
-    def working(
-        self,
-        roller_ratio: _Plain,
-        roller_circumference: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["roller_ratio", "roller_circumference"],
-        *,
-        twist_from_roller: _Measure,
-        roller_ratio: _Plain = ...,
-        roller_circumference: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_from_roller: _TwistFromRoller
-
-@final
-class _TwistFromSpeed(Formula):
+@_as_formula
+def twist_from_speed(spindle_speed: _Measure, delivery_speed: _Measure) -> Quantity:
     """Twist put in by a turning spindle at a delivery.
 
     t = n_s / v
@@ -2552,27 +952,8 @@ class _TwistFromSpeed(Formula):
     delivery_speed: delivery
     """
 
-    def __call__(self, spindle_speed: _Measure, delivery_speed: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spindle_speed: _Measure,
-        delivery_speed: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_speed", "delivery_speed"],
-        *,
-        twist_from_speed: _Measure,
-        spindle_speed: _Measure = ...,
-        delivery_speed: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_from_speed: _TwistFromSpeed
-
-@final
-class _TwistFromWheel(Formula):
+@_as_formula
+def twist_from_wheel(twist_constant: _Measure, teeth: _Plain) -> Quantity:
     """Twist that a change wheel gives, where twist falls as teeth rise.
 
     t = C_t / z
@@ -2581,27 +962,8 @@ class _TwistFromWheel(Formula):
     teeth: teeth of the wheel
     """
 
-    def __call__(self, twist_constant: _Measure, teeth: _Plain) -> Quantity: ...
-    def working(
-        self,
-        twist_constant: _Measure,
-        teeth: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_constant", "teeth"],
-        *,
-        twist_from_wheel: _Measure,
-        twist_constant: _Measure = ...,
-        teeth: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-twist_from_wheel: _TwistFromWheel
-
-@final
-class _TwistGainedOverEnd(Formula):
+@_as_formula
+def twist_gained_over_end(twist_before: _Measure, package_diameter: _Measure) -> Quantity:
     """Twist after unwinding over the end, where the coil turns the way of the twist.
 
     t₂ = t₁ + 1 / (3.14159265 × d_p)
@@ -2610,27 +972,8 @@ class _TwistGainedOverEnd(Formula):
     package_diameter: diameter at which the yarn comes off
     """
 
-    def __call__(self, twist_before: _Measure, package_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist_before: _Measure,
-        package_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_before", "package_diameter"],
-        *,
-        twist_gained_over_end: _Measure,
-        twist_before: _Measure = ...,
-        package_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_gained_over_end: _TwistGainedOverEnd
-
-@final
-class _TwistLeftInSingle(Formula):
+@_as_formula
+def twist_left_in_single(single_twist: _Measure, folding_twist: _Measure) -> Quantity:
     """Twist left in the singles after folding the other way, for small helix angles.
 
     t_l = t_s − t_f
@@ -2639,27 +982,12 @@ class _TwistLeftInSingle(Formula):
     folding_twist: folding twist, of the other direction
     """
 
-    def __call__(self, single_twist: _Measure, folding_twist: _Measure) -> Quantity: ...
-    def working(
-        self,
-        single_twist: _Measure,
-        folding_twist: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["single_twist", "folding_twist"],
-        *,
-        twist_left_in_single: _Measure,
-        single_twist: _Measure = ...,
-        folding_twist: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_left_in_single: _TwistLeftInSingle
-
-@final
-class _TwistLeftRatio(Formula):
+@_as_formula
+def twist_left_ratio(
+    single_twist: _Measure,
+    folding_twist: _Measure,
+    helix_diameter: _Measure,
+) -> Quantity:
     """Share of the singles' twist left after folding the other way, with the slope of the fold.
 
     tan β = 0.00314159265 × D × t_f; q = 1 − t_f / t_s / (1 + tan β × tan β)
@@ -2669,34 +997,8 @@ class _TwistLeftRatio(Formula):
     helix_diameter: diameter of the helix of the singles' axes, about that of one single
     """
 
-    def __call__(
-        self,
-        single_twist: _Measure,
-        folding_twist: _Measure,
-        helix_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        single_twist: _Measure,
-        folding_twist: _Measure,
-        helix_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["single_twist", "folding_twist", "helix_diameter"],
-        *,
-        twist_left_ratio: _Plain,
-        single_twist: _Measure = ...,
-        folding_twist: _Measure = ...,
-        helix_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_left_ratio: _TwistLeftRatio
-
-@final
-class _TwistLostOverEnd(Formula):
+@_as_formula
+def twist_lost_over_end(twist_before: _Measure, package_diameter: _Measure) -> Quantity:
     """Twist after unwinding over the end, where the coil turns against the twist.
 
     t₂ = t₁ − 1 / (3.14159265 × d_p)
@@ -2705,27 +1007,8 @@ class _TwistLostOverEnd(Formula):
     package_diameter: diameter at which the yarn comes off
     """
 
-    def __call__(self, twist_before: _Measure, package_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist_before: _Measure,
-        package_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_before", "package_diameter"],
-        *,
-        twist_lost_over_end: _Measure,
-        twist_before: _Measure = ...,
-        package_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_lost_over_end: _TwistLostOverEnd
-
-@final
-class _TwistOfACoil(Formula):
+@_as_formula
+def twist_of_a_coil(package_diameter: _Measure) -> Quantity:
     """Twist that unwinding over the end puts in or takes out: a turn for each coil.
 
     t_e = 1 / (3.14159265 × d_p)
@@ -2733,25 +1016,12 @@ class _TwistOfACoil(Formula):
     package_diameter: diameter at which the yarn comes off
     """
 
-    def __call__(self, package_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        package_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["package_diameter"],
-        *,
-        twist_of_a_coil: _Measure,
-        package_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_of_a_coil: _TwistOfACoil
-
-@final
-class _TwistOnRingBobbin(Formula):
+@_as_formula
+def twist_on_ring_bobbin(
+    spindle_speed: _Measure,
+    delivery_speed: _Measure,
+    package_diameter: _Measure,
+) -> Quantity:
     """Twist of the yarn as it lies on a ring bobbin: turns of the traveller for a length delivered.
 
     n_t = n_s − v / (3.14159265 × d_p); t = n_t / v
@@ -2761,34 +1031,13 @@ class _TwistOnRingBobbin(Formula):
     package_diameter: diameter at which the yarn is wound
     """
 
-    def __call__(
-        self,
-        spindle_speed: _Measure,
-        delivery_speed: _Measure,
-        package_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        spindle_speed: _Measure,
-        delivery_speed: _Measure,
-        package_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_speed", "delivery_speed", "package_diameter"],
-        *,
-        twist_on_ring_bobbin: _Measure,
-        spindle_speed: _Measure = ...,
-        delivery_speed: _Measure = ...,
-        package_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-twist_on_ring_bobbin: _TwistOnRingBobbin
-
-@final
-class _TwoFoldContraction(Formula):
+@_as_formula
+def two_fold_contraction(
+    single_contraction_before: _Plain,
+    single_contraction_after: _Plain,
+    folding_twist: _Measure,
+    helix_diameter: _Measure,
+) -> Quantity:
     """Contraction of a two-fold staple yarn: the singles change their own, and lie aslant.
 
     tan β = 0.00314159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k = 1 − (1 − k_a) / (1 −
@@ -2800,42 +1049,8 @@ class _TwoFoldContraction(Formula):
     helix_diameter: diameter of the helix of the singles' axes, about that of one single
     """
 
-    def __call__(
-        self,
-        single_contraction_before: _Plain,
-        single_contraction_after: _Plain,
-        folding_twist: _Measure,
-        helix_diameter: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        single_contraction_before: _Plain,
-        single_contraction_after: _Plain,
-        folding_twist: _Measure,
-        helix_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal[
-            "single_contraction_before",
-            "single_contraction_after",
-            "folding_twist",
-            "helix_diameter",
-        ],
-        *,
-        two_fold_contraction: _Plain,
-        single_contraction_before: _Plain = ...,
-        single_contraction_after: _Plain = ...,
-        folding_twist: _Measure = ...,
-        helix_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-two_fold_contraction: _TwoFoldContraction
-
-@final
-class _TwoForOneTwist(Formula):
+@_as_formula
+def two_for_one_twist(spindle_speed: _Measure, delivery_speed: _Measure) -> Quantity:
     """Twist put in by a two-for-one spindle: two turns a revolution.
 
     t = 2 × n_s / v
@@ -2844,27 +1059,8 @@ class _TwoForOneTwist(Formula):
     delivery_speed: delivery
     """
 
-    def __call__(self, spindle_speed: _Measure, delivery_speed: _Measure) -> Quantity: ...
-    def working(
-        self,
-        spindle_speed: _Measure,
-        delivery_speed: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["spindle_speed", "delivery_speed"],
-        *,
-        two_for_one_twist: _Measure,
-        spindle_speed: _Measure = ...,
-        delivery_speed: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-two_for_one_twist: _TwoForOneTwist
-
-@final
-class _UntwistedLength(Formula):
+@_as_formula
+def untwisted_length(twisted_length: _Measure, contraction_on_twisted: _Plain) -> Quantity:
     """Length of the untwisted strand in a length of twisted yarn.
 
     L₀ = L × (1 + k_t)
@@ -2873,27 +1069,13 @@ class _UntwistedLength(Formula):
     contraction_on_twisted: contraction, on the twisted length
     """
 
-    def __call__(self, twisted_length: _Measure, contraction_on_twisted: _Plain) -> Quantity: ...
-    def working(
-        self,
-        twisted_length: _Measure,
-        contraction_on_twisted: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twisted_length", "contraction_on_twisted"],
-        *,
-        untwisted_length: _Measure,
-        twisted_length: _Measure = ...,
-        contraction_on_twisted: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-untwisted_length: _UntwistedLength
-
-@final
-class _VariationOfMean(Formula):
+@_as_formula
+def variation_of_mean(
+    cv_between: _Plain,
+    cv_along: _Plain,
+    different_ends: _Plain,
+    test_pieces: _Plain,
+) -> Quantity:
     """Variation of the mean of readings, with that from end to end and that along the ends told
     apart.
 
@@ -2905,37 +1087,8 @@ class _VariationOfMean(Formula):
     test_pieces: pieces, all together
     """
 
-    def __call__(
-        self,
-        cv_between: _Plain,
-        cv_along: _Plain,
-        different_ends: _Plain,
-        test_pieces: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        cv_between: _Plain,
-        cv_along: _Plain,
-        different_ends: _Plain,
-        test_pieces: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["cv_between", "cv_along", "different_ends", "test_pieces"],
-        *,
-        variation_of_mean: _Plain,
-        cv_between: _Plain = ...,
-        cv_along: _Plain = ...,
-        different_ends: _Plain = ...,
-        test_pieces: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-variation_of_mean: _VariationOfMean
-
-@final
-class _WheelForTwist(Formula):
+@_as_formula
+def wheel_for_twist(twist_constant: _Measure, twist: _Measure) -> Quantity:
     """The change wheel that would give a wanted twist, where twist falls as teeth rise.
 
     z = C_t / t
@@ -2944,27 +1097,8 @@ class _WheelForTwist(Formula):
     twist: twist wanted
     """
 
-    def __call__(self, twist_constant: _Measure, twist: _Measure) -> Quantity: ...
-    def working(
-        self,
-        twist_constant: _Measure,
-        twist: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["twist_constant", "twist"],
-        *,
-        wheel_for_twist: _Plain,
-        twist_constant: _Measure = ...,
-        twist: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-wheel_for_twist: _WheelForTwist
-
-@final
-class _WindingLag(Formula):
+@_as_formula
+def winding_lag(delivery_speed: _Measure, package_diameter: _Measure) -> Quantity:
     """Turns in a minute by which the traveller lags the spindle, or a bobbin differs from its
     flyer, to wind on what is delivered.
 
@@ -2974,27 +1108,13 @@ class _WindingLag(Formula):
     package_diameter: diameter at which the yarn is wound
     """
 
-    def __call__(self, delivery_speed: _Measure, package_diameter: _Measure) -> Quantity: ...
-    def working(
-        self,
-        delivery_speed: _Measure,
-        package_diameter: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["delivery_speed", "package_diameter"],
-        *,
-        winding_lag: _Measure,
-        delivery_speed: _Measure = ...,
-        package_diameter: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-winding_lag: _WindingLag
-
-@final
-class _WindingOutput(Formula):
+@_as_formula
+def winding_output(
+    winding_speed: _Measure,
+    drums: _Plain,
+    efficiency: _Plain,
+    count: _Measure,
+) -> Quantity:
     """What drums wind in an hour.
 
     Q = 60 × v × k_n × η × T × 0.000001
@@ -3005,37 +1125,13 @@ class _WindingOutput(Formula):
     count: count
     """
 
-    def __call__(
-        self,
-        winding_speed: _Measure,
-        drums: _Plain,
-        efficiency: _Plain,
-        count: _Measure,
-    ) -> Quantity: ...
-    def working(
-        self,
-        winding_speed: _Measure,
-        drums: _Plain,
-        efficiency: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["winding_speed", "drums", "efficiency", "count"],
-        *,
-        winding_output: _Measure,
-        winding_speed: _Measure = ...,
-        drums: _Plain = ...,
-        efficiency: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-winding_output: _WindingOutput
-
-@final
-class _WindingTime(Formula):
+@_as_formula
+def winding_time(
+    yarn_length: _Measure,
+    winding_speed: _Measure,
+    drums: _Plain,
+    efficiency: _Plain,
+) -> Quantity:
     """Time to wind a length, all drums at work.
 
     τ = Y / (60 × v × k_n × η)
@@ -3046,37 +1142,8 @@ class _WindingTime(Formula):
     efficiency: efficiency
     """
 
-    def __call__(
-        self,
-        yarn_length: _Measure,
-        winding_speed: _Measure,
-        drums: _Plain,
-        efficiency: _Plain,
-    ) -> Quantity: ...
-    def working(
-        self,
-        yarn_length: _Measure,
-        winding_speed: _Measure,
-        drums: _Plain,
-        efficiency: _Plain,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["yarn_length", "winding_speed", "drums", "efficiency"],
-        *,
-        winding_time: _Measure,
-        yarn_length: _Measure = ...,
-        winding_speed: _Measure = ...,
-        drums: _Plain = ...,
-        efficiency: _Plain = ...,
-    ) -> list[Quantity]: ...
-
-winding_time: _WindingTime
-
-@final
-class _WrapsEstimate(Formula):
+@_as_formula
+def wraps_estimate(wraps_factor: _Plain, count: _Measure) -> Quantity:
     """Estimate of the wraps of a yarn from its count.
 
     Y = 496,054.648 / T; w = k × √Y / 2.54
@@ -3085,27 +1152,8 @@ class _WrapsEstimate(Formula):
     count: yarn count
     """
 
-    def __call__(self, wraps_factor: _Plain, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        wraps_factor: _Plain,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["wraps_factor", "count"],
-        *,
-        wraps_estimate: _Measure,
-        wraps_factor: _Plain = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-wraps_estimate: _WrapsEstimate
-
-@final
-class _YarnDiameter(Formula):
+@_as_formula
+def yarn_diameter(specific_volume: _Measure, count: _Measure) -> Quantity:
     """Diameter of a round yarn from its count and specific volume.
 
     d = √(4 × v × T / 3141.59265)
@@ -3114,27 +1162,8 @@ class _YarnDiameter(Formula):
     count: yarn count
     """
 
-    def __call__(self, specific_volume: _Measure, count: _Measure) -> Quantity: ...
-    def working(
-        self,
-        specific_volume: _Measure,
-        count: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["specific_volume", "count"],
-        *,
-        yarn_diameter: _Measure,
-        specific_volume: _Measure = ...,
-        count: _Measure = ...,
-    ) -> list[Quantity]: ...
-
-yarn_diameter: _YarnDiameter
-
-@final
-class _YarnSpecificVolume(Formula):
+@_as_formula
+def yarn_specific_volume(packing_fraction: _Plain, fibre_density: _Measure) -> Quantity:
     """Volume that a gram of yarn fills, air and all.
 
     v = 1 / (φ × ρ)
@@ -3143,21 +1172,67 @@ class _YarnSpecificVolume(Formula):
     fibre_density: density of the fibre
     """
 
-    def __call__(self, packing_fraction: _Plain, fibre_density: _Measure) -> Quantity: ...
-    def working(
-        self,
-        packing_fraction: _Plain,
-        fibre_density: _Measure,
-        *,
-        at: int | tuple[int, ...] | None = None,
-    ) -> Working: ...
-    def solve(
-        self,
-        unknown: Literal["packing_fraction", "fibre_density"],
-        *,
-        yarn_specific_volume: _Measure,
-        packing_fraction: _Plain = ...,
-        fibre_density: _Measure = ...,
-    ) -> list[Quantity]: ...
+@_as_calculation
+def ball_band(
+    *,
+    count: _Measure | Sequence[_Measure],
+    ball_mass: _Measure | Sequence[_Measure] | None = None,
+    regain: _Plain | None = None,
+    label_regain: _Plain | None = None,
+    country: str | None = None,
+) -> Results[Literal["yarn_length", "label_count"], Quantity]:
+    """What the band of a ball says, from the count and the mass of the ball.
 
-yarn_specific_volume: _YarnSpecificVolume
+    count: count, as measured
+    ball_mass: mass on the label
+    regain: regain at which the count was measured
+    label_regain: regain at which the label's mass holds
+    country: country whose words of hand knitting are shown
+    """
+
+@_as_calculation
+def check_weight_card(
+    *,
+    count: _Measure | Sequence[_Measure],
+    check_lengths: _Measures,
+    ends: _Plain | None = None,
+    readings: _Plain | None = None,
+    different_ends: _Plain | None = None,
+    cv: _Plain | None = None,
+    cv_between: _Plain | None = None,
+    cv_readings: _Plain | None = None,
+    stated_regain: _Plain | None = None,
+    regain: _Plain | None = None,
+    stated_oil: _Plain | None = None,
+    oil: _Plain | None = None,
+    confidence: _Plain | None = None,
+    balance: str | None = None,
+) -> Results[str, Any]:
+    """What lengths of a yarn, a slubbing or a sliver should weigh on the balance at hand, and the
+    bands in which the mean of the readings, and all single readings, must fall.
+
+    count: count of the yarn, slubbing or sliver, as stated
+    check_lengths: length of each end weighed
+    ends: ends weighed together
+    readings: readings
+    different_ends: different ends from which all the pieces come
+    cv: coefficient of variation from piece to piece, of the length that is weighed
+    cv_between: coefficient of variation from end to end, where it is not in the other
+    cv_readings: earlier readings from which the variation comes
+    stated_regain: regain at which the count is stated
+    regain: regain of the yarn as it is weighed
+    stated_oil: oil with which the count is stated, on clean dry fibre
+    oil: oil on the yarn as it is weighed, on clean dry fibre
+    confidence: chance with which a yarn that is right is within the limits
+    balance: units of the balance, separated by commas
+    """
+
+@_as_calculation
+def wraps(
+    *,
+    count: _Measure | Sequence[_Measure],
+) -> Results[Literal["low", "touching", "high"], Quantity]:
+    """The wraps that a yarn of a count may have: an estimate with its band, never a conversion.
+
+    count: yarn count
+    """

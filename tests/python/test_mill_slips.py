@@ -90,7 +90,10 @@ def test_what_is_refused_and_what_to_write(call, words):
             "clean_yield = 90.9",
         ),
         (lambda: F.us_grade("1.85 µm"), "diameter = 1.85 µm is unusual"),
-        (lambda: M.compare_tariffs(greasy_mass="80 kg", yields=["45 %", "160 %"], **TARIFFS), "160 %"),
+        (
+            lambda: M.compare_tariffs(greasy_mass="80 kg", yields=["45 %", "160 %"], **TARIFFS),
+            "160 %",
+        ),
     ],
 )
 def test_what_is_unusual(call, words):

@@ -49,9 +49,7 @@ def test_samples_of_one_and_of_unlike_numbers() -> None:
     with pytest.warns(hw.RangeWarning, match="one sample"):
         hw.fibre.test_wash(greasy_masses=["3 oz"], washed_masses=["2.25 oz"], regain="16 %")
     with pytest.raises(hw.RangeError, match="both masses"):
-        hw.fibre.test_wash(
-            greasy_masses=["3 oz", "3 oz"], washed_masses=["2.25 oz"], regain="16 %"
-        )
+        hw.fibre.test_wash(greasy_masses=["3 oz", "3 oz"], washed_masses=["2.25 oz"], regain="16 %")
 
 
 def test_yields_go_round_from_any_one() -> None:

@@ -1,9 +1,0 @@
-"""What hankwise.fibre has besides its formulas."""
-
-from typing import Literal
-
-from hankwise._hankwise import HandbookTable, Quantity, WoolGrade, _Measure
-
-def allowance(fibre: str, list: Literal["EU", "ASTM", "trade"] | None = None) -> Quantity: ...
-def allowances(fibre: str) -> HandbookTable: ...
-def us_grade(diameter: _Measure, sd: _Measure | None = None) -> WoolGrade: ...
