@@ -186,7 +186,7 @@ fn warp_weft_and_finished_piece() {
         ("loom.weft_yarn_length", 1.0, "1.946e4"),
         ("throw.yarn", 1.0, "11.40"),
         ("throw.yarn", 0.99, "11.29"),
-        ("finish.loom_mass", 1.0, "318.2"),
+        ("finish.off_loom_mass_per_area", 1.0, "318.2"),
         ("finish.mass_per_area", 1.0, "393.8"),
         ("finish.woven_mass", 1.0, "0.9919"),
         ("finish.fringe_mass", 1.0, "0.0591"),

@@ -207,7 +207,7 @@ proptest! {
 fn a_yarn_that_left_more_even_has_no_added_irregularity() {
     let refused =
         catalogue::formula("added_irregularity").unwrap().answer(&[0.06, 0.05]).unwrap_err();
-    assert!(refused.to_string().contains("before = 6 %, after = 5 %"), "{refused}");
+    assert!(refused.to_string().contains("cv_before = 6 %, cv_after = 5 %"), "{refused}");
 }
 
 // ---- units -------------------------------------------------------------------------------------

@@ -172,7 +172,7 @@ fn nothing_where_something_is_needed() {
         ("twister", "spindles", "0"),
         ("twister", "spindle_speed", "\"0 rpm\""),
         ("twister", "efficiency", "\"0 %\""),
-        ("reel", "circumference", "\"0 m\""),
+        ("reel", "reel_circumference", "\"0 m\""),
         ("loom", "ends_per_dent", "0"),
         ("loom", "wanted_reed_sett", "\"0 ends/cm\""),
         ("loom", "weft_sett", "\"0 picks/cm\""),

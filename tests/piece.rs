@@ -210,7 +210,7 @@ fn what_cannot_be_is_refused_with_what_to_change() {
     refused(&[("reed", "24 dents/10 cm")], "", &["wanted_reed_sett and reed", "omit all but one"]);
     refused(&[], "weft_sett", &["weft_sett=", "wanted_weft_sett="]);
     refused(&[("wanted_widht", "1 m")], "", &["did you mean 'wanted_width'"]);
-    refused(&[("panels", "0")], "", &["panels", "whole number", "write 1 or 2"]);
+    refused(&[("panels", "0")], "", &["panels", "is not possible", "write it like 2"]);
     refused(&[("pieces", "2.5")], "", &["2.5 is not a whole number", "write 2 or 3"]);
     // None of a size is told by its name, whatever it would have done to the figures.
     for (size, none) in [
@@ -219,10 +219,10 @@ fn what_cannot_be_is_refused_with_what_to_change() {
         ("weft_sett", "0 picks/cm"),
         ("wanted_reed_sett", "0 ends/cm"),
     ] {
-        refused(&[(size, none)], size, &[size, "0 is not possible", "write more"]);
+        refused(&[(size, none)], size, &[size, "is not possible", "write it like"]);
     }
     for size in ["length_per_bobbin", "length_per_pirn", "beam_length", "loom_width"] {
-        refused(&[(size, "0 m")], "", &[size, "0 is not possible", "omit it"]);
+        refused(&[(size, "0 m")], "", &[size, "0 m is not possible", "omit it"]);
     }
     let edge = [("selvedge_ends", "8")];
     for colour in ["", " ", "4 red"] {

@@ -140,7 +140,7 @@ fn what_is_refused() {
     assert!(refused("warp_count", "100 g").contains("warp_count"));
     assert!(refused("yarn_factor", "0").contains("omit it"));
     assert!(refused("wanted_warp_sett", "40 dents/10 cm").contains("wanted_warp_sett"));
-    assert!(refused("wanted_weft_sett", "0 picks/cm").contains("0 is not possible"));
+    assert!(refused("wanted_weft_sett", "0 picks/cm").contains("0 picks/cm is not possible"));
     assert!(refused("weave", "double plain").contains("each layer"));
     assert!(refused("weave", "2/2 twil").contains("2/2 twill"));
     let all = ask("plain", "100 tex", &[("yarn_factor", "0.6")]);

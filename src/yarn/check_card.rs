@@ -3,6 +3,7 @@
 use super::check::{
     band_half_width, chance_for_each, check_weight_in_todays_air, variation_of_mean,
 };
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
@@ -11,7 +12,7 @@ use crate::quantity::{
 };
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
-use crate::{law, normal, refuse};
+use crate::{law, normal};
 
 /// Ends, or readings, at most.
 const MOST: f64 = 10_000.0;

@@ -61,7 +61,7 @@ pub(super) fn refuse_narrow(
         )));
     }
     let wide = at.filled_width.value();
-    if let Some(most) = article.loom.loom_width
+    if let Some(most) = article.loom.width.loom_width
         && wide > most.value() * (1.0 + 1e-9)
     {
         // The finished width goes with the width in the reed.
@@ -73,7 +73,7 @@ pub(super) fn refuse_narrow(
         let more = (panels * wide / most_base - 1e-9).ceil();
         refuse!(
             check,
-            article.loom.loom_width,
+            article.loom.width.loom_width,
             "the loom is too narrow: the warp is {} wide in the reed and the loom takes {}, {} less; the \
              widest that it weaves so is about {} finished: write that for wanted_width{}",
             check.say(at.filled_width),

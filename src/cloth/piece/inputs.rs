@@ -85,12 +85,20 @@ pub struct WeftAllowances<N> {
     pub weft_waste: Fraction<N>,
 }
 
+/// How wide the loom is.
+#[derive(Clone, Debug, Inputs)]
+pub struct LoomWidth<N> {
+    /// widest reed space of the loom
+    #[q("B_m", 0.3..=6.0, like = "1.90 m")]
+    pub loom_width: Option<Length<N>>,
+}
+
 /// What the loom and its beam can take.
 #[derive(Clone, Debug, Inputs)]
 pub struct LoomSize<N> {
-    /// widest reed space of the loom
-    #[q("B_m", 0.3..=6.0)]
-    pub loom_width: Option<Length<N>>,
+    /// Its width.
+    #[group]
+    pub width: LoomWidth<N>,
     /// longest warp that the beam takes
     #[q("W_m", 1.0..=5000.0)]
     pub beam_length: Option<Length<N>>,

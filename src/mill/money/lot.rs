@@ -9,7 +9,7 @@ use super::price::Selling;
 use super::{cost_of_mass, cost_of_time, cost_share, hour_costs, person_hours};
 use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
-use crate::error::Result;
+use crate::error::{Error, Result};
 use crate::number::{Number, V};
 use crate::quantity::{CostPerMass, Count, Duration, MarkUp, Mass, Money, Ratio};
 
@@ -400,7 +400,7 @@ fn check(
         for time in goods.times.iter().flatten() {
             if !own.iter().any(|stage| stage.name == time.stage) {
                 let names: Vec<&str> = own.iter().map(|stage| stage.name.as_str()).collect();
-                let error = crate::Error::no_such(&time.stage, &names);
+                let error = Error::no_such(&time.stage, &names);
                 return Err(check.refuse(&format!("{}.times", goods.name), error.to_string()));
             }
         }

@@ -17,21 +17,26 @@ pub struct CardMachine<N> {
     /// good ends
     #[q("N", 10.0..=200.0, memory, like = "120")]
     pub ends: Count<N>,
-    /// edge ends, all together
-    #[q("N_e", 0.0..=16.0, or = 0.0)]
-    pub edge_ends: Count<N>,
     /// slubbing that each end delivers
     #[q("v", 3.0..=40.0, memory, like = "12 m/min")]
     pub delivery_speed: Speed<N>,
     /// drops of the hopper
     #[q("f_d", 0.5..=10.0)]
     pub drop_rate: Option<Frequency<N>>,
-    /// width of the web
-    #[q("b_w", 0.2..=3.0)]
-    pub web_width: Option<Length<N>>,
     /// clean dry fibre that the running card keeps
     #[q("h", 0.0..=10.0, zero)]
     pub held_up: Option<Mass<N>>,
+}
+
+/// The web, from edge to edge.
+#[derive(Clone, Debug, Inputs)]
+pub struct CardWeb<N> {
+    /// edge ends, all together
+    #[q("N_e", 0.0..=16.0, or = 0.0)]
+    pub edge_ends: Count<N>,
+    /// width of the web
+    #[q("b_w", 0.2..=3.0)]
+    pub web_width: Option<Length<N>>,
 }
 
 /// Waste of the card, on what goes through.
@@ -66,6 +71,9 @@ pub struct CardInputs<N> {
     /// The card.
     #[group]
     pub machine: CardMachine<N>,
+    /// The web.
+    #[group]
+    pub web: CardWeb<N>,
     /// share of the edge ends that is put back on the feed
     #[q("r", 0.0..=1.0, or = 1.0, zero)]
     pub put_back_share: Fraction<N>,
@@ -174,8 +182,8 @@ pub struct HeldUpResults<N> {
     check = check
 )]
 pub fn card<N: Number>(given: &CardInputs<N>) -> CardResults<N> {
-    let CardMachine { ends, edge_ends, delivery_speed, drop_rate, web_width, held_up } =
-        given.machine;
+    let CardMachine { ends, delivery_speed, drop_rate, held_up } = given.machine;
+    let CardWeb { edge_ends, web_width } = given.web;
     let (lot, count) = (given.fibre_mass, given.slubbing_count);
     let pass = pass(given);
     let none = Fraction::base(N::constant(0.0));
@@ -239,7 +247,7 @@ struct Pass<N> {
 fn pass<N: Number>(given: &CardInputs<N>) -> Pass<N> {
     let waste = waste(&given.waste);
     let put_back = given.put_back_share;
-    let edges = mill::edge_share(given.machine.ends, given.machine.edge_ends);
+    let edges = mill::edge_share(given.machine.ends, given.web.edge_ends);
     let of_pass = (1.0 - waste.v()) * edges.v();
     let returned = Fraction::from(of_pass * put_back.v());
     let thrown = Fraction::from(of_pass * (1.0 - put_back.v()));

@@ -1,10 +1,11 @@
 //! What all machines that make yarn have in common: the lot with its loss, doffs and packages.
 
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Fraction, Length, LinearDensity, Mass, MassRate};
-use crate::{mill, refuse, yarn};
+use crate::{mill, yarn};
 
 /// A lot on a machine.
 #[derive(Clone, Debug, Inputs)]

@@ -1,20 +1,22 @@
 //! Machines at work: from what is set and wanted to output, doffs, packages, hours and people.
 
-mod card;
+pub(crate) mod card;
 mod finishing;
-mod loom;
+pub(crate) mod loom;
 mod lot;
 mod lot_on_card;
 mod minding;
 pub(crate) mod mule;
-mod reel;
+pub(crate) mod reel;
 mod ring_frame;
-mod spindles;
-mod twister;
+pub(crate) mod spindles;
+pub(crate) mod twister;
 mod warping;
 mod winder;
 
-pub use card::{CARD, CardInputs, CardMachine, CardResults, CardWaste, HeldUpResults, card};
+pub use card::{
+    CARD, CardInputs, CardMachine, CardResults, CardWaste, CardWeb, HeldUpResults, card,
+};
 pub use finishing::{
     BATCHES, BatchesInputs, BatchesResults, DRYER, DryerInputs, DryerResults, MachinesAtWork,
     PASSAGES, PassagesInputs, PassagesResults, batches, dryer, passages,

@@ -2,13 +2,14 @@
 
 use super::lot::{Fed, fed};
 use super::minding::{People, people};
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Shrinkage,
 };
-use crate::{mill, refuse, yarn};
+use crate::{mill, yarn};
 
 /// The reel as such.
 #[derive(Clone, Debug, Inputs)]

@@ -3,6 +3,7 @@
 use super::lot::{Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages};
 use super::minding::{Minding, MindingResults, check_minding, minding};
 use super::spindles::{SpindleTwist, SpindleTwistResults, Spindles, spindle_twist};
+use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
@@ -10,7 +11,7 @@ use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Ratio, Speed,
     Twist,
 };
-use crate::{mill, refuse, yarn};
+use crate::{mill, yarn};
 
 /// What [`ring_frame()`] asks.
 #[derive(Clone, Debug, Inputs)]

@@ -7,14 +7,6 @@ use crate::number::{Number, V};
 use crate::quantity::{Count, Length, LinearDensity, Mass, Shrinkage};
 use crate::{fibre, yarn};
 
-/// The reel.
-#[derive(Clone, Debug, Inputs)]
-pub(in crate::plan) struct Reel<N> {
-    /// circumference of the reel
-    #[q("C", 0.9..=2.5, like = "1.50 m")]
-    circumference: Length<N>,
-}
-
 /// A hank of the yarn, sold by mass.
 #[derive(Clone, Debug, Inputs)]
 pub(super) struct Hank<N> {
@@ -89,7 +81,7 @@ impl Hank<Place> {
 impl<N: Number> Shop<'_, '_, N> {
     fn reel(&self) -> Length<N> {
         match &self.machines.reel {
-            Some(reel) => reel.map(&mut self.values.read()).circumference,
+            Some(reel) => reel.map(&mut self.values.read()).reel_circumference,
             // A lot with hanks and no reel is refused when its file is read.
             None => Length::from(V::constant(f64::NAN)),
         }

@@ -1,19 +1,21 @@
 //! The machines behind woven goods: coning, loom, finishing.
 
 use crate::calculation::{Inputs, Owned, Place};
-use crate::cloth;
+use crate::cloth::{self, LoomWidth, WeftAllowances};
 use crate::error::Result;
+use crate::mill::run::loom::LoomMachine;
 use crate::plan::file::{Draft, Section};
 use crate::plan::given::Given;
-use crate::quantity::{
-    Count, DrawIn, Fraction, Frequency, Length, ReedCount, Sett, Shrinkage, TakeUp,
-};
+use crate::quantity::{Count, DrawIn, Fraction, Length, ReedCount, Sett, Shrinkage, TakeUp};
 
 /// Coning, the loom and finishing.
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct Loom {
     pub(super) cone: Cone<Place>,
     pub(super) set: LoomSettings<Place>,
+    pub(super) weft: WeftAllowances<Place>,
+    pub(super) size: LoomWidth<Place>,
+    pub(super) machine: LoomMachine<Place>,
     /// The reeds owned; the one that the likely values choose is set.
     pub(super) reeds: Owned,
     pub(super) finish: Finish<Place>,
@@ -39,9 +41,6 @@ pub(super) struct LoomSettings<N> {
     /// picks in a length, off the loom
     #[q("n_2", 1.0..=30.0, like = "4.6 picks/cm")]
     pub(super) weft_sett: Sett<N>,
-    /// widest reed space of the loom
-    #[q("B_m", 0.5..=4.0, like = "1.90 m")]
-    pub(super) loom_width: Length<N>,
     /// draw-in, reed to off the loom
     #[q("d", 0.0..=0.15, zero, like = "6 %")]
     pub(super) draw_in: DrawIn<N>,
@@ -51,18 +50,6 @@ pub(super) struct LoomSettings<N> {
     /// warp that cannot be woven, for each warp
     #[q("a", 0.3..=4.0, like = "1.0 m")]
     pub(super) loom_waste: Length<N>,
-    /// weft for the turn at the selvedge, each pick
-    #[q("b", 0.0..=0.06, or = 0.0, like = "0.02 m")]
-    pub(super) turn_allowance: Length<N>,
-    /// waste of weft, on the weft woven in
-    #[q("w_2", 0.0..=0.08, or = 0.0, like = "3 %")]
-    pub(super) weft_waste: Fraction<N>,
-    /// picks in a minute, running
-    #[q("r_l", 30.0..=300.0, like = "60 picks/min")]
-    pub(super) loom_speed: Frequency<N>,
-    /// efficiency
-    #[q("η", 0.4..=0.95, like = "75 %")]
-    pub(super) efficiency: Fraction<N>,
 }
 
 /// The reeds of the loom.
@@ -73,6 +60,12 @@ struct Reeds<N> {
     reeds: Owned,
     #[group]
     set: LoomSettings<N>,
+    #[group]
+    weft: WeftAllowances<N>,
+    #[group]
+    size: LoomWidth<N>,
+    #[group]
+    machine: LoomMachine<N>,
 }
 
 /// Finishing.
@@ -101,13 +94,14 @@ impl Loom {
         draft: &mut Draft,
     ) -> Result<Self> {
         let cone = cone.read(draft, |reader| Cone::take(reader))?;
-        let Reeds { reeds, set } = loom.read(draft, |reader| Reeds::take(reader))?;
+        let Reeds { reeds, set, weft, size, machine } =
+            loom.read(draft, |reader| Reeds::take(reader))?;
         let finish = finish.read(draft, |reader| Finish::take(reader))?;
         // The mill adjusts its yarn from lot to lot, not its reeds: the likely values choose.
         let likely = set.map(&mut |place| Given::base(&draft.given[place.0]));
         let wanted: ReedCount<f64> =
             cloth::reed_for_sett(likely.wanted_reed_sett, likely.ends_per_dent);
         let reed = reeds.choose(wanted).value();
-        Ok(Loom { cone, set, reeds: reeds.with(reed), finish })
+        Ok(Loom { cone, set, weft, size, machine, reeds: reeds.with(reed), finish })
     }
 }

@@ -15,7 +15,7 @@ use crate::mill;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, Kind, LinearDensity, Mass, Ratio, Shrinkage};
 
-pub(super) use hank::Reel;
+pub(super) use crate::mill::run::reel::Reel;
 pub(super) use loom::{CAUTIONS, Loom};
 
 /// A kind of goods and how many of it were promised.
@@ -133,7 +133,7 @@ impl Good {
             "hank" => {
                 return Err(section.error(
                     "kind",
-                    "hanks need a reel; write a table [reel] with circumference = \"1.50 m\"",
+                    "hanks need a reel; write a table [reel] with reel_circumference = \"1.50 m\"",
                 ));
             }
             "woven" if machines.loom.is_some() => {

@@ -7,6 +7,7 @@ use super::{Loom, Need, Shop, Used};
 use crate::calculation::{Inputs, Place, Results};
 use crate::cloth::Layout;
 use crate::cloth::piece::Setting;
+use crate::mill::run::loom::efficiency;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Kind, Length, Mass, ReedCount, print};
 use crate::{cloth, mill, yarn};
@@ -86,6 +87,7 @@ impl Piece<Place> {
     fn layout<N: Number>(&self, name: &str, loom: &Loom, shop: &Shop<'_, '_, N>) -> Laid<N> {
         let mut values = shop.values.read();
         let set = loom.set.map(&mut values);
+        let weft = loom.weft.map(&mut values);
         let Finish { width_shrinkage, length_shrinkage, .. } = loom.finish.map(&mut values);
         let Piece { width, length, fringe } = self.map(&mut values);
         let reed_wanted = cloth::reed_for_sett(set.wanted_reed_sett, set.ends_per_dent);
@@ -101,8 +103,8 @@ impl Piece<Place> {
             ends_per_dent: set.ends_per_dent,
             selvedge: None,
             weft_sett: set.weft_sett,
-            turn_allowance: set.turn_allowance,
-            weft_waste: set.weft_waste,
+            turn_allowance: weft.turn_allowance,
+            weft_waste: weft.weft_waste,
         };
         let at = with_names(name, &setting.layout());
         let warp_yarn = cloth::warp_yarn_length(at.ends, at.warp_per_piece);
@@ -160,6 +162,7 @@ impl Piece<Place> {
         let gives =
             |dents: f64| say.figure(dents * per_dent, Kind::Sett).replace("threads", "ends");
         let warp_length = cloth::warp_length(at.warp_per_piece, made, set.loom_waste);
+        let machine = loom.machine.map(&mut shop.values.read());
         let total = Count::from(made.v() * at.picks_per_piece.v());
         let at_loom = AtLoom {
             reed: laid.setting.reed,
@@ -168,8 +171,12 @@ impl Piece<Place> {
             warp_length,
             warp_yarn_length: cloth::warp_yarn_length(at.ends, warp_length),
             picks_per_piece: at.picks_per_piece,
-            weft_yarn_length: cloth::weft_yarn_length(at.weft_per_piece, made, set.weft_waste),
-            time: mill::loom_time(total, set.loom_speed, set.efficiency),
+            weft_yarn_length: cloth::weft_yarn_length(
+                at.weft_per_piece,
+                made,
+                laid.setting.weft_waste,
+            ),
+            time: mill::loom_time(total, machine.loom_speed, efficiency(&machine)),
         };
         let pieces = if made.value() < 0.5 {
             "no piece comes out: this is its waste alone".to_owned()
@@ -177,9 +184,12 @@ impl Piece<Place> {
             let (each, made) = (length(at.warp_per_piece.value()), print::figure(made.value()));
             format!("{each} for each of {made} pieces")
         };
+        let widest = loom.size.map(&mut shop.values.read()).loom_width;
+        let wide = widest
+            .map_or_else(String::new, |widest| format!("loom takes {}", length(widest.value())));
         let notes = [
             ("reed", beside(&loom.reeds, reed_wanted, |d| say.number(d, Kind::ReedCount), gives)),
-            ("reed_width", format!("loom takes {}", length(set.loom_width.value()))),
+            ("reed_width", wide),
             ("ends", format!("{} in a dent", print::figure(per_dent))),
             ("warp_length", pieces),
             ("picks_per_piece", "off the loom".to_owned()),

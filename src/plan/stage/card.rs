@@ -2,9 +2,10 @@
 
 use super::{Bench, Loss, Losses, Place, Sinks, Stage, Station, Values, in_state};
 use crate::calculation::{Inputs, Results};
+use crate::mill::run::card::CardMachine;
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Frequency, Kind, Length, LinearDensity, Mass, MassRate, Speed, print,
+    Count, Duration, Fraction, Kind, Length, LinearDensity, Mass, MassRate, print,
 };
 use crate::{mill, yarn};
 
@@ -13,18 +14,8 @@ use crate::{mill, yarn};
 pub(in crate::plan) struct Card<N> {
     #[group(loss(0.02..=0.1, basis = "card yield 90 to 95 % in print, worsted"))]
     losses: Losses<N>,
-    /// clean dry fibre that stays in the card
-    #[q("h", 0.0..=10.0, or = 0.0, like = "0.60 kg")]
-    held_up: Mass<N>,
-    /// good ends
-    #[q("N", 10.0..=150.0, memory, like = "120")]
-    ends: Count<N>,
-    /// delivery
-    #[q("v", 5.0..=30.0, memory, like = "12 m/min")]
-    delivery_speed: Speed<N>,
-    /// drops of the hopper
-    #[q("f_d", 0.5..=6.0, like = "2 drops/min")]
-    drop_rate: Frequency<N>,
+    #[group]
+    machine: CardMachine<N>,
     /// length of one end to weigh
     #[q("L_c", 5.0..=100.0, or = 20.0, like = "20 m")]
     check_length: Length<N>,
@@ -44,7 +35,7 @@ struct Carded<N> {
     /// feed, as weighed
     feed_rate: MassRate<N>,
     /// hopper weigh
-    hopper_weigh: Mass<N>,
+    hopper_weigh: Option<Mass<N>>,
     /// clean dry fibre fed
     dry_feed: MassRate<N>,
     /// running time
@@ -65,21 +56,21 @@ impl Stage for Card<Place> {
         Sinks { fibre: "card waste", water: "air", fat: "card waste", vegetable: "card waste" };
 
     fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
-        let held_up = Mass::base(values.at(*self.held_up.inner()));
+        let held_up = self.machine.held_up.as_ref();
         let losses: Loss<N> = self.losses.map(&mut values.read()).into();
-        Some(Loss { held_up: Some(held_up), ..losses })
+        Some(Loss { held_up: held_up.map(|kept| Mass::base(values.at(*kept.inner()))), ..losses })
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let given = self.map(&mut station.values.read());
-        let (loss, lot) = (given.losses.loss, station.before.fibre);
+        let (loss, lot, machine) = (given.losses.loss, station.before.fibre, &given.machine);
         let dry = station.count_out;
         let slubbing_count = in_state(dry, station.state_out);
         let one = Count::base(N::constant(1.0));
-        let fibre_output = mill::card_output(given.ends, given.delivery_speed, dry);
+        let fibre_output = mill::card_output(machine.ends, machine.delivery_speed, dry);
         let feed_rate = mill::feed_rate(fibre_output, loss, station.state_in);
         let dry_feed = MassRate::from(feed_rate.v() / station.state_in.v());
-        let held_up = Some(given.held_up).filter(|held_up| held_up.value() > 0.0);
+        let held_up = machine.held_up.filter(|held_up| held_up.value() > 0.0);
         let within = Fraction::base(N::constant(0.05));
         let carded = Carded {
             slubbing_dry: dry,
@@ -87,13 +78,16 @@ impl Stage for Card<Place> {
             check_weight: yarn::check_weight(slubbing_count, given.check_length, one),
             fibre_output,
             feed_rate,
-            hopper_weigh: mill::hopper_weigh(feed_rate, given.drop_rate),
+            hopper_weigh: machine.drop_rate.map(|rate| mill::hopper_weigh(feed_rate, rate)),
             dry_feed,
             time: mill::time_for_mass(lot, dry_feed),
             settling_time: held_up
                 .map(|held_up| mill::settling_time(held_up, fibre_output, within)),
             lot_loss: held_up.map(|held_up| mill::lot_loss(lot, loss, held_up)),
         };
+        let drops = machine
+            .drop_rate
+            .map_or_else(String::new, |rate| format!("{} drops/min", print::figure(rate.value())));
         let notes = [
             ("slubbing_count", "as it leaves the card, in oil".to_owned()),
             (
@@ -104,7 +98,7 @@ impl Stage for Card<Place> {
                 ),
             ),
             ("feed_rate", "with the oil and water on it".to_owned()),
-            ("hopper_weigh", format!("{} drops/min", print::figure(given.drop_rate.value()))),
+            ("hopper_weigh", drops),
             ("settling_time", "95 % of the change has then come through".to_owned()),
             ("lot_loss", "includes fibre left in the card; smaller lots lose more".to_owned()),
         ];

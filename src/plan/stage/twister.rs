@@ -1,11 +1,14 @@
 //! Ply-winding and twisting.
 
 use super::{Bench, Loss, Losses, Place, Sinks, Stage, Station, Values, beside, in_state, named};
-use crate::calculation::{Inputs, Owned, Results};
+use crate::calculation::{Inputs, Results};
+use crate::mill::run::spindles::{
+    SpindleTwistResults, SpindleTwistWheels, Spindles, twist_by_wheel,
+};
+use crate::mill::run::twister::{TwisterMachine, twisting_rate};
 use crate::number::Number;
 use crate::quantity::{
-    Contraction, Count, Duration, Fraction, Frequency, Kind, Length, LinearDensity, Ratio, Speed,
-    Twist,
+    Contraction, Count, Duration, Kind, Length, LinearDensity, Ratio, Speed, Twist,
 };
 use crate::{mill, yarn};
 
@@ -20,21 +23,10 @@ pub(in crate::plan) struct Twister<N> {
     /// folding twist wanted, over that of the singles
     #[q("q_w", 0.5..=0.8, memory, like = "0.60")]
     wanted_twist_ratio: Ratio<N>,
-    /// twist constant: twist times teeth of the wheel
-    #[q("C_t", 500.0..=50_000.0, like = "4320 turns/m")]
-    twist_constant: Twist<N>,
-    /// twist wheels owned, teeth
-    #[parts("twist_wheel", Count, "[32, 35, 40]")]
-    twist_wheels: Owned,
-    /// spindles
-    #[q("k_n", 4.0..=400.0, like = "40")]
-    spindles: Count<N>,
-    /// spindle speed
-    #[q("n_s", 800.0..=8000.0, like = "2400 rpm")]
-    spindle_speed: Frequency<N>,
-    /// efficiency
-    #[q("η", 0.6..=0.95, like = "80 %")]
-    efficiency: Fraction<N>,
+    #[group]
+    wheels: SpindleTwistWheels<N>,
+    #[group]
+    machine: TwisterMachine<N>,
 }
 
 /// The folded yarn, its twist and its wheel.
@@ -44,12 +36,8 @@ struct Folded<N> {
     count: LinearDensity<N>,
     /// folding twist for the ratio wanted
     wanted_twist: Twist<N>,
-    /// twist wheel for that twist, teeth
-    wanted_twist_wheel: Count<N>,
-    /// twist wheel, teeth
-    twist_wheel: Count<N>,
-    /// folding twist
-    twist: Twist<N>,
+    #[part]
+    wheel: SpindleTwistResults<N>,
     /// folding over singles twist
     twist_ratio: Ratio<N>,
     /// folded yarn
@@ -89,36 +77,31 @@ impl Stage for Twister<Place> {
             named(Self::NAME, "count_dry", "folded yarn, on clean dry fibre", station.count_out);
         let Some(single_twist) = bench.single_twist else { return };
         let wanted_twist = Twist::from(given.wanted_twist_ratio.v() * single_twist.v());
-        let wanted_wheel = yarn::wheel_for_twist(given.twist_constant, wanted_twist);
-        let wheel = given.twist_wheels.choose(wanted_wheel);
-        let twist = yarn::twist_from_wheel(given.twist_constant, wheel);
+        let wheel = twist_by_wheel(wanted_twist, &given.wheels);
+        let twist = wheel.twist;
         let yarn_length = yarn::length_of_mass(station.after.fibre, dry);
-        let output_speed = mill::twister_output_speed(
-            given.spindles,
-            given.spindle_speed,
-            twist,
-            given.efficiency,
-        );
+        let Spindles { spindles, efficiency, .. } = given.machine.spindles;
+        let twisting_rate = twisting_rate(&given.machine);
+        let output_speed = mill::twister_output_speed(spindles, twisting_rate, twist, efficiency);
         let folded = Folded {
             count: in_state(dry, station.state_out),
             wanted_twist,
-            wanted_twist_wheel: wanted_wheel,
-            twist_wheel: wheel,
-            twist,
+            wheel,
             twist_ratio: yarn::folding_twist_ratio(twist, single_twist),
             yarn_length,
             output_speed,
             time: mill::time_for_length(yarn_length, output_speed),
         };
         bench.folding_twist = Some(twist);
-        let constant = given.twist_constant.value();
+        let constant = given.wheels.twist_constant.value();
+        let wanted = folded.wheel.wanted_twist_wheel.map_or(f64::NAN, Count::value);
         let gives = |teeth: f64| {
             let twist = yarn::twist_from_wheel(Twist::base(constant), Count::base(teeth));
             bench.say.figure(twist.value(), Kind::Twist)
         };
         let notes = [
             ("count", "in oil, before scouring".to_owned()),
-            ("twist_wheel", beside(&given.twist_wheels, wanted_wheel.value(), |z| z, gives)),
+            ("twist_wheel", beside(&given.wheels.twist_wheels, wanted, |z| z, gives)),
             ("twist", "opposite to the singles (Z on S)".to_owned()),
             (
                 "twist_ratio",
