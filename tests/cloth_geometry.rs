@@ -43,8 +43,10 @@ fn off(cloth: &Solved) -> f64 {
         let h_off = (l - d * t) * t.sin() + d * (1.0 - t.cos()) - h;
         p_off.abs().max(h_off.abs())
     };
-    let warp = wave(10.0 / of("weft_sett"), of("warp_length"), of("warp_height"), of("warp_angle"));
-    let weft = wave(10.0 / of("warp_sett"), of("weft_length"), of("weft_height"), of("weft_angle"));
+    let warp =
+        wave(10.0 / of("weft_sett"), of("warp_thread_length"), of("warp_height"), of("warp_angle"));
+    let weft =
+        wave(10.0 / of("warp_sett"), of("weft_thread_length"), of("weft_height"), of("weft_angle"));
     let sum = (of("warp_height") + of("weft_height") - d).abs();
     warp.max(weft).max(sum)
 }
@@ -79,12 +81,12 @@ fn made() -> impl Strategy<Value = Made> {
                     ("weft_diameter", d2),
                     ("weft_sett", 10.0 / p2),
                     ("warp_crimp", l1 / p2 - 1.0),
-                    ("warp_length", l1),
+                    ("warp_thread_length", l1),
                     ("warp_height", h1),
                     ("warp_angle", t1.to_degrees()),
                     ("warp_sett", 10.0 / p1),
                     ("weft_crimp", l2 / p1 - 1.0),
-                    ("weft_length", l2),
+                    ("weft_thread_length", l2),
                     ("weft_height", h2),
                     ("weft_angle", t2.to_degrees()),
                 ],
@@ -98,8 +100,10 @@ fn given(made: &Made, names: &[&'static str]) -> Vec<(&'static str, Amount)> {
     names.iter().map(|name| (*name, amount(value(name), kind_of(name)))).collect()
 }
 
-const WARP: [&str; 5] = ["weft_sett", "warp_crimp", "warp_length", "warp_height", "warp_angle"];
-const WEFT: [&str; 5] = ["warp_sett", "weft_crimp", "weft_length", "weft_height", "weft_angle"];
+const WARP: [&str; 5] =
+    ["weft_sett", "warp_crimp", "warp_thread_length", "warp_height", "warp_angle"];
+const WEFT: [&str; 5] =
+    ["warp_sett", "weft_crimp", "weft_thread_length", "weft_height", "weft_angle"];
 
 proptest! {
     #![proptest_config(cases(60))]
@@ -136,7 +140,7 @@ proptest! {
     fn crimps_give_the_diameters(made in made()) {
         for set in [
             ["weft_sett", "warp_crimp", "warp_sett", "weft_crimp"],
-            ["weft_sett", "warp_length", "weft_length", "weft_crimp"],
+            ["weft_sett", "warp_thread_length", "weft_thread_length", "weft_crimp"],
         ] {
             let cloth = plain_cloth(&given(&made, &set)).unwrap();
             prop_assert!(off(&cloth) < 1e-11, "off by {}", off(&cloth));

@@ -1,11 +1,13 @@
 //! One meaning, one name, one symbol: the names of the catalogue against `glossary.csv`.
 //!
-//! A row of the glossary is a name with its symbol, the kinds of figure that bear it, what it is a
-//! name of (`formula`: an input of formulas) and its meaning. Several kinds or uses are told apart by
-//! a space. A new meaning gets a row first.
+//! A row of the glossary is a name with its symbol (– where only results bear it), the kinds of value that
+//! bear it, what it is a name of (`formula`, `calculation`: an input of them; `lot`: a key of a stage in a lot
+//! file; `result`: a result of calculations) and its meaning. Several kinds or uses stand in one cell, with a
+//! space between them. A new meaning gets a row first.
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use hankwise::calculation::{Answer, Input, Item, Output, flat};
 use hankwise::catalogue;
 
 /// A row of the glossary.
@@ -93,6 +95,78 @@ fn no_symbol_stands_for_two_things_in_a_formula() {
         for input in formula.inputs {
             if let Some(other) = symbols.insert(input.symbol, input.name) {
                 panic!("{}: {other} and {} are both {}", formula.name, input.name, input.symbol);
+            }
+        }
+    }
+}
+
+/// The quantities that are asked, those of rows too, each with where it is asked.
+fn asked(at: &str, items: &[Item], found: &mut Vec<(String, Input)>) {
+    for item in flat(items) {
+        match item {
+            Item::One(input) | Item::List(input) => found.push((at.to_owned(), input)),
+            Item::Rows(rows) => asked(&format!("{at}, {}", rows.name), rows.items, found),
+            _ => {}
+        }
+    }
+}
+
+/// The results, those of parts and rows too.
+fn answered(outputs: &'static [Output], found: &mut Vec<&'static Answer>) {
+    for output in outputs {
+        match output {
+            Output::One(answer) | Output::List(answer) => found.push(answer),
+            Output::Part { outputs, .. } | Output::Rows { outputs, .. } => answered(outputs, found),
+            Output::Block(_) => {}
+        }
+    }
+}
+
+#[test]
+fn every_name_of_a_calculation_and_a_stage_is_in_the_glossary() {
+    let rows = rows();
+    let glossary: BTreeMap<&str, &Row> = rows.iter().map(|row| (row.name.as_str(), row)).collect();
+    let check = |at: &str, of: &str, name: &str, kind: &str| {
+        let row =
+            glossary.get(name).unwrap_or_else(|| panic!("{at}: {name} is not in the glossary"));
+        assert!(row.of.contains(of), "{at}: {name} is not a name of a {of}");
+        assert!(row.kinds.contains(kind), "{at}: {name} is a {kind}, there {:?}", row.kinds);
+        row.symbol.clone()
+    };
+    let mut inputs = Vec::new();
+    for calculation in catalogue::calculations() {
+        asked(calculation.name, calculation.inputs, &mut inputs);
+        let mut answers = Vec::new();
+        answered(calculation.outputs, &mut answers);
+        for Answer { name, kind, .. } in answers {
+            check(calculation.name, "result", name, kind.name());
+        }
+    }
+    let number = inputs.len();
+    for stage in hankwise::plan::STAGES {
+        asked(&format!("stage {}", stage.name), stage.asks, &mut inputs);
+    }
+    for (place, (at, input)) in inputs.iter().enumerate() {
+        let of = if place < number { "calculation" } else { "lot" };
+        let symbol = check(at, of, input.name, input.kind.name());
+        assert!(
+            input.symbol.is_empty() || input.symbol == symbol,
+            "{at}: {} has the symbol {}, in the glossary {symbol}",
+            input.name,
+            input.symbol
+        );
+    }
+}
+
+#[test]
+fn no_symbol_stands_for_two_inputs_of_a_calculation() {
+    for calculation in catalogue::calculations() {
+        let mut inputs = Vec::new();
+        asked(calculation.name, calculation.inputs, &mut inputs);
+        let mut symbols = BTreeMap::new();
+        for (at, input) in inputs.iter().filter(|(_, input)| !input.symbol.is_empty()) {
+            if let Some(other) = symbols.insert((at, input.symbol), input.name) {
+                panic!("{at}: {other} and {} are both {}", input.name, input.symbol);
             }
         }
     }

@@ -75,7 +75,8 @@ pub(crate) fn bare(ty: &Type) -> syn::Result<Tokens> {
 pub(crate) fn snake(name: &Ident) -> String {
     let mut out = String::new();
     for letter in name.to_string().chars() {
-        let first_digit = letter.is_ascii_digit() && !out.ends_with(|c: char| c.is_ascii_digit());
+        let first_digit =
+            letter.is_ascii_digit() && !out.ends_with(|c: char| c.is_ascii_digit() || c == '_');
         if (letter.is_uppercase() || first_digit) && !out.is_empty() {
             out.push('_');
         }

@@ -41,7 +41,7 @@ pub struct TestWashInputs<N> {
     #[q("C", 0.8..=0.999, or = 0.95)]
     pub confidence: Fraction<N>,
     /// how far the balance may be misread, either way
-    #[q("δ", 0.0..=0.05, like = "0.5 g", zero)]
+    #[q("r_m", 0.0..=0.05, like = "0.5 g", zero)]
     pub balance_error: Option<Mass<N>>,
 }
 

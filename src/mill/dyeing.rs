@@ -24,7 +24,7 @@ pub fn dye_mass<N: Number>(
     #[q("p", 0.0..=0.5)]
     depth: OnFibre<N>,
     /// strength of the product, on that of the standard
-    #[q("s", 0.2..=4.0)]
+    #[q("s_d", 0.2..=4.0)]
     dye_strength: Yield<N>,
 ) -> Mass<N> {
     goods_mass * depth / dye_strength

@@ -59,7 +59,7 @@ pub struct DraftChange<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct LengthChange<N> {
     /// length wanted
-    #[q("L_w", .., like = "1.3 m")]
+    #[q("L_n", .., like = "1.3 m")]
     pub wanted_length: Length<N>,
     /// length times teeth, or for a direct wheel length for each tooth
     #[q("C_l", .., like = "0.038 m")]

@@ -5,11 +5,11 @@ use serde_json::{Value, json};
 use super::result::{Band, PlanResult};
 use super::{Needed, Stock};
 
-/// Name and version of the schema; `schema/plan-result-1.json` describes it.
-pub const SCHEMA: &str = "hankwise/plan-result/1";
+/// Name and version of the schema; `schema/plan-result-2.json` describes it.
+pub const SCHEMA: &str = "hankwise/plan-result/2";
 
 fn band(band: Option<Band>) -> Value {
-    band.map_or(Value::Null, |b| json!({ "low": b.low, "likely": b.likely, "high": b.high }))
+    band.map_or(Value::Null, |b| json!({ "low": b.low, "middle": b.likely, "high": b.high }))
 }
 
 fn stock(stock: &Stock) -> Value {
@@ -28,15 +28,15 @@ impl PlanResult {
             "lot": self.name,
             "file": self.file,
             "sha256": self.hash,
-            "draws": self.draws,
+            "simulated": self.draws,
             "seed": self.seed,
             "enough": self.is_enough(),
             "stated_regain": self.stated_regain,
             "intake": { "greasy": self.greasy.0, "fibre": self.greasy.1 },
             "promise": {
-                "told_in": self.margin.good,
-                "margin": self.margin.likely,
-                "margin_band": band(self.margin.band),
+                "counted_in": self.margin.good,
+                "spare": self.margin.likely,
+                "spare_band": band(self.margin.band),
                 "chance": self.margin.chance,
             },
             "goods": self.goods.iter().map(|g| json!({
@@ -44,7 +44,7 @@ impl PlanResult {
                 "unrounded": g.unrounded, "band": band(g.band), "chance": g.chance,
             })).collect::<Vec<_>>(),
             "stages": self.stages.iter().map(|s| json!({
-                "name": s.name, "makes": s.makes, "mass_stated": s.stated,
+                "name": s.name, "makes": s.makes, "stated_mass": s.stated,
                 "band": band(s.band), "stock": stock(&s.stock),
             })).collect::<Vec<_>>(),
             "settings": self.settings.iter().map(|s| json!({
@@ -53,7 +53,7 @@ impl PlanResult {
             })).collect::<Vec<_>>(),
             "drivers": self.drivers.iter().map(|d| json!({
                 "name": d.key, "words": d.words, "varies": d.layer.words(), "share": d.share,
-                "margin_at_low": d.swing.0, "margin_at_high": d.swing.1,
+                "spare_at_low": d.swing.0, "spare_at_high": d.swing.1,
                 "short_at_low": d.short.0, "short_at_high": d.short.1,
             })).collect::<Vec<_>>(),
             "account": self.account.iter().map(|a| json!({
@@ -73,8 +73,8 @@ impl Needed {
             self.goods.iter().map(|(name, n)| (name.clone(), json!(n))).collect();
         json!({
             "hankwise": env!("CARGO_PKG_VERSION"),
-            "goods": goods, "likely": self.likely, "enough": self.enough,
-            "confidence": self.confidence, "draws": self.draws, "seed": self.seed,
+            "goods": goods, "planned": self.likely, "enough": self.enough,
+            "confidence": self.confidence, "simulated": self.draws, "seed": self.seed,
         })
     }
 }

@@ -21,7 +21,7 @@ pub(super) struct Fleece<N> {
     #[q("R", 0.05..=0.3, zero, like = "14 %")]
     pub(super) regain: Regain<N>,
     /// vegetable matter in the greasy wool, on clean dry fibre
-    #[q("v", 0.0..=0.1, zero, like = "1.5 %")]
+    #[q("v_m", 0.0..=0.1, zero, like = "1.5 %")]
     pub(super) vegetable: Fraction<N>,
     /// mean fibre diameter
     #[q("d", 15.0..=45.0, basis = "wool grades", like = "29 µm")]
@@ -54,10 +54,10 @@ impl Fleece<Place> {
 #[derive(Clone, Debug, Inputs)]
 pub(super) struct Yarn<N> {
     /// count of the finished yarn, as on the label
-    #[q("T_R", 50.0..=2000.0, like = "330 m/100g")]
+    #[q("T", 50.0..=2000.0, like = "330 m/100g")]
     pub(super) count: LinearDensity<N>,
     /// ends folded together
-    #[q("n", 2.0..=6.0, like = "2")]
+    #[q("N", 2.0..=6.0, like = "2")]
     pub(super) ends: Count<N>,
     /// twist factor of the singles, on the count as spun
     #[q("K", 18.0..=38.0, basis = "from memory: let the mill set it", like = "25 turns/cm √tex")]

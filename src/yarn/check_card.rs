@@ -73,7 +73,7 @@ pub struct CheckWeightCardInputs<N> {
     #[group]
     pub oils: Option<OilOfCount<N>>,
     /// chance with which a yarn that is right is within the limits
-    #[q("P", 0.5..=0.9999, or = 0.95)]
+    #[q("C", 0.5..=0.9999, or = 0.95)]
     pub confidence: Fraction<N>,
     /// units of the balance, separated by commas
     pub balance: Option<String>,

@@ -89,7 +89,7 @@ def test_all_equations_at_once() -> None:
         ]
 
     found = root(off, [0.3, 0.3, d / 2, d / 2, p1 * 1.05], tol=1e-14).x
-    names = ["warp_angle", "weft_angle", "warp_height", "weft_height", "weft_length"]
+    names = ["warp_angle", "weft_angle", "warp_height", "weft_height", "weft_thread_length"]
     ours = [cloth[name].number(cloth[name].unit) for name in names]
     ours[:2] = np.radians(ours[:2])
     np.testing.assert_allclose(ours, found, rtol=1e-12)

@@ -116,7 +116,7 @@ def test_backward_is_forward(plan, first_lot):
         text = with_figure(first_lot, "lot.greasy", f'"{kilos * share!r} kg"')
         goods = hw.plan.loads(text).run(draws=0).goods
         assert (goods[1]["made"] >= 200) is enough
-    assert json.loads(needed.to_json())["likely"] == kilos
+    assert json.loads(needed.to_json())["planned"] == kilos
     assert "12 × throw, 200 × hank" in repr(needed)
 
 

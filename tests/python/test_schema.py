@@ -8,7 +8,7 @@ import jsonschema
 import pytest
 from conftest import EXAMPLES, ROOT, with_figure
 
-SCHEMA = json.loads((ROOT / "schema/plan-result-1.json").read_text(encoding="utf-8"))
+SCHEMA = json.loads((ROOT / "schema/plan-result-2.json").read_text(encoding="utf-8"))
 CHECK = jsonschema.Draft202012Validator(SCHEMA)
 
 
@@ -57,8 +57,8 @@ def test_what_is_missing_too_much_or_of_another_kind_is_found():
         del wrong[name]
         assert not CHECK.is_valid(wrong), name
     assert not CHECK.is_valid({**right, "more": 1})
-    assert not CHECK.is_valid({**right, "schema": "hankwise/plan-result/2"})
-    assert not CHECK.is_valid({**right, "draws": "10"})
+    assert not CHECK.is_valid({**right, "schema": "hankwise/plan-result/1"})
+    assert not CHECK.is_valid({**right, "simulated": "10"})
     right["goods"][0]["band"]["low"] = None
     assert not CHECK.is_valid(right)
 

@@ -23,22 +23,22 @@ pub struct KnownCloth<N> {
     #[q("L", 0.05..=5000.0)]
     pub length: Option<Length<N>>,
     /// ends
-    #[q("n_1", 1.0..=80.0, like = "8 ends/cm")]
+    #[q("n₁", 1.0..=80.0, like = "8 ends/cm")]
     pub warp_sett: Option<Sett<N>>,
     /// picks
-    #[q("n_2", 1.0..=80.0)]
+    #[q("n₂", 1.0..=80.0)]
     pub weft_sett: Option<Sett<N>>,
     /// count of the warp
-    #[q("T_1", 5.0..=2000.0)]
+    #[q("T₁", 5.0..=2000.0)]
     pub warp_count: Option<LinearDensity<N>>,
     /// count of the weft
-    #[q("T_2", 5.0..=2000.0)]
+    #[q("T₂", 5.0..=2000.0)]
     pub weft_count: Option<LinearDensity<N>>,
     /// crimp of the warp, on cloth length
-    #[q("c_1", 0.0..=0.3, zero)]
+    #[q("c₁", 0.0..=0.3, zero)]
     pub warp_crimp: Option<Crimp<N>>,
     /// crimp of the weft, on cloth length
-    #[q("c_2", 0.0..=0.3, zero)]
+    #[q("c₂", 0.0..=0.3, zero)]
     pub weft_crimp: Option<Crimp<N>>,
     /// mass per area
     #[q("ω", 20.0..=2000.0)]

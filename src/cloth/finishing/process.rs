@@ -21,7 +21,7 @@ pub enum WidthLoss<N> {
     #[q("s_w", .., zero)]
     WidthShrinkage(Shrinkage<N>),
     /// how much wider before than after, on the width after
-    #[q("x_w", .., zero)]
+    #[q("x", .., zero)]
     OverWidth(OverWidth<N>),
     /// change of width of ISO 5077, on the width before: negative where it shrinks
     #[q("D_w", .., zero)]

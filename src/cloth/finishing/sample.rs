@@ -22,7 +22,7 @@ pub struct MeasuredWidth<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct MeasuredLength<N> {
     /// length of each specimen before the process
-    #[q("L_1", .., like = "50 cm")]
+    #[q("L₀", .., like = "50 cm")]
     pub length_before: Vec<Length<N>>,
     /// length of each specimen after the process
     #[q("L_2", .., like = "43 cm")]
@@ -33,10 +33,10 @@ pub struct MeasuredLength<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct MeasuredMass<N> {
     /// mass of each specimen before the process
-    #[q("m_1", .., like = "120 g")]
+    #[q("m₁", .., like = "120 g")]
     pub mass_before: Vec<Mass<N>>,
     /// mass of each specimen after the process, in the same state of moisture
-    #[q("m_2", .., like = "118 g")]
+    #[q("m₂", .., like = "118 g")]
     pub mass_after: Vec<Mass<N>>,
 }
 

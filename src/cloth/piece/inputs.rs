@@ -25,10 +25,10 @@ pub struct FinishedSize<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct ClothYarns<N> {
     /// count of the warp
-    #[q("T_1", 5.0..=2000.0, like = "8 Nm")]
+    #[q("T₁", 5.0..=2000.0, like = "8 Nm")]
     pub warp_count: LinearDensity<N>,
     /// count of the weft; that of the warp where it is omitted
-    #[q("T_2", 5.0..=2000.0)]
+    #[q("T₂", 5.0..=2000.0)]
     pub weft_count: Option<LinearDensity<N>>,
 }
 
@@ -50,7 +50,7 @@ pub enum EndSpacing<N> {
 #[derive(Clone, Debug, Inputs)]
 pub enum PickSpacing<N> {
     /// picks off the loom
-    #[q("n_2", 1.0..=60.0, like = "4.6 picks/cm")]
+    #[q("n₂", 1.0..=60.0, like = "4.6 picks/cm")]
     WeftSett(Sett<N>),
     /// picks wanted in the finished cloth
     #[q("n_f", 1.0..=60.0, like = "5 picks/cm")]
@@ -67,7 +67,7 @@ pub struct ClothShrinkage<N> {
     #[q("s_l", -0.05..=0.45, or = 0.0)]
     pub length_shrinkage: Shrinkage<N>,
     /// draw-in, reed to off the loom
-    #[q("d", 0.0..=0.2, or = 0.0)]
+    #[q("d_r", 0.0..=0.2, or = 0.0)]
     pub draw_in: DrawIn<N>,
     /// take-up of the warp, on yarn length
     #[q("u", 0.0..=0.2, or = 0.0)]
@@ -81,7 +81,7 @@ pub struct WeftAllowances<N> {
     #[q("b", 0.0..=0.1, or = 0.0)]
     pub turn_allowance: Length<N>,
     /// waste of weft, on the weft woven in
-    #[q("w_2", 0.0..=0.15, or = 0.0)]
+    #[q("w₂", 0.0..=0.15, or = 0.0)]
     pub weft_waste: Fraction<N>,
 }
 
@@ -149,7 +149,7 @@ pub struct IdleWarp<N> {
     #[q("n_b", 1.0..=500.0)]
     pub pieces_per_warp: Option<Count<N>>,
     /// warp left unwoven between pieces
-    #[q("g", 0.0..=0.6, zero)]
+    #[q("j_g", 0.0..=0.6, zero)]
     pub gap: Option<Length<N>>,
     /// warp that cannot be woven, for each warp: tying on and thrums
     #[q("a", 0.0..=5.0, or = 0.0)]
@@ -183,7 +183,7 @@ pub struct YarnAllowances<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct Winding<N> {
     /// ends in a section: the bobbins in the creel
-    #[q("c", 4.0..=1000.0)]
+    #[q("b_c", 4.0..=1000.0)]
     pub creel: Option<Count<N>>,
     /// yarn on a warp bobbin
     #[q("l_b", 50.0..=100_000.0)]
@@ -192,7 +192,7 @@ pub struct Winding<N> {
     #[q("l_p", 10.0..=20_000.0)]
     pub length_per_pirn: Option<Length<N>>,
     /// yarn on a full package: a cone
-    #[q("g_p", 0.05..=10.0)]
+    #[q("g", 0.05..=10.0)]
     pub package_mass: Option<Mass<N>>,
 }
 

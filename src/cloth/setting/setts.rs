@@ -27,7 +27,7 @@ pub struct SettsInputs<N> {
     #[q("n_1", 1.0..=80.0, like = "8 ends/cm")]
     pub wanted_warp_sett: Option<Sett<N>>,
     /// picks wanted
-    #[q("n_2", 1.0..=80.0, like = "8 picks/cm")]
+    #[q("n_f", 1.0..=80.0, like = "8 picks/cm")]
     pub wanted_weft_sett: Option<Sett<N>>,
 }
 

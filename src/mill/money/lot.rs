@@ -20,16 +20,16 @@ pub struct Rates<N> {
     #[q("τ_e", 0.0..=100.0, zero)]
     pub extra_time: Option<Duration<N>>,
     /// cost of an hour of the machine
-    #[q("c_h", 0.0..=500.0, zero)]
+    #[q("k_h", 0.0..=500.0, zero)]
     pub hourly_cost: Option<Money<N>>,
     /// people at the machine
     #[q("p", 0.0..=20.0, zero, broken)]
     pub people: Option<Count<N>>,
     /// cost of the stage for a kilogram that goes in
-    #[q("k", 0.0..=50.0, zero)]
+    #[q("c_s", 0.0..=50.0, zero)]
     pub stage_cost_per_mass: Option<CostPerMass<N>>,
     /// cost once for the lot: clean-down, setting up
-    #[q("F", 0.0..=5000.0, zero)]
+    #[q("k_f", 0.0..=5000.0, zero)]
     pub fixed_cost: Option<Money<N>>,
 }
 
@@ -98,7 +98,7 @@ pub struct LotCostInputs<N> {
     #[q("G", 1.0..=5000.0, like = "80 kg")]
     pub greasy_mass: Mass<N>,
     /// price of a greasy kilogram; 0 for an owner's own
-    #[q("c_1", 0.0..=200.0, zero, like = "4.20 /kg")]
+    #[q("p", 0.0..=200.0, zero, like = "4.20 /kg")]
     pub price_per_mass: CostPerMass<N>,
     /// stages up to the yarn, in order
     #[rows]
@@ -168,7 +168,7 @@ pub struct OwnCost<N> {
     #[label]
     pub name: String,
     /// share that the goods have in what is paid once for the stage
-    pub own_share: Ratio<N>,
+    pub own_cost_share: Ratio<N>,
     /// What it costs.
     #[part]
     pub costs: StageCost<N>,
@@ -334,7 +334,7 @@ fn own_stages<N: Number>(given: &LotCostInputs<N>) -> Vec<(String, OwnCost<N>)> 
             };
             let name = format!("{}.{}", goods.name, stage.name);
             let costs = stage.rates.cost(&name, &stay, given);
-            all.push((goods.name.clone(), OwnCost { name, own_share: share.into(), costs }));
+            all.push((goods.name.clone(), OwnCost { name, own_cost_share: share.into(), costs }));
         }
     }
     all

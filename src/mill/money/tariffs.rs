@@ -15,7 +15,7 @@ pub struct CleanTariff<N> {
     #[q("c_c", 0.0..=200.0, zero)]
     pub tariff_clean: CostPerMass<N>,
     /// clean mass, on the greasy mass
-    #[q("y_c", 0.3..=0.9)]
+    #[q("y", 0.3..=0.9)]
     pub clean_yield: Yield<N>,
 }
 
@@ -26,10 +26,10 @@ pub struct RejectTariff<N> {
     #[q("r_j", 0.0..=0.5, zero)]
     pub rejects: Fraction<N>,
     /// charge for a kilogram of rejects beyond the share that is free
-    #[q("c_r", 0.0..=50.0, zero, like = "2 /kg")]
+    #[q("c", 0.0..=50.0, zero, like = "2 /kg")]
     pub reject_charge: CostPerMass<N>,
     /// share of rejects that is put away free, by one mill's rule unless given
-    #[q("r_0", 0.0..=0.5, or = 0.15, zero, basis = "one mill's rule")]
+    #[q("r₀", 0.0..=0.5, or = 0.15, zero, basis = "one mill's rule")]
     pub free_rejects: Fraction<N>,
 }
 
@@ -40,19 +40,19 @@ pub struct CompareTariffsInputs<N> {
     #[q("G", 1.0..=5000.0, like = "80 kg")]
     pub greasy_mass: Mass<N>,
     /// finished mass, on the greasy mass: likely, or low and high, or low, likely and high
-    #[q("y", 0.2..=1.0, like = "55 %")]
+    #[q("Y", 0.2..=1.0, like = "55 %")]
     pub yields: Vec<Yield<N>>,
     /// tariff for a kilogram sent in
-    #[q("c_1", 0.0..=100.0, zero)]
+    #[q("c₁", 0.0..=100.0, zero)]
     pub tariff_in: Option<CostPerMass<N>>,
     /// The tariff for the clean kilogram.
     #[group]
     pub clean: Option<CleanTariff<N>>,
     /// tariff for a kilogram that comes out finished
-    #[q("c_2", 0.1..=200.0)]
+    #[q("c₂", 0.1..=200.0)]
     pub tariff_out: Option<CostPerMass<N>>,
     /// least charge for a lot
-    #[q("k_0", 0.0..=2000.0, or = 0.0)]
+    #[q("k₀", 0.0..=2000.0, or = 0.0)]
     pub minimum_charge: Money<N>,
     /// What rejects cost.
     #[group]

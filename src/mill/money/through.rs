@@ -21,10 +21,10 @@ pub struct CostedStage<N> {
     #[q("w", 0.0..=0.6, or = 0.0)]
     pub loss: Fraction<N>,
     /// cost of the stage for a kilogram that goes in
-    #[q("k", 0.0..=50.0, zero, like = "1.50 /kg")]
+    #[q("c_s", 0.0..=50.0, zero, like = "1.50 /kg")]
     pub stage_cost_per_mass: Option<CostPerMass<N>>,
     /// cost of an hour of the machine
-    #[q("c_h", 0.0..=500.0, zero)]
+    #[q("k_h", 0.0..=500.0, zero)]
     pub hourly_cost: Option<Money<N>>,
     /// mass that goes in in an hour
     #[q("Q_i", 0.1..=5000.0, like = "12 kg/h")]
@@ -38,7 +38,7 @@ pub struct CostedStage<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct WasteSold<N> {
     /// price of a kilogram of the waste sold
-    #[q("v", 0.0..=50.0, zero)]
+    #[q("p_w", 0.0..=50.0, zero)]
     pub waste_price_per_mass: CostPerMass<N>,
     /// share of what goes in that is sold as waste; the whole loss if omitted
     #[q("s", 0.0..=0.6, zero)]
@@ -60,7 +60,7 @@ pub struct CostedGoods<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct CostThroughInputs<N> {
     /// price of a kilogram taken in
-    #[q("c_1", 0.0..=200.0, zero, like = "4.20 /kg")]
+    #[q("p", 0.0..=200.0, zero, like = "4.20 /kg")]
     pub price_per_mass: CostPerMass<N>,
     /// stages in order
     #[rows]

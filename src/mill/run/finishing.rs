@@ -207,7 +207,7 @@ fn check_batches(
 #[derive(Clone, Debug, Inputs)]
 pub struct DryerInputs<N> {
     /// oven-dry mass of the goods
-    #[q("d_m", 0.5..=10_000.0, like = "40 kg")]
+    #[q("m_d", 0.5..=10_000.0, like = "40 kg")]
     pub oven_dry_mass: Mass<N>,
     /// water in the goods before, on the oven-dry mass
     #[q("R₁", 0.25..=2.5, like = "60 %")]

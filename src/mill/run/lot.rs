@@ -77,7 +77,7 @@ pub enum PackageSize<N> {
     #[q("g", 0.02..=10.0)]
     PackageMass(Mass<N>),
     /// length of yarn on a full package
-    #[q("l_p", 100.0..=100_000.0)]
+    #[q("l", 100.0..=100_000.0)]
     PackageLength(Length<N>),
 }
 

@@ -28,7 +28,7 @@ pub struct WarpingMachine<N> {
 #[derive(Clone, Debug, Inputs)]
 pub struct WarpYarn<N> {
     /// count of the warp
-    #[q("T_1", 5.0..=2000.0)]
+    #[q("T₁", 5.0..=2000.0)]
     pub warp_count: LinearDensity<N>,
     /// yarn on a bobbin or cone of the creel
     #[q("g_k", 0.05..=10.0)]
@@ -42,7 +42,7 @@ pub struct WarpingInputs<N> {
     #[q("N", 10.0..=20_000.0, like = "864")]
     pub ends: Count<N>,
     /// ends in a section: the bobbins in the creel
-    #[q("b", 4.0..=1000.0, like = "144")]
+    #[q("b_c", 4.0..=1000.0, like = "144")]
     pub creel: Count<N>,
     /// length of the warp
     #[q("W", 2.0..=5000.0, like = "60 m")]

@@ -11,7 +11,7 @@ use crate::{fibre, yarn};
 #[derive(Clone, Debug, Inputs)]
 pub(super) struct Hank<N> {
     /// mass of a hank as sold
-    #[q("m_h", 0.02..=1.0, like = "100 g")]
+    #[q("m", 0.02..=1.0, like = "100 g")]
     mass: Mass<N>,
 }
 

@@ -39,10 +39,10 @@ pub(super) struct LoomSettings<N> {
     #[q("n_w", 1.0..=30.0, like = "4.8 ends/cm")]
     pub(super) wanted_reed_sett: Sett<N>,
     /// picks in a length, off the loom
-    #[q("n_2", 1.0..=30.0, like = "4.6 picks/cm")]
+    #[q("n₂", 1.0..=30.0, like = "4.6 picks/cm")]
     pub(super) weft_sett: Sett<N>,
     /// draw-in, reed to off the loom
-    #[q("d", 0.0..=0.15, zero, like = "6 %")]
+    #[q("d_r", 0.0..=0.15, zero, like = "6 %")]
     pub(super) draw_in: DrawIn<N>,
     /// take-up of the warp, on yarn length
     #[q("u", 0.02..=0.15, zero, like = "8 %")]

@@ -16,7 +16,7 @@ pub(in crate::plan) struct LeavingState<N> {
     #[q("o", 0.0..=0.12, zero, like = "0.8 %")]
     pub(super) fat: Option<Fraction<N>>,
     /// vegetable matter on clean dry fibre, on leaving
-    #[q("v", 0.0..=0.05, zero, like = "1.0 %")]
+    #[q("v_m", 0.0..=0.05, zero, like = "1.0 %")]
     pub(super) vegetable: Option<Fraction<N>>,
 }
 

@@ -15,20 +15,20 @@ use settle::{Cloth, Given, settle};
 #[derive(Clone, Debug, Inputs)]
 pub struct PlainClothInputs<N> {
     /// diameter of the warp
-    #[q("d_1", 0.02..=4.0, like = "0.36 mm")]
+    #[q("d₁", 0.02..=4.0, like = "0.36 mm")]
     pub warp_diameter: Option<Diameter<N>>,
     /// diameter of the weft
-    #[q("d_2", 0.02..=4.0, like = "0.34 mm")]
+    #[q("d₂", 0.02..=4.0, like = "0.34 mm")]
     pub weft_diameter: Option<Diameter<N>>,
     /// picks
-    #[q("n_2", 0.5..=80.0)]
+    #[q("n₂", 0.5..=80.0)]
     pub weft_sett: Option<Sett<N>>,
     /// crimp of the warp, on cloth length
-    #[q("c_1", 0.0..=0.5, zero)]
+    #[q("c₁", 0.0..=0.5, zero)]
     pub warp_crimp: Option<Crimp<N>>,
     /// length of the warp from pick to pick
     #[q("l_1", 0.05..=30.0)]
-    pub warp_length: Option<Thickness<N>>,
+    pub warp_thread_length: Option<Thickness<N>>,
     /// height of the warp's wave
     #[q("h_1", 0.0..=8.0, zero)]
     pub warp_height: Option<Thickness<N>>,
@@ -36,14 +36,14 @@ pub struct PlainClothInputs<N> {
     #[q("θ_1", 0.0..=90.0, zero)]
     pub warp_angle: Option<Angle<N>>,
     /// ends
-    #[q("n_1", 0.5..=80.0, like = "9 ends/cm")]
+    #[q("n₁", 0.5..=80.0, like = "9 ends/cm")]
     pub warp_sett: Option<Sett<N>>,
     /// crimp of the weft, on cloth length
-    #[q("c_2", 0.0..=0.5, zero)]
+    #[q("c₂", 0.0..=0.5, zero)]
     pub weft_crimp: Option<Crimp<N>>,
     /// length of the weft from end to end
     #[q("l_2", 0.05..=30.0)]
-    pub weft_length: Option<Thickness<N>>,
+    pub weft_thread_length: Option<Thickness<N>>,
     /// height of the weft's wave
     #[q("h_2", 0.0..=8.0, zero)]
     pub weft_height: Option<Thickness<N>>,
@@ -65,9 +65,9 @@ pub struct PlainClothResults<N> {
     /// crimp of the weft, on cloth length
     pub weft_crimp: Crimp<N>,
     /// length of the warp from pick to pick
-    pub warp_length: Thickness<N>,
+    pub warp_thread_length: Thickness<N>,
     /// length of the weft from end to end
-    pub weft_length: Thickness<N>,
+    pub weft_thread_length: Thickness<N>,
     /// height of the warp's wave
     pub warp_height: Thickness<N>,
     /// height of the weft's wave
@@ -113,12 +113,12 @@ impl<N: Number> PlainClothInputs<N> {
             self.weft_diameter.map(Diameter::v),
             self.weft_sett.map(Sett::v),
             self.warp_crimp.map(Crimp::v),
-            self.warp_length.map(Thickness::v),
+            self.warp_thread_length.map(Thickness::v),
             self.warp_height.map(Thickness::v),
             self.warp_angle.map(Angle::v),
             self.warp_sett.map(Sett::v),
             self.weft_crimp.map(Crimp::v),
-            self.weft_length.map(Thickness::v),
+            self.weft_thread_length.map(Thickness::v),
             self.weft_height.map(Thickness::v),
             self.weft_angle.map(Angle::v),
         ]
@@ -158,8 +158,8 @@ pub fn plain_cloth<N: Number>(given: &PlainClothInputs<N>) -> PlainClothResults<
         weft_sett: Sett::from(of(0, 0).unwrap_or_else(|| 10.0 / warp.spacing)),
         warp_crimp: Crimp::from(of(0, 1).unwrap_or_else(|| warp.length / warp.spacing - 1.0)),
         weft_crimp: Crimp::from(of(1, 1).unwrap_or_else(|| weft.length / weft.spacing - 1.0)),
-        warp_length: Thickness::from(warp.length),
-        weft_length: Thickness::from(weft.length),
+        warp_thread_length: Thickness::from(warp.length),
+        weft_thread_length: Thickness::from(weft.length),
         warp_height: Thickness::from(warp.height),
         weft_height: Thickness::from(weft.height),
         warp_angle: Angle::from(of(0, 4).unwrap_or_else(|| super::peirce::degrees(warp.angle))),

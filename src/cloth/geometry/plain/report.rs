@@ -21,7 +21,12 @@ pub(super) fn report(
     let mut rows = vec![
         row("threads", check, found.warp_sett, found.weft_sett),
         row("crimp", check, found.warp_crimp, found.weft_crimp),
-        row("length from thread to thread", check, found.warp_length, found.weft_length),
+        row(
+            "length from thread to thread",
+            check,
+            found.warp_thread_length,
+            found.weft_thread_length,
+        ),
         row("height of the wave", check, found.warp_height, found.weft_height),
         row("angle", check, found.warp_angle, found.weft_angle),
         row("straight part (none: jammed)", check, found.warp_straight, found.weft_straight),
