@@ -23,7 +23,7 @@ TYPED = {
     "linen": "NeL",
     "take up": "take_up_from_lengths",
     "takeup": "take_up_from_lengths",
-    "ashenhurst": "settings",
+    "ashenhurst": "setts",
     "Ne": "Ne",
     "grist": "count_of",
     "sley": "choose_reed",
