@@ -73,7 +73,14 @@ def test_formula_in_the_units_of_the_trade(run):
     assert told["also"] == pytest.approx({"worsted": 25, "Nm": 28.222698}, rel=1e-7)
     # A share is a share, and a unit that is not of the answer is refused.
     out = good(
-        run("calc", "contraction_from_counts", "nominal_count=68 tex", "resultant_count=69.3 tex", "--in", "%")
+        run(
+            "calc",
+            "contraction_from_counts",
+            "nominal_count=68 tex",
+            "resultant_count=69.3 tex",
+            "--in",
+            "%",
+        )
     )
     assert "1.876 %" in out.splitlines()[0]
 
