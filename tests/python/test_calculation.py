@@ -100,7 +100,8 @@ def test_every_result_has_a_working_that_ends_in_it(calculation, given):
         working = found.working(name)
         assert working.value == number(found[name], working.unit), name
         assert math.isfinite(working.value), name
-        assert working.lines, name
+        last = working.lines[-1]
+        assert (last["name"], last["value"]) == (name, working.value)
         assert found.meanings[name], name
 
 
