@@ -163,9 +163,9 @@ fn branches_and_staircases() {
     });
     // The thrums eat the lot up: nothing moves the pieces off zero.
     for row in [[20.0, 0.2, 0.9], [0.1, 0.2, 0.9]] {
-        agree("pieces_from_yarn", &row, |x| {
+        agree("pieces_from_mass", &row, |x| {
             let [yarn, fixed, each] = [x[0], x[1], x[2]].map(Mass::base);
-            mill::pieces_from_yarn(yarn, fixed, each).v().0
+            mill::pieces_from_mass(yarn, fixed, each).v().0
         });
     }
 }

@@ -546,14 +546,14 @@ def yield_of_sorts(masses: _Measures, yields: _Plains) -> Quantity:
 def clean_yields(
     *,
     wool_base: _Plain | None = None,
-    iwto__16: _Plain | None = None,
-    iwto__17: _Plain | None = None,
+    iwto_16: _Plain | None = None,
+    iwto_17: _Plain | None = None,
     japanese: _Plain | None = None,
     top_and_noil: _Plain | None = None,
     customs_content: _Plain | None = None,
     customs_yield: _Plain | None = None,
-    iwto__16_shrinkage: _Plain | None = None,
-    iwto__17_shrinkage: _Plain | None = None,
+    iwto_16_shrinkage: _Plain | None = None,
+    iwto_17_shrinkage: _Plain | None = None,
     japanese_shrinkage: _Plain | None = None,
     top_and_noil_shrinkage: _Plain | None = None,
     customs_content_shrinkage: _Plain | None = None,
@@ -580,14 +580,14 @@ def clean_yields(
     """Every yield of a lot by each definition of the trade, from any one of them.
 
     wool_base: clean dry fibre in the greasy wool
-    iwto__16: scoured yield at 16 % regain
-    iwto__17: scoured yield at 17 % regain
+    iwto_16: scoured yield at 16 % regain
+    iwto_17: scoured yield at 17 % regain
     japanese: Japanese clean scoured yield
     top_and_noil: yield of top and noil, dry combed
     customs_content: clean content of the US customs
     customs_yield: clean yield of the US customs
-    iwto__16_shrinkage: shrinkage to scoured wool at 16 % regain
-    iwto__17_shrinkage: shrinkage to scoured wool at 17 % regain
+    iwto_16_shrinkage: shrinkage to scoured wool at 16 % regain
+    iwto_17_shrinkage: shrinkage to scoured wool at 17 % regain
     japanese_shrinkage: shrinkage to Japanese clean scoured wool
     top_and_noil_shrinkage: shrinkage to top and noil
     customs_content_shrinkage: shrinkage to the clean content of the US customs

@@ -1130,7 +1130,7 @@ def picks_in_time(loom_speed: _Measure, time: _Measure, efficiency: _Plain) -> Q
     """
 
 @_as_formula
-def pieces_from_yarn(
+def pieces_from_mass(
     yarn_mass: _Measure,
     fixed_mass: _Measure,
     mass_per_piece: _Measure,

@@ -62,10 +62,10 @@ pub enum KnownYield<N> {
     WoolBase(Fraction<N>),
     /// scoured yield at 16 % regain
     #[q("Y_16", 0.3..=0.95, like = "61 %")]
-    Iwto_16(Yield<N>),
+    Iwto16(Yield<N>),
     /// scoured yield at 17 % regain
     #[q("Y_17", 0.3..=0.95, like = "61 %")]
-    Iwto_17(Yield<N>),
+    Iwto17(Yield<N>),
     /// Japanese clean scoured yield
     #[q("Y_J", 0.3..=0.95)]
     Japanese(Yield<N>),
@@ -80,10 +80,10 @@ pub enum KnownYield<N> {
     CustomsYield(Yield<N>),
     /// shrinkage to scoured wool at 16 % regain
     #[q("s_16", 0.05..=0.7)]
-    Iwto_16Shrinkage(MassLoss<N>),
+    Iwto16Shrinkage(MassLoss<N>),
     /// shrinkage to scoured wool at 17 % regain
     #[q("s_17", 0.05..=0.7)]
-    Iwto_17Shrinkage(MassLoss<N>),
+    Iwto17Shrinkage(MassLoss<N>),
     /// shrinkage to Japanese clean scoured wool
     #[q("s_J", 0.05..=0.7)]
     JapaneseShrinkage(MassLoss<N>),
@@ -107,14 +107,14 @@ impl<N: Number> KnownYield<N> {
         };
         match self {
             KnownYield::WoolBase(wool) => *wool,
-            KnownYield::Iwto_16(y) => clean(y, IWTO_16),
-            KnownYield::Iwto_17(y) => clean(y, IWTO_17),
+            KnownYield::Iwto16(y) => clean(y, IWTO_16),
+            KnownYield::Iwto17(y) => clean(y, IWTO_17),
             KnownYield::Japanese(y) => clean(y, Basis::Japanese),
             KnownYield::TopAndNoil(y) => clean(y, Basis::TopAndNoil),
             KnownYield::CustomsContent(y) => clean(y, Basis::Content),
             KnownYield::CustomsYield(y) => clean(y, Basis::Customs),
-            KnownYield::Iwto_16Shrinkage(s) => lost(s, IWTO_16),
-            KnownYield::Iwto_17Shrinkage(s) => lost(s, IWTO_17),
+            KnownYield::Iwto16Shrinkage(s) => lost(s, IWTO_16),
+            KnownYield::Iwto17Shrinkage(s) => lost(s, IWTO_17),
             KnownYield::JapaneseShrinkage(s) => lost(s, Basis::Japanese),
             KnownYield::TopAndNoilShrinkage(s) => lost(s, Basis::TopAndNoil),
             KnownYield::CustomsContentShrinkage(s) => lost(s, Basis::Content),
@@ -128,14 +128,14 @@ impl<N> KnownYield<N> {
     fn name(&self) -> &'static str {
         match self {
             KnownYield::WoolBase(_) => "wool_base",
-            KnownYield::Iwto_16(_) => "iwto_16",
-            KnownYield::Iwto_17(_) => "iwto_17",
+            KnownYield::Iwto16(_) => "iwto_16",
+            KnownYield::Iwto17(_) => "iwto_17",
             KnownYield::Japanese(_) => "japanese",
             KnownYield::TopAndNoil(_) => "top_and_noil",
             KnownYield::CustomsContent(_) => "customs_content",
             KnownYield::CustomsYield(_) => "customs_yield",
-            KnownYield::Iwto_16Shrinkage(_) => "iwto_16_shrinkage",
-            KnownYield::Iwto_17Shrinkage(_) => "iwto_17_shrinkage",
+            KnownYield::Iwto16Shrinkage(_) => "iwto_16_shrinkage",
+            KnownYield::Iwto17Shrinkage(_) => "iwto_17_shrinkage",
             KnownYield::JapaneseShrinkage(_) => "japanese_shrinkage",
             KnownYield::TopAndNoilShrinkage(_) => "top_and_noil_shrinkage",
             KnownYield::CustomsContentShrinkage(_) => "customs_content_shrinkage",

@@ -5,7 +5,7 @@ use crate::number::Number;
 use crate::quantity::{Count, Mass};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&PIECES_FROM_YARN, &YARN_FOR_PIECES, &FULL_PIECES];
+pub(crate) const FORMULAS: &[&Formula] = &[&PIECES_FROM_MASS, &YARN_FOR_PIECES, &FULL_PIECES];
 
 /// Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 #[formula(
@@ -14,7 +14,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[&PIECES_FROM_YARN, &YARN_FOR_PIECES, 
     limits = ["yarn and needs on one basis, such as clean dry fibre", "the fixed need once: thrums, not a share of each piece"],
     slips = ["spreading the fixed need over the pieces and so forgetting it in a small lot"]
 )]
-pub fn pieces_from_yarn<N: Number>(
+pub fn pieces_from_mass<N: Number>(
     /// yarn at hand
     #[q("m_y", 0.1..=10000.0)]
     yarn_mass: Mass<N>,

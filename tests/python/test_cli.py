@@ -73,7 +73,14 @@ def test_formula_in_the_units_of_the_trade(run):
     assert told["also"] == pytest.approx({"worsted": 25, "Nm": 28.222698}, rel=1e-7)
     # A share is a share, and a unit that is not of the answer is refused.
     out = good(
-        run("calc", "contraction_from_counts", "nominal=68 tex", "resultant=69.3 tex", "--in", "%")
+        run(
+            "calc",
+            "contraction_from_counts",
+            "nominal_count=68 tex",
+            "resultant_count=69.3 tex",
+            "--in",
+            "%",
+        )
     )
     assert "1.876 %" in out.splitlines()[0]
 
@@ -195,7 +202,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["calc", "twist_factor", "9 tpi"], "is not an input; write it like twist="),
         (["calc", "twist_factor", "twist=9", "count=16 YSW"], "write its unit too"),
         (["calc", "twist_factor", "twist=9 tpi", "cuont=16 YSW"], "no input 'cuont'"),
-        (["calc", "mass_after_loss", "mass=1 kg", "loss=16", "held_up=0 kg"], "write '16 %'"),
+        (["calc", "mass_after_loss", "mass_in=1 kg", "loss=16", "held_up=0 kg"], "write '16 %'"),
         (["plan", "nope.toml"], "nope.toml' cannot be read"),
         (["plan", LOT, "--draws", "1000000000"], "too large"),
         (["plan", LOT, "--needed", "hank"], "write hank=200"),

@@ -16,9 +16,6 @@ CLOTH = {
     "warp_diameter": "0.36 mm",
     "weft_diameter": "0.34 mm",
 }
-# The same under the names of the formula.
-WEFT = {{"ends": "warp_sett", "picks": "weft_sett"}.get(k, k): given for k, given in CLOTH.items()}
-# The same under the names of the formula.
 
 
 def cloths(n: int) -> dict[str, np.ndarray]:
@@ -96,7 +93,7 @@ def test_all_equations_at_once() -> None:
 
 
 def test_a_root_has_its_equation_and_its_slope() -> None:
-    working = hw.cloth.weft_crimp.working(**FORMULA)
+    working = hw.cloth.weft_crimp.working(**CLOTH)
     text = str(working)
     assert "θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂ = 0.3181" in text
     assert "s₁ = l₁ − D × θ₁ = 1.045 − 0.7 × 0.3181 = 0.8223" in text
@@ -104,7 +101,7 @@ def test_a_root_has_its_equation_and_its_slope() -> None:
     # The slope through the root, against the formula moved a little either way.
     slopes = {s["input"]: s["slope"] for s in working.sensitivities}
     low, high = (
-        hw.cloth.weft_crimp(**{**FORMULA, "warp_crimp": f"{4.5 + by} %"}).number("fraction")
+        hw.cloth.weft_crimp(**{**CLOTH, "warp_crimp": f"{4.5 + by} %"}).number("fraction")
         for by in (-1e-4, 1e-4)
     )
     assert slopes["warp_crimp"] == pytest.approx((high - low) / 2e-4, rel=1e-6)
@@ -127,8 +124,10 @@ def test_what_has_no_solution_says_what_to_change() -> None:
     words = r"warp_sett at most 15\.7. threads/cm; or|weft_sett at most"
     with pytest.raises(hw.RangeError, match=words):
         hw.cloth.plain_cloth(**{**CLOTH, "warp_sett": "19 ends/cm"})
-    with pytest.raises(hw.RangeError, match=r"each is possible, but not together.*ends at most"):
-        hw.cloth.weft_crimp(**{**FORMULA, "ends": "19 ends/cm"})
+    with pytest.raises(
+        hw.RangeError, match=r"each is possible, but not together.*warp_sett at most"
+    ):
+        hw.cloth.weft_crimp(**{**CLOTH, "warp_sett": "19 ends/cm"})
     with pytest.raises(hw.NotationError, match="no input 'warp_set'; did you mean 'warp_sett'"):
         hw.cloth.plain_cloth(warp_set="9 ends/cm")
 

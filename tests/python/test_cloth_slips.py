@@ -77,7 +77,7 @@ PLAIN = {
         (
             lambda: cloth.process(name="scour", width_before=["10 cm"], width_after=["0 cm"]),
             hw.RangeError,
-            "width_after.*0 is not possible",
+            "width_after.*0 cm is not possible",
         ),
         (
             lambda: cloth.setts(weave="plain", warp_count="74 tex", yarn_factor="90 %"),

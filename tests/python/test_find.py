@@ -23,7 +23,7 @@ TYPED = {
     "linen": "NeL",
     "take up": "take_up_from_lengths",
     "takeup": "take_up_from_lengths",
-    "ashenhurst": "settings",
+    "ashenhurst": "setts",
     "Ne": "Ne",
     "grist": "count_of",
     "sley": "choose_reed",
@@ -124,7 +124,7 @@ def test_all_that_a_room_has_is_found():
         for name, value in vars(room).items():
             if isinstance(value, hw.Formula):
                 assert ("formula", name) in known
-            elif isinstance(value, hw.Job):
+            elif isinstance(value, hw.Calculation):
                 assert ("calculation", name) in known
             elif isinstance(value, types.BuiltinFunctionType):
                 assert ("function", name) in known

@@ -164,7 +164,7 @@ def test_the_change_wheel():
     assert "next above" in str(wheel)
     assert "<table>" in wheel._repr_html_()
     assert str(pickle.loads(pickle.dumps(wheel))) == str(wheel)
-    assert "owned part for" in str(wheel.working("twist"))
+    assert "= chosen for (54.99) = 54" in str(wheel.working("twist"))
     draft = hw.mill.change_wheel(draft_constant=0.2, wanted_draft=7, wheels=[30, 40], law="direct")
     assert [draft[n].number("") for n in ("teeth", "draft", "below.teeth")] == [30, 6, 30]
     one = hw.mill.change_wheel(
@@ -199,7 +199,7 @@ def test_change_wheels_that_cannot_be(change, error, words):
 
 
 def test_several_lists_on_the_command_line(capsys):
-    assert main(["calc", "fold_fed", "counts=20 tex, 30 tex", "lengths=1, 1.5"]) == 0
+    assert main(["calc", "fold_fed", "counts=20 tex, 30 tex", "relative_lengths=1, 1.5"]) == 0
     assert "= 65 tex" in capsys.readouterr().out
-    assert main(["calc", "count_for_share", "resultant=8 Ne", "shares=50 %, 60 %"]) == 1
+    assert main(["calc", "count_for_share", "resultant_count=8 Ne", "shares=50 %, 60 %"]) == 1
     assert "they sum to 1.1 (110 %)" in capsys.readouterr().err

@@ -12,8 +12,11 @@ REFUSED = PAGE.tables["refused", "because", "write instead"]
 SLIPS = PAGE.tables["slip", "done so", "gives", "ask instead", "answer"]
 # Calculations of the mill that stand elsewhere on the page.
 ELSEWHERE = {
-    "card", "change_wheel", "dye_bath", "emulsion", "lot_on_card", "scour_liquor", "washes",
+    "blend", "card", "change_wheel", "dye_bath", "emulsion", "evenness_of_blend", "lot_on_card",
+    "scour_liquor", "washes",
 }  # fmt: skip
+# Calculations of the mill that stand on the page of money.
+MONEY = {"compare_tariffs", "cost_through", "lot_cost", "week"}
 MACHINES = PAGE.tables["above", "function", "asks", "answers, among others"]
 CAUTIONS = PAGE.tables["caution", "where it is shown, for example"]
 
@@ -56,7 +59,10 @@ def test_what_a_machine_asks_and_answers(above, function, asks, answers):
 def test_every_machine_has_a_row():
     told = {plain(row[1]) for row in MACHINES} | ELSEWHERE
     machines = {name for name, one in vars(hw.mill).items() if isinstance(one, hw.Calculation)}
-    assert told == machines
+    assert told | MONEY == machines
+    assert all(f"hw.mill.{name}(" in PAGE.text for name in ELSEWHERE)
+    money = Page("money.md").text
+    assert all(f"hw.mill.{name}" in money for name in MONEY)
 
 
 @pytest.mark.parametrize(("caution", "formula"), CAUTIONS)

@@ -111,7 +111,7 @@ def test_a_column_of_lots_is_charged_as_each_alone():
     ("change", "says"),
     [
         ({"yields": ["60 %", "45 %"]}, "rising"),
-        ({"yields": ["0 %"]}, "0 is not possible for the finished mass"),
+        ({"yields": ["0 %"]}, "0 % is not possible for the finished mass"),
         ({"tariff_out": None}, "two tariffs"),
         ({"tariff_clean": "17 /kg"}, "tariff_clean was given without clean_yield"),
         ({"rejects": "20 %"}, "rejects was given without reject_charge"),

@@ -161,7 +161,7 @@ pub struct LoomResults<N> {
 ...                     stop_time=\"2 min\", attention_time=\"1 min\", work_load=\"70 %\")
 >>> loom[\"efficiency\"], loom[\"cloth_rate\"], loom[\"looms_per_person\"]
 (<fraction: 83.33 %>, <length: 9.783 m>, <number: 8>)",
-    cautions = ["loom"],
+    cautions = ["loom", "machines"],
     check = check
 )]
 pub fn loom<N: Number>(given: &LoomInputs<N>) -> LoomResults<N> {

@@ -87,6 +87,7 @@ const LOTS: [f64; 7] = [2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0];
 >>> lot = hw.mill.lot_on_card(fibre_mass=\"36 kg\", held_up=\"0.60 kg\", loss=\"5 %\", allowed_loss=\"8 %\")
 >>> lot[\"lot_loss\"], lot[\"smallest_lot\"], lot[\"own_share\"], lot[\"clearing_fibre\"]
 (<fraction: 6.667 %>, <mass: 20 kg>, <fraction: 98.33 %>, <mass: 2.763 kg>)",
+    cautions = ["machines"],
     check = check
 )]
 pub fn lot_on_card<N: Number>(given: &LotOnCardInputs<N>) -> LotOnCardResults<N> {

@@ -178,7 +178,7 @@ pub struct TwistResults<N> {
 ...                     efficiency=\"85 %\", draft=1.4, yarn_mass=\"30 kg\", package_mass=\"90 g\")
 >>> mule[\"output\"], mule[\"time\"], mule[\"doffs\"]
 (<mass per time: 4.477 kg/h>, <time: 6.701 h>, <number: 3>)",
-    cautions = ["mule", "machines"],
+    cautions = ["mule", "machines", "wheels"],
     check = check
 )]
 pub fn mule<N: Number>(given: &MuleInputs<N>) -> MuleResults<N> {

@@ -118,7 +118,7 @@ pub struct TravellerResults<N> {
 ...                            empty_diameter=\"25 mm\")
 >>> frame[\"output\"], frame[\"empty_lag\"]
 (<mass per time: 12.75 kg/h>, <rate per minute: 212.2 /min>)",
-    cautions = ["machines"],
+    cautions = ["machines", "wheels"],
     check = check
 )]
 pub fn ring_frame<N: Number>(given: &RingFrameInputs<N>) -> RingFrameResults<N> {

@@ -130,7 +130,7 @@ pub struct TwisterResults<N> {
 ...                           package_mass=\"1.1 kg\")
 >>> twister[\"time\"], twister[\"packages\"], twister[\"left_over\"]
 (<time: 2.730 h>, <number: 27>, <mass: 0.3 kg>)",
-    cautions = ["machines"],
+    cautions = ["machines", "wheels"],
     check = check
 )]
 pub fn twister<N: Number>(given: &TwisterInputs<N>) -> TwisterResults<N> {

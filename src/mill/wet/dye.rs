@@ -152,7 +152,7 @@ pub struct AdditionResults<N> {
 ...                         additions={\"acetic acid\": {\"on_goods\": \"2 %\"}}, source=\"the maker's card\")
 >>> bath[\"dye_mass\"], bath[\"acetic acid.mass\"], bath[\"stock_volume\"], bath[\"water_volume\"]
 (<mass: 0.4 kg>, <mass: 0.4 kg>, <volume: 40 L>, <volume: 560 L>)",
-    cautions = ["dyeing"],
+    cautions = ["dyeing", "hot liquor"],
     check = check
 )]
 pub fn dye_bath<N: Number>(given: &DyeBathInputs<N>) -> DyeBathResults<N> {

@@ -110,6 +110,7 @@ pub struct EmulsionResults<N> {
 ...                        wanted_regain=\"22 %\", oil_density=\"0.92 kg/L\")
 >>> lot[\"oil_mass\"], lot[\"oil_volume\"], lot[\"water_mass\"], lot[\"mass_after\"]
 (<mass: 1.754 kg>, <volume: 1.907 L>, <mass: 2.807 kg>, <mass: 44.56 kg>)",
+    cautions = ["oil"],
     check = check
 )]
 pub fn emulsion<N: Number>(given: &EmulsionInputs<N>) -> EmulsionResults<N> {

@@ -126,7 +126,7 @@ pub struct RinseResults<N> {
 ...                            pickup=\"60 %\", rinses=2, temperature=\"50 °C\")
 >>> lot[\"soap_mass\"], lot[\"carried_volume\"], lot[\"water_volume\"]
 (<mass: 6 kg>, <volume: 12 L>, <volume: 1800 L>)",
-    cautions = ["raw fleece", "scouring"],
+    cautions = ["raw fleece", "scouring", "hot liquor"],
     check = check
 )]
 pub fn scour_liquor<N: Number>(given: &ScourLiquorInputs<N>) -> ScourLiquorResults<N> {

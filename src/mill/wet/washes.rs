@@ -74,7 +74,7 @@ pub struct WashResults<N> {
 >>> lot = hw.mill.washes(mass=\"20 kg\", fat_before=\"20 %\", washes=[first, second])
 >>> [wash[\"soap_mass\"] for wash in lot[\"washes\"]], lot[\"washes[2].fat_after\"], lot[\"water_volume\"]
 ([<mass: 6 kg>, <mass: 2 kg>], <share on the fibre: 1 %>, <volume: 1100 L>)",
-    cautions = ["raw fleece", "scouring"],
+    cautions = ["raw fleece", "scouring", "hot liquor"],
     check = check
 )]
 pub fn washes<N: Number>(given: &WashesInputs<N>) -> WashesResults<N> {

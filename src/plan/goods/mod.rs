@@ -250,7 +250,7 @@ impl Good {
         left: Mass<N>,
     ) -> Taken<N> {
         let name = self.name.as_str();
-        let unrounded = mill::pieces_from_yarn(left, need.fixed, need.each);
+        let unrounded = mill::pieces_from_mass(left, need.fixed, need.each);
         let unrounded = named(name, "unrounded", "pieces that the yarn left would make", unrounded);
         let whole = (unrounded.v() + WHOLE).floor();
         let none = Count::base(N::constant(0.0));

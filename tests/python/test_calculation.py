@@ -1,0 +1,222 @@
+"""Every calculation in Python: its card, its results and their workings, columns, refusals."""
+
+import html
+import inspect
+import json
+import math
+import pickle
+import pydoc
+import re
+
+import hankwise as hw
+import numpy as np
+import pytest
+from calls import CALLS
+
+pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
+
+EACH = pytest.mark.parametrize("calculation", hw.calculations.values(), ids=list(hw.calculations))
+SAMPLES = [
+    pytest.param(hw.calculations[name], given, id=f"{name}-{place}")
+    for name, calls in CALLS.items()
+    for place, given in enumerate(calls, 1)
+]
+EACH_CALL = pytest.mark.parametrize(("calculation", "given"), SAMPLES)
+
+
+def number(quantity, unit):
+    """A result in a unit; a share without one as a fraction."""
+    return quantity.number(unit or quantity.unit)
+
+
+def numbers(found):
+    """Every result by name, in the unit in which it is kept."""
+    return {name: found[name].number(found[name].unit) for name in found}
+
+
+def one_line(text):
+    return " ".join(text.split())
+
+
+# --- the samples ------------------------------------------------------------------------------
+
+
+def test_every_calculation_has_a_call():
+    assert sorted(CALLS) == list(hw.calculations)
+    assert all(CALLS.values())
+
+
+@EACH
+def test_its_calls_give_every_input_and_ask_every_result(calculation):
+    given = {name for call in CALLS[calculation.name] for name in call}
+    assert given == {asked["name"] for asked in calculation.inputs}
+    answered = {
+        name.rpartition(".")[2].partition("[")[0]
+        for call in CALLS[calculation.name]
+        for name in calculation(**call)
+    }
+    for result in calculation.results:
+        assert {one["name"] for one in result.get("rows", [result])} <= answered
+
+
+# --- the card ---------------------------------------------------------------------------------
+
+
+@EACH
+def test_it_tells_about_itself(calculation):
+    room = getattr(hw, calculation.room)
+    assert getattr(room, calculation.name) is calculation
+    assert calculation.__name__ == calculation.__qualname__ == calculation.name
+    assert repr(calculation).startswith(f"<calculation {calculation.name}: ")
+    names = [name for one in calculation.inputs for name in (one["name"], one.get("set")) if name]
+    shown = inspect.signature(calculation).parameters
+    assert list(shown) == names
+    assert {one.kind for one in shown.values()} == {inspect.Parameter.KEYWORD_ONLY}
+    needed = [name for name, one in shown.items() if one.default is one.empty]
+    assert needed == [one["name"] for one in calculation.inputs if one["needed"]]
+    help_text = one_line(pydoc.plain(pydoc.render_doc(calculation)))
+    page = html.unescape(calculation._repr_html_())
+    results = [one["name"] for one in calculation.results]
+    for part in (calculation.summary, *names, *results, *calculation.cautions):
+        assert part in help_text
+    for part in (calculation.summary, *names, *calculation.cautions):
+        assert part in page
+    for one in calculation.inputs:
+        assert one["meaning"] in help_text
+        assert one["meaning"] in page
+    for one in calculation.results:
+        assert all(inside["meaning"] for inside in one.get("rows", [one]))
+    assert pickle.loads(pickle.dumps(calculation)) is calculation
+
+
+# --- the results ------------------------------------------------------------------------------
+
+
+@EACH_CALL
+def test_every_result_has_a_working_that_ends_in_it(calculation, given):
+    found = calculation(**given)
+    assert len(found) == len(found.keys()) > 0
+    for name in found:
+        working = found.working(name)
+        assert working.value == number(found[name], working.unit), name
+        assert math.isfinite(working.value), name
+        last = working.lines[-1]
+        assert (last["name"], last["value"]) == (name, working.value)
+        assert found.meanings[name], name
+
+
+@EACH_CALL
+def test_the_results_show_themselves(calculation, given):
+    found = calculation(**given)
+    text = repr(found)
+    assert str(found) == text
+    assert "<table>" in found._repr_html_()
+    for line in found.cautions:
+        assert line in calculation.cautions
+        assert one_line(line) in one_line(text.replace("\n  !   ", " "))
+
+
+@EACH_CALL
+def test_a_pickle_gives_the_same_results(calculation, given):
+    found = calculation(**given)
+    again = pickle.loads(pickle.dumps(found))
+    assert repr(again) == repr(found)
+    assert numbers(again) == numbers(found)
+    assert again.warnings == found.warnings
+    assert again.given == found.given
+
+
+@EACH_CALL
+def test_json_and_table_hold_every_result(calculation, given):
+    def refuse(word):
+        raise AssertionError(f"{word} is no JSON")
+
+    found = calculation(**given)
+    told = json.loads(found.to_json(), parse_constant=refuse)
+    assert told["calculation"] == calculation.name
+    assert (told["warnings"], told["cautions"]) == (found.warnings, found.cautions)
+    assert set(told["results"]) == set(found)
+    table = found.to_frame()
+    assert list(table.index) == found.keys()
+    for name in found:
+        result, row = told["results"][name], table.loc[name]
+        assert result["meaning"] == row["meaning"] == found.meanings[name]
+        assert result["unit"] == row["unit"]
+        assert result["value"] == number(found[name], result["unit"]), name
+        assert row["value"] == number(found[name], row["unit"]), name
+
+
+# --- columns ----------------------------------------------------------------------------------
+
+
+def scalars(calculation, given):
+    """The inputs of a call that may be a column."""
+    kinds = {asked["name"]: asked for asked in calculation.inputs}
+    for name in given:
+        asked = kinds[name]
+        if "kind" in asked and not asked["many"]:
+            yield name
+
+
+@EACH_CALL
+def test_a_column_of_equal_cases_is_the_case(calculation, given):
+    one = calculation(**given)
+    expected = numbers(one)
+    for name in scalars(calculation, given):
+        many = calculation(**given | {name: [given[name]] * 3})
+        assert many.keys() == one.keys(), name
+        for result, column in numbers(many).items():
+            np.testing.assert_array_equal(column, [expected[result]] * 3, f"{name}: {result}")
+        assert many.to_frame().shape == (3, len(one))
+        assert numbers(many.case(2)) == expected
+        told = json.loads(many.to_json())["results"]
+        alone = json.loads(one.to_json())["results"]
+        assert {of: told[of]["value"] for of in told} == {
+            of: [alone[of]["value"]] * 3 for of in alone
+        }
+
+
+# --- refusals ---------------------------------------------------------------------------------
+
+
+@EACH
+def test_inputs_are_given_by_name(calculation):
+    first = calculation.inputs[0]["name"]
+    with pytest.raises(TypeError, match=f"{calculation.name}: .*by name, such as {first}=…"):
+        calculation("1 kg")
+
+
+@EACH
+def test_an_unknown_name_is_refused_with_the_name_to_type(calculation):
+    for given in CALLS[calculation.name]:
+        for name in given:
+            slip = f"{name}{name[-1]}"
+            wrong = {slip if one == name else one: given[one] for one in given}
+            says = f"{calculation.name} has no input '{slip}'; did you mean '{name}'"
+            with pytest.raises(hw.NotationError, match=says):
+                calculation(**wrong)
+
+
+@EACH
+def test_what_is_missing_is_refused_with_the_name_to_type(calculation):
+    needed = [asked["name"] for asked in calculation.inputs if asked["needed"]]
+    for given in CALLS[calculation.name]:
+        assert set(needed) <= set(given)
+        for name in needed:
+            rest = {one: value for one, value in given.items() if one != name}
+            says = rf"{calculation.name}: {name} \(.*is missing; write {name}="
+            with pytest.raises(hw.NotationError, match=says):
+                calculation(**rest)
+            with pytest.raises(hw.NotationError, match=says):
+                calculation(**rest, **{name: None})
+
+
+@EACH
+def test_an_unknown_result_is_refused_with_the_name_to_type(calculation):
+    found = calculation(**CALLS[calculation.name][0])
+    name = found.keys()[0]
+    slip = f"{name}{name[-1]}"
+    assert slip not in found
+    for ask in (found.__getitem__, found.working):
+        with pytest.raises((KeyError, hw.NotationError), match=re.escape(f"did you mean '{name}'")):
+            ask(slip)
