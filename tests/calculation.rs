@@ -19,7 +19,7 @@ fn mule(more: &[(&str, &str)]) -> Result<hankwise::calculation::Solved> {
 #[test]
 fn results_have_their_working_and_their_place() {
     let solved =
-        mule(&[("draft", "1.4"), ("yarn_mass", "30 kg"), ("package_mass", "90 g")]).unwrap();
+        mule(&[("wanted_draft", "1.4"), ("yarn_mass", "30 kg"), ("package_mass", "90 g")]).unwrap();
     // 30 kg at 4.477 kg/h; 120 cops of 90 g are 10.8 kg.
     assert!((solved.find("output").unwrap().value - 4.477).abs() < 0.0005);
     assert!((solved.find("doffs").unwrap().value - 3.0).abs() < 1e-12);
@@ -40,7 +40,8 @@ fn what_was_given_is_its_own_working() {
 fn what_goes_together_is_asked_together() {
     let error = mule(&[("loss", "2 %")]).unwrap_err().to_string();
     assert!(error.contains("loss was given without yarn_mass"), "{error}");
-    let error = mule(&[("draft", "1.4"), ("delivered_length", "1.3 m")]).unwrap_err().to_string();
+    let error =
+        mule(&[("wanted_draft", "1.4"), ("delivered_length", "1.3 m")]).unwrap_err().to_string();
     assert!(error.contains("each settles the draft: omit all but one"), "{error}");
     let error = mill::MULE.solve_texts(&MULE[1..]).unwrap_err().to_string();
     assert!(
@@ -54,7 +55,7 @@ fn what_goes_together_is_asked_together() {
 #[test]
 fn the_nearest_owned_wheel_is_chosen() {
     let solved = mule(&[
-        ("draft", "1.4"),
+        ("wanted_draft", "1.4"),
         ("delivered_per_tooth", "0.038 m"),
         ("delivery_wheels", "32, 34, 36"),
     ])
@@ -66,11 +67,14 @@ fn the_nearest_owned_wheel_is_chosen() {
 
 #[test]
 fn a_wheel_that_is_set_needs_no_list_of_others() {
-    let solved =
-        mule(&[("draft", "1.4"), ("delivered_per_tooth", "0.038 m"), ("delivery_wheel", "36")])
-            .unwrap();
+    let solved = mule(&[
+        ("wanted_draft", "1.4"),
+        ("delivered_per_tooth", "0.038 m"),
+        ("delivery_wheel", "36"),
+    ])
+    .unwrap();
     assert!((solved.find("draft").unwrap().value - 1.8288 / (36.0 * 0.038)).abs() < 1e-12);
-    let error = mule(&[("draft", "1.4"), ("delivery_wheel", "36")]).unwrap_err().to_string();
+    let error = mule(&[("wanted_draft", "1.4"), ("delivery_wheel", "36")]).unwrap_err().to_string();
     assert!(error.contains("delivery_wheel was given without delivered_per_tooth"), "{error}");
 }
 
@@ -108,4 +112,14 @@ fn no_two_inputs_of_a_calculation_have_one_symbol() {
             }
         }
     }
+}
+
+#[test]
+fn wheels_are_not_ignored_where_nothing_is_wanted_of_them() {
+    let wheels = [("delivered_per_tooth", "0.038 m"), ("delivery_wheels", "32, 34, 36")];
+    let error = mule(&wheels).unwrap_err().to_string();
+    assert!(error.contains("write wanted_draft"), "{error}");
+    let wheels = [("turns_per_tooth", "6"), ("twist_wheels", "60, 64, 68")];
+    let error = mule(&wheels).unwrap_err().to_string();
+    assert!(error.contains("write wanted_twist"), "{error}");
 }

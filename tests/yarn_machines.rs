@@ -61,7 +61,7 @@ proptest! {
         let k = f64::from(spindles);
         let mule = run(&mill::MULE, &[
             ("spindles", k), ("travel", travel), ("let_in", let_in), ("cycle", cycle / 3600.0),
-            ("count", count), ("draft", draft), ("efficiency", efficiency), ("yarn_mass", mass),
+            ("count", count), ("wanted_draft", draft), ("efficiency", efficiency), ("yarn_mass", mass),
             ("loss", loss), ("package_mass", cop), ("break_rate", breaks), ("patrol_time", patrol),
         ], &[]);
         holds(&mule, mass, loss, cop)?;
@@ -257,9 +257,9 @@ fn what_cannot_be_is_refused_with_what_to_change() {
         refused(&mill::MULE, &all)
     };
     for (more, said) in [
-        (&[("draft", "0.9")][..], "draft under 1"),
+        (&[("wanted_draft", "0.9")][..], "draft under 1"),
         (&[("delivered_length", "2 m")], "draft under 1"),
-        (&[("draft", "1.4"), ("delivered_length", "1.3 m")], "omit all but one"),
+        (&[("wanted_draft", "1.4"), ("delivered_length", "1.3 m")], "omit all but one"),
         (&[("let_in", "1.9 m")], "write less"),
         (&[("loss", "3 %")], "write both or neither"),
         (&[("loss", "100 %"), ("yarn_mass", "3 kg")], "write less"),
@@ -401,7 +401,7 @@ const EXAMPLES: &[Example] = &[
             ("cycle", "24 s"),
             ("count", "150 tex"),
             ("efficiency", "85 %"),
-            ("draft", "1.4"),
+            ("wanted_draft", "1.4"),
             ("wanted_twist", "210 turns/m"),
             ("yarn_mass", "30 kg"),
             ("loss", "3 %"),

@@ -10,7 +10,7 @@ MULE = {
     "cycle": "22.5 s",
     "count": "150 tex",
     "efficiency": "85 %",
-    "draft": 1.4,
+    "wanted_draft": 1.4,
     "wanted_twist": "320 turns/m",
     "yarn_mass": "30 kg",
     "loss": "2 %",

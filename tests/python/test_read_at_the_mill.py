@@ -205,7 +205,7 @@ def test_an_inch_mill_reads_inches_pounds_and_ounces_for_a_square_yard():
             cycle="22.5 s",
             count="12 YSW",
             efficiency="85 %",
-            draft=1.4,
+            wanted_draft=1.4,
         )
     )
     assert "yarn wound in a draw 72 in" in mule

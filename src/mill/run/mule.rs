@@ -63,8 +63,8 @@ pub struct TwistWheels<N> {
 #[derive(Clone, Debug, Inputs)]
 pub enum Delivery<N> {
     /// draft wanted
-    #[q("D", 1.2..=1.5, like = "1.40")]
-    Draft(Ratio<N>),
+    #[q("D_w", 1.2..=1.5, like = "1.40")]
+    WantedDraft(Ratio<N>),
     /// slubbing delivered in a draw
     #[q("L_d", 0.9..=2.2)]
     DeliveredLength(Length<N>),
@@ -166,7 +166,7 @@ pub struct TwistResults<N> {
 
 /// The mule at work: draft and twist with their wheels, output, doffs, hours, broken ends and people.
 ///
-/// Give `draft` or `delivered_length` for the slubbing, `wanted_twist` for the spindle turns, the wheels
+/// Give `wanted_draft` or `delivered_length` for the slubbing, `wanted_twist` for the spindle turns, the wheels
 /// that the mill owns to have the nearest chosen, `yarn_mass` for a lot and `loss` for what of the feed is
 /// lost, `package_mass` of a cop for the doffs. `break_rate` is for a thousand spindle hours; with
 /// `patrol_time` it gives the spindles idle, with `piecing_time` and `work_load` the spindles that a minder
@@ -175,7 +175,7 @@ pub struct TwistResults<N> {
     title = "The mule at work",
     example = ">>> import hankwise as hw
 >>> mule = hw.mill.mule(spindles=120, travel=\"6 ft\", cycle=\"22.5 s\", count=\"150 tex\",
-...                     efficiency=\"85 %\", draft=1.4, yarn_mass=\"30 kg\", package_mass=\"90 g\")
+...                     efficiency=\"85 %\", wanted_draft=1.4, yarn_mass=\"30 kg\", package_mass=\"90 g\")
 >>> mule[\"output\"], mule[\"time\"], mule[\"doffs\"]
 (<mass per time: 4.477 kg/h>, <time: 6.701 h>, <number: 3>)",
     cautions = ["mule", "machines", "wheels"],
@@ -227,8 +227,10 @@ pub(crate) fn delivery<N: Number>(
     let travel = machine.travel;
     let (wanted, wheel, delivered_length) = match (how, wheels) {
         (Delivery::DeliveredLength(length), _) => (None, None, *length),
-        (Delivery::Draft(draft), None) => (None, None, mill::delivery_for_draft(travel, *draft)),
-        (Delivery::Draft(draft), Some(wheels)) => {
+        (Delivery::WantedDraft(draft), None) => {
+            (None, None, mill::delivery_for_draft(travel, *draft))
+        }
+        (Delivery::WantedDraft(draft), Some(wheels)) => {
             let per_tooth = wheels.delivered_per_tooth;
             let wanted = mill::delivery_wheel(travel, *draft, per_tooth);
             let wheel = wheels.delivery_wheels.choose(wanted);

@@ -79,7 +79,8 @@ impl Stage for Mule<Place> {
             self.map(&mut station.values.read());
         let wound = mule::wound_length(&machine);
         let wound = named(Self::NAME, "wound_length", "yarn wound in a draw", wound);
-        let delivery = mule::delivery(&machine, &Delivery::Draft(wanted_draft), Some(&wheels));
+        let delivery =
+            mule::delivery(&machine, &Delivery::WantedDraft(wanted_draft), Some(&wheels));
         let (travel, per_tooth) = (machine.travel.value(), wheels.delivered_per_tooth.value());
         let gives = |teeth: f64| {
             let delivered = mill::delivered_length(Length::base(per_tooth), Count::base(teeth));
@@ -102,7 +103,8 @@ impl Stage for Mule<Place> {
 
     fn check(&self, values: &Values<'_, f64>, check: &mut Check<'_>) -> Result<()> {
         let Mule { machine, wanted_draft, delivery: wheels, .. } = self.map(&mut values.read());
-        let delivery = mule::delivery(&machine, &Delivery::Draft(wanted_draft), Some(&wheels));
+        let delivery =
+            mule::delivery(&machine, &Delivery::WantedDraft(wanted_draft), Some(&wheels));
         mule::check_machine(&machine, Some(&delivery), check)
     }
 
