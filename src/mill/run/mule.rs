@@ -276,6 +276,22 @@ pub(crate) fn twist<N: Number>(
 }
 
 fn check(given: &MuleInputs<f64>, found: &MuleResults<f64>, check: &mut Check<'_>) -> Result<()> {
+    if let (Some(wheels), None | Some(Delivery::DeliveredLength(_))) =
+        (&given.delivery_wheels, &given.delivery)
+    {
+        refuse!(
+            check,
+            wheels.delivered_per_tooth,
+            "a delivery wheel is chosen for a draft; write wanted_draft=1.4, or omit the wheels"
+        );
+    }
+    if let (Some(wheels), None) = (&given.twist_wheels, given.wanted_twist) {
+        refuse!(
+            check,
+            wheels.turns_per_tooth,
+            "a twist wheel is chosen for a twist; write wanted_twist, or omit the wheels"
+        );
+    }
     check_machine(&given.machine, found.delivery.as_ref(), check)?;
     check_lot(given.lot.as_ref(), check)?;
     check_minding(&given.minding, &found.minding, check)
