@@ -48,8 +48,8 @@ fn what_goes_together_is_asked_together() {
         error.contains("spindles (spindles at work) is missing; write spindles=120"),
         "{error}"
     );
-    let error = mule(&[("dratf", "1.4")]).unwrap_err().to_string();
-    assert!(error.contains("did you mean 'draft'?"), "{error}");
+    let error = mule(&[("wanted_dratf", "1.4")]).unwrap_err().to_string();
+    assert!(error.contains("did you mean 'wanted_draft'?"), "{error}");
 }
 
 #[test]

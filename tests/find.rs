@@ -28,7 +28,7 @@ const MEANT: &[(&str, &[&str])] = &[
     ("take up", &["formula take_up_from_lengths"]),
     ("takeup", &["formula take_up_from_lengths"]),
     ("take-up", &["formula take_up_from_lengths"]),
-    ("ashenhurst", &["function settings"]),
+    ("ashenhurst", &["calculation setts"]),
     ("Ne", &["count Ne"]),
     ("ne", &["count Ne"]),
     ("cotton count", &["count Ne"]),
