@@ -18,15 +18,11 @@ from typing import (
 
 from matplotlib.figure import Figure
 
-from hankwise import cloth as cloth
-from hankwise import fibre as fibre
-from hankwise import mill as mill
-from hankwise import quality as quality
-from hankwise import yarn as yarn
+from hankwise import cloth as cloth, fibre as fibre, mill as mill, quality as quality, yarn as yarn
 
 __version__: str
 formulas: dict[str, Formula[...]]
-calculations: dict[str, Job]
+calculations: dict[str, Calculation[..., Any]]
 
 @type_check_only
 class _Array(Protocol):
@@ -40,6 +36,8 @@ _Measures: TypeAlias = Sequence[_Measure] | Quantity
 _Plain: TypeAlias = str | Quantity | SupportsFloat | _Array | Sequence[SupportsFloat]
 _Plains: TypeAlias = Sequence[_Plain] | Quantity
 _Row: TypeAlias = dict[str, Any]
+# Things with names: each with its name, in pairs, by name, or a name alone.
+_Named: TypeAlias = Sequence[_T | tuple[str, _T] | str] | Mapping[str, _T]
 _Threads: TypeAlias = str | Sequence[int]
 _Woven: TypeAlias = str | Weave | Draft | Sequence[str] | Sequence[Sequence[int]] | _Array
 _Kind: TypeAlias = Literal[
@@ -59,6 +57,7 @@ _Progress: TypeAlias = Callable[[int, int], object]
 _A = TypeVar("_A", bound=_Array)
 _P = ParamSpec("_P")
 _R = TypeVar("_R")
+_T = TypeVar("_T")
 _K = TypeVar("_K", bound=str)
 _V = TypeVar("_V")
 
@@ -155,9 +154,12 @@ class Results(Generic[_K, _V]):
     @property
     def meanings(self) -> dict[str, str]: ...
     @property
+    def given(self) -> dict[str, Any]: ...
+    @property
     def warnings(self) -> list[str]: ...
     @property
     def cautions(self) -> list[str]: ...
+    def plot(self) -> Figure: ...
     def working(self, name: _K, /, *, at: int | None = None) -> Working: ...
     def case(self, at: int, /) -> Results[_K, _V]: ...
     def to_workbook(self, path: _Path, /, *, at: int | None = None) -> None: ...
@@ -772,7 +774,7 @@ class PlanResult:
         hourly_overhead: _Plain | None = None,
         margin: _Plain | None = None,
         mark_up: _Plain | None = None,
-    ) -> Results: ...
+    ) -> Results[str, Any]: ...
     def text(self, *, all: bool = False) -> str: ...
     def html(self, *, all: bool = True) -> str: ...
     def to_json(self) -> str: ...

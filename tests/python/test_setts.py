@@ -9,8 +9,7 @@ import numpy as np
 import pytest
 from conftest import cases
 from hankwise.cli import main
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from hypothesis import given, settings, strategies as st
 from scipy.optimize import brentq
 
 cloth = hw.cloth

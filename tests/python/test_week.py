@@ -3,8 +3,7 @@
 import hankwise as hw
 import pytest
 from conftest import cases
-from hypothesis import given, settings
-from hypothesis import strategies as st
+from hypothesis import given, settings, strategies as st
 
 LOTS = [
     {"name": "Elm", "colour": "black", "times": {"card": "10 h", "mule": "20 h"}},
