@@ -6,7 +6,8 @@ import hankwise as hw
 import numpy as np
 import pytest
 from conftest import cases
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from scipy import stats
 
 card = hw.yarn.check_weight_card

@@ -6,7 +6,8 @@ import hankwise as hw
 import numpy as np
 import pandas as pd
 import pytest
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 from hypothesis.extra import numpy as arrays
 
 # A product, a quotient, a reciprocal.

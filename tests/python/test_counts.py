@@ -11,7 +11,8 @@ from fractions import Fraction
 import hankwise as hw
 import pytest
 from hankwise.cli import main
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 
 YARD, POUND = Fraction(9144, 10_000), Fraction(45_359_237, 10**8)
 

@@ -8,7 +8,8 @@ import hankwise as hw
 import numpy as np
 import openpyxl
 import pytest
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 
 FABRICS = Path(__file__).parents[1] / "published" / "fabrics-finishing.csv"
 

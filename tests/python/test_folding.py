@@ -7,7 +7,8 @@ import numpy as np
 import pandas as pd
 import pytest
 from hankwise.cli import main
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 
 pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 

@@ -10,7 +10,8 @@ import hankwise as hw
 import numpy as np
 import pandas as pd
 import pytest
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 
 FACTOR = hw.yarn.twist_factor
 LOSS = hw.mill.mass_after_loss

@@ -6,7 +6,8 @@ import hankwise as hw
 import numpy as np
 import pint
 import pytest
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 from scipy import stats
 
 PINT = pint.UnitRegistry()

@@ -9,7 +9,8 @@ import math
 import hankwise as hw
 import pytest
 from conftest import cases
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 
