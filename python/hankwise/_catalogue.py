@@ -7,8 +7,12 @@ from hankwise._hankwise import (
     Formula,
     _calculation,
     _formula,
-    calculations as _calculations,
     find,
+)
+from hankwise._hankwise import (
+    calculations as _calculations,
+)
+from hankwise._hankwise import (
     formulas as _formulas,
 )
 

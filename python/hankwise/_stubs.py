@@ -92,15 +92,15 @@ def _title(name: str, of: str = "_") -> str:
     return of + name.title().replace("_", "")
 
 
-def _type_of_input(asked: dict[str, Any], title: str) -> str:
-    """Give the type of an input of a calculation; `title` begins the names of its own types."""
+def _type_of_input(asked: dict[str, Any], title: str, columns: bool) -> str:
+    """Give the type of an input; `title` begins the names of types that are its own."""
     own = _title(asked["name"], title)
     if "rows" in asked:
         if not asked["label"]:
             return f"Sequence[{own}]"
         # Where one thing is asked of each, its value may stand alone.
         fields = [field for field in asked["rows"] if field["name"] != asked["label"]]
-        alone = f" | {_type_of_input(fields[0], own)}" if len(fields) == 1 else ""
+        alone = f" | {_type_of_input(fields[0], own, False)}" if len(fields) == 1 else ""
         return f"_Named[{own}{alone}]"
     if "words" in asked:
         return own if _is_long(asked) else _words(asked)
@@ -111,7 +111,7 @@ def _type_of_input(asked: dict[str, Any], title: str) -> str:
     if "unit" in asked:
         one = _type(asked["unit"], asked["many"])
         # A column of cases.
-        return one if asked["many"] or one == "_Plain" else f"{one} | Sequence[_Measure]"
+        return f"{one} | Sequence[_Measure]" if columns and one == "_Measure" else one
     return "str"
 
 
@@ -120,11 +120,13 @@ def _is_long(asked: dict[str, Any]) -> bool:
     return len(f"    {asked['name']}: {_words(asked)} | None = None,") > _WIDTH
 
 
-def _inputs(all_asked: list[dict[str, Any]], title: str) -> list[tuple[str, str, bool]]:
+def _inputs(
+    all_asked: list[dict[str, Any]], title: str, columns: bool
+) -> list[tuple[str, str, bool]]:
     """Give name, type and need of each input, those that have to be given first."""
     found = []
     for asked in sorted(all_asked, key=lambda one: not one["needed"]):
-        found.append((asked["name"], _type_of_input(asked, title), asked["needed"]))
+        found.append((asked["name"], _type_of_input(asked, title, columns), asked["needed"]))
         if "set" in asked:
             found.append((asked["set"], _type(asked["unit"], many=False), False))
     return found
@@ -137,7 +139,7 @@ def _own_types(all_asked: list[dict[str, Any]], title: str) -> list[str]:
         own = _title(asked["name"], title)
         if "rows" in asked:
             lines += [*_own_types(asked["rows"], own), "", f"class {own}(TypedDict):"]
-            for name, type_, needed in _inputs(asked["rows"], own):
+            for name, type_, needed in _inputs(asked["rows"], own, columns=False):
                 needed = needed and name != asked["label"]
                 lines.append(f"    {name}: {type_ if needed else f'NotRequired[{type_} | None]'}")
         elif "words" in asked and _is_long(asked):
@@ -149,7 +151,7 @@ def _stub_of_calculation(calculation: hw.Calculation[..., Any]) -> list[str]:
     title = _title(calculation.name)
     given = [
         f"{name}: {type_}" if needed else f"{name}: {type_} | None = None"
-        for name, type_, needed in _inputs(calculation.inputs, title)
+        for name, type_, needed in _inputs(calculation.inputs, title, columns=True)
     ]
     results = calculation.results
     if any("rows" in one or one["many"] for one in results):

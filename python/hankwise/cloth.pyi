@@ -1735,8 +1735,8 @@ class _FinishingProcesses(TypedDict):
     mass_after: NotRequired[_Measures | None]
     warp_yarn_shrinkage: NotRequired[_Plain | None]
     weft_yarn_shrinkage: NotRequired[_Plain | None]
-    reading_error: NotRequired[_Measure | Sequence[_Measure] | None]
-    balance_error: NotRequired[_Measure | Sequence[_Measure] | None]
+    reading_error: NotRequired[_Measure | None]
+    balance_error: NotRequired[_Measure | None]
 
 @_as_calculation
 def finishing(
@@ -2122,8 +2122,8 @@ class _ToWeaveProcesses(TypedDict):
     mass_after: NotRequired[_Measures | None]
     warp_yarn_shrinkage: NotRequired[_Plain | None]
     weft_yarn_shrinkage: NotRequired[_Plain | None]
-    reading_error: NotRequired[_Measure | Sequence[_Measure] | None]
-    balance_error: NotRequired[_Measure | Sequence[_Measure] | None]
+    reading_error: NotRequired[_Measure | None]
+    balance_error: NotRequired[_Measure | None]
 
 @_as_calculation
 def to_weave(

@@ -1915,10 +1915,10 @@ class _BlendComponents(TypedDict):
     name: NotRequired[str | None]
     regain: _Plain
     share: NotRequired[_Plain | None]
-    mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    mass: NotRequired[_Measure | None]
     fat: NotRequired[_Plain | None]
     vegetable: NotRequired[_Plain | None]
-    fibre_diameter: NotRequired[_Measure | Sequence[_Measure] | None]
+    fibre_diameter: NotRequired[_Measure | None]
 
 @_as_calculation
 def blend(
@@ -2067,22 +2067,22 @@ def compare_tariffs(
 class _CostThroughStages(TypedDict):
     name: NotRequired[str | None]
     loss: NotRequired[_Plain | None]
-    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    stage_cost_per_mass: NotRequired[_Measure | None]
     hourly_cost: NotRequired[_Plain | None]
-    feed_rate: NotRequired[_Measure | Sequence[_Measure] | None]
-    waste_price_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    feed_rate: NotRequired[_Measure | None]
+    waste_price_per_mass: NotRequired[_Measure | None]
     sold_share: NotRequired[_Plain | None]
 
 class _CostThroughGoods(TypedDict):
     name: NotRequired[str | None]
-    mass: _Measure | Sequence[_Measure]
+    mass: _Measure
 
 @_as_calculation
 def cost_through(
     *,
     price_per_mass: _Measure | Sequence[_Measure],
     stages: _Named[_CostThroughStages],
-    goods: _Named[_CostThroughGoods | _Measure | Sequence[_Measure]] | None = None,
+    goods: _Named[_CostThroughGoods | _Measure] | None = None,
     overhead: _Plain | None = None,
     hourly_overhead: _Plain | None = None,
     margin: _Plain | None = None,
@@ -2137,7 +2137,7 @@ def dryer(
 class _DyeBathAdditions(TypedDict):
     name: NotRequired[str | None]
     on_goods: NotRequired[_Plain | None]
-    in_liquor: NotRequired[_Measure | Sequence[_Measure] | None]
+    in_liquor: NotRequired[_Measure | None]
 
 @_as_calculation
 def dye_bath(
@@ -2304,31 +2304,31 @@ def loom(
 
 class _LotCostStages(TypedDict):
     name: NotRequired[str | None]
-    mass_in: NotRequired[_Measure | Sequence[_Measure] | None]
-    time: NotRequired[_Measure | Sequence[_Measure] | None]
-    extra_time: NotRequired[_Measure | Sequence[_Measure] | None]
+    mass_in: NotRequired[_Measure | None]
+    time: NotRequired[_Measure | None]
+    extra_time: NotRequired[_Measure | None]
     hourly_cost: NotRequired[_Plain | None]
     people: NotRequired[_Plain | None]
-    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    stage_cost_per_mass: NotRequired[_Measure | None]
     fixed_cost: NotRequired[_Plain | None]
 
 class _LotCostOwnStages(TypedDict):
     name: NotRequired[str | None]
-    extra_time: NotRequired[_Measure | Sequence[_Measure] | None]
+    extra_time: NotRequired[_Measure | None]
     hourly_cost: NotRequired[_Plain | None]
     people: NotRequired[_Plain | None]
-    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    stage_cost_per_mass: NotRequired[_Measure | None]
     fixed_cost: NotRequired[_Plain | None]
 
 class _LotCostGoodsTimes(TypedDict):
     stage: NotRequired[str | None]
-    time: NotRequired[_Measure | Sequence[_Measure] | None]
+    time: NotRequired[_Measure | None]
 
 class _LotCostGoods(TypedDict):
     name: NotRequired[str | None]
-    fibre_mass: _Measure | Sequence[_Measure]
+    fibre_mass: _Measure
     pieces: NotRequired[_Plain | None]
-    times: NotRequired[_Named[_LotCostGoodsTimes | _Measure | Sequence[_Measure]] | None]
+    times: NotRequired[_Named[_LotCostGoodsTimes | _Measure] | None]
 
 @_as_calculation
 def lot_cost(
@@ -2812,9 +2812,9 @@ def warping(
 
 class _WashesWashes(TypedDict):
     liquor_ratio: _Plain
-    soap_concentration: NotRequired[_Measure | Sequence[_Measure] | None]
-    alkali_concentration: NotRequired[_Measure | Sequence[_Measure] | None]
-    temperature: NotRequired[_Measure | Sequence[_Measure] | None]
+    soap_concentration: NotRequired[_Measure | None]
+    alkali_concentration: NotRequired[_Measure | None]
+    temperature: NotRequired[_Measure | None]
     removed_share: NotRequired[_Plain | None]
 
 @_as_calculation
@@ -2834,25 +2834,25 @@ def washes(
 
 class _WeekLotsTimes(TypedDict):
     machine: NotRequired[str | None]
-    time: _Measure | Sequence[_Measure]
+    time: _Measure
 
 class _WeekLots(TypedDict):
     name: NotRequired[str | None]
     colour: str
-    times: _Named[_WeekLotsTimes | _Measure | Sequence[_Measure]]
+    times: _Named[_WeekLotsTimes | _Measure]
     lightness: NotRequired[_Plain | None]
 
 class _WeekMachinesChanges(TypedDict):
     colour_before: str
     colour_after: str
-    clean_time: _Measure | Sequence[_Measure]
+    clean_time: _Measure
 
 class _WeekMachines(TypedDict):
     name: NotRequired[str | None]
-    open_time: _Measure | Sequence[_Measure]
-    clean_time: NotRequired[_Measure | Sequence[_Measure] | None]
-    clean_time_to_darker: NotRequired[_Measure | Sequence[_Measure] | None]
-    clean_time_to_lighter: NotRequired[_Measure | Sequence[_Measure] | None]
+    open_time: _Measure
+    clean_time: NotRequired[_Measure | None]
+    clean_time_to_darker: NotRequired[_Measure | None]
+    clean_time_to_lighter: NotRequired[_Measure | None]
     changes: NotRequired[Sequence[_WeekMachinesChanges] | None]
     colour: NotRequired[str | None]
     lightness: NotRequired[_Plain | None]

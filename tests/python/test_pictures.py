@@ -5,7 +5,8 @@ import xml.etree.ElementTree as ET
 import hankwise as hw
 import pytest
 from hankwise.cli import main
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 
 SVG = "{http://www.w3.org/2000/svg}"
 

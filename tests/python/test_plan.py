@@ -13,7 +13,8 @@ import hankwise as hw
 import numpy as np
 import pytest
 from conftest import EXAMPLES, cases, with_figure
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 
 @pytest.fixture(scope="module")

@@ -7,7 +7,8 @@ import hankwise as hw
 import numpy as np
 import pytest
 from conftest import cases
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from scipy import integrate, stats
 
 Q = hw.quality

@@ -11,7 +11,8 @@ import hankwise as hw
 import numpy as np
 import pandas as pd
 import pytest
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 
 UNITS = hw.units()
 SYMBOLS = {u["kind"]: [v["symbol"] for v in UNITS if v["kind"] == u["kind"]] for u in UNITS}

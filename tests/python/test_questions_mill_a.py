@@ -7,7 +7,8 @@ worked out from the definitions.
 import hankwise as hw
 import numpy as np
 import pytest
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 
 
 def close(expected, rel=1e-4):

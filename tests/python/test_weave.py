@@ -9,7 +9,8 @@ import hankwise as hw
 import numpy as np
 import pytest
 from conftest import cases
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, settings
+from hypothesis import strategies as st
 from hypothesis.extra import numpy as hnp
 
 SQUARES = hnp.arrays(bool, hnp.array_shapes(min_dims=2, max_dims=2, min_side=1, max_side=130))

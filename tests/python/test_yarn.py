@@ -5,7 +5,8 @@ import pickle
 
 import hankwise as hw
 import pytest
-from hypothesis import given, strategies as st
+from hypothesis import given
+from hypothesis import strategies as st
 
 STANDARD = "34 tex S 600 × 2 Z 400; R 69.3 tex"
 

@@ -10,7 +10,8 @@ import pickle
 import hankwise as hw
 import pytest
 from conftest import cases
-from hypothesis import given, settings, strategies as st
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 
