@@ -1,17 +1,19 @@
-"""Live workbooks as the tests use them: change inputs, recalculate in LibreOffice, read the lines."""
+"""Live workbooks in tests: change inputs, recalculate in LibreOffice, read the lines."""
 
 import math
 import shutil
 import subprocess
 from collections.abc import Mapping
 from pathlib import Path
+from typing import Any
 
 import openpyxl
+from openpyxl.formula.translate import Translator
 from openpyxl.workbook import Workbook
-from openpyxl.worksheet.worksheet import Worksheet
 
 NAME, VALUE, RESIDUAL = 1, 3, 7  # columns
-AT_ONCE = 200
+HEAD = 2  # rows
+Rows = list[tuple[Any, ...]]
 
 
 def near(a: float, b: float) -> bool:
@@ -28,14 +30,18 @@ def named_cells(book: Workbook) -> dict[str, str]:
     return cells
 
 
-def put(path: Path, changed: Mapping[str, float]) -> Workbook:
-    """Put other figures into a workbook; openpyxl saves formulas without their results."""
-    book = openpyxl.load_workbook(path)
+def change(book: Workbook, figures: Mapping[str, float]) -> None:
+    """Put other figures into the cells of inputs, by the names of their lines."""
     cells = named_cells(book)
-    for name, x in changed.items():
+    for name, x in figures.items():
         book["Working"][cells[name]] = x
+
+
+def put(path: Path, figures: Mapping[str, float]) -> None:
+    """Change a workbook; openpyxl saves formulas without their results."""
+    book = openpyxl.load_workbook(path)
+    change(book, figures)
     book.save(path)
-    return book
 
 
 def recalculate(folder: Path) -> Path:
@@ -67,56 +73,55 @@ def recalculate(folder: Path) -> Path:
     return out
 
 
-def recalculated(folder: Path, books: Mapping[str, Workbook]) -> dict[str, Worksheet]:
-    """Recalculate workings as sheets of a few workbooks; LibreOffice takes its time for each file.
-
-    The cells of a working ask for cells of their own sheet alone, so that sheets stand side by side.
-    """
-    places = {}
-    names = list(books)
-    for start in range(0, len(names), AT_ONCE):
-        joined = Workbook()
-        joined.remove(joined.active)
-        for place, name in enumerate(names[start : start + AT_ONCE]):
-            sheet = joined.create_sheet(f"Working {place}")
-            places[name] = (f"{start}.xlsx", sheet.title)
-            for row in books[name]["Working"].iter_rows():
-                for cell in row:
-                    if cell.data_type == "f":
-                        assert "!" not in cell.value, (name, cell.coordinate, cell.value)
-                    if cell.value is not None:
-                        sheet[cell.coordinate] = cell.value
-        joined.save(folder / f"{start}.xlsx")
-    out = recalculate(folder)
-    read = {path.name: openpyxl.load_workbook(path, data_only=True) for path in out.glob("*.xlsx")}
-    return {name: read[file][title] for name, (file, title) in places.items()}
-
-
-def working_of(path: Path) -> Worksheet:
-    """The working of a workbook, with the results of its formulas."""
-    return openpyxl.load_workbook(path, data_only=True)["Working"]
+def recalculated(folder: Path, books: Mapping[str, Workbook]) -> dict[str, Rows]:
+    """Recalculate workings under each other on one sheet, for LibreOffice is slow to open files."""
+    joined = Workbook()
+    sheet, places, row = joined.active, {}, 0
+    for name, book in books.items():
+        working = book["Working"]
+        for cell in (cell for cells in working.iter_rows() for cell in cells):
+            if cell.value is None:
+                continue
+            below = sheet.cell(cell.row + row, cell.column)
+            below.value = cell.value
+            if cell.data_type == "f":
+                # A cell that stays where it is, or on another sheet, would not move with its rows.
+                assert not set("$!") & set(cell.value), (name, cell.coordinate, cell.value)
+                moved = Translator(cell.value, origin=cell.coordinate)
+                below.value = moved.translate_formula(below.coordinate)
+        places[name] = (row, row + working.max_row)
+        row += working.max_row
+    joined.save(folder / "joined.xlsx")
+    book = openpyxl.load_workbook(recalculate(folder) / "joined.xlsx", data_only=True)
+    rows = list(book.active.iter_rows(values_only=True))
+    return {name: rows[start:end][HEAD:] for name, (start, end) in places.items()}
 
 
-def column(sheet: Worksheet) -> dict[str, list[float]]:
-    """The figures of a working by the names of their lines."""
+def rows_of(path: Path) -> Rows:
+    """The lines of a workbook, with the results of its formulas."""
+    sheet = openpyxl.load_workbook(path, data_only=True)["Working"]
+    return list(sheet.iter_rows(values_only=True))[HEAD:]
+
+
+def column(rows: Rows) -> dict[str, list[float]]:
+    """The figures by the names of their lines."""
     lines: dict[str, list[float]] = {}
-    for row in sheet.iter_rows(min_row=3):
-        if row[VALUE - 1].value is not None:
-            lines.setdefault(row[NAME - 1].value, []).append(row[VALUE - 1].value)
+    for row in rows:
+        if row[VALUE - 1] is not None:
+            lines.setdefault(row[NAME - 1], []).append(row[VALUE - 1])
     return lines
 
 
-def residuals(sheet: Worksheet) -> list[float]:
+def residuals(rows: Rows) -> list[float]:
     """What equations solved by iteration leave."""
-    rows = [row[RESIDUAL - 1].value for row in sheet.iter_rows(min_row=3)]
-    return [x for x in rows if x is not None]
+    return [row[RESIDUAL - 1] for row in rows if row[RESIDUAL - 1] is not None]
 
 
 def assert_live(book: Workbook, inputs: set[str]) -> None:
     """Inputs are figures with a name, everything else is a formula."""
     cells = named_cells(book)
     assert set(cells) == inputs
-    for row in book["Working"].iter_rows(min_row=3):
+    for row in book["Working"].iter_rows(min_row=HEAD + 1):
         cell = row[VALUE - 1]
         if cell.value is None:
             continue

@@ -4,7 +4,7 @@ import pickle
 
 import hankwise as hw
 import pytest
-from sheets import column, put, recalculate, working_of
+from sheets import column, put, recalculate, rows_of
 
 THROW = {
     "wanted_width": "1.40 m",
@@ -61,7 +61,7 @@ def test_a_workbook_of_a_piece_follows_its_inputs(tmp_path):
         tmp_path / "piece.xlsx",
         {"wanted_width": 1.62, "pieces": 11, "take_up": 9, "creel": 50, "seam": 1.5},
     )
-    sheet = column(working_of(recalculate(tmp_path) / "piece.xlsx"))
+    sheet = column(rows_of(recalculate(tmp_path) / "piece.xlsx"))
     piece = hw.cloth.piece(**{**RICH, **changed})
     assert len(piece) > 40
     for name in piece:

@@ -13,7 +13,7 @@ import hankwise as hw
 import openpyxl
 import pytest
 from sheet_formulas import BOTH_SIDES, TOGETHER
-from sheets import assert_live, column, put, recalculate, recalculated, residuals, working_of
+from sheets import assert_live, change, column, put, recalculate, recalculated, residuals, rows_of
 
 pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 
@@ -112,8 +112,10 @@ def cases(tmp_path_factory) -> list[tuple[Case, float]]:
             # bend with those of its far side, so that one of them crosses it.
             start = others[-1] if other.expected is not None else first
             formula.working(**start.inputs()).to_sheet(path)
-            assert_live(openpyxl.load_workbook(path), set(other.cells()))
-            all_cases[path.stem], books[path.stem] = other, put(path, other.cells())
+            book = openpyxl.load_workbook(path)
+            assert_live(book, set(other.cells()))
+            change(book, other.cells())
+            all_cases[path.stem], books[path.stem] = other, book
     sheets = recalculated(folder, books)
     return [(case, column(sheets[at])[case.formula.name][-1]) for at, case in all_cases.items()]
 
@@ -160,6 +162,6 @@ def test_a_stale_root_is_told(tmp_path):
         formula.working(**first.inputs()).to_sheet(path)
         put(path, case.cells())
     out = recalculate(tmp_path)
-    still, stale = (x for place in (0, 1) for x in residuals(working_of(out / f"{place}.xlsx")))
+    still, stale = (x for place in (0, 1) for x in residuals(rows_of(out / f"{place}.xlsx")))
     assert abs(still) < 1e-15
     assert abs(stale) > 1e-4

@@ -4,7 +4,7 @@ import hankwise as hw
 import openpyxl
 import pytest
 from conftest import ROOT, with_figure
-from sheets import assert_live, column, near, put, recalculate, working_of
+from sheets import assert_live, column, near, put, recalculate, rows_of
 
 # A figure of the workbook as typed there, and as written in the lot file.
 FIGURES = {
@@ -62,7 +62,7 @@ def sheets(tmp_path_factory):
     return {
         name: (
             result,
-            *(column(working_of(at / f"{name}.xlsx")) for at in (out, folder / "library")),
+            *(column(rows_of(at / f"{name}.xlsx")) for at in (out, folder / "library")),
         )
         for name, result in results.items()
     }
@@ -72,10 +72,8 @@ def test_inputs_have_names_and_all_else_is_a_formula(tmp_path, first_lot):
     plan = hw.plan.loads(first_lot)
     plan.run(draws=0).to_sheet(tmp_path / "plan.xlsx")
     parts = {"mule.delivery_wheel", "mule.twist_wheel", "twister.twist_wheel", "loom.reed"}
-    assert_live(
-        openpyxl.load_workbook(tmp_path / "plan.xlsx"),
-        {given["name"] for given in plan.given} | parts,
-    )
+    book = openpyxl.load_workbook(tmp_path / "plan.xlsx")
+    assert_live(book, {given["name"] for given in plan.given} | parts)
 
 
 @pytest.mark.parametrize("change", CHANGES)
