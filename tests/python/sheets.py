@@ -11,7 +11,7 @@ import openpyxl
 from openpyxl.formula.translate import Translator
 from openpyxl.workbook import Workbook
 
-NAME, VALUE, RESIDUAL = 1, 3, 7  # columns
+NAME, VALUE, HOW, RESIDUAL = 1, 3, 5, 7  # columns
 HEAD = 2  # rows
 Rows = list[tuple[Any, ...]]
 
@@ -21,12 +21,17 @@ def near(a: float, b: float) -> bool:
 
 
 def named_cells(book: Workbook) -> dict[str, str]:
-    """The defined names: the name of the line that each stands for, and its cell."""
+    """The cells with a defined name, by the names of their lines.
+
+    Points of a table that was looked up twice share the names of their lines: there it is the
+    defined name.
+    """
     sheet = book["Working"]
     cells = {}
-    for name in book.defined_names.values():
-        where = name.attr_text.partition("!")[2].replace("$", "")
-        cells[sheet.cell(sheet[where].row, NAME).value] = where
+    for name, cell in book.defined_names.items():
+        where = cell.attr_text.partition("!")[2].replace("$", "")
+        line = sheet.cell(sheet[where].row, NAME).value
+        cells[name if line in cells else line] = where
     return cells
 
 
