@@ -71,14 +71,12 @@ pub(crate) fn bare(ty: &Type) -> syn::Result<Tokens> {
     Ok(quote!(#path))
 }
 
-/// `DeliveredLength` as `delivered_length`, `StopsPer1000Picks` as `stops_per_1000_picks`, `Iwto_16`
-/// as `iwto_16`.
+/// `DeliveredLength` as `delivered_length`, `StopsPer1000Picks` as `stops_per_1000_picks`.
 pub(crate) fn snake(name: &Ident) -> String {
     let mut out = String::new();
     for letter in name.to_string().chars() {
         let first_digit = letter.is_ascii_digit() && !out.ends_with(|c: char| c.is_ascii_digit());
-        let starts = letter.is_uppercase() || first_digit;
-        if starts && !out.is_empty() && !out.ends_with('_') {
+        if (letter.is_uppercase() || first_digit) && !out.is_empty() {
             out.push('_');
         }
         out.extend(letter.to_lowercase());
