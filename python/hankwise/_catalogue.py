@@ -2,19 +2,9 @@
 
 from __future__ import annotations
 
-from hankwise._hankwise import (
-    Calculation,
-    Formula,
-    _calculation,
-    _formula,
-    find,
-)
-from hankwise._hankwise import (
-    calculations as _calculations,
-)
-from hankwise._hankwise import (
-    formulas as _formulas,
-)
+from hankwise._hankwise import Calculation, Formula, _calculation, _formula, find
+from hankwise._hankwise import calculations as _calculations
+from hankwise._hankwise import formulas as _formulas
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
