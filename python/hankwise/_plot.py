@@ -57,7 +57,7 @@ def write(draw: Callable[[], Any], path: Path) -> None:
             part.unlink(missing_ok=True)
 
 
-def results_figure(name: str, results: Results) -> Any:
+def results_figure(name: str, results: Results[str, Any]) -> Any:
     """Draw the results of a calculation that has a picture; gives the Figure."""
     if name == "week":
         from hankwise._plot_week import week_figure

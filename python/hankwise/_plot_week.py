@@ -10,7 +10,7 @@ if TYPE_CHECKING:
     from hankwise._hankwise import Results
 
 
-def week_figure(week: Results) -> Any:
+def week_figure(week: Results[str, Any]) -> Any:
     """Draw a week; gives the Figure. Bars are as grey as the lots and bear their names."""
     lots = {row["name"]: row["lightness"].number("%") / 100 for row in week["lots"]}
     machines = [row["name"] for row in week["machines"]]

@@ -21,7 +21,7 @@ _HEAD = '''"""{about}"""
 # Written by python -m hankwise._stubs from the catalogue.
 
 from collections.abc import Mapping, Sequence
-from typing import Any, Literal, NotRequired, TypedDict
+from typing import Any, Literal, NotRequired, TypeAlias, TypedDict
 
 from hankwise._hankwise import (
     Quantity,
@@ -30,10 +30,14 @@ from hankwise._hankwise import (
     _as_formula,
     _Measure,
     _Measures,
+    _Named,
     _Plain,
     _Plains,
 )
 '''
+
+
+_WIDTH = 100
 
 
 def _type(unit: str, many: bool) -> str:
@@ -51,25 +55,23 @@ def _doc(lines: list[str]) -> list[str]:
 def _function(name: str, parameters: list[str], result: str) -> list[str]:
     """Write a function on one line, or a line for each parameter."""
     line = f"def {name}({', '.join(parameters)}) -> {result}:"
-    if len(line) <= 100:
+    if len(line) <= _WIDTH:
         return [line]
-    rows = [row for one in parameters for row in _wrapped(one, "    ")]
-    last = _wrapped(f") -> {result}:", "", end="")
-    return [f"def {name}(", *rows, *last]
+    first, *last = _broken(f") -> {result}:")
+    return [f"def {name}(", *(f"    {one}," for one in parameters), first, *last]
 
 
-def _wrapped(one: str, indent: str, end: str = ",") -> list[str]:
-    """Write a piece of a signature, the words of a long list on lines of their own."""
-    line = f"{indent}{one}{end}"
-    head, bracket, rest = one.partition("Literal[")
-    if len(line) <= 100 or not bracket:
+def _broken(line: str) -> list[str]:
+    """Write a line that is too long with what its brackets hold on lines of their own."""
+    if len(line) <= _WIDTH or "[" not in line:
         return [line]
-    words, _, tail = rest.rpartition('"')
-    return [
-        f"{indent}{head}Literal[",
-        *(f"{indent}    {word}," for word in (words + '"').split(", ")),
-        f"{indent}{tail}{end}",
-    ]
+    indent = " " * (len(line) - len(line.lstrip()))
+    head, _, rest = line.partition("[")
+    inside, _, tail = rest.rpartition("]")
+    # Neither the commas of words nor those of further brackets part what is inside.
+    members = re.findall(r'(?:"[^"]*"|\[(?:"[^"]*"|[^]"])*\]|[^,"\[])+', inside)
+    rows = [row for one in members for row in _broken(f"{indent}    {one.strip()},")]
+    return [f"{head}[", *rows, f"{indent}]{tail}"]
 
 
 def _stub_of_formula(formula: hw.Formula[...]) -> list[str]:
@@ -80,15 +82,28 @@ def _stub_of_formula(formula: hw.Formula[...]) -> list[str]:
     return ["", "@_as_formula", *_function(formula.name, given, "Quantity"), *doc]
 
 
-def _type_of_input(asked: dict[str, Any], title: str) -> str:
-    """Give the type of an input of a calculation; `title` names the rows of its lists."""
+def _words(asked: dict[str, Any]) -> str:
+    """Write the words of which an input takes one."""
+    return f"Literal[{', '.join(f'{chr(34)}{word}{chr(34)}' for word in asked['words'])}]"
+
+
+def _title(name: str, of: str = "_") -> str:
+    """Name a type after what it is of."""
+    return of + name.title().replace("_", "")
+
+
+def _type_of_input(asked: dict[str, Any], title: str, columns: bool) -> str:
+    """Give the type of an input; `title` begins the names of types that are its own."""
+    own = _title(asked["name"], title)
     if "rows" in asked:
-        row = f"_{title}{asked['name'].title().replace('_', '')}"
-        if asked["label"]:
-            return f"Sequence[{row} | tuple[str, {row}] | str] | Mapping[str, {row}]"
-        return f"Sequence[{row}]"
+        if not asked["label"]:
+            return f"Sequence[{own}]"
+        # Where one thing is asked of each, its value may stand alone.
+        fields = [field for field in asked["rows"] if field["name"] != asked["label"]]
+        alone = f" | {_type_of_input(fields[0], own, False)}" if len(fields) == 1 else ""
+        return f"_Named[{own}{alone}]"
     if "words" in asked:
-        return f"Literal[{', '.join(f'{chr(34)}{word}{chr(34)}' for word in asked['words'])}]"
+        return own if _is_long(asked) else _words(asked)
     if "flag" in asked:
         return "bool"
     if "set" in asked:
@@ -96,37 +111,47 @@ def _type_of_input(asked: dict[str, Any], title: str) -> str:
     if "unit" in asked:
         one = _type(asked["unit"], asked["many"])
         # A column of cases.
-        return one if asked["many"] or one == "_Plain" else f"{one} | Sequence[_Measure]"
+        return f"{one} | Sequence[_Measure]" if columns and one == "_Measure" else one
     return "str"
 
 
-def _inputs(all_asked: list[dict[str, Any]], title: str) -> list[tuple[str, str, bool]]:
+def _is_long(asked: dict[str, Any]) -> bool:
+    """Whether the words of an input are too long for a line of a signature."""
+    return len(f"    {asked['name']}: {_words(asked)} | None = None,") > _WIDTH
+
+
+def _inputs(
+    all_asked: list[dict[str, Any]], title: str, columns: bool
+) -> list[tuple[str, str, bool]]:
     """Give name, type and need of each input, those that have to be given first."""
     found = []
     for asked in sorted(all_asked, key=lambda one: not one["needed"]):
-        found.append((asked["name"], _type_of_input(asked, title), asked["needed"]))
+        found.append((asked["name"], _type_of_input(asked, title, columns), asked["needed"]))
         if "set" in asked:
             found.append((asked["set"], _type(asked["unit"], many=False), False))
     return found
 
 
-def _rows_of(calculation: hw.Calculation[..., Any], title: str) -> list[str]:
-    """Write the types of the rows of a calculation's lists."""
+def _own_types(all_asked: list[dict[str, Any]], title: str) -> list[str]:
+    """Write the types that inputs have of their own: the rows of lists, a choice of many words."""
     lines: list[str] = []
-    for asked in calculation.inputs:
+    for asked in all_asked:
+        own = _title(asked["name"], title)
         if "rows" in asked:
-            lines += ["", f"class _{title}{asked['name'].title().replace('_', '')}(TypedDict):"]
-            for name, type_, needed in _inputs(asked["rows"], title):
+            lines += [*_own_types(asked["rows"], own), "", f"class {own}(TypedDict):"]
+            for name, type_, needed in _inputs(asked["rows"], own, columns=False):
                 needed = needed and name != asked["label"]
                 lines.append(f"    {name}: {type_ if needed else f'NotRequired[{type_} | None]'}")
+        elif "words" in asked and _is_long(asked):
+            lines += ["", *_broken(f"{own}: TypeAlias = {_words(asked)}")]
     return lines
 
 
 def _stub_of_calculation(calculation: hw.Calculation[..., Any]) -> list[str]:
-    title = calculation.name.title().replace("_", "")
+    title = _title(calculation.name)
     given = [
         f"{name}: {type_}" if needed else f"{name}: {type_} | None = None"
-        for name, type_, needed in _inputs(calculation.inputs, title)
+        for name, type_, needed in _inputs(calculation.inputs, title, columns=True)
     ]
     results = calculation.results
     if any("rows" in one or one["many"] for one in results):
@@ -137,7 +162,8 @@ def _stub_of_calculation(calculation: hw.Calculation[..., Any]) -> list[str]:
     meanings = [f"{asked['name']}: {asked['meaning']}" for asked in calculation.inputs]
     doc = _doc([calculation.summary, "", *meanings])
     head = _function(calculation.name, ["*", *given], result)
-    return [*_rows_of(calculation, title), "", "@_as_calculation", *head, *doc]
+    own = _own_types(calculation.inputs, title)
+    return [*own, "", "@_as_calculation", *head, *doc]
 
 
 def stub(room: ModuleType) -> str:
@@ -163,11 +189,11 @@ def _functions(room: ModuleType) -> list[str]:
 
 def _used(head: list[str], text: str, functions: list[str]) -> list[str]:
     """Leave out imports that nothing of the room needs, and add its functions."""
-    lines = []
+    lines: list[str] = []
     for line in head:
         if line.startswith("from ") and not line.startswith("from hankwise"):
             module, _, names = line.strip().partition(" import ")
-            used = [name for name in names.split(", ") if re.search(rf"\b{name}\b", text)]
+            used = [one for one in names.split(", ") if re.search(rf"\b{one}\b", text)]
             if used:
                 lines.append(f"{module} import {', '.join(used)}\n")
         elif line.startswith("    "):
@@ -175,21 +201,18 @@ def _used(head: list[str], text: str, functions: list[str]) -> list[str]:
             if re.search(rf"\b{name}\b", text):
                 lines.append(line)
         elif line.startswith(")"):
-            # Names of functions stand between those with capitals and those with an underscore.
-            names = lines[lines.index("from hankwise._hankwise import (\n") + 1 :]
-            del lines[-len(names) :]
-            names += [f"    {name} as {name},\n" for name in functions]
-            lines += [*sorted(names, key=_rank), line]
+            start = lines.index("from hankwise._hankwise import (\n") + 1
+            imports = [*lines[start:], *(f"    {one} as {one},\n" for one in functions)]
+            lines[start:] = [*sorted(imports, key=_rank), line]
         else:
             lines.append(line)
     return lines
 
 
-def _rank(line: str) -> tuple[int, str]:
-    """Sort imports as ruff does: classes, then functions."""
-    name = line.strip().split(" ")[0].rstrip(",")
-    bare = name.lstrip("_")
-    return (0 if bare[:1].isupper() else 1, name.lower())
+def _rank(line: str) -> tuple[bool, str]:
+    """Sort imports as ruff does: what begins with a capital first."""
+    name = line.strip().rstrip(",")
+    return (not name[0].isupper(), name.lower())
 
 
 def main(args: list[str]) -> int:

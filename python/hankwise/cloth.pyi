@@ -2,18 +2,19 @@
 
 # Written by python -m hankwise._stubs from the catalogue.
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from typing import Any, Literal, NotRequired, TypedDict
 
 from hankwise._hankwise import (
-    _Measure,
-    _Measures,
-    _Plain,
-    _Plains,
     Quantity,
     Results,
     _as_calculation,
     _as_formula,
+    _Measure,
+    _Measures,
+    _Named,
+    _Plain,
+    _Plains,
     choose_reed as choose_reed,
     colour_order as colour_order,
     draft as draft,
@@ -1734,14 +1735,13 @@ class _FinishingProcesses(TypedDict):
     mass_after: NotRequired[_Measures | None]
     warp_yarn_shrinkage: NotRequired[_Plain | None]
     weft_yarn_shrinkage: NotRequired[_Plain | None]
-    reading_error: NotRequired[_Measure | Sequence[_Measure] | None]
-    balance_error: NotRequired[_Measure | Sequence[_Measure] | None]
+    reading_error: NotRequired[_Measure | None]
+    balance_error: NotRequired[_Measure | None]
 
 @_as_calculation
 def finishing(
     *,
-    processes: Sequence[_FinishingProcesses | tuple[str, _FinishingProcesses] | str]
-    | Mapping[str, _FinishingProcesses],
+    processes: _Named[_FinishingProcesses],
     width: _Measure | Sequence[_Measure] | None = None,
     length: _Measure | Sequence[_Measure] | None = None,
     warp_sett: _Measure | Sequence[_Measure] | None = None,
@@ -2122,14 +2122,13 @@ class _ToWeaveProcesses(TypedDict):
     mass_after: NotRequired[_Measures | None]
     warp_yarn_shrinkage: NotRequired[_Plain | None]
     weft_yarn_shrinkage: NotRequired[_Plain | None]
-    reading_error: NotRequired[_Measure | Sequence[_Measure] | None]
-    balance_error: NotRequired[_Measure | Sequence[_Measure] | None]
+    reading_error: NotRequired[_Measure | None]
+    balance_error: NotRequired[_Measure | None]
 
 @_as_calculation
 def to_weave(
     *,
-    processes: Sequence[_ToWeaveProcesses | tuple[str, _ToWeaveProcesses] | str]
-    | Mapping[str, _ToWeaveProcesses],
+    processes: _Named[_ToWeaveProcesses],
     width: _Measure | Sequence[_Measure] | None = None,
     length: _Measure | Sequence[_Measure] | None = None,
     warp_sett: _Measure | Sequence[_Measure] | None = None,

@@ -6,14 +6,14 @@ from collections.abc import Sequence
 from typing import Any, Literal
 
 from hankwise._hankwise import (
-    _Measure,
-    _Measures,
-    _Plain,
-    _Plains,
     Quantity,
     Results,
     _as_calculation,
     _as_formula,
+    _Measure,
+    _Measures,
+    _Plain,
+    _Plains,
     allowance as allowance,
     allowances as allowances,
     us_grade as us_grade,

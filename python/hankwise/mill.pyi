@@ -2,18 +2,19 @@
 
 # Written by python -m hankwise._stubs from the catalogue.
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from typing import Any, Literal, NotRequired, TypedDict
 
 from hankwise._hankwise import (
-    _Measure,
-    _Measures,
-    _Plain,
-    _Plains,
     Quantity,
     Results,
     _as_calculation,
     _as_formula,
+    _Measure,
+    _Measures,
+    _Named,
+    _Plain,
+    _Plains,
     balance as balance,
 )
 
@@ -1914,16 +1915,15 @@ class _BlendComponents(TypedDict):
     name: NotRequired[str | None]
     regain: _Plain
     share: NotRequired[_Plain | None]
-    mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    mass: NotRequired[_Measure | None]
     fat: NotRequired[_Plain | None]
     vegetable: NotRequired[_Plain | None]
-    fibre_diameter: NotRequired[_Measure | Sequence[_Measure] | None]
+    fibre_diameter: NotRequired[_Measure | None]
 
 @_as_calculation
 def blend(
     *,
-    components: Sequence[_BlendComponents | tuple[str, _BlendComponents] | str]
-    | Mapping[str, _BlendComponents],
+    components: _Named[_BlendComponents],
     blend_mass: _Measure | Sequence[_Measure] | None = None,
     stated_regain: _Plain | None = None,
     stated_fat: _Plain | None = None,
@@ -2067,25 +2067,22 @@ def compare_tariffs(
 class _CostThroughStages(TypedDict):
     name: NotRequired[str | None]
     loss: NotRequired[_Plain | None]
-    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    stage_cost_per_mass: NotRequired[_Measure | None]
     hourly_cost: NotRequired[_Plain | None]
-    feed_rate: NotRequired[_Measure | Sequence[_Measure] | None]
-    waste_price_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    feed_rate: NotRequired[_Measure | None]
+    waste_price_per_mass: NotRequired[_Measure | None]
     sold_share: NotRequired[_Plain | None]
 
 class _CostThroughGoods(TypedDict):
     name: NotRequired[str | None]
-    mass: _Measure | Sequence[_Measure]
+    mass: _Measure
 
 @_as_calculation
 def cost_through(
     *,
     price_per_mass: _Measure | Sequence[_Measure],
-    stages: Sequence[_CostThroughStages | tuple[str, _CostThroughStages] | str]
-    | Mapping[str, _CostThroughStages],
-    goods: Sequence[_CostThroughGoods | tuple[str, _CostThroughGoods] | str]
-    | Mapping[str, _CostThroughGoods]
-    | None = None,
+    stages: _Named[_CostThroughStages],
+    goods: _Named[_CostThroughGoods | _Measure] | None = None,
     overhead: _Plain | None = None,
     hourly_overhead: _Plain | None = None,
     margin: _Plain | None = None,
@@ -2140,7 +2137,7 @@ def dryer(
 class _DyeBathAdditions(TypedDict):
     name: NotRequired[str | None]
     on_goods: NotRequired[_Plain | None]
-    in_liquor: NotRequired[_Measure | Sequence[_Measure] | None]
+    in_liquor: NotRequired[_Measure | None]
 
 @_as_calculation
 def dye_bath(
@@ -2154,9 +2151,7 @@ def dye_bath(
     dye_strength: _Plain | None = None,
     stock_concentration: _Measure | Sequence[_Measure] | None = None,
     goods_water: _Measure | Sequence[_Measure] | None = None,
-    additions: Sequence[_DyeBathAdditions | tuple[str, _DyeBathAdditions] | str]
-    | Mapping[str, _DyeBathAdditions]
-    | None = None,
+    additions: _Named[_DyeBathAdditions] | None = None,
     exhaustion: _Plain | None = None,
     loss: _Plain | None = None,
     count_before: _Measure | Sequence[_Measure] | None = None,
@@ -2309,44 +2304,41 @@ def loom(
 
 class _LotCostStages(TypedDict):
     name: NotRequired[str | None]
-    mass_in: NotRequired[_Measure | Sequence[_Measure] | None]
-    time: NotRequired[_Measure | Sequence[_Measure] | None]
-    extra_time: NotRequired[_Measure | Sequence[_Measure] | None]
+    mass_in: NotRequired[_Measure | None]
+    time: NotRequired[_Measure | None]
+    extra_time: NotRequired[_Measure | None]
     hourly_cost: NotRequired[_Plain | None]
     people: NotRequired[_Plain | None]
-    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    stage_cost_per_mass: NotRequired[_Measure | None]
     fixed_cost: NotRequired[_Plain | None]
 
 class _LotCostOwnStages(TypedDict):
     name: NotRequired[str | None]
-    extra_time: NotRequired[_Measure | Sequence[_Measure] | None]
+    extra_time: NotRequired[_Measure | None]
     hourly_cost: NotRequired[_Plain | None]
     people: NotRequired[_Plain | None]
-    stage_cost_per_mass: NotRequired[_Measure | Sequence[_Measure] | None]
+    stage_cost_per_mass: NotRequired[_Measure | None]
     fixed_cost: NotRequired[_Plain | None]
+
+class _LotCostGoodsTimes(TypedDict):
+    stage: NotRequired[str | None]
+    time: NotRequired[_Measure | None]
 
 class _LotCostGoods(TypedDict):
     name: NotRequired[str | None]
-    fibre_mass: _Measure | Sequence[_Measure]
+    fibre_mass: _Measure
     pieces: NotRequired[_Plain | None]
-    times: NotRequired[
-        Sequence[_LotCostTimes | tuple[str, _LotCostTimes] | str]
-        | Mapping[str, _LotCostTimes]
-        | None
-    ]
+    times: NotRequired[_Named[_LotCostGoodsTimes | _Measure] | None]
 
 @_as_calculation
 def lot_cost(
     *,
     greasy_mass: _Measure | Sequence[_Measure],
     price_per_mass: _Measure | Sequence[_Measure],
-    stages: Sequence[_LotCostStages | tuple[str, _LotCostStages] | str]
-    | Mapping[str, _LotCostStages],
-    goods: Sequence[_LotCostGoods | tuple[str, _LotCostGoods] | str] | Mapping[str, _LotCostGoods],
+    stages: _Named[_LotCostStages],
+    goods: _Named[_LotCostGoods],
     name: str | None = None,
-    own_stages: Sequence[_LotCostOwnStages | tuple[str, _LotCostOwnStages] | str]
-    | Mapping[str, _LotCostOwnStages]
-    | None = None,
+    own_stages: _Named[_LotCostOwnStages] | None = None,
     left_over: _Measure | Sequence[_Measure] | None = None,
     state_ratio: _Plain | None = None,
     hourly_wage: _Plain | None = None,
@@ -2492,14 +2484,7 @@ def passages(
     machines: _Plain | None = None,
     per_person: _Plain | None = None,
 ) -> Results[
-    Literal[
-        "length_per_machine",
-        "run_length",
-        "time",
-        "cloth_rate",
-        "people",
-        "person_hours",
-    ],
+    Literal["length_per_machine", "run_length", "time", "cloth_rate", "people", "person_hours"],
     Quantity,
 ]:
     """Cloth through a machine, several times if need be: length run and hours.
@@ -2827,9 +2812,9 @@ def warping(
 
 class _WashesWashes(TypedDict):
     liquor_ratio: _Plain
-    soap_concentration: NotRequired[_Measure | Sequence[_Measure] | None]
-    alkali_concentration: NotRequired[_Measure | Sequence[_Measure] | None]
-    temperature: NotRequired[_Measure | Sequence[_Measure] | None]
+    soap_concentration: NotRequired[_Measure | None]
+    alkali_concentration: NotRequired[_Measure | None]
+    temperature: NotRequired[_Measure | None]
     removed_share: NotRequired[_Plain | None]
 
 @_as_calculation
@@ -2847,19 +2832,28 @@ def washes(
     washes: the washes, in order
     """
 
+class _WeekLotsTimes(TypedDict):
+    machine: NotRequired[str | None]
+    time: _Measure
+
 class _WeekLots(TypedDict):
     name: NotRequired[str | None]
     colour: str
-    times: Sequence[_WeekTimes | tuple[str, _WeekTimes] | str] | Mapping[str, _WeekTimes]
+    times: _Named[_WeekLotsTimes | _Measure]
     lightness: NotRequired[_Plain | None]
+
+class _WeekMachinesChanges(TypedDict):
+    colour_before: str
+    colour_after: str
+    clean_time: _Measure
 
 class _WeekMachines(TypedDict):
     name: NotRequired[str | None]
-    open_time: _Measure | Sequence[_Measure]
-    clean_time: NotRequired[_Measure | Sequence[_Measure] | None]
-    clean_time_to_darker: NotRequired[_Measure | Sequence[_Measure] | None]
-    clean_time_to_lighter: NotRequired[_Measure | Sequence[_Measure] | None]
-    changes: NotRequired[Sequence[_WeekChanges] | None]
+    open_time: _Measure
+    clean_time: NotRequired[_Measure | None]
+    clean_time_to_darker: NotRequired[_Measure | None]
+    clean_time_to_lighter: NotRequired[_Measure | None]
+    changes: NotRequired[Sequence[_WeekMachinesChanges] | None]
     colour: NotRequired[str | None]
     lightness: NotRequired[_Plain | None]
     people: NotRequired[_Plain | None]
@@ -2867,9 +2861,8 @@ class _WeekMachines(TypedDict):
 @_as_calculation
 def week(
     *,
-    lots: Sequence[_WeekLots | tuple[str, _WeekLots] | str] | Mapping[str, _WeekLots],
-    machines: Sequence[_WeekMachines | tuple[str, _WeekMachines] | str]
-    | Mapping[str, _WeekMachines],
+    lots: _Named[_WeekLots],
+    machines: _Named[_WeekMachines],
     order: Literal["light to dark", "dark to light", "as given"] | None = None,
     try_orders: bool | None = None,
 ) -> Results[str, Any]:

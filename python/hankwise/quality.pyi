@@ -3,16 +3,16 @@
 # Written by python -m hankwise._stubs from the catalogue.
 
 from collections.abc import Sequence
-from typing import Any, Literal
+from typing import Any, Literal, TypeAlias
 
 from hankwise._hankwise import (
-    _Measure,
-    _Measures,
-    _Plain,
     Quantity,
     Results,
     _as_calculation,
     _as_formula,
+    _Measure,
+    _Measures,
+    _Plain,
     capability as capability,
     chart as chart,
     chart_constants as chart_constants,
@@ -285,24 +285,22 @@ def readings_needed(
     confidence: share of cases in which the mean is within it
     """
 
+_SkeinCountOption: TypeAlias = Literal[
+    "conditioned",
+    "oven-dry",
+    "oven-dry plus regain",
+    "scoured, conditioned",
+    "scoured, oven-dry",
+    "scoured, oven-dry plus regain",
+    "scoured, oven-dry plus commercial allowance",
+]
+
 @_as_calculation
 def skein_count(
     *,
     masses: _Measures,
     skein_length: _Measure | Sequence[_Measure],
-    option: Literal[
-        "conditioned",
-        "oven-dry",
-        "oven-dry plus regain",
-        "scoured,
-        conditioned",
-        "scoured,
-        oven-dry",
-        "scoured,
-        oven-dry plus regain",
-        "scoured,
-        oven-dry plus commercial allowance",
-    ] | None = None,
+    option: _SkeinCountOption | None = None,
     allowance: _Plain | None = None,
     stretch: _Plain | None = None,
     confidence: _Plain | None = None,

@@ -6,14 +6,14 @@ from collections.abc import Sequence
 from typing import Any, Literal
 
 from hankwise._hankwise import (
-    _Measure,
-    _Measures,
-    _Plain,
-    _Plains,
     Quantity,
     Results,
     _as_calculation,
     _as_formula,
+    _Measure,
+    _Measures,
+    _Plain,
+    _Plains,
     parse as parse,
     round_count as round_count,
     round_tex as round_tex,

@@ -6,7 +6,7 @@ use super::check::{
 use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
-use crate::number::Number;
+use crate::number::{Number, V};
 use crate::quantity::{
     Count, Fraction, Kind, Length, LinearDensity, Mass, Ratio, Regain, Unit, print, unit,
 };
@@ -212,12 +212,13 @@ fn bands<N: Number>(given: &CheckWeightCardInputs<N>) -> Bands<N> {
     let different = given.different_ends.unwrap_or(pieces);
     // What few readings say of the variation is uncertain itself: Student's t for z.
     let z = |chance: Fraction<N>| {
-        let chance = chance.value();
-        let z = match given.cv_readings {
-            Some(readings) => law::t_two_sided(chance, readings.value() - 1.0),
-            None => normal::two_sided(chance),
-        };
-        Ratio::base(N::constant(z))
+        Ratio::from(match given.cv_readings {
+            Some(readings) => {
+                let t = law::t_two_sided(chance.value(), readings.value() - 1.0);
+                V::looked_up(t, [chance.v(), readings.v()])
+            }
+            None => V::looked_up(normal::two_sided(chance.value()), [chance.v()]),
+        })
     };
     Bands {
         mean: Band {

@@ -4,7 +4,7 @@ import pickle
 
 import hankwise as hw
 import pytest
-from test_sheet import column, put, recalculate
+from sheets import column, put, recalculate, rows_of
 
 THROW = {
     "wanted_width": "1.40 m",
@@ -61,7 +61,7 @@ def test_a_workbook_of_a_piece_follows_its_inputs(tmp_path):
         tmp_path / "piece.xlsx",
         {"wanted_width": 1.62, "pieces": 11, "take_up": 9, "creel": 50, "seam": 1.5},
     )
-    sheet = column(recalculate(tmp_path) / "piece.xlsx")
+    sheet = column(rows_of(recalculate(tmp_path) / "piece.xlsx"))
     piece = hw.cloth.piece(**{**RICH, **changed})
     assert len(piece) > 40
     for name in piece:
@@ -176,7 +176,7 @@ def test_colours_of_a_check():
     assert order.laid is None
     check = hw.cloth.piece(**THROW, warp_colours=order, weft_colours="24 grey 4 white")
     rows = check["colours_of_warp"]
-    assert [row["name"] for row in rows] == ["grey", "white"]
+    assert [row["colour"] for row in rows] == ["grey", "white"]
     ends = [row["warp_ends"].number("") for row in rows]
     assert sum(ends) == 812
     assert check["grey.warp_ends"].number("") == ends[0]

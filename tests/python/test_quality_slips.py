@@ -35,8 +35,8 @@ def skeins(masses, **more):
         (lambda: Q.chart([1, 2, 1], centre=1, sigma=1, baseline=2), hw.RangeError, "both given"),
         (lambda: Q.chart([1, 2, 1, 2], 2, "range", sigma=1, baseline=2), hw.RangeError, "both"),
         (lambda: Q.chart_constants(1001), hw.RangeError, "too large; write a number"),
-        (lambda: Q.readings_needed(cv="0 %", relative_error="2 %"), hw.RangeError, "is not possible"),
-        (lambda: skeins(SKEINS, option="oven dry"), hw.NotationError, "mean 'oven-dry'"),
+        (lambda: Q.readings_needed(cv="0 %", relative_error="2 %"), hw.RangeError, "not possible"),
+        (lambda: skeins(SKEINS, option="oven-dyr"), hw.NotationError, "mean 'oven-dry'"),
     ],
 )  # fmt: skip
 def test_what_is_refused_and_what_to_write(call, error, words):

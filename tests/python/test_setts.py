@@ -58,7 +58,7 @@ def test_all_theories_of_a_plain_cloth():
     rows = found["theories"]
     assert len(rows) == 9
     for row in rows:
-        working = found.working(f"{row['name']}.warp_sett")
+        working = found.working(f"{row['key']}.warp_sett")
         assert working.value == pytest.approx(row["warp_sett"].number("threads/cm"), rel=1e-12)
     assert "brierley_sett" in str(found.working("brierley.warp_sett"))
     assert "<table" in found._repr_html_()

@@ -11,6 +11,8 @@ import pytest
 from hankwise import _hankwise, _stubs
 
 RIGHT = """
+from typing import Any
+
 import numpy as np
 import hankwise as hw
 from hankwise.yarn import twist_factor
@@ -27,16 +29,33 @@ mean: hw.Quantity = hw.yarn.mean_by_length(["16 Nm", "20 Nm"])
 number: float = hw.convert(16, "Nm", "tex")
 low: list[hw.Quantity | None] = [figure.low for figure in hw.handbook["packing"].find("wool")]
 words: hw.HandbookTable = hw.yarn.weight_class("4 Nm", country="UK")
+cost: hw.Results[str, Any] = hw.mill.cost_through(
+    price_per_mass="4 /kg",
+    stages=[("sort", {"loss": "6 %"}), {"name": "card", "loss": 0.08}, "press"],
+    goods={"hank": "100 g", "throw": {"mass": hw.q(1.2, "kg")}},
+)
+hours: hw.Quantity = hw.mill.passages(cloth_length=["60 m", "80 m"], cloth_speed="8 m/min")["time"]
+kind: str = hw.mill.week(
+    lots={"Elm": {"colour": "black", "times": {"card": "10 h"}}},
+    machines={"card": {"open_time": "40 h"}},
+).working("card.finish").unit
 chance: float | None = hw.plan.load("lot.toml").run(draws=1000, seed=2).chance
 """
+REST = 'regain_before="60 %", regain_after="16 %", evaporation_rate="15 kg/h"'
+DRYER = f'oven_dry_mass="40 kg", {REST}'
 WRONG = {
     'hw.yarn.twist_factor(twits="9 tpi", count="16 YSW")': 'did you mean "twist"?',
-    'hw.yarn.twist_factor.working(twist="9 tpi", cuont="16 YSW")': 'did you mean "count"?',
-    'hw.yarn.twist_factor.solve("twits", twist_factor="39 turns/cm √tex")': "Literal['twits']",
+    'hw.yarn.twist_factor.working(twist="9 tpi", cuont="16 YSW")': 'variant of "working"',
     "hw.yarn.twist_factor(twist=9, count='16 YSW')": '"twist" to "__call__"',
     "hw.yarn.twist_facto": 'maybe "twist_factor"',
     'hw.mill.mass_after_loss("3 kg", 0.08)': 'Missing positional argument "held_up"',
     "hw.q(16)": "No overload variant",
+    f"hw.mill.dryer({DRYER}, eficiency=0.9)": 'keyword argument "eficiency"',
+    f"hw.mill.dryer(oven_dry_mass=40, {REST})": '"oven_dry_mass" to "__call__"',
+    f"hw.mill.dryer({REST})": 'Missing named argument "oven_dry_mass"',
+    f"hw.mill.dryer({DRYER})['tiem']": "Invalid index type \"Literal['tiem']\"",
+    'hw.quality.skein_count(masses=["9 g"], skein_length="60 m", option="scuored")': '"option"',
+    'hw.mill.blend(components={"Ash": {"shrae": 0.5, "regain": 0.16}})': 'Extra key "shrae"',
 }
 
 

@@ -103,7 +103,7 @@ def test_trying_orders_is_never_worse(hours, clean):
         ([{**LOTS[0], "shade": "grey"}], MACHINES, "as given", "no input 'shade'"),
         ([LOTS[0], LOTS[0]], MACHINES, "as given", "the name of two of the lots"),
         (LOTS, {"card": {"clean_time": "1 h"}}, "as given", "open_time .* is missing"),
-        (LOTS, {"card": {"open_time": "0 h"}}, "as given", "0 is not possible"),
+        (LOTS, {"card": {"open_time": "0 h"}}, "as given", "0 h is not possible"),
         (LOTS, MACHINES, "by size", "light to dark"),
         ("Elm", MACHINES, "as given", "a list goes here"),
         ([], MACHINES, "as given", "lots .* is missing"),

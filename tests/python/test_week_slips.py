@@ -74,7 +74,7 @@ def test_lightness_as_a_share():
     told = week(lot(colour="teal", lightness="40 %"), lot(name="Ash", colour="rust", lightness=0.6))
     assert [one["name"] for one in told["lots"]] == ["Ash", "Elm"]
     assert told["Elm.lightness"].number("%") == 40
-    with pytest.raises(hw.HankwiseError, match="Elm, lightness: .* write '40 %'"):
+    with pytest.raises(hw.HankwiseError, match=r"Elm, lightness: .* write '40 %'"):
         week(lot(colour="teal", lightness=40))
 
 
