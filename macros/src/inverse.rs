@@ -142,10 +142,8 @@ impl Inverse {
         let mut parameters: Vec<Tokens> = Vec::new();
         for Argument { name, result } in &self.arguments {
             parameters.push(if let Some(Given { meaning, symbol, low, high }) = result {
-                let symbol = match symbol {
-                    Some(symbol) => quote!(#symbol),
-                    None => quote!(#symbol_of_result),
-                };
+                let symbol =
+                    symbol.as_ref().map_or_else(|| quote!(#symbol_of_result), |own| quote!(#own));
                 quote!(#[doc = #meaning] #[q(#symbol, #low..=#high)] #name: #returned)
             } else {
                 let Input { ty, meaning, symbol, low, high, whole, .. } = find(name)?;

@@ -284,7 +284,7 @@ def crimp_from_lengths(yarn_length: _Measure, cloth_length: _Measure) -> Quantit
     c = (Y − L) / L
 
     yarn_length: length of the yarn
-    cloth_length: length of the cloth it was taken from
+    cloth_length: length of the cloth
     """
 
 @_as_formula
@@ -1319,7 +1319,7 @@ def share_of_maximum(sett: _Measure, maximum_sett: _Measure) -> Quantity:
     s = n / n_m
 
     sett: sett
-    maximum_sett: closest sett by a theory
+    maximum_sett: closest sett
     """
 
 @_as_formula

@@ -645,7 +645,7 @@ def hank_rate_from_mass(
 
     N = 1000000 × m_y / (T × l_h); q_h = N / (60 × τ × k_n)
 
-    yarn_mass: mass wound
+    yarn_mass: mass of yarn
     count: count
     hank_length: length of a hank
     time: time
@@ -1520,11 +1520,11 @@ def time_for_hanks(
 
     N = 1000000 × m_y / (T × l_h); τ = N / (60 × q_h × k_n)
 
-    yarn_mass: mass to wind
+    yarn_mass: mass of yarn
     count: count
     hank_length: length of a hank
     hank_rate: hanks that a drum winds, with stops
-    drums: drums at work
+    drums: drums
     """
 
 @_as_formula

@@ -126,7 +126,7 @@ pub fn hank_rate<N: Number>(
     cautions = ["machines"]
 )]
 pub fn hank_rate_from_mass<N: Number>(
-    /// mass wound
+    /// mass of yarn
     #[q("m_y", 1.0..=10000.0)]
     yarn_mass: Mass<N>,
     /// count
@@ -138,7 +138,7 @@ pub fn hank_rate_from_mass<N: Number>(
     /// time
     #[q("τ", 0.5..=200.0)]
     time: Duration<N>,
-    /// drums
+    /// drums at work
     #[q("k_n", 1.0..=600.0)]
     drums: Count<N>,
 ) -> Frequency<N> {

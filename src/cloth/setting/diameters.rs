@@ -158,7 +158,7 @@ pub fn count_for_sett<N: Number>(
     slips = ["comparing shares by different theories", "a square maximum for a cloth with many more ends than picks"]
 )]
 pub fn working_sett<N: Number>(
-    /// closest sett
+    /// closest sett by a theory
     #[q("n_m", 1.0..=80.0)]
     maximum_sett: Sett<N>,
     /// share of it
