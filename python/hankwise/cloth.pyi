@@ -1319,7 +1319,7 @@ def share_of_maximum(sett: _Measure, maximum_sett: _Measure) -> Quantity:
     s = n / n_m
 
     sett: sett
-    maximum_sett: closest sett
+    maximum_sett: closest sett by a theory
     """
 
 @_as_formula
@@ -1670,7 +1670,7 @@ def working_sett(maximum_sett: _Measure, sett_share: _Plain) -> Quantity:
 
     n = n_m × s
 
-    maximum_sett: closest sett
+    maximum_sett: closest sett by a theory
     sett_share: share of it
     """
 

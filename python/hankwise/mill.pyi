@@ -649,7 +649,7 @@ def hank_rate_from_mass(
     count: count
     hank_length: length of a hank
     time: time
-    drums: drums
+    drums: drums at work
     """
 
 @_as_formula
@@ -1524,7 +1524,7 @@ def time_for_hanks(
     count: count
     hank_length: length of a hank
     hank_rate: hanks that a drum winds, with stops
-    drums: drums
+    drums: drums at work
     """
 
 @_as_formula

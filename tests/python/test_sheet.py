@@ -259,7 +259,7 @@ TOGETHER = {
     },
     "component_share": {"fed_ends": (20.0, 100.0)},
     "efficiency_from_output": {"made_amount": (0.1, 100.0), "calculated_amount": (100.0, 1e6)},
-    "smallest_lot": {"allowed_loss": (0.11, 0.5)},
+    "smallest_lot": {"allowed_loss": (0.21, 0.5)},
     "spindle_speed_from_travellers": {"small_diameter": (0.01, 0.029)},
     "twist_from_travellers": {
         "small_diameter": (0.01, 0.029),
