@@ -16,6 +16,48 @@ fn shows_the_steps_from_what_was_typed() {
     assert!(working.text().contains("38.99"));
 }
 
+/// 2 kg held up in 40 kg are 5 %, with the 5 % that any lot loses 10 %.
+#[test]
+fn the_working_of_an_unknown_is_that_of_the_inverse() {
+    let f = catalogue::formula("lot_loss").unwrap();
+    let given = ["1 kg", "5 %", "2 kg"].map(|text| parse(text).unwrap());
+    let typed = [None, Some("5 %".to_owned()), Some("2 kg".to_owned())];
+    let wanted = parse("10 %").unwrap();
+    let working = f.solve_working(0, &wanted, Some("10 %".to_owned()), &given, &typed).unwrap();
+    assert!((working.value() - 40.0).abs() < 1e-9, "{}", working.text());
+    let text = working.text();
+    for part in ["smallest_lot", "h / (w_a − w)", "10 %", "5 %", "2"] {
+        assert!(text.contains(part), "{part} is not in\n{text}");
+    }
+}
+
+/// No formula of the catalogue gives the hold-up: what was found is put into the formula.
+#[test]
+fn the_working_without_an_inverse_says_what_was_found() {
+    let f = catalogue::formula("lot_loss").unwrap();
+    let given = ["40 kg", "5 %", "1 kg"].map(|text| parse(text).unwrap());
+    let wanted = parse("10 %").unwrap();
+    let working = f.solve_working(2, &wanted, Some("10 %".to_owned()), &given, &[]).unwrap();
+    assert!((working.value() - 0.1).abs() < 1e-12, "{}", working.text());
+    let lines = working.lines();
+    let found = lines.iter().find(|line| line.name == "held_up").unwrap();
+    assert!((found.value - 2.0).abs() < 1e-9);
+    assert_eq!(found.origin, "found so that lot_loss is 10 %");
+    // A share is shown as one, and the origin stands where the unit is changed too.
+    let given = ["40 kg", "1 %", "2 kg"].map(|text| parse(text).unwrap());
+    let working = f.solve_working(1, &wanted, None, &given, &[]).unwrap();
+    assert!(working.text().contains("found so that lot_loss is 10 %"), "{}", working.text());
+    assert!((working.value() - 0.1).abs() < 1e-12);
+}
+
+#[test]
+fn no_one_working_where_several_figures_fit() {
+    let f = catalogue::formula("clean_yield_customs").unwrap();
+    let given = ["50 %", "1 %"].map(|text| parse(text).unwrap());
+    let error = f.solve_working(1, &parse("42.5 %").unwrap(), None, &given, &[]).unwrap_err();
+    assert!(error.to_string().contains("more than one vegetable_on_greasy"), "{error}");
+}
+
 #[test]
 fn the_same_step_is_recorded_once() {
     use hankwise::number::Number;

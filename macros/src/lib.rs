@@ -2,10 +2,12 @@
 //!
 //! `#[formula]` turns a function into a formula of the catalogue. The function is an ordinary one: its doc comment says what it means, the doc comments on its
 //! parameters say what they are, their types say of which kind. The attribute adds the card, the
-//! entry for the catalogue and the three ways of running the body.
+//! entry for the catalogue and the three ways of running the body. `#[inverse]` beside it makes the same
+//! of the formula solved for one of its inputs.
 
 mod calculation;
 mod inputs;
+mod inverse;
 mod results;
 mod words;
 
@@ -16,6 +18,7 @@ use syn::parse::{Parse, ParseStream};
 use syn::punctuated::Punctuated;
 use syn::{DeriveInput, Error, Expr, FnArg, ItemFn, Lit, Pat, ReturnType, Token, Type};
 
+use crate::inverse::Relation;
 use crate::words::documentation;
 
 /// What stands in the brackets of `#[formula(…)]`.
@@ -82,7 +85,7 @@ struct Input {
 pub fn formula(card: TokenStream, item: TokenStream) -> TokenStream {
     let card = syn::parse_macro_input!(card as Card);
     let function = syn::parse_macro_input!(item as ItemFn);
-    expand(&card, &function).unwrap_or_else(Error::into_compile_error).into()
+    inverse::family(&card, function).unwrap_or_else(Error::into_compile_error).into()
 }
 
 /// Turns a chain of formulas into a calculation: see `DEVELOPERS.md`, "Adding a calculation".
@@ -114,7 +117,7 @@ pub fn derive_words(item: TokenStream) -> TokenStream {
     inputs::derive_words(&input).unwrap_or_else(Error::into_compile_error).into()
 }
 
-fn expand(card: &Card, function: &ItemFn) -> syn::Result<Tokens> {
+fn expand(card: &Card, function: &ItemFn, relation: &Relation) -> syn::Result<Tokens> {
     let inputs = inputs(function)?;
     let output = match &function.sig.output {
         ReturnType::Type(_, ty) => kind_of(ty)?.0,
@@ -127,9 +130,9 @@ fn expand(card: &Card, function: &ItemFn) -> syn::Result<Tokens> {
         return Err(Error::new_spanned(&function.sig.ident, "say in a doc comment what it means"));
     }
     let entry = format_ident!("{}", function.sig.ident.to_string().to_uppercase());
-    let typed = typed_function(function, &inputs, &output, &entry);
+    let typed = typed_function(function, &inputs, &output, &entry, relation);
     let entry_of_catalogue =
-        catalogue_entry(card, function, &inputs, &output, &entry, [&summary, &details]);
+        catalogue_entry(card, function, &inputs, &output, &entry, [&summary, &details], relation);
     let runs = ways_to_run(card, function, &inputs, &entry);
     Ok(quote!(#typed #entry_of_catalogue #runs))
 }
@@ -140,6 +143,7 @@ fn typed_function(
     inputs: &[Input],
     output: &syn::Ident,
     entry: &syn::Ident,
+    relation: &Relation,
 ) -> Tokens {
     let (name, attrs, vis) = (&function.sig.ident, &function.attrs, &function.vis);
     let (generics, returned) = (&function.sig.generics, &function.sig.output);
@@ -155,8 +159,10 @@ fn typed_function(
         }
     });
     let (panics, equal) = equal_lengths(function, inputs);
+    let inverse = relation.said();
     quote! {
         #(#attrs)*
+        #inverse
         #panics
         #[inline(always)]
         #vis fn #name #generics(#(#parameters),*) #returned {
@@ -198,7 +204,9 @@ fn catalogue_entry(
     output: &syn::Ident,
     entry: &syn::Ident,
     [summary, details]: [&String; 2],
+    relation: &Relation,
 ) -> Tokens {
+    let (inverse_of, solved_for) = (relation.inverse_of(), relation.solved_for());
     let Card { result, sources, limits, slips, cautions, .. } = card;
     let name = &function.sig.ident;
     let text = name.to_string();
@@ -225,6 +233,8 @@ fn catalogue_entry(
             limits: &[#(#limits),*],
             slips: &[#(#slips),*],
             cautions: &[#(#cautions),*],
+            inverse_of: #inverse_of,
+            solved_for: #solved_for,
             evaluate: self::#name::evaluate,
             block: self::#name::block,
             record: self::#name::record,

@@ -285,7 +285,7 @@ def crimp_from_lengths(yarn_length: _Measure, cloth_length: _Measure) -> Quantit
     c = (Y − L) / L
 
     yarn_length: length of the yarn
-    cloth_length: length of the cloth it was taken from
+    cloth_length: length of the cloth
     """
 
 @_as_formula
@@ -1671,7 +1671,7 @@ def working_sett(maximum_sett: _Measure, sett_share: _Plain) -> Quantity:
 
     n = n_m × s
 
-    maximum_sett: closest sett
+    maximum_sett: closest sett by a theory
     sett_share: share of it
     """
 

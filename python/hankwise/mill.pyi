@@ -646,11 +646,11 @@ def hank_rate_from_mass(
 
     N = 1000000 × m_y / (T × l_h); q_h = N / (60 × τ × k_n)
 
-    yarn_mass: mass wound
+    yarn_mass: mass of yarn
     count: count
     hank_length: length of a hank
     time: time
-    drums: drums
+    drums: drums at work
     """
 
 @_as_formula
@@ -1521,7 +1521,7 @@ def time_for_hanks(
 
     N = 1000000 × m_y / (T × l_h); τ = N / (60 × q_h × k_n)
 
-    yarn_mass: mass to wind
+    yarn_mass: mass of yarn
     count: count
     hank_length: length of a hank
     hank_rate: hanks that a drum winds, with stops

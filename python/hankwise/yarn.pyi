@@ -255,8 +255,8 @@ def count_of(length: _Measure, mass: _Measure) -> Quantity:
 
     T = m / L × 1000000
 
-    length: length measured off
-    mass: its mass
+    length: length
+    mass: mass
     """
 
 @_as_formula

@@ -19,9 +19,82 @@ pub(crate) struct Formula {
     pub(crate) card: &'static formula::Formula,
 }
 
+/// What is asked of `solve`: the place of the unknown, the wanted result, all inputs; at the place of
+/// the unknown stands no number.
+struct Asked {
+    place: usize,
+    wanted: Amount,
+    wanted_text: Option<String>,
+    given: Vec<Amount>,
+    typed: Vec<Option<String>>,
+}
+
 impl Formula {
     pub(crate) fn of(card: &'static formula::Formula) -> Formula {
         Formula { card }
+    }
+
+    fn asked<'py>(
+        &self,
+        py: Python<'py>,
+        unknown: &str,
+        kwargs: Option<&Bound<'py, PyDict>>,
+    ) -> PyResult<Asked> {
+        let card = self.card;
+        let Some(place) = card.inputs.iter().position(|i| i.name == unknown) else {
+            return Err(PyTypeError::new_err(format!(
+                "{} has no input '{unknown}' to solve for; its inputs are {}",
+                card.name,
+                self.names()
+            )));
+        };
+        if card.inputs[place].many {
+            return Err(PyTypeError::new_err(format!(
+                "{}: a list such as '{unknown}' cannot be solved for",
+                card.name
+            )));
+        }
+        let others = PyDict::new(py);
+        let mut wanted = None;
+        for (name, value) in kwargs.map(PyDictMethods::iter).into_iter().flatten() {
+            let name: String = name.extract()?;
+            if name == card.name || name == "result" {
+                wanted = Some(value);
+            } else if name == unknown {
+                return Err(PyTypeError::new_err(format!(
+                    "'{unknown}' is what is looked for and was given too"
+                )));
+            } else {
+                others.set_item(name, value)?;
+            }
+        }
+        let Some(wanted) = wanted else {
+            return Err(PyTypeError::new_err(format!(
+                "the wanted result is missing; write {}=\"{}\"",
+                card.name,
+                card.output.kind.example()
+            )));
+        };
+        let Given::One(wanted, wanted_text) = one(&wanted, card.output.kind)? else {
+            return Err(PyTypeError::new_err(
+                "solve takes one figure for the result, not an array",
+            ));
+        };
+        let bound = self.bind(&PyTuple::empty(py), Some(&others), Some(unknown))?;
+        let (mut given, mut typed) = (Vec::new(), Vec::new());
+        for one in self.read(&bound)?.given {
+            let Given::One(amount, text) = one else {
+                return Err(PyTypeError::new_err(
+                    "solve takes one figure for each input, not arrays",
+                ));
+            };
+            given.push(amount);
+            typed.push(text);
+        }
+        let unit = base_unit(card.inputs[place].kind);
+        given.insert(place, Amount { number: f64::NAN, unit });
+        typed.insert(place, None);
+        Ok(Asked { place, wanted, wanted_text, given, typed })
     }
 }
 
@@ -104,60 +177,38 @@ impl Formula {
         unknown: &str,
         kwargs: Option<&Bound<'py, PyDict>>,
     ) -> PyResult<Vec<Quantity>> {
-        let card = self.card;
-        let Some(place) = card.inputs.iter().position(|i| i.name == unknown) else {
-            return Err(PyTypeError::new_err(format!(
-                "{} has no input '{unknown}' to solve for; its inputs are {}",
-                card.name,
-                self.names()
-            )));
-        };
-        if card.inputs[place].many {
-            return Err(PyTypeError::new_err(format!(
-                "{}: a list such as '{unknown}' cannot be solved for",
-                card.name
-            )));
+        let asked = self.asked(py, unknown, kwargs)?;
+        let row: Vec<f64> = asked.given.iter().map(Amount::base).collect();
+        let roots = self.card.solve(asked.place, asked.wanted.base(), &row);
+        let kind = self.card.inputs[asked.place].kind;
+        let each = |x| Quantity::scalar(py, x, base_unit(kind), kind);
+        Ok(roots.map_err(|e| raise(&e))?.into_iter().map(each).collect())
+    }
+
+    /// The working of one input that gives the wanted result, which is named as in `solve`: that of the
+    /// inverse formula where there is one, else that of this formula with the input found.
+    #[pyo3(signature = (unknown, **kwargs))]
+    fn solve_working<'py>(
+        &self,
+        py: Python<'py>,
+        unknown: &str,
+        kwargs: Option<&Bound<'py, PyDict>>,
+    ) -> PyResult<Working> {
+        let Asked { place, wanted, wanted_text, given, typed } = self.asked(py, unknown, kwargs)?;
+        let working = self
+            .card
+            .solve_working(place, &wanted, wanted_text, &given, &typed)
+            .map_err(|e| raise(&e))?;
+        let of = given.len();
+        let known = given.iter().enumerate().filter(|(at, _)| *at != place);
+        let mut unusual: Vec<String> =
+            known.filter_map(|(at, x)| self.card.unusual_at(at, of, x.base())).collect();
+        // An inverse is not bound to the usual range of what it gives.
+        if self.card.solved_for.iter().any(|solved| solved.unknown == unknown) {
+            unusual.extend(self.card.unusual_at(place, of, working.value()));
         }
-        let others = PyDict::new(py);
-        let mut wanted = None;
-        for (name, value) in kwargs.map(PyDictMethods::iter).into_iter().flatten() {
-            let name: String = name.extract()?;
-            if name == card.name || name == "result" {
-                wanted = Some(value);
-            } else if name == unknown {
-                return Err(PyTypeError::new_err(format!(
-                    "'{unknown}' is what is looked for and was given too"
-                )));
-            } else {
-                others.set_item(name, value)?;
-            }
-        }
-        let Some(wanted) = wanted else {
-            return Err(PyTypeError::new_err(format!(
-                "the wanted result is missing; write {}=\"{}\"",
-                card.name,
-                card.output.kind.example()
-            )));
-        };
-        let Given::One(wanted, _) = one(&wanted, card.output.kind)? else {
-            return Err(PyTypeError::new_err(
-                "solve takes one figure for the result, not an array",
-            ));
-        };
-        let bound = self.bind(&PyTuple::empty(py), Some(&others), Some(unknown))?;
-        let mut row = Vec::new();
-        for given in self.read(&bound)?.given {
-            let Given::One(amount, _) = given else {
-                return Err(PyTypeError::new_err(
-                    "solve takes one figure for each input, not arrays",
-                ));
-            };
-            row.push(amount.base());
-        }
-        row.insert(place, f64::NAN);
-        let roots = card.solve(place, wanted.base(), &row).map_err(|e| raise(&e))?;
-        let kind = card.inputs[place].kind;
-        Ok(roots.into_iter().map(|x| Quantity::scalar(py, x, base_unit(kind), kind)).collect())
+        warn(py, unusual)?;
+        Ok(Working { working })
     }
 
     #[getter]
@@ -210,6 +261,20 @@ impl Formula {
     #[getter]
     fn equation(&self) -> String {
         self.card.equations().join("; ")
+    }
+    /// The name of the formula that this one is the inverse of.
+    #[getter]
+    fn inverse_of(&self) -> Option<&'static str> {
+        self.card.inverse_of
+    }
+    /// The formulas that solve the same relation for its other quantities: their names by what they give.
+    #[getter]
+    fn solved_for<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        let all = PyDict::new(py);
+        for solved in self.card.solved_for {
+            all.set_item(solved.unknown, solved.by.name)?;
+        }
+        Ok(all)
     }
     /// The inputs, as dictionaries.
     #[getter]

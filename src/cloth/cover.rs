@@ -30,6 +30,20 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     limits = ["compares yarns of one make, packed alike; it knows neither density nor twist", "a number alone says nothing: the same cloth has 12.5 in the SI form and 13.1 in Peirce's"],
     slips = ["the count instead of its root: 'threads/cm × tex × 0.1' is a misprint", "comparing the SI form with Peirce's: 4.5 % apart", "another system's count in Peirce's form"]
 )]
+#[inverse(
+    "The sett that gives a cover factor.",
+    sett_for_cover_factor(cover_factor: 2.0..=30.0, count) -> sett
+        = 10.0 * cover_factor / count.sqrt(),
+    limits = ["whether it can be woven is another matter: see weavability and the theories of setting"],
+    slips = ["the same sett for another count", "proportion instead of square root when the count changes"]
+)]
+#[inverse(
+    "The count that gives a cover factor at a sett.",
+    count_for_cover_factor(cover_factor: 2.0..=30.0, sett) -> count
+        = (10.0 * cover_factor / sett).squared(),
+    limits = ["yarn of the make that the factor is known of"],
+    slips = ["forgetting the square: twice the cover asks for four times the count"]
+)]
 pub fn cover_factor<N: Number>(
     /// sett
     #[q("n", 1.0..=80.0)]
@@ -39,42 +53,6 @@ pub fn cover_factor<N: Number>(
     count: LinearDensity<N>,
 ) -> CoverFactor<N> {
     sett * count.sqrt() / 10.0
-}
-
-/// The sett that gives a cover factor.
-#[formula(
-    result = "n",
-    sources = ["GATE solutions", "Woven fabric handout"],
-    limits = ["whether it can be woven is another matter: see weavability and the theories of setting"],
-    slips = ["the same sett for another count", "proportion instead of square root when the count changes"]
-)]
-pub fn sett_for_cover_factor<N: Number>(
-    /// cover factor
-    #[q("K_c", 2.0..=30.0)]
-    cover_factor: CoverFactor<N>,
-    /// yarn count
-    #[q("T", 1.0..=2000.0)]
-    count: LinearDensity<N>,
-) -> Sett<N> {
-    10.0 * cover_factor / count.sqrt()
-}
-
-/// The count that gives a cover factor at a sett.
-#[formula(
-    result = "T",
-    sources = ["definition"],
-    limits = ["yarn of the make that the factor is known of"],
-    slips = ["forgetting the square: twice the cover asks for four times the count"]
-)]
-pub fn count_for_cover_factor<N: Number>(
-    /// cover factor
-    #[q("K_c", 2.0..=30.0)]
-    cover_factor: CoverFactor<N>,
-    /// sett
-    #[q("n", 1.0..=80.0)]
-    sett: Sett<N>,
-) -> LinearDensity<N> {
-    (10.0 * cover_factor / sett).squared()
 }
 
 /// Cover factor of the cloth from those of warp and weft.

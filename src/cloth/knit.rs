@@ -82,6 +82,13 @@ pub fn knit_take_up<N: Number>(
     limits = ["the length of yarn in a loop by unravelling a known number of them", "compares plain knitting in yarns of one make"],
     slips = ["the loop in millimetres in one figure, in centimetres in the other: a factor of ten", "the count instead of its root"]
 )]
+#[inverse(
+    "The length of yarn in a loop that gives a tightness.",
+    loop_for_tightness(count, tightness_factor: 5.0..=30.0) -> loop_length
+        = count.sqrt() / (100.0 * tightness_factor),
+    limits = ["what the machine draws is measured on the cloth, not read off its dial"],
+    slips = ["the same loop for a thicker yarn: it knits tighter"]
+)]
 pub fn tightness_factor<N: Number>(
     /// count
     #[q("T", 2.0..=2000.0)]
@@ -93,30 +100,19 @@ pub fn tightness_factor<N: Number>(
     count.sqrt() / (100.0 * loop_length)
 }
 
-/// The length of yarn in a loop that gives a tightness.
-#[formula(
-    result = "l",
-    sources = ["definition"],
-    limits = ["what the machine draws is measured on the cloth, not read off its dial"],
-    slips = ["the same loop for a thicker yarn: it knits tighter"]
-)]
-pub fn loop_for_tightness<N: Number>(
-    /// count
-    #[q("T", 2.0..=2000.0)]
-    count: LinearDensity<N>,
-    /// tightness factor
-    #[q("K_t", 5.0..=30.0)]
-    tightness_factor: TightnessFactor<N>,
-) -> Length<N> {
-    count.sqrt() / (100.0 * tightness_factor)
-}
-
 /// Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
 #[formula(
     result = "K_d",
     sources = ["GATE solutions", "definition"],
     limits = ["plain knitting; one state of relaxation: see munden_constants"],
     slips = ["courses counted before washing with a loop measured after"]
+)]
+#[inverse(
+    "The courses, or the wales, that a loop length leads to.",
+    courses_for_loop(loop_constant "constant of the direction": 3.0..=7.0, loop_length) -> courses_or_wales
+        = loop_constant / (100.0 * loop_length),
+    limits = ["plain knitting in the state that the constant is of"],
+    slips = ["the constant of the courses for the wales", "the loop in millimetres with a constant for centimetres: the constant has no unit, the loop has"]
 )]
 pub fn loop_constant<N: Number>(
     /// courses, or wales
@@ -127,24 +123,6 @@ pub fn loop_constant<N: Number>(
     loop_length: Length<N>,
 ) -> Ratio<N> {
     100.0 * courses_or_wales * loop_length
-}
-
-/// The courses, or the wales, that a loop length leads to.
-#[formula(
-    result = "n",
-    sources = ["GATE solutions"],
-    limits = ["plain knitting in the state that the constant is of"],
-    slips = ["the constant of the courses for the wales", "the loop in millimetres with a constant for centimetres: the constant has no unit, the loop has"]
-)]
-pub fn courses_for_loop<N: Number>(
-    /// constant of the direction
-    #[q("K_d", 3.0..=7.0)]
-    loop_constant: Ratio<N>,
-    /// length of yarn in a loop
-    #[q("l", 0.001..=0.05)]
-    loop_length: Length<N>,
-) -> Sett<N> {
-    loop_constant / (100.0 * loop_length)
 }
 
 /// Constant of the loops on an area, from those of courses and wales.

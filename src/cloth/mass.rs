@@ -138,6 +138,13 @@ pub fn count_with_added<N: Number>(
     limits = ["ounces of a running yard say nothing without the width: 56, 58 and 60 in are all in use"],
     slips = ["taking ounces of a running yard for ounces of a square yard"]
 )]
+#[inverse(
+    "Mass per area from the mass of a running metre.",
+    mass_per_area_of_cloth(running_mass "mass of a running metre": 1000.0..=5000000.0, cloth_width) -> mass_per_area
+        = running_mass / (1000.0 * cloth_width),
+    limits = ["the width at which the running metre or yard was weighed"],
+    slips = ["the wrong width: 56, 58 and 60 in are all in use"]
+)]
 pub fn running_mass_of_cloth<N: Number>(
     /// mass per area
     #[q("ω", 20.0..=2000.0)]
@@ -147,24 +154,6 @@ pub fn running_mass_of_cloth<N: Number>(
     cloth_width: Length<N>,
 ) -> LinearDensity<N> {
     1000.0 * mass_per_area * cloth_width
-}
-
-/// Mass per area from the mass of a running metre.
-#[formula(
-    result = "ω",
-    sources = ["definition"],
-    limits = ["the width at which the running metre or yard was weighed"],
-    slips = ["the wrong width: 56, 58 and 60 in are all in use"]
-)]
-pub fn mass_per_area_of_cloth<N: Number>(
-    /// mass of a running metre
-    #[q("λ", 1000.0..=5000000.0)]
-    running_mass: LinearDensity<N>,
-    /// width
-    #[q("b", 0.05..=4.0)]
-    cloth_width: Length<N>,
-) -> MassPerArea<N> {
-    running_mass / (1000.0 * cloth_width)
 }
 
 /// Mass of a piece from its mass per area.

@@ -21,6 +21,13 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     limits = ["in the reed; off the loom the cloth has drawn in and the sett is closer"],
     slips = ["a reed system that counts two-ended splits, doubled once more"]
 )]
+#[inverse(
+    "The reed for a sett.",
+    reed_for_sett(reed_sett "sett in the reed": 1.0..=60.0, ends_per_dent) -> reed
+        = reed_sett / ends_per_dent,
+    limits = ["choose the nearest reed that the mill owns"],
+    slips = ["the sett off the loom taken for that in the reed"]
+)]
 pub fn sett_in_reed<N: Number>(
     /// reed
     #[q("r", 0.5..=30.0)]
@@ -30,24 +37,6 @@ pub fn sett_in_reed<N: Number>(
     ends_per_dent: Count<N>,
 ) -> Sett<N> {
     reed * ends_per_dent
-}
-
-/// The reed for a sett.
-#[formula(
-    result = "r",
-    sources = ["Taylor 1909", "Brooks 1892"],
-    limits = ["choose the nearest reed that the mill owns"],
-    slips = ["the sett off the loom taken for that in the reed"]
-)]
-pub fn reed_for_sett<N: Number>(
-    /// sett in the reed
-    #[q("n_r", 1.0..=60.0)]
-    reed_sett: Sett<N>,
-    /// ends in a dent
-    #[q("e", 1.0..=6.0)]
-    ends_per_dent: Count<N>,
-) -> ReedCount<N> {
-    reed_sett / ends_per_dent
 }
 
 /// Threads in a width.

@@ -64,6 +64,14 @@ pub fn fibre_diameter<N: Number>(
     limits = ["yarn clean and conditioned, without oil, as the fibre count is", "about 100 to 120 are wanted for a woollen yarn (from memory)"],
     slips = ["leaving out the spread of diameters: the number reads 6 % high at a CV of 25 %", "using the count in oil"]
 )]
+#[inverse(
+    "Finest count that a number of fibres in the section allows.",
+    limit_count(fibres "fibres that the section needs": 20.0..=200.0, fibre_count, diameter_cv) -> count
+        = fibres * fibre_count * (1.0 + diameter_cv.squared()),
+    sources = ["Rieter", "memory"],
+    limits = ["yarn clean and conditioned, without oil", "how many fibres a way of spinning needs: handbook, minimum_fibres; 100 to 120 for woollen is from memory", "a limit and no promise: short, tender or uneven wool stops before it"],
+    slips = ["planning at the limit", "leaving out the spread of diameters"]
+)]
 pub fn fibres_in_section<N: Number>(
     /// yarn count, clean and conditioned
     #[q("T", 1.0..=2000.0)]
@@ -94,27 +102,6 @@ pub fn limit_irregularity<N: Number>(
     fibres: Count<N>,
 ) -> Fraction<N> {
     limit_factor / fibres.sqrt()
-}
-
-/// Finest count that a number of fibres in the section allows.
-#[formula(
-    result = "T",
-    sources = ["Rieter", "memory"],
-    limits = ["yarn clean and conditioned, without oil", "how many fibres a way of spinning needs: handbook, minimum_fibres; 100 to 120 for woollen is from memory", "a limit and no promise: short, tender or uneven wool stops before it"],
-    slips = ["planning at the limit", "leaving out the spread of diameters"]
-)]
-pub fn limit_count<N: Number>(
-    /// fibres that the section needs
-    #[q("n", 20.0..=200.0)]
-    fibres: Count<N>,
-    /// count of a fibre of the mean diameter
-    #[q("T_f", 0.05..=3.0)]
-    fibre_count: LinearDensity<N>,
-    /// coefficient of variation of the diameter
-    #[q("CV_d", 0.0..=0.35)]
-    diameter_cv: Fraction<N>,
-) -> LinearDensity<N> {
-    fibres * fibre_count * (1.0 + diameter_cv.squared())
 }
 
 /// Factor for the least irregularity, from the spread of the fibres' mass for their length.

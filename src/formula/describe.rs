@@ -2,7 +2,7 @@
 
 use std::fmt::Write as _;
 
-use super::{Formula, Input};
+use super::{Formula, Input, Solved};
 use crate::caution;
 use crate::quantity::print::{escape, of_kind};
 use crate::source::source;
@@ -87,6 +87,18 @@ impl Formula {
         }
     }
 
+    /// The formulas that solve the same relation for its other quantities, in a sentence; empty
+    /// without any.
+    fn solved_line(&self) -> String {
+        let mut said = String::new();
+        for (place, Solved { unknown, by }) in self.solved_for.iter().enumerate() {
+            let (before, same) =
+                if place == 0 { ("Also: ", "the same solved ") } else { ("; ", "") };
+            let _ = write!(said, "{before}{}, {same}for {unknown}", by.name);
+        }
+        if said.is_empty() { said } else { said + "." }
+    }
+
     /// What the result is: symbol, kind, unit.
     fn result_line(&self) -> String {
         let (kind, base) = (self.output.kind, self.output.kind.base());
@@ -94,7 +106,7 @@ impl Formula {
         format!("{}, {}{unit}", self.output.symbol, kind.words())
     }
 
-    /// The description: what it says, equation, inputs with their usual ranges and the basis of these,
+    /// The description: what it says, equation, its inverses, inputs with their usual ranges and the basis of these,
     /// limits, slips, cautions, sources, checks.
     ///
     /// ```
@@ -112,6 +124,10 @@ impl Formula {
         out.push('\n');
         for equation in self.equations() {
             out.push_str(&wrapped(&equation, indent, deeper));
+        }
+        let solved = self.solved_line();
+        if !solved.is_empty() {
+            let _ = write!(out, "\n{}", wrapped(&solved, "", ""));
         }
         let _ = writeln!(out, "\nInputs (usual ranges: {BASIS}):");
         for input in self.inputs {
@@ -156,7 +172,7 @@ impl Formula {
                 escape(&lines.join("\n")).replace('\n', "</li><li>")
             ),
         };
-        let foot: Vec<String> = [self.sources_line(), self.checks_line()]
+        let foot: Vec<String> = [self.solved_line(), self.sources_line(), self.checks_line()]
             .iter()
             .filter(|line| !line.is_empty())
             .map(|line| escape(line))

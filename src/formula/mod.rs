@@ -46,6 +46,21 @@ pub struct Output {
     pub kind: Kind,
 }
 
+/// The formula that solves a relation for one of its quantities.
+pub struct Solved {
+    /// The quantity that it gives: an input of the others, or what the inverses call the result.
+    pub unknown: &'static str,
+    /// The formula that gives it.
+    pub by: &'static Formula,
+}
+
+/// By name: formulas of one relation point to each other.
+impl std::fmt::Debug for Solved {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        write!(f, "{} by {}", self.unknown, self.by.name)
+    }
+}
+
 /// A formula of the catalogue: its card and the ways to run it.
 #[derive(Debug)]
 pub struct Formula {
@@ -71,6 +86,10 @@ pub struct Formula {
     pub slips: &'static [&'static str],
     /// Names of the cautions that go with the figure, see [`crate::caution`].
     pub cautions: &'static [&'static str],
+    /// The formula that this one is the inverse of.
+    pub inverse_of: Option<&'static str>,
+    /// The same relation solved for its other quantities.
+    pub solved_for: &'static [Solved],
     /// The body over plain numbers in base units.
     pub evaluate: fn(&[f64]) -> f64,
     pub(crate) block: fn(&[&[f64; BLOCK]], &mut [f64; BLOCK]),
@@ -109,6 +128,16 @@ impl Formula {
     /// The answer with its working, from quantities as the user gave them. `typed` holds the texts,
     /// where there are any.
     pub fn working(&self, given: &[Amount], typed: &[Option<String>]) -> Result<Working> {
+        self.working_from(given, typed, |_| "")
+    }
+
+    /// The answer with its working; `origin` says of each input where it came from.
+    fn working_from<'a>(
+        &self,
+        given: &[Amount],
+        typed: &[Option<String>],
+        origin: impl Fn(usize) -> &'a str,
+    ) -> Result<Working> {
         let base: Vec<f64> = given.iter().map(Amount::base).collect();
         self.answer(&base)?;
         let tape = Tape::new();
@@ -118,7 +147,7 @@ impl Formula {
                 .enumerate()
                 .map(|(place, amount)| {
                     let text = typed.get(place).cloned().flatten();
-                    self.enter(&tape, place, given.len(), amount, text)
+                    self.enter(&tape, place, given.len(), amount, text, origin(place))
                 })
                 .collect();
             let result = (self.record)(&row);
@@ -141,10 +170,11 @@ impl Formula {
         of: usize,
         amount: &Amount,
         text: Option<String>,
+        origin: &str,
     ) -> Worked<'t> {
         let input = self.input(place, of);
         let (name, symbol) = (self.name_at(place, of), self.symbol_at(place, of));
-        enter(tape, amount, text, input.kind, &name, &symbol, input.meaning, "")
+        enter(tape, amount, text, input.kind, &name, &symbol, input.meaning, origin)
     }
 
     /// The formula in symbols, such as `K = t × √T / 100`.

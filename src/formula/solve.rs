@@ -2,7 +2,9 @@
 
 use super::Formula;
 use crate::error::{Error, Result};
-use crate::quantity::print::of_kind;
+use crate::quantity::Amount;
+use crate::quantity::print::{default_unit, of_kind};
+use crate::worked::Working;
 
 /// Steps into which the usual range is cut to look for a change of sign.
 const STEPS: usize = 400;
@@ -69,6 +71,71 @@ impl Formula {
             )));
         }
         Ok(roots)
+    }
+
+    /// The working of one input, which gives the wanted result: that of the inverse where the catalogue
+    /// has one for this input, else that of this formula with the input found in its usual range, which
+    /// is said beside it. `given` and `typed` are as for [`Formula::working`] (what stands at `place` is
+    /// not looked at), `wanted_text` is the wanted result as it was typed.
+    ///
+    /// Where more than one figure gives the result there is no one working, and the error says which.
+    ///
+    /// ```
+    /// use hankwise::{catalogue, quantity::parse};
+    /// let lot_loss = catalogue::formula("lot_loss")?;
+    /// let given = [parse("0 kg")?, parse("5 %")?, parse("2 kg")?];
+    /// let working = lot_loss.solve_working(0, &parse("10 %")?, None, &given, &[])?;
+    /// assert_eq!(working.name(), "smallest_lot");
+    /// assert!((working.value() - 40.0).abs() < 1e-9);
+    /// # Ok::<(), hankwise::Error>(())
+    /// ```
+    pub fn solve_working(
+        &self,
+        place: usize,
+        wanted: &Amount,
+        wanted_text: Option<String>,
+        given: &[Amount],
+        typed: &[Option<String>],
+    ) -> Result<Working> {
+        let of = given.len();
+        let unknown = self.input(place, of);
+        let text = |place: usize| typed.get(place).cloned().flatten();
+        if let Some(solved) = self.solved_for.iter().find(|s| s.unknown == unknown.name) {
+            let (mut amounts, mut texts) = (Vec::new(), Vec::new());
+            for input in solved.by.inputs {
+                if self.inputs.iter().all(|own| own.name != input.name) {
+                    amounts.push(*wanted);
+                    texts.push(wanted_text.clone());
+                    continue;
+                }
+                let same = |place: &usize| self.input(*place, of).name == input.name;
+                for place in (0..of).filter(same) {
+                    amounts.push(given[place]);
+                    texts.push(text(place));
+                }
+            }
+            return solved.by.working(&amounts, &texts);
+        }
+        let row: Vec<f64> = given.iter().map(Amount::base).collect();
+        let roots = self.solve(place, wanted.base(), &row)?;
+        let wanted_text = wanted_text.unwrap_or_else(|| of_kind(wanted.base(), self.output.kind));
+        let [root] = roots[..] else {
+            let roots: Vec<String> = roots.iter().map(|x| of_kind(*x, unknown.kind)).collect();
+            return Err(Error::range(format!(
+                "{}: more than one {} gives {wanted_text}: {}; ask for the working with one of them",
+                self.name,
+                unknown.name,
+                roots.join(", ")
+            )));
+        };
+        // In percent where people say percent.
+        let unit = default_unit(unknown.kind);
+        let mut given = given.to_vec();
+        given[place] = Amount { number: root / unit.to_base(1.0), unit };
+        let mut texts: Vec<Option<String>> = (0..of).map(text).collect();
+        texts[place] = Some(crate::quantity::print::with_unit(given[place].number, unit.symbol));
+        let found = format!("found so that {} is {wanted_text}", self.name);
+        self.working_from(&given, &texts, |at| if at == place { &found } else { "" })
     }
 }
 

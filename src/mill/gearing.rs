@@ -141,6 +141,14 @@ pub fn draft_constant<N: Number>(
     limits = ["for a wheel in the place where draft goes as 1/teeth; read the constant off the machine or its plate"],
     slips = ["taking draft as proportional to the teeth"]
 )]
+#[inverse(
+    "The change wheel that would give a wanted draft, where draft falls as teeth rise.",
+    wheel_for_draft(draft_constant, draft "draft wanted": 1.0..=40.0) -> teeth
+        = draft_constant / draft,
+    limits = ["a wheel of the mill's own stands nearest above or below"],
+    slips = ["rounding to a wheel that nobody owns"],
+    cautions = ["wheels"]
+)]
 pub fn draft_from_wheel<N: Number>(
     /// draft constant: draft times teeth
     #[q("C_d", 20.0..=2000.0)]
@@ -150,25 +158,6 @@ pub fn draft_from_wheel<N: Number>(
     teeth: Count<N>,
 ) -> Ratio<N> {
     draft_constant / teeth
-}
-
-/// The change wheel that would give a wanted draft, where draft falls as teeth rise.
-#[formula(
-    result = "z",
-    sources = ["Howard and Bullough 1909"],
-    limits = ["a wheel of the mill's own stands nearest above or below"],
-    cautions = ["wheels"],
-    slips = ["rounding to a wheel that nobody owns"]
-)]
-pub fn wheel_for_draft<N: Number>(
-    /// draft constant: draft times teeth
-    #[q("C_d", 20.0..=2000.0)]
-    draft_constant: Ratio<N>,
-    /// draft wanted
-    #[q("D", 1.0..=40.0)]
-    draft: Ratio<N>,
-) -> Count<N> {
-    draft_constant / draft
 }
 
 /// Draft that makes one count of another, with the ends fed together.

@@ -29,6 +29,14 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     limits = ["the bound for a machine that mixes what it holds well; a real one clears a little faster at first and keeps a tail"],
     slips = ["taking the share as gone after one hold-up: 37 % is still there"]
 )]
+#[inverse(
+    "Fibre to send through a machine until no more than a share of the lot before comes off.",
+    clearing_fibre(held_up, carried_share "share of the lot before that may remain": 0.0005..=0.2) -> fibre_mass
+        = -held_up * carried_share.ln(),
+    limits = ["well mixed, no cleaning by hand: fettling the clothing takes the tail out", "what share of a colour can still be seen is for the eye: a dark fibre in white shows at far less than a white one in dark"],
+    slips = ["clearing with once the hold-up: it leaves 37 %, three times leave 5 %"],
+    cautions = ["machines"]
+)]
 pub fn carried_share<N: Number>(
     /// clean dry fibre gone through
     #[q("f", 0.0..=100.0)]
@@ -76,31 +84,19 @@ pub fn carried_mass<N: Number>(
     held_up * (1.0 - (-(fibre_mass / held_up)).exp())
 }
 
-/// Fibre to send through a machine until no more than a share of the lot before comes off.
-#[formula(
-    result = "f",
-    sources = ["definition"],
-    limits = ["well mixed, no cleaning by hand: fettling the clothing takes the tail out", "what share of a colour can still be seen is for the eye: a dark fibre in white shows at far less than a white one in dark"],
-    cautions = ["machines"],
-    slips = ["clearing with once the hold-up: it leaves 37 %, three times leave 5 %"]
-)]
-pub fn clearing_fibre<N: Number>(
-    /// clean dry fibre held up
-    #[q("h", 0.05..=20.0)]
-    held_up: Mass<N>,
-    /// share of the lot before that may remain
-    #[q("x", 0.0005..=0.2)]
-    carried_share: Fraction<N>,
-) -> Mass<N> {
-    -held_up * carried_share.ln()
-}
-
 /// What a lot loses in a machine that loses a share and keeps a fixed mass.
 #[formula(
     result = "w_L",
     sources = ["definition"],
     limits = ["the held-up fibre is lost to this lot, whoever has it later"],
     slips = ["taking the share of a large lot for a small one: it hides what the machine keeps"]
+)]
+#[inverse(
+    "The smallest lot whose loss stays within what is allowed.",
+    smallest_lot(held_up, loss, allowed_loss "loss allowed for the lot" "w_a": 0.03..=0.5) -> fibre_mass
+        = held_up / (allowed_loss - loss),
+    limits = ["what is allowed has to be over the share that is lost however large the lot"],
+    slips = ["dividing the held-up fibre by the allowed loss without first taking off the share that any lot loses"]
 )]
 pub fn lot_loss<N: Number>(
     /// clean dry fibre of the lot
@@ -114,27 +110,6 @@ pub fn lot_loss<N: Number>(
     held_up: Mass<N>,
 ) -> Fraction<N> {
     loss + held_up / fibre_mass
-}
-
-/// The smallest lot whose loss stays within what is allowed.
-#[formula(
-    result = "f",
-    sources = ["definition"],
-    limits = ["what is allowed has to be over the share that is lost however large the lot"],
-    slips = ["dividing the held-up fibre by the allowed loss without first taking off the share that any lot loses"]
-)]
-pub fn smallest_lot<N: Number>(
-    /// clean dry fibre that the machine keeps
-    #[q("h", 0.0..=20.0)]
-    held_up: Mass<N>,
-    /// share lost, however large the lot
-    #[q("w", 0.0..=0.1)]
-    loss: Fraction<N>,
-    /// loss allowed for the lot
-    #[q("w_a", 0.03..=0.5)]
-    allowed_loss: Fraction<N>,
-) -> Mass<N> {
-    held_up / (allowed_loss - loss)
 }
 
 /// Time until a machine that starts empty delivers to within a share of its full count.

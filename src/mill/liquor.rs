@@ -41,6 +41,12 @@ pub fn liquor_volume<N: Number>(
     slips = ["an ounce to the gallon taken for one to ten litres", "a gallon of the United States, 3.785 L, for an imperial one of 4.546 L"],
     cautions = ["hot liquor"]
 )]
+#[inverse(
+    "Concentration of what is dissolved in a volume of liquor.",
+    concentration_from_mass(dissolved_mass "mass dissolved": 0.0001..=1000.0, liquor_volume) -> concentration
+        = 1000.0 * dissolved_mass / liquor_volume,
+    slips = ["dividing by the water alone where much is dissolved", "a gallon of the United States for an imperial one"]
+)]
 pub fn mass_in_liquor<N: Number>(
     /// liquor
     #[q("V", 0.1..=100000.0)]
@@ -50,25 +56,6 @@ pub fn mass_in_liquor<N: Number>(
     concentration: Concentration<N>,
 ) -> Mass<N> {
     liquor_volume * concentration / 1000.0
-}
-
-/// Concentration of what is dissolved in a volume of liquor.
-#[formula(
-    result = "c",
-    sources = ["definition"],
-    limits = ["the liquor as it is when all is filled up"],
-    slips = ["dividing by the water alone where much is dissolved", "a gallon of the United States for an imperial one"],
-    cautions = ["hot liquor"]
-)]
-pub fn concentration_from_mass<N: Number>(
-    /// mass dissolved
-    #[q("a", 0.0001..=1000.0)]
-    dissolved_mass: Mass<N>,
-    /// liquor
-    #[q("V", 0.1..=100000.0)]
-    liquor_volume: Volume<N>,
-) -> Concentration<N> {
-    1000.0 * dissolved_mass / liquor_volume
 }
 
 /// Liquor that squeezed or drained goods carry to the next bowl.

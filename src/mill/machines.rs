@@ -13,6 +13,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &MASS_OF_SPINDLE,
     &TWISTER_OUTPUT_SPEED,
     &LOOM_TIME,
+    &PICKS_IN_TIME,
     &LOOM_DELIVERY_SPEED,
 ];
 
@@ -108,6 +109,14 @@ pub fn twister_output_speed<N: Number>(
     result = "τ",
     sources = ["GATE solutions", "Collegedunia"],
     slips = ["multiplying by the efficiency instead of dividing"]
+)]
+#[inverse(
+    "Picks that a loom puts in in a time.",
+    picks_in_time(loom_speed, time: 0.1..=200.0, efficiency) -> picks
+        = 60.0 * loom_speed * time * efficiency,
+    limits = ["efficiency takes in every stop"],
+    slips = ["stops taken off the time and the efficiency as well", "hours with picks in a minute"],
+    cautions = ["loom"]
 )]
 pub fn loom_time<N: Number>(
     /// picks to weave

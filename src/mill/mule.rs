@@ -10,6 +10,7 @@ use crate::quantity::{
 pub(crate) const FORMULAS: &[&Formula] = &[
     &WOUND_LENGTH,
     &MULE_DRAFT,
+    &DELIVERY_FOR_DRAFT,
     &DELIVERY_WHEEL,
     &DELIVERED_LENGTH,
     &SLUBBING_FOR_SINGLE,
@@ -48,6 +49,13 @@ pub fn wound_length<N: Number>(
     sources = ["Canmore MV 000240", "practice"],
     limits = ["1.33 to 1.5 on the mule of 1870; 1.2 to 1.5 is common practice for woollen"],
     slips = ["travel over length wound"]
+)]
+#[inverse(
+    "Slubbing to deliver in a draw of the mule for a draft.",
+    delivery_for_draft(travel, draft: 1.05..=2.0) -> delivered_length = travel / draft,
+    limits = ["draft: travel over delivery"],
+    slips = ["dividing the length wound by the draft: it is the travel that is drafted"],
+    cautions = ["mule"]
 )]
 pub fn mule_draft<N: Number>(
     /// travel of the carriage
@@ -100,33 +108,18 @@ pub fn delivered_length<N: Number>(
     delivered_per_tooth * teeth
 }
 
-/// The slubbing to card for a single.
-#[formula(
-    result = "T_c",
-    sources = ["practice"],
-    limits = ["both counts in one state, the fibre lost in spinning apart"],
-    slips = ["multiplying by travel over delivery: what is wound is less than the travel"]
-)]
-pub fn slubbing_for_single<N: Number>(
-    /// count of the single
-    #[q("T_s", 20.0..=1000.0)]
-    single_count: LinearDensity<N>,
-    /// yarn wound in a draw
-    #[q("L_w", 1.2..=2.5)]
-    wound_length: Length<N>,
-    /// slubbing delivered in a draw
-    #[q("L_d", 0.8..=2.2)]
-    delivered_length: Length<N>,
-) -> LinearDensity<N> {
-    single_count * wound_length / delivered_length
-}
-
 /// The single that a slubbing makes.
 #[formula(
     result = "T_s",
     sources = ["GATE solutions", "practice"],
     limits = ["both counts in one state, the fibre lost in spinning apart"],
     slips = ["dividing an indirect count by the draft instead of multiplying"]
+)]
+#[inverse(
+    "The slubbing to card for a single.",
+    slubbing_for_single(single_count "count of the single": 20.0..=1000.0, wound_length, delivered_length) -> slubbing_count
+        = single_count * wound_length / delivered_length,
+    slips = ["multiplying by travel over delivery: what is wound is less than the travel"]
 )]
 pub fn single_from_slubbing<N: Number>(
     /// count of the slubbing
@@ -140,31 +133,6 @@ pub fn single_from_slubbing<N: Number>(
     wound_length: Length<N>,
 ) -> LinearDensity<N> {
     slubbing_count * delivered_length / wound_length
-}
-
-/// Turns of the spindle in a draw for a wanted twist.
-#[formula(
-    result = "z_t",
-    sources = ["Nasmith 1890"],
-    limits = ["all turns of one draw, during the draft and at the head together"],
-    cautions = ["mule", "wheels"],
-    slips = ["dividing by the travel instead of the length wound", "forgetting the turns that coil the yarn to the tip"]
-)]
-pub fn turns_per_draw<N: Number>(
-    /// twist wanted
-    #[q("t", 50.0..=1000.0)]
-    twist: Twist<N>,
-    /// yarn wound in a draw
-    #[q("L_w", 1.2..=2.5)]
-    wound_length: Length<N>,
-    /// turns spent in coiling to the spindle tip
-    #[q("b_c", 0.0..=20.0)]
-    coiling: Count<N>,
-    /// slip of the band
-    #[q("x", 0.0..=0.1)]
-    slip: Fraction<N>,
-) -> Count<N> {
-    (twist * wound_length + coiling) / (1.0 - slip)
 }
 
 /// Turns of the spindle while the carriage runs out.
@@ -247,6 +215,14 @@ pub fn twist_wheel<N: Number>(
     limits = ["over-end unwinding later adds or takes one turn for each coil"],
     cautions = ["mule"],
     slips = ["dividing by the travel instead of the length wound"]
+)]
+#[inverse(
+    "Turns of the spindle in a draw for a wanted twist.",
+    turns_per_draw(twist "twist wanted": 50.0..=1000.0, wound_length, coiling, slip) -> spindle_turns
+        = (twist * wound_length + coiling) / (1.0 - slip),
+    limits = ["all turns of one draw, during the draft and at the head together"],
+    slips = ["dividing by the travel instead of the length wound", "forgetting the turns that coil the yarn to the tip"],
+    cautions = ["mule", "wheels"]
 )]
 pub fn mule_twist<N: Number>(
     /// turns of the spindle in a draw

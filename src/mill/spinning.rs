@@ -10,7 +10,6 @@ use crate::quantity::{
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
-    &DELIVERY_FOR_DRAFT,
     &DRAW_RATE,
     &DELIVERY_FOR_TWIST,
     &SPINDLE_FRAME_OUTPUT,
@@ -23,25 +22,6 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &END_BREAK_RATE,
     &SPINDLES_IDLE,
 ];
-
-/// Slubbing to deliver in a draw of the mule for a draft.
-#[formula(
-    result = "L_d",
-    sources = ["definition"],
-    limits = ["draft: travel over delivery"],
-    slips = ["dividing the length wound by the draft: it is the travel that is drafted"],
-    cautions = ["mule"]
-)]
-pub fn delivery_for_draft<N: Number>(
-    /// travel of the carriage
-    #[q("S", 1.2..=2.5)]
-    travel: Length<N>,
-    /// draft
-    #[q("D", 1.05..=2.0)]
-    draft: Ratio<N>,
-) -> Length<N> {
-    travel / draft
-}
 
 /// Draws of the mule in a minute.
 #[formula(

@@ -2,7 +2,7 @@
 
 use crate::formula::{Formula, formula};
 use crate::number::{Number, V};
-use crate::quantity::{Count, Crimp, Duration, Fraction, Frequency, Length, Sett, Speed, Stretch};
+use crate::quantity::{Count, Crimp, Duration, Frequency, Length, Sett, Speed, Stretch};
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
@@ -10,7 +10,6 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &SETT_FROM_ENDS,
     &LENGTH_AFTER_STRETCHES,
     &SECTION_WARPING_TIME,
-    &PICKS_IN_TIME,
     &WEFT_INSERTION,
 ];
 
@@ -92,28 +91,6 @@ pub fn section_warping_time<N: Number>(
 ) -> Duration<N> {
     let running = (warp_length / (60.0 * warping_speed)).named("τ_r");
     sections * (running + change_time)
-}
-
-/// Picks that a loom puts in in a time.
-#[formula(
-    result = "P",
-    sources = ["Collegedunia"],
-    limits = ["efficiency takes in every stop"],
-    slips = ["stops taken off the time and the efficiency as well", "hours with picks in a minute"],
-    cautions = ["loom"]
-)]
-pub fn picks_in_time<N: Number>(
-    /// picks in a minute
-    #[q("r_l", 20.0..=600.0)]
-    loom_speed: Frequency<N>,
-    /// time
-    #[q("τ", 0.1..=200.0)]
-    time: Duration<N>,
-    /// efficiency
-    #[q("η", 0.3..=1.0)]
-    efficiency: Fraction<N>,
-) -> Count<N> {
-    60.0 * loom_speed * time * efficiency
 }
 
 /// Weft that a loom puts in, while it runs.

@@ -114,8 +114,19 @@ pub fn hank_rate<N: Number>(
     limits = ["mass and count in one state, net of cones"],
     slips = ["dividing by the drums that stood idle the whole time", "the hank of another trade"]
 )]
+#[inverse(
+    "Time to wind a mass, from the hanks that a drum winds in an hour.",
+    time_for_hanks(yarn_mass, count, hank_length, hank_rate "hanks that a drum winds, with stops": 0.01..=10.0, drums) -> time = {
+        let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
+        hanks / (60.0 * hank_rate * drums)
+    },
+    sources = ["Winding problems"],
+    limits = ["hanks in an hour with their efficiency; mass and count in one state"],
+    slips = ["dividing by the efficiency once more: it is in the hanks"],
+    cautions = ["machines"]
+)]
 pub fn hank_rate_from_mass<N: Number>(
-    /// mass wound
+    /// mass of yarn
     #[q("m_y", 1.0..=10000.0)]
     yarn_mass: Mass<N>,
     /// count
@@ -127,41 +138,12 @@ pub fn hank_rate_from_mass<N: Number>(
     /// time
     #[q("τ", 0.5..=200.0)]
     time: Duration<N>,
-    /// drums
+    /// drums at work
     #[q("k_n", 1.0..=600.0)]
     drums: Count<N>,
 ) -> Frequency<N> {
     let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
     hanks / (60.0 * time * drums)
-}
-
-/// Time to wind a mass, from the hanks that a drum winds in an hour.
-#[formula(
-    result = "τ",
-    sources = ["Winding problems"],
-    limits = ["hanks in an hour with their efficiency; mass and count in one state"],
-    slips = ["dividing by the efficiency once more: it is in the hanks"],
-    cautions = ["machines"]
-)]
-pub fn time_for_hanks<N: Number>(
-    /// mass to wind
-    #[q("m_y", 1.0..=10000.0)]
-    yarn_mass: Mass<N>,
-    /// count
-    #[q("T", 1.0..=4000.0)]
-    count: LinearDensity<N>,
-    /// length of a hank
-    #[q("l_h", 50.0..=20000.0)]
-    hank_length: Length<N>,
-    /// hanks that a drum winds, with stops
-    #[q("q_h", 0.01..=10.0)]
-    hank_rate: Frequency<N>,
-    /// drums at work
-    #[q("k_n", 1.0..=600.0)]
-    drums: Count<N>,
-) -> Duration<N> {
-    let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
-    hanks / (60.0 * hank_rate * drums)
 }
 
 /// Full packages that a mass of yarn makes; what is over fills no other.

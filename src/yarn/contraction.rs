@@ -26,26 +26,18 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     sources = ["definition"],
     slips = ["taking the two for one: 10 % added to the twisted length is 9.09 % of the untwisted"]
 )]
+#[inverse(
+    "Contraction on the twisted length, from that on the untwisted.",
+    contraction_on_twisted(contraction "contraction on the untwisted length": -0.02..=0.15) -> contraction_on_twisted
+        = contraction / (1.0 - contraction),
+    slips = ["taking the two for one: 10 % of the untwisted length is 11.1 % of the twisted"]
+)]
 pub fn contraction_on_untwisted<N: Number>(
     /// contraction on the twisted length
     #[q("k_t", -0.02..=0.18)]
     contraction_on_twisted: TwistedContraction<N>,
 ) -> Contraction<N> {
     contraction_on_twisted / (1.0 + contraction_on_twisted)
-}
-
-/// Contraction on the twisted length, from that on the untwisted.
-#[formula(
-    result = "k_t",
-    sources = ["definition"],
-    slips = ["taking the two for one: 10 % of the untwisted length is 11.1 % of the twisted"]
-)]
-pub fn contraction_on_twisted<N: Number>(
-    /// contraction on the untwisted length
-    #[q("k", -0.02..=0.15)]
-    contraction: Contraction<N>,
-) -> TwistedContraction<N> {
-    contraction / (1.0 - contraction)
 }
 
 /// Contraction of a cotton single in spinning, by an empirical rule, on the untwisted length.

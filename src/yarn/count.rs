@@ -23,32 +23,26 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     limits = ["the count is in the state of the weighing: in oil, at its regain"],
     slips = ["grains for drams, yards for metres", "comparing a count in oil with one scoured"]
 )]
-pub fn count_of<N: Number>(
-    /// length measured off
-    #[q("L", 0.5..=20000.0)]
-    length: Length<N>,
-    /// its mass
-    #[q("m", 0.00001..=100.0)]
-    mass: Mass<N>,
-) -> LinearDensity<N> {
-    mass / length * 1e6
-}
-
-/// What a length of yarn weighs.
-#[formula(
-    result = "m",
-    sources = ["Davis 1920", "Howard and Bullough 1909"],
+#[inverse(
+    "What a length of yarn weighs.",
+    mass_of_length(count: 1.0..=100000.0, length) -> mass = count * length * 1e-6,
     slips = ["multiplying by an indirect count instead of dividing"]
 )]
-pub fn mass_of_length<N: Number>(
-    /// count
-    #[q("T", 1.0..=100000.0)]
-    count: LinearDensity<N>,
+#[inverse(
+    "How long a mass of yarn is.",
+    length_of_mass(mass, count "count, in the same state": 1.0..=100000.0) -> length
+        = mass / count * 1e6,
+    slips = ["forgetting that the mass holds water and oil that the count may not"]
+)]
+pub fn count_of<N: Number>(
     /// length
     #[q("L", 0.05..=1000000.0)]
     length: Length<N>,
-) -> Mass<N> {
-    count * length * 1e-6
+    /// mass
+    #[q("m", 0.00001..=10000.0)]
+    mass: Mass<N>,
+) -> LinearDensity<N> {
+    mass / length * 1e6
 }
 
 /// What ends of a length weigh, with an allowance for waste.
@@ -73,23 +67,6 @@ pub fn mass_of_ends<N: Number>(
     yarn_waste: Fraction<N>,
 ) -> Mass<N> {
     count * length * ends * (1.0 + yarn_waste) * 1e-6
-}
-
-/// How long a mass of yarn is.
-#[formula(
-    result = "L",
-    sources = ["Davis 1920", "Howard and Bullough 1909"],
-    slips = ["forgetting that the mass holds water and oil that the count may not"]
-)]
-pub fn length_of_mass<N: Number>(
-    /// mass
-    #[q("m", 0.00001..=10000.0)]
-    mass: Mass<N>,
-    /// count, in the same state
-    #[q("T", 1.0..=100000.0)]
-    count: LinearDensity<N>,
-) -> Length<N> {
-    mass / count * 1e6
 }
 
 /// Length of the ends, lying side by side as on a beam, that a mass of yarn makes.

@@ -161,6 +161,13 @@ pub fn diameter_rescaled<N: Number>(
     limits = ["fibres in even helices about a round yarn; those inside slope less"],
     slips = ["turns per centimetre with a diameter in millimetres", "the radius for the diameter"]
 )]
+#[inverse(
+    "Twist that gives the surface fibres a slope.",
+    twist_for_helix_angle(helix_angle "slope wanted": 2.0..=50.0, yarn_diameter) -> twist
+        = 1000.0 * (helix_angle * (PI / 180.0)).tan() / (PI * yarn_diameter),
+    limits = ["fibres in even helices about a round yarn", "twist itself makes a yarn thinner: measure the diameter at about this twist"],
+    slips = ["the sine of the angle for its tangent", "the radius for the diameter"]
+)]
 pub fn helix_angle<N: Number>(
     /// twist
     #[q("t", 20.0..=4000.0)]
@@ -188,22 +195,4 @@ pub fn helix_angle_from_factor<N: Number>(
     specific_volume: SpecificVolume<N>,
 ) -> Angle<N> {
     (2.0 * twist_factor * (PI * 1e-5 * specific_volume).sqrt()).atan() * (180.0 / PI)
-}
-
-/// Twist that gives the surface fibres a slope.
-#[formula(
-    result = "t",
-    sources = ["definition"],
-    limits = ["fibres in even helices about a round yarn", "twist itself makes a yarn thinner: measure the diameter at about this twist"],
-    slips = ["the sine of the angle for its tangent", "the radius for the diameter"]
-)]
-pub fn twist_for_helix_angle<N: Number>(
-    /// slope wanted
-    #[q("α", 2.0..=50.0)]
-    helix_angle: Angle<N>,
-    /// diameter of the yarn
-    #[q("d", 0.03..=6.0)]
-    yarn_diameter: Diameter<N>,
-) -> Twist<N> {
-    1000.0 * (helix_angle * (PI / 180.0)).tan() / (PI * yarn_diameter)
 }

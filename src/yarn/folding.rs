@@ -43,6 +43,13 @@ pub fn fold<N: Number>(
     limits = ["contraction on the untwisted length"],
     slips = ["dividing tex by the number of ends: that is for indirect counts"]
 )]
+#[inverse(
+    "The single to spin for a wanted resultant of equal ends.",
+    single_for_fold(resultant_count "resultant count wanted": 2.0..=4000.0, ends, contraction) -> single_count
+        = resultant_count * (1.0 - contraction) / ends,
+    limits = ["both counts in one state: fold losses and oil apart"],
+    slips = ["forgetting that the folded yarn is shorter, so the single must be finer"]
+)]
 pub fn fold_alike<N: Number>(
     /// count of one end
     #[q("T_s", 1.0..=2000.0)]
@@ -91,27 +98,6 @@ pub fn fold_on_twisted<N: Number>(
     counts: &[LinearDensity<N>],
 ) -> LinearDensity<N> {
     V::sum(counts) * (1.0 + contraction_on_twisted)
-}
-
-/// The single to spin for a wanted resultant of equal ends.
-#[formula(
-    result = "T_s",
-    sources = ["Taylor 1909", "Spinning cards"],
-    limits = ["both counts in one state: fold losses and oil apart"],
-    slips = ["forgetting that the folded yarn is shorter, so the single must be finer"]
-)]
-pub fn single_for_fold<N: Number>(
-    /// resultant count wanted
-    #[q("T_R", 2.0..=4000.0)]
-    resultant_count: LinearDensity<N>,
-    /// number of ends
-    #[q("N", 1.0..=12.0)]
-    ends: Count<N>,
-    /// contraction in folding, on the untwisted length
-    #[q("k", -0.02..=0.15)]
-    contraction: Contraction<N>,
-) -> LinearDensity<N> {
-    resultant_count * (1.0 - contraction) / ends
 }
 
 /// The single to spin for a wanted resultant of equal ends, with the contraction on the twisted

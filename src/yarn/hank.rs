@@ -58,6 +58,12 @@ pub fn hank_length<N: Number>(
     limits = ["the ratio of states is 1 where both counts are on clean dry fibre"],
     slips = ["changing the count once: scouring changes both the mass and the length"]
 )]
+#[inverse(
+    "The count to make before scouring for a count wanted after it.",
+    count_before_scouring(count_after "count wanted after": 10.0..=4000.0, state_change, loss, shrinkage) -> count_before
+        = count_after * (1.0 - shrinkage) / ((1.0 - loss) * state_change),
+    slips = ["multiplying by 1 + s instead of by 1 − s"]
+)]
 pub fn count_after_scouring<N: Number>(
     /// count before
     #[q("T₁", 10.0..=4000.0)]
@@ -73,28 +79,4 @@ pub fn count_after_scouring<N: Number>(
     shrinkage: Shrinkage<N>,
 ) -> LinearDensity<N> {
     count_before * state_change * (1.0 - loss) / (1.0 - shrinkage)
-}
-
-/// The count to make before scouring for a count wanted after it.
-#[formula(
-    result = "T₁",
-    sources = ["practice"],
-    limits = ["the ratio of states is 1 where both counts are on clean dry fibre"],
-    slips = ["multiplying by 1 + s instead of by 1 − s"]
-)]
-pub fn count_before_scouring<N: Number>(
-    /// count wanted after
-    #[q("T₂", 10.0..=4000.0)]
-    count_after: LinearDensity<N>,
-    /// state after over state before
-    #[q("q", 0.8..=1.1)]
-    state_change: Ratio<N>,
-    /// fibre lost
-    #[q("w", 0.0..=0.03)]
-    loss: Fraction<N>,
-    /// shrinkage in length
-    #[q("s", 0.0..=0.15)]
-    shrinkage: Shrinkage<N>,
-) -> LinearDensity<N> {
-    count_after * (1.0 - shrinkage) / ((1.0 - loss) * state_change)
 }

@@ -16,6 +16,12 @@ pub(crate) const FORMULAS: &[&Formula] =
     limits = ["the count of the yarn as it was broken, at its regain", "a figure goes with the length between the jaws and the time to break"],
     slips = ["newtons for centinewtons", "force over an indirect count"]
 )]
+#[inverse(
+    "Force that breaks a yarn, from its tenacity.",
+    breaking_force(tenacity: 0.5..=200.0, count) -> breaking_force = tenacity * count / 100.0,
+    limits = ["the mean of single ends; the weakest place breaks first, so a longer length breaks sooner"],
+    slips = ["tenacity of the fibre for that of the yarn, which is weaker"]
+)]
 pub fn tenacity<N: Number>(
     /// breaking force
     #[q("F", 0.02..=1000.0)]
@@ -25,24 +31,6 @@ pub fn tenacity<N: Number>(
     count: LinearDensity<N>,
 ) -> Tenacity<N> {
     100.0 * breaking_force / count
-}
-
-/// Force that breaks a yarn, from its tenacity.
-#[formula(
-    result = "F",
-    sources = ["definition"],
-    limits = ["the mean of single ends; the weakest place breaks first, so a longer length breaks sooner"],
-    slips = ["tenacity of the fibre for that of the yarn, which is weaker"]
-)]
-pub fn breaking_force<N: Number>(
-    /// tenacity
-    #[q("f", 0.5..=200.0)]
-    tenacity: Tenacity<N>,
-    /// yarn count
-    #[q("T", 0.1..=5000.0)]
-    count: LinearDensity<N>,
-) -> Force<N> {
-    tenacity * count / 100.0
 }
 
 /// Length of yarn whose own weight would break it.

@@ -35,6 +35,13 @@ const INCH: f64 = 1.0 / 0.0254;
     limits = ["compares yarns of one fibre; not for multifilament", "count and twist of the yarn in one state"],
     slips = ["multiplying by the count instead of its root", "comparing factors of different count systems"]
 )]
+#[inverse(
+    "The twist that a yarn needs for a twist factor.",
+    twist_for_factor(twist_factor: 5.0..=80.0, count) -> twist = 100.0 * twist_factor / count.sqrt(),
+    sources = ["Nasmith 1890", "Howard and Bullough 1909"],
+    limits = ["which factor suits is for the mill to say; handbook tables differ by machine and date"],
+    slips = ["using a multiplier of another count system", "proportion instead of square root when the count changes"]
+)]
 pub fn twist_factor<N: Number>(
     /// twist
     #[q("t", 20.0..=4000.0)]
@@ -44,24 +51,6 @@ pub fn twist_factor<N: Number>(
     count: LinearDensity<N>,
 ) -> TwistFactor<N> {
     twist / 100.0 * count.sqrt()
-}
-
-/// The twist that a yarn needs for a twist factor.
-#[formula(
-    result = "t",
-    sources = ["Nasmith 1890", "Howard and Bullough 1909"],
-    limits = ["which factor suits is for the mill to say; handbook tables differ by machine and date"],
-    slips = ["using a multiplier of another count system", "proportion instead of square root when the count changes"]
-)]
-pub fn twist_for_factor<N: Number>(
-    /// twist factor
-    #[q("K", 5.0..=80.0)]
-    twist_factor: TwistFactor<N>,
-    /// yarn count
-    #[q("T", 1.0..=2000.0)]
-    count: LinearDensity<N>,
-) -> Twist<N> {
-    100.0 * twist_factor / count.sqrt()
 }
 
 /// Twist of ring-spun cotton by a rule of 1885: the multiplier's twist, less 0.2 turns in an inch for
@@ -153,6 +142,14 @@ pub fn twist_from_speed<N: Number>(
     limits = ["for a wheel in the place where twist goes as 1/teeth; read the constant off the machine or its plate"],
     slips = ["taking twist as proportional to the teeth"]
 )]
+#[inverse(
+    "The change wheel that would give a wanted twist, where twist falls as teeth rise.",
+    wheel_for_twist(twist_constant, twist "twist wanted": 20.0..=4000.0) -> teeth
+        = twist_constant / twist,
+    limits = ["a wheel of the mill's own stands nearest above or below"],
+    slips = ["rounding to a wheel that nobody owns"],
+    cautions = ["wheels"]
+)]
 pub fn twist_from_wheel<N: Number>(
     /// twist constant: twist times teeth
     #[q("C_t", 100.0..=100000.0)]
@@ -162,25 +159,6 @@ pub fn twist_from_wheel<N: Number>(
     teeth: Count<N>,
 ) -> Twist<N> {
     twist_constant / teeth
-}
-
-/// The change wheel that would give a wanted twist, where twist falls as teeth rise.
-#[formula(
-    result = "z",
-    sources = ["Howard and Bullough 1909"],
-    limits = ["a wheel of the mill's own stands nearest above or below"],
-    cautions = ["wheels"],
-    slips = ["rounding to a wheel that nobody owns"]
-)]
-pub fn wheel_for_twist<N: Number>(
-    /// twist constant: twist times teeth
-    #[q("C_t", 100.0..=100000.0)]
-    twist_constant: Twist<N>,
-    /// twist wanted
-    #[q("t", 20.0..=4000.0)]
-    twist: Twist<N>,
-) -> Count<N> {
-    twist_constant / twist
 }
 
 /// Folding twist over singles twist.

@@ -28,6 +28,15 @@ pub(crate) fn side_by_side<N: Number>(factor: V<N>, count: V<N>) -> V<N> {
     limits = ["an estimate, no conversion: printed factors run from 0.84 to 1.06, which is 60 % in the count, and soft yarn wound loosely has been found at 0.43", "wraps go by the hand, the tension and the twist: wrap the yarn itself where it matters"],
     slips = ["taking the answer for a measurement", "halving wraps for a sett and halving diameters for one: wraps are not diameters"]
 )]
+#[inverse(
+    "Estimate of the count of a yarn from its wraps.",
+    count_from_wraps(wraps_factor, wraps: 1.0..=50.0) -> count = {
+        let yards_per_pound = (2.54 * wraps / wraps_factor).squared().named("Y");
+        YARD_PER_POUND / yards_per_pound
+    },
+    limits = ["an estimate, no conversion: it goes as the square of the factor, so printed factors from 0.84 to 1.06 give counts 60 % apart", "weigh a measured length instead: a metre and a small balance are better than any factor"],
+    slips = ["taking the answer for a count", "forgetting the square: a tenth more wraps is a fifth more yards in a pound"]
+)]
 pub fn wraps_estimate<N: Number>(
     /// factor of the yarn and the hand
     #[q("k", 0.4..=1.1)]
@@ -37,25 +46,6 @@ pub fn wraps_estimate<N: Number>(
     count: LinearDensity<N>,
 ) -> Sett<N> {
     side_by_side(wraps_factor, count)
-}
-
-/// Estimate of the count of a yarn from its wraps.
-#[formula(
-    result = "T",
-    sources = ["Ashenhurst page 1999", "Grist experiment"],
-    limits = ["an estimate, no conversion: it goes as the square of the factor, so printed factors from 0.84 to 1.06 give counts 60 % apart", "weigh a measured length instead: a metre and a small balance are better than any factor"],
-    slips = ["taking the answer for a count", "forgetting the square: a tenth more wraps is a fifth more yards in a pound"]
-)]
-pub fn count_from_wraps<N: Number>(
-    /// factor of the yarn and the hand
-    #[q("k", 0.4..=1.1)]
-    wraps_factor: Ratio<N>,
-    /// wraps
-    #[q("w", 1.0..=50.0)]
-    wraps: Sett<N>,
-) -> LinearDensity<N> {
-    let yards_per_pound = (2.54 * wraps / wraps_factor).squared().named("Y");
-    YARD_PER_POUND / yards_per_pound
 }
 
 /// A published relation of wraps to count.

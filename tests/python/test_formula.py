@@ -264,6 +264,38 @@ def test_solving_gives_more_than_one_root():
         assert hw.fibre.clean_yield_customs("50 %", root).number("%") == pytest.approx(42.5)
 
 
+def test_the_working_of_what_is_solved_for():
+    # 100 × 25 turns/cm √tex ÷ √(144 tex): in turns/m, 100 × 25 × 100 ÷ (12 × 100).
+    working = FACTOR.solve_working("twist", twist_factor="25 turns/cm √tex", count="144 tex")
+    assert working.value == pytest.approx(100 * 25 / 12, rel=1e-12)
+    assert working.name == "twist_for_factor"
+    assert "25 turns/cm √tex" in working.text()
+    # No formula gives the count: it is found, and the working shows that it fits.
+    working = FACTOR.solve_working("count", twist_factor="25 turns/cm √tex", twist="250 t/m")
+    assert "found so that twist_factor is 25 turns/cm √tex" in working.text()
+    assert working.value == pytest.approx(25, rel=1e-9)
+    (line,) = (line for line in working.lines if line["name"] == "count")
+    assert line["value"] == pytest.approx(100, rel=1e-9)
+
+
+def test_the_working_of_a_solution_warns_of_unusual_figures():
+    with pytest.warns(hw.RangeWarning, match="twist = .* is unusual"):
+        FACTOR.solve_working("twist", twist_factor="78 turns/cm √tex", count="1.5 tex")
+    with pytest.raises(hw.RangeError, match="more than one vegetable_on_greasy"):
+        hw.fibre.clean_yield_customs.solve_working(
+            "vegetable_on_greasy", clean_yield_customs="42.5 %", clean_content="50 %"
+        )
+
+
+def test_formulas_of_one_relation_name_each_other():
+    count_of = hw.yarn.count_of
+    assert count_of.inverse_of is None
+    assert count_of.solved_for == {"mass": "mass_of_length", "length": "length_of_mass"}
+    assert hw.yarn.length_of_mass.inverse_of == "count_of"
+    assert hw.yarn.length_of_mass.solved_for == {"count": "count_of", "mass": "mass_of_length"}
+    assert "Also: mass_of_length, the same solved for mass" in inspect.getdoc(count_of)
+
+
 @pytest.mark.parametrize(
     ("call", "words"),
     [

@@ -7,7 +7,6 @@ use crate::quantity::{AreaShrinkage, DimensionalChange, Length, OverWidth, Shrin
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[
-    &SHRINKAGE_FROM_SIZES,
     &COMPOUNDED_SHRINKAGE,
     &OVER_WIDTH_FROM_SIZES,
     &SIZE_FOR_OVER_WIDTH,
@@ -19,24 +18,6 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &AREA_SHRINKAGE,
     &SHRINKAGE_OF_SIDE,
 ];
-
-/// Shrinkage from a size before and after.
-#[formula(
-    result = "s",
-    sources = ["ISO 5077", "definition"],
-    limits = ["on the size before; the dimensional change of ISO 5077 is the same with the other sign"],
-    slips = ["dividing by the size after: woven a quarter wider than finished is a shrinkage of a fifth"]
-)]
-pub fn shrinkage_from_sizes<N: Number>(
-    /// size before
-    #[q("x₁", 0.05..=500.0)]
-    size_before: Length<N>,
-    /// size after
-    #[q("x₂", 0.05..=500.0)]
-    size_after: Length<N>,
-) -> Shrinkage<N> {
-    1.0 - size_after / size_before
-}
 
 /// Shrinkage of several processes in their order, each on the size that it found.
 #[formula(
@@ -60,6 +41,13 @@ pub fn compounded_shrinkage<N: Number>(
     limits = ["on the finished size; the shrinkage of the same cloth is on the size before"],
     slips = ["taking it for the shrinkage: woven half as wide again is a shrinkage of a third"]
 )]
+#[inverse(
+    "Size to weave for a finished size and an over-width.",
+    size_for_over_width(size_after, over_width "over-width": -0.05..=0.8) -> size_before
+        = size_after * (1.0 + over_width),
+    limits = ["over-width on the finished size; for a shrinkage use size_before_shrinkage"],
+    slips = ["a shrinkage put in for the over-width: 30 % wider finishes 23 % narrower"]
+)]
 pub fn over_width_from_sizes<N: Number>(
     /// size before
     #[q("x₁", 0.05..=500.0)]
@@ -71,24 +59,6 @@ pub fn over_width_from_sizes<N: Number>(
     size_before / size_after - 1.0
 }
 
-/// Size to weave for a finished size and an over-width.
-#[formula(
-    result = "x₁",
-    sources = ["definition"],
-    limits = ["over-width on the finished size; for a shrinkage use size_before_shrinkage"],
-    slips = ["a shrinkage put in for the over-width: 30 % wider finishes 23 % narrower"]
-)]
-pub fn size_for_over_width<N: Number>(
-    /// size finished
-    #[q("x₂", 0.05..=500.0)]
-    size_after: Length<N>,
-    /// over-width
-    #[q("x", -0.05..=0.8)]
-    over_width: OverWidth<N>,
-) -> Length<N> {
-    size_after * (1.0 + over_width)
-}
-
 /// Shrinkage of a cloth that is woven wider than it is finished.
 #[formula(
     result = "s",
@@ -96,27 +66,18 @@ pub fn size_for_over_width<N: Number>(
     limits = ["over-width on the finished size, shrinkage on the size before"],
     slips = ["taking the one for the other: 50 to 75 % over-width is 33 to 43 % shrinkage"]
 )]
+#[inverse(
+    "How much wider to weave, on the finished size, for a shrinkage.",
+    over_width_for_shrinkage(shrinkage: -0.05..=0.45) -> over_width = shrinkage / (1.0 - shrinkage),
+    limits = ["shrinkage on the size before, over-width on the finished size"],
+    slips = ["weaving wider by the shrinkage: for 30 % it takes 43 %"]
+)]
 pub fn shrinkage_of_over_width<N: Number>(
     /// over-width
     #[q("x", -0.05..=0.8)]
     over_width: OverWidth<N>,
 ) -> Shrinkage<N> {
     over_width / (1.0 + over_width)
-}
-
-/// How much wider to weave, on the finished size, for a shrinkage.
-#[formula(
-    result = "x",
-    sources = ["definition"],
-    limits = ["shrinkage on the size before, over-width on the finished size"],
-    slips = ["weaving wider by the shrinkage: for 30 % it takes 43 %"]
-)]
-pub fn over_width_for_shrinkage<N: Number>(
-    /// shrinkage
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
-) -> OverWidth<N> {
-    shrinkage / (1.0 - shrinkage)
 }
 
 /// Dimensional change as ISO 5077 reports it.
@@ -137,27 +98,18 @@ pub fn dimensional_change<N: Number>(
     (size_after - size_before) / size_before
 }
 
-/// Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
-#[formula(
-    result = "s",
-    sources = ["definition"],
-    limits = ["both are on the size before"],
-    slips = ["leaving the sign: the cloth is then woven too small"]
-)]
-pub fn shrinkage_from_dimensional_change<N: Number>(
-    /// dimensional change
-    #[q("D", -0.45..=0.05)]
-    dimensional_change: DimensionalChange<N>,
-) -> Shrinkage<N> {
-    0.0 - dimensional_change
-}
-
 /// Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
 #[formula(
     result = "D",
     sources = ["definition"],
     limits = ["both are on the size before"],
     slips = ["reporting a shrinkage without its minus"]
+)]
+#[inverse(
+    "Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.",
+    shrinkage_from_dimensional_change(dimensional_change: -0.45..=0.05) -> shrinkage
+        = 0.0 - dimensional_change,
+    slips = ["leaving the sign: the cloth is then woven too small"]
 )]
 pub fn dimensional_change_from_shrinkage<N: Number>(
     /// shrinkage

@@ -10,6 +10,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     &OFF_LOOM_WIDTH,
     &DRAW_IN_FROM_WIDTHS,
     &SIZE_AFTER_SHRINKAGE,
+    &SHRINKAGE_FROM_SIZES,
     &SIZE_BEFORE_SHRINKAGE,
     &LOOM_STRETCH,
     &TAKE_UP_FROM_LENGTHS,
@@ -43,6 +44,13 @@ pub fn reed_width<N: Number>(
     limits = ["draw-in on the reed width"],
     slips = ["the finished width taken for the off-loom width"]
 )]
+#[inverse(
+    "Draw-in from the width in the reed and off the loom.",
+    draw_in_from_widths(reed_width, off_loom_width "width off the loom": 0.05..=4.0) -> draw_in
+        = 1.0 - off_loom_width / reed_width,
+    limits = ["on the width in the reed; what the wash takes afterwards is a shrinkage"],
+    slips = ["dividing by the off-loom width", "adding it to the shrinkage of the wash: what remains multiplies"]
+)]
 pub fn off_loom_width<N: Number>(
     /// width in the reed
     #[q("B", 0.05..=4.0)]
@@ -54,30 +62,25 @@ pub fn off_loom_width<N: Number>(
     reed_width * (1.0 - draw_in)
 }
 
-/// Draw-in from the width in the reed and off the loom.
-#[formula(
-    result = "d_r",
-    sources = ["definition"],
-    limits = ["on the width in the reed; what the wash takes afterwards is a shrinkage"],
-    slips = ["dividing by the off-loom width", "adding it to the shrinkage of the wash: what remains multiplies"]
-)]
-pub fn draw_in_from_widths<N: Number>(
-    /// width in the reed
-    #[q("B", 0.05..=4.0)]
-    reed_width: Length<N>,
-    /// width off the loom
-    #[q("b_o", 0.05..=4.0)]
-    off_loom_width: Length<N>,
-) -> DrawIn<N> {
-    1.0 - off_loom_width / reed_width
-}
-
 /// A length or width after it has shrunk.
 #[formula(
     result = "x₂",
     sources = ["ISO 5077", "definition"],
     limits = ["ISO 5077 gives the change with the other sign: a shrinkage of 10 % is a change of −10 %"],
     slips = ["adding the shrinkages of two processes instead of multiplying what is left"]
+)]
+#[inverse(
+    "A length or width before it shrinks.",
+    size_before_shrinkage(size_after: 0.05..=500.0, shrinkage) -> size_before
+        = size_after / (1.0 - shrinkage),
+    slips = ["multiplying by 1 + s instead of dividing by 1 − s"]
+)]
+#[inverse(
+    "Shrinkage from a size before and after.",
+    shrinkage_from_sizes(size_before, size_after: 0.05..=500.0) -> shrinkage
+        = 1.0 - size_after / size_before,
+    limits = ["on the size before; the dimensional change of ISO 5077 is the same with the other sign"],
+    slips = ["dividing by the size after: woven a quarter wider than finished is a shrinkage of a fifth"]
 )]
 pub fn size_after_shrinkage<N: Number>(
     /// size before
@@ -88,23 +91,6 @@ pub fn size_after_shrinkage<N: Number>(
     shrinkage: Shrinkage<N>,
 ) -> Length<N> {
     size_before * (1.0 - shrinkage)
-}
-
-/// A length or width before it shrinks.
-#[formula(
-    result = "x₁",
-    sources = ["definition"],
-    slips = ["multiplying by 1 + s instead of dividing by 1 − s"]
-)]
-pub fn size_before_shrinkage<N: Number>(
-    /// size after
-    #[q("x₂", 0.05..=500.0)]
-    size_after: Length<N>,
-    /// shrinkage
-    #[q("s", -0.05..=0.45)]
-    shrinkage: Shrinkage<N>,
-) -> Length<N> {
-    size_after / (1.0 - shrinkage)
 }
 
 /// How far the warp was stretched on the loom: its parts as they lay under tension against its length

@@ -21,6 +21,13 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     limits = ["as long as the crimp stays the same"],
     slips = ["taking the count before finishing for that in the finished cloth"]
 )]
+#[inverse(
+    "Count to weave with for a count wanted in the finished cloth.",
+    count_before_finishing(count_after "count in the finished cloth": 5.0..=2000.0, mass_loss, along_shrinkage) -> count_before
+        = count_after * (1.0 - along_shrinkage) / (1.0 - mass_loss),
+    limits = ["shrinkage of the yarn itself: that of the cloth as long as the crimp stays the same"],
+    slips = ["weaving with the count that was measured in the finished cloth"]
+)]
 pub fn count_after_finishing<N: Number>(
     /// count before
     #[q("T₁", 5.0..=2000.0)]
@@ -35,54 +42,26 @@ pub fn count_after_finishing<N: Number>(
     count_before * (1.0 - mass_loss) / (1.0 - along_shrinkage)
 }
 
-/// Count to weave with for a count wanted in the finished cloth.
-#[formula(
-    result = "T₁",
-    sources = ["definition"],
-    limits = ["shrinkage of the yarn itself: that of the cloth as long as the crimp stays the same"],
-    slips = ["weaving with the count that was measured in the finished cloth"]
-)]
-pub fn count_before_finishing<N: Number>(
-    /// count in the finished cloth
-    #[q("T₂", 5.0..=2000.0)]
-    count_after: LinearDensity<N>,
-    /// mass lost; negative where the cloth gains
-    #[q("m_l", -0.1..=0.25)]
-    mass_loss: MassLoss<N>,
-    /// shrinkage along the yarn
-    #[q("s_y", -0.05..=0.45)]
-    along_shrinkage: Shrinkage<N>,
-) -> LinearDensity<N> {
-    count_after * (1.0 - along_shrinkage) / (1.0 - mass_loss)
-}
-
-/// How much the yarn itself shrank in a cloth that shrank while its crimp changed.
-#[formula(
-    result = "s_t",
-    sources = ["definition"],
-    limits = ["crimps on the cloth, before and after"],
-    slips = ["taking the shrinkage of the cloth for that of the yarn: part of it may be crimp"]
-)]
-pub fn yarn_shrinkage_in_cloth<N: Number>(
-    /// shrinkage of the cloth along the yarn
-    #[q("s_y", -0.05..=0.45)]
-    along_shrinkage: Shrinkage<N>,
-    /// crimp before
-    #[q("c₁", 0.0..=0.3)]
-    crimp_before: Crimp<N>,
-    /// crimp after
-    #[q("c₂", 0.0..=0.3)]
-    crimp_after: Crimp<N>,
-) -> Shrinkage<N> {
-    1.0 - (1.0 - along_shrinkage) * (1.0 + crimp_after) / (1.0 + crimp_before)
-}
-
 /// Crimp after the cloth has shrunk more or less than its yarn.
 #[formula(
     result = "c₂",
     sources = ["definition"],
     limits = ["the crimp stays the same where cloth and yarn shrink alike; yarn that keeps its length takes all the shrinkage as crimp"],
     slips = ["adding the shrinkage to the crimp"]
+)]
+#[inverse(
+    "Crimp before finishing from that in the finished cloth.",
+    crimp_before_finishing(crimp_after: 0.0..=0.3, along_shrinkage, yarn_shrinkage) -> crimp_before
+        = (1.0 + crimp_after) * (1.0 - along_shrinkage) / (1.0 - yarn_shrinkage) - 1.0,
+    limits = ["crimps on the cloth; negative where there was none: then the shrinkages do not go together"],
+    slips = ["taking the crimp of the finished cloth for that on the loom"]
+)]
+#[inverse(
+    "How much the yarn itself shrank in a cloth that shrank while its crimp changed.",
+    yarn_shrinkage_in_cloth(along_shrinkage, crimp_before, crimp_after: 0.0..=0.3) -> yarn_shrinkage
+        = 1.0 - (1.0 - along_shrinkage) * (1.0 + crimp_after) / (1.0 + crimp_before),
+    limits = ["crimps on the cloth, before and after"],
+    slips = ["taking the shrinkage of the cloth for that of the yarn: part of it may be crimp"]
 )]
 pub fn crimp_after_finishing<N: Number>(
     /// crimp before
@@ -96,27 +75,6 @@ pub fn crimp_after_finishing<N: Number>(
     yarn_shrinkage: Shrinkage<N>,
 ) -> Crimp<N> {
     (1.0 + crimp_before) * (1.0 - yarn_shrinkage) / (1.0 - along_shrinkage) - 1.0
-}
-
-/// Crimp before finishing from that in the finished cloth.
-#[formula(
-    result = "c₁",
-    sources = ["definition"],
-    limits = ["crimps on the cloth; negative where there was none: then the shrinkages do not go together"],
-    slips = ["taking the crimp of the finished cloth for that on the loom"]
-)]
-pub fn crimp_before_finishing<N: Number>(
-    /// crimp after
-    #[q("c₂", 0.0..=0.3)]
-    crimp_after: Crimp<N>,
-    /// shrinkage of the cloth along the yarn
-    #[q("s_y", -0.05..=0.45)]
-    along_shrinkage: Shrinkage<N>,
-    /// shrinkage of the yarn itself
-    #[q("s_t", -0.05..=0.45)]
-    yarn_shrinkage: Shrinkage<N>,
-) -> Crimp<N> {
-    (1.0 + crimp_after) * (1.0 - along_shrinkage) / (1.0 - yarn_shrinkage) - 1.0
 }
 
 /// Cover factor after finishing of the threads of one direction.

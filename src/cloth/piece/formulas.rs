@@ -208,24 +208,6 @@ pub fn crimp_from_take_up<N: Number>(
     take_up / (1.0 - take_up)
 }
 
-/// Crimp: how much longer the yarn is than the cloth that it lies in.
-#[formula(
-    result = "c",
-    sources = ["Textile School", "Balasubramanian", "GATE solutions"],
-    limits = ["on the length of the cloth"],
-    slips = ["dividing by the yarn: that is the take-up"]
-)]
-pub fn crimp_from_lengths<N: Number>(
-    /// length of the yarn
-    #[q("Y", 0.01..=5.0)]
-    yarn_length: Length<N>,
-    /// length of the cloth it was taken from
-    #[q("L", 0.01..=5.0)]
-    cloth_length: Length<N>,
-) -> Crimp<N> {
-    (yarn_length - cloth_length) / cloth_length
-}
-
 /// Mass of the fringes of a piece.
 #[formula(
     result = "m",
@@ -254,9 +236,17 @@ pub fn fringe_mass<N: Number>(
     limits = ["the crimp is on the length of the cloth: 10 % of it is 9.09 % of the yarn"],
     slips = ["cloth from yarn by taking the percentage off: 800 m at 8 % crimp make 740.7 m, not 736 m"]
 )]
+#[inverse(
+    "Crimp: how much longer the yarn is than the cloth that it lies in.",
+    crimp_from_lengths(yarn_length "length of the yarn": 0.01..=5000.0, cloth_length) -> crimp
+        = (yarn_length - cloth_length) / cloth_length,
+    sources = ["Textile School", "Balasubramanian", "GATE solutions"],
+    limits = ["on the length of the cloth"],
+    slips = ["dividing by the yarn: that is the take-up"]
+)]
 pub fn yarn_in_cloth<N: Number>(
     /// length of the cloth
-    #[q("L", 0.05..=5000.0)]
+    #[q("L", 0.01..=5000.0)]
     cloth_length: Length<N>,
     /// crimp
     #[q("c", 0.0..=0.3)]

@@ -151,8 +151,14 @@ pub fn count_for_sett<N: Number>(
     limits = ["the share goes by use, finish and fibre and is the mill's to give; handweavers' rules run from three quarters to four fifths, and cloth that is to be milled or raised is commonly set more open"],
     slips = ["a share of wraps for a share of the maximum: wraps are not diameters"]
 )]
+#[inverse(
+    "How much of the closest sett a sett is.",
+    share_of_maximum(sett: 1.0..=80.0, maximum_sett) -> sett_share = sett / maximum_sett,
+    limits = ["only as good as the theory that gave the closest sett: say which"],
+    slips = ["comparing shares by different theories", "a square maximum for a cloth with many more ends than picks"]
+)]
 pub fn working_sett<N: Number>(
-    /// closest sett
+    /// closest sett by a theory
     #[q("n_m", 1.0..=80.0)]
     maximum_sett: Sett<N>,
     /// share of it
@@ -160,24 +166,6 @@ pub fn working_sett<N: Number>(
     sett_share: Ratio<N>,
 ) -> Sett<N> {
     maximum_sett * sett_share
-}
-
-/// How much of the closest sett a sett is.
-#[formula(
-    result = "s",
-    sources = ["definition"],
-    limits = ["only as good as the theory that gave the closest sett: say which"],
-    slips = ["comparing shares by different theories", "a square maximum for a cloth with many more ends than picks"]
-)]
-pub fn share_of_maximum<N: Number>(
-    /// sett
-    #[q("n", 1.0..=80.0)]
-    sett: Sett<N>,
-    /// closest sett by a theory
-    #[q("n_m", 1.0..=80.0)]
-    maximum_sett: Sett<N>,
-) -> Ratio<N> {
-    sett / maximum_sett
 }
 
 /// A sett by a rule of wraps.

@@ -34,6 +34,12 @@ pub fn state_ratio<N: Number>(
     sources = ["definition"],
     slips = ["weighing at the machine and comparing with a figure at label regain"]
 )]
+#[inverse(
+    "Clean dry fibre in what was weighed.",
+    fibre_in_mass(mass "mass as weighed": 0.001..=10000.0, state_ratio) -> fibre_mass
+        = mass / state_ratio,
+    slips = ["taking off the percentages one after the other instead of dividing by the state"]
+)]
 pub fn mass_in_state<N: Number>(
     /// clean dry fibre
     #[q("f", 0.001..=10000.0)]
@@ -43,23 +49,6 @@ pub fn mass_in_state<N: Number>(
     state_ratio: Ratio<N>,
 ) -> Mass<N> {
     fibre_mass * state_ratio
-}
-
-/// Clean dry fibre in what was weighed.
-#[formula(
-    result = "f",
-    sources = ["definition"],
-    slips = ["taking off the percentages one after the other instead of dividing by the state"]
-)]
-pub fn fibre_in_mass<N: Number>(
-    /// mass as weighed
-    #[q("m", 0.001..=10000.0)]
-    mass: Mass<N>,
-    /// mass for each unit of clean dry fibre
-    #[q("s_m", 1.0..=1.7)]
-    state_ratio: Ratio<N>,
-) -> Mass<N> {
-    mass / state_ratio
 }
 
 /// Mass of the same fibre in another state: oil out, water in.

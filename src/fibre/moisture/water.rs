@@ -24,26 +24,18 @@ pub(crate) const FORMULAS: &[&Formula] = &[
     sources = ["PCT moisture", "Moisture blog 2015"],
     slips = ["taking the regain itself for the content: 17 % regain is 14.5 % content"]
 )]
+#[inverse(
+    "Water on the oven-dry mass, from the share of water in the whole.",
+    regain_from_content(moisture_content "water as a share of the mass with its water": 0.0..=0.3) -> regain
+        = moisture_content / (1.0 - moisture_content),
+    slips = ["dividing by 1 + M instead of 1 − M"]
+)]
 pub fn moisture_content<N: Number>(
     /// water on oven-dry mass
     #[q("R", 0.0..=0.4)]
     regain: Regain<N>,
 ) -> MoistureContent<N> {
     regain / (1.0 + regain)
-}
-
-/// Water on the oven-dry mass, from the share of water in the whole.
-#[formula(
-    result = "R",
-    sources = ["PCT moisture", "Moisture blog 2015"],
-    slips = ["dividing by 1 + M instead of 1 − M"]
-)]
-pub fn regain_from_content<N: Number>(
-    /// water as a share of the mass with its water
-    #[q("M", 0.0..=0.3)]
-    moisture_content: MoistureContent<N>,
-) -> Regain<N> {
-    moisture_content / (1.0 - moisture_content)
 }
 
 /// Water in a mass at a regain.
