@@ -114,6 +114,8 @@ pub(super) struct Block {
     pub(super) pieces: Vec<f64>,
     /// Yarn beyond what the promise needs.
     pub(super) margin: Vec<f64>,
+    /// Greasy wool that would have made the promise, kg.
+    pub(super) greasy: Vec<f64>,
     /// For each open figure and bin of it: how many draws, their margins summed, how many short.
     pub(super) bins: Vec<[f64; 3]>,
 }
@@ -126,14 +128,16 @@ pub(super) fn forward(plan: &Plan, request: &mut Request<'_>) -> Result<Vec<Bloc
         fibre: Vec::with_capacity(count * stages),
         pieces: Vec::with_capacity(count * goods),
         margin: Vec::with_capacity(count),
+        greasy: Vec::with_capacity(count),
         bins: vec![[0.0; 3]; open * BINS],
     };
     let make = |values: &Values<'_, f64>, z: &[f64], block: &mut Block| {
         let (f, p) = (block.fibre.len(), block.pieces.len());
         block.fibre.resize(f + stages, 0.0);
         block.pieces.resize(p + goods, 0.0);
-        let margin = draw(plan, values, &mut block.fibre[f..], &mut block.pieces[p..]);
+        let (margin, greasy) = draw(plan, values, &mut block.fibre[f..], &mut block.pieces[p..]);
         block.margin.push(margin);
+        block.greasy.push(greasy);
         for (figure, z) in z.iter().enumerate() {
             let [count, sum, short] = &mut block.bins[figure * BINS + bin(*z)];
             *count += 1.0;

@@ -21,6 +21,7 @@ mod page;
 mod report;
 mod result;
 mod say;
+mod screen;
 mod stage;
 mod stock;
 mod value;

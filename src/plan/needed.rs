@@ -1,12 +1,15 @@
 //! Backward: how much greasy wool to take in.
 
+use std::fmt;
 use std::sync::Arc;
 
 use super::Plan;
 use super::draws::{Request, in_blocks};
 use super::given::Values;
 use super::goods;
+use super::screen::{listed, pieces};
 use crate::error::{Error, Result};
+use crate::quantity::print::{figure, fixed};
 use crate::worked::{Tape, Worked, Working};
 
 /// The greasy mass to take in.
@@ -27,6 +30,27 @@ pub struct Needed {
     pub seed: u64,
     /// The working of the likely mass.
     pub working: Working,
+}
+
+impl fmt::Display for Needed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        // Up to the next 100 g, so that the mass as printed is enough.
+        let up = |kg: f64| fixed((kg * 10.0 - 1e-9).ceil() / 10.0, 1);
+        let goods: Vec<String> =
+            self.goods.iter().map(|(name, n)| pieces(f64::from(*n), name)).collect();
+        write!(f, "Take in {} kg of greasy wool for {} ", up(self.enough), listed(&goods))?;
+        if self.draws == 0 {
+            return f.write_str("(with the planned values; no lots were simulated).");
+        }
+        write!(
+            f,
+            "({} % sure; {} kg with the planned values; {} simulated lots, seed {}).",
+            figure(self.confidence * 100.0),
+            up(self.likely),
+            fixed(self.draws as f64, 0),
+            self.seed
+        )
+    }
 }
 
 impl Plan {

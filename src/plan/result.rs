@@ -72,6 +72,9 @@ pub struct GoodResult {
     pub band: Option<Band>,
     /// Share of the draws with at least as many as were promised.
     pub chance: Option<f64>,
+    /// Pieces that can be promised safely: these numbers of all goods together are made in at least
+    /// 19 simulated lots of 20.
+    pub safe: Option<f64>,
 }
 
 /// How much the lot has to spare for the whole promise, or falls short.
@@ -85,6 +88,8 @@ pub struct Margin {
     pub band: Option<Band>,
     /// Share of the draws in which the whole promise is met.
     pub chance: Option<f64>,
+    /// Greasy wool that keeps the whole promise in 19 simulated lots of 20, kg.
+    pub greasy: Option<f64>,
 }
 
 /// A line of the account.
@@ -181,6 +186,7 @@ impl Plan {
             result.drivers = drivers::rank(self, &blocks, piece);
             result.spread(&blocks, 1.0 + label, piece, threads);
         }
+        result.shortfalls = self.shortfalls(&nominal, &result);
         result.recording = Arc::new(nominal.recording);
         Ok(result)
     }
@@ -203,6 +209,7 @@ impl Plan {
             unrounded: nominal.unrounded[place],
             band: None,
             chance: None,
+            safe: None,
         };
         let greasy = nominal.flow[0];
         PlanResult {
@@ -221,6 +228,7 @@ impl Plan {
                 likely: nominal.margin / piece,
                 band: None,
                 chance: None,
+                greasy: None,
             },
             settings: nominal.settings.clone(),
             drivers: Vec::new(),
@@ -231,12 +239,17 @@ impl Plan {
                 .cloned()
                 .chain(advice::far_parts(&nominal.recording))
                 .collect(),
-            shortfalls: self.shortfalls(nominal),
+            shortfalls: Vec::new(),
             samples: Draws::default(),
             say: self.say.clone(),
             recording: Arc::default(),
         }
     }
+}
+
+/// How many lots of `n` are at least 19 in 20.
+fn nineteen_in_twenty(n: usize) -> usize {
+    (n * 19).div_ceil(20)
 }
 
 /// Every kilogram: what left each stage, what came on, what the goods hold.
@@ -314,9 +327,27 @@ impl PlanResult {
                 .all(|(good, pieces)| good.want.is_none_or(|want| pieces[*draw] >= f64::from(want)))
         });
         self.margin.chance = Some(met.count() as f64 / self.draws as f64);
+        self.promise_safely();
+        let mut greasy = column(|b| &b.greasy, 0, 1);
+        let place = nineteen_in_twenty(greasy.len()) - 1;
+        self.margin.greasy = Some(*greasy.select_nth_unstable_by(place, f64::total_cmp).1);
         let margin: Vec<f64> = column(|b| &b.margin, 0, 1).iter().map(|m| m / piece).collect();
         self.margin.band = Some(Band::of(&mut margin.clone()));
         self.samples.margin = margin;
+    }
+
+    /// For each good, in the order in which they are made: the greatest number that 19 simulated lots
+    /// of 20 make together with the safe numbers of the goods before it.
+    fn promise_safely(&mut self) {
+        let mut keep: Vec<usize> = (0..self.draws).collect();
+        let place = self.draws - nineteen_in_twenty(self.draws);
+        for (good, pieces) in self.goods.iter_mut().zip(&self.samples.pieces) {
+            let place = place - (self.draws - keep.len());
+            let mut made: Vec<f64> = keep.iter().map(|lot| pieces[*lot]).collect();
+            let safe = *made.select_nth_unstable_by(place, f64::total_cmp).1;
+            keep.retain(|lot| pieces[*lot] >= safe);
+            good.safe = Some(safe);
+        }
     }
 
     /// True where the likely figures meet the whole promise.

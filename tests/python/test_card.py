@@ -58,7 +58,7 @@ def test_every_stage_stands_on_the_card_with_its_cautions_in_a_box(result, tmp_p
 
 def test_cautions_are_in_the_text_short_or_long(result):
     short = re.sub(r"\n  !   ", " ", result.text())
-    assert re.search(r"^  ! Beware of raw fleece, scouring, .*--all and the card", short, re.M)
+    assert re.search(r"^  ! Cautions for 10 hazards on this route \(raw fleece, .*--all or the lot sheet", short, re.M)
     long = result.text(all=True)
     assert "  ! Raw fleece (sort, scour): " in long
     assert "reminders and set nothing" in long

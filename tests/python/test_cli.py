@@ -102,10 +102,10 @@ def test_formula_as_json_latex_and_card(run):
 def test_the_first_screen_answers_in_its_order(run):
     out = good(run("plan", LOT, *FEW))
     asked = (
-        "Will the lot make what was promised?",
-        "What comes out at each stage",
-        "What to set at each machine",
-        "What to measure first",
+        "Promise: ",
+        "Measure first: ",
+        "Fibre out of each stage",
+        "Machine settings",
     )
     places = [out.index(words) for words in asked]
     assert places == sorted(places)
