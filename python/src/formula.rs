@@ -140,16 +140,14 @@ impl Formula {
             )));
         };
         let Given::One(wanted, _) = one(&wanted, card.output.kind)? else {
-            return Err(PyTypeError::new_err(
-                "solve takes one figure for the result, not an array",
-            ));
+            return Err(PyTypeError::new_err("solve takes one value for the result, not an array"));
         };
         let bound = self.bind(&PyTuple::empty(py), Some(&others), Some(unknown))?;
         let mut row = Vec::new();
         for given in self.read(&bound)?.given {
             let Given::One(amount, _) = given else {
                 return Err(PyTypeError::new_err(
-                    "solve takes one figure for each input, not arrays",
+                    "solve takes one value for each input, not arrays",
                 ));
             };
             row.push(amount.base());

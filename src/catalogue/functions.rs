@@ -58,7 +58,7 @@ pub static FUNCTIONS: &[Function] = &[
     f(
         "cloth",
         "settings",
-        "The closest setts of a weave by every theory: Ashenhurst, Peirce, Brierley.",
+        "The maximum setts of a weave by each published theory: Ashenhurst, Peirce, Brierley.",
     )
     .at("hankwise settings plain --warp '16 YSW'"),
     f("cloth", "choose_reed", "The reed and the ends in a dent for a sett, from reeds you own."),

@@ -7,6 +7,7 @@ use super::goods;
 use super::result::PlanResult;
 use super::say::Say;
 use crate::quantity::Kind;
+use crate::quantity::print::with_unit;
 use crate::worked::{Op, Recording};
 
 impl Plan {
@@ -68,11 +69,13 @@ pub(super) fn far_parts(recording: &Recording) -> Vec<String> {
             let label = recording.labels.get(&place)?;
             (off.abs() > NEAR).then(|| {
                 format!(
-                    "{}: the part in use is {:.0} % {} than the one wanted; check what it gives, or \
-                     get a nearer one",
+                    "{}: the part in use ({}) is {:.0} % {} than needed ({}); check what it gives, \
+                     or get a nearer one",
                     label.name(),
+                    with_unit(step.value, &label.unit),
                     off.abs() * 100.0,
-                    if off > 0.0 { "larger" } else { "smaller" }
+                    if off > 0.0 { "larger" } else { "smaller" },
+                    with_unit(wanted, &label.unit),
                 )
             })
         })

@@ -359,10 +359,21 @@ impl PlanResult {
     pub fn working(&self, name: &str) -> Result<Working> {
         let step = self.recording.find(name).ok_or_else(|| {
             let names = self.workings();
-            let near = did_you_mean(name, names.iter().map(String::as_str))
-                .map_or("; name".to_owned(), |n| format!("; did you mean '{n}'? Name"));
-            let example = "one such as 'twister.twist' or 'card.hopper_weigh'";
-            Error::notation(format!("the plan has no figure '{name}'{near} {example}"))
+            let ending: Vec<&str> = names
+                .iter()
+                .filter(|n| n.rsplit('.').next() == Some(name))
+                .map(String::as_str)
+                .take(5)
+                .collect();
+            let instead = if ending.is_empty() {
+                did_you_mean(name, names.iter().map(String::as_str)).map_or_else(
+                    || "name one such as 'twister.twist' or 'card.hopper_weigh'".to_owned(),
+                    |near| format!("did you mean '{near}'?"),
+                )
+            } else {
+                format!("there are {}", ending.join(", "))
+            };
+            Error::notation(format!("no '{name}' in this plan; {instead}"))
         })?;
         Ok(Working::new(self.recording.clone(), Arg::Step(step)))
     }

@@ -61,7 +61,7 @@ def test_cautions_are_in_the_text_short_or_long(result):
     assert re.search(r"^  ! Cautions for 10 hazards on this route \(raw fleece, .*--all or the lot sheet", short, re.M)
     long = result.text(all=True)
     assert "  ! Raw fleece (sort, scour): " in long
-    assert "reminders and set nothing" in long
+    assert "Reminders only" in long
 
 
 def test_a_card_that_cannot_be_written_leaves_none(result, tmp_path):

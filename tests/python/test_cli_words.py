@@ -27,7 +27,7 @@ def run(*words: str, **more: str) -> subprocess.CompletedProcess[str]:
     ("words", "says"),
     [
         ([], "required: COMMAND"),
-        (["plan", "nofile.toml"], "cannot be read"),
+        (["plan", "nofile.toml"], "no such file"),
         (["plan", "examples"], "cannot be read"),
         (["plan", LOT, "--draws", "-1"], "whole number from 0 up"),
         (["plan", LOT, "--draws", "9" * 20], "whole number from 0 up"),

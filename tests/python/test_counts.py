@@ -101,7 +101,7 @@ def test_a_direct_system():
         ("cut", {}, "several ways.*galashiels-cut"),
         ("lea", {}, "several ways"),
         ("2cut", {}, "begins with a letter"),
-        ("b-hank", {"length": "250"}, "b-hank: length: a bare 250"),
+        ("b-hank", {"length": "250"}, "b-hank: length: 250 has no unit"),
         ("b-hank", {"mass": "0 lb"}, "b-hank: mass: .*above 0"),
         ("b-hank", {"mass": "5 yd"}, "b-hank: mass: .*length"),
         ("b-hank", {"names": ["Nm"]}, "b-hank: names: .*'Nm' is taken"),
