@@ -170,7 +170,7 @@ def test_the_command(tmp_path, capsys):
     path.write_text(f"number,slubbing\n{rows}\n", encoding="utf-8")
     picture = tmp_path / "chart.svg"
     options = ["--column", "slubbing", "--subgroup", "4", "--unit", "tex"]
-    assert cli.main(["chart", str(path), *options, "--save", str(picture)]) == 0
+    assert cli.main(["chart", str(path), *options, "--picture", str(picture)]) == 0
     assert "Chart of 25 means of 4 readings each" in capsys.readouterr().out
     assert picture.exists()
     assert cli.main(["chart", str(path), *options, "--json"]) == 0
@@ -181,4 +181,4 @@ def test_the_command(tmp_path, capsys):
     assert "no column 'sliver'" in capsys.readouterr().err
     path.write_text("slubbing\n150\nlots\n", encoding="utf-8")
     assert cli.main(["chart", str(path)]) == 1
-    assert "row 3, slubbing: 'lots' is no figure" in capsys.readouterr().err
+    assert "row 3, slubbing: 'lots' is not a number" in capsys.readouterr().err

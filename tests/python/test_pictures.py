@@ -121,4 +121,4 @@ def test_on_the_command_line(tmp_path, capsys):
     assert main(["weave", "plain", "--picture", str(path), "--warp", "navy"]) == 0
     assert "#000080" in path.read_text(encoding="utf-8")
     assert main(["weave", "plain", "--kind", "draft"]) != 0
-    assert "--picture F.svg" in capsys.readouterr().err
+    assert "--picture FILE.svg" in capsys.readouterr().err

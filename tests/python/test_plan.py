@@ -197,7 +197,7 @@ def test_ctrl_c_stops_a_long_run(root):
 
 def test_ctrl_c_stops_the_command(root):
     command = [sys.executable, "-m", "hankwise", "plan", "examples/first-lot.toml"]
-    code, out, err, seconds = interrupt([*command, "--draws", "10000000"], root, None)
+    code, out, err, seconds = interrupt([*command, "--lots", "10000000"], root, None)
     assert (code, out) == (130, b"")
     assert err.strip() == b"hankwise: stopped"
     assert seconds < 5
