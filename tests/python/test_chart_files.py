@@ -25,9 +25,9 @@ def run(tmp_path, capsys, content, *more):
         ("n,n\n1,2\n3,4\n", "several columns 'n'"),
         ("grüße\n150\n".encode("latin-1"), "save it as CSV UTF-8"),
         (b"\xff\xfet\x00\n\x00", "save it as CSV UTF-8"),
-        ("tex\n", "a head and readings below it"),
-        ("", "a head and readings below it"),
-        ("150\n151\n149\n", "stands where the head should be"),
+        ("tex\n", "a header row and readings below it"),
+        ("", "a header row and readings below it"),
+        ("150\n151\n149\n", "stands where the header should be"),
     ],
 )
 def test_what_is_refused(tmp_path, capsys, content, words):

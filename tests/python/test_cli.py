@@ -143,7 +143,7 @@ def test_files_are_written_and_named(run, tmp_path):
     sheet, svg, png = map(str, files)
     code, out, err = run("plan", LOT, *FEW, "--workbook", sheet, "--picture", svg, "--picture", png)
     assert code == 0
-    assert "Will the lot" in out
+    assert "Promise: " in out
     assert all(str(path) in err for path in files)
     assert openpyxl.load_workbook(sheet)["Working"]["A1"].value
     assert b"<svg" in files[1].read_bytes()
@@ -193,7 +193,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         ([*FACTOR, "--in", "kg"], "'kg' is a unit of mass"),
         (["calc", "twist_factor", "--in", "kg"], "needs the inputs"),
         (["calc", "twist_factor", "9 tpi"], "is not an input; write it like twist="),
-        (["calc", "twist_factor", "twist=9", "count=16 YSW"], "write its unit too"),
+        (["calc", "twist_factor", "twist=9", "count=16 YSW"], "has no unit"),
         (["calc", "twist_factor", "twist=9 tpi", "cuont=16 YSW"], "no input 'cuont'"),
         (["calc", "mass_after_loss", "mass=1 kg", "loss=16", "held_up=0 kg"], "write '16 %'"),
         (["plan", "nope.toml"], "nope.toml: no such file"),

@@ -211,7 +211,7 @@ def test_tables_on_the_command_line(run):
     assert "did you mean 'packing'? Type: hankwise find packing --kind table" in err
     code, out, err = run("find", "reels", "nonsense")
     assert (code, out) == (1, "")
-    assert err.endswith("see all of them: hankwise find reels\n")
+    assert err.endswith("run hankwise find reels for all rows\n")
     told = json.loads(run("find", "reels", "hank", "--json")[1])
     assert told["name"] == "reels"
     assert told["figures"] == hw.handbook["reels"].find("hank").records()

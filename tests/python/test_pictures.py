@@ -93,7 +93,7 @@ def test_what_is_refused():
         twill.picture("photograph")
     with pytest.raises(hw.NotationError, match="did you mean 'black'"):
         twill.picture("face", warp="6 blak")
-    with pytest.raises(hw.UnitError, match="bare 9"):
+    with pytest.raises(hw.UnitError, match="9 has no"):
         twill.picture("face", ends=9)
     with pytest.raises(hw.RangeError, match="at most 256 ends"):
         twill.picture(repeats=(100, 1))
