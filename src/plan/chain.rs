@@ -14,7 +14,7 @@ use crate::worked::{Recording, Tape, Worked};
 pub(super) struct Loss {
     pub(super) stage: String,
     pub(super) to: String,
-    /// Name of the figure, where it has one.
+    /// Name of the value, where it has one.
     pub(super) key: String,
     pub(super) stock: Stock,
 }
@@ -48,7 +48,7 @@ impl Ledger for Books {
     }
 }
 
-/// The plan with its likely figures.
+/// The plan with the likely values carried through.
 #[derive(Debug)]
 pub(super) struct Nominal {
     /// The stock before the first stage and after each.
@@ -67,7 +67,7 @@ pub(super) struct Nominal {
 }
 
 impl Plan {
-    /// The likely figures in base units.
+    /// The likely values in base units.
     pub(super) fn likely(&self) -> Vec<f64> {
         self.given.iter().map(super::Given::base).collect()
     }

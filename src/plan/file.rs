@@ -406,13 +406,11 @@ impl Source for Reader<'_, '_> {
     fn rows(&mut self, rows: &Rows) -> Result<usize> {
         match self.section.take(rows.name) {
             None => Ok(0),
-            Some(_) => {
-                Err(self.section.error(rows.name, "a lot file has no such list; take it out"))
-            }
+            Some(_) => Err(self.section.error(rows.name, "a lot file has no such list; remove it")),
         }
     }
     fn enter(&mut self, rows: &Rows, _row: usize) -> Result<()> {
-        Err(self.section.error(rows.name, "a lot file has no such list; take it out"))
+        Err(self.section.error(rows.name, "a lot file has no such list; remove it"))
     }
     fn leave(&mut self) {}
     fn open(&mut self, group: &Group) {

@@ -169,7 +169,7 @@ impl Plan {
             text
         })
     }
-    /// The figures that the plan rests on.
+    /// The values that the plan rests on.
     pub fn given(&self) -> &[Given] {
         &self.given
     }
@@ -177,7 +177,7 @@ impl Plan {
     pub fn promise(&self) -> Vec<(&str, Option<u32>)> {
         self.goods.iter().map(|g| (g.name.as_str(), g.want)).collect()
     }
-    /// What is unusual about the figures.
+    /// What is unusual about the values.
     pub fn warnings(&self) -> &[String] {
         &self.warnings
     }

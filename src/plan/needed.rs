@@ -17,16 +17,16 @@ use crate::worked::{Tape, Worked, Working};
 pub struct Needed {
     /// The goods asked for.
     pub goods: Vec<(String, u32)>,
-    /// Greasy mass with the likely figures, kg.
+    /// Greasy mass with the planned values, kg.
     pub likely: f64,
     /// Greasy mass that suffices with the confidence asked for, kg; the likely mass where nothing
     /// is uncertain.
     pub enough: f64,
     /// The confidence asked for.
     pub confidence: f64,
-    /// How many draws it rests on.
+    /// How many simulated lots it rests on.
     pub draws: usize,
-    /// The seed of the draws.
+    /// The seed of the simulated lots.
     pub seed: u64,
     /// The working of the likely mass.
     pub working: Working,
@@ -57,7 +57,7 @@ impl Plan {
     /// The greasy mass for a number of each good, all of them together with a confidence. Goods that
     /// are not named are not made; with no goods named at all, the promise of the lot is meant.
     ///
-    /// `progress` is told how many draws are done and says whether to go on.
+    /// `progress` is told how many simulated lots are done and says whether to go on.
     pub fn needed(
         &self,
         goods: &[(String, u32)],
@@ -110,7 +110,7 @@ impl Plan {
             };
             let blocks = in_blocks(self, &mut request, make, Vec::with_capacity)?;
             let mut greasy = blocks.concat();
-            // The smallest mass that suffices in at least that share of the draws.
+            // The smallest mass that suffices in at least that share of the simulated lots.
             let place = ((confidence * draws as f64).ceil() as usize).clamp(1, draws) - 1;
             enough = *greasy.select_nth_unstable_by(place, f64::total_cmp).1;
         }

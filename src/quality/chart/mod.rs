@@ -250,8 +250,8 @@ fn whole_subgroups(sample: &Sample, n: usize) -> Result<Vec<&[f64]>> {
             .min_by_key(|k| k.abs_diff(n));
         let or = fits.map_or_else(String::new, |k| format!(", or write subgroup={k}"));
         let over = match over {
-            1 => "1 is over; leave the last out".to_owned(),
-            _ => format!("{over} are over; leave the last {over} out"),
+            1 => "1 is over; omit the last".to_owned(),
+            _ => format!("{over} are over; omit the last {over}"),
         };
         return Err(Error::range(format!(
             "{readings} readings are not whole subgroups of {n}: {over}{or}"
