@@ -76,7 +76,7 @@ impl Quantity {
     /// Refuses an indirect count on either side.
     fn can_be_summed(&self, other: &Bound<'_, PyAny>, what: &str) -> PyResult<()> {
         self.is_no_point(what)?;
-        if self.unit.is_indirect() {
+        if self.unit.is_indirect() && other.cast::<Quantity>().is_ok() {
             return Err(self.refuse_sum(what));
         }
         match other.cast::<Quantity>() {

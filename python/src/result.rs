@@ -294,7 +294,7 @@ impl PlanResult {
     /// that goes in, `fixed_cost` once for the lot. `overhead` is a share of those costs, `hourly_overhead`
     /// for every machine hour. All costs to the yarn are shared among the goods by clean dry fibre; reel,
     /// cone, loom and finish are the goods' own. A `margin` is on the price, a `mark_up` on the cost. Taxes
-    /// on sales are left out.
+    /// on sales are not included.
     #[pyo3(
         signature = (**given),
         text_signature = "($self, *, price_per_mass, stages=None, hourly_wage=None, overhead=None, hourly_overhead=None, margin=None, mark_up=None)"

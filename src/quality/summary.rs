@@ -128,10 +128,10 @@ impl Summary {
             let limits = self.variation_limits.filter(|_| spread).map(|l| l.map(percent));
             rows.push(row("coefficient of variation", percent(v), limits));
         }
-        let columns = [("", Left), ("figure", Right), ("from", Right), ("to", Right)];
+        let columns = [("", Left), ("value", Right), ("from", Right), ("to", Right)];
         let mut foot = vec![if spread {
             format!(
-                "The true figure is between the limits {chance} of the time: the mean by Student's t = {} \
+                "The true value is between the limits {chance} of the time: the mean by Student's t = {} \
                  with {} degrees of freedom, the spread by chi-square.",
                 figure(self.t),
                 self.sample.n() - 1

@@ -80,7 +80,7 @@ impl Chart {
     /// The chart as a table: centre, limits and what the points say.
     pub fn report(&self) -> Report {
         let say = |x: f64| self.sample.say(x);
-        let columns = [("", Left), ("figure", Right)];
+        let columns = [("", Left), ("value", Right)];
         let row = |name: &str, x: f64| vec![name.to_owned(), say(x)];
         let rows = vec![
             row("upper limit", self.limits[1]),

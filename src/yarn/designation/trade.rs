@@ -232,7 +232,7 @@ pub(super) fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
     }
 }
 
-/// The system of the figures: before them, after them, or told apart.
+/// The system of the figures: before them, after them, or given separately.
 fn system(
     cursor: &mut Cursor<'_>,
     prefix: Option<&'static Unit>,
