@@ -32,7 +32,7 @@ $(VENV)/dev: $(VENV)/built pyproject.toml
 
 demo: $(VENV)/built
 	@mkdir -p $(DEMO)
-	@$(BIN)/hankwise plan $(LOT) --figure $(DEMO)/plan.svg --figure $(DEMO)/plan.png --sheet $(DEMO)/plan.xlsx
+	@$(BIN)/hankwise plan $(LOT) --picture $(DEMO)/plan.svg --picture $(DEMO)/plan.png --workbook $(DEMO)/plan.xlsx
 	@$(BIN)/hankwise plan $(LOT) --json > $(DEMO)/plan.json.part && mv $(DEMO)/plan.json.part $(DEMO)/plan.json
 	@echo
 	@echo "Written: $(DEMO)/plan.svg and plan.png (the picture), plan.xlsx (the live workbook), plan.json (for programs)"

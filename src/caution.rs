@@ -40,8 +40,8 @@ impl Caution {
 }
 
 /// What stands above cautions: what they are, and who decides.
-pub const HEAD: &str = "What can do harm here. These are reminders and set nothing: the makers of \
-    machines and products, local rules and licensed practice come first.";
+pub const HEAD: &str = "Hazards here. Reminders only: follow the maker, local rules and licensed \
+    practice.";
 
 const fn c(name: &'static str, text: &'static str, sources: &'static [&'static str]) -> Caution {
     Caution { name, text, sources }
@@ -52,68 +52,68 @@ pub static CAUTIONS: &[Caution] = &[
     c(
         "raw fleece",
         "Raw wool and hair can carry anthrax, whose spores live for years, and Q fever, which \
-         spreads by dust: the dust is kept down, cuts are covered, and a doctor who is asked about \
-         a fever or a black sore is told of the wool.",
+         spreads by dust. Keep dust down and cover cuts. If you get a fever or a black sore, see a \
+         doctor and say that you handle raw wool.",
         &["HSE EH23", "WorkSafe Victoria"],
     ),
     c(
         "scouring",
-        "Hot alkaline liquor burns skin and eyes, and spoils wool the more the hotter it is: sources \
-         stay at or below 60 °C with alkali, and not long above pH 10. Rollers of a scouring machine \
-         draw hands in.",
+        "Hot alkaline liquor burns skin and eyes, and damages wool the more the hotter it is. Stay at \
+         or below 60 °C with alkali, and not long above pH 10. Rollers of a scouring machine draw \
+         hands in: keep clear of them.",
         &["Organic dye", "Beech 1902", "ILO wool"],
     ),
     c(
         "hot liquor",
-        "Hot liquor and wet goods scald, and effluent is under local rules.",
+        "Hot liquor and wet goods scald: keep clear of them. Follow the local rules for effluent.",
         &["practice"],
     ),
     c(
         "steam",
-        "Steam scalds, and a vessel under vacuum or pressure is for those licensed to run it.",
+        "Steam scalds: keep clear of it. Leave a vessel under vacuum or pressure to those licensed to \
+         run it.",
         &["practice"],
     ),
     c(
         "machines",
         "Feed rollers, licker-in, the nip of swift and doffer, teaser teeth and fan blades draw hands \
-         in, and run on after the power is off: guards stay on, and nobody reaches in before all of \
-         it stands still.",
+         in, and run on after the power is off. Keep guards on. Stop, lock off and wait for \
+         everything to stop before reaching in.",
         &["ILO wool"],
     ),
     c(
         "wheels",
-        "Wheels, belts and spindles catch fingers, hair and clothes: a wheel is changed and a wrap \
-         cleared only with the machine stopped and locked off; guards stay on while it turns.",
+        "Wheels, belts and spindles catch fingers, hair and clothes. Keep guards on while they turn. \
+         Stop and lock off the machine before changing a wheel or clearing a wrap.",
         &["practice"],
     ),
     c(
         "mule",
-        "The carriage traps between itself and the headstock: nobody stands in its way while it can \
-         run.",
+        "The carriage traps people against the headstock. Do not stand in its way while it can run.",
         &["ILO wool"],
     ),
     c(
         "loom",
-        "A flying shuttle injures, and so does the beat-up: shuttle guards stay on, and the loom \
-         stands before anyone reaches in.",
+        "A flying shuttle injures, and so does the beat-up. Stop the loom before reaching in. Keep \
+         shuttle guards on. Protect your hearing.",
         &["ILO wool"],
     ),
     c(
         "dust",
-        "Wool dust is bad for the lungs, and can burn: the extraction runs, and a mask is worn where \
+        "Wool dust harms the lungs, and can burn. Keep the extraction running, and wear a mask where \
          the local rules ask for it.",
         &["practice"],
     ),
     c(
         "oil",
-        "Oily wool and oily waste can heat and catch fire by themselves: they are stored as the maker \
-         of the oil says.",
+        "Oily wool and oily waste can heat and catch fire by themselves. Store them as the maker of \
+         the oil says.",
         &["practice"],
     ),
     c(
         "dyeing",
-        "Dyes, acids and salts can burn, poison or sensitise: the maker's safety data sheet is read \
-         first, powders are weighed without dust, and the bath goes where local rules let it.",
+        "Dyes, acids and salts can burn, poison or sensitise. Read the maker's safety data sheet \
+         first, weigh powders without raising dust, and empty the bath only where local rules allow.",
         &["practice"],
     ),
 ];

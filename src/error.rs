@@ -46,7 +46,7 @@ impl Error {
     pub fn no_such(name: &str, known: &[&str]) -> Self {
         let near = did_you_mean(name, known.iter().copied())
             .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
-        Error::notation(format!("there is no '{name}'{near}; there are {}", known.join(", ")))
+        Error::notation(format!("unknown name '{name}'{near}; known: {}", known.join(", ")))
     }
     /// What kind of thing went wrong.
     pub fn kind(&self) -> ErrorKind {
@@ -65,6 +65,17 @@ impl fmt::Display for Error {
 }
 
 impl std::error::Error for Error {}
+
+/// Why a file cannot be read, without the numbers of the system.
+pub(crate) fn unreadable(error: &std::io::Error) -> String {
+    match error.kind() {
+        std::io::ErrorKind::NotFound => "no such file".to_owned(),
+        std::io::ErrorKind::IsADirectory => "cannot be read: it is a folder".to_owned(),
+        std::io::ErrorKind::PermissionDenied => "cannot be read: permission denied".to_owned(),
+        std::io::ErrorKind::InvalidData => "cannot be read: it is not a UTF-8 text".to_owned(),
+        _ => format!("cannot be read: {error}"),
+    }
+}
 
 /// The nearest of the known words to one that is not known, quoted for a message.
 pub(crate) fn did_you_mean<'a>(

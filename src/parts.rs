@@ -18,7 +18,9 @@ impl Parts {
         }
         if let Some(none) = parts.iter().find(|p| !(p.is_finite() && **p > 0.0)) {
             let none = of_kind(*none, kind);
-            return Err(Error::range(format!("{none} is no part; write a list such as {example}")));
+            return Err(Error::range(format!(
+                "{none} is not a part; write a list such as {example}"
+            )));
         }
         if kind == Kind::Count
             && let Some(part) = parts.iter().find(|p| p.fract() != 0.0)

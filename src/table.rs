@@ -45,11 +45,13 @@ impl Report {
     pub fn text(&self) -> String {
         let mut out = String::new();
         if !self.title.is_empty() {
-            let _ = writeln!(out, "{}", self.title);
+            wrap_in(&mut out, &self.title, ["", "  "]);
         }
         for block in &self.blocks {
-            let between = if out.is_empty() { "" } else { "\n" };
-            let _ = writeln!(out, "{between}{}", block.title);
+            if !out.is_empty() {
+                out.push('\n');
+            }
+            wrap_in(&mut out, &block.title, ["", "  "]);
             block.lead.iter().for_each(|sentence| wrap(&mut out, sentence));
             block.table(&mut out);
             block.foot.iter().for_each(|sentence| wrap(&mut out, sentence));
@@ -112,20 +114,21 @@ fn heading(out: &mut String, tag: &str, text: &str) {
     }
 }
 
-/// How wide sentences run on a terminal.
-const WIDE: usize = 100;
+/// How many columns a terminal has.
+const WIDE: usize = 80;
 
 /// A sentence, broken between words where it is long.
 fn wrap(out: &mut String, sentence: &str) {
     wrap_in(out, sentence, ["  ", "    "]);
 }
 
-/// The same, with what stands before the first line and before those that follow.
+/// A sentence, broken where it is long, with what stands before its first line and before the others.
 fn wrap_in(out: &mut String, sentence: &str, [first, next]: [&str; 2]) {
     let mut line = String::new();
     let mut indent = first;
     for word in sentence.split(' ') {
-        if !line.is_empty() && line.chars().count() + word.chars().count() + 3 > WIDE {
+        let width = indent.len() + line.chars().count() + 1 + word.chars().count();
+        if !line.is_empty() && width > WIDE {
             let _ = writeln!(out, "{indent}{line}");
             line.clear();
             indent = next;
@@ -171,10 +174,15 @@ impl Block {
         };
         let widths: Vec<usize> = (0..self.columns.len()).map(width).collect();
         let heads: Vec<String> = self.columns.iter().map(|(name, _)| name.clone()).collect();
+        // A note that does not fit beside its row goes under it.
+        let noted = heads.last().is_some_and(|head| head == "note");
         let headed = heads.iter().any(|head| !head.is_empty()).then_some(&heads);
         for row in headed.into_iter().chain(&self.rows) {
             let mut line = String::from("  ");
-            for ((cell, (_, align)), width) in row.iter().zip(&self.columns).zip(&widths) {
+            let beside: usize = widths.iter().rev().skip(1).map(|width| width + 2).sum();
+            let note = row.last().filter(|note| noted && beside + note.chars().count() + 2 > WIDE);
+            let cells = &row[..row.len() - usize::from(note.is_some())];
+            for ((cell, (_, align)), width) in cells.iter().zip(&self.columns).zip(&widths) {
                 let room = " ".repeat(width - cell.chars().count());
                 match align {
                     Align::Left => line.extend([cell.as_str(), room.as_str(), "  "]),
@@ -182,6 +190,10 @@ impl Block {
                 }
             }
             let _ = writeln!(out, "{}", line.trim_end());
+            if let Some(note) = note.filter(|note| !note.is_empty()) {
+                let indent = " ".repeat(widths[0] + 6);
+                wrap_in(out, note, [&indent, &indent]);
+            }
         }
     }
 }

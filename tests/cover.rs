@@ -29,10 +29,10 @@ fn forms_stand_apart_by_the_roots_of_their_hanks() {
 #[test]
 fn a_form_must_be_named() {
     for (text, words) in [
-        ("12", "write its unit too, like '12.5 K_SI'"),
+        ("12", "12 has no unit; write a cover factor such as '12.5 K_SI'"),
         ("12 K", "unit of twist factor"),
         ("28 threads/in", "unit of sett"),
-        ("12 K_Nm", "not a known unit for a cover factor"),
+        ("12 K_Nm", "unknown unit 'K_Nm' for a cover factor"),
     ] {
         let told = CoverFactor::parse(text).unwrap_err().to_string();
         assert!(told.contains(words), "{text}: {told}");

@@ -157,8 +157,8 @@ fn refusals() {
         ("-34 tex", 0, &["more than 0"]),
         ("34 tex S -600", 9, &["more than 0", "S or Z"]),
         ("34 tex + 20 tex S 300", 7, &["brackets"]),
-        ("34 tex × 2 wool", 11, &["told apart"]),
-        ("Nm 32/2 100 % wool", 8, &["told apart"]),
+        ("34 tex × 2 wool", 11, &["separately"]),
+        ("Nm 32/2 100 % wool", 8, &["separately"]),
         // A stroke before filaments was read as 48 ends of 150, 7200 den.
         ("150 den/48", 8, &["150 den f48", "150 den × 48"]),
         ("2 Nm/32", 5, &["32 Nm × 2", "2 Nm × 32"]),
@@ -214,7 +214,7 @@ fn twist_without_direction_or_figure_is_refused_where_it_matters() {
     assert_eq!(left("34 tex S 300 × 2 Z 400").unwrap(), (Direction::Z, 100.0));
     assert!(left("34 tex × 2 Z 400").unwrap_err().to_string().contains("direction"));
     assert!(left("34 tex S × 2 Z 400").unwrap_err().to_string().contains("twist"));
-    assert!(left("34 tex S 600").unwrap_err().to_string().contains("no folded yarn"));
+    assert!(left("34 tex S 600").unwrap_err().to_string().contains("not a folded yarn"));
     assert!(yarn("34 tex × 2").twist_factor().unwrap_err().to_string().contains("twist"));
     let error = yarn("34 tex × 2").fold_to_single().unwrap_err().to_string();
     assert!(error.contains("R 69.3 tex"), "{error}");

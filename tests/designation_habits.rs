@@ -185,7 +185,7 @@ fn a_system_that_was_told_is_not_passed_over() {
     let told = |system| Reading { system: Some(unit(system, None).unwrap()), order: None };
     for text in ["34 tex x 2", "R 34 tex/2", "2/24 worsted", "Tkt 120 cotton", "No. 60 six-cord"] {
         let error = Yarn::parse_as(text, &told("Nm")).expect_err(text).to_string();
-        assert!(error.contains("Nm was told apart"), "{text}: {error}");
+        assert!(error.contains("the system given is Nm"), "{text}: {error}");
     }
     let read = |text, system| Yarn::parse_as(text, &told(system)).unwrap().designation();
     assert_eq!(read("Tkt 120", "Nm"), "R 40 Nm");

@@ -127,7 +127,7 @@ fn an_allowance_is_one_figure_of_a_list() {
         ("wool", None, "'wool, combed' (18.25 %), 'wool, carded' (17 %)"),
         ("wol carded", None, "did you mean 'wool, carded'"),
         ("lyocell", Some("ASTM"), "is EU meant"),
-        ("silk", Some("BISFA"), "there is no list 'BISFA'"),
+        ("silk", Some("BISFA"), "unknown list of allowances 'BISFA'"),
         ("", None, "no fibre"),
     ] {
         let refusal = of(fibre, list).unwrap_err().to_string();

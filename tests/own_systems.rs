@@ -132,7 +132,7 @@ fn what_cannot_be() {
     }
     refusal(&definition("nil-cut", "0 yd", "1 lb"), &["nil-cut: length", "0 yd"]);
     refusal(&definition("nil-cut", "300 yd", "0 g"), &["nil-cut: mass", "above 0"]);
-    refusal(&definition("nil-cut", "300", "1 lb"), &["nil-cut: length", "bare 300", "unit"]);
+    refusal(&definition("nil-cut", "300", "1 lb"), &["nil-cut: length", "300 has no", "unit"]);
     refusal(&definition("nil-cut", "300 yd", "1 yd"), &["nil-cut: mass", "length"]);
     refusal(&definition("nil-cut", "", "1 lb"), &["nil-cut: length", "nothing was given"]);
     refusal(&definition("nil-cut", "300 ells", "1 lb"), &["nil-cut: length", "'ells'"]);
@@ -225,13 +225,13 @@ fn a_bad_file_of_counts() {
         ("[x-cut]\nmass = \"1 lb\"", 4, &["x-cut.length", "length = \"300 yd\" in [x-cut]"][..]),
         ("[x-cut]\nlength = \"1 yd\"", 4, &["x-cut.mass", "mass = \"26 oz\""]),
         ("[x-cut]\nlength = 300\nmass = \"1 lb\"", 5, &["x-cut.length", "text in quotes"]),
-        ("[x-cut]\nlength = \"300\"\nmass = \"1 lb\"", 5, &["x-cut.length", "bare 300"]),
+        ("[x-cut]\nlength = \"300\"\nmass = \"1 lb\"", 5, &["x-cut.length", "300 has no"]),
         ("[x-cut]\nlength = \"1 yd\"\nmass = \"0 lb\"", 6, &["x-cut.mass", "above 0"]),
         ("[x-cut]\nlength = \"1 yd\"\nmas = \"1 lb\"", 6, &["x-cut.mas", "write mass = "]),
         (
             "[x-cut]\nlength = \"1 yd\"\nmass = \"1 lb\"\nyear = 1",
             7,
-            &["x-cut.year", "not known", "date"],
+            &["x-cut.year", "unknown key", "date"],
         ),
         (
             "[x-cut]\nlength = \"1 yd\"\nmass = \"1 lb\"\ndirect = 1",
@@ -251,7 +251,7 @@ fn a_bad_file_of_counts() {
         ("[cut]\nlength = \"1 yd\"\nmass = \"1 lb\"", 4, &["cut: ", "several ways"]),
         ("[YSW]\nlength = \"1 yd\"\nmass = \"1 lb\"", 4, &["YSW: ", "is taken", "256 yd per lb"]),
         ("[first-of-TWO]\nlength = \"1 yd\"\nmass = \"1 lb\"", 4, &["is taken", "7 yd per 1 lb"]),
-        ("x = 3", 1, &["x: a table is wanted", "[x]"]),
+        ("x = 3", 1, &["x: write a table [x]"]),
         ("[x-cut", 4, &["not TOML"]),
     ] {
         let text = if line == 1 { bad.to_owned() } else { format!("{good}{bad}\n") };
@@ -265,7 +265,7 @@ fn a_bad_file_of_counts() {
     // All or none.
     assert!(unit("first-of-two", None).is_err());
     let missing = load_counts("no/such.toml".as_ref()).unwrap_err().to_string();
-    assert!(missing.contains("'no/such.toml' cannot be read"), "{missing}");
+    assert!(missing.contains("no/such.toml: no such file"), "{missing}");
 }
 
 #[test]
@@ -277,7 +277,7 @@ fn counts_of_a_lot_file() {
     let counts = "[counts.ten-hank]\nlength = \"100 m\"\nmass = \"1 kg\"\n\n";
     let own = lot.replace(count, "count = \"33 ten-hank\"");
     let refused = Plan::parse(&own, "own.toml").unwrap_err().to_string();
-    assert!(refused.contains("'ten-hank' is not a known unit"), "{refused}");
+    assert!(refused.contains("unknown unit 'ten-hank'"), "{refused}");
     let own = format!("{own}\n{counts}[print]\ncount = \"ten-hank\"\n");
     let (own, plain) =
         (Plan::parse(&own, "own.toml").unwrap(), Plan::parse(lot, "lot.toml").unwrap());

@@ -30,12 +30,12 @@ fn refused_alone(text: &str, kind: ErrorKind, words: &[&str]) {
 #[test]
 fn a_bare_number_where_a_unit_matters() {
     use ErrorKind::Unit;
-    refused("16", Kind::LinearDensity, Unit, &["bare 16", "count", "16 YSW"]);
-    refused("9", Kind::Twist, Unit, &["bare 9", "twist", "9 tpi"]);
-    refused("3", Kind::Mass, Unit, &["bare 3", "mass", "1 lb 12 oz"]);
-    refused("2400", Kind::Frequency, Unit, &["bare 2400", "2400 rpm"]);
+    refused("16", Kind::LinearDensity, Unit, &["16 has no", "count", "16 YSW"]);
+    refused("9", Kind::Twist, Unit, &["9 has no", "twist", "9 tpi"]);
+    refused("3", Kind::Mass, Unit, &["3 has no", "mass", "1 lb 12 oz"]);
+    refused("2400", Kind::Frequency, Unit, &["2400 has no", "2400 rpm"]);
     refused_alone("16", Unit, &["no unit", "16 YSW"]);
-    refused_alone("1 lb 12", Unit, &["bare 12", "mass"]);
+    refused_alone("1 lb 12", Unit, &["12 has no", "mass"]);
     // Ratios, numbers of things and money have no unit to write.
     for kind in [Kind::Ratio, Kind::Count, Kind::Money] {
         assert_eq!(parse_as("16", kind).unwrap().base(), 16.0);
@@ -45,7 +45,7 @@ fn a_bare_number_where_a_unit_matters() {
 #[test]
 fn a_bare_number_where_a_share_is_meant() {
     use ErrorKind::Unit;
-    refused("16", Kind::Fraction, Unit, &["bare 16", "16 %", "0.16"]);
+    refused("16", Kind::Fraction, Unit, &["16 has no", "16 %", "0.16"]);
     refused("16", Kind::Regain, Unit, &["regain", "16 %", "0.16"]);
     refused("1", Kind::Crimp, Unit, &["crimp", "1 %", "0.01"]);
     for kind in [Kind::Fraction, Kind::Regain, Kind::Shrinkage, Kind::TakeUp, Kind::Contraction] {
@@ -122,7 +122,7 @@ fn a_count_in_other_capitals_or_with_look_alike_signs() {
     refused("1", Kind::Fraction, ErrorKind::Unit, &["'100 %' for the whole", "'1 %'"]);
     // Only where a count is wanted.
     assert_eq!(parse_as("150 d", Kind::LinearDensity).unwrap().unit.symbol, "den");
-    refused_alone("150 d", ErrorKind::Unit, &["'d'", "not a known unit"]);
+    refused_alone("150 d", ErrorKind::Unit, &["'d'", "unknown unit"]);
     refused("16 count", Kind::LinearDensity, ErrorKind::Unit, &["several ways"]);
     refused_alone("16 counts", ErrorKind::Unit, &["several ways"]);
     refused("16 silk", Kind::LinearDensity, ErrorKind::Unit, &["spun-silk", "den"]);
@@ -209,7 +209,7 @@ fn an_unknown_word_with_a_suggestion() {
     refused("16 worstd", Kind::LinearDensity, Unit, &["'worstd'", "did you mean 'worsted'?"]);
     refused("16 YSX", Kind::LinearDensity, Unit, &["'YSX'", "did you mean 'YSW'?"]);
     refused("3 kilo", Kind::Mass, Unit, &["'kilo'", "mass", "did you mean 'kilogram'?"]);
-    refused("10 °X", Kind::Mass, Unit, &["'°X'", "not a known unit", "1 lb 12 oz"]);
+    refused("10 °X", Kind::Mass, Unit, &["'°X'", "unknown unit", "1 lb 12 oz"]);
     refused("10 °C", Kind::Mass, Unit, &["'°C'", "temperature", "1 lb 12 oz"]);
     refused_alone("16 yorkshre", Unit, &["did you mean 'yorkshire'?"]);
     let error = catalogue::formula("twist_factr").unwrap_err();
@@ -287,8 +287,8 @@ fn contractions_that_cannot_be() {
     for text in ["100 %", "120 %"] {
         refused(text, Kind::Contraction, Range, &["not possible", "contraction on untwisted"]);
     }
-    refused("1.2", Kind::Contraction, Unit, &["bare 1.2", "contraction on untwisted"]);
-    refused("3", Kind::TwistedContraction, Unit, &["bare 3", "contraction on twisted"]);
+    refused("1.2", Kind::Contraction, Unit, &["1.2 has no", "contraction on untwisted"]);
+    refused("3", Kind::TwistedContraction, Unit, &["3 has no", "contraction on twisted"]);
     refused("-60 %", Kind::TwistedContraction, Range, &["not possible", "twisted"]);
     let fold = catalogue::formula("fold").unwrap();
     says(&fold.answer(&[1.0, 50.0, 50.0]).unwrap_err(), Range, &["fold", "contraction"]);
@@ -311,7 +311,7 @@ fn wheels_that_cannot_be() {
     let none = refused(&[("twist_constant", "4320 tpi"), ("wanted_twist", "9 tpi")]);
     says(&none, Notation, &["wheels (wheels owned, teeth) is missing", "[50, 54, 58]"]);
     says(&of("4320 tpi", "9 tpi", "34.5"), Range, &["whole teeth", "34.5"]);
-    says(&of("4320 tpi", "9 tpi", "40, 0"), Range, &["0 is no part"]);
+    says(&of("4320 tpi", "9 tpi", "40, 0"), Range, &["0 is not a part"]);
     says(&of("4320 tpi", "0 tpi", "40"), Range, &["wanted_twist", "0 tpi is not possible"]);
     says(&of("4320 m", "9 tpi", "40"), Unit, &["twist_constant", "length", "twist"]);
     let both = [("twist_constant", "4320 tpi"), ("wanted_draft", "6"), ("wheels", "40")];

@@ -108,8 +108,8 @@ fn what_is_refused() {
     };
     let one = count("1 tex");
     says(yarn::round_to_agreed(one, "tex", &[]), "no number was agreed on");
-    says(yarn::round_to_agreed(one, "tex", &[50.0, -2.0]), "-2 is no count to agree on");
-    says(yarn::round_to_agreed(one, "tex", &[f64::NAN]), "NaN is no count");
+    says(yarn::round_to_agreed(one, "tex", &[50.0, -2.0]), "-2 is not a count to agree on");
+    says(yarn::round_to_agreed(one, "tex", &[f64::NAN]), "NaN is not a count");
     says(yarn::round_count(one, "kg"), "unit of mass");
     says(yarn::round_tex(parse("1 kg").unwrap()), "mass was given for a count");
     says(yarn::round_tex(tex(0.0)), "above 0");

@@ -2,7 +2,7 @@
 
 use std::path::Path;
 
-use hankwise::plan::{PARTS, Plan, PlanResult};
+use hankwise::plan::{Extent, PARTS, Plan, PlanResult};
 
 fn run(draws: usize) -> PlanResult {
     let plan = Plan::load(Path::new("examples/short-lot.toml")).unwrap();
@@ -27,6 +27,47 @@ fn the_shortfall_shows() {
     assert!(chance > 0.0 && chance < 0.1, "{chance}");
     assert!(result.margin.band.unwrap().likely < 0.0);
     assert!(result.margin.band.unwrap().low < result.margin.band.unwrap().likely);
+}
+
+/// The safe promise is what it says: 19 simulated lots of 20 make it, and not one piece more.
+#[test]
+fn nineteen_lots_in_twenty_keep_the_safe_promise() {
+    let result = run(10_000);
+    let safe: Vec<f64> = result.goods.iter().map(|g| g.safe.unwrap()).collect();
+    let kept = |more: f64| {
+        let lots = result.samples.pieces[0].iter().zip(&result.samples.pieces[1]);
+        lots.filter(|(blankets, hanks)| **blankets >= safe[0] && **hanks >= safe[1] + more).count()
+    };
+    assert!(kept(0.0) >= 9500 && kept(1.0) < 9500, "{safe:?}: {}, {}", kept(0.0), kept(1.0));
+    assert!(safe[1] < result.goods[1].made);
+}
+
+/// The wool that keeps the promise agrees with the plan run backward over the same simulated lots, and
+/// with the lots that keep it as it is.
+#[test]
+fn wool_for_the_promise_is_the_wool_needed() {
+    let plan = Plan::load(Path::new("examples/short-lot.toml")).unwrap();
+    let result = run(10_000);
+    let needed = plan.needed(&[], 0.95, 10_000, 3, 2, &mut |_| true).unwrap();
+    let greasy = result.margin.greasy.unwrap();
+    assert!((greasy - needed.enough).abs() < 1e-9 * greasy, "{greasy} and {}", needed.enough);
+    let text = std::fs::read_to_string("examples/short-lot.toml").unwrap();
+    let more = text.replace("greasy = \"36.5 kg\"", &format!("greasy = \"{} kg\"", greasy + 1e-6));
+    let plan = Plan::parse(&more, "more.toml").unwrap();
+    let chance = plan.run(10_000, 3, 2, &mut |_| true).unwrap().margin.chance.unwrap();
+    assert!((chance - 0.95).abs() < 2e-4, "{chance}");
+}
+
+/// The first screen fits a terminal of 80 columns.
+#[test]
+fn no_line_of_the_first_screen_is_too_wide() {
+    for (file, lots) in [("first", 0), ("first", 2_000), ("short", 0), ("short", 2_000)] {
+        let plan = Plan::load(format!("examples/{file}-lot.toml").as_ref()).unwrap();
+        let text = plan.run(lots, 1, 2, &mut |_| true).unwrap().report(Extent::First).text();
+        for line in text.lines() {
+            assert!(line.chars().count() <= 80, "{line}");
+        }
+    }
 }
 
 #[test]

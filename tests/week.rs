@@ -241,7 +241,7 @@ fn what_cannot_be_run_is_refused() {
     assert!(error.contains("the name of two of the lots"), "{error}");
     let astray = lot(1, "grey", &[1.0, 1.0]);
     let error = refused(given(std::slice::from_ref(&astray), &one));
-    assert!(error.contains("no machine 'machine 1'; did you mean 'machine 0'"), "{error}");
+    assert!(error.contains("unknown machine 'machine 1'; did you mean 'machine 0'"), "{error}");
     let machine = Lot { name: "machine 0".to_owned(), ..good.clone() };
     let error = refused(given(std::slice::from_ref(&machine), &one));
     assert!(error.contains("a name among the lots and among the machines"), "{error}");

@@ -48,14 +48,14 @@ def add(commands: Any, own: argparse.ArgumentParser) -> None:
         action="append",
         default=[],
         metavar="UNIT",
-        help="the answer of a formula in this unit as well, such as --in worsted",
+        help="also show the answer of a formula in this unit, e.g. 'tpi/sqrt(YSW)'",
     )
-    calc.add_argument(
-        "--working", metavar="NAME", help="show the working of one answer of a calculation"
-    )
+    calc.add_argument("--working", metavar="NAME", help="show the calculation behind one answer")
     calc.add_argument("--json", action="store_true", help="print JSON for other programs")
     calc.add_argument("--latex", action="store_true", help="print the working as LaTeX")
-    calc.add_argument("--sheet", metavar="F.xlsx", help="write the working as a live workbook")
+    calc.add_argument(
+        "--workbook", metavar="FILE.xlsx", help="write an Excel workbook with live formulas"
+    )
 
 
 def as_json(working: hw.Working, **about: object) -> str:
@@ -94,7 +94,7 @@ def run(args: argparse.Namespace) -> None:
 def _describe(
     args: argparse.Namespace, what: hw.Formula[...] | hw.Calculation[..., Any], names: list[str]
 ) -> None:
-    if args.sheet is not None or args.latex or args.units or args.working:
+    if args.workbook is not None or args.latex or args.units or args.working:
         raise hw.NotationError(
             f"{what.name}: a working needs the inputs; write them too, such as {names[0]}=…"
         )
@@ -160,7 +160,7 @@ def _listed(asked: dict[str, Any], value: Any) -> Any:
 def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[str, Any]) -> None:
     if args.working not in (None, formula.name):
         raise hw.NotationError(
-            f"{formula.name} has one answer and prints its working; leave --working out"
+            f"{formula.name} has one answer and prints its working; omit --working"
         )
     run: Any = formula
     working = run.working(**inputs)
@@ -168,9 +168,9 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
         # The working has given them.
         warnings.simplefilter("ignore", hw.RangeWarning)
         also = {unit: run(**inputs).to(unit) for unit in args.units}
-    if args.sheet is not None:
-        working.to_sheet(args.sheet)
-        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.workbook is not None:
+        working.to_sheet(args.workbook)
+        print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.json:
         numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}
         more = {"also": numbers} if numbers else {}
@@ -200,9 +200,9 @@ def _calculation(
             f"{calculation.name} has several answers; write --working NAME for one"
         )
     found = calculation(**inputs)
-    if args.sheet is not None:
-        found.to_workbook(args.sheet)
-        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.workbook is not None:
+        found.to_workbook(args.workbook)
+        print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.working is not None:
         working = found.working(args.working)
         if args.json:
@@ -215,5 +215,5 @@ def _calculation(
     else:
         print(found)
         print(
-            f"\nMore: --working NAME (such as {next(iter(found.keys()))}), --sheet F.xlsx, --json"
+            f"\nMore: --working NAME (such as {next(iter(found.keys()))}), --workbook FILE.xlsx, --json"
         )

@@ -28,7 +28,7 @@ def add(commands: Any) -> None:
     chart = commands.add_parser(
         "chart", help="a control chart of readings in a CSV file, in the order of its rows"
     )
-    chart.add_argument("file", metavar="FILE.csv", help="a column of readings, with a head")
+    chart.add_argument("file", metavar="FILE.csv", help="CSV file with a header row")
     chart.add_argument("--column", metavar="NAME", help="the column, where there are several")
     chart.add_argument("--subgroup", type=_from_one, metavar="N", help="readings in a subgroup")
     chart.add_argument(
@@ -40,15 +40,15 @@ def add(commands: Any) -> None:
     chart.add_argument(
         "--baseline", type=_from_one, metavar="N", help="limits from the first N points"
     )
-    chart.add_argument("--save", metavar="F.svg", help="draw it (.svg, .png, .pdf)")
+    chart.add_argument("--picture", metavar="FILE", help="draw it (.svg, .png, .pdf)")
     chart.add_argument("--json", action="store_true", help="print JSON for other programs")
 
 
 def _column(path: Path, name: str | None) -> list[float]:
-    """Read the figures of a column; says where one cannot be read."""
+    """Read the numbers of a column; says where one cannot be read."""
     rows = _rows(path)
     if len(rows) < 2:
-        raise hw.NotationError(f"{path}: a head and readings below it are wanted")
+        raise hw.NotationError(f"{path}: write a header row and readings below it")
     heads = [head.strip() for head in rows[0][1]]
     # A comma at the end of each line makes no column.
     while len(heads) > 1 and not heads[-1]:
@@ -62,14 +62,14 @@ def _column(path: Path, name: str | None) -> list[float]:
     if name not in heads:
         raise hw.NotationError(f"{path} has no column '{name}'; it has {', '.join(heads)}")
     if heads.count(name) > 1:
-        raise hw.NotationError(f"{path} has several columns '{name}'; give each a name of its own")
+        raise hw.NotationError(f"{path} has several columns '{name}'; give each a different name")
     place = heads.index(name)
     values = []
     for number, row in rows[1:]:
-        # A comma within a figure would make two of it, and the first would be taken for all.
+        # A comma within a number would make two of it, and the first would be taken for all.
         if any(cell.strip() for cell in row[len(heads) :]):
             raise hw.NotationError(
-                f"{path}, row {number}: it has more columns than the head; write the decimal mark "
+                f"{path}, row {number}: it has more columns than the header; write the decimal mark "
                 "as a point, and thousands without a comma"
             )
         cell = row[place].strip() if place < len(row) else ""
@@ -79,7 +79,7 @@ def _column(path: Path, name: str | None) -> list[float]:
     except ValueError:
         return values
     raise hw.NotationError(
-        f"{path}: '{name}' stands where the head should be; write the name of the column above"
+        f"{path}: '{name}' stands where the header should be; write the name of the column above"
     )
 
 
@@ -88,7 +88,7 @@ def _rows(path: Path) -> list[tuple[int, list[str]]]:
     try:
         text = path.read_text(encoding="utf-8-sig")
     except UnicodeDecodeError:
-        raise hw.NotationError(f"{path} is no text in UTF-8; save it as CSV UTF-8") from None
+        raise hw.NotationError(f"{path} is not text in UTF-8; save it as CSV UTF-8") from None
     except OSError as error:
         raise hw.NotationError(f"{path} cannot be read: {error.strerror}") from None
     head = next((line for line in text.splitlines() if line.strip()), "")
@@ -97,11 +97,11 @@ def _rows(path: Path) -> list[tuple[int, list[str]]]:
     try:
         return [(reader.line_num, row) for row in reader if any(cell.strip() for cell in row)]
     except csv.Error as error:
-        raise hw.NotationError(f"{path} is no CSV file: {error}") from None
+        raise hw.NotationError(f"{path} is not a CSV file: {error}") from None
 
 
 def _figure(cell: str, place: str) -> float:
-    """Read a figure; says what to write where there is none."""
+    """Read a number; says what to write where there is none."""
     try:
         value = float(cell)
     except ValueError:
@@ -110,24 +110,26 @@ def _figure(cell: str, place: str) -> float:
         return value
     number, *unit = cell.split()[:2] or [""]
     if not cell or cell.lower() == "nan":
-        more = "leave the row out, or write what was read"
+        more = "omit the row, or write what was read"
     elif "," in cell:
         more = "write the decimal mark as a point, and thousands without a comma"
     elif unit and number.replace(".", "", 1).isdigit():
         more = f"write the number alone, and its unit as --unit {unit[0]}"
     else:
         more = "write a number such as 150.5"
-    raise hw.NotationError(f"{place}: '{cell}' is no figure; {more}")
+    raise hw.NotationError(f"{place}: '{cell}' is not a number; {more}")
 
 
 def run(args: argparse.Namespace) -> None:
     """Print the chart, and draw it."""
     values = _column(Path(args.file), args.column)
+    if args.kind in ("mean", "range", "deviation") and args.subgroup is None:
+        raise hw.NotationError(f"--kind {args.kind} needs --subgroup N, the readings in a subgroup")
     readings = values if args.unit is None else hw.q(values, args.unit)
     chart = hw.quality.chart(readings, args.subgroup, args.kind, baseline=args.baseline)
-    if args.save is not None:
-        chart.save(args.save)
-        print(f"picture: {args.save}", file=sys.stderr)
+    if args.picture is not None:
+        chart.save(args.picture)
+        print(f"picture: {args.picture}", file=sys.stderr)
     if not args.json:
         print(chart)
         return

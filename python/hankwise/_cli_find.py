@@ -33,8 +33,8 @@ def add(commands: Any, own: argparse.ArgumentParser) -> None:
     find = commands.add_parser(
         "find",
         parents=[own],
-        help="search formulas, calculations, tables, counts, units and all the rest",
-        description="Search all there is; without words, say what there is. The name of a table "
+        help="search formulas, calculations, tables, counts, units and everything else",
+        description="Search everything; without words, list what there is. The name of a table "
         "prints the table, with words the rows that have them.",
     )
     find.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
@@ -77,6 +77,8 @@ def _table(name: str, words: str, args: argparse.Namespace) -> None:
         }
         print(json.dumps(parts, ensure_ascii=False, indent=1))
     if not len(rows):
-        raise Nothing(f"no row of '{name}' has '{words}'; see all of them: hankwise find {name}")
+        raise Nothing(
+            f"nothing in '{name}' matches '{words}'; run hankwise find {name} for all rows"
+        )
     if not args.json:
         print(rows)

@@ -1,4 +1,4 @@
-"""What the command line takes: commands, options, words."""
+"""Commands, options and words of the command line."""
 
 from __future__ import annotations
 
@@ -43,11 +43,17 @@ def _share(text: str) -> float:
 def _parser() -> argparse.ArgumentParser:
     parser = _Parser(
         prog="hankwise",
-        description="Plan a fleece lot from greasy wool to finished goods, and yarn arithmetic.",
-        epilog="Quantities are texts with their units: '9 tpi', '22½ YSW', '8 %', '1 lb 12 oz'.",
+        description="Plan a fleece lot from greasy wool to finished goods; convert, look up and "
+        "check yarn and cloth numbers.",
+        epilog="Examples:\n"
+        "  hankwise plan examples/first-lot.toml\n"
+        "  hankwise convert 16 Nm YSW\n"
+        "  hankwise find turns per inch\n\n"
+        "Write quantities with their units: '9 tpi', '22½ YSW', '8 %', '1 lb 12 oz'.",
+        formatter_class=argparse.RawDescriptionHelpFormatter,
     )
     parser.add_argument("--version", action="version", version=f"hankwise {hw.__version__}")
-    commands = parser.add_subparsers(dest="command", required=True, metavar="COMMAND")
+    commands = parser.add_subparsers(dest="command", metavar="COMMAND")
     own = _Parser(add_help=False)
     own.add_argument(
         "--counts",
@@ -55,31 +61,64 @@ def _parser() -> argparse.ArgumentParser:
         metavar="FILE",
         action="append",
         default=[],
-        help="a file of count systems of your own",
+        help="a file with your own count systems",
     )
 
     plan = commands.add_parser(
         "plan", parents=[own], help="what a lot makes, what to set, how sure it is"
     )
     plan.add_argument("lot", metavar="LOT.toml", help="the lot file")
-    plan.add_argument("--all", action="store_true", help="show all there is")
-    plan.add_argument("--working", metavar="NAME", help="show how a figure comes about")
+    plan.add_argument(
+        "--all",
+        action="store_true",
+        help="also show every setting, the mass balance and the cautions",
+    )
+    plan.add_argument(
+        "--working",
+        metavar="NAME",
+        help="show the calculation behind one value, e.g. twister.twist",
+    )
     plan.add_argument(
         "--needed",
         metavar="GOODS",
         nargs="?",
         const="",
-        help="greasy mass to take in: for hank=200,throw=12 or, without goods, for the promise",
+        help="how much greasy wool to take in for the promise, or for GOODS such as "
+        "hank=200,throw=12",
     )
-    plan.add_argument("--confidence", type=_share, default=0.95, help="for --needed (0.95)")
-    plan.add_argument("--draws", type=_whole, default=100_000, help="how many draws (100000)")
-    plan.add_argument("--seed", type=_whole, default=1, help="seed of the draws (1)")
-    plan.add_argument("--json", action="store_true", help="print JSON for other programs")
-    plan.add_argument("--sheet", metavar="F.xlsx", help="write the plan as a live workbook")
-    plan.add_argument("--card", metavar="F.html", help="write the lot's card, a page to print")
     plan.add_argument(
-        "--figure",
-        metavar="F.svg",
+        "--confidence",
+        type=_share,
+        default=0.95,
+        metavar="SHARE",
+        help="with --needed: how sure to be (default 95 %%)",
+    )
+    plan.add_argument(
+        "--lots",
+        type=_whole,
+        default=100_000,
+        metavar="N",
+        help="number of simulated lots (default 100,000; 0 = none)",
+    )
+    plan.add_argument(
+        "--seed",
+        type=_whole,
+        default=1,
+        metavar="N",
+        help="seed of the simulated lots (default 1)",
+    )
+    plan.add_argument("--json", action="store_true", help="print JSON for other programs")
+    plan.add_argument(
+        "--workbook", metavar="FILE.xlsx", help="write an Excel workbook with live formulas"
+    )
+    plan.add_argument(
+        "--lot-sheet",
+        metavar="FILE.html",
+        help="write a printable sheet to travel with the lot",
+    )
+    plan.add_argument(
+        "--picture",
+        metavar="FILE",
         action="append",
         default=[],
         help="draw the plan (.svg, .png, .pdf)",
@@ -95,50 +134,70 @@ def _parser() -> argparse.ArgumentParser:
         "yarn", parents=[own], help="read a yarn: yarn 2/24 worsted, yarn '34 tex S 600 x 2 Z 400'"
     )
     yarn.add_argument(
-        "words", nargs="+", metavar="DESIGNATION", help="the yarn; in quotes where it has ; or ("
+        "words",
+        nargs="+",
+        metavar="DESIGNATION",
+        help="the yarn, e.g. 2/24 worsted (quote it if it contains ; or parentheses)",
     )
-    yarn.add_argument("--system", metavar="UNIT", help="its count system, where it says none")
+    yarn.add_argument(
+        "--system", metavar="UNIT", help="count system to assume if the yarn names none"
+    )
     yarn.add_argument(
         "--order",
         choices=["ends/count", "count/ends", "resultant/ends", "count/count"],
-        help="what the two figures of a short notation are",
+        help="how to read a short form such as 2/24",
     )
-    yarn.add_argument("--working", metavar="NAME", help="show how a figure comes about")
+    yarn.add_argument("--working", metavar="NAME", help="show the calculation behind one value")
     yarn.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     setts = commands.add_parser(
-        "setts", parents=[own], help="closest setts of a weave in its yarns, by every theory"
+        "setts", parents=[own], help="maximum sett of a weave, by each published theory"
     )
     setts.add_argument("words", nargs="+", metavar="WEAVE", help="the weave, such as: 2/2 twill")
     setts.add_argument("--warp-count", required=True, metavar="COUNT", help="count of the warp")
-    setts.add_argument("--weft-count", metavar="COUNT", help="count of the weft, where it differs")
+    setts.add_argument(
+        "--weft-count", metavar="COUNT", help="weft count, if different from the warp"
+    )
     setts.add_argument("--yarn-factor", metavar="K", help="Ashenhurst's factor of the yarn")
     setts.add_argument(
         "--specific-volume", metavar="V", help="specific volume of the yarn, such as '1.6 cm³/g'"
     )
     setts.add_argument(
-        "--wanted-warp-sett", metavar="SETT", help="ends wanted: what share they are"
+        "--wanted-warp-sett",
+        metavar="SETT",
+        help="your ends per cm; shown as a share of each maximum",
     )
     setts.add_argument(
-        "--wanted-weft-sett", metavar="SETT", help="picks wanted: what share they are"
+        "--wanted-weft-sett",
+        metavar="SETT",
+        help="your picks per cm; shown as a share of each maximum",
     )
     setts.add_argument(
         "--working",
         metavar="NAME",
-        help="show how a result comes about, such as brierley.warp_sett",
+        help="show the calculation behind one result, such as brierley.warp_sett",
     )
     setts.add_argument("--json", action="store_true", help="print JSON for other programs")
-    setts.add_argument("--sheet", metavar="F.xlsx", help="write all as a live workbook")
+    setts.add_argument(
+        "--workbook", metavar="FILE.xlsx", help="write an Excel workbook with live formulas"
+    )
 
     weave = commands.add_parser(
-        "weave", help="what there is to say of a weave: weave 2/2 twill, weave '3/2(4+2)'"
+        "weave", help="analyse a weave: floats, firmness, threading; draw it"
     )
     weave.add_argument(
         "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
     )
-    weave.add_argument("--draft", action="store_true", help="show threading, tie-up, treadling too")
-    weave.add_argument("--ends", type=_whole, help="with --draft: healds a shaft for so many ends")
-    weave.add_argument("--picture", metavar="F.svg", help="draw it")
+    weave.add_argument(
+        "--draft", action="store_true", help="also show threading, tie-up and treadling"
+    )
+    weave.add_argument(
+        "--ends",
+        type=_whole,
+        metavar="N",
+        help="with --draft: healds needed on each shaft for N ends",
+    )
+    weave.add_argument("--picture", metavar="FILE.svg", help="draw it")
     weave.add_argument(
         "--kind", choices=["point paper", "draft", "face"], help="what --picture draws"
     )
@@ -161,6 +220,9 @@ def read(argv: Sequence[str]) -> argparse.Namespace:
         [os.fsencode(a).decode("utf-8", "surrogateescape") for a in argv]
     )
     many = getattr(args, "inputs", getattr(args, "words", None))
+    if args.command is None and not more:
+        parser.print_help()
+        parser.exit()
     if more and (many is None or any(m.startswith("-") for m in more)):
         parser.error(f"unrecognized arguments: {' '.join(more)}")
     if many is not None:

@@ -39,7 +39,7 @@ def write(draw: Callable[[], Any], path: Path) -> None:
     """Draw into a file, whole or not at all; the ending says which kind."""
     if path.suffix.lower() not in {".svg", ".png", ".pdf"}:
         raise NotationError(
-            f"{path} is no kind of picture; write a name that ends in .svg, .png or .pdf"
+            f"{path}: the name of a picture must end in .svg, .png or .pdf"
         )
     figure = draw()
     import matplotlib
@@ -143,7 +143,7 @@ def _promise(axes: Any, result: PlanResult) -> None:
         axes.axvline(0, color="black", linewidth=1.6)
         axes.plot([planned], [0.5], "D", color="black")
         axes.annotate(
-            "likely figures", (planned, 0.5), (0, 10), textcoords="offset points", ha="center"
+            "planned", (planned, 0.5), (0, 10), textcoords="offset points", ha="center"
         )
         axes.set_ylim(0, 1)
     else:

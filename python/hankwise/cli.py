@@ -24,7 +24,7 @@ if TYPE_CHECKING:
 
 
 def _progress() -> Callable[[int, int], None] | None:
-    """Tell on the terminal how far long draws are; say nothing of short ones."""
+    """Show on the terminal how far a long simulation is; say nothing of a short one."""
     if not sys.stderr.isatty():
         return None
     start = time.monotonic()
@@ -32,7 +32,9 @@ def _progress() -> Callable[[int, int], None] | None:
     def tell(done: int, total: int) -> None:
         if time.monotonic() - start > 0.5:
             end = "\r\033[K" if done >= total else ""
-            print(f"\r{done:,} of {total:,} draws{end}", end="", file=sys.stderr, flush=True)
+            print(
+                f"\r{done:,} of {total:,} simulated lots{end}", end="", file=sys.stderr, flush=True
+            )
 
     return tell
 
@@ -44,8 +46,8 @@ def _goods(text: str) -> dict[str, int]:
         name, count = name.strip(), count.strip()
         if not (sign and name and count.isascii() and count.isdigit()):
             raise hw.NotationError(
-                f"--needed {text}: '{part.strip()}' is not a good and a number; "
-                "write hank=200,throw=12"
+                f"--needed {text}: {part.strip()} must be goods and a whole number from 0, "
+                "such as hank=200,throw=12"
             )
         if name in goods:
             raise hw.NotationError(f"--needed {text}: '{name}' stands twice; write it once")
@@ -56,31 +58,32 @@ def _goods(text: str) -> dict[str, int]:
 
 
 def _plan(args: argparse.Namespace) -> None:
-    if args.needed is not None and (args.working or args.sheet or args.card or args.figure):
+    others = args.working or args.workbook or args.lot_sheet or args.picture
+    if args.needed is not None and others:
         raise hw.NotationError(
-            "--needed plans backward and prints its own working; --working, --sheet, --card and "
-            "--figure belong to the plan forward: run them without --needed"
+            "--needed plans backward and prints its own working; run --working, --workbook, "
+            "--lot-sheet and --picture without --needed"
         )
     plan = hw.plan.load(args.lot)
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
-        needed = plan.needed(goods, args.confidence, args.draws, args.seed, progress=_progress())
+        needed = plan.needed(goods, args.confidence, args.lots, args.seed, progress=_progress())
         text = needed.to_json() if args.json else f"{needed}\n\n{needed.working}"
         print(text.rstrip("\n"))
         return
-    result = plan.run(args.draws, args.seed, progress=_progress())
+    result = plan.run(args.lots, args.seed, progress=_progress())
     # Files first: what is printed last is what was asked for.
-    for path in args.figure:
+    for path in args.picture:
         from hankwise._plot import save
 
         save(result, Path(path))
-        print(f"figure: {path}", file=sys.stderr)
-    if args.sheet is not None:
-        result.to_sheet(args.sheet)
-        print(f"workbook: {args.sheet}", file=sys.stderr)
-    if args.card is not None:
-        result.to_html(args.card)
-        print(f"card: {args.card}", file=sys.stderr)
+        print(f"picture: {path}", file=sys.stderr)
+    if args.workbook is not None:
+        result.to_sheet(args.workbook)
+        print(f"workbook: {args.workbook}", file=sys.stderr)
+    if args.lot_sheet is not None:
+        result.to_html(args.lot_sheet)
+        print(f"lot sheet: {args.lot_sheet}", file=sys.stderr)
     if args.working is not None:
         working = result.working(args.working)
         text = f"{args.working} = {working.answer}\n\n{working}".rstrip("\n")
@@ -90,7 +93,9 @@ def _plan(args: argparse.Namespace) -> None:
     else:
         print(result.text(all=args.all), end="")
         if not args.all:
-            print("\nMore: --all, --working NAME (such as twister.twist), --needed")
+            print(
+                "\nMore: --all, --working NAME (such as twister.twist), --needed, --lot-sheet FILE"
+            )
 
 
 def _convert(args: argparse.Namespace) -> None:
@@ -98,7 +103,7 @@ def _convert(args: argparse.Namespace) -> None:
     result = value.to(unit)
     number = float(result.number(unit))
     if not math.isfinite(number):
-        raise hw.RangeError(f"{value} has no finite figure in {unit}")
+        raise hw.RangeError(f"{value} has no finite value in {unit}")
     if args.json:
         print(
             json.dumps(
@@ -111,7 +116,7 @@ def _convert(args: argparse.Namespace) -> None:
             )
         )
     else:
-        # A share is said in percent; whoever asks for a fraction means the plain figure.
+        # A share is shown in percent; whoever asks for a fraction means the plain number.
         print(f"{value} = {number:.10g}" if result.unit == "fraction" else f"{value} = {result}")
 
 
@@ -148,9 +153,9 @@ def _setts(args: argparse.Namespace) -> None:
     names = ("weft_count", "yarn_factor", "specific_volume", "wanted_warp_sett", "wanted_weft_sett")
     given = {name: getattr(args, name) for name in names}
     found = hw.cloth.setts(weave=" ".join(args.words), warp_count=args.warp_count, **given)
-    if args.sheet is not None:
-        found.to_workbook(args.sheet)
-        print(f"workbook: {args.sheet}", file=sys.stderr)
+    if args.workbook is not None:
+        found.to_workbook(args.workbook)
+        print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.working:
         print(found.working(args.working))
     elif args.json:
@@ -165,7 +170,7 @@ def _weave(args: argparse.Namespace) -> None:
     colours = {name: getattr(args, name) for name in ("warp", "weft")}
     if args.picture is None and (args.kind or any(colours.values())):
         raise hw.NotationError(
-            "--kind, --warp and --weft say how a picture is drawn; write --picture F.svg with them"
+            "--kind, --warp and --weft say how to draw a picture; write --picture FILE.svg with them"
         )
     weave = hw.cloth.weave(" ".join(args.words))
     if args.picture is not None:

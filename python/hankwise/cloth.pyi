@@ -2091,7 +2091,7 @@ def setts(
     wanted_warp_sett: _Measure | Sequence[_Measure] | None = None,
     wanted_weft_sett: _Measure | Sequence[_Measure] | None = None,
 ) -> Results[str, Any]:
-    """The closest setts of a weave in warp and weft, by every theory side by side.
+    """The maximum setts of a weave in warp and weft, by every theory side by side.
 
     weave: weave, such as 2/2 twill
     warp_count: count of the warp

@@ -48,7 +48,7 @@ pub(crate) fn colour_order(
 ) -> PyResult<ColourOrder> {
     let Ok(text) = order.cast::<PyString>() else {
         return Err(PyTypeError::new_err(format!(
-            "colour_order, order: a text such as '24 grey 4 white' is wanted, not {}",
+            "colour_order, order: write a text such as '24 grey 4 white', not {}",
             shown(order)
         )));
     };

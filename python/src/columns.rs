@@ -44,7 +44,7 @@ pub(crate) fn is_numeric(value: &Bound<'_, PyAny>) -> bool {
 /// What is said where numbers are wanted and something else is given.
 pub(crate) fn no_numbers(value: &Bound<'_, PyAny>) -> PyErr {
     PyTypeError::new_err(format!(
-        "numbers are wanted, not {}; a quantity is written like hankwise.q('9 tpi'), several like hankwise.q([9, 10], 'tpi')",
+        "write numbers, not {}; a quantity is written like hankwise.q('9 tpi'), several like hankwise.q([9, 10], 'tpi')",
         shown(value)
     ))
 }

@@ -30,7 +30,7 @@ pub(crate) struct Layers {
 fn numbers(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<usize>> {
     let amiss = || {
         NotationError::new_err(format!(
-            "draft, {name}: whole numbers from 1 are wanted; write a list or a text such as '1 2 3 4'"
+            "draft, {name}: write whole numbers from 1, as a list or a text such as '1 2 3 4'"
         ))
     };
     if let Ok(text) = value.cast::<PyString>() {
@@ -45,7 +45,7 @@ fn numbers(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<usize>> {
 fn lists(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<Vec<usize>>> {
     if value.is_instance_of::<PyString>() {
         return Err(NotationError::new_err(format!(
-            "draft, {name}: a list is wanted, such as ['1 2', '2 3', '3 4', '4 1']"
+            "draft, {name}: write a list such as ['1 2', '2 3', '3 4', '4 1']"
         )));
     }
     value.try_iter()?.map(|one| numbers(&one?, name)).collect()
@@ -81,7 +81,7 @@ pub(crate) fn draft(
         (None, None, Some(lifts)) => cloth::Draft::lifted(threading, &lists(lifts, "lifts")?),
         _ => {
             return Err(NotationError::new_err(
-                "draft: tie_up and treadling are wanted together, or lifts in place of both",
+                "draft: give tie_up and treadling together, or lifts in place of both",
             ));
         }
     };

@@ -17,7 +17,7 @@ fn figure(value: &Bound<'_, PyAny>, kind: Kind, of: &str, name: &str) -> PyResul
             kind.check(amount.base()).map_err(|e| raise(&e))?;
             Ok(amount.base())
         }
-        Given::Many(..) => Err(PyTypeError::new_err("one figure is wanted, not an array")),
+        Given::Many(..) => Err(PyTypeError::new_err("give one value, not an array")),
     };
     read().map_err(|error| locate(value.py(), of, name, error))
 }

@@ -268,7 +268,7 @@ impl HandbookTable {
     fn _figure(name: &str, places: Vec<usize>) -> PyResult<HandbookFigure> {
         let part = HandbookTable::_part(name, places)?;
         if part.places.is_empty() {
-            return Err(PyIndexError::new_err("the table has no such figure"));
+            return Err(PyIndexError::new_err("the table has no such value"));
         }
         Ok(part.at(0))
     }

@@ -117,7 +117,7 @@ pub(crate) fn members<'py>(
     }
     let example = kind.example();
     Err(NotationError::new_err(format!(
-        "a list is wanted, such as {name}=[\"{example}\", \"{example}\"], not {}",
+        "write a list such as {name}=[\"{example}\", \"{example}\"], not {}",
         value.repr()?
     )))
 }
@@ -200,7 +200,7 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
         let change = crate::convert::Change::between(unit, base_unit(kind));
         let base = change.convert(given.number.bind(py))?;
         let Figures::Many(array) = Figures::of(&base)? else {
-            return Err(PyTypeError::new_err("an array is wanted"));
+            return Err(PyTypeError::new_err("write an array"));
         };
         return Ok(Given::Many(array, given.number.bind(py).clone()));
     }
@@ -229,7 +229,7 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
     match figures {
         Figures::One(x) => {
             if x.is_nan() {
-                return Err(RangeError::new_err("a single figure cannot be missing (NaN)"));
+                return Err(RangeError::new_err("a single value cannot be missing (NaN)"));
             }
             quantity::bare_number(x, kind)
                 .map(|amount| Given::One(amount, None))
@@ -254,7 +254,7 @@ fn no_numbers_of(value: &Bound<'_, PyAny>, kind: Kind) -> PyErr {
         format!("hankwise.q([9, 10], '{unit}')")
     };
     PyTypeError::new_err(format!(
-        "numbers are wanted, not {}; one {} is written like '{}', several like {several}",
+        "write numbers, not {}; write one {} like '{}', several like {several}",
         shown(value),
         kind.words(),
         kind.example()
@@ -268,7 +268,7 @@ pub(crate) fn one_figure(
 ) -> PyResult<(Amount, Option<String>)> {
     let several = || {
         PyTypeError::new_err(format!(
-            "one figure is wanted, not an array or a list: {}; write it like '{}'",
+            "give one value, not an array or a list: {}; write it like '{}'",
             shown(value),
             kind.example()
         ))
@@ -353,7 +353,7 @@ pub(crate) fn one_shape<'py>(
         a.shape().iter().map(usize::to_string).collect::<Vec<_>>().join(" × ")
     };
     let unequal = NotationError::new_err(format!(
-        "arrays of {} figures cannot be broadcast to one; give arrays of one length, or single figures",
+        "arrays of {} values cannot be broadcast to one; give arrays of one length, or single values",
         arrays.iter().map(shapes).collect::<Vec<_>>().join(" and of ")
     ));
     let all = PyTuple::new(py, arrays)?;

@@ -56,7 +56,7 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
     if let Some(x) = scalar(value) {
         if !x.is_finite() {
             return Err(crate::errors::RangeError::new_err(format!(
-                "a single quantity is a finite figure, not {x}"
+                "a single quantity is a finite number, not {x}"
             )));
         }
         return Ok(Quantity::scalar(py, x, unit, unit.kind));

@@ -97,7 +97,7 @@ fn figures<'py>(values: &Bound<'py, PyAny>) -> PyResult<Array<'py>> {
     match Figures::of(values)? {
         Figures::Many(array) => Ok(array),
         Figures::One(_) => Err(PyTypeError::new_err(
-            "out is for arrays; a single figure is given back as it is, without out=",
+            "out is for arrays; a single value is returned as it is, without out=",
         )),
     }
 }

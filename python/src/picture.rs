@@ -71,7 +71,7 @@ fn order(value: &Bound<'_, PyAny>, name: &str) -> PyResult<cloth::ColourOrder> {
         return Ok(order.get().order.clone());
     }
     let text = value.cast::<PyString>().map_err(|_| {
-        PyTypeError::new_err(format!("{NAME}, {name}: a text such as '6 black 6 white' is wanted"))
+        PyTypeError::new_err(format!("{NAME}, {name}: write a text such as '6 black 6 white'"))
     })?;
     let text = text.to_cow()?;
     // A colour alone is a cloth of it.
@@ -102,7 +102,7 @@ pub(crate) fn across_and_up(repeats: &Bound<'_, PyAny>) -> PyResult<(usize, usiz
     let two = repeats.extract::<(u32, u32)>().ok().filter(|(a, b)| *a > 0 && *b > 0);
     let (across, up) = two.ok_or_else(|| {
         PyTypeError::new_err(format!(
-            "{NAME}, repeats: whole repeats across and up are wanted, such as (2, 3), not {}",
+            "{NAME}, repeats: write whole repeats across and up, such as (2, 3), not {}",
             shown(repeats)
         ))
     })?;
@@ -129,7 +129,7 @@ pub(crate) fn draw(
         }
         if kind != "face" && !value.is_none() {
             return Err(NotationError::new_err(format!(
-                "{NAME}: {name} belongs to the face of the cloth; write kind='face', or leave it out"
+                "{NAME}: {name} belongs to the face of the cloth; write kind='face', or omit it"
             )));
         }
     }
@@ -144,7 +144,7 @@ pub(crate) fn draw(
         }
         _ => {
             return Err(NotationError::new_err(format!(
-                "'{kind}' is no kind of picture; write {KINDS}"
+                "unknown kind of picture '{kind}'; write {KINDS}"
             )));
         }
     };

@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use std::sync::Arc;
 
 use hankwise::plan;
-use hankwise::quantity::{Kind, print, unit};
+use hankwise::quantity::{Kind, unit};
 use pyo3::exceptions::PyOverflowError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
@@ -68,7 +68,7 @@ fn long<T: Send>(
 
 #[pymethods]
 impl Plan {
-    /// Runs the plan: the likely figures, and `draws` draws of the uncertain ones. The same seed
+    /// Runs the plan: the planned values, and `draws` simulated lots that vary the uncertain ones. The same seed
     /// gives the same result, on any number of threads.
     #[pyo3(signature = (draws=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, draws=100000, seed=1, *, threads=None, progress=None)")]
     fn run(
@@ -228,7 +228,7 @@ impl Needed {
         let kg = unit("kg", Some(Kind::Mass)).map_err(|e| raise(&e))?;
         Ok(Quantity::scalar(py, self.needed.enough, kg, Kind::Mass))
     }
-    /// The greasy mass with the likely figures.
+    /// The greasy mass with the planned values.
     #[getter]
     fn likely(&self, py: Python<'_>) -> PyResult<Quantity> {
         let kg = unit("kg", Some(Kind::Mass)).map_err(|e| raise(&e))?;
@@ -244,7 +244,7 @@ impl Needed {
     fn confidence(&self) -> f64 {
         self.needed.confidence
     }
-    /// The working of the likely mass.
+    /// The working of the planned mass.
     #[getter]
     fn working(&self) -> Working {
         Working { working: self.needed.working.clone() }
@@ -255,25 +255,7 @@ impl Needed {
         format!("{:#}", self.needed.to_json())
     }
     fn __str__(&self) -> String {
-        let n = &self.needed;
-        let goods: Vec<String> = n.goods.iter().map(|(name, k)| format!("{k} × {name}")).collect();
-        let mass = |x: f64| print::with_unit(x, "kg");
-        let sure = if n.draws == 0 {
-            "nothing was drawn".to_owned()
-        } else {
-            format!(
-                "{} to be {} % sure; {} draws, seed {}",
-                mass(n.enough),
-                print::figure(n.confidence * 100.0),
-                print::fixed(n.draws as f64, 0),
-                n.seed
-            )
-        };
-        format!(
-            "{} greasy for {} with the likely figures ({sure})",
-            mass(n.likely),
-            goods.join(", ")
-        )
+        self.needed.to_string()
     }
     fn __repr__(&self) -> String {
         format!("<needed: {}>", self.__str__())

@@ -92,15 +92,16 @@ pub(crate) struct Summary {
 /// >>> import hankwise as hw
 /// >>> hw.quality.summary(hw.q([151, 148, 155, 150, 146], "tex"), precision="2 %")
 /// 5 readings
-///                                figure       from         to
+///                                 value       from         to
 ///   mean                        150 tex  145.8 tex  154.2 tex
 ///   standard deviation        3.391 tex  2.032 tex  9.745 tex
 ///   coefficient of variation    2.261 %    1.354 %    6.503 %
-///   The true figure is between the limits 95 % of the time: the mean by Student's t = 2.776 with 4
-///     degrees of freedom, the spread by chi-square.
-///   8 readings would give the mean within 2 % of it, 95 % of the time, if they vary as these do.
-///   Reading 3, 155 tex, is 1.474 standard deviations from the mean; up to 1.715 chance explains
-///     (Grubbs' test, both sides): none stands apart.
+///   The true value is between the limits 95 % of the time: the mean by Student's t
+///     = 2.776 with 4 degrees of freedom, the spread by chi-square.
+///   8 readings would give the mean within 2 % of it, 95 % of the time, if they
+///     vary as these do.
+///   Reading 3, 155 tex, is 1.474 standard deviations from the mean, within 1.715,
+///     the limit of Grubbs' two-sided test: no outlier.
 #[pyfunction]
 #[pyo3(signature = (values, confidence=None, precision=None), text_signature = "(values, confidence=\"95 %\", precision=None)")]
 pub(crate) fn summary(

@@ -76,7 +76,7 @@ impl Quantity {
     /// Refuses an indirect count on either side.
     fn can_be_summed(&self, other: &Bound<'_, PyAny>, what: &str) -> PyResult<()> {
         self.is_no_point(what)?;
-        if self.unit.is_indirect() {
+        if self.unit.is_indirect() && other.cast::<Quantity>().is_ok() {
             return Err(self.refuse_sum(what));
         }
         match other.cast::<Quantity>() {
@@ -112,15 +112,26 @@ impl Quantity {
     ) -> PyResult<Bound<'py, PyAny>> {
         let Ok(other) = other.cast::<Quantity>() else {
             return Err(UnitError::new_err(format!(
-                "{what} of a {} and {other:?}, which has no unit; write it as hankwise.q('{}') or the like",
+                "cannot take {what} of a {} and {other:?}, which has no unit; write it like hankwise.q('{}')",
                 self.name(),
                 self.kind.example()
             )));
         };
         let other = other.get();
+        if matches!(
+            (self.unit.kind, other.unit.kind),
+            (Kind::Mass, Kind::Length) | (Kind::Length, Kind::Mass)
+        ) {
+            return Err(UnitError::new_err(format!(
+                "cannot take {what} of a {} and a {}: they are of different kinds; for a count use \
+                 hankwise.yarn.count_of(length, mass)",
+                self.name(),
+                other.name()
+            )));
+        }
         if other.unit.kind != self.unit.kind {
             return Err(UnitError::new_err(format!(
-                "{what} of a {} and a {}; they are of different kinds",
+                "cannot take {what} of a {} and a {}: they are of different kinds",
                 self.name(),
                 other.name()
             )));
@@ -349,7 +360,7 @@ impl Quantity {
 fn of_all(asked: [Option<Py<PyAny>>; 3]) -> PyResult<()> {
     if asked.iter().any(Option::is_some) {
         return Err(PyTypeError::new_err(
-            "the mean and the sum of a quantity are of all its figures; for others use .number(unit)",
+            "the mean and the sum of a quantity are of all its values; for others use .number(unit)",
         ));
     }
     Ok(())

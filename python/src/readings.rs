@@ -37,7 +37,7 @@ impl Readings {
         }
         if !is_row(value) {
             return Err(NotationError::new_err(format!(
-                "several readings in a row are wanted, such as hankwise.q([98, 102, 101], 'tex'), not {}",
+                "write several readings in a row, such as hankwise.q([98, 102, 101], 'tex'), not {}",
                 crate::columns::shown(value)
             )));
         }

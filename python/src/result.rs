@@ -100,18 +100,18 @@ fn put(row: &Bound<'_, PyDict>, band: Option<Band>, fallback: f64) -> PyResult<(
 
 #[pymethods]
 impl PlanResult {
-    /// True where the likely figures meet the whole promise.
+    /// True where the planned values meet the whole promise.
     #[getter]
     fn enough(&self) -> bool {
         self.result.is_enough()
     }
-    /// Chance that the whole promise is met; None without draws.
+    /// Chance that the whole promise is met; None without simulated lots.
     #[getter]
     fn chance(&self) -> Option<f64> {
         self.result.margin.chance
     }
     /// Pieces to spare for the whole promise (negative: short), not rounded: told in pieces of
-    /// `good`, with low, likely and high over the draws.
+    /// `good`, with low, likely and high over the simulated lots.
     #[getter]
     fn margin<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let row = PyDict::new(py);
@@ -127,7 +127,7 @@ impl PlanResult {
     fn answer(&self) -> String {
         self.result.answer().join(" ")
     }
-    /// The goods: promised, made with the likely figures, low, likely and high over the draws, chance.
+    /// The goods: promised, made with the planned values, low, likely and high over the simulated lots, chance.
     #[getter]
     fn goods(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
@@ -253,7 +253,7 @@ impl PlanResult {
     fn seed(&self) -> u64 {
         self.result.seed
     }
-    /// For each good that the likely figures do not make as promised: where the promise stands, what
+    /// For each good that the planned values do not make as promised: where the promise stands, what
     /// is made, and what to write instead.
     #[getter]
     fn shortfalls(&self) -> Vec<String> {
@@ -285,7 +285,7 @@ impl PlanResult {
     fn workings(&self) -> Vec<String> {
         self.result.workings()
     }
-    /// What the lot costs, stage by stage and goods by goods, with the likely figures: the results of
+    /// What the lot costs, stage by stage and goods by goods, with the planned values: the results of
     /// `hankwise.mill.lot_cost`, whose masses and hours come from the plan.
     ///
     /// `price_per_mass` is the price of a greasy kilogram. `stages` says what is paid at each stage, before
@@ -294,7 +294,7 @@ impl PlanResult {
     /// that goes in, `fixed_cost` once for the lot. `overhead` is a share of those costs, `hourly_overhead`
     /// for every machine hour. All costs to the yarn are shared among the goods by clean dry fibre; reel,
     /// cone, loom and finish are the goods' own. A `margin` is on the price, a `mark_up` on the cost. Taxes
-    /// on sales are left out.
+    /// on sales are not included.
     #[pyo3(
         signature = (**given),
         text_signature = "($self, *, price_per_mass, stages=None, hourly_wage=None, overhead=None, hourly_overhead=None, margin=None, mark_up=None)"
@@ -324,14 +324,14 @@ impl PlanResult {
     fn to_json(&self) -> String {
         format!("{:#}", self.result.to_json())
     }
-    /// Writes the likely figures as a live workbook (.xlsx), and what the draws say as plain figures.
+    /// Writes the planned values as a live workbook (.xlsx), and the results of the simulated lots as plain numbers.
     #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
     fn to_sheet(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
         let today = py.import("datetime")?.getattr("date")?.call_method0("today")?;
         let date: String = today.call_method0("isoformat")?.extract()?;
         self.result.to_sheet(&path, &date).map_err(|e| raise(&e))
     }
-    /// Writes the lot's card: a page to print, stage by stage, with what to set and what to beware of.
+    /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
     #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
     fn to_html(&self, path: PathBuf) -> PyResult<()> {
         self.result.to_html(&path).map_err(|e| raise(&e))

@@ -132,7 +132,7 @@ fn numbers(agreed: &Bound<'_, PyAny>, unit: &str) -> PyResult<Vec<f64>> {
     let written = || {
         let given = agreed.repr().map(|r| r.to_string()).unwrap_or_default();
         NotationError::new_err(format!(
-            "agreed: numbers in {unit} are wanted, such as agreed=[50, 64, 72], not {given}"
+            "agreed: write numbers in {unit}, such as agreed=[50, 64, 72], not {given}"
         ))
     };
     if !is_row(agreed) {

@@ -97,7 +97,7 @@ fn squares(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
             }
             numpy.call_method1("ascontiguousarray", (up,))?.call_method1("view", ("uint8",))?
         }
-        _ => return Err(wanted(": its squares are no figures; write 1 and 0")),
+        _ => return Err(wanted(": its squares must be 1 and 0")),
     };
     let bytes = bytes.cast_into::<PyArray2<u8>>().map_err(|_| wanted(""))?;
     let ends = bytes.getattr("shape")?.get_item(1)?.extract::<usize>()?;
@@ -146,7 +146,9 @@ fn system(name: &str) -> PyResult<System> {
     match name {
         "warp" => Ok(System::Warp),
         "weft" => Ok(System::Weft),
-        _ => Err(NotationError::new_err(format!("'{name}' is no system; write 'warp' or 'weft'"))),
+        _ => {
+            Err(NotationError::new_err(format!("unknown system '{name}'; write 'warp' or 'weft'")))
+        }
     }
 }
 
@@ -184,7 +186,7 @@ impl Weave {
         match (ends, picks) {
             (Some(ends), None) => Ok(self.weave.interlacings_in(System::Weft, ends)),
             (None, Some(picks)) => Ok(self.weave.interlacings_in(System::Warp, picks)),
-            _ => Err(PyTypeError::new_err("one of ends and picks is wanted: write ends=40")),
+            _ => Err(PyTypeError::new_err("give one of ends and picks, such as ends=40")),
         }
     }
     /// Threads to an interlacing, F, over all ends (warp) and over all picks (weft).

@@ -98,7 +98,7 @@ fn known_already(
         return Ok(yarn.get().known(material, state, relaxed));
     }
     Err(PyTypeError::new_err(format!(
-        "a text such as 'Nm 32/2' is wanted for a yarn, not {}",
+        "write a yarn as a text such as 'Nm 32/2', not {}",
         given.repr()?
     )))
 }
@@ -139,7 +139,7 @@ impl Yarn {
             "trade" => self.yarn.trade(),
             _ => {
                 return Err(NotationError::new_err(format!(
-                    "'{notation}' is no notation; write 'single-to-fold', 'fold-to-single' or 'trade'"
+                    "unknown notation '{notation}'; write 'single-to-fold', 'fold-to-single' or 'trade'"
                 )));
             }
         }
@@ -399,7 +399,7 @@ fn single(value: &Bound<'_, PyAny>, kind: Kind, name: &str) -> PyResult<Amount> 
             Ok(amount)
         }
         Given::Many(..) => {
-            Err(NotationError::new_err(format!("{name}: one figure is wanted, not an array")))
+            Err(NotationError::new_err(format!("{name}: give one value, not an array")))
         }
     }
 }

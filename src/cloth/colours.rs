@@ -43,7 +43,7 @@ impl FromStr for ColourOrder {
     fn from_str(text: &str) -> Result<Self> {
         let mut reader = Reader { text, words: words(text), at: 0 };
         if let Some(odd) = text.chars().find(|c| c.is_control() && !c.is_whitespace()) {
-            return Err(reader.fault(format!("{odd:?} is no letter of a colour")));
+            return Err(reader.fault(format!("{odd:?} cannot be part of a colour")));
         }
         let mut stripes = Vec::new();
         reader.stripes(&mut stripes, 0)?;
@@ -100,22 +100,22 @@ impl Reader<'_> {
         let first = colour.split(' ').next().unwrap_or_default();
         let joined = |c: char| matches!(c, '/' | '+' | '|' | '&' | ':' | '*' | '=');
         let what = if matches!(first, "x" | "X" | "×" | "*") {
-            format!("'{first}' is no colour; a bracket is taken {count} times by '(…) x{count}'")
+            format!("'{first}' is not a colour; a bracket is taken {count} times by '(…) x{count}'")
         } else if first.starts_with('×') {
-            format!("'{colour}' is no colour; leave the × out")
+            format!("'{colour}' is not a colour; omit the ×")
         } else if first.starts_with('.') {
-            format!("'{count}{first}' is no number of threads: threads are whole")
+            format!("'{count}{first}' is not a number of threads: threads are whole")
         } else if matches!(first, "end" | "ends" | "pick" | "picks" | "thread" | "threads" | "of") {
-            format!("'{colour}' is no colour; leave '{first}' out")
+            format!("'{colour}' is not a colour; omit '{first}'")
         } else if let Some(place) = colour.find(joined)
             && !colour[place + 1..].trim_start().starts_with(char::is_alphabetic)
         {
             let sign = &colour[place..=place];
-            format!("'{colour}' is no colour; set stripes apart by commas, not by '{sign}'")
+            format!("'{colour}' is not a colour; separate stripes by commas, not by '{sign}'")
         } else if let Some(word) =
             ["and", "then"].into_iter().find(|w| colour.ends_with(&format!(" {w}")))
         {
-            format!("'{colour}' is no colour; leave '{word}' out")
+            format!("'{colour}' is not a colour; omit '{word}'")
         } else {
             return Ok(());
         };
@@ -126,7 +126,7 @@ impl Reader<'_> {
     }
     fn number(&self, word: &str) -> Result<u32> {
         match word.parse::<u32>() {
-            Ok(0) => Err(self.fault("none of a colour is no stripe: leave it out")),
+            Ok(0) => Err(self.fault("a stripe of 0 threads is not possible: omit it")),
             Ok(n) if u64::from(n) <= LONGEST => Ok(n),
             _ => Err(self.fault(format!("{word} are more threads than a repeat has"))),
         }
@@ -157,7 +157,7 @@ impl Reader<'_> {
                     let colour = self.colour(&word)?;
                     self.add(out, Stripe { threads, colour })?;
                 }
-                _ => return Err(self.fault(format!("how many threads of '{word}' is missing"))),
+                _ => return Err(self.fault(format!("no thread count before '{word}'"))),
             }
         }
         Ok(())
@@ -176,7 +176,7 @@ impl Reader<'_> {
             } else {
                 String::new()
             };
-            return Err(self.fault(format!("the colour of {count} threads is missing{bracket}")));
+            return Err(self.fault(format!("no colour after {count}{bracket}")));
         }
         let colour = self.words[start..self.at].join(" ");
         self.is_colour(count, &colour)?;
@@ -190,13 +190,14 @@ impl Reader<'_> {
             return self.number(&rest);
         }
         let Some(word) = self.peek().map(str::to_owned) else {
-            return Err(self.fault("how many times a bracket is taken is missing, as in 'x3'"));
+            return Err(self
+                .fault("no number after the ×; write how often a bracket is taken, such as 'x3'"));
         };
         self.at += 1;
         if word.bytes().all(|b| b.is_ascii_digit()) {
             return self.number(&word);
         }
-        Err(self.fault(format!("'{word}' is no number of times, as in 'x3'")))
+        Err(self.fault(format!("'{word}' is not a number of times; write it like 'x3'")))
     }
     /// Stripes of one colour side by side are one; a colour keeps its first spelling.
     fn add(&self, out: &mut Vec<Stripe>, mut stripe: Stripe) -> Result<()> {

@@ -47,7 +47,7 @@ pub fn allowance(fibre: &str, list: Option<&str>) -> Result<&'static Figure> {
     let list = list.or(named.first().map(String::as_str)).unwrap_or("EU");
     let list = words(list).first().and_then(|word| list_of(word)).ok_or_else(|| {
         let all = LISTS.map(|(short, _)| format!("'{short}'")).join(", ");
-        Error::notation(format!("there is no list '{list}' of allowances; there are {all}"))
+        Error::notation(format!("unknown list of allowances '{list}'; there are {all}"))
     })?;
     if asked.is_empty() {
         return Err(Error::notation("no fibre is named; write one such as 'wool carded'"));

@@ -61,7 +61,7 @@ pub fn fibre_diameter<N: Number>(
 #[formula(
     result = "n",
     sources = ["Rieter", "GATE solutions"],
-    limits = ["yarn clean and conditioned, without oil, as the fibre count is", "about 100 to 120 are wanted for a woollen yarn (from memory)"],
+    limits = ["yarn clean and conditioned, without oil, as the fibre count is", "a woollen yarn needs about 100 to 120 (from memory)"],
     slips = ["leaving out the spread of diameters: the number reads 6 % high at a CV of 25 %", "using the count in oil"]
 )]
 #[inverse(

@@ -118,8 +118,9 @@ impl Formula {
             format!("{} has no answer for {}", self.name, self.given(row))
         };
         let advice = match self.changes(row).as_str() {
-            "" => "look for a zero, a loss of the whole, or a figure far too large or too small"
-                .into(),
+            "" => {
+                "look for a zero, a loss of the whole, or a value far too large or too small".into()
+            }
             changes => format!("each is possible, but not together; change one: {changes}"),
         };
         Err(Error::range(format!("{fault}; {advice}")))

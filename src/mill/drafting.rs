@@ -19,7 +19,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 #[formula(
     result = "D",
     sources = ["GATE solutions", "Britannica 1911"],
-    limits = ["waste and contraction apart"],
+    limits = ["waste and contraction not included"],
     slips = ["adding drafts", "leaving out the doublings"]
 )]
 pub fn net_draft<N: Number>(
@@ -37,7 +37,7 @@ pub fn net_draft<N: Number>(
 #[formula(
     result = "T_o",
     sources = ["GATE solutions", "Collegedunia"],
-    limits = ["contraction in twisting apart", "fed and delivered in one state"],
+    limits = ["contraction in twisting not included", "fed and delivered in one state"],
     slips = ["leaving out the doublings", "the draft of the last machine for that of all", "grams in a metre taken for tex: 1 g/m is 1000 tex"]
 )]
 pub fn count_through_drafts<N: Number>(
@@ -62,7 +62,7 @@ pub fn count_through_drafts<N: Number>(
 #[formula(
     result = "T_i",
     sources = ["definition"],
-    limits = ["contraction in twisting apart", "fed and delivered in one state"],
+    limits = ["contraction in twisting not included", "fed and delivered in one state"],
     slips = ["multiplying by 1 + w instead of dividing by 1 − w", "dividing the tex by the draft, as if a coarser count were fed to a smaller draft"]
 )]
 pub fn fed_count<N: Number>(

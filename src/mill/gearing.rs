@@ -164,7 +164,7 @@ pub fn draft_from_wheel<N: Number>(
 #[formula(
     result = "D",
     sources = ["Lincoln 1885", "definition"],
-    limits = ["waste and contraction apart: twist shortens what is delivered"],
+    limits = ["waste and contraction not included: twist shortens what is delivered"],
     slips = ["leaving out the doublings", "dividing the tex delivered by the tex fed"]
 )]
 pub fn draft_of_counts<N: Number>(
@@ -185,7 +185,7 @@ pub fn draft_of_counts<N: Number>(
 #[formula(
     result = "D",
     sources = ["Britannica 1911"],
-    limits = ["one after the other; doublings apart"],
+    limits = ["one after the other; doublings not included"],
     slips = ["adding drafts"]
 )]
 pub fn total_draft<N: Number>(

@@ -56,7 +56,7 @@ pub fn time_for_length<N: Number>(
 #[formula(
     result = "m",
     sources = ["Howard and Bullough 1909"],
-    limits = ["in the state of the count; efficiency takes in doffing and stops; contraction in twisting apart"],
+    limits = ["in the state of the count; efficiency takes in doffing and stops; contraction in twisting not included"],
     slips = ["the diameter of the roller for its circumference", "the count of the single where a folded yarn is delivered"]
 )]
 pub fn mass_of_spindle<N: Number>(

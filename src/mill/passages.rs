@@ -40,7 +40,7 @@ pub fn passage_time<N: Number>(
     result = "n",
     sources = ["definition"],
     limits = ["goods and load in one state, dry or wet", "the last load may be part full: even loads treat all goods alike"],
-    slips = ["rounding down", "the wet mass with a load that is told dry"]
+    slips = ["rounding down", "the wet mass with a load that is given dry"]
 )]
 pub fn loads_for_mass<N: Number>(
     /// mass of the goods

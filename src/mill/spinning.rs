@@ -43,7 +43,7 @@ pub fn draw_rate<N: Number>(
 #[formula(
     result = "v",
     sources = ["definition"],
-    limits = ["one turn of twist a revolution on ring, flyer and uptwister, two on a two-for-one", "without slip; contraction in twisting apart"],
+    limits = ["one turn of twist a revolution on ring, flyer and uptwister, two on a two-for-one", "without slip; contraction in twisting not included"],
     slips = ["one turn a revolution on a two-for-one spindle: half the true delivery"],
     cautions = ["machines"]
 )]

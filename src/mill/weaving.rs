@@ -72,7 +72,7 @@ pub fn length_after_stretches<N: Number>(
     result = "τ",
     sources = ["definition"],
     limits = ["changing a section, creeling and mending ends stand in the time for a section, so no efficiency comes on top"],
-    slips = ["one section for all of them", "the time of beaming left out of the plan"],
+    slips = ["one section for all of them", "forgetting the time of beaming in the plan"],
     cautions = ["machines"]
 )]
 pub fn section_warping_time<N: Number>(

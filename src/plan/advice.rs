@@ -1,34 +1,57 @@
-//! What is worth a word beside the figures.
+//! Advice beside the values: what to promise instead, which wheels are far off, what to measure.
 
 use super::Plan;
 use super::chain::Nominal;
 use super::given::Values;
 use super::goods;
+use super::result::PlanResult;
+use super::say::Say;
 use crate::quantity::Kind;
+use crate::quantity::print::with_unit;
 use crate::worked::{Op, Recording};
 
 impl Plan {
-    /// For each good that the likely figures do not make as promised: where the promise stands, what
-    /// is made, and what to write instead.
-    pub(super) fn shortfalls(&self, nominal: &Nominal) -> Vec<String> {
+    /// For each good of which fewer are planned than promised: where the promise is written, how many
+    /// are planned, and what to write instead.
+    pub(super) fn shortfalls(&self, nominal: &Nominal, result: &PlanResult) -> Vec<String> {
         let likely = self.likely();
         let values = Values { given: &likely };
         let wanted: Vec<f64> = self.goods.iter().map(|g| g.want.map_or(0.0, f64::from)).collect();
-        let greasy = self.back(&values, goods::needed(&nominal.needs, &wanted)).value();
-        let goods = self.goods.iter().zip(&nominal.made);
+        let planned = self.back(&values, goods::needed(&nominal.needs, &wanted)).value();
+        let (greasy, basis) = match result.margin.greasy {
+            Some(greasy) => (greasy, "kept in 19 lots of 20"),
+            None => (planned, "with the planned values"),
+        };
+        let goods = self.goods.iter().zip(&result.goods);
         goods
             .filter_map(|(good, made)| {
-                let want = good.want.filter(|want| *made < f64::from(*want))?;
+                let want = good.want.filter(|want| made.made < f64::from(*want))?;
                 Some(format!(
-                    "{}: goods.{}.promised: {want} are promised and the likely figures make {made}; \
-                     write {made}, or take in {} of greasy wool (by the likely figures)",
+                    "{}: goods.{}.promised: planned {} of {want}; write {}, or take in {} of greasy \
+                     wool ({basis})",
                     good.origin,
                     good.name,
-                    // Up to the next 100 g, so that the figure as printed is enough.
-                    self.say.figure((greasy * 10.0).ceil() / 10.0, Kind::Mass),
+                    made.made,
+                    made.safe.unwrap_or(made.made),
+                    intake(greasy, &self.say),
                 ))
             })
             .collect()
+    }
+}
+
+/// Greasy wool to take in, up to the next 100 g, so that the mass as printed is enough.
+pub(super) fn intake(greasy: f64, say: &Say) -> String {
+    say.figure((greasy * 10.0 - 1e-9).ceil() / 10.0, Kind::Mass)
+}
+
+/// How to measure a value of the lot file, as an instruction.
+pub(super) fn measurement(key: &str, words: &str) -> String {
+    match key.split_once('.') {
+        Some(("lot", "clean")) => "test-wash samples of the fleece".to_owned(),
+        Some(("sort", "rejects")) => "weigh what is sorted out".to_owned(),
+        Some((stage, "loss")) => format!("weigh the wool into and out of the {stage}"),
+        _ => format!("measure the {words}"),
     }
 }
 
@@ -46,10 +69,13 @@ pub(super) fn far_parts(recording: &Recording) -> Vec<String> {
             let label = recording.labels.get(&place)?;
             (off.abs() > NEAR).then(|| {
                 format!(
-                    "{}: the part in use is {:.0} % {} the one wanted; see what it gives, or get a nearer one",
+                    "{}: the part in use ({}) is {:.0} % {} than needed ({}); check what it gives, \
+                     or get a nearer one",
                     label.name(),
+                    with_unit(step.value, &label.unit),
                     off.abs() * 100.0,
-                    if off > 0.0 { "above" } else { "below" }
+                    if off > 0.0 { "larger" } else { "smaller" },
+                    with_unit(wanted, &label.unit),
                 )
             })
         })

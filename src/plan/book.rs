@@ -7,8 +7,8 @@ use crate::error::Result;
 use crate::worked::{Arg, Section, StaticTable, write_sheet};
 
 impl PlanResult {
-    /// Writes the likely figures as a live workbook, a section a stage, the cautions, and what the
-    /// draws say as plain figures; `date` is printed beside them.
+    /// Writes the planned values as a live workbook, a section a stage, the cautions, and the results
+    /// of the simulated lots as plain numbers; `date` is printed beside them.
     pub fn to_sheet(&self, path: &Path, date: &str) -> Result<()> {
         let recording = self.recording();
         let roots: Vec<Arg> = recording.labels.keys().map(|step| Arg::Step(*step)).collect();
@@ -33,7 +33,7 @@ impl PlanResult {
     }
 
     fn chance_table(&self, date: &str) -> StaticTable {
-        let head = ["figure", "low", "middle", "high", "chance"].map(str::to_owned).to_vec();
+        let head = ["value", "low", "middle", "high", "chance"].map(str::to_owned).to_vec();
         let mut rows = vec![head];
         let mut add = |name: String, band: Option<super::Band>, chance: Option<f64>| {
             let Some(b) = band else { return };
@@ -45,14 +45,18 @@ impl PlanResult {
         for good in &self.goods {
             add(format!("{}, pieces", good.name), good.band, good.chance);
         }
-        add(format!("to spare, as {}", self.margin.good), self.margin.band, self.margin.chance);
+        add(
+            format!("spare or short, as {}", self.margin.good),
+            self.margin.band,
+            self.margin.chance,
+        );
         for stage in &self.stages {
             add(format!("{}, kg at the stated regain", stage.name), stage.band, None);
         }
         StaticTable {
             title: "Chance".to_owned(),
             note: format!(
-                "Plain figures, not live: {} draws, seed {}, {date}. Low 5 %, middle 50 %, high 95 %.",
+                "Plain numbers, not live: {} simulated lots, seed {}, {date}. Low 5 %, middle 50 %, high 95 %.",
                 self.draws, self.seed
             ),
             rows,

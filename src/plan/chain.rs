@@ -14,7 +14,7 @@ use crate::worked::{Recording, Tape, Worked};
 pub(super) struct Loss {
     pub(super) stage: String,
     pub(super) to: String,
-    /// Name of the figure, where it has one.
+    /// Name of the value, where it has one.
     pub(super) key: String,
     pub(super) stock: Stock,
 }
@@ -48,7 +48,7 @@ impl Ledger for Books {
     }
 }
 
-/// The plan with its likely figures.
+/// The plan with the likely values carried through.
 #[derive(Debug)]
 pub(super) struct Nominal {
     /// The stock before the first stage and after each.
@@ -67,7 +67,7 @@ pub(super) struct Nominal {
 }
 
 impl Plan {
-    /// The likely figures in base units.
+    /// The likely values in base units.
     pub(super) fn likely(&self) -> Vec<f64> {
         self.given.iter().map(super::Given::base).collect()
     }
@@ -233,22 +233,22 @@ impl Nominal {
     }
 }
 
-/// One run with plain figures: the fibre after each stage, the pieces of each good, and the yarn
-/// beyond what the promise needs.
+/// One simulated lot: the fibre after each stage and the pieces of each good; gives the yarn beyond
+/// what the promise needs, and the greasy wool that would have made the promise.
 pub(super) fn draw(
     plan: &Plan,
     values: &Values<'_, f64>,
     fibre: &mut [f64],
     pieces: &mut [f64],
-) -> f64 {
+) -> (f64, f64) {
     let yarn = plan.carry(values, &mut NoLedger, |place, flow| fibre[place] = flow.fibre.value());
     let shop = plan.shop(values);
-    let (mut left, mut margin) = (yarn.fibre.value(), yarn.fibre.value());
+    let (mut left, mut promised) = (yarn.fibre.value(), 0.0);
     for (good, pieces) in plan.goods.iter().zip(pieces) {
         let taken = good.take(values, &good.need(&shop), Mass::base(left));
         *pieces = taken.made.value();
         left -= taken.used.value();
-        margin -= taken.promised.value();
+        promised += taken.promised.value();
     }
-    margin
+    (yarn.fibre.value() - promised, plan.back(values, Mass::base(promised)).value())
 }

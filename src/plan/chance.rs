@@ -1,4 +1,4 @@
-//! How sure a figure is, and drawing it.
+//! How sure a value is, and simulating it.
 
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
@@ -7,7 +7,7 @@ use crate::error::{Error, Result};
 use crate::normal::Z95;
 use crate::quantity::{Kind, print::of_kind};
 
-/// What varies when a figure varies.
+/// Where the uncertainty of a value comes from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Layer {
     /// The mill's own constant, not known well: the same for every lot.
@@ -29,12 +29,12 @@ impl Layer {
     }
 }
 
-/// The scale on which a figure is spread evenly to both sides.
+/// The scale on which a value is spread evenly to both sides.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Scale {
-    /// Shares: ln(x/(1 − x)); a draw stays between 0 and 1.
+    /// Shares: ln(x/(1 − x)); a simulated lot stays between 0 and 1.
     Logit,
-    /// Masses, lengths and the like: ln x; a draw stays above 0.
+    /// Masses, lengths and the like: ln x; a simulated lot stays above 0.
     Log,
     /// As it is.
     Plain,
@@ -58,7 +58,7 @@ impl Scale {
     }
 }
 
-/// How a figure is spread: normal to each side of the middle, on a scale.
+/// How a value is spread: normal to each side of the middle, on a scale.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Spread {
     /// Taken as known.
@@ -105,7 +105,7 @@ impl Spread {
     pub(super) fn normal(mean: f64, sd: f64) -> Self {
         Spread::Normal { scale: Scale::Plain, middle: mean, below: sd, above: sd }
     }
-    /// The figure at a standard normal deviate; `likely` where it is known.
+    /// The value at a standard normal deviate; `likely` where it is known.
     #[inline]
     pub fn at(&self, z: f64, likely: f64) -> f64 {
         match *self {
@@ -115,13 +115,13 @@ impl Spread {
             }
         }
     }
-    /// True where the figure is spread at all.
+    /// True where the value is spread at all.
     pub fn is_open(&self) -> bool {
         matches!(self, Spread::Normal { below, above, .. } if *below > 0.0 || *above > 0.0)
     }
 }
 
-/// Standard normal deviates, a fresh stream for each draw: a draw comes out the same whichever
+/// Standard normal deviates, a fresh stream for each simulated lot: a simulated lot comes out the same whichever
 /// thread makes it and whatever was drawn before.
 pub(super) struct Deviates {
     generator: ChaCha8Rng,
@@ -132,7 +132,7 @@ impl Deviates {
     pub(super) fn new(seed: u64) -> Self {
         Deviates { generator: ChaCha8Rng::seed_from_u64(seed) }
     }
-    /// Fills `out` for a draw.
+    /// Fills `out` for a simulated lot.
     pub(super) fn fill(&mut self, draw: u64, out: &mut [f64]) {
         self.generator.set_stream(draw);
         self.generator.set_word_pos(0);

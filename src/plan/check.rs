@@ -8,7 +8,7 @@ use crate::error::{Error, Result};
 use crate::quantity::{Kind, print::of_kind};
 use crate::worked::{Arg, Call, Op, Recording};
 
-/// Shares may differ from a whole by the rounding of binary figures.
+/// Shares may differ from a whole by the rounding of binary values.
 const ROUNDING: f64 = 1e-9;
 
 /// A stage of a plan, as the place of what is said there.
@@ -155,7 +155,7 @@ impl Plan {
         Ok(())
     }
 
-    /// The given figures next above a formula: its own inputs, or where none of those was given, all
+    /// The given values next above a formula: its own inputs, or where none of those was given, all
     /// that they come from.
     fn rests_on(&self, recording: &Recording, call: &Call) -> Vec<&Given> {
         let mut steps: Vec<usize> = call.inputs.iter().filter_map(step_of).collect();
@@ -165,7 +165,7 @@ impl Plan {
                 steps.iter().filter_map(label).filter_map(|l| self.given_at(&l.key)).collect();
             if !found.is_empty() {
                 found.dedup_by(|a, b| a.key == b.key);
-                // An unusual figure is more likely to be the wrong one.
+                // An unusual value is more likely to be the wrong one.
                 let usual = |g: &&Given| !self.warnings.iter().any(|w| w.starts_with(&g.place()));
                 found.sort_by_key(usual);
                 return found;
@@ -211,7 +211,7 @@ fn step_of(arg: &Arg) -> Option<usize> {
     }
 }
 
-/// An error at a given figure.
+/// An error at a given value.
 fn refused(given: &Given, message: &str) -> Error {
     Error::plan(message).at(given.place())
 }

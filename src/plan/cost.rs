@@ -25,7 +25,7 @@ fn name(row: &Given) -> &str {
 }
 
 impl PlanResult {
-    /// What the lot costs, stage by stage and goods by goods, with the likely figures: the calculation
+    /// What the lot costs, stage by stage and goods by goods, with the planned values: the calculation
     /// [`lot_cost`](mill::lot_cost), whose masses and hours come from the plan.
     ///
     /// `rates` are the prices: `price_per_mass`, wage, overhead, margin or mark-up, and in `stages` what is
@@ -158,7 +158,7 @@ impl PlanResult {
         self.settings.iter().find(timed).map(|s| s.value)
     }
 
-    /// A figure of the plan by its name.
+    /// A value of the plan by its name.
     fn base(&self, of: &str, name: &str) -> Option<f64> {
         let recording = self.recording();
         let step = recording.find(&format!("{of}.{name}"))?;

@@ -3,15 +3,14 @@
 use std::path::Path;
 
 use super::file::{File, Section};
-use crate::error::{Error, Result};
+use crate::error::{Error, Result, unreadable};
 use crate::quantity::counts::System;
 use crate::quantity::{Definition, Kind, define_all, parse_as};
 
 /// Defines the count systems of a file: a table for each, all of them or none.
 pub fn load_counts(path: &Path) -> Result<Vec<&'static System>> {
-    let text = std::fs::read_to_string(path).map_err(|e| {
-        Error::plan(format!("the file of counts '{}' cannot be read: {e}", path.display()))
-    })?;
+    let text = std::fs::read_to_string(path)
+        .map_err(|e| Error::plan(format!("{}: {}", path.display(), unreadable(&e))))?;
     let file = File::parse(&path.display().to_string(), &text)?;
     let root = file.root();
     // As it stands in a lot file: `[counts.our-cut]`.

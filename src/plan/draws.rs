@@ -1,4 +1,4 @@
-//! Many draws of the uncertain figures, on all cores, the same bytes whatever their number.
+//! Many simulated lots on all cores, the same bytes whatever the number of cores.
 
 use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::sync::{Mutex, PoisonError};
@@ -12,7 +12,7 @@ use crate::error::{Error, Result};
 /// Draws that are made in one go: what a thread takes at a time.
 pub(super) const BLOCK: usize = 2048;
 
-/// The most draws of one run: what every draw gives is kept, about a hundred bytes of it.
+/// The most simulated lots of one run: what each gives is kept, about a hundred bytes of it.
 pub const MOST_DRAWS: usize = 10_000_000;
 
 /// What was asked for.
@@ -20,11 +20,11 @@ pub(super) struct Request<'a> {
     pub(super) draws: usize,
     pub(super) seed: u64,
     pub(super) threads: usize,
-    /// Told how many draws are done; says whether to go on.
+    /// Told how many simulated lots are done; says whether to go on.
     pub(super) progress: &'a mut dyn FnMut(usize) -> bool,
 }
 
-/// One block of draws, made by `make` with a row of figures for each draw.
+/// One block of simulated lots, made by `make` with a row of values for each.
 ///
 /// Blocks come back in order, so what is summed over them is the same for any number of threads.
 pub(super) fn in_blocks<T: Send>(
@@ -35,7 +35,7 @@ pub(super) fn in_blocks<T: Send>(
 ) -> Result<Vec<T>> {
     if request.draws > MOST_DRAWS {
         return Err(Error::range(format!(
-            "{} draws are not possible; write at most {MOST_DRAWS}",
+            "{} simulated lots are not possible; write at most {MOST_DRAWS}",
             request.draws
         )));
     }
@@ -76,7 +76,7 @@ pub(super) fn in_blocks<T: Send>(
             after_each();
         }
     };
-    // Asked before the first draw too: another thread may be done before this one has a block.
+    // Asked before the first simulated lot too: another thread may be done before this one starts.
     if !(request.progress)(0) {
         stop.store(true, Ordering::Relaxed);
     }
@@ -93,11 +93,12 @@ pub(super) fn in_blocks<T: Send>(
     });
     let results = results.into_inner().unwrap_or_else(PoisonError::into_inner);
     let whole = if stop.into_inner() { None } else { results.into_iter().collect() };
-    whole
-        .ok_or_else(|| Error::plan(format!("stopped after {} of {draws} draws", done.into_inner())))
+    whole.ok_or_else(|| {
+        Error::plan(format!("stopped after {} of {draws} simulated lots", done.into_inner()))
+    })
 }
 
-/// Where the deviates of a figure are sorted into: bins of equal width between −3.2 and 3.2.
+/// Where the deviates of a value are sorted into: bins of equal width between −3.2 and 3.2.
 pub(super) const BINS: usize = 32;
 
 /// The bin of a deviate.
@@ -106,19 +107,21 @@ pub(super) fn bin(z: f64) -> usize {
     ((z + 3.2) * 5.0).clamp(0.0, BINS as f64 - 1.0) as usize
 }
 
-/// The results of a block of draws.
+/// The results of a block of simulated lots.
 pub(super) struct Block {
-    /// Fibre after each stage, draw by draw.
+    /// Fibre after each stage, lot by lot.
     pub(super) fibre: Vec<f64>,
-    /// Pieces of each good, draw by draw.
+    /// Pieces of each good, lot by lot.
     pub(super) pieces: Vec<f64>,
     /// Yarn beyond what the promise needs.
     pub(super) margin: Vec<f64>,
-    /// For each open figure and bin of it: how many draws, their margins summed, how many short.
+    /// Greasy wool that would have made the promise, kg.
+    pub(super) greasy: Vec<f64>,
+    /// For each open value and bin of it: how many lots, their margins summed, how many short.
     pub(super) bins: Vec<[f64; 3]>,
 }
 
-/// Runs the plan forward for every draw.
+/// Runs the plan forward for every simulated lot.
 pub(super) fn forward(plan: &Plan, request: &mut Request<'_>) -> Result<Vec<Block>> {
     let (stages, goods) = (plan.stages.len(), plan.goods.len());
     let open = plan.given.iter().filter(|g| g.spread.is_open()).count();
@@ -126,14 +129,16 @@ pub(super) fn forward(plan: &Plan, request: &mut Request<'_>) -> Result<Vec<Bloc
         fibre: Vec::with_capacity(count * stages),
         pieces: Vec::with_capacity(count * goods),
         margin: Vec::with_capacity(count),
+        greasy: Vec::with_capacity(count),
         bins: vec![[0.0; 3]; open * BINS],
     };
     let make = |values: &Values<'_, f64>, z: &[f64], block: &mut Block| {
         let (f, p) = (block.fibre.len(), block.pieces.len());
         block.fibre.resize(f + stages, 0.0);
         block.pieces.resize(p + goods, 0.0);
-        let margin = draw(plan, values, &mut block.fibre[f..], &mut block.pieces[p..]);
+        let (margin, greasy) = draw(plan, values, &mut block.fibre[f..], &mut block.pieces[p..]);
         block.margin.push(margin);
+        block.greasy.push(greasy);
         for (figure, z) in z.iter().enumerate() {
             let [count, sum, short] = &mut block.bins[figure * BINS + bin(*z)];
             *count += 1.0;

@@ -1,30 +1,30 @@
-//! What to measure first: which uncertain figure moves the answer most.
+//! What to measure first: which uncertain value moves the answer most.
 
 use super::Plan;
 use super::chance::Layer;
 use super::draws::{BINS, Block};
 
-/// How much one uncertain figure has to do with the uncertainty of the margin.
+/// How much one uncertain value has to do with the uncertainty of the margin.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Driver {
-    /// Name of the figure.
+    /// Name of the value.
     pub key: String,
     /// What it is, in words.
     pub words: String,
     /// What varies when it varies.
     pub layer: Layer,
-    /// Share of the margin's variance that would go if the figure were known.
+    /// Share of the margin's variance that would go if the value were known.
     pub share: f64,
-    /// Mean margin, in pieces, where the figure is at its low end and at its high end.
+    /// Mean margin, in pieces, where the value is at its low end and at its high end.
     pub swing: (f64, f64),
-    /// Chance of falling short where the figure is at its low end and at its high end.
+    /// Chance of falling short where the value is at its low end and at its high end.
     pub short: (f64, f64),
 }
 
-/// Ranks the uncertain figures. The margin is divided by `piece`, the yarn in a piece.
+/// Ranks the uncertain values. The margin is divided by `piece`, the yarn in a piece.
 ///
-/// For a figure, the draws are sorted into bins by its deviate: the variance of the bins' means is
-/// what knowing the figure would take away (the same draws serve all figures).
+/// For a value, the simulated lots are sorted into bins by its deviate: the variance of the means is
+/// what knowing the value would take away (the same simulated lots serve all values).
 pub(super) fn rank(plan: &Plan, blocks: &[Block], piece: f64) -> Vec<Driver> {
     let margins = || blocks.iter().flat_map(|b| b.margin.iter().copied());
     let draws = margins().count() as f64;
@@ -49,11 +49,11 @@ pub(super) fn rank(plan: &Plan, blocks: &[Block], piece: f64) -> Vec<Driver> {
                 .map(|[n, sum, _]| n * (sum / n - mean) * (sum / n - mean))
                 .sum::<f64>()
                 / draws;
-            // Bins of figures that do nothing differ too, by chance: so much is taken off.
+            // Bins of values that do nothing differ too, by chance: so much is taken off.
             let chance = (filled - 1.0) / draws * variance;
             let share =
                 if variance > 0.0 { ((between - chance) / variance).clamp(0.0, 1.0) } else { 0.0 };
-            // The lowest and the highest twentieth of the draws, in whole bins.
+            // The lowest and the highest twentieth of the simulated lots, in whole bins.
             let end = |inwards: &mut dyn Iterator<Item = &[f64; 3]>| {
                 let mut all = [0.0; 3];
                 while all[0] < 0.05 * draws

@@ -117,8 +117,7 @@ impl<'d> Section<'d> {
         let table = match item {
             None => None,
             Some(item) => Some(item.as_table_like().ok_or_else(|| {
-                let message =
-                    format!("a table is wanted, not {}; write [{}]", shown(item), self.full(key));
+                let message = format!("write a table [{1}], not {0}", shown(item), self.full(key));
                 self.error(key, message)
             })?),
         };
@@ -137,8 +136,7 @@ impl<'d> Section<'d> {
         };
         let near = did_you_mean(&key, known.iter().copied())
             .map_or_else(|| ".".to_owned(), |k| format!("; did you mean '{k}'?"));
-        Err(self
-            .error(&key, format!("this key is not known{near} Known here: {}", known.join(", "))))
+        Err(self.error(&key, format!("unknown key{near} Known here: {}", known.join(", "))))
     }
     fn missing(&self, key: &str, what: &str, example: &str) -> Error {
         let write = match self.path.as_str() {
@@ -149,10 +147,9 @@ impl<'d> Section<'d> {
         // Two letters off: more likely misspelt than left out.
         let near = self.keys().into_iter().find(|k| strsim::damerau_levenshtein(k, key) <= 2);
         match near {
-            Some(near) => self.error(
-                &near,
-                format!("this key is not known and {what} is missing; write {write}"),
-            ),
+            Some(near) => {
+                self.error(&near, format!("unknown key, and {what} is missing; write {write}"))
+            }
             None => self.error(key, format!("{what} is missing; write {write}")),
         }
     }
@@ -165,21 +162,19 @@ impl<'d> Section<'d> {
         let Some(item) = self.take(key) else { return Ok(None) };
         match item.as_str() {
             Some(text) => Ok(Some(text.to_owned())),
-            None => {
-                Err(self.error(key, format!("a text in quotes is wanted, not {}", shown(item))))
-            }
+            None => Err(self.error(key, format!("write a text in quotes, not {}", shown(item)))),
         }
     }
     /// Yes or no.
     pub(super) fn flag(&self, key: &str) -> Result<bool> {
         let Some(item) = self.take(key) else { return Ok(false) };
         item.as_bool()
-            .ok_or_else(|| self.error(key, format!("true or false is wanted, not {}", shown(item))))
+            .ok_or_else(|| self.error(key, format!("write true or false, not {}", shown(item))))
     }
     /// A list of texts that may be absent.
     pub(super) fn texts(&self, key: &str) -> Result<Option<Vec<String>>> {
         let Some(item) = self.take(key) else { return Ok(None) };
-        let wrong = || self.error(key, format!("a list of texts is wanted, not {}", shown(item)));
+        let wrong = || self.error(key, format!("write a list of texts, not {}", shown(item)));
         let array = item.as_array().ok_or_else(wrong)?;
         array
             .iter()
@@ -192,7 +187,7 @@ impl<'d> Section<'d> {
         let Some(item) = self.take(key) else { return Ok(None) };
         let number = item.as_integer().and_then(|n| u32::try_from(n).ok());
         number.map(Some).ok_or_else(|| {
-            self.error(key, format!("a whole number from 0 up is wanted, not {}", shown(item)))
+            self.error(key, format!("write a whole number from 0 up, not {}", shown(item)))
         })
     }
 
@@ -274,8 +269,7 @@ impl<'d> Section<'d> {
         {
             return Err(inner(
                 key,
-                "this key is not known; write low, likely and high, or mean and sd, and varies"
-                    .into(),
+                "unknown key; write low, likely and high, or mean and sd, and varies".into(),
             ));
         }
         let layer = match table.get("varies").map(|i| i.as_str().unwrap_or("")) {
@@ -412,13 +406,11 @@ impl Source for Reader<'_, '_> {
     fn rows(&mut self, rows: &Rows) -> Result<usize> {
         match self.section.take(rows.name) {
             None => Ok(0),
-            Some(_) => {
-                Err(self.section.error(rows.name, "a lot file has no such list; take it out"))
-            }
+            Some(_) => Err(self.section.error(rows.name, "a lot file has no such list; remove it")),
         }
     }
     fn enter(&mut self, rows: &Rows, _row: usize) -> Result<()> {
-        Err(self.section.error(rows.name, "a lot file has no such list; take it out"))
+        Err(self.section.error(rows.name, "a lot file has no such list; remove it"))
     }
     fn leave(&mut self) {}
     fn open(&mut self, group: &Group) {

@@ -1,4 +1,4 @@
-//! The figures that a plan rests on, each with its place in the lot file.
+//! The values that a plan rests on, each with its place in the lot file.
 
 use super::chance::{Layer, Spread};
 use crate::calculation::Place;
@@ -6,7 +6,7 @@ use crate::number::Number;
 use crate::quantity::{Amount, Kind};
 use crate::worked::{Tape, Worked};
 
-/// A figure that was given.
+/// A value that was given.
 #[derive(Clone, Debug)]
 pub struct Given {
     /// Its name, such as `scour.loss`.
@@ -17,7 +17,7 @@ pub struct Given {
     pub meaning: &'static str,
     /// The kind of quantity.
     pub kind: Kind,
-    /// The likely figure, as it was given.
+    /// The likely value, as it was given.
     pub amount: Amount,
     /// The text of it.
     pub typed: String,
@@ -30,7 +30,7 @@ pub struct Given {
 }
 
 impl Given {
-    /// The likely figure in the base unit.
+    /// The likely value in the base unit.
     pub fn base(&self) -> f64 {
         self.amount.base()
     }
@@ -61,7 +61,7 @@ impl<N: Number> Values<'_, N> {
 }
 
 impl Given {
-    /// Puts the figure on a tape.
+    /// Puts the value on a tape.
     pub(super) fn enter<'t>(&self, tape: &'t Tape) -> Worked<'t> {
         crate::formula::enter(
             tape,

@@ -21,6 +21,7 @@ mod page;
 mod report;
 mod result;
 mod say;
+mod screen;
 mod stage;
 mod stock;
 mod value;
@@ -45,7 +46,7 @@ use std::path::Path;
 use sha2::{Digest, Sha256};
 
 use crate::calculation::Place;
-use crate::error::{Error, Result, did_you_mean};
+use crate::error::{Error, Result, did_you_mean, unreadable};
 use file::{Draft, File};
 use goods::{Good, Loom, Machines, Reel};
 use lot::{Fleece, Labelled, Yarn};
@@ -82,9 +83,8 @@ pub struct Plan {
 impl Plan {
     /// Reads a lot file.
     pub fn load(path: &Path) -> Result<Plan> {
-        let text = std::fs::read_to_string(path).map_err(|e| {
-            Error::plan(format!("the lot file '{}' cannot be read: {e}", path.display()))
-        })?;
+        let text = std::fs::read_to_string(path)
+            .map_err(|e| Error::plan(format!("{}: {}", path.display(), unreadable(&e))))?;
         Plan::parse(&text, &path.display().to_string())
     }
 
@@ -169,7 +169,7 @@ impl Plan {
             text
         })
     }
-    /// The figures that the plan rests on.
+    /// The values that the plan rests on.
     pub fn given(&self) -> &[Given] {
         &self.given
     }
@@ -177,7 +177,7 @@ impl Plan {
     pub fn promise(&self) -> Vec<(&str, Option<u32>)> {
         self.goods.iter().map(|g| (g.name.as_str(), g.want)).collect()
     }
-    /// What is unusual about the figures.
+    /// What is unusual about the values.
     pub fn warnings(&self) -> &[String] {
         &self.warnings
     }
@@ -205,17 +205,16 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
     let mut stages = Vec::new();
     for (place, name) in names.iter().enumerate() {
         if names[..place].contains(name) {
-            return Err(root.error(
-                "route",
-                format!("'{name}' stands twice in the route; take one of the two out"),
-            ));
+            return Err(
+                root.error("route", format!("'{name}' stands twice in the route; remove one"))
+            );
         }
         let section = root.section(name)?;
         let Some(stage) = AnyStage::read(name, &section, draft)? else {
             let near = did_you_mean(name, stage::NAMES.iter().copied())
                 .map_or_else(|| ".".to_owned(), |n| format!("; did you mean '{n}'?"));
             let known = stage::NAMES.join(", ");
-            let message = format!("there is no stage '{name}'{near} Stages: {known}");
+            let message = format!("unknown stage '{name}'{near} Stages: {known}");
             return Err(root.error("route", message));
         };
         stages.push(stage);
@@ -234,17 +233,15 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
         |name: &String| ["card", "mule", "twister", "hank-scour"].iter().position(|s| s == name);
     let turned = |pair: &&[String]| rank(&pair[0]) > rank(&pair[1]);
     if let Some([first, second]) = names.windows(2).find(turned) {
-        return Err(root.error(
-            "route",
-            format!("'{first}' cannot come before '{second}'; turn the two about"),
-        ));
+        return Err(
+            root.error("route", format!("'{first}' cannot come before '{second}'; swap them"))
+        );
     }
     let passed_by = |key: &String| stage::NAMES.contains(&key.as_str()) && !names.contains(key);
     if let Some(name) = root.keys().iter().find(|key| passed_by(key)) {
-        return Err(root.error(
-            name,
-            format!("the route passes '{name}' by; add it to the route or take the table out"),
-        ));
+        return Err(
+            root.error(name, format!("'{name}' is not in the route; add it, or remove the table"))
+        );
     }
     Ok(stages)
 }
@@ -255,10 +252,8 @@ fn read_machines(root: &file::Section<'_>, draft: &mut Draft) -> Result<Machines
     let (cone, finish) = (root.section("cone")?, root.section("finish")?);
     if let Some(alone) = [&cone, &finish].into_iter().find(|s| s.is_present() && !loom.is_present())
     {
-        return Err(root.error(
-            &alone.path,
-            "this belongs to a loom; write a table [loom] too, or take this one out",
-        ));
+        return Err(root
+            .error(&alone.path, "this belongs to a loom; add a table [loom], or remove this one"));
     }
     let machines = Machines {
         reel: reel

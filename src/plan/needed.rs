@@ -1,12 +1,15 @@
 //! Backward: how much greasy wool to take in.
 
+use std::fmt;
 use std::sync::Arc;
 
 use super::Plan;
 use super::draws::{Request, in_blocks};
 use super::given::Values;
 use super::goods;
+use super::screen::{listed, pieces};
 use crate::error::{Error, Result};
+use crate::quantity::print::{figure, fixed};
 use crate::worked::{Tape, Worked, Working};
 
 /// The greasy mass to take in.
@@ -14,26 +17,47 @@ use crate::worked::{Tape, Worked, Working};
 pub struct Needed {
     /// The goods asked for.
     pub goods: Vec<(String, u32)>,
-    /// Greasy mass with the likely figures, kg.
+    /// Greasy mass with the planned values, kg.
     pub likely: f64,
     /// Greasy mass that suffices with the confidence asked for, kg; the likely mass where nothing
     /// is uncertain.
     pub enough: f64,
     /// The confidence asked for.
     pub confidence: f64,
-    /// How many draws it rests on.
+    /// How many simulated lots it rests on.
     pub draws: usize,
-    /// The seed of the draws.
+    /// The seed of the simulated lots.
     pub seed: u64,
     /// The working of the likely mass.
     pub working: Working,
+}
+
+impl fmt::Display for Needed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        // Up to the next 100 g, so that the mass as printed is enough.
+        let up = |kg: f64| fixed((kg * 10.0 - 1e-9).ceil() / 10.0, 1);
+        let goods: Vec<String> =
+            self.goods.iter().map(|(name, n)| pieces(f64::from(*n), name)).collect();
+        write!(f, "Take in {} kg of greasy wool for {} ", up(self.enough), listed(&goods))?;
+        if self.draws == 0 {
+            return f.write_str("(with the planned values; no lots were simulated).");
+        }
+        write!(
+            f,
+            "({} % sure; {} kg with the planned values; {} simulated lots, seed {}).",
+            figure(self.confidence * 100.0),
+            up(self.likely),
+            fixed(self.draws as f64, 0),
+            self.seed
+        )
+    }
 }
 
 impl Plan {
     /// The greasy mass for a number of each good, all of them together with a confidence. Goods that
     /// are not named are not made; with no goods named at all, the promise of the lot is meant.
     ///
-    /// `progress` is told how many draws are done and says whether to go on.
+    /// `progress` is told how many simulated lots are done and says whether to go on.
     pub fn needed(
         &self,
         goods: &[(String, u32)],
@@ -86,7 +110,7 @@ impl Plan {
             };
             let blocks = in_blocks(self, &mut request, make, Vec::with_capacity)?;
             let mut greasy = blocks.concat();
-            // The smallest mass that suffices in at least that share of the draws.
+            // The smallest mass that suffices in at least that share of the simulated lots.
             let place = ((confidence * draws as f64).ceil() as usize).clamp(1, draws) - 1;
             enough = *greasy.select_nth_unstable_by(place, f64::total_cmp).1;
         }

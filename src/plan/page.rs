@@ -1,4 +1,4 @@
-//! The card that goes with the lot: a page to print, stage by stage, with what to set and what to beware of.
+//! The lot sheet: a page to print that travels with the lot, stage by stage, with settings and cautions.
 
 use super::report::{Extent, columns};
 use super::result::PlanResult;
@@ -15,11 +15,11 @@ const STYLE: &str = "body{font:11pt/1.35 sans-serif;color:#000;background:#fff;m
     section{break-inside:avoid}aside p{margin:0.4em 0}@page{margin:15mm}";
 
 impl PlanResult {
-    /// The card as an HTML page of its own.
+    /// The lot sheet as an HTML page.
     pub fn page(&self) -> String {
         let head = Report {
-            title: format!("{} ({})", self.name, self.file),
-            blocks: vec![self.promise(), self.outcome(Extent::All)],
+            title: self.title(),
+            blocks: vec![self.promise(Extent::All), self.outcome(Extent::All)],
         };
         let mut body = head.html();
         for block in self.by_stage() {
@@ -28,13 +28,8 @@ impl PlanResult {
             body.push_str(&stage.html());
             body.push_str("</section>");
         }
-        let unusual = Block {
-            title: "Unusual figures".to_owned(),
-            lead: self.warnings.clone(),
-            ..Block::default()
-        };
-        let mut last = vec![self.first(), self.every_kilogram()];
-        last.extend((!self.warnings.is_empty()).then_some(unusual));
+        let mut last = vec![self.measure_first(Extent::All), self.every_kilogram()];
+        last.extend(self.unusual());
         body.push_str(&Report { title: String::new(), blocks: last }.html());
         format!(
             "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{}</title>\
@@ -43,7 +38,7 @@ impl PlanResult {
             escape(caution::HEAD)
         )
     }
-    /// Writes the card, whole or not at all.
+    /// Writes the lot sheet, whole or not at all.
     pub fn to_html(&self, path: &std::path::Path) -> Result<()> {
         crate::write_whole(path, self.page().as_bytes())
     }
@@ -82,7 +77,7 @@ impl PlanResult {
                 cautions.iter().find(|(p, _)| *p == place).map_or(&[][..], |(_, names)| names);
             Block {
                 title,
-                columns: columns(&[("", Left), ("what", Left), ("figure", Right), ("note", Left)]),
+                columns: columns(&[("", Left), ("what", Left), ("value", Right), ("note", Left)]),
                 rows: rows.collect(),
                 cautions: caution::of(names).map(|caution| caution.line(&[])).collect(),
                 ..Block::default()

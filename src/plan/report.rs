@@ -1,19 +1,20 @@
 //! A result as tables: the same rows for the terminal, for a page and for a notebook.
 
-use super::result::{Band, PlanResult};
+use super::result::PlanResult;
+use super::screen::{parts, range};
 use super::stock::PARTS;
 use crate::caution;
 use crate::quantity::Kind;
-use crate::quantity::print::{constant, fixed, of_kind};
+use crate::quantity::print::{fixed, of_kind};
 use crate::table::Align::{self, Left, Right};
 use crate::table::{Block, Report};
 
 /// How much of a result is shown.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Extent {
-    /// The first screen: the promise, the stages, what to set, what to measure first.
+    /// The first screen: the promise, what to measure first, the stages, the machine settings.
     First,
-    /// All there is.
+    /// Everything.
     All,
 }
 
@@ -24,181 +25,81 @@ pub(super) fn columns(columns: &[(&str, Align)]) -> Vec<(String, Align)> {
 impl PlanResult {
     /// The result as tables.
     pub fn report(&self, extent: Extent) -> Report {
-        let mut blocks =
-            vec![self.promise(), self.outcome(extent), self.to_set(extent), self.first()];
+        let mut blocks = vec![self.promise(extent)];
+        let first = self.measure_first(extent);
+        if !first.title.is_empty() {
+            blocks.push(first);
+        }
+        blocks.extend([self.outcome(extent), self.to_set(extent)]);
         if extent == Extent::All {
             blocks.push(self.every_kilogram());
             blocks.extend(Block::caution_lines(self.caution_lines()));
         }
-        if !self.warnings.is_empty() {
-            blocks.push(Block {
-                title: "Unusual figures".to_owned(),
-                lead: self.warnings.clone(),
-                ..Block::default()
-            });
-        }
-        let title = format!("{} ({})", self.name, self.file);
-        Report { title, blocks }
+        blocks.extend(self.unusual());
+        Report { title: self.title(), blocks }
     }
 
-    /// The answer in a sentence or two.
-    pub fn answer(&self) -> Vec<String> {
-        let list = |count: &dyn Fn(&super::GoodResult) -> Option<f64>| {
-            let parts: Vec<String> =
-                self.goods.iter().filter_map(|g| count(g).map(|n| pieces(n, &g.name))).collect();
-            listed(&parts)
-        };
-        let promised = list(&|g| g.want.map(f64::from));
-        let made = list(&|g| Some(g.made));
-        let margin = self.margin.likely;
-        let spare = pieces((margin.abs() + 1e-9).floor(), &self.margin.good);
-        let verdict = match self.margin.chance {
-            None if self.is_enough() => "ENOUGH by the likely figures",
-            None => "NOT ENOUGH by the likely figures",
-            Some(chance) if chance >= 0.95 => "ENOUGH",
-            Some(chance) if chance >= 0.5 => "PROBABLY ENOUGH, but not sure",
-            Some(chance) if chance >= 0.05 => "PROBABLY NOT ENOUGH",
-            Some(_) => "NOT ENOUGH",
-        };
-        let by = if self.is_enough() {
-            format!("{spare} to spare")
-        } else {
-            let short = pieces((margin.abs() - 1e-9).ceil(), &self.margin.good);
-            let gives_way = if self.goods.len() > 1 {
-                format!(
-                    " (the {} give way, the goods before them are served first)",
-                    plural(&self.margin.good)
-                )
-            } else {
-                String::new()
-            };
-            format!("short of yarn for {short}{gives_way}")
-        };
-        let promised = if promised.is_empty() { "nothing counted".to_owned() } else { promised };
-        let mut lines = vec![
-            format!("{verdict}."),
-            format!("Promised {promised}; the likely figures make {made}: {by}."),
-        ];
-        if let Some(chance) = self.margin.chance {
-            lines.push(format!(
-                "Chance that the whole promise is met: {}, of {} draws (seed {}).",
-                percent(chance),
-                fixed(self.draws as f64, 0),
-                self.seed
-            ));
-        } else {
-            lines.push(self.why_no_chance());
-        }
-        lines
+    /// The lot, the wool taken in, the file.
+    pub(super) fn title(&self) -> String {
+        let greasy = self.say.mass(self.greasy.0);
+        format!("{}: {greasy} {} of greasy wool ({})", self.name, self.say.mass_unit(), self.file)
     }
 
-    fn why_no_chance(&self) -> String {
-        if self.uncertain == 0 {
-            "Every figure is taken as known: write low, likely and high to see the chance."
-                .to_owned()
-        } else {
-            format!(
-                "No draws were made: {} figures are uncertain, so the chance is not known.",
-                self.uncertain
-            )
-        }
-    }
-
-    pub(super) fn promise(&self) -> Block {
-        let mut names = vec![("goods", Left), ("promised", Right), ("likely figures", Right)];
-        let drawn = self.draws > 0;
-        if drawn {
-            names.extend([("low", Right), ("middle", Right), ("high", Right), ("chance", Right)]);
-        }
-        let mut rows: Vec<Vec<String>> = self
-            .goods
-            .iter()
-            .map(|good| {
-                let name = if good.rest {
-                    format!("{} (takes the rest)", good.name)
-                } else {
-                    good.name.clone()
-                };
-                let want = good.want.map_or("–".to_owned(), |n| n.to_string());
-                let mut row = vec![name, want, fixed(good.made, 0)];
-                if drawn {
-                    row.extend(band(good.band, &|x| fixed(x, 0)));
-                    row.push(good.chance.map_or(String::new(), percent));
-                }
-                row
-            })
-            .collect();
-        let mut row = vec![
-            format!("to spare (short: −), as {}", plural(&self.margin.good)),
-            String::new(),
-            fixed(self.margin.likely, 1),
-        ];
-        if drawn {
-            row.extend(band(self.margin.band, &|x| fixed(x, 1)));
-            row.push(self.margin.chance.map_or(String::new(), percent));
-        }
-        rows.push(row);
-        let foot = if drawn {
-            vec!["low and high: one lot in twenty lies below, one above.".to_owned()]
-        } else {
-            Vec::new()
-        };
-        Block {
-            title: "Will the lot make what was promised?".to_owned(),
-            lead: self.answer().into_iter().chain(self.shortfalls.iter().cloned()).collect(),
-            columns: columns(&names),
-            rows,
-            foot,
+    /// What looks wrong, where anything does.
+    pub(super) fn unusual(&self) -> Option<Block> {
+        (!self.warnings.is_empty()).then(|| Block {
+            title: "Unusual values".to_owned(),
+            lead: self.warnings.clone(),
             ..Block::default()
-        }
+        })
     }
 
     pub(super) fn outcome(&self, extent: Extent) -> Block {
-        let drawn = self.draws > 0;
-        let mut names = vec![("stage", Left), ("what comes out", Left)];
-        names.extend(if drawn {
-            vec![("low", Right), ("likely", Right), ("high", Right)]
-        } else {
-            vec![("likely", Right)]
-        });
-        names.push(("scale reads", Right));
-        if extent == Extent::All {
+        let (all, simulated) = (extent == Extent::All, self.draws > 0);
+        let mut names = vec![("stage", Left), ("product", Left), ("planned", Right)];
+        if simulated && all {
+            names.extend([("low", Right), ("middle", Right), ("high", Right)]);
+        } else if simulated {
+            names.push(("in 9 lots of 10", Right));
+        }
+        names.push(("on the scale", Right));
+        if all {
             names.extend(PARTS.map(|part| (part, Right)));
         }
         let kg = |x: f64| self.say.mass(x);
         let stated = 1.0 + self.stated_regain;
-        let mut rows = Vec::new();
-        let mut intake = vec!["intake".to_owned(), "greasy wool".to_owned()];
-        if drawn {
-            intake.extend([String::new(), kg(self.greasy.1 * stated), String::new()]);
-        } else {
-            intake.push(kg(self.greasy.1 * stated));
-        }
+        let mut intake =
+            vec!["intake".to_owned(), "greasy wool".to_owned(), kg(self.greasy.1 * stated)];
+        let bands = match (simulated, all) {
+            (false, _) => 0,
+            (true, false) => 1,
+            (true, true) => 3,
+        };
+        intake.extend(vec![String::new(); bands]);
         intake.push(kg(self.greasy.0));
-        if extent == Extent::All {
+        if all {
             intake.extend(PARTS.map(|_| String::new()));
         }
-        rows.push(intake);
+        let mut rows = vec![intake];
         for stage in &self.stages {
-            let mut row = vec![stage.name.clone(), stage.makes.clone()];
-            match stage.band {
-                Some(_) => row.extend(band(stage.band, &kg)),
-                None => row.push(kg(stage.stated)),
+            let mut row = vec![stage.name.clone(), stage.makes.clone(), kg(stage.stated)];
+            if all {
+                row.extend(parts(stage.band, &kg));
+            } else {
+                row.extend(stage.band.map(|b| range(b, &kg)));
             }
             row.push(kg(stage.stock.total()));
-            if extent == Extent::All {
+            if all {
                 row.extend(stage.stock.parts().map(kg));
             }
             rows.push(row);
         }
         let regain = of_kind(self.stated_regain, Kind::Regain);
         Block {
-            title: format!("What comes out at each stage, {} of fibre at {regain} regain", self.say.mass_unit()),
+            title: format!("Fibre out of each stage, {} at {regain} regain", self.say.mass_unit()),
             columns: columns(&names),
             rows,
-            foot: vec![
-                "scale reads: the same with the water, oil and dirt that are on it then, likely figures.".to_owned(),
-            ],
+            foot: vec!["On the scale: planned mass including water, oil and dirt.".to_owned()],
             ..Block::default()
         }
     }
@@ -210,7 +111,7 @@ impl PlanResult {
             .iter()
             .filter(|s| s.main || extent == Extent::All)
             .map(|s| {
-                // Where several goods go over a machine its figures are named machine.good.figure.
+                // Where several goods go over a machine its values are named machine.good.value.
                 let place = match s.key.split('.').collect::<Vec<_>>()[..] {
                     [machine, good, _] => format!("{machine}, {good}"),
                     _ => s.stage.clone(),
@@ -218,20 +119,19 @@ impl PlanResult {
                 let stage = if place == last { String::new() } else { place.clone() };
                 last = place;
                 let value = self.say.figure(s.value, s.kind);
-                let mut row = vec![stage, s.words.clone(), value, s.note.clone()];
-                if extent == Extent::All {
-                    row.push(s.key.clone());
-                }
+                let mut row = vec![stage, s.words.clone(), value];
+                row.extend((extent == Extent::All).then(|| s.key.clone()));
+                row.push(s.note.clone());
                 row
             })
             .collect();
-        let mut names =
-            vec![("machine", Left), ("set or weigh", Left), ("figure", Right), ("note", Left)];
+        let mut names = vec![("machine", Left), ("set or weigh", Left), ("value", Right)];
         if extent == Extent::All {
             names.push(("name for --working", Left));
         }
+        names.push(("note", Left));
         Block {
-            title: "What to set at each machine".to_owned(),
+            title: "Machine settings".to_owned(),
             columns: columns(&names),
             rows,
             cautions: match extent {
@@ -240,44 +140,6 @@ impl PlanResult {
             },
             ..Block::default()
         }
-    }
-
-    pub(super) fn first(&self) -> Block {
-        let mut block = Block { title: "What to measure first".to_owned(), ..Block::default() };
-        if self.drivers.is_empty() {
-            block.lead.push(self.why_no_chance());
-            return block;
-        }
-        let good = plural(&self.margin.good);
-        block.lead.push(format!(
-            "How much of the uncertainty would go if the figure were known, and the {good} to spare with it at its ends."
-        ));
-        block.columns = columns(&[
-            ("figure", Left),
-            ("what it is", Left),
-            ("share", Right),
-            ("at its low", Right),
-            ("at its high", Right),
-            ("varies", Left),
-        ]);
-        let shown = self
-            .drivers
-            .iter()
-            .enumerate()
-            .take_while(|(i, d)| *i < 6 && (*i == 0 || d.share > 0.002));
-        block.rows = shown
-            .map(|(_, d)| {
-                vec![
-                    d.key.clone(),
-                    d.words.clone(),
-                    percent(d.share),
-                    fixed(d.swing.0, 0),
-                    fixed(d.swing.1, 0),
-                    d.layer.words().to_owned(),
-                ]
-            })
-            .collect();
-        block
     }
 
     pub(super) fn every_kilogram(&self) -> Block {
@@ -298,24 +160,23 @@ impl PlanResult {
             row.push(line.key.clone());
             rows.push(row);
         }
-        let mut row = vec!["sum".to_owned(), "is the greasy wool".to_owned()];
+        let mut row = vec!["total".to_owned(), "greasy wool".to_owned()];
         row.extend(sum.map(kg));
         row.push(String::new());
         rows.push(row);
         let mut names = vec![("stage", Left), ("went to", Left)];
         names.extend(PARTS.map(|part| (part, Right)));
-        names.push(("fibre is named", Left));
+        names.push(("name of the fibre", Left));
         let unexplained = self.greasy.0 - sum.iter().sum::<f64>();
         Block {
-            title: format!("Where every kilogram goes, in {unit}, likely figures"),
+            title: format!("Where every kilogram goes, in {unit}, planned"),
             columns: columns(&names),
             rows,
             foot: vec![
-                "What came on stands with a minus: oil and water put on, water from the air."
-                    .to_owned(),
+                "Minus: added to the lot (oil, water).".to_owned(),
                 format!(
-                    "Unexplained: {} {unit} (a plan has none but rounding).",
-                    fixed(self.say.number(unexplained, Kind::Mass), 4)
+                    "Balance closes to {} {unit}.",
+                    fixed(self.say.number(unexplained, Kind::Mass), 2)
                 ),
             ],
             ..Block::default()
@@ -338,50 +199,19 @@ impl PlanResult {
         let after = super::goods::CAUTIONS.iter().copied().filter(|_| self.has_loom());
         stages.chain(after).collect()
     }
-    /// What there is to beware of, by name alone.
+    /// How many hazards there are, and where to read of them.
     fn cautions_in_short(&self) -> String {
         let places = self.cautions_by_place();
         let named = |name: &&str| places.iter().any(|(_, names)| names.contains(name));
         let names: Vec<&str> = caution::CAUTIONS.iter().map(|c| c.name).filter(named).collect();
-        format!("Beware of {}: --all and the card say why.", names.join(", "))
+        format!(
+            "Cautions for {} hazards on this route ({}): --all or the lot sheet.",
+            names.len(),
+            names.join(", ")
+        )
     }
 
     fn has_loom(&self) -> bool {
         self.settings.iter().any(|s| s.stage == "loom")
-    }
-}
-
-fn band(band: Option<Band>, print: &dyn Fn(f64) -> String) -> Vec<String> {
-    band.map_or(vec![String::new(); 3], |b| [b.low, b.likely, b.high].map(print).to_vec())
-}
-
-/// Never "0 %" or "100 %" for what only rounds to it.
-fn percent(share: f64) -> String {
-    match share {
-        s if s > 0.0 && s < 0.005 => "under 1 %".to_owned(),
-        s if s < 1.0 && s > 0.995 => "over 99 %".to_owned(),
-        s => format!("{:.0} %", s * 100.0),
-    }
-}
-
-/// `12 throws, 4 blankets and 180 hanks`.
-fn listed(parts: &[String]) -> String {
-    match parts {
-        [most @ .., last] if !most.is_empty() => format!("{} and {last}", most.join(", ")),
-        _ => parts.concat(),
-    }
-}
-
-fn plural(name: &str) -> String {
-    let end = ["s", "x", "ch", "sh"].iter().any(|e| name.ends_with(e));
-    format!("{name}{}", if end { "es" } else { "s" })
-}
-
-/// `1 hank`, `249 hanks`.
-fn pieces(n: f64, name: &str) -> String {
-    if (n - 1.0).abs() < 1e-9 {
-        format!("1 {name}")
-    } else {
-        format!("{} {}", constant(n), plural(name))
     }
 }

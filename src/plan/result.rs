@@ -12,19 +12,19 @@ use super::{Plan, Stock};
 use crate::error::{Error, Result, did_you_mean};
 use crate::worked::{Arg, Recording, Working};
 
-/// 5 %, median and 95 % of a figure.
+/// 5 %, median and 95 % of a value.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Band {
-    /// One draw in twenty is below.
+    /// One simulated lot in twenty is below.
     pub low: f64,
-    /// Half of the draws are below.
+    /// Half of the simulated lots are below.
     pub likely: f64,
-    /// One draw in twenty is above.
+    /// One simulated lot in twenty is above.
     pub high: f64,
 }
 
 impl Band {
-    /// The band of some figures, which are reordered.
+    /// The band of some values, which are reordered.
     fn of(figures: &mut [f64]) -> Band {
         let n = figures.len();
         let at = |share: f64| (((n - 1) as f64 * share).round()) as usize;
@@ -45,11 +45,11 @@ pub struct StageResult {
     pub makes: String,
     /// What to beware of at the machine.
     pub cautions: &'static [&'static str],
-    /// What comes out, by its parts, with the likely figures.
+    /// What comes out, by its parts, with the planned values.
     pub stock: Stock,
-    /// Fibre that comes out, in kg at the stated regain, with the likely figures.
+    /// Fibre that comes out, in kg at the stated regain, with the planned values.
     pub stated: f64,
-    /// The same over the draws.
+    /// The same over the simulated lots.
     pub band: Option<Band>,
 }
 
@@ -64,27 +64,32 @@ pub struct GoodResult {
     pub rest: bool,
     /// Where the promise stands.
     pub origin: String,
-    /// Whole pieces with the likely figures.
+    /// Whole pieces with the planned values.
     pub made: f64,
     /// What the yarn left when its turn came would make, not rounded down.
     pub unrounded: f64,
-    /// Whole pieces over the draws.
+    /// Whole pieces over the simulated lots.
     pub band: Option<Band>,
-    /// Share of the draws with at least as many as were promised.
+    /// Share of the simulated lots with at least as many as were promised.
     pub chance: Option<f64>,
+    /// Pieces that can be promised safely: these numbers of all goods together are made in at least
+    /// 19 simulated lots of 20.
+    pub safe: Option<f64>,
 }
 
 /// How much the lot has to spare for the whole promise, or falls short.
 #[derive(Clone, Debug)]
 pub struct Margin {
-    /// The good that it is told in.
+    /// The good that it is given in.
     pub good: String,
-    /// Pieces to spare (negative: short) with the likely figures, not rounded.
+    /// Pieces to spare (negative: short) with the planned values, not rounded.
     pub likely: f64,
-    /// The same over the draws.
+    /// The same over the simulated lots.
     pub band: Option<Band>,
-    /// Share of the draws in which the whole promise is met.
+    /// Share of the simulated lots in which the whole promise is met.
     pub chance: Option<f64>,
+    /// Greasy wool that keeps the whole promise in 19 simulated lots of 20, kg.
+    pub greasy: Option<f64>,
 }
 
 /// A line of the account.
@@ -96,13 +101,13 @@ pub struct Account {
     pub to: String,
     /// True where it came on.
     pub added: bool,
-    /// Name of the figure of its fibre, where it has one.
+    /// Name of the value of its fibre, where it has one.
     pub key: String,
     /// What it was.
     pub stock: Stock,
 }
 
-/// The draws themselves, for pictures and further study.
+/// The simulated lots themselves, for pictures and further study.
 #[derive(Clone, Debug, Default)]
 pub struct Draws {
     /// Whole pieces of each good, a column each.
@@ -120,9 +125,9 @@ pub struct PlanResult {
     pub file: String,
     /// SHA-256 of the file's text.
     pub hash: String,
-    /// How many figures of the lot file are uncertain.
+    /// How many values of the lot file are uncertain.
     pub uncertain: usize,
-    /// How many draws were made.
+    /// How many simulated lots were made.
     pub draws: usize,
     /// Their seed.
     pub seed: u64,
@@ -144,19 +149,19 @@ pub struct PlanResult {
     pub account: Vec<Account>,
     /// What is unusual.
     pub warnings: Vec<String>,
-    /// For each good that the likely figures do not make as promised: where the promise stands, what
+    /// For each good that the planned values do not make as promised: where the promise stands, what
     /// is made, and what to write instead.
     pub shortfalls: Vec<String>,
-    /// The draws.
+    /// The simulated lots.
     pub samples: Draws,
     pub(super) say: Say,
     recording: Arc<Recording>,
 }
 
 impl Plan {
-    /// Runs the plan. With `draws = 0` only the likely figures are worked out.
+    /// Runs the plan. With `draws = 0` only the planned values are worked out.
     ///
-    /// `progress` is told how many draws are done and says whether to go on.
+    /// `progress` is told how many simulated lots are done and says whether to go on.
     pub fn run(
         &self,
         draws: usize,
@@ -168,7 +173,7 @@ impl Plan {
         let label = self.given[self.label.regain.inner().0].base();
         let uncertain = self.given.iter().any(|g| g.spread.is_open());
         let draws = if uncertain { draws } else { 0 };
-        // The margin is told in pieces of the good that takes the rest, else of the last one.
+        // The margin is given in pieces of the good that takes the rest, else of the last one.
         let told = self.goods.iter().position(|g| g.rest).unwrap_or(self.goods.len() - 1);
         let piece = nominal.needs[told].each.value();
 
@@ -181,6 +186,7 @@ impl Plan {
             result.drivers = drivers::rank(self, &blocks, piece);
             result.spread(&blocks, 1.0 + label, piece, threads);
         }
+        result.shortfalls = self.shortfalls(&nominal, &result);
         result.recording = Arc::new(nominal.recording);
         Ok(result)
     }
@@ -203,6 +209,7 @@ impl Plan {
             unrounded: nominal.unrounded[place],
             band: None,
             chance: None,
+            safe: None,
         };
         let greasy = nominal.flow[0];
         PlanResult {
@@ -221,6 +228,7 @@ impl Plan {
                 likely: nominal.margin / piece,
                 band: None,
                 chance: None,
+                greasy: None,
             },
             settings: nominal.settings.clone(),
             drivers: Vec::new(),
@@ -231,12 +239,17 @@ impl Plan {
                 .cloned()
                 .chain(advice::far_parts(&nominal.recording))
                 .collect(),
-            shortfalls: self.shortfalls(nominal),
+            shortfalls: Vec::new(),
             samples: Draws::default(),
             say: self.say.clone(),
             recording: Arc::default(),
         }
     }
+}
+
+/// How many lots of `n` are at least 19 in 20.
+fn nineteen_in_twenty(n: usize) -> usize {
+    (n * 19).div_ceil(20)
 }
 
 /// Every kilogram: what left each stage, what came on, what the goods hold.
@@ -275,7 +288,7 @@ fn account(nominal: &Nominal) -> Vec<Account> {
 }
 
 impl PlanResult {
-    /// Fills in what the draws say.
+    /// Fills in what the simulated lots say.
     fn spread(&mut self, blocks: &[draws::Block], stated: f64, piece: f64, threads: usize) {
         let (stages, goods) = (self.stages.len(), self.goods.len());
         let column = |from: fn(&draws::Block) -> &Vec<f64>,
@@ -314,29 +327,58 @@ impl PlanResult {
                 .all(|(good, pieces)| good.want.is_none_or(|want| pieces[*draw] >= f64::from(want)))
         });
         self.margin.chance = Some(met.count() as f64 / self.draws as f64);
+        self.promise_safely();
+        let mut greasy = column(|b| &b.greasy, 0, 1);
+        let place = nineteen_in_twenty(greasy.len()) - 1;
+        self.margin.greasy = Some(*greasy.select_nth_unstable_by(place, f64::total_cmp).1);
         let margin: Vec<f64> = column(|b| &b.margin, 0, 1).iter().map(|m| m / piece).collect();
         self.margin.band = Some(Band::of(&mut margin.clone()));
         self.samples.margin = margin;
     }
 
-    /// True where the likely figures meet the whole promise.
+    /// For each good, in the order in which they are made: the greatest number that 19 simulated lots
+    /// of 20 make together with the safe numbers of the goods before it.
+    fn promise_safely(&mut self) {
+        let mut keep: Vec<usize> = (0..self.draws).collect();
+        let place = self.draws - nineteen_in_twenty(self.draws);
+        for (good, pieces) in self.goods.iter_mut().zip(&self.samples.pieces) {
+            let place = place - (self.draws - keep.len());
+            let mut made: Vec<f64> = keep.iter().map(|lot| pieces[*lot]).collect();
+            let safe = *made.select_nth_unstable_by(place, f64::total_cmp).1;
+            keep.retain(|lot| pieces[*lot] >= safe);
+            good.safe = Some(safe);
+        }
+    }
+
+    /// True where the planned values meet the whole promise.
     pub fn is_enough(&self) -> bool {
         self.goods.iter().all(|g| g.want.is_none_or(|want| g.made >= f64::from(want)))
     }
 
-    /// The working of a figure, by its name.
+    /// The working of a value, by its name.
     pub fn working(&self, name: &str) -> Result<Working> {
         let step = self.recording.find(name).ok_or_else(|| {
             let names = self.workings();
-            let near = did_you_mean(name, names.iter().map(String::as_str))
-                .map_or("; name".to_owned(), |n| format!("; did you mean '{n}'? Name"));
-            let example = "one such as 'twister.twist' or 'card.hopper_weigh'";
-            Error::notation(format!("the plan has no figure '{name}'{near} {example}"))
+            let ending: Vec<&str> = names
+                .iter()
+                .filter(|n| n.rsplit('.').next() == Some(name))
+                .map(String::as_str)
+                .take(5)
+                .collect();
+            let instead = if ending.is_empty() {
+                did_you_mean(name, names.iter().map(String::as_str)).map_or_else(
+                    || "name one such as 'twister.twist' or 'card.hopper_weigh'".to_owned(),
+                    |near| format!("did you mean '{near}'?"),
+                )
+            } else {
+                format!("there are {}", ending.join(", "))
+            };
+            Error::notation(format!("no '{name}' in this plan; {instead}"))
         })?;
         Ok(Working::new(self.recording.clone(), Arg::Step(step)))
     }
 
-    /// The names of all figures that have a working.
+    /// The names of all values that have a working.
     pub fn workings(&self) -> Vec<String> {
         let mut names: Vec<String> = self
             .recording
@@ -358,7 +400,7 @@ impl PlanResult {
         names
     }
 
-    /// The recording of the likely figures.
+    /// The recording of the planned values.
     pub fn recording(&self) -> &Arc<Recording> {
         &self.recording
     }

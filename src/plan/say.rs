@@ -47,7 +47,7 @@ impl Say {
         self.units.iter().find(|(k, _)| *k == kind).map(|(_, unit)| *unit)
     }
 
-    /// A figure of a kind, given in its base unit.
+    /// A value of a kind, given in its base unit.
     pub(super) fn figure(&self, base: f64, kind: Kind) -> String {
         // Machine parts and pieces are whole and said without a unit.
         if kind == Kind::Count {

@@ -19,11 +19,9 @@ pub(super) fn shown(item: &Item) -> String {
 pub(super) fn read(item: &Item, kind: Kind) -> Result<(Amount, String)> {
     match item {
         Item::Value(value) => read_value(value, kind),
-        _ => Err(Error::notation(format!(
-            "a {} is wanted; write it like \"{}\"",
-            kind.words(),
-            kind.example()
-        ))),
+        _ => {
+            Err(Error::notation(format!("write a {} such as \"{}\"", kind.words(), kind.example())))
+        }
     }
 }
 
@@ -33,7 +31,7 @@ pub(super) fn read_value(value: &Value, kind: Kind) -> Result<(Amount, String)> 
         Value::Integer(n) => bare(*n.value() as f64, kind),
         Value::Float(x) => bare(*x.value(), kind),
         _ => Err(Error::notation(format!(
-            "a {} is wanted, not {}; write it like \"{}\"",
+            "write a {0}, not {1}; for example \"{2}\"",
             kind.words(),
             value.to_string().trim(),
             kind.example()
@@ -44,7 +42,7 @@ pub(super) fn read_value(value: &Value, kind: Kind) -> Result<(Amount, String)> 
 fn bare(number: f64, kind: Kind) -> Result<(Amount, String)> {
     if !number.is_finite() {
         return Err(Error::notation(format!(
-            "{number} is no figure for a {}; write it like \"{}\"",
+            "{number} is not a {}; write one such as \"{}\"",
             kind.words(),
             kind.example()
         )));

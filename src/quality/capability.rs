@@ -38,13 +38,13 @@ impl Capability {
         let in_order = low < high;
         if !(low.is_finite() && high.is_finite()) {
             return Err(Error::range(
-                "both ends of the tolerance are wanted, low and high, as finite figures; with one end \
-                 only there is none of these ratios",
+                "give both ends of the tolerance, low and high, as finite numbers; with one end \
+                 only, these ratios do not exist",
             ));
         }
         if !in_order {
             return Err(Error::range(format!(
-                "a tolerance from {} to {} is none; write the lower end as low and the upper as high",
+                "low ({}) is above high ({}); swap them",
                 sample.say(low),
                 sample.say(high)
             )));

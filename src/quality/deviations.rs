@@ -22,7 +22,7 @@ pub struct Deviations {
 /// How far each reading is from what was wanted, and how far all are together.
 pub fn deviations(readings: &[f64], wanted: f64) -> Result<Deviations> {
     if readings.is_empty() || !readings.iter().all(|x| x.is_finite()) {
-        return Err(Error::range("readings are wanted, such as [119, 91], none of them missing"));
+        return Err(Error::range("write readings such as [119, 91], none of them missing"));
     }
     if !wanted.is_finite() || wanted <= 0.0 {
         return Err(Error::range(format!(

@@ -24,14 +24,14 @@ impl Sample {
         check_unit(unit)?;
         if values.len() < 2 {
             return Err(Error::range(format!(
-                "{} reading{} no spread; at least 2 are wanted",
+                "{} reading{} no spread; give at least 2",
                 values.len(),
                 if values.len() == 1 { " has" } else { "s have" }
             )));
         }
         if let Some(place) = values.iter().position(|x| !x.is_finite()) {
             return Err(Error::range(format!(
-                "reading {} is {}; leave it out, or write what was read",
+                "reading {} is {}; omit it, or write what was read",
                 place + 1,
                 figure(values[place])
             )));
@@ -109,7 +109,7 @@ pub(super) fn check_confidence(confidence: f64) -> Result<()> {
         return Ok(());
     }
     Err(Error::range(format!(
-        "a chance of {} % is none to set limits by; write one between 0 and 100 %, such as '95 %'",
+        "limits cannot be set at a chance of {} %; write one between 0 and 100 %, such as '95 %'",
         figure(confidence * 100.0)
     )))
 }

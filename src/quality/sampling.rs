@@ -31,7 +31,7 @@ const SLACK: f64 = 1e-9;
 #[formula(
     result = "CV",
     sources = ["definition"],
-    limits = ["figures with a true zero: masses, counts, strengths; not temperatures"],
+    limits = ["values with a true zero: masses, counts, strengths; not temperatures"],
     slips = ["the mean over the standard deviation"]
 )]
 pub fn coefficient_of_variation<N: Number>(
@@ -138,7 +138,7 @@ pub fn mean_upper_limit<N: Number>(
 #[formula(
     result = "E",
     sources = ["Sample size for count"],
-    slips = ["the error as a share put where the one in the unit is wanted"]
+    slips = ["the error as a share, in place of the error in the unit"]
 )]
 pub fn error_from_share<N: Number>(
     /// mean
@@ -218,7 +218,7 @@ pub fn readings_from_limits<N: Number>(
 #[formula(
     result = "σ",
     sources = ["definition"],
-    limits = ["readings that follow the normal law", "for the lower end the chi-square below which 97.5 % lie, for the upper that below which 2.5 % lie, where 95 % is wanted; n − 1 degrees of freedom"],
+    limits = ["readings that follow the normal law", "for the lower end the chi-square below which 97.5 % lie, for the upper that below which 2.5 % lie, for 95 %; n − 1 degrees of freedom"],
     slips = ["the larger chi-square for the upper end", "n for n − 1"]
 )]
 pub fn sd_limit<N: Number>(
@@ -239,7 +239,7 @@ pub fn sd_limit<N: Number>(
 #[formula(
     result = "CV_l",
     sources = ["memory"],
-    limits = ["readings that follow the normal law, with a variation up to about 33 %", "Vangel's closer form of McKay's, from memory", "for the lower end the chi-square below which 97.5 % lie, for the upper that below which 2.5 % lie, where 95 % is wanted; n − 1 degrees of freedom"],
+    limits = ["readings that follow the normal law, with a variation up to about 33 %", "Vangel's closer form of McKay's, from memory", "for the lower end the chi-square below which 97.5 % lie, for the upper that below which 2.5 % lie, for 95 %; n − 1 degrees of freedom"],
     slips = ["the larger chi-square for the upper end"]
 )]
 pub fn variation_limit<N: Number>(
@@ -263,7 +263,7 @@ pub fn variation_limit<N: Number>(
     result = "G",
     sources = ["Grubbs 1969"],
     limits = ["mean and standard deviation of all readings, the doubtful one among them"],
-    slips = ["leaving the doubtful reading out of the standard deviation", "throwing a reading away because it stands apart: look for a cause first"]
+    slips = ["leaving the doubtful reading out of the standard deviation", "throwing an outlier away: look for a cause first"]
 )]
 pub fn outlier_ratio<N: Number>(
     /// the reading
@@ -285,8 +285,8 @@ pub fn outlier_ratio<N: Number>(
 #[formula(
     result = "G_c",
     sources = ["Grubbs 1969"],
-    limits = ["at least 3 readings that follow the normal law", "one reading is asked about: two that stand apart on the same side hide each other", "for 95 % on both sides, the t above which 2.5 % ÷ n of Student's law with n − 2 degrees of freedom lies"],
-    slips = ["t for 2.5 % instead of 2.5 % ÷ n: the farthest of many is far by chance", "asking again and again until no reading stands apart"]
+    limits = ["at least 3 readings that follow the normal law", "one reading is tested: two outliers on the same side hide each other", "for 95 % on both sides, the t above which 2.5 % ÷ n of Student's law with n − 2 degrees of freedom lies"],
+    slips = ["t for 2.5 % instead of 2.5 % ÷ n: the farthest of many is far by chance", "repeating the test until no outlier is left"]
 )]
 pub fn outlier_limit<N: Number>(
     /// readings

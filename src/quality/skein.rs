@@ -227,7 +227,7 @@ fn check(
         check.note(
             BLOCK,
             format!(
-                "Skein {} stands apart ({}; Grubbs' test): look for a cause.",
+                "Skein {} is an outlier ({}; Grubbs' test): look for a cause.",
                 far.place + 1,
                 check.say(LinearDensity::<f64>::base(far.value))
             ),

@@ -88,7 +88,7 @@ impl Summary {
             (Some(error), Some(v)) => Some((error, smallest_sample(v, error, confidence)?)),
             (Some(_), None) => {
                 return Err(Error::range(
-                    "an error as a share of the mean asks for a mean above 0; leave out precision",
+                    "an error as a share of the mean needs a mean above 0; omit precision",
                 ));
             }
             _ => None,
@@ -128,10 +128,10 @@ impl Summary {
             let limits = self.variation_limits.filter(|_| spread).map(|l| l.map(percent));
             rows.push(row("coefficient of variation", percent(v), limits));
         }
-        let columns = [("", Left), ("figure", Right), ("from", Right), ("to", Right)];
+        let columns = [("", Left), ("value", Right), ("from", Right), ("to", Right)];
         let mut foot = vec![if spread {
             format!(
-                "The true figure is between the limits {chance} of the time: the mean by Student's t = {} \
+                "The true value is between the limits {chance} of the time: the mean by Student's t = {} \
                  with {} degrees of freedom, the spread by chi-square.",
                 figure(self.t),
                 self.sample.n() - 1
@@ -169,13 +169,11 @@ impl Summary {
         let limit = figure(f.limit);
         if f.stands_apart() {
             format!(
-                "{place}, more than the {limit} that chance explains (Grubbs' test, both sides, one \
-                 reading): look for a cause. It is still in the figures above."
+                "{place}, beyond {limit}, the limit of Grubbs' two-sided test for one \
+                 reading: look for a cause. It is still in the numbers above."
             )
         } else {
-            format!(
-                "{place}; up to {limit} chance explains (Grubbs' test, both sides): none stands apart."
-            )
+            format!("{place}, within {limit}, the limit of Grubbs' two-sided test: no outlier.")
         }
     }
 }
@@ -214,7 +212,7 @@ pub fn chi_square(share: f64, readings: u32) -> Result<f64> {
 
 fn freedom(readings: u32) -> Result<f64> {
     match readings {
-        0 | 1 => Err(Error::range("a single reading has no spread; at least 2 are wanted")),
+        0 | 1 => Err(Error::range("a single reading has no spread; give at least 2")),
         n => Ok(f64::from(n - 1)),
     }
 }

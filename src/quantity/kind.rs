@@ -215,7 +215,7 @@ impl Kind {
             _ => super::print::of_kind(x, self),
         };
         let wanted = match (low, high) {
-            _ if value.is_infinite() => "a finite figure".to_owned(),
+            _ if value.is_infinite() => "a finite number".to_owned(),
             (l, _) if value < l && l > 0.0 && l < 1e-300 => "more than 0".to_owned(),
             (l, h) if value < l && h.is_infinite() => {
                 format!("{} or more", limit(l))

@@ -43,6 +43,7 @@ const AMBIGUOUS: &[(&str, &str)] = &[
         "lea",
         "'linen-lea' for the linen count (300 yd per lb); as a length a lea is 120 yd of cotton, 80 yd of worsted, 300 yd of linen",
     ),
+    ("stone", "pounds, such as '14 lb' for the imperial stone; stones of wool differed"),
     ("gal", "'imp gal' (4.546 L) or 'US gal' (3.785 L)"),
     ("gallon", "'imp gal' (4.546 L) or 'US gal' (3.785 L)"),
     ("oz/gal", "'oz/imp gal' (of 4.546 L) or 'oz/US gal' (of 3.785 L)"),
@@ -252,6 +253,7 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
         ));
     }
     let for_kind = wanted.map_or(String::new(), |k| format!(" for a {}", k.words()));
+    let not = wanted.map_or(String::new(), |k| format!(", not of {}", k.words()));
     let write = wanted.map_or(String::new(), |k| format!("; write it like '{}'", k.example()));
     if let Some(instead) = several_readings(name)
         && other.is_none_or(|u| u.kind != Kind::Mass || wanted == Some(Kind::MassPerArea))
@@ -274,8 +276,7 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
     }
     if wanted.is_some_and(|w| w.family() == Kind::Ratio) && name.trim_start().starts_with(':') {
         return Error::unit(format!(
-            "a ratio is written as one number{for_kind}: 30 for 30:1, or for 1:30 where litres are meant for \
-             a kilogram"
+            "write a ratio as one number{for_kind}: 30 for 30:1, or for a liquor ratio of 1:30"
         ));
     }
     if let (Some(unit), Some(wanted)) = (other, wanted)
@@ -284,13 +285,13 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
         && unit.kind == Kind::Fraction
     {
         return Error::unit(format!(
-            "'{name}' is a unit of fraction and was given{for_kind}; write a plain number, 0.9 for 90 %"
+            "'{name}' is a unit of fraction{not}; write a plain number, 0.9 for 90 %"
         ));
     }
     if let Some(unit) = other {
         let what = unit.kind.words();
         return Error::unit(format!(
-            "'{name}' is a unit of {what} ({}) and was given{for_kind}{write}",
+            "'{name}' is a unit of {what} ({}){not}{write}",
             unit.definition
         ));
     }
@@ -300,10 +301,7 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
         .filter(|n| !n.is_empty());
     let near = did_you_mean(name, known).map(|n| format!("; did you mean '{n}'?"));
     let write = if write.is_empty() { "; write one such as 'YSW', 'tex' or 'kg'" } else { &write };
-    Error::unit(format!(
-        "'{name}' is not a known unit{for_kind}{}",
-        near.as_deref().unwrap_or(write)
-    ))
+    Error::unit(format!("unknown unit '{name}'{for_kind}{}", near.as_deref().unwrap_or(write)))
 }
 
 /// Two units of one kind, by their names. The first is what it is without a kind asked for, unless

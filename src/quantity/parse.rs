@@ -26,22 +26,22 @@ pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
     match kind.family() {
         Kind::Ratio => amount(""),
         _ if !number.is_finite() => Err(Error::range(format!(
-            "{number} is not possible for a {}; write a finite figure like '{}'",
+            "{number} is not possible for a {}; write a finite number like '{}'",
             kind.words(),
             kind.example()
         ))),
         Kind::Fraction if number.abs() < 1.0 => amount("fraction"),
         Kind::Fraction if number == 1.0 => Err(Error::unit(format!(
-            "a bare 1 was given for a {}; write '100 %' for the whole, '1 %' for 1 percent, or a fraction below 1 such as 0.01",
+            "1 has no percent sign; write a {} as '100 %' for the whole, '1 %' for 1 percent, or a fraction below 1 such as 0.01",
             kind.words()
         ))),
         Kind::Fraction => Err(Error::unit(format!(
-            "a bare {number} was given for a {}; write '{number} %' for {number} percent, or a fraction below 1 such as {}",
+            "{number} has no percent sign; write a {} as '{number} %' for {number} percent, or a fraction below 1 such as {}",
             kind.words(),
             number / 100.0
         ))),
         _ => Err(Error::unit(format!(
-            "a bare {number} was given for a {}; write its unit too, like '{}'",
+            "{number} has no unit; write a {} such as '{}'",
             kind.words(),
             kind.example()
         ))),
@@ -189,7 +189,10 @@ pub fn number(text: &str) -> Result<f64> {
     if rest.trim().is_empty() {
         Ok(value)
     } else {
-        Err(Error::notation(format!("'{text}' is not a number: '{}' is too much", rest.trim())))
+        Err(Error::notation(format!(
+            "'{text}' is not a number: '{}' does not belong to it",
+            rest.trim()
+        )))
     }
 }
 
@@ -229,7 +232,7 @@ fn leading_number(text: &str, wanted: Option<Kind>) -> Result<(f64, &str)> {
         Some(_) => Err(Error::notation(format!("'{text}' is not a finite number"))),
         None if wanted == Some(Kind::LinearDensity) && is_whole_yarn(text) => {
             Err(Error::notation(format!(
-                "'{text}' tells how a yarn is made, and a count is wanted; read the whole yarn with \
+                "'{text}' describes a yarn, not only its count; read the whole yarn with \
                  hankwise.yarn.parse('{text}'), or write its count alone, like '{}'",
                 count_of_yarn(text)
             )))

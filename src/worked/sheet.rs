@@ -68,7 +68,7 @@ pub fn write_sheet(
 ) -> Result<()> {
     if path.extension().is_none_or(|end| !end.eq_ignore_ascii_case("xlsx")) {
         return Err(Error::notation(format!(
-            "'{}' is no name of a workbook; write one that ends in .xlsx",
+            "{}: the name of a workbook must end in .xlsx",
             path.display()
         )));
     }

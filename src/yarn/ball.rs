@@ -228,7 +228,7 @@ fn of_country(country: Option<&str>) -> Result<Vec<&'static Figure>> {
     let Some((name, _)) = known else {
         let names: Vec<&str> = COUNTRIES.iter().map(|(name, _)| *name).collect();
         return Err(Error::notation(format!(
-            "there are no hand-knitting words of '{country}'; there are those of {}",
+            "no hand-knitting words of '{country}'; there are those of {}",
             names.join(", ")
         )));
     };

@@ -91,7 +91,7 @@ pub fn added_irregularity<N: Number>(
     result = "CV",
     sources = ["Collegedunia", "definition"],
     limits = ["deviations that lie as the normal distribution; the trade rounds the factor to 1.25"],
-    slips = ["multiplying where U is wanted from CV"]
+    slips = ["multiplying to get U from CV"]
 )]
 pub fn irregularity_from_mean_deviation<N: Number>(
     /// mean deviation from the mean, as a share of it

@@ -105,7 +105,7 @@ pub fn fold_on_twisted<N: Number>(
 #[formula(
     result = "T_s",
     sources = ["definition"],
-    limits = ["both counts in one state: fold losses and oil apart", "for a contraction on the untwisted length there is single_for_fold"],
+    limits = ["both counts in one state: fold losses and oil not included", "for a contraction on the untwisted length there is single_for_fold"],
     slips = ["multiplying by 1 − k: that is for a contraction on the untwisted length"]
 )]
 pub fn single_on_twisted<N: Number>(

@@ -78,7 +78,7 @@ pub fn round_to_agreed(count: Amount, system: &str, agreed: &[f64]) -> Result<Ro
     let (exact, unit) = number_in(count, system)?;
     if let Some(wrong) = agreed.iter().find(|a| !(a.is_finite() && **a > 0.0)) {
         return Err(Error::range(format!(
-            "{wrong} is no count to agree on; write numbers above 0, in {}",
+            "{wrong} is not a count to agree on; write numbers above 0, in {}",
             unit.symbol
         )));
     }

@@ -23,7 +23,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 #[formula(
     result = "t",
     sources = ["Lincoln 1885"],
-    limits = ["a turn of the spindle puts in a turn of twist: flyer, ring (after unwinding over the end) and mule while it drafts", "slip of bands and contraction of the yarn in twisting apart"],
+    limits = ["a turn of the spindle puts in a turn of twist: flyer, ring (after unwinding over the end) and mule while it drafts", "slip of bands and contraction of the yarn in twisting not included"],
     cautions = ["wheels"],
     slips = ["the diameter of the roller for its circumference", "turns of the cylinder for those of the spindle"]
 )]
@@ -42,7 +42,7 @@ pub fn twist_from_roller<N: Number>(
 #[formula(
     result = "t",
     sources = ["memory"],
-    limits = ["slip of the belt and contraction of the yarn in twisting apart"],
+    limits = ["slip of the belt and contraction of the yarn in twisting not included"],
     slips = ["one turn a revolution, as on a ring spindle"]
 )]
 pub fn two_for_one_twist<N: Number>(
@@ -100,7 +100,7 @@ pub fn traveller_speed<N: Number>(
 #[formula(
     result = "t",
     sources = ["Rieter"],
-    limits = ["unwinding over the end gives back what the lag of the traveller has left out, unwinding from the side does not"],
+    limits = ["unwinding over the end gives back what the lag of the traveller has omitted, unwinding from the side does not"],
     slips = ["looking for the missing turns in yarn that has been unwound over the end"]
 )]
 pub fn twist_on_ring_bobbin<N: Number>(

@@ -165,7 +165,7 @@ pub fn twist_from_wheel<N: Number>(
 #[formula(
     result = "q",
     sources = ["Howard and Bullough 1909", "Twist per inch", "memory"],
-    limits = ["a balanced two-fold knitting yarn lies about 0.5 to 0.7 (from memory): judge it on a washed, freely hung loop, never on the figure alone", "hand test: a single that is let fold back on itself shows about half its twist; another habit is two thirds (from memory): take it as a range and say which rule"],
+    limits = ["a balanced two-fold knitting yarn lies about 0.5 to 0.7 (from memory): judge by a washed loop hanging freely, not by this number", "hand test: a single that is let fold back on itself shows about half its twist; another habit is two thirds (from memory): take it as a range and say which rule"],
     slips = ["the twist per length of the single before folding against that after"]
 )]
 pub fn folding_twist_ratio<N: Number>(

@@ -58,10 +58,14 @@ def test_every_stage_stands_on_the_card_with_its_cautions_in_a_box(result, tmp_p
 
 def test_cautions_are_in_the_text_short_or_long(result):
     short = re.sub(r"\n  !   ", " ", result.text())
-    assert re.search(r"^  ! Beware of raw fleece, scouring, .*--all and the card", short, re.M)
+    assert re.search(
+        r"^  ! Cautions for 10 hazards on this route \(raw fleece, .*--all or the lot sheet",
+        short,
+        re.M,
+    )
     long = result.text(all=True)
     assert "  ! Raw fleece (sort, scour): " in long
-    assert "reminders and set nothing" in long
+    assert "Reminders only" in long
 
 
 def test_a_card_that_cannot_be_written_leaves_none(result, tmp_path):
@@ -85,7 +89,7 @@ def test_the_card_from_the_command_line(root, tmp_path, capsys):
 
     path = tmp_path / "lot.html"
     lot = str(root / "examples/first-lot.toml")
-    assert main(["plan", lot, "--draws", "100", "--card", str(path)]) == 0
+    assert main(["plan", lot, "--lots", "100", "--lot-sheet", str(path)]) == 0
     assert path.read_text(encoding="utf-8").startswith("<!doctype html>")
-    assert main(["plan", lot, "--needed", "--card", str(path)]) == 1
-    assert "--card" in capsys.readouterr().err
+    assert main(["plan", lot, "--needed", "--lot-sheet", str(path)]) == 1
+    assert "--lot-sheet" in capsys.readouterr().err

@@ -120,7 +120,7 @@ def test_false_alarms_of_spreads_are_those_of_a_simulation(kind):
         ({"baseline": 1}, "first 1 of"),
         ({"sigma": 0}, "more than 0"),
         ({"subgroup": 4, "kind": "range", "centre": 3}, "sigma= instead"),
-        ({"kind": "sum"}, "no kind of chart"),
+        ({"kind": "sum"}, "unknown kind of chart"),
     ],
 )
 def test_what_is_no_chart(options, words):
@@ -144,7 +144,7 @@ def test_capability_by_its_definition():
     assert c.ppk == pytest.approx(min(106 - mean, mean - 92) / 3 / sd)
     expected = stats.norm.cdf(92, mean, sd) + stats.norm.sf(106, mean, sd)
     assert c.expected_outside == pytest.approx(expected, rel=1e-9)
-    with pytest.raises(hw.RangeError, match="lower end as low"):
+    with pytest.raises(hw.RangeError, match="is above high"):
         Q.capability(values, 106, 92)
 
 
@@ -170,7 +170,7 @@ def test_the_command(tmp_path, capsys):
     path.write_text(f"number,slubbing\n{rows}\n", encoding="utf-8")
     picture = tmp_path / "chart.svg"
     options = ["--column", "slubbing", "--subgroup", "4", "--unit", "tex"]
-    assert cli.main(["chart", str(path), *options, "--save", str(picture)]) == 0
+    assert cli.main(["chart", str(path), *options, "--picture", str(picture)]) == 0
     assert "Chart of 25 means of 4 readings each" in capsys.readouterr().out
     assert picture.exists()
     assert cli.main(["chart", str(path), *options, "--json"]) == 0
@@ -181,4 +181,4 @@ def test_the_command(tmp_path, capsys):
     assert "no column 'sliver'" in capsys.readouterr().err
     path.write_text("slubbing\n150\nlots\n", encoding="utf-8")
     assert cli.main(["chart", str(path)]) == 1
-    assert "row 3, slubbing: 'lots' is no figure" in capsys.readouterr().err
+    assert "row 3, slubbing: 'lots' is not a number" in capsys.readouterr().err

@@ -16,18 +16,18 @@ def run(tmp_path, capsys, content, *more):
     ("content", "words"),
     [
         ("tex\n1,500\n1,510\n1,490\n", "row 2: it has more columns than the head"),
-        ("tex;n\n150,5;1\n151,2;2\n", "'150,5' is no figure; write the decimal mark as a point"),
+        ("tex;n\n150,5;1\n151,2;2\n", "'150,5' is not a number; write the decimal mark as a point"),
         ('tex\n"150,5"\n"151,2"\n', "write the decimal mark as a point"),
         ("tex\n150 tex\n151 tex\n", "--unit tex"),
         ("tex\n150\n\n\nlots\n", "row 5, tex: 'lots'"),
-        ("tex\n150\nnan\n151\n", "row 3, tex: 'nan' is no figure; leave the row out"),
+        ("tex\n150\nnan\n151\n", "row 3, tex: 'nan' is not a number; omit the row"),
         ("tex\n150\n1_000\n151\n", "row 3"),
         ("n,n\n1,2\n3,4\n", "several columns 'n'"),
         ("grüße\n150\n".encode("latin-1"), "save it as CSV UTF-8"),
         (b"\xff\xfet\x00\n\x00", "save it as CSV UTF-8"),
-        ("tex\n", "a head and readings below it"),
-        ("", "a head and readings below it"),
-        ("150\n151\n149\n", "stands where the head should be"),
+        ("tex\n", "a header row and readings below it"),
+        ("", "a header row and readings below it"),
+        ("150\n151\n149\n", "stands where the header should be"),
     ],
 )
 def test_what_is_refused(tmp_path, capsys, content, words):

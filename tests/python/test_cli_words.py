@@ -27,22 +27,22 @@ def run(*words: str, **more: str) -> subprocess.CompletedProcess[str]:
     ("words", "says"),
     [
         ([], "required: COMMAND"),
-        (["plan", "nofile.toml"], "cannot be read"),
+        (["plan", "nofile.toml"], "no such file"),
         (["plan", "examples"], "cannot be read"),
-        (["plan", LOT, "--draws", "-1"], "whole number from 0 up"),
-        (["plan", LOT, "--draws", "9" * 20], "whole number from 0 up"),
-        (["plan", LOT, "--draws", "10000000000"], "10000000"),
+        (["plan", LOT, "--lots", "-1"], "whole number from 0 up"),
+        (["plan", LOT, "--lots", "9" * 20], "whole number from 0 up"),
+        (["plan", LOT, "--lots", "10000000000"], "10000000"),
         (["plan", LOT, "--seed", "1e5"], "whole number from 0 up"),
         (["plan", LOT, "--needed", "throw=²"], "write hank=200,throw=12"),
         (["plan", LOT, "--needed", "throw=1,throw=2"], "stands twice"),
         (["plan", LOT, "--needed", "throw=" + "9" * 12], "more than any lot makes"),
         (["plan", LOT, "--needed", "--confidence", "95"], "0.95"),
-        (["plan", LOT, "--needed", "--sheet", "x.xlsx"], "without --needed"),
+        (["plan", LOT, "--needed", "--workbook", "x.xlsx"], "without --needed"),
         (["plan", LOT, "--working", ""], "name one such as"),
-        (["plan", LOT, "--sheet", "x.txt"], ".xlsx"),
+        (["plan", LOT, "--workbook", "x.txt"], ".xlsx"),
         (["convert", "16", "Nm"], "names no unit to convert to"),
         (["convert", "16", "Nm", "YWS"], "did you mean 'YSW'?"),
-        (["convert", "0", "tex", "Nm"], "no finite figure"),
+        (["convert", "0", "tex", "Nm"], "no finite value"),
         (["calc", "twist_factor", "twist=9 tpi", "twist=8 tpi", "count=16 YSW"], "given twice"),
         (["calc", "twist_factor", "--latex"], "needs the inputs"),
         (["calc", "twist_factor", "--bogus", "twist=9 tpi"], "--bogus"),
@@ -67,7 +67,7 @@ def test_options_may_stand_anywhere() -> None:
 
 
 def test_a_working_as_json() -> None:
-    done = run("plan", LOT, "--draws", "0", "--working", "twister.twist", "--json")
+    done = run("plan", LOT, "--lots", "0", "--working", "twister.twist", "--json")
     assert json.loads(done.stdout)["unit"] == "turns/m"
 
 

@@ -56,7 +56,7 @@ PLAIN = {
         (lambda: cloth.weave([[1, 0], [1]]), TypeError, "not all of one length"),
         (lambda: cloth.weave(np.zeros((2, 2, 2))), TypeError, "3 dimensions"),
         (lambda: cloth.weave([1, 0]), TypeError, "1 dimensions"),
-        (lambda: cloth.weave([["1", "0"], ["0", "1"]]), TypeError, "no figures; write 1 and 0"),
+        (lambda: cloth.weave([["1", "0"], ["0", "1"]]), TypeError, "must be 1 and 0"),
         (lambda: cloth.weave(2), TypeError, "a name such as '2/2 twill'.*not 2$"),
         (lambda: TWILL.picture(repeats=3), TypeError, r"such as \(2, 3\), not 3"),
         (lambda: TWILL.picture(repeats=(0, 1)), TypeError, r"not \(0, 1\)"),

@@ -110,8 +110,8 @@ BASE = np.arange(1.0, 8.0)
         (BASE[:-1], BASE[1:], hw.NotationError, "overlap"),
         (BASE, BASE[::-1], hw.NotationError, "overlap"),
         (16.0, np.zeros(1), TypeError, "out is for arrays"),
-        (VALUES > 17, np.zeros(3), TypeError, "numbers are wanted"),
-        ("16", np.zeros(1), TypeError, "numbers are wanted"),
+        (VALUES > 17, np.zeros(3), TypeError, "write numbers"),
+        ("16", np.zeros(1), TypeError, "write numbers"),
     ],
 )
 def test_what_out_cannot_be(values, out, error, words):

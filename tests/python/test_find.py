@@ -192,7 +192,7 @@ def test_a_calculation_runs(run, tmp_path):
     assert run(*CALC, "--working", "output")[1] == str(found.working("output"))
     assert json.loads(run(*CALC, "--working", "output", "--json")[1])["result"] == "output"
     path = tmp_path / "mule.xlsx"
-    assert run(*CALC, "--sheet", str(path))[0] == 0
+    assert run(*CALC, "--workbook", str(path))[0] == 0
     assert path.exists()
 
 
@@ -219,7 +219,7 @@ def test_a_description_says_how_it_is_checked(run):
     [
         (["muel"], "did you mean 'mule'? Or search: hankwise find muel"),
         (["xyzzy"], "unknown formula or calculation 'xyzzy'; search: hankwise find xyzzy"),
-        (["mule", "--sheet", "a.xlsx"], "a working needs the inputs"),
+        (["mule", "--workbook", "a.xlsx"], "a working needs the inputs"),
         ([*CALC[1:], "--in", "kg"], "--in is for the one answer of a formula"),
         ([*CALC[1:], "--latex"], "write --working NAME"),
         ([*CALC[1:], "--working", "outptu"], "did you mean 'output'"),

@@ -120,7 +120,7 @@ def test_what_is_not_given_may_be_none():
         ({"pieces": 2.5}, hw.RangeError, "pieces.*whole"),
         ({"draw_in": 6}, hw.HankwiseError, "draw_in.*6 %"),
         ({"warp_colours": 8}, TypeError, "warp_colours.*a text"),
-        ({"warp_colours": "grey 8"}, hw.NotationError, "how many threads of 'grey'"),
+        ({"warp_colours": "grey 8"}, hw.NotationError, "no thread count before 'grey'"),
         ({"beam_length": "2 m"}, hw.RangeError, "longer than the beam"),
         (
             {"loom_width": "150 cm"},

@@ -109,14 +109,14 @@ def drawn(path):
 def test_the_drawing_is_that_of_the_command(tmp_path):
     fresh, kept = tmp_path / "slubbing.svg", ROOT / "docs/figures/slubbing.svg"
     options = ["--column", "slubbing", "--unit", "tex", "--baseline", "12"]
-    assert main(["chart", "examples/slubbing.csv", *options, "--save", str(fresh)]) == 0
+    assert main(["chart", "examples/slubbing.csv", *options, "--picture", str(fresh)]) == 0
     # Another matplotlib may move things by a little: the words and the line must be the same.
     words, line = drawn(fresh)
     words_kept, line_kept = drawn(kept)
     assert words == words_kept
     assert len(line) == 24
     assert line == pytest.approx(line_kept, abs=1e-3)
-    told = f"make it anew: hankwise chart examples/slubbing.csv {' '.join(options)} --save {kept}"
+    told = f"make it anew: hankwise chart examples/slubbing.csv {' '.join(options)} --picture {kept}"
     assert "outlier: look at that one" in words, told
 
 

@@ -30,7 +30,7 @@ def skeins(masses, **more):
         (lambda: Q.capability([1, 2, 3], "0 g", "9 g"), hw.UnitError, "the readings have none"),
         (lambda: Q.capability([1, 2, 3], 0, float("inf")), hw.RangeError, "both ends"),
         (lambda: Q.capability([1, 2, 3, 4], 0, 9, 3), hw.RangeError, "1 is over.*subgroup=2"),
-        (lambda: Q.chart(range(8), 3), hw.RangeError, "2 are over; leave the last 2 out"),
+        (lambda: Q.chart(range(8), 3), hw.RangeError, "2 are over; omit the last 2"),
         (lambda: Q.chart([1, 2, 3], kind="rnage"), hw.NotationError, "did you mean 'range'"),
         (lambda: Q.chart([1, 2, 1], centre=1, sigma=1, baseline=2), hw.RangeError, "both given"),
         (lambda: Q.chart([1, 2, 1, 2], 2, "range", sigma=1, baseline=2), hw.RangeError, "both"),

@@ -61,7 +61,7 @@ def test_a_skein_that_stands_apart_is_told():
     # 33 m in 5.62 g: 36.089 yd of 256 to a skein, 5.62/453.59 lb.
     skeins = 33 / 0.9144 / 256 / (5.62 / 453.59237)
     assert count["counts[18]"].number("YSW") == pytest.approx(skeins, rel=1e-6)
-    assert f"Skein 18 stands apart ({count['counts[18]']}" in one_line(count)
+    assert f"Skein 18 is an outlier ({count['counts[18]']}" in one_line(count)
 
 
 def test_an_invoice_counts_fat_once():

@@ -179,7 +179,7 @@ def test_cautions_are_words_on_a_sheet_of_their_own(case, sheets):
     cells = [cell for row in book["Cautions"] for cell in row if cell.value is not None]
     assert {cell.data_type for cell in cells} == {"s"}
     head, *lines = [cell.value for cell in cells]
-    assert "reminders and set nothing" in head
+    assert "Reminders only" in head
     assert lines == answer.cautions
     # None of them stands where the figures are.
     words = [cell.value for row in book["Working"] for cell in row if isinstance(cell.value, str)]

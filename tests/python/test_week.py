@@ -61,7 +61,7 @@ def test_by_hand():
 
 
 def test_the_value_of_a_row_is_one():
-    with pytest.raises(TypeError, match="Elm, times: card, time: one figure is wanted"):
+    with pytest.raises(TypeError, match="Elm, times: card, time: give one value"):
         run(lots=[{**LOTS[0], "times": {"card": ["1 h", "2 h"]}}])
 
 
@@ -99,7 +99,7 @@ def test_trying_orders_is_never_worse(hours, clean):
     [
         ([{**LOTS[0], "colour": "gray"}], MACHINES, "as given", "did you mean 'grey'"),
         ([{**LOTS[0], "times": {"crad": "1 h"}}], MACHINES, "as given", "did you mean 'card'"),
-        ([{**LOTS[0], "times": {"card": 3}}], MACHINES, "as given", "write its unit"),
+        ([{**LOTS[0], "times": {"card": 3}}], MACHINES, "as given", "has no unit"),
         ([{**LOTS[0], "shade": "grey"}], MACHINES, "as given", "no input 'shade'"),
         ([LOTS[0], LOTS[0]], MACHINES, "as given", "the name of two of the lots"),
         (LOTS, {"card": {"clean_time": "1 h"}}, "as given", "open_time .* is missing"),

@@ -31,7 +31,7 @@ def cleaned(told):
         (lambda: week(lot(), machines={"card": {"opn_time": "40 h"}}), "did you mean 'open_time'"),
         (
             lambda: hw.mill.balance(1.7, ["673 g"]),
-            "balance, into: a mass is wanted",
+            "balance, into: give a mass",
         ),
         (lambda: hw.mill.balance("1.7 lb", [673]), "balance, out: a mass is wanted"),
         (lambda: hw.mill.balance("1.7 lb", ["673 g", None]), "not None"),

@@ -44,7 +44,7 @@ pub(super) fn degrees<N: Number>(radians: V<N>) -> V<N> {
 #[formula(
     result = "p",
     sources = ["Balasubramanian", "definition"],
-    slips = ["spacing of the ends where that of the picks is wanted: the warp crosses picks"]
+    slips = ["the spacing of the ends in place of that of the picks: the warp crosses picks"]
 )]
 pub fn thread_spacing<N: Number>(
     /// sett
@@ -157,7 +157,7 @@ pub(super) fn if_it_fits<N: Number>(h1: V<N>, d: V<N>, figure: V<N>) -> V<N> {
     result = "c₂",
     sources = ["Balasubramanian"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled"],
-    slips = ["one crimp guessed for both", "the rule h = 4/3 p √c where the exact figure is wanted"]
+    slips = ["one crimp guessed for both", "the rule h = 4/3 p √c in place of the exact value"]
 )]
 pub fn weft_crimp<N: Number>(
     /// ends

@@ -34,7 +34,7 @@ pub fn crimp_height_by_rule<N: Number>(
     result = "c₂",
     sources = ["Balasubramanian", "GATE solutions"],
     limits = ["a rule: in a cloth of 12 % warp crimp the factors 4/3, 1.36 and √2 give 10.1, 9.3 and 8.0 % for 9.8 %; weft_crimp is exact"],
-    slips = ["trusting the third figure of it"]
+    slips = ["trusting its third digit"]
 )]
 pub fn weft_crimp_by_rule<N: Number>(
     /// ends

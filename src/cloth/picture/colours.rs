@@ -18,7 +18,7 @@ impl Colour {
                 Some([r, g, b]) => Ok(Colour([17 * r, 17 * g, 17 * b])),
                 Some([a, b, c, d, e, f]) => Ok(Colour([16 * a + b, 16 * c + d, 16 * e + f])),
                 _ => Err(Error::notation(format!(
-                    "'{text}' is no colour; after # stand three or six hex figures, such as '#8a3324'"
+                    "'{text}' is not a colour; write three or six hexadecimal digits after #, such as '#8a3324'"
                 ))),
             };
         }

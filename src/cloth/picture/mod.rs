@@ -37,7 +37,7 @@ impl Picture {
     pub fn save(&self, path: &Path) -> Result<()> {
         if path.extension().is_none_or(|end| !end.eq_ignore_ascii_case("svg")) {
             return Err(Error::notation(format!(
-                "'{}' is no name of an SVG picture; write one that ends in .svg",
+                "{}: the name of an SVG picture must end in .svg",
                 path.display()
             )));
         }

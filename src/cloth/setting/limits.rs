@@ -108,7 +108,7 @@ pub fn brierley_weft_sett<N: Number>(
     result = "n₂",
     sources = ["memory"],
     limits = ["the exponent ⅔ √(T₁/T₂) is quoted from memory, its sign and the order of the counts to be verified: do not set a loom by it", "the square sett is that of the average count"],
-    slips = ["using it where warp and weft are alike and a printed figure is at hand"]
+    slips = ["using it where warp and weft are alike and a printed value is at hand"]
 )]
 pub fn brierley_weft_sett_unlike<N: Number>(
     /// closest sett of the square cloth
@@ -160,7 +160,7 @@ pub fn jam_weft_sett<N: Number>(
 #[formula(
     result = "n₂",
     sources = ["memory", "definition"],
-    limits = ["remembered; Love gives it as graphs, with factors for threads that flatten, which are left out here", "evenly interlaced threads: a mean float of unlike threads hides the tightest"],
+    limits = ["remembered; Love gives it as graphs, with factors for threads that flatten, which are omitted here", "evenly interlaced threads: a mean float of unlike threads hides the tightest"],
     slips = ["the floats of the warp for the ends: the picks pass between ends"]
 )]
 pub fn jam_weft_sett_of_weave<N: Number>(

@@ -126,14 +126,14 @@ fn table(
     let unit = highest.split_once(' ').map_or("", |(_, unit)| unit).to_owned();
     let foot = vec![
         format!(
-            "The theories lie from {} to {highest}, {} % apart: always say which.",
+            "The theories differ by {1} % ({0} to {highest}); always name the one you use.",
             number(Some(found.lowest_warp_sett)),
             fixed(found.spread.value() * 100.0, 0)
         ),
-        "These are the closest setts, not those to weave: the share that suits a use is the mill's to \
-         know; for usual shares see the handbook table working_setts."
+        "These are maxima, not setts to weave. Weave a share of them that you know from experience; \
+         for usual shares see the handbook table working_setts."
             .to_owned(),
-        "What is from memory was not read again: check it in a printed copy.".to_owned(),
+        "Rows \"from memory\" have not been checked against a printed source.".to_owned(),
     ];
     let heading = |all: Vec<(&str, Align)>| {
         all.into_iter().map(|(name, align)| (name.to_owned(), align)).collect()

@@ -38,7 +38,7 @@ pub struct SettsResults<N> {
     #[rows]
     pub theories: Vec<Theory<N>>,
     /// lowest closest sett of the ends
-    #[block = "How far the theories lie apart"]
+    #[block = "How far the theories differ"]
     pub lowest_warp_sett: Sett<N>,
     /// highest closest sett of the ends
     pub highest_warp_sett: Sett<N>,
@@ -46,7 +46,7 @@ pub struct SettsResults<N> {
     pub spread: Ratio<N>,
 }
 
-/// The closest setts of a weave in warp and weft, by every theory side by side.
+/// The maximum setts of a weave in warp and weft, by every theory side by side.
 ///
 /// `weft_count` is the warp's unless given, `yarn_factor` Ashenhurst's (woollen and worsted are both answered
 /// without it), `specific_volume` that for Peirce and Love (cotton's without it). With `wanted_warp_sett` or

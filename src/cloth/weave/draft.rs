@@ -84,9 +84,7 @@ impl Draft {
     /// From threading and lifting plan: the shafts that each pick raises.
     pub fn lifted(threading: Vec<usize>, lifts: &[Vec<usize>]) -> Result<Draft> {
         if threading.is_empty() || lifts.is_empty() {
-            return Err(Error::notation(
-                "threading and lifting plan are wanted, both; one is empty",
-            ));
+            return Err(Error::notation("give both a threading and a lifting plan; one is empty"));
         }
         Draft::drawn_on(&threading, lifts, "pick")?;
         let mut tie_up: Vec<Vec<usize>> = Vec::new();

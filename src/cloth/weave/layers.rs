@@ -51,7 +51,7 @@ fn common_multiple(a: usize, b: usize) -> usize {
 pub fn layer_order(text: &str) -> Result<Vec<bool>> {
     let amiss = || {
         Error::notation(format!(
-            "'{text}' is no order of face and back; write one such as '1 face 1 back'"
+            "'{text}' is not an order of face and back; write one such as '1 face 1 back'"
         ))
     };
     let words: Vec<&str> = text.split_whitespace().collect();

@@ -101,7 +101,7 @@ impl Weave {
         Weave::from_fn(order.len(), self.picks(), |end, pick| self.is_up(order[end], pick))
     }
 
-    /// A herringbone: the twill turns after so many ends and half a repeat is left out there, so that
+    /// A herringbone: the twill turns after so many ends and half a repeat is omitted there, so that
     /// the lines are cut. It is clean cut where ups and downs of the twill are each other's reverse,
     /// as in 2/2: 1-2-3-4-2-1-4-3.
     pub fn herringbone(formula: &[usize], ends: Option<usize>) -> Result<Weave> {

@@ -101,7 +101,7 @@ impl Weave {
         }
         if !cells.len().is_multiple_of(ends) {
             return Err(Error::notation(format!(
-                "{} squares are no whole number of picks of {ends} ends",
+                "{} squares do not make whole picks of {ends} ends",
                 cells.len()
             )));
         }

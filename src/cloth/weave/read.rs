@@ -103,7 +103,7 @@ impl Weave {
     /// ```
     pub fn parse(text: &str) -> Result<Weave> {
         if text.len() > 4_000_000 {
-            return Err(Error::notation("a text of more than four million letters is no weave"));
+            return Err(Error::notation("a weave must be shorter than four million letters"));
         }
         let text = text.trim();
         if text.len() <= LONG && super::iso::looks_like(text) {
@@ -240,7 +240,7 @@ fn name(text: &str, words: &[&str]) -> Result<Name> {
                         None => HELP.to_owned(),
                     };
                     return Err(Error::notation(format!(
-                        "'{text}' is no weave that is known here, for '{word}'; {tail}"
+                        "unknown weave '{text}' ('{word}'); {tail}"
                     )));
                 }
             }
@@ -257,7 +257,7 @@ fn slashed(word: &str) -> Option<String> {
 
 fn count(word: &str, text: &str) -> Result<usize> {
     whole(word).ok_or_else(|| {
-        Error::notation(format!("'{text}': '{word}' is no whole number; write one such as 3"))
+        Error::notation(format!("'{text}': '{word}' is not a whole number; write one such as 3"))
     })
 }
 
@@ -318,7 +318,7 @@ impl Name {
             );
         }
         if (satin || sort == Plain) && self.formula.is_some() {
-            return Err("a formula has no place here; leave it out or write 'twill'".to_owned());
+            return Err("a formula does not belong here; omit it or write 'twill'".to_owned());
         }
         if sort == Rib && self.system.is_none() {
             return Err(
@@ -328,17 +328,17 @@ impl Name {
             );
         }
         if self.ends.is_some() && !satin && !matches!(sort, Herringbone | Pointed) {
-            return Err("a number of ends has no place here; leave it out".to_owned());
+            return Err("a number of ends does not belong here; omit it".to_owned());
         }
         if self.step.is_some() && !satin && sort != Twill {
-            return Err("a step has no place here; leave it out".to_owned());
+            return Err("a step does not belong here; omit it".to_owned());
         }
         if self.hand.is_some() && sort != Twill {
-            return Err("a direction is said of a plain twill alone; leave it out".to_owned());
+            return Err("only a plain twill has a direction; omit it".to_owned());
         }
         if self.weft_way && !matches!(sort, Herringbone | Pointed | Broken) {
             return Err(
-                "'weft-way' is said of what turns: a herringbone, a pointed or broken twill"
+                "only what turns can be 'weft-way': a herringbone, a pointed or broken twill"
                     .to_owned(),
             );
         }
@@ -347,7 +347,7 @@ impl Name {
             (Some(System::Warp), Sateen) => {
                 Err("a sateen is weft-faced; write 'satin' for the warp face".to_owned())
             }
-            _ => Err("'warp' and 'weft' are said of ribs and satins; leave it out".to_owned()),
+            _ => Err("only ribs and satins are 'warp' or 'weft'; omit it".to_owned()),
         }
     }
 }

@@ -24,7 +24,7 @@ pub(super) static CUSTOMS: Table = Table {
 const fn analysed(of: &'static [&'static str], share: f64) -> Figure {
     Figure::one(of, share, "%").read("Britannica 1929", "Wool, p. 5")
 }
-const HEADS: &str = "its head is lost in the scan: not to be labelled";
+const HEADS: &str = "its head is lost in the scan; do not label it";
 const SUM: &str = "of the six figures printed; not 100";
 
 pub(super) static COMPOSITION: Table = Table {

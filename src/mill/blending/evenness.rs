@@ -164,7 +164,7 @@ fn check(
         refuse!(
             check,
             given.component_share,
-            "a component that is the whole is no blend; write a share below 100 %, such as '20 %'"
+            "a component of 100 % is not a blend; write a share below 100 %, such as '20 %'"
         );
     }
     if let Some(relaying) = &given.relaying

@@ -173,7 +173,7 @@ fn check(given: &BlendInputs<f64>, found: &BlendResults<f64>, check: &mut Check<
         refuse!(
             check,
             given.components,
-            "'{}' is no name of a component; write one like 'grey'",
+            "'{}' cannot name a component; write a name like 'grey'",
             one.name
         );
     }

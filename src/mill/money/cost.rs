@@ -43,7 +43,7 @@ pub fn cost_after_stage<N: Number>(
 #[formula(
     result = "c₂",
     sources = ["practice"],
-    limits = ["waste that goes back into the lot is no loss of it and is left out"],
+    limits = ["waste that goes back into the lot is not lost and is not counted"],
     slips = ["taking the value of the waste off after the division: it was earned on what went in"]
 )]
 pub fn cost_after_stage_less_waste<N: Number>(

@@ -227,7 +227,7 @@ pub struct LotCostResults<N> {
 /// All that is spent up to the yarn is joint, and is shared by the clean dry fibre in the yarn that each of
 /// the goods takes; yarn left over bears its share. What a stage after the yarn costs is the goods' own, and
 /// what is paid there once is shared by the clean dry fibre of the goods that go over it. A margin is on the
-/// price, a mark-up on the cost. Taxes on sales are left out.
+/// price, a mark-up on the cost. Taxes on sales are not included.
 #[calculation(
     title = "What the lot costs",
     check = check,

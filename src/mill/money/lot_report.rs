@@ -23,7 +23,7 @@ fn columns(names: &[(&str, Align)]) -> Vec<(String, Align)> {
 pub(super) fn report(given: &Inputs, found: &Results, _: &Check<'_>) -> Report {
     let name = given.name.as_ref().map_or_else(String::new, |name| format!("{name}: "));
     Report {
-        title: format!("{name}what the lot costs, with the likely figures"),
+        title: format!("{name}what the lot costs, with the planned values"),
         blocks: vec![goods(given, found), stages(given, found)],
     }
 }
@@ -76,7 +76,7 @@ fn goods(given: &Inputs, found: &Results) -> Block {
             format!("Price: with a mark-up of {} on the cost.", of_kind(u.value(), Kind::MarkUp))
         }
     }));
-    foot.push("Value added tax and other taxes on sales are left out.".to_owned());
+    foot.push("Value added tax and other taxes on sales are not included.".to_owned());
     Block {
         title: "What the goods cost".to_owned(),
         columns: columns(&names),

@@ -95,7 +95,7 @@ pub struct CompareTariffsResults<N> {
 /// What a commission mill charges for a lot by the kilogram sent in, clean or finished.
 ///
 /// Below the equal yield the tariff for the finished kilogram is the cheaper for the owner of the wool,
-/// above it the dearer. Rejects are charged on top, whichever the tariff. Value added tax is left out.
+/// above it the dearer. Rejects are charged on top, whichever the tariff. Value added tax is not included.
 #[calculation(
     title = "Tariffs compared",
     check = check,

@@ -107,7 +107,7 @@ pub(super) fn report(given: &Inputs, found: &Results, _: &Check<'_>) -> Report {
             fixed(charge.value(), 2)
         ));
     }
-    foot.push("Yield is finished for greasy. Value added tax is left out.".to_owned());
+    foot.push("Yield is finished for greasy. Value added tax is not included.".to_owned());
     let charges = [value(found.charge_in), value(found.charge_clean)];
     let lead = equal
         .iter()

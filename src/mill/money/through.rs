@@ -131,7 +131,7 @@ pub struct CostThroughResults<N> {
 ///
 /// A loss is a share of what goes into its stage. A stage costs so much for a kilogram that goes in, or for
 /// an hour with the mass that goes in in an hour, or both. Overhead goes on what the stages cost, not on
-/// what is bought. A margin is on the price, a mark-up on the cost. Taxes on sales are left out.
+/// what is bought. A margin is on the price, a mark-up on the cost. Taxes on sales are not included.
 #[calculation(
     title = "Cost through losses",
     check = check,

@@ -107,7 +107,7 @@ fn goods(given: &Inputs, found: &Results) -> Block {
         },
         columns: columns.into_iter().map(|(name, align)| (name.to_owned(), align)).collect(),
         rows: found.goods.iter().enumerate().map(row).collect(),
-        foot: vec!["Value added tax and other taxes on sales are left out.".to_owned()],
+        foot: vec!["Value added tax and other taxes on sales are not included.".to_owned()],
         ..Block::default()
     }
 }

@@ -28,7 +28,7 @@ pub(super) fn check(
                 return Err(check.refuse(
                     &format!("{}.times", lot.name),
                     format!(
-                        "there is no machine '{}'{near}. Machines: {}",
+                        "unknown machine '{}'{near}. Machines: {}",
                         at.machine,
                         names.join(", ")
                     ),

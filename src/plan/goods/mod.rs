@@ -66,7 +66,7 @@ pub(super) struct Need<N> {
 pub(super) struct Used<N> {
     pub(super) stage: String,
     pub(super) to: &'static str,
-    /// Name of the figure.
+    /// Name of the value.
     pub(super) key: String,
     pub(super) fibre: Mass<N>,
 }
@@ -111,7 +111,7 @@ impl Good {
         yarn: &str,
         draft: &mut Draft,
     ) -> Result<Self> {
-        let kind = section.text("kind", "what kind of goods this is", "\"hank\" or \"woven\"")?;
+        let kind = section.text("kind", "the kind of goods", "\"hank\" or \"woven\"")?;
         let of = section.text("yarn", "the yarn that it is made of", &format!("\"{yarn}\""))?;
         if of != yarn {
             return Err(section
@@ -206,7 +206,7 @@ impl Good {
     }
 }
 
-/// Piece-to-piece variation as a figure of its own: the mean over the pieces, about one.
+/// Piece-to-piece variation as a value of its own: the mean over the pieces, about one.
 fn evenness(draft: &mut Draft, cv: Place, path: &str, pieces: u32) -> Result<Place> {
     let cv = &draft.given[cv.0];
     let pieces = f64::from(pieces);

@@ -47,7 +47,7 @@ struct AtLoom<N> {
     time: Duration<N>,
 }
 
-/// The figures of a piece that its yarn and its settings share.
+/// The values of a piece that its yarn and its settings share.
 pub(super) struct Laid<N> {
     pub(super) set: LoomSettings<N>,
     pub(super) setting: Setting<N>,

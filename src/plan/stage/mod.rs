@@ -161,7 +161,7 @@ stages!(
 
 /// Where what left a stage went, and what was added.
 pub(super) trait Ledger {
-    /// Something left; `key` names the figure of it, where there is one.
+    /// Something left; `key` names the value of it, where there is one.
     fn lost(&mut self, to: &'static str, key: &str, what: impl FnOnce() -> Stock);
     /// Something came on.
     fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock);
@@ -201,7 +201,7 @@ pub struct Setting {
     pub key: String,
     /// What it is, in words.
     pub words: String,
-    /// The figure, in the base unit of its kind.
+    /// The value, in the base unit of its kind.
     pub value: f64,
     /// Its kind.
     pub kind: Kind,
@@ -211,12 +211,12 @@ pub struct Setting {
     pub note: String,
 }
 
-/// Collects the settings, and hands figures from one stage to the next.
+/// Collects the settings, and hands values from one stage to the next.
 pub(super) struct Bench<N> {
     pub(super) settings: Vec<Setting>,
     /// Put before the names of settings, where several goods share a machine.
     pub(super) prefix: String,
-    /// How figures are said in notes.
+    /// How values are said in notes.
     pub(super) say: Say,
     /// Twist of the singles, once the mule is set.
     pub(super) single_twist: Option<Twist<N>>,
@@ -301,7 +301,7 @@ fn label<N: Number>(value: N, stage: &str, name: &str, words: &str, kind: Kind) 
     })
 }
 
-/// Gives a figure of a stage its full name, so that it has a line of its own in the working.
+/// Gives a value of a stage its full name, so that it has a line of its own in the working.
 pub(super) fn named<N: Number, Q: Typed<N>>(
     stage: &str,
     name: &str,

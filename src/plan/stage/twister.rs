@@ -105,7 +105,7 @@ impl Stage for Twister<Place> {
             ("twist", "opposite to the singles (Z on S)".to_owned()),
             (
                 "twist_ratio",
-                "0.5 to 0.7 is common for a balanced two-fold (from memory); judge a washed, freely hung loop"
+                "0.5 to 0.7 is common for a balanced two-fold (from memory); judge by a washed loop hanging freely"
                     .to_owned(),
             ),
         ];

@@ -71,7 +71,10 @@ impl FromStr for Kind {
             let all: Vec<_> = Kind::ALL.iter().map(|k| format!("'{}'", k.word())).collect();
             let near = did_you_mean(&asked, Kind::ALL.iter().map(|k| k.word()))
                 .map_or_else(String::new, |n| format!("; did you mean '{n}'?"));
-            Error::notation(format!("'{text}' is no kind of chart{near}; write {}", all.join(", ")))
+            Error::notation(format!(
+                "unknown kind of chart '{text}'{near}; write {}",
+                all.join(", ")
+            ))
         })
     }
 }
@@ -213,7 +216,7 @@ impl Asked {
             ));
         }
         if self.centre.is_some_and(|x| !x.is_finite()) {
-            return Err(Error::range("the centre is a finite figure; leave it out"));
+            return Err(Error::range("the centre must be a finite number; omit it"));
         }
         // A baseline that settles nothing would be taken for one that does.
         if self.baseline.is_some()
@@ -247,8 +250,8 @@ fn whole_subgroups(sample: &Sample, n: usize) -> Result<Vec<&[f64]>> {
             .min_by_key(|k| k.abs_diff(n));
         let or = fits.map_or_else(String::new, |k| format!(", or write subgroup={k}"));
         let over = match over {
-            1 => "1 is over; leave the last out".to_owned(),
-            _ => format!("{over} are over; leave the last {over} out"),
+            1 => "1 is over; omit the last".to_owned(),
+            _ => format!("{over} are over; omit the last {over}"),
         };
         return Err(Error::range(format!(
             "{readings} readings are not whole subgroups of {n}: {over}{or}"

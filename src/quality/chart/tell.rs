@@ -80,7 +80,7 @@ impl Chart {
     /// The chart as a table: centre, limits and what the points say.
     pub fn report(&self) -> Report {
         let say = |x: f64| self.sample.say(x);
-        let columns = [("", Left), ("figure", Right)];
+        let columns = [("", Left), ("value", Right)];
         let row = |name: &str, x: f64| vec![name.to_owned(), say(x)];
         let rows = vec![
             row("upper limit", self.limits[1]),
@@ -99,7 +99,7 @@ impl Chart {
         let base = self.asked.baseline.unwrap_or(self.points.len());
         if self.asked.sigma.is_none() && base < ENOUGH {
             foot.push(format!(
-                "The limits come from {base} points only; from {ENOUGH} or more they may be trusted \
+                "The limits come from {base} points only; from {ENOUGH} or more they are reliable \
                  (common practice)."
             ));
         }
@@ -122,12 +122,9 @@ impl Chart {
             // The figure is for points apart.
             Kind::MovingRange => format!(
                 "more often than once in {points} points, for neighbouring moving ranges share a \
-                 reading, if the readings follow the normal law."
+                 reading, if readings are normal and independent."
             ),
-            _ => format!(
-                "once in about {points} points, if the readings follow the normal law and do not hang \
-                 together."
-            ),
+            _ => format!("once in about {points} points, if readings are normal and independent."),
         };
         format!(
             "Rules: a point outside the limits, or {RUN} in a row on one side. Where nothing has changed \

@@ -54,6 +54,6 @@ impl fmt::Display for Balance {
         if !self.habits.is_empty() {
             f.write_str(". ")?;
         }
-        f.write_str("The figure is no verdict: judge a washed loop that hangs freely.")
+        f.write_str("Judge by a washed loop hanging freely, not by this number.")
     }
 }

@@ -313,10 +313,11 @@ impl<'t> Cursor<'t> {
             ));
         }
         let why = unit(&word, Some(Kind::LinearDensity)).err();
-        let mut why = why.map_or_else(|| format!("'{word}' is no count system"), |e| e.to_string());
+        let mut why =
+            why.map_or_else(|| format!("unknown count system '{word}'"), |e| e.to_string());
         let is_word = word.chars().all(char::is_alphabetic);
-        if is_word && why.contains("is not a known unit") && !why.contains("did you mean") {
-            why.push_str("; a fibre is no count system: it is told apart");
+        if is_word && why.contains("unknown unit") && !why.contains("did you mean") {
+            why.push_str("; give a fibre separately, as material");
         }
         Err(self.fault(start, why))
     }

@@ -56,7 +56,7 @@ pub(super) fn yarn(text: &str, reading: &Reading) -> Result<Yarn> {
         return Ok(yarn);
     }
     Err(Error::notation(format!(
-        "'{}' says {}, and {} was told apart",
+        "'{}' says {}, but the system given is {}",
         text.trim(),
         yarn.system().symbol,
         told.symbol
@@ -205,7 +205,7 @@ pub(super) fn ended(cursor: &mut Cursor<'_>) -> Result<()> {
     let is_word =
         word.chars().count() > 2 && word.chars().all(|c| c.is_alphabetic() || "()-".contains(c));
     let material =
-        if is_word { "; fibre and state are told apart, as material and state" } else { "" };
+        if is_word { "; give fibre and state separately, as material and state" } else { "" };
     Err(cursor.fault(
         at,
         format!(

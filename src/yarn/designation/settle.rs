@@ -141,7 +141,8 @@ fn cabled(
         Order::CountThenEnds => (figures[0], figures[1..].to_vec()),
         Order::EndsThenCount => (figures[last], figures[..last].iter().rev().copied().collect()),
         _ => {
-            let what = format!("'{}' is an order of two figures, and here are more", order.words());
+            let what =
+                format!("'{}' is an order of two numbers, but there are more", order.words());
             return Err(cursor.fault(start, what));
         }
     };

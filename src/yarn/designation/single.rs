@@ -101,7 +101,7 @@ fn figure_alone(cursor: &Cursor<'_>) -> Result<Turned> {
     }
     let after = cursor.rest().trim_start_matches(|c: char| c.is_ascii_digit() || ". ".contains(c));
     let what = if after.starts_with('%') {
-        "fibres and their shares are told apart, as material"
+        "give fibres and their shares separately, as material"
     } else {
         "a twist has its direction before it, as in 'S 600' or 'Z 600' (turns per metre)"
     };

@@ -188,7 +188,7 @@ impl Yarn {
             Asked::Contraction => {
                 if self.about().lengths.windows(2).any(|two| two[0].to_bits() != two[1].to_bits()) {
                     return Err(Error::notation(format!(
-                        "the ends of '{}' are fed each at a length of its own, so there is no one contraction",
+                        "the ends of '{}' are fed at different lengths, so there is no one contraction",
                         self.designation()
                     )));
                 }
@@ -313,7 +313,7 @@ impl Yarn {
         ))
     }
     pub(super) fn no_fold(&self, what: &str) -> Error {
-        Error::notation(format!("'{}' is no folded yarn and has not {what}", self.designation()))
+        Error::notation(format!("'{}' is not a folded yarn and has not {what}", self.designation()))
     }
 }
 

@@ -46,7 +46,7 @@ impl Order {
         let plain = words.to_lowercase().replace(' ', "");
         Order::ALL.into_iter().find(|o| o.words() == plain).ok_or_else(|| {
             let all = Order::ALL.map(|o| format!("'{}'", o.words())).join(", ");
-            Error::notation(format!("'{words}' is no order of two figures; write one of {all}"))
+            Error::notation(format!("unknown order of two numbers '{words}'; write one of {all}"))
         })
     }
 }
@@ -232,7 +232,7 @@ pub(super) fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
     }
 }
 
-/// The system of the figures: before them, after them, or told apart.
+/// The system of the figures: before them, after them, or given separately.
 fn system(
     cursor: &mut Cursor<'_>,
     prefix: Option<&'static Unit>,
@@ -248,7 +248,7 @@ fn system(
     match (after, reading.system) {
         (Some(written), Some(told)) if written != told => Err(cursor.fault(
             end.min(cursor.text.len()),
-            format!("this says {}, and {} was told apart", written.symbol, told.symbol),
+            format!("this says {}, but the system given is {}", written.symbol, told.symbol),
         )),
         (Some(system), _) | (None, Some(system)) => Ok(system),
         (None, None) => {

@@ -281,9 +281,7 @@ pub(super) fn refuse_what_is_not_settled(cursor: &Cursor<'_>, strand: &Strand) -
     }
     let at = ahead.at;
     if ply_words(ahead.rest()).is_some() {
-        return Err(
-            ahead.fault(at, "the ends are said already by the figures; leave these words away")
-        );
+        return Err(ahead.fault(at, "the numbers already give the ends; omit these words"));
     }
     let Strand::Fold(Fold { parts, .. }) = strand else { return Ok(()) };
     if super::single::twist(&mut ahead)? == Turned::Unsaid {

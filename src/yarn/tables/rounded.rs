@@ -21,7 +21,7 @@ const fn printed(system: &'static [&'static str], tex: f64) -> Figure {
 const fn drier(of: &'static [&'static str], tex: f64) -> Figure {
     Figure::one(of, tex, "tex")
         .read("Mill note on yarn", "")
-        .note("at a lower conventional moisture: exact is 590.541, better keep regain apart")
+        .note("at a lower conventional moisture: exact is 590.541, better treat regain separately")
 }
 
 pub(super) static COUNT_CONSTANTS: Table = Table {

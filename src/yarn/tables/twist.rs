@@ -22,7 +22,7 @@ const fn lincoln(of: &'static [&'static str], factor: f64) -> Figure {
 const fn rieter(of: &'static [&'static str], low: f64, high: f64) -> Figure {
     Figure::band(of, low, high, COTTON)
         .read("Rieter manual", "p. 65")
-        .note("columns put together again from run-together text")
+        .note("columns reconstructed from a scan")
 }
 const fn folding(of: &'static [&'static str], factor: f64) -> Figure {
     Figure::one(of, factor, COTTON)
