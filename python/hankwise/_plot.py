@@ -38,9 +38,7 @@ def blank(width: float, height: float) -> Any:
 def write(draw: Callable[[], Any], path: Path) -> None:
     """Draw into a file, whole or not at all; the ending says which kind."""
     if path.suffix.lower() not in {".svg", ".png", ".pdf"}:
-        raise NotationError(
-            f"{path}: the name of a picture must end in .svg, .png or .pdf"
-        )
+        raise NotationError(f"{path}: the name of a picture must end in .svg, .png or .pdf")
     figure = draw()
     import matplotlib
 
@@ -142,9 +140,7 @@ def _promise(axes: Any, result: PlanResult) -> None:
         planned = result.margin["planned"]
         axes.axvline(0, color="black", linewidth=1.6)
         axes.plot([planned], [0.5], "D", color="black")
-        axes.annotate(
-            "planned", (planned, 0.5), (0, 10), textcoords="offset points", ha="center"
-        )
+        axes.annotate("planned", (planned, 0.5), (0, 10), textcoords="offset points", ha="center")
         axes.set_ylim(0, 1)
     else:
         whole = np.floor(margin + 1e-9)

@@ -1965,12 +1965,12 @@ def plain_cloth(
     weft_diameter: _Measure | Sequence[_Measure] | None = None,
     weft_sett: _Measure | Sequence[_Measure] | None = None,
     warp_crimp: _Plain | None = None,
-    warp_length: _Measure | Sequence[_Measure] | None = None,
+    warp_thread_length: _Measure | Sequence[_Measure] | None = None,
     warp_height: _Measure | Sequence[_Measure] | None = None,
     warp_angle: _Measure | Sequence[_Measure] | None = None,
     warp_sett: _Measure | Sequence[_Measure] | None = None,
     weft_crimp: _Plain | None = None,
-    weft_length: _Measure | Sequence[_Measure] | None = None,
+    weft_thread_length: _Measure | Sequence[_Measure] | None = None,
     weft_height: _Measure | Sequence[_Measure] | None = None,
     weft_angle: _Measure | Sequence[_Measure] | None = None,
 ) -> Results[
@@ -1979,8 +1979,8 @@ def plain_cloth(
         "weft_sett",
         "warp_crimp",
         "weft_crimp",
-        "warp_length",
-        "weft_length",
+        "warp_thread_length",
+        "weft_thread_length",
         "warp_height",
         "weft_height",
         "warp_angle",
@@ -2000,12 +2000,12 @@ def plain_cloth(
     weft_diameter: diameter of the weft
     weft_sett: picks
     warp_crimp: crimp of the warp, on cloth length
-    warp_length: length of the warp from pick to pick
+    warp_thread_length: length of the warp from pick to pick
     warp_height: height of the warp's wave
     warp_angle: angle of the warp
     warp_sett: ends
     weft_crimp: crimp of the weft, on cloth length
-    weft_length: length of the weft from end to end
+    weft_thread_length: length of the weft from end to end
     weft_height: height of the weft's wave
     weft_angle: angle of the weft
     """

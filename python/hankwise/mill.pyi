@@ -440,7 +440,7 @@ def dye_left(dye_mass: _Measure, exhaustion: _Plain) -> Quantity:
 def dye_mass(goods_mass: _Measure, depth: _Plain, dye_strength: _Plain) -> Quantity:
     """Dye or auxiliary to weigh out, from its share of the mass of the goods.
 
-    d = m_g × p / s
+    d = m_g × p / s_d
 
     goods_mass: goods, in the state that the recipe means
     depth: depth: share of the mass of the goods
@@ -1944,10 +1944,10 @@ def card(
     slubbing_count: _Measure | Sequence[_Measure],
     ends: _Plain,
     delivery_speed: _Measure | Sequence[_Measure],
-    edge_ends: _Plain | None = None,
     drop_rate: _Measure | Sequence[_Measure] | None = None,
-    web_width: _Measure | Sequence[_Measure] | None = None,
     held_up: _Measure | Sequence[_Measure] | None = None,
+    edge_ends: _Plain | None = None,
+    web_width: _Measure | Sequence[_Measure] | None = None,
     put_back_share: _Plain | None = None,
     droppings_share: _Plain | None = None,
     strips_share: _Plain | None = None,
@@ -1993,11 +1993,11 @@ def card(
     fibre_mass: clean dry fibre of the lot
     slubbing_count: count of the slubbing, as it leaves the card
     ends: good ends
-    edge_ends: edge ends, all together
     delivery_speed: slubbing that each end delivers
     drop_rate: drops of the hopper
-    web_width: width of the web
     held_up: clean dry fibre that the running card keeps
+    edge_ends: edge ends, all together
+    web_width: width of the web
     put_back_share: share of the edge ends that is put back on the feed
     droppings_share: droppings under the card, on what goes through
     strips_share: strips fettled from the clothing, on what goes through
@@ -2396,7 +2396,7 @@ def mule(
     let_in: _Measure | Sequence[_Measure] | None = None,
     slip: _Plain | None = None,
     coiling: _Plain | None = None,
-    draft: _Plain | None = None,
+    wanted_draft: _Plain | None = None,
     delivered_length: _Measure | Sequence[_Measure] | None = None,
     delivered_per_tooth: _Measure | Sequence[_Measure] | None = None,
     delivery_wheels: _Plains | None = None,
@@ -2457,7 +2457,7 @@ def mule(
     slip: slip of the bands
     coiling: turns spent in coiling to the spindle tip
     count: count of the single as spun
-    draft: draft wanted
+    wanted_draft: draft wanted
     delivered_length: slubbing delivered in a draw
     delivered_per_tooth: slubbing delivered for each tooth of the delivery wheel
     delivery_wheels: delivery wheels owned, teeth

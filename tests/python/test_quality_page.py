@@ -116,7 +116,9 @@ def test_the_drawing_is_that_of_the_command(tmp_path):
     assert words == words_kept
     assert len(line) == 24
     assert line == pytest.approx(line_kept, abs=1e-3)
-    told = f"make it anew: hankwise chart examples/slubbing.csv {' '.join(options)} --picture {kept}"
+    told = (
+        f"make it anew: hankwise chart examples/slubbing.csv {' '.join(options)} --picture {kept}"
+    )
     assert "outlier: look at that one" in words, told
 
 

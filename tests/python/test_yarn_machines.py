@@ -49,7 +49,8 @@ def test_a_mule_in_inches(
 ):
     mule = hw.mill.mule(
         spindles=spindles, travel=f"{travel!r} in", let_in=f"{let_in!r} in", cycle=f"{cycle!r} s",
-        count=f"{count!r} YSW", efficiency=efficiency, wanted_draft=draft, wanted_twist=f"{twist!r} tpi",
+        count=f"{count!r} YSW", efficiency=efficiency, wanted_draft=draft,
+        wanted_twist=f"{twist!r} tpi",
         slip=slip, coiling=coiling, yarn_mass=f"{mass!r} lb", package_mass=f"{cop!r} oz",
     )  # fmt: skip
     # Yorkshire skeins of 256 yards to the pound.
