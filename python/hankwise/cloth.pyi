@@ -1740,8 +1740,7 @@ class _FinishingProcesses(TypedDict):
 @_as_calculation
 def finishing(
     *,
-    processes: Sequence[_FinishingProcesses | tuple[str, _FinishingProcesses] | str]
-    | Mapping[str, _FinishingProcesses],
+    processes: Sequence[_FinishingProcesses | tuple[str, _FinishingProcesses] | str] | Mapping[str, _FinishingProcesses],
     width: _Measure | Sequence[_Measure] | None = None,
     length: _Measure | Sequence[_Measure] | None = None,
     warp_sett: _Measure | Sequence[_Measure] | None = None,
@@ -1973,27 +1972,24 @@ def plain_cloth(
     weft_length: _Measure | Sequence[_Measure] | None = None,
     weft_height: _Measure | Sequence[_Measure] | None = None,
     weft_angle: _Measure | Sequence[_Measure] | None = None,
-) -> Results[
-    Literal[
-        "warp_sett",
-        "weft_sett",
-        "warp_crimp",
-        "weft_crimp",
-        "warp_length",
-        "weft_length",
-        "warp_height",
-        "weft_height",
-        "warp_angle",
-        "weft_angle",
-        "warp_straight",
-        "weft_straight",
-        "diameters",
-        "warp_diameter",
-        "weft_diameter",
-        "thickness",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "warp_sett",
+    "weft_sett",
+    "warp_crimp",
+    "weft_crimp",
+    "warp_length",
+    "weft_length",
+    "warp_height",
+    "weft_height",
+    "warp_angle",
+    "weft_angle",
+    "warp_straight",
+    "weft_straight",
+    "diameters",
+    "warp_diameter",
+    "weft_diameter",
+    "thickness",
+], Quantity]:
     """All that follows, after Peirce, from what is known of a plain cloth of round threads.
 
     warp_diameter: diameter of the warp
@@ -2032,28 +2028,25 @@ def process(
     weft_yarn_shrinkage: _Plain | None = None,
     reading_error: _Measure | Sequence[_Measure] | None = None,
     balance_error: _Measure | Sequence[_Measure] | None = None,
-) -> Results[
-    Literal[
-        "width_shrinkage",
-        "over_width",
-        "width_change",
-        "length_shrinkage",
-        "over_length",
-        "length_change",
-        "mass_loss",
-        "warp_yarn_shrinkage",
-        "weft_yarn_shrinkage",
-        "area_shrinkage",
-        "mass_per_area_factor",
-        "lowest_width_shrinkage",
-        "highest_width_shrinkage",
-        "lowest_length_shrinkage",
-        "highest_length_shrinkage",
-        "lowest_mass_loss",
-        "highest_mass_loss",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "width_shrinkage",
+    "over_width",
+    "width_change",
+    "length_shrinkage",
+    "over_length",
+    "length_change",
+    "mass_loss",
+    "warp_yarn_shrinkage",
+    "weft_yarn_shrinkage",
+    "area_shrinkage",
+    "mass_per_area_factor",
+    "lowest_width_shrinkage",
+    "highest_width_shrinkage",
+    "lowest_length_shrinkage",
+    "highest_length_shrinkage",
+    "lowest_mass_loss",
+    "highest_mass_loss",
+], Quantity]:
     """A process of finishing and what it does, each number on the size or mass that the process
     finds.
 
@@ -2128,8 +2121,7 @@ class _ToWeaveProcesses(TypedDict):
 @_as_calculation
 def to_weave(
     *,
-    processes: Sequence[_ToWeaveProcesses | tuple[str, _ToWeaveProcesses] | str]
-    | Mapping[str, _ToWeaveProcesses],
+    processes: Sequence[_ToWeaveProcesses | tuple[str, _ToWeaveProcesses] | str] | Mapping[str, _ToWeaveProcesses],
     width: _Measure | Sequence[_Measure] | None = None,
     length: _Measure | Sequence[_Measure] | None = None,
     warp_sett: _Measure | Sequence[_Measure] | None = None,

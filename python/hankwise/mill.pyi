@@ -1884,21 +1884,18 @@ def batches(
     loss: _Plain | None = None,
     machines: _Plain | None = None,
     per_person: _Plain | None = None,
-) -> Results[
-    Literal[
-        "mass_in",
-        "mass_lost",
-        "loads",
-        "even_load",
-        "last_load",
-        "rounds",
-        "time",
-        "output",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "mass_in",
+    "mass_lost",
+    "loads",
+    "even_load",
+    "last_load",
+    "rounds",
+    "time",
+    "output",
+    "people",
+    "person_hours",
+], Quantity]:
     """Goods in loads: whole loads, even ones, hours.
 
     goods_mass: mass of the goods
@@ -1922,8 +1919,7 @@ class _BlendComponents(TypedDict):
 @_as_calculation
 def blend(
     *,
-    components: Sequence[_BlendComponents | tuple[str, _BlendComponents] | str]
-    | Mapping[str, _BlendComponents],
+    components: Sequence[_BlendComponents | tuple[str, _BlendComponents] | str] | Mapping[str, _BlendComponents],
     blend_mass: _Measure | Sequence[_Measure] | None = None,
     stated_regain: _Plain | None = None,
     stated_fat: _Plain | None = None,
@@ -1959,35 +1955,32 @@ def card(
     fat_before: _Plain | None = None,
     regain_after: _Plain | None = None,
     fat_after: _Plain | None = None,
-) -> Results[
-    Literal[
-        "slubbing_dry_count",
-        "fibre_output",
-        "feed_rate",
-        "output_per_end",
-        "hopper_weigh",
-        "drop_time",
-        "tape_width",
-        "web_mass_per_area",
-        "time",
-        "settling_time",
-        "off_count_mass",
-        "left_at_stop",
-        "fibre_out",
-        "droppings_mass",
-        "strips_mass",
-        "fly_mass",
-        "burr_mass",
-        "loss_mass",
-        "edges_mass",
-        "edge_share",
-        "returned_share",
-        "pass_loss",
-        "lost_share",
-        "fibre_through",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "slubbing_dry_count",
+    "fibre_output",
+    "feed_rate",
+    "output_per_end",
+    "hopper_weigh",
+    "drop_time",
+    "tape_width",
+    "web_mass_per_area",
+    "time",
+    "settling_time",
+    "off_count_mass",
+    "left_at_stop",
+    "fibre_out",
+    "droppings_mass",
+    "strips_mass",
+    "fly_mass",
+    "burr_mass",
+    "loss_mass",
+    "edges_mass",
+    "edge_share",
+    "returned_share",
+    "pass_loss",
+    "lost_share",
+    "fibre_through",
+], Quantity]:
     """A lot on the card: what to set and weigh, how long it takes, where each part of it goes.
 
     fibre_mass: clean dry fibre of the lot
@@ -2081,11 +2074,8 @@ class _CostThroughGoods(TypedDict):
 def cost_through(
     *,
     price_per_mass: _Measure | Sequence[_Measure],
-    stages: Sequence[_CostThroughStages | tuple[str, _CostThroughStages] | str]
-    | Mapping[str, _CostThroughStages],
-    goods: Sequence[_CostThroughGoods | tuple[str, _CostThroughGoods] | str]
-    | Mapping[str, _CostThroughGoods]
-    | None = None,
+    stages: Sequence[_CostThroughStages | tuple[str, _CostThroughStages] | str] | Mapping[str, _CostThroughStages],
+    goods: Sequence[_CostThroughGoods | tuple[str, _CostThroughGoods] | str] | Mapping[str, _CostThroughGoods] | None = None,
     overhead: _Plain | None = None,
     hourly_overhead: _Plain | None = None,
     margin: _Plain | None = None,
@@ -2113,19 +2103,16 @@ def dryer(
     efficiency: _Plain | None = None,
     machines: _Plain | None = None,
     per_person: _Plain | None = None,
-) -> Results[
-    Literal[
-        "mass_in",
-        "mass_out",
-        "water_to_dry",
-        "evaporation_kept",
-        "time",
-        "output",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "mass_in",
+    "mass_out",
+    "water_to_dry",
+    "evaporation_kept",
+    "time",
+    "output",
+    "people",
+    "person_hours",
+], Quantity]:
     """The dryer at work: water to dry off and the hours for it.
 
     oven_dry_mass: oven-dry mass of the goods
@@ -2154,9 +2141,7 @@ def dye_bath(
     dye_strength: _Plain | None = None,
     stock_concentration: _Measure | Sequence[_Measure] | None = None,
     goods_water: _Measure | Sequence[_Measure] | None = None,
-    additions: Sequence[_DyeBathAdditions | tuple[str, _DyeBathAdditions] | str]
-    | Mapping[str, _DyeBathAdditions]
-    | None = None,
+    additions: Sequence[_DyeBathAdditions | tuple[str, _DyeBathAdditions] | str] | Mapping[str, _DyeBathAdditions] | None = None,
     exhaustion: _Plain | None = None,
     loss: _Plain | None = None,
     count_before: _Measure | Sequence[_Measure] | None = None,
@@ -2195,25 +2180,22 @@ def emulsion(
     wanted_regain: _Plain | None = None,
     oil_share: _Plain | None = None,
     water_density: _Measure | Sequence[_Measure] | None = None,
-) -> Results[
-    Literal[
-        "fibre_mass",
-        "oil_mass",
-        "oil_volume",
-        "water_mass",
-        "water_beside",
-        "water_volume",
-        "emulsion_mass",
-        "oil_share",
-        "water_added",
-        "fat_after",
-        "regain_after",
-        "state_ratio_before",
-        "state_ratio_after",
-        "mass_after",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "fibre_mass",
+    "oil_mass",
+    "oil_volume",
+    "water_mass",
+    "water_beside",
+    "water_volume",
+    "emulsion_mass",
+    "oil_share",
+    "water_added",
+    "fat_after",
+    "regain_after",
+    "state_ratio_before",
+    "state_ratio_after",
+    "mass_after",
+], Quantity]:
     """Oil and water for a lot: kilograms and litres to weigh out, and what the lot is after them.
 
     mass: wool as weighed
@@ -2269,26 +2251,23 @@ def loom(
     per_person: _Plain | None = None,
     attention_time: _Measure | Sequence[_Measure] | None = None,
     work_load: _Plain | None = None,
-) -> Results[
-    Literal[
-        "efficiency",
-        "cloth_rate",
-        "pick_rate",
-        "weft_speed",
-        "weft_rate",
-        "weft_output",
-        "picks",
-        "loom_hours",
-        "time",
-        "weft_yarn_length",
-        "weft_mass",
-        "stop_rate",
-        "looms_per_person",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "efficiency",
+    "cloth_rate",
+    "pick_rate",
+    "weft_speed",
+    "weft_rate",
+    "weft_output",
+    "picks",
+    "loom_hours",
+    "time",
+    "weft_yarn_length",
+    "weft_mass",
+    "stop_rate",
+    "looms_per_person",
+    "people",
+    "person_hours",
+], Quantity]:
     """The loom at work: efficiency from its stops, cloth and weft in an hour, hours, looms of a
     weaver.
 
@@ -2329,24 +2308,17 @@ class _LotCostGoods(TypedDict):
     name: NotRequired[str | None]
     fibre_mass: _Measure | Sequence[_Measure]
     pieces: NotRequired[_Plain | None]
-    times: NotRequired[
-        Sequence[_LotCostTimes | tuple[str, _LotCostTimes] | str]
-        | Mapping[str, _LotCostTimes]
-        | None
-    ]
+    times: NotRequired[Sequence[_LotCostTimes | tuple[str, _LotCostTimes] | str] | Mapping[str, _LotCostTimes] | None]
 
 @_as_calculation
 def lot_cost(
     *,
     greasy_mass: _Measure | Sequence[_Measure],
     price_per_mass: _Measure | Sequence[_Measure],
-    stages: Sequence[_LotCostStages | tuple[str, _LotCostStages] | str]
-    | Mapping[str, _LotCostStages],
+    stages: Sequence[_LotCostStages | tuple[str, _LotCostStages] | str] | Mapping[str, _LotCostStages],
     goods: Sequence[_LotCostGoods | tuple[str, _LotCostGoods] | str] | Mapping[str, _LotCostGoods],
     name: str | None = None,
-    own_stages: Sequence[_LotCostOwnStages | tuple[str, _LotCostOwnStages] | str]
-    | Mapping[str, _LotCostOwnStages]
-    | None = None,
+    own_stages: Sequence[_LotCostOwnStages | tuple[str, _LotCostOwnStages] | str] | Mapping[str, _LotCostOwnStages] | None = None,
     left_over: _Measure | Sequence[_Measure] | None = None,
     state_ratio: _Plain | None = None,
     hourly_wage: _Plain | None = None,
@@ -2421,39 +2393,36 @@ def mule(
     per_person: _Plain | None = None,
     piecing_time: _Measure | Sequence[_Measure] | None = None,
     work_load: _Plain | None = None,
-) -> Results[
-    Literal[
-        "wound_length",
-        "wanted_delivery_wheel",
-        "delivery_wheel",
-        "delivered_length",
-        "draft",
-        "slubbing_count",
-        "wanted_turns",
-        "wanted_twist_wheel",
-        "twist_wheel",
-        "spindle_turns",
-        "twist",
-        "draw_rate",
-        "output",
-        "doff_time",
-        "mass_in",
-        "mass_lost",
-        "yarn_length",
-        "time",
-        "draws",
-        "doffs",
-        "packages",
-        "left_over",
-        "breaks_per_hour",
-        "idle_share",
-        "idle_spindles",
-        "spindles_per_person",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "wound_length",
+    "wanted_delivery_wheel",
+    "delivery_wheel",
+    "delivered_length",
+    "draft",
+    "slubbing_count",
+    "wanted_turns",
+    "wanted_twist_wheel",
+    "twist_wheel",
+    "spindle_turns",
+    "twist",
+    "draw_rate",
+    "output",
+    "doff_time",
+    "mass_in",
+    "mass_lost",
+    "yarn_length",
+    "time",
+    "draws",
+    "doffs",
+    "packages",
+    "left_over",
+    "breaks_per_hour",
+    "idle_share",
+    "idle_spindles",
+    "spindles_per_person",
+    "people",
+    "person_hours",
+], Quantity]:
     """The mule at work: draft and twist with their wheels, output, doffs, hours, broken ends and
     people.
 
@@ -2491,17 +2460,14 @@ def passages(
     change_time: _Measure | Sequence[_Measure] | None = None,
     machines: _Plain | None = None,
     per_person: _Plain | None = None,
-) -> Results[
-    Literal[
-        "length_per_machine",
-        "run_length",
-        "time",
-        "cloth_rate",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "length_per_machine",
+    "run_length",
+    "time",
+    "cloth_rate",
+    "people",
+    "person_hours",
+], Quantity]:
     """Cloth through a machine, several times if need be: length run and hours.
 
     cloth_length: length of the cloth
@@ -2529,26 +2495,23 @@ def reel(
     hanks: _Plain | None = None,
     loss: _Plain | None = None,
     per_person: _Plain | None = None,
-) -> Results[
-    Literal[
-        "reel_turns",
-        "hank_length",
-        "hank_mass",
-        "doff_time",
-        "hank_rate",
-        "output",
-        "hanks",
-        "yarn_mass",
-        "left_over",
-        "mass_in",
-        "mass_lost",
-        "doffs",
-        "time",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "reel_turns",
+    "hank_length",
+    "hank_mass",
+    "doff_time",
+    "hank_rate",
+    "output",
+    "hanks",
+    "yarn_mass",
+    "left_over",
+    "mass_in",
+    "mass_lost",
+    "doffs",
+    "time",
+    "people",
+    "person_hours",
+], Quantity]:
     """The reel at work: turns of a hank, hanks, doffs, hours, people.
 
     reel_circumference: circumference of the reel
@@ -2592,38 +2555,35 @@ def ring_frame(
     per_person: _Plain | None = None,
     piecing_time: _Measure | Sequence[_Measure] | None = None,
     work_load: _Plain | None = None,
-) -> Results[
-    Literal[
-        "wanted_twist_wheel",
-        "twist_wheel",
-        "twist",
-        "delivery_speed",
-        "fed_count",
-        "full_lag",
-        "empty_lag",
-        "full_twist",
-        "empty_twist",
-        "twist_step",
-        "output",
-        "hank_rate",
-        "package_mass",
-        "doff_time",
-        "mass_in",
-        "mass_lost",
-        "yarn_length",
-        "time",
-        "doffs",
-        "packages",
-        "left_over",
-        "breaks_per_hour",
-        "idle_share",
-        "idle_spindles",
-        "spindles_per_person",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "wanted_twist_wheel",
+    "twist_wheel",
+    "twist",
+    "delivery_speed",
+    "fed_count",
+    "full_lag",
+    "empty_lag",
+    "full_twist",
+    "empty_twist",
+    "twist_step",
+    "output",
+    "hank_rate",
+    "package_mass",
+    "doff_time",
+    "mass_in",
+    "mass_lost",
+    "yarn_length",
+    "time",
+    "doffs",
+    "packages",
+    "left_over",
+    "breaks_per_hour",
+    "idle_share",
+    "idle_spindles",
+    "spindles_per_person",
+    "people",
+    "person_hours",
+], Quantity]:
     """The ring frame at work: delivery, lag of the traveller, output, doffs, hours, broken ends and
     people.
 
@@ -2663,21 +2623,18 @@ def scour_liquor(
     liquor_density: _Measure | Sequence[_Measure] | None = None,
     rinses: _Plain | None = None,
     rinse_ratio: _Plain | None = None,
-) -> Results[
-    Literal[
-        "temperature",
-        "liquor_volume",
-        "soap_mass",
-        "alkali_mass",
-        "carried_volume",
-        "rinse_volume",
-        "left_share",
-        "soap_left",
-        "alkali_left",
-        "water_volume",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "temperature",
+    "liquor_volume",
+    "soap_mass",
+    "alkali_mass",
+    "carried_volume",
+    "rinse_volume",
+    "left_share",
+    "soap_left",
+    "alkali_left",
+    "water_volume",
+], Quantity]:
     """Liquor, soap and alkali for a lot of wool, what it carries on, what the rinses leave, the
     water for all.
 
@@ -2717,35 +2674,32 @@ def twister(
     per_person: _Plain | None = None,
     piecing_time: _Measure | Sequence[_Measure] | None = None,
     work_load: _Plain | None = None,
-) -> Results[
-    Literal[
-        "wanted_twist_wheel",
-        "twist_wheel",
-        "twist",
-        "delivery_speed",
-        "single_count",
-        "twisting_rate",
-        "output_speed",
-        "output",
-        "package_mass",
-        "doff_time",
-        "mass_in",
-        "mass_lost",
-        "yarn_length",
-        "time",
-        "singles_length",
-        "doffs",
-        "packages",
-        "left_over",
-        "breaks_per_hour",
-        "idle_share",
-        "idle_spindles",
-        "spindles_per_person",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "wanted_twist_wheel",
+    "twist_wheel",
+    "twist",
+    "delivery_speed",
+    "single_count",
+    "twisting_rate",
+    "output_speed",
+    "output",
+    "package_mass",
+    "doff_time",
+    "mass_in",
+    "mass_lost",
+    "yarn_length",
+    "time",
+    "singles_length",
+    "doffs",
+    "packages",
+    "left_over",
+    "breaks_per_hour",
+    "idle_share",
+    "idle_spindles",
+    "spindles_per_person",
+    "people",
+    "person_hours",
+], Quantity]:
     """The twister at work: single to feed, output, doffs, packages, hours, broken ends and people.
 
     spindles: spindles at work
@@ -2786,28 +2740,25 @@ def warping(
     stretch: _Plain | None = None,
     machines: _Plain | None = None,
     per_person: _Plain | None = None,
-) -> Results[
-    Literal[
-        "sections",
-        "section_ends",
-        "last_section_ends",
-        "warp_sett",
-        "section_width",
-        "beamed_length",
-        "warp_yarn_length",
-        "length_per_bobbin",
-        "warp_mass",
-        "mass_per_bobbin",
-        "creelings",
-        "bobbins",
-        "warping_time",
-        "beaming_time",
-        "time",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "sections",
+    "section_ends",
+    "last_section_ends",
+    "warp_sett",
+    "section_width",
+    "beamed_length",
+    "warp_yarn_length",
+    "length_per_bobbin",
+    "warp_mass",
+    "mass_per_bobbin",
+    "creelings",
+    "bobbins",
+    "warping_time",
+    "beaming_time",
+    "time",
+    "people",
+    "person_hours",
+], Quantity]:
     """Warping in sections: sections, yarn and bobbins for the creel, hours.
 
     ends: ends of the warp
@@ -2868,8 +2819,7 @@ class _WeekMachines(TypedDict):
 def week(
     *,
     lots: Sequence[_WeekLots | tuple[str, _WeekLots] | str] | Mapping[str, _WeekLots],
-    machines: Sequence[_WeekMachines | tuple[str, _WeekMachines] | str]
-    | Mapping[str, _WeekMachines],
+    machines: Sequence[_WeekMachines | tuple[str, _WeekMachines] | str] | Mapping[str, _WeekMachines],
     order: Literal["light to dark", "dark to light", "as given"] | None = None,
     try_orders: bool | None = None,
 ) -> Results[str, Any]:
@@ -2897,28 +2847,25 @@ def winder(
     bobbin_mass: _Measure | Sequence[_Measure] | None = None,
     hank_length: _Measure | Sequence[_Measure] | None = None,
     per_person: _Plain | None = None,
-) -> Results[
-    Literal[
-        "output",
-        "hank_rate",
-        "package_mass",
-        "package_time",
-        "knots",
-        "mass_in",
-        "mass_lost",
-        "yarn_length",
-        "time",
-        "bobbins",
-        "drum_mass",
-        "drums_needed",
-        "doffs",
-        "packages",
-        "left_over",
-        "people",
-        "person_hours",
-    ],
-    Quantity,
-]:
+) -> Results[Literal[
+    "output",
+    "hank_rate",
+    "package_mass",
+    "package_time",
+    "knots",
+    "mass_in",
+    "mass_lost",
+    "yarn_length",
+    "time",
+    "bobbins",
+    "drum_mass",
+    "drums_needed",
+    "doffs",
+    "packages",
+    "left_over",
+    "people",
+    "person_hours",
+], Quantity]:
     """The winder at work: output, time of a cone, full cones of a lot and what is left over, drums,
     hours.
 
