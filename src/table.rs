@@ -4,6 +4,7 @@ use std::fmt::Write as _;
 
 use crate::caution::{self, Caution};
 use crate::quantity::print::escape;
+use crate::words::{WIDE, wrapped};
 
 /// Where the text of a column stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -45,18 +46,18 @@ impl Report {
     pub fn text(&self) -> String {
         let mut out = String::new();
         if !self.title.is_empty() {
-            wrap_in(&mut out, &self.title, ["", "  "]);
+            out.push_str(&wrapped(&self.title, "", "  "));
         }
         for block in &self.blocks {
             if !out.is_empty() {
                 out.push('\n');
             }
-            wrap_in(&mut out, &block.title, ["", "  "]);
-            block.lead.iter().for_each(|sentence| wrap(&mut out, sentence));
+            out.push_str(&wrapped(&block.title, "", "  "));
+            sentences(&mut out, &block.lead);
             block.table(&mut out);
-            block.foot.iter().for_each(|sentence| wrap(&mut out, sentence));
+            sentences(&mut out, &block.foot);
             for caution in &block.cautions {
-                wrap_in(&mut out, caution, ["  ! ", "  !   "]);
+                out.push_str(&wrapped(caution, "  ! ", "  !   "));
             }
         }
         out
@@ -114,31 +115,11 @@ fn heading(out: &mut String, tag: &str, text: &str) {
     }
 }
 
-/// How many columns a terminal has.
-const WIDE: usize = 80;
-
-/// A sentence, broken between words where it is long.
-fn wrap(out: &mut String, sentence: &str) {
-    wrap_in(out, sentence, ["  ", "    "]);
-}
-
-/// A sentence, broken where it is long, with what stands before its first line and before the others.
-fn wrap_in(out: &mut String, sentence: &str, [first, next]: [&str; 2]) {
-    let mut line = String::new();
-    let mut indent = first;
-    for word in sentence.split(' ') {
-        let width = indent.len() + line.chars().count() + 1 + word.chars().count();
-        if !line.is_empty() && width > WIDE {
-            let _ = writeln!(out, "{indent}{line}");
-            line.clear();
-            indent = next;
-        }
-        if !line.is_empty() {
-            line.push(' ');
-        }
-        line.push_str(word);
+/// Sentences before or after a table, each on lines of its own.
+fn sentences(out: &mut String, sentences: &[String]) {
+    for sentence in sentences {
+        out.push_str(&wrapped(sentence, "  ", "    "));
     }
-    let _ = writeln!(out, "{indent}{line}");
 }
 
 impl Align {
@@ -192,7 +173,7 @@ impl Block {
             let _ = writeln!(out, "{}", line.trim_end());
             if let Some(note) = note.filter(|note| !note.is_empty()) {
                 let indent = " ".repeat(widths[0] + 6);
-                wrap_in(out, note, [&indent, &indent]);
+                out.push_str(&wrapped(note, &indent, &indent));
             }
         }
     }

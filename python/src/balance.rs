@@ -47,7 +47,7 @@ fn written(value: &Bound<'_, PyAny>, name: &str) -> PyResult<String> {
     let typed = value.cast::<Quantity>().ok().and_then(|q| q.get().text.clone());
     typed.ok_or_else(|| {
         NotationError::new_err(format!(
-            "balance, {name}: a mass is wanted as it was written down, such as '673 g', for its last \
+            "balance, {name}: give a mass as it was written down, such as '673 g', for its last \
              digit says how finely it was weighed; not {}",
             crate::columns::shown(value)
         ))

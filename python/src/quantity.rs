@@ -76,7 +76,9 @@ impl Quantity {
     /// Refuses an indirect count on either side.
     fn can_be_summed(&self, other: &Bound<'_, PyAny>, what: &str) -> PyResult<()> {
         self.is_no_point(what)?;
-        if self.unit.is_indirect() && other.cast::<Quantity>().is_ok() {
+        // A sum begins with 0.
+        let is_bare = other.extract::<f64>().is_ok_and(|x| x != 0.0);
+        if self.unit.is_indirect() && !is_bare {
             return Err(self.refuse_sum(what));
         }
         match other.cast::<Quantity>() {

@@ -43,7 +43,6 @@ const AMBIGUOUS: &[(&str, &str)] = &[
         "lea",
         "'linen-lea' for the linen count (300 yd per lb); as a length a lea is 120 yd of cotton, 80 yd of worsted, 300 yd of linen",
     ),
-    ("stone", "pounds, such as '14 lb' for the imperial stone; stones of wool differed"),
     ("gal", "'imp gal' (4.546 L) or 'US gal' (3.785 L)"),
     ("gallon", "'imp gal' (4.546 L) or 'US gal' (3.785 L)"),
     ("oz/gal", "'oz/imp gal' (of 4.546 L) or 'oz/US gal' (of 3.785 L)"),

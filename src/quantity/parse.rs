@@ -32,11 +32,11 @@ pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
         ))),
         Kind::Fraction if number.abs() < 1.0 => amount("fraction"),
         Kind::Fraction if number == 1.0 => Err(Error::unit(format!(
-            "1 has no percent sign; write a {} as '100 %' for the whole, '1 %' for 1 percent, or a fraction below 1 such as 0.01",
+            "1 has no unit for a {}; write '100 %' for the whole, '1 %' for 1 percent, or a fraction below 1 such as 0.01",
             kind.words()
         ))),
         Kind::Fraction => Err(Error::unit(format!(
-            "{number} has no percent sign; write a {} as '{number} %' for {number} percent, or a fraction below 1 such as {}",
+            "{number} has no unit for a {}; write '{number} %' for {number} percent, or a fraction below 1 such as {}",
             kind.words(),
             number / 100.0
         ))),

@@ -189,7 +189,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["convert", "16", "cut", "tex"], "galashiels-cut"),
         (["convert", "16", "Nek", "tex"], "worsted"),
         (["convert", "16", "YSQ", "tex"], "did you mean 'YSW'"),
-        (["convert", "16", "Nm", "kg"], "given for a linear density"),
+        (["convert", "16", "Nm", "kg"], "not of linear density"),
         (["convert", "16"], "has no unit; write it too"),
         (["convert", "foo", "bar"], "does not begin with a number"),
         (
@@ -224,7 +224,6 @@ def test_what_is_wrong_is_said_in_one_line(run, words, message):
 @pytest.mark.parametrize(
     "words",
     [
-        [],
         ["nonsense"],
         ["convert"],
         ["plan"],
@@ -237,6 +236,13 @@ def test_a_command_that_cannot_be_read_ends_with_2_and_its_usage(run, words):
     code, out, err = run(*words)
     assert (code, out) == (2, "")
     assert "usage: hankwise" in err
+
+
+def test_without_a_command_it_prints_its_help(run):
+    code, out, err = run()
+    assert (code, err) == (0, "")
+    assert out.startswith("usage: hankwise")
+    assert "hankwise plan examples/first-lot.toml" in out
 
 
 def test_a_bad_lot_file_is_named_by_line(run, tmp_path, first_lot):

@@ -26,7 +26,6 @@ def run(*words: str, **more: str) -> subprocess.CompletedProcess[str]:
 @pytest.mark.parametrize(
     ("words", "says"),
     [
-        ([], "required: COMMAND"),
         (["plan", "nofile.toml"], "no such file"),
         (["plan", "examples"], "cannot be read"),
         (["plan", LOT, "--lots", "-1"], "whole number from 0 up"),

@@ -258,7 +258,7 @@ def test_refusals_of_runs(plan, call, error, words):
         (lambda t: t.replace("[lot]", "[lot"), "not TOML"),
         (lambda t: t.replace('greasy = "80.00 kg"\n', ""), r"lot\.greasy.*missing.*kg"),
         (lambda t: with_figure(t, "lot.vegetble", '"1 %"'), r"lot\.vegetble.*vegetable"),
-        (lambda t: t.replace("80.00 kg", "80.00 m"), r"lot\.greasy.*given for a mass"),
+        (lambda t: t.replace("80.00 kg", "80.00 m"), r"lot\.greasy.*not of mass"),
         (lambda t: t.replace("80.00 kg", "-80 kg"), r"lot\.greasy"),
         (lambda t: t.replace('"80.00 kg"', "80"), r"lot\.greasy.*unit"),
         (lambda t: t.replace('regain = "14 %" ', "regain = 14 "), "14 %"),
@@ -288,7 +288,7 @@ def test_errors_of_a_lot_file_name_place_and_remedy(first_lot, change, words):
 def test_files_that_cannot_be_read(tmp_path):
     (tmp_path / "bytes.toml").write_bytes(b"\xff\xfe")
     for path in (tmp_path / "none.toml", tmp_path, tmp_path / "bytes.toml"):
-        with pytest.raises(hw.PlanError, match="cannot be read"):
+        with pytest.raises(hw.PlanError, match="cannot be read|no such file"):
             hw.plan.load(path)
 
 

@@ -163,7 +163,7 @@ def test_indirect_counts_are_refused_with_what_to_do():
         ([1.0], hw.RangeError, "at least 2"),
         ([1.0, math.nan, 2.0], hw.RangeError, "reading 2 is missing"),
         (5, hw.NotationError, "several readings in a row"),
-        (["100 tex", "5 g"], hw.UnitError, "was given for a"),
+        (["100 tex", "5 g"], hw.UnitError, "not of linear density"),
         (hw.q(np.ones((2, 2)), "tex"), hw.NotationError, "one row"),
         (["a", "b"], hw.NotationError, "a"),
     ],

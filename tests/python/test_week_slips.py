@@ -33,7 +33,7 @@ def cleaned(told):
             lambda: hw.mill.balance(1.7, ["673 g"]),
             "balance, into: give a mass",
         ),
-        (lambda: hw.mill.balance("1.7 lb", [673]), "balance, out: a mass is wanted"),
+        (lambda: hw.mill.balance("1.7 lb", [673]), "balance, out: give a mass"),
         (lambda: hw.mill.balance("1.7 lb", ["673 g", None]), "not None"),
         (lambda: hw.mill.balance("1.7 lb", ["673 g", "9 m"]), "out, number 2"),
         (lambda: hw.mill.balance("1.7e3 g", ["673 g"]), "write the mass out"),
@@ -45,7 +45,7 @@ def cleaned(told):
             lambda: hw.mill.cost_through(
                 price_per_mass="4 /kg", stages=[{"name": "a"}], hourly_overhead="20 %"
             ),
-            "given for a money; write it like '120'",
+            "not of money; write it like '120'",
         ),
     ],
 )
