@@ -302,7 +302,7 @@ proptest! {
             let Some(of) = f.inverse_of else { continue };
             let of = catalogue::formula(of).unwrap();
             let given = row(f, &at, list);
-            let Ok(found) = f.answer(&given) else { continue };
+            let found = (f.evaluate)(&given);
             let places = |name: &'static str| {
                 let length = given.len();
                 (0..length).filter(move |place| f.input(*place, length).name == name)
