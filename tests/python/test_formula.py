@@ -279,7 +279,7 @@ def test_the_working_of_what_is_solved_for():
 
 
 def test_the_working_of_a_solution_warns_of_unusual_figures():
-    with pytest.warns(hw.RangeWarning, match="twist = .* is unusual"):
+    with pytest.warns(hw.RangeWarning, match=r"twist = .* is unusual"):
         FACTOR.solve_working("twist", twist_factor="78 turns/cm √tex", count="1.5 tex")
     with pytest.raises(hw.RangeError, match="more than one vegetable_on_greasy"):
         hw.fibre.clean_yield_customs.solve_working(
