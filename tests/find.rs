@@ -35,7 +35,7 @@ const MEANT: &[(&str, &[&str])] = &[
     ("grist", &["formula count_of"]),
     ("sley", &["function choose_reed"]),
     ("dent", &["function choose_reed"]),
-    ("wpi", &["function wraps"]),
+    ("wpi", &["calculation wraps"]),
     ("ply", &["formula fold_alike"]),
     ("aran", &["row hand_knitting_weights"]),
     ("dk", &["row hand_knitting_weights"]),

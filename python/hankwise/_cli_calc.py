@@ -215,5 +215,6 @@ def _calculation(
     else:
         print(found)
         print(
-            f"\nMore: --working NAME (such as {next(iter(found.keys()))}), --workbook FILE.xlsx, --json"
+            f"\nMore: --working NAME (such as {next(iter(found.keys()))}), "
+            "--workbook FILE.xlsx, --json"
         )

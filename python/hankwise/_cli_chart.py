@@ -69,7 +69,8 @@ def _column(path: Path, name: str | None) -> list[float]:
         # A comma within a number would make two of it, and the first would be taken for all.
         if any(cell.strip() for cell in row[len(heads) :]):
             raise hw.NotationError(
-                f"{path}, row {number}: it has more columns than the header; write the decimal mark "
+                f"{path}, row {number}: it has more columns than the header; write the "
+                "decimal mark "
                 "as a point, and thousands without a comma"
             )
         cell = row[place].strip() if place < len(row) else ""

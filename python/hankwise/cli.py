@@ -170,7 +170,8 @@ def _weave(args: argparse.Namespace) -> None:
     colours = {name: getattr(args, name) for name in ("warp", "weft")}
     if args.picture is None and (args.kind or any(colours.values())):
         raise hw.NotationError(
-            "--kind, --warp and --weft say how to draw a picture; write --picture FILE.svg with them"
+            "--kind, --warp and --weft say how to draw a picture; "
+            "write --picture FILE.svg with them"
         )
     weave = hw.cloth.weave(" ".join(args.words))
     if args.picture is not None:

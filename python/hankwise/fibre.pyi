@@ -559,21 +559,24 @@ def clean_yields(
     customs_content_shrinkage: _Plain | None = None,
     customs_yield_shrinkage: _Plain | None = None,
     vegetable_base: _Plain | None = None,
-) -> Results[Literal[
-    "wool_base",
-    "iwto_16",
-    "iwto_16_shrinkage",
-    "iwto_17",
-    "iwto_17_shrinkage",
-    "japanese",
-    "japanese_shrinkage",
-    "top_and_noil",
-    "top_and_noil_shrinkage",
-    "customs_content",
-    "customs_content_shrinkage",
-    "customs_yield",
-    "customs_yield_shrinkage",
-], Quantity]:
+) -> Results[
+    Literal[
+        "wool_base",
+        "iwto_16",
+        "iwto_16_shrinkage",
+        "iwto_17",
+        "iwto_17_shrinkage",
+        "japanese",
+        "japanese_shrinkage",
+        "top_and_noil",
+        "top_and_noil_shrinkage",
+        "customs_content",
+        "customs_content_shrinkage",
+        "customs_yield",
+        "customs_yield_shrinkage",
+    ],
+    Quantity,
+]:
     """Every yield of a lot by each definition of the trade, from any one of them.
 
     wool_base: clean dry fibre in the greasy wool
@@ -666,15 +669,18 @@ def will_spin(
     system: Literal["woollen", "semi-worsted", "worsted"] | None = None,
     staple: _Measure | Sequence[_Measure] | None = None,
     roller_setting: _Measure | Sequence[_Measure] | None = None,
-) -> Results[Literal[
-    "fibre_count",
-    "fibres",
-    "fibres_needed",
-    "fibres_ratio",
-    "limit_count",
-    "limit_irregularity",
-    "setting_over_staple",
-], Quantity]:
+) -> Results[
+    Literal[
+        "fibre_count",
+        "fibres",
+        "fibres_needed",
+        "fibres_ratio",
+        "limit_count",
+        "limit_irregularity",
+        "setting_over_staple",
+    ],
+    Quantity,
+]:
     """Fibres in the section of a wool yarn against what a way of spinning needs: woollen, semi-
     worsted or worsted.
 

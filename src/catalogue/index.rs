@@ -151,8 +151,12 @@ fn fields(entry: &Entry) -> Vec<Field> {
         Entry::Calculation(c) => {
             add(SUMMARY, &[c.title, c.summary]);
             add(DETAIL, &[c.room(), c.details]);
-            flat(c.inputs).iter().for_each(|ask| add(DETAIL, &[ask.name(), ask.meaning()]));
-            answers(c.outputs).iter().for_each(|a| add(DETAIL, &[a.name, a.meaning]));
+            for ask in flat(c.inputs) {
+                add(DETAIL, &[ask.name(), ask.meaning()]);
+            }
+            for answer in answers(c.outputs) {
+                add(DETAIL, &[answer.name, answer.meaning]);
+            }
         }
         Entry::Function(function) => {
             add(SUMMARY, &[function.summary]);

@@ -287,13 +287,15 @@ CALLS: dict[str, list[dict[str, Any]]] = {
     "mule": [
         {
             "spindles": 120, "travel": "1.83 m", "cycle": "22.5 s", "count": "150 tex",
-            "efficiency": "85 %", "wanted_draft": 1.4, "wanted_twist": "320 turns/m", "yarn_mass": "30 kg",
+            "efficiency": "85 %", "wanted_draft": 1.4, "wanted_twist": "320 turns/m",
+            "yarn_mass": "30 kg",
             "loss": "2 %", "package_mass": "90 g", "break_rate": 40, "patrol_time": "6 min",
             "piecing_time": "20 s", "work_load": "70 %",
         },
         {
             "spindles": 200, "travel": "72 in", "let_in": "2 in", "cycle": "20 s",
-            "count": "16 YSW", "efficiency": "80 %", "wanted_draft": 1.35, "delivered_per_tooth": "1.5 in",
+            "count": "16 YSW", "efficiency": "80 %", "wanted_draft": 1.35,
+            "delivered_per_tooth": "1.5 in",
             "delivery_wheels": [32, 34, 36], "wanted_twist": "9 tpi", "coiling": 8, "slip": "2 %",
             "turns_per_tooth": 10, "twist_wheels": [56, 60, 64, 68], "yarn_mass": "60 lb",
             "per_person": 300,

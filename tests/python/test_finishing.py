@@ -59,8 +59,16 @@ def test_changes_compound_as_products(chain):
 def test_the_chain_is_told_stage_by_stage():
     cloth = hw.cloth.finishing(processes=CHAIN, **LOOM)
     text = str(cloth)
-    for piece in ["off the loom", "scour", "together", "ends/cm", "weft, Nm", "running, g/m",
-                  "crimp of the warp and weft is taken as unchanged", "Keep guards on"]:  # fmt: skip
+    for piece in [
+        "off the loom",
+        "scour",
+        "together",
+        "ends/cm",
+        "weft, Nm",
+        "running, g/m",
+        "crimp of the warp and weft is taken as unchanged",
+        "Keep guards on",
+    ]:
         assert piece in text
     assert "<table>" in cloth._repr_html_()
     assert cloth["press.width"] == cloth["finished.width"]

@@ -188,7 +188,7 @@ def test_what_a_ball_band_refuses():
         hw.yarn.ball_band(count="4 Nm", ball_mass="0 g")
     with pytest.raises(hw.UnitError, match="ball_band, ball_mass: 50 has no unit"):
         hw.yarn.ball_band(count="4 Nm", ball_mass=50)
-    with pytest.raises(hw.HankwiseError, match="country: .*there are those of"):
+    with pytest.raises(hw.HankwiseError, match=r"country: .*there are those of"):
         hw.yarn.ball_band(count="4 Nm", country="Atlantis")
     with pytest.warns(hw.RangeWarning, match="ball_mass = 5 kg"):
         hw.yarn.ball_band(count="4 Nm", ball_mass="5 kg")

@@ -288,7 +288,7 @@ def test_errors_of_a_lot_file_name_place_and_remedy(first_lot, change, words):
 def test_files_that_cannot_be_read(tmp_path):
     (tmp_path / "bytes.toml").write_bytes(b"\xff\xfe")
     for path in (tmp_path / "none.toml", tmp_path, tmp_path / "bytes.toml"):
-        with pytest.raises(hw.PlanError, match="cannot be read|no such file"):
+        with pytest.raises(hw.PlanError, match=r"cannot be read|no such file"):
             hw.plan.load(path)
 
 

@@ -54,7 +54,7 @@ pub(super) struct LoomSettings<N> {
 
 /// The reeds of the loom.
 #[derive(Clone, Debug, Inputs)]
-struct Reeds<N> {
+struct Rack<N> {
     /// reeds owned
     #[parts("reed", ReedCount, "[\"20 dents/10 cm\", \"24 dents/10 cm\"]")]
     reeds: Owned,
@@ -94,8 +94,8 @@ impl Loom {
         draft: &mut Draft,
     ) -> Result<Self> {
         let cone = cone.read(draft, |reader| Cone::take(reader))?;
-        let Reeds { reeds, set, weft, size, machine } =
-            loom.read(draft, |reader| Reeds::take(reader))?;
+        let Rack { reeds, set, weft, size, machine } =
+            loom.read(draft, |reader| Rack::take(reader))?;
         let finish = finish.read(draft, |reader| Finish::take(reader))?;
         // The mill adjusts its yarn from lot to lot, not its reeds: the likely values choose.
         let likely = set.map(&mut |place| Given::base(&draft.given[place.0]));
