@@ -1,8 +1,8 @@
 //! Agreed allowances for moisture.
 
+use hankwise::fibre;
 use hankwise::handbook::{self, Figure};
 use hankwise::quantity::{Kind, unit};
-use hankwise::{catalogue, fibre};
 use pyo3::prelude::*;
 
 use crate::call::warn;

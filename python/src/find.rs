@@ -8,6 +8,9 @@ use pyo3::types::{PyDict, PyList, PySlice};
 
 use crate::errors::raise;
 
+/// A function and what to call it with, as pickle wants them.
+type Call<'py> = (Bound<'py, PyAny>, (String, Option<&'static str>));
+
 /// What a search found: a formula, a calculation, a table, a count system and so on.
 #[pyclass(frozen, module = "hankwise", weakref)]
 pub(crate) struct Hit {
@@ -141,10 +144,7 @@ impl Found {
     fn _repr_html_(&self) -> String {
         self.inner.html(Face::Python)
     }
-    fn __reduce__<'py>(
-        &self,
-        py: Python<'py>,
-    ) -> PyResult<(Bound<'py, PyAny>, (String, Option<&'static str>))> {
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<Call<'py>> {
         let again = py.import("hankwise._hankwise")?.getattr("find")?;
         Ok((again, (self.words.clone(), self.kind.map(EntryKind::word))))
     }

@@ -184,7 +184,9 @@ impl Results {
     }
     /// The rows of results with a name, as dictionaries; none where no such rows are.
     fn rows<'py>(&self, py: Python<'py>, name: &str) -> PyResult<Option<Bound<'py, PyList>>> {
-        let Some(label) = rows_label(self.card.outputs, name) else { return Ok(None) };
+        let Some(Output::Rows { label, .. }) = list(self.card.outputs, name) else {
+            return Ok(None);
+        };
         let rows = PyList::empty(py);
         let mut last: Option<(String, Bound<'py, PyDict>)> = None;
         for (place, shown) in self.all().iter().enumerate() {
@@ -208,11 +210,11 @@ impl Results {
     }
 }
 
-/// By what the rows of a list are told apart, where there is such a list.
-fn rows_label(outputs: &'static [Output], name: &str) -> Option<Option<&'static str>> {
+/// The list of results with a name, where there is one.
+fn list(outputs: &'static [Output], name: &str) -> Option<&'static Output> {
     outputs.iter().find_map(|output| match output {
-        Output::Rows { name: other, label, .. } if *other == name => Some(*label),
-        Output::Part { outputs, .. } => rows_label(outputs, name),
+        Output::Rows { name: other, .. } if *other == name => Some(output),
+        Output::Part { outputs, .. } => list(outputs, name),
         _ => None,
     })
 }
