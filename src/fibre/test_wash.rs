@@ -107,7 +107,7 @@ pub struct TestWashResults<N> {
 ...                           regain=\"16 %\", fat=\"0.8 %\")
 >>> wash[\"clean_yield\"], wash[\"low\"], wash[\"high\"]
 (<fraction: 52.96 %>, <fraction: 49.42 %>, <fraction: 56.50 %>)",
-    cautions = ["raw fleece"],
+    cautions = ["raw fleece", "scouring"],
     check = check
 )]
 pub fn test_wash<N: Number>(given: &TestWashInputs<N>) -> TestWashResults<N> {

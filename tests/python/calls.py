@@ -69,8 +69,8 @@ CLOTH = {
 }  # fmt: skip
 # What may be known of its wave, in turn.
 CRIMPS = [
-    {"warp_crimp": "4.5 %"}, {"warp_length": "1.045 mm"}, {"warp_height": "0.2923 mm"},
-    {"warp_angle": "18.23 °"}, {"weft_crimp": "7 %"}, {"weft_length": "1.190 mm"},
+    {"warp_crimp": "4.5 %"}, {"warp_thread_length": "1.045 mm"}, {"warp_height": "0.2923 mm"},
+    {"warp_angle": "18.23 °"}, {"weft_crimp": "7 %"}, {"weft_thread_length": "1.190 mm"},
     {"weft_height": "0.4077 mm"}, {"weft_angle": "22.80 °"},
 ]  # fmt: skip
 CALLS: dict[str, list[dict[str, Any]]] = {

@@ -27,7 +27,11 @@ PLAIN = {
             "setts, weave: a text",
         ),
         (lambda: cloth.choose_reed("5 ends/cm", None), TypeError, f"reeds: .*not None; .*'{REED}'"),
-        (lambda: cloth.choose_reed("5 ends/cm", {REED}), TypeError, f"reeds: numbers.*'{REED}'"),
+        (
+            lambda: cloth.choose_reed("5 ends/cm", {REED}),
+            TypeError,
+            f"reeds: write numbers.*'{REED}'",
+        ),
         # Whole numbers.
         (
             lambda: cloth.choose_reed("5 ends/cm", REED, period=-1),
@@ -49,7 +53,7 @@ PLAIN = {
         (
             lambda: cloth.colour_order(["4 blue"]),
             TypeError,
-            "order: a text such as '24 grey 4 white'",
+            "order: write a text such as '24 grey 4 white'",
         ),
         (lambda: cloth.satin_moves(-1), hw.RangeError, "satin_moves, ends: .*whole number"),
         # What is no weave, and why.
@@ -61,8 +65,8 @@ PLAIN = {
         (lambda: TWILL.picture(repeats=3), TypeError, r"such as \(2, 3\), not 3"),
         (lambda: TWILL.picture(repeats=(0, 1)), TypeError, r"not \(0, 1\)"),
         (lambda: TWILL.picture("face", warp="4 bleu"), hw.NotationError, "mean 'blue'.; write"),
-        (lambda: TWILL.picture().save("twill.png"), hw.NotationError, r"ends in \.svg"),
-        (lambda: TWILL.picture().save(""), hw.NotationError, r"ends in \.svg"),
+        (lambda: TWILL.picture().save("twill.png"), hw.NotationError, r"must end in \.svg"),
+        (lambda: TWILL.picture().save(""), hw.NotationError, r"must end in \.svg"),
         # Figures that are none.
         (
             lambda: cloth.process(name="scour", width_shrinkage=float("inf")),

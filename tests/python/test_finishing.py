@@ -67,7 +67,7 @@ def test_the_chain_is_told_stage_by_stage():
         "weft, Nm",
         "running, g/m",
         "crimp of the warp and weft is taken as unchanged",
-        "Keep guards on",
+        "guards on",
     ]:
         assert piece in text
     assert "<table>" in cloth._repr_html_()

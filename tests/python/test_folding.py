@@ -186,7 +186,7 @@ TWIST = {"twist_constant": "4320 tpi", "wanted_twist": "9 tpi", "wheels": [40]}
     [
         ({"wheels": [34.5]}, hw.RangeError, "change_wheel: wheels: .*whole teeth"),
         ({"wheels": []}, hw.NotationError, r"no part is owned.*\[50, 54, 58\]"),
-        ({"wheels": 40}, hw.NotationError, "wheels: a list"),
+        ({"wheels": 40}, hw.NotationError, "wheels: write a list"),
         ({"law": "linear"}, hw.NotationError, "'linear' is not one of its words"),
         ({"wanted_twist": "16 Nm"}, hw.UnitError, "wanted_twist: .*twist"),
         ({"twist_constant": "4320"}, hw.UnitError, "twist_constant: .*4320 has no"),

@@ -47,7 +47,7 @@ def test_shares_may_be_plain_and_percent():
         (lambda: FACTOR("9 Nm", "16 YSW"), hw.UnitError, "'Nm' is a unit of linear density"),
         (lambda: FACTOR("9 tpi", "16 cut"), hw.UnitError, "galashiels-cut"),
         (lambda: FACTOR("9 tpi", "16 Nek"), hw.UnitError, "worsted"),
-        (lambda: FACTOR(hw.q("9 kg"), "16 YSW"), hw.UnitError, "of mass .*not of twist"),
+        (lambda: FACTOR(hw.q("9 kg"), "16 YSW"), hw.UnitError, "9 kg is a mass .*for a twist"),
         (lambda: FACTOR(np.array([9.0]), "16 YSW"), hw.UnitError, "9 has no unit"),
         (lambda: FACTOR(["9 tpi"], "16 YSW"), TypeError, "twist_factor, twist: write numbers"),
         (lambda: FACTOR("9 tpi", "0 YSW"), hw.RangeError, "count: '0 YSW'.*finite"),

@@ -92,7 +92,7 @@ def test_wrong_things_are_refused():
         hw.yarn.parse("2/3", system="Nm", order="count-first")  # type: ignore[arg-type]
     with pytest.raises(hw.UnitError, match="galashiels-cut"):
         hw.yarn.parse("2/22", system="cut")
-    with pytest.raises(hw.NotationError, match="separately"):
+    with pytest.raises(hw.NotationError, match="this says Ne, but the system given is Nm"):
         hw.yarn.parse("2/22 Ne", system="Nm")
     with pytest.raises(hw.NotationError, match="no working"):
         yarn.working("resultent")  # type: ignore[arg-type]
