@@ -317,17 +317,17 @@ impl<N: Number> V<N> {
     ) -> Self {
         V(self.0.if_less(than.into().0, then.into().0, otherwise.into().0))
     }
-    /// Adds up; nothing to add up is no number.
+    /// Adds up; an empty list gives NaN.
     #[inline(always)]
     pub fn sum(all: impl Iterator<Item = V<N>>) -> Self {
         all.reduce(|sum, x| sum + x).unwrap_or_else(|| V::constant(f64::NAN))
     }
-    /// Multiplies together; nothing to multiply is no number.
+    /// Multiplies together; an empty list gives NaN.
     #[inline(always)]
     pub fn product(all: impl Iterator<Item = V<N>>) -> Self {
         all.reduce(|product, x| product * x).unwrap_or_else(|| V::constant(f64::NAN))
     }
-    /// The first of a list; where there is none it is no number.
+    /// The first of a list; an empty list gives NaN.
     #[inline(always)]
     pub fn first(mut all: impl Iterator<Item = V<N>>) -> Self {
         all.next().unwrap_or_else(|| V::constant(f64::NAN))

@@ -64,7 +64,7 @@ fn every_input_of_a_formula_is_in_the_glossary() {
                 panic!("{}: {} is not in the glossary", formula.name, input.name)
             });
             let at = format!("{}: {}", formula.name, input.name);
-            assert!(row.of.contains("formula"), "{at} is no name for formulas");
+            assert!(row.of.contains("formula"), "{at} is not a name for formulas");
             assert_eq!(input.symbol, row.symbol, "{at} has another symbol in the glossary");
             let kind = input.kind.name().to_owned();
             assert!(row.kinds.contains(&kind), "{at} is a {kind}, in the glossary {:?}", row.kinds);

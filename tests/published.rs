@@ -8,7 +8,7 @@
 //! the name `"="`. `{"mass": "?", "regain": "17 %", "=": "100 kg"}` asks for the mass of which 100 kg
 //! come out; `expected` is then that input, in `unit`, and the formula is solved for it.
 //!
-//! What is no formula is asked under one of the names in `published/others.rs`.
+//! Anything that is not a formula is asked under one of the names in `published/others.rs`.
 
 #[path = "published/others.rs"]
 mod others;

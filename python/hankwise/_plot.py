@@ -61,7 +61,7 @@ def results_figure(name: str, results: Results[str, Any]) -> Any:
         from hankwise._plot_week import week_figure
 
         return week_figure(results)
-    raise NotationError(f"there is no picture of {name}; hankwise.mill.week has one")
+    raise NotationError(f"{name} has no picture; hankwise.mill.week has one")
 
 
 def plan_figure(result: PlanResult) -> Any:
@@ -81,7 +81,7 @@ def _stages(axes: Any, result: PlanResult) -> None:
     greasy, fibre = result.intake
     stated = 1 + result.stated_regain
     names = ["greasy", *(s["name"] for s in stages)]
-    likely = [fibre * stated, *(s["likely"] for s in stages)]
+    planned = [fibre * stated, *(s["planned"] for s in stages)]
     scale = [greasy, *(s["scale_reads"] for s in stages)]
     places = range(len(names))
     axes.bar(
@@ -89,28 +89,28 @@ def _stages(axes: Any, result: PlanResult) -> None:
     )
     axes.bar(
         places,
-        likely,
+        planned,
         width=0.8,
         color="0.62",
         edgecolor="0.25",
-        label=f"fibre at {100 * result.stated_regain:.0f} % regain",
+        label=f"fibre at {100 * result.stated_regain:.0f} % regain, planned",
     )
     if result.draws:
         low = [s["likely"] - s["low"] for s in stages]
         high = [s["high"] - s["likely"] for s in stages]
         axes.errorbar(
             places[1:],
-            likely[1:],
+            [s["likely"] for s in stages],
             yerr=[low, high],
             fmt="none",
             ecolor="black",
             elinewidth=1.4,
             capsize=4,
-            label="low to high (9 lots in 10)",
+            label="in 9 lots of 10",
         )
     # The figures stand below the bands.
-    below = [likely[0], *(s["low"] if s["low"] is not None else s["likely"] for s in stages)]
-    for place, mass, under in zip(places, likely, below, strict=True):
+    below = [planned[0], *(s["low"] if s["low"] is not None else s["planned"] for s in stages)]
+    for place, mass, under in zip(places, planned, below, strict=True):
         axes.annotate(
             f"{mass:.1f}",
             (place, under),
@@ -177,14 +177,14 @@ def _promise(axes: Any, result: PlanResult) -> None:
         axes.text(
             0.02,
             0.97,
-            f"short\n{100 * (1 - chance):.0f} % of draws",
+            f"short\n{100 * (1 - chance):.0f} % of lots",
             transform=axes.transAxes,
             va="top",
         )
         axes.text(
             0.98,
             0.97,
-            f"enough\n{100 * chance:.0f} % of draws",
+            f"enough\n{100 * chance:.0f} % of lots",
             transform=axes.transAxes,
             va="top",
             ha="right",

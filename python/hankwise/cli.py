@@ -46,8 +46,8 @@ def _goods(text: str) -> dict[str, int]:
         name, count = name.strip(), count.strip()
         if not (sign and name and count.isascii() and count.isdigit()):
             raise hw.NotationError(
-                f"--needed {text}: {part.strip()} must be goods and a whole number from 0; "
-                "write hank=200,throw=12"
+                f"--needed {text}: '{part.strip()}' does not name goods and how many, "
+                "a whole number from 0 up; write hank=200,throw=12"
             )
         if name in goods:
             raise hw.NotationError(f"--needed {text}: '{name}' stands twice; write it once")

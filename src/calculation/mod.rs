@@ -161,8 +161,8 @@ impl Calculation {
     pub fn solve_texts(&'static self, given: &[(&str, &str)]) -> Result<Solved> {
         self.solve(self.blank().with_texts(given)?)
     }
-    /// The results for each of many cases: inputs given as columns of one length. `go_on` is told how
-    /// many are done, and ends the run with `false`.
+    /// The results for each of many cases: inputs given as columns of one length. `go_on` gets the
+    /// number done so far, and stops the run by answering `false`.
     pub fn cases(&'static self, given: &Given, go_on: GoOn<'_>) -> Result<Cases> {
         (self.runs.cases)(self, given, go_on)
     }

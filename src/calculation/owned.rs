@@ -19,7 +19,7 @@ impl Owned {
     pub fn all(&self) -> &[f64] {
         self.parts.all()
     }
-    /// The part that is set, whatever is wanted.
+    /// The part to use, where the choice is fixed.
     pub fn set(&self) -> Option<f64> {
         self.set
     }

@@ -167,7 +167,7 @@ fn row_words(table: &Table, figures: &[&Figure], typed: &str) -> String {
     if all(typed) {
         return typed.to_owned();
     }
-    // Synonyms are none of the table's own words: those of the first row lead to it.
+    // A table has no synonyms of its own: those of its first row lead to it.
     figures[0].of.iter().flat_map(|word| words(word)).collect::<Vec<_>>().join(" ")
 }
 

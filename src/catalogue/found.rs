@@ -54,7 +54,7 @@ impl Hit {
     }
 }
 
-/// The keys of a stage in a lot file; nothing for what is no stage.
+/// The keys of a stage in a lot file; empty for any other entry.
 fn stage_keys(entry: &Entry) -> String {
     #[cfg(feature = "plan-file")]
     if let Entry::Stage(stage) = entry {

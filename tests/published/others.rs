@@ -1,4 +1,4 @@
-//! Rows about what is no formula: a figure of the handbook, a figure of a weave or of a satin.
+//! Rows about things other than formulas: a figure of the handbook, a figure of a weave or of a satin.
 //!
 //! - `handbook`: `table`, `of` (words that find one figure in it), `end` (`low`, `high` or `only`);
 //! - `weave`: `weave` (a name, or its picks from the first woven), `figure`, and for

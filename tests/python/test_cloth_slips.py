@@ -56,7 +56,7 @@ PLAIN = {
             "order: write a text such as '24 grey 4 white'",
         ),
         (lambda: cloth.satin_moves(-1), hw.RangeError, "satin_moves, ends: .*whole number"),
-        # What is no weave, and why.
+        # Texts that are not a weave, and why.
         (lambda: cloth.weave([[1, 0], [1]]), TypeError, "not all of one length"),
         (lambda: cloth.weave(np.zeros((2, 2, 2))), TypeError, "3 dimensions"),
         (lambda: cloth.weave([1, 0]), TypeError, "1 dimensions"),

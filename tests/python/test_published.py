@@ -7,7 +7,7 @@ A row may ask for an input instead of the result: that input is "?" and the resu
 the name "=". `{"mass": "?", "regain": "17 %", "=": "100 kg"}` asks for the mass of which 100 kg
 come out; `expected` is then that input, in `unit`, and the formula is solved for it.
 
-Rows about what is no formula (a figure of the handbook, of a weave, of a satin; a grade) are
+Rows about things other than formulas (figures of the handbook, of a weave or satin; a grade) are
 described in `tests/published/others.rs`.
 """
 

@@ -76,7 +76,7 @@ def test_an_invoice_counts_fat_once():
     assert invoiced == pytest.approx(32.6 * 211 / 250 * 1.178)
     said = one_line(lot)
     assert "0.8 % for fat, oil and dressing" in said
-    # What a cleaned sample lost is no regain.
+    # What a sample loses in cleaning is not regain.
     assert "regain found" not in said
     assert "regain" not in lot
     lot = {"lot_mass": "10 kg", "regain": "17 %", "allowances": ["17 %"]}

@@ -29,8 +29,8 @@ pub(super) struct Stay<N> {
     pub(super) finish: V<N>,
 }
 
-/// The lightness of a colour: as given, else of a natural shade. Of one that is not known it is no number,
-/// and refused.
+/// The lightness of a colour: as given, else that of a natural shade. An unknown colour gives NaN and is
+/// refused.
 fn light<N: Number>(colour: &str, given: Option<Fraction<N>>) -> V<N> {
     given.map_or_else(|| V::constant(lightness(colour).unwrap_or(f64::NAN)), Fraction::v)
 }

@@ -274,7 +274,7 @@ impl Yarn {
     /// The same yarn with a measured count of the whole.
     ///
     /// # Errors
-    /// Where it is no count.
+    /// Where it is not a count.
     pub fn with_whole(mut self, count: Amount) -> Result<Self> {
         if count.unit.kind != Kind::LinearDensity {
             return Err(Error::unit(format!(

@@ -271,7 +271,7 @@ fn is_short_member(cursor: &Cursor<'_>) -> Result<bool> {
     match cursor.peek() {
         b'0'..=b'9' | b'.' => is_short(cursor, &Reading::default()),
         b'A'..=b'Z' | b'a'..=b'z' => {
-            // What is no count system is better told of as a count that is missing.
+            // Other letters are better reported as a missing count.
             Ok(trade::prefix(&mut cursor.clone()).is_ok_and(|prefix| prefix.is_some()))
         }
         _ => Ok(false),

@@ -36,7 +36,7 @@ const fn austrian(of: &'static [&'static str], low: f64, high: f64) -> Figure {
 pub(crate) static HAND_KNITTING_WEIGHTS: Table = Table {
     name: "hand_knitting_weights",
     title: "Hand-knitting words and the yarn they are used for",
-    about: "A word for a thickness is no count and no number of strands: 8 ply is often two. The \
+    about: "A word for a thickness is neither a count nor a number of strands: 8 ply is often two. The \
             tables in use overlap and contradict each other, so every row says whose it is. The \
             bands hold for wool and what is as light; cotton and silk of one thickness run shorter.",
     columns: &["country", "word"],

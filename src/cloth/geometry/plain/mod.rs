@@ -100,8 +100,8 @@ const KNOWN: usize = 12;
 fn input(place: usize) -> &'static Input {
     match &PlainClothInputs::<f64>::ITEMS[place] {
         Item::One(input) => input,
-        // Each is one quantity.
-        other => unreachable!("{other:?}"),
+        // `PlainClothInputs` has no lists or parts, so each of its items is one input.
+        other => unreachable!("an input of a plain cloth is one quantity: {other:?}"),
     }
 }
 

@@ -44,7 +44,7 @@ pub(super) fn report(
     }
     let known = given.known();
     if let Some(cloth) = settle(&known) {
-        // To a power of ten: the last digit of rounding is no news.
+        // To a power of ten: the last digits are only rounding.
         let off = 10_f64.powf(cloth.residual().max(1e-16).log10().ceil());
         foot.push(format!("the equations are off by no more than {off:.0e} mm"));
     }
