@@ -4,6 +4,7 @@ import xml.etree.ElementTree as ET
 
 import hankwise as hw
 import pytest
+from hankwise._plot import plan_figure
 from hankwise.cli import main
 from hypothesis import given
 from hypothesis import strategies as st
@@ -122,3 +123,9 @@ def test_on_the_command_line(tmp_path, capsys):
     assert "#000080" in path.read_text(encoding="utf-8")
     assert main(["weave", "plain", "--kind", "draft"]) != 0
     assert "--picture FILE.svg" in capsys.readouterr().err
+
+
+def test_the_picture_of_a_plan_writes_the_masses_of_its_screen():
+    result = hw.plan.load("examples/first-lot.toml").run(2_000)
+    written = [text.get_text() for text in plan_figure(result).axes[0].texts]
+    assert written[1:] == [f"{stage['planned']:.1f}" for stage in result.stages]
