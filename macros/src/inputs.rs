@@ -24,6 +24,7 @@ struct Card {
     basis: Expr,
     zero: bool,
     broken: bool,
+    half_digit_of: Option<LitStr>,
 }
 
 /// A range: `10.0..=2000.0`, or `..` where none is usual.
@@ -60,6 +61,7 @@ impl Parse for Card {
             basis: text("common practice"),
             zero: false,
             broken: false,
+            half_digit_of: None,
         };
         while !input.is_empty() {
             input.parse::<Token![,]>()?;
@@ -78,6 +80,10 @@ impl Parse for Card {
                 "like" => {
                     input.parse::<Token![=]>()?;
                     card.like = input.parse()?;
+                }
+                "half_digit_of" => {
+                    input.parse::<Token![=]>()?;
+                    card.half_digit_of = Some(input.parse()?);
                 }
                 "basis" => {
                     input.parse::<Token![=]>()?;
@@ -108,10 +114,10 @@ impl Card {
     /// The input as data.
     fn input(&self, name: &str, meaning: &str, kind: &Ident, optional: bool) -> Tokens {
         let home = home();
-        let Card { symbol, low, high, or, like, basis, zero, broken } = self;
+        let Card { symbol, low, high, or, like, basis, zero, broken, half_digit_of } = self;
         let presence = match or {
             Some(or) => quote!(#home::Presence::Default(#or)),
-            None if optional => quote!(#home::Presence::Optional),
+            None if optional || half_digit_of.is_some() => quote!(#home::Presence::Optional),
             None => quote!(#home::Presence::Needed),
         };
         let zero = or.as_ref().map_or_else(|| quote!(#zero), |or| quote!(#zero || #or == 0.0));
@@ -363,7 +369,10 @@ fn quantity(attrs: &[Attribute], name: &Ident, words: &str, ty: &Type) -> syn::R
     let members = quote!(.into_iter().map(#path::base).collect());
     let (take, map) = match (list.is_some(), optional.is_some(), &card.or) {
         (false, false, None) => {
-            let place = ask("needed");
+            let place = match &card.half_digit_of {
+                Some(of) => quote!(#home::Source::or_half_digit(source, &#input, #of)?),
+                None => ask("needed"),
+            };
             (quote!(#path::base(#place)), quote!(#path::base(to(it.inner()))))
         }
         (false, false, Some(or)) => (

@@ -18,7 +18,6 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 from hankwise import plan
 from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (
-    Balance,
     Calculation,
     Capability,
     Chart,
@@ -40,7 +39,6 @@ from hankwise._hankwise import (
     Quantity,
     RangeError,
     RangeWarning,
-    ReedChoice,
     Results,
     Rounded,
     Summary,
@@ -66,7 +64,6 @@ from hankwise._hankwise import (
 )
 
 __all__ = [
-    "Balance",
     "Calculation",
     "Capability",
     "Chart",
@@ -88,7 +85,6 @@ __all__ = [
     "Quantity",
     "RangeError",
     "RangeWarning",
-    "ReedChoice",
     "Results",
     "Rounded",
     "Summary",

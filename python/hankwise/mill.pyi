@@ -15,7 +15,6 @@ from hankwise._hankwise import (
     _Named,
     _Plain,
     _Plains,
-    balance as balance,
 )
 
 @_as_formula
@@ -1873,6 +1872,38 @@ def yield_of_equal_charge(tariff_in: _Measure, tariff_out: _Measure) -> Quantity
 
     tariff_in: tariff for a kilogram sent in
     tariff_out: tariff for a kilogram that comes out
+    """
+
+class _BalanceOut(TypedDict):
+    name: NotRequired[str | None]
+    mass: _Measure
+    balance_error: NotRequired[_Measure | None]
+    clean_yield: NotRequired[_Plain | None]
+    regain: NotRequired[_Plain | None]
+    fat: NotRequired[_Plain | None]
+    vegetable: NotRequired[_Plain | None]
+
+@_as_calculation
+def balance(
+    *,
+    mass_in: _Measure | Sequence[_Measure],
+    out: _Named[_BalanceOut],
+    balance_error: _Measure | Sequence[_Measure] | None = None,
+    clean_yield: _Plain | None = None,
+    regain: _Plain | None = None,
+    fat: _Plain | None = None,
+    vegetable: _Plain | None = None,
+) -> Results[str, Any]:
+    """What went into a stage, or a whole lot, against what came out of it.
+
+    mass_in: mass that goes in, as weighed
+    balance_error: how far the balance may be misread, either way; half of the last digit written
+    if omitted
+    clean_yield: clean dry fibre, on the mass as weighed
+    regain: water on clean dry fibre
+    fat: grease, dirt and oil, on clean dry fibre
+    vegetable: vegetable matter on clean dry fibre
+    out: what came out, waste included
     """
 
 @_as_calculation

@@ -13,6 +13,7 @@ use crate::inputs::{
     Call, Given, base_unit, has_several, is_row, labelled, locate, members, one, one_figure,
     one_shape,
 };
+use crate::quantity::Quantity;
 use crate::results::{Container, Results};
 
 // A calculation. Its class has no doc comment, which would stand before the `__doc__` of each.
@@ -56,7 +57,7 @@ impl Calculation {
                 }
                 _ => {
                     let value = read(&given, &item, &value).map_err(at)?;
-                    given.set(&name, value).map_err(|e| raise(&e.at(self.card.name)))?;
+                    given.put(&item, value).map_err(|e| raise(&e.at(self.card.name)))?;
                 }
             }
         }
@@ -107,7 +108,15 @@ fn read(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> Py
             Ok(Value::One(amount, typed))
         }
         Item::List(input) => {
-            let all = members(value, input.name, input.kind)?;
+            // One may stand alone.
+            let one = |value: &Bound<'_, PyAny>| {
+                value.is_instance_of::<PyString>()
+                    || value.is_instance_of::<Quantity>()
+                    || value.extract::<f64>().is_ok()
+            };
+            let alone = one(value) && !has_several(value);
+            let all =
+                if alone { vec![value.clone()] } else { members(value, input.name, input.kind)? };
             let all: PyResult<Vec<(Amount, Option<String>)>> =
                 all.iter().map(|member| one_figure(member, input.kind)).collect();
             Ok(Value::List(all?))
@@ -151,7 +160,7 @@ fn read(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> Py
                     }
                     let item = row.item(&name).map_err(|e| at(&name, raise(&e)))?;
                     let value = read(&row, &item, &value).map_err(|e| at(&name, e))?;
-                    row.set(&name, value).map_err(|e| raise(&e.at(&here)))?;
+                    row.put(&item, value).map_err(|e| raise(&e.at(&here)))?;
                 }
                 all.push(row);
             }
@@ -177,6 +186,11 @@ fn text(value: &Bound<'_, PyAny>) -> PyResult<String> {
         .map_err(|_| PyTypeError::new_err(format!("a text goes here, not {}", shown(value))))
 }
 
+/// The name of the only one.
+fn one_of<'a>(mut items: impl Iterator<Item = &'a Item>) -> Option<&'static str> {
+    items.next().map(Item::name).filter(|_| items.next().is_none())
+}
+
 /// The members of a list of things: dictionaries, or pairs of a name and a dictionary, or a dictionary
 /// of dictionaries by name.
 fn described<'py>(
@@ -198,9 +212,9 @@ fn described<'py>(
             shown(what)
         ))
     };
-    // Where one thing is asked of each, its value may stand alone: {"hank": "100 g"}.
-    let mut asked = names.iter().map(Item::name).filter(|name| Some(*name) != list.label);
-    let only = asked.next().filter(|_| asked.next().is_none());
+    // Where one thing has to be given of each, its value may stand alone: {"hank": "100 g"}.
+    let asked = || names.iter().filter(|item| Some(item.name()) != list.label);
+    let only = one_of(asked().filter(|item| item.is_needed())).or_else(|| one_of(asked()));
     let dict = |fields: &Bound<'py, PyAny>| -> PyResult<Bound<'py, PyDict>> {
         if fields.is_none() {
             return Ok(PyDict::new(py));

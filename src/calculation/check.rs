@@ -1,7 +1,7 @@
 //! What is said of a calculation once its numbers are known: refusals, warnings, notes.
 
 use crate::error::{Error, Result};
-use crate::quantity::{Kind, Typed};
+use crate::quantity::{Amount, Kind, Typed};
 
 /// What a check returns: nothing where it only warns and notes, a result where it may refuse.
 pub trait Checked {
@@ -27,6 +27,10 @@ pub trait Context {
     fn say(&self, base: f64, kind: Kind) -> String;
     /// An error at an input.
     fn refuse(&self, name: &str, message: String) -> Error;
+    /// The quantity of a value, as it was given.
+    fn given(&self, _base: f64, _kind: Kind) -> Option<Amount> {
+        None
+    }
 }
 
 /// Takes what a calculation has to say besides its numbers.
@@ -60,6 +64,10 @@ impl<'a> Check<'a> {
     /// A value of a kind in words.
     pub fn say_base(&self, base: f64, kind: Kind) -> String {
         self.context.say(base, kind)
+    }
+    /// A quantity as it was given: in its own unit.
+    pub fn given<Q: Typed<f64>>(&self, quantity: Q) -> Option<Amount> {
+        self.context.given(quantity.v().0, Q::KIND)
     }
     /// An error at an input; see [`refuse!`](crate::refuse).
     pub fn refuse(&self, name: &str, message: impl Into<String>) -> Error {

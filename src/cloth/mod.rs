@@ -55,5 +55,10 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 ];
 
 /// The calculations of this room, subject by subject.
-pub(crate) const CALCULATIONS: &[&[&Calculation]] =
-    &[finishing::CALCULATIONS, geometry::CALCULATIONS, piece::CALCULATIONS, setting::CALCULATIONS];
+pub(crate) const CALCULATIONS: &[&[&Calculation]] = &[
+    finishing::CALCULATIONS,
+    geometry::CALCULATIONS,
+    piece::CALCULATIONS,
+    setting::CALCULATIONS,
+    sleying::CALCULATIONS,
+];

@@ -27,7 +27,7 @@ mod wet;
 mod wheels;
 mod winders;
 
-pub use balance::{Balance, Weighed, balance};
+pub use balance::*;
 pub use blending::*;
 pub use card::*;
 pub use change::*;
@@ -89,6 +89,7 @@ pub(crate) const FORMULAS: &[&[&Formula]] = &[
 
 /// The calculations of the room.
 pub(crate) const CALCULATIONS: &[&[&crate::calculation::Calculation]] = &[
+    balance::CALCULATIONS,
     blending::CALCULATIONS,
     money::CALCULATIONS,
     run::CALCULATIONS,
