@@ -27,6 +27,10 @@ pub trait Context {
     fn say(&self, base: f64, kind: Kind) -> String;
     /// An error at an input.
     fn refuse(&self, name: &str, message: String) -> Error;
+    /// Whether an input was given, in whatever form.
+    fn has(&self, _name: &str) -> bool {
+        false
+    }
     /// The quantity of a value, as it was given.
     fn given(&self, _base: f64, _kind: Kind) -> Option<Amount> {
         None
@@ -78,6 +82,12 @@ impl<'a> Check<'a> {
         let warning = warning.into();
         if !self.warnings.contains(&warning) {
             self.warnings.push(warning);
+        }
+    }
+    /// Says of inputs that were given that they change nothing without another.
+    pub fn idle(&mut self, names: &[&str], without: &str) {
+        for name in names.iter().filter(|name| self.context.has(name)) {
+            self.warn(format!("{name} was given but changes nothing without {without}"));
         }
     }
     /// A sentence under the table with a heading.
