@@ -224,7 +224,7 @@ def test_an_unknown_result_is_refused_with_the_name_to_type(calculation):
 
 
 def test_columns_say_what_single_cases_say():
-    """What one case is warned of, a row of many is warned of too, with the cautions of its formulas."""
+    """What one case is warned of, a row of many is warned of too; cautions likewise."""
     one = hw.mill.mule(**CALLS["mule"][0])
     many = hw.mill.mule(**CALLS["mule"][0] | {"count": ["150 tex", "160 tex"]})
     assert set(many.cautions) == set(one.cautions)
