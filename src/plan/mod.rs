@@ -229,10 +229,14 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
         }
     }
     // Yarn is carded, spun, folded and scoured in this order; what comes before is the mill's affair.
+    // Cones are wound of singles or of folded yarn, scoured or not.
     let rank =
-        |name: &String| ["card", "mule", "twister", "hank-scour"].iter().position(|s| s == name);
-    let turned = |pair: &&[String]| rank(&pair[0]) > rank(&pair[1]);
-    if let Some([first, second]) = names.windows(2).find(turned) {
+        |name: &str| ["card", "mule", "twister", "hank-scour"].iter().position(|s| *s == name);
+    let unwound: Vec<&str> = names.iter().map(String::as_str).filter(|n| *n != "winder").collect();
+    let turned = unwound.windows(2).find(|pair| rank(pair[0]) > rank(pair[1]));
+    let is_unspun = names.iter().skip_while(|n| *n != "winder").any(|n| n == "mule");
+    let unspun = is_unspun.then_some(&["winder", "mule"][..]);
+    if let Some([first, second]) = turned.or(unspun) {
         return Err(
             root.error("route", format!("'{first}' cannot come before '{second}'; swap them"))
         );

@@ -11,6 +11,7 @@ mod scour;
 mod sort;
 mod tease;
 mod twister;
+mod winder;
 
 use super::file::{Draft, Section};
 use super::given::Values;
@@ -156,6 +157,7 @@ stages!(
     card::Card,
     mule::Mule,
     twister::Twister,
+    winder::Winder,
     hank_scour::HankScour
 );
 
