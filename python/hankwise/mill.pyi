@@ -2280,6 +2280,56 @@ def evenness_of_blend(
     """
 
 @_as_calculation
+def fringe_twisting(
+    *,
+    ends: _Plain,
+    strand_ends: _Plain,
+    contraction: _Plain,
+    strands: _Plain | None = None,
+    knot_length: _Measure | Sequence[_Measure] | None = None,
+    fringe: _Measure | Sequence[_Measure] | None = None,
+    wanted_fringe: _Measure | Sequence[_Measure] | None = None,
+    pieces: _Plain | None = None,
+    width: _Measure | Sequence[_Measure] | None = None,
+    warp_count: _Measure | Sequence[_Measure] | None = None,
+    round_time: _Measure | Sequence[_Measure] | None = None,
+    tassels_at_once: _Plain | None = None,
+    people: _Plain | None = None,
+) -> Results[
+    Literal[
+        "ends_per_tassel",
+        "tassels",
+        "last_tassel_ends",
+        "tassel_spacing",
+        "fringe",
+        "twisted_fringe",
+        "tassel_count",
+        "fringe_mass",
+        "all_tassels",
+        "time_per_piece",
+        "time",
+        "person_hours",
+    ],
+    Quantity,
+]:
+    """Twisted fringes: tassels, the fringe to leave for them, and the hours.
+
+    ends: ends of the warp across the piece
+    strand_ends: ends in a strand of a tassel
+    strands: strands twisted together in a tassel
+    contraction: contraction in twisting, on the untwisted length
+    knot_length: fringe taken by the knot and by what is trimmed off
+    fringe: fringe at each end of the piece, before it is twisted
+    wanted_fringe: length wanted of the twisted fringe, without the knot
+    pieces: pieces to fringe, at both ends
+    width: width of the piece
+    warp_count: count of the warp
+    round_time: time to twist and knot the tassels of one round
+    tassels_at_once: tassels twisted at once: by hand one, on a fringe twister as its heads allow
+    people: people who twist
+    """
+
+@_as_calculation
 def loom(
     *,
     loom_speed: _Measure | Sequence[_Measure],

@@ -276,6 +276,14 @@ CALLS: dict[str, list[dict[str, Any]]] = {
             "width": "1.80 m", "length": "40 m", "piece_mass": "22 kg",
         },
     ],
+    "fringe_twisting": [
+        {
+            "ends": 812, "strand_ends": 4, "contraction": "20 %", "knot_length": "3 cm",
+            "wanted_fringe": "10 cm", "pieces": 12, "width": "1.40 m", "warp_count": "257 tex",
+            "round_time": "1 min", "tassels_at_once": 4, "people": 2,
+        },
+        {"ends": 240, "strand_ends": 3, "strands": 3, "contraction": "15 %", "fringe": "5 in"},
+    ],
     "humidity_for_regain": [
         {"regain": "16 %"},
     ],

@@ -2,6 +2,7 @@
 
 pub(crate) mod card;
 mod finishing;
+mod fringe;
 pub(crate) mod loom;
 mod lot;
 mod lot_on_card;
@@ -20,6 +21,10 @@ pub use card::{
 pub use finishing::{
     BATCHES, BatchesInputs, BatchesResults, DRYER, DryerInputs, DryerResults, MachinesAtWork,
     PASSAGES, PassagesInputs, PassagesResults, batches, dryer, passages,
+};
+pub use fringe::{
+    FRINGE_TWISTING, FringeSize, FringeTwistingInputs, FringeTwistingResults, FringeWork, Tassel,
+    Twisting, fringe_twisting,
 };
 pub use loom::{
     LOOM, LoomInputs, LoomMachine, LoomResults, LoomRunning, LoomStops, LoomWeft, LoomsMinded,
@@ -64,4 +69,5 @@ pub(crate) const CALCULATIONS: &[&Calculation] = &[
     &PASSAGES,
     &BATCHES,
     &DRYER,
+    &FRINGE_TWISTING,
 ];
