@@ -372,7 +372,7 @@ pub(crate) fn _calc<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyA
 /// source(key, /)
 /// --
 ///
-/// A cited source: key, title and where it can be read.
+/// A cited source: key, basis, title, and where it was read.
 #[pyfunction]
 #[pyo3(signature = (key, /), text_signature = "(key, /)")]
 pub(crate) fn source<'py>(py: Python<'py>, key: &str) -> PyResult<Bound<'py, PyDict>> {
@@ -380,6 +380,7 @@ pub(crate) fn source<'py>(py: Python<'py>, key: &str) -> PyResult<Bound<'py, PyD
         .ok_or_else(|| PyKeyError::new_err(format!("no source '{key}' is cited")))?;
     let one = PyDict::new(py);
     one.set_item("key", source.key)?;
+    one.set_item("basis", source.basis.words())?;
     one.set_item("title", source.title)?;
     one.set_item("place", source.place)?;
     Ok(one)

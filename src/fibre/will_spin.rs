@@ -1,6 +1,6 @@
 //! Whether a wool will spin to a count.
 
-use super::tables::fineness::MINIMUM_FIBRES;
+use super::tables::MINIMUM_FIBRES;
 use super::{
     fibres_in_section, limit_count, limit_factor_of_diameter, limit_irregularity,
     setting_over_staple, wool_fibre_count,

@@ -5,7 +5,7 @@ use super::sample::{Measured, MeasuredLength, MeasuredMass, MeasuredWidth, of_ma
 use super::state::Step;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::cloth;
-use crate::cloth::tables::finishing::FINISHING_PROCESSES;
+use crate::cloth::tables::FINISHING_PROCESSES;
 use crate::error::{Result, did_you_mean};
 use crate::number::{Number, V};
 use crate::quantity::print::of_kind;
@@ -358,7 +358,7 @@ impl Process<f64> {
         ];
         for (of, words, value, kind) in all {
             let Some(value) = value else { continue };
-            let usual = FINISHING_PROCESSES.figures.iter().find(|f| f.of == [known, of]);
+            let usual = FINISHING_PROCESSES.figures.iter().find(|f| *f.of == [known, of]);
             if let Some(usual) = usual.filter(|usual| !usual.holds(value)) {
                 let note =
                     if usual.note.is_empty() { String::new() } else { format!("; {}", usual.note) };
