@@ -46,7 +46,7 @@ impl Basis {
             Basis::Web => "web page",
             Basis::Custom => "custom of the trade",
             Basis::Memory => "from memory, unchecked",
-            Basis::Own => "your own definition",
+            Basis::Own => "your own",
         }
     }
 }

@@ -1,9 +1,10 @@
 //! The sources: every key that is cited is one of them, and every one of them is cited.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::Path;
 
+use hankwise::calculation::{Item, flat};
 use hankwise::prelude::*;
 use hankwise::source::{Basis, source, sources};
 use hankwise::{caution, quantity};
@@ -13,6 +14,18 @@ fn cited() -> Vec<(&'static str, String)> {
     let mut all = Vec::new();
     for formula in catalogue::formulas() {
         all.extend(formula.sources.iter().map(|key| (*key, formula.name.to_owned())));
+        let range = |name: &str| format!("usual range of {}({name})", formula.name);
+        all.extend(formula.inputs.iter().map(|input| (input.basis, range(input.name))));
+    }
+    for calculation in catalogue::calculations() {
+        for item in flat(calculation.inputs) {
+            if let Item::One(input) | Item::List(input) = item {
+                all.push((
+                    input.basis,
+                    format!("usual range of {}({})", calculation.name, input.name),
+                ));
+            }
+        }
     }
     for table in catalogue::tables() {
         let row = |f: &hankwise::handbook::Figure| format!("{} {:?}", table.name, f.of);
@@ -79,4 +92,58 @@ fn every_source_has_a_title_and_a_place() {
 fn one_work_has_one_row() {
     let titles: BTreeSet<_> = sources().map(|s| (s.title, s.place)).collect();
     assert_eq!(titles.len(), sources().len());
+}
+
+/// A description says what each usual range rests on, and so does the warning.
+#[test]
+fn a_usual_range_is_shown_with_its_basis() {
+    let card = catalogue::formula("tape_pitch").unwrap();
+    let said = card.description().split_whitespace().collect::<Vec<_>>().join(" ");
+    assert!(said.contains("usually 4 to 200 (from memory, unchecked)"), "{said}");
+    assert!(card.html().contains("4 to 200 (from memory, unchecked)"));
+    for formula in catalogue::formulas() {
+        let said = formula.description();
+        let ranges = said.matches("usually").count();
+        assert!(ranges >= formula.inputs.len(), "{}", formula.name);
+    }
+    let place = card.inputs.iter().position(|input| input.name == "ends").unwrap();
+    let warning = card.unusual_at(place, card.inputs.len(), 900.0).unwrap();
+    assert!(warning.ends_with("is 4 to 200 (from memory, unchecked)"), "{warning}");
+    let card = catalogue::formula("twist_factor").unwrap();
+    let warning = card.unusual_at(0, card.inputs.len(), 1e9).unwrap();
+    assert!(warning.ends_with("(custom of the trade)"), "{warning}");
+}
+
+/// What is remembered of an input in one formula is remembered in the next of its file.
+#[test]
+fn one_range_has_one_basis() {
+    let mut bases: BTreeMap<String, BTreeSet<&str>> = BTreeMap::new();
+    for formula in catalogue::formulas() {
+        for input in formula.inputs {
+            let (file, meaning) = (formula.module, input.meaning);
+            let range = format!("{file} {} {meaning} {:?}", input.name, input.usual);
+            bases.entry(range).or_default().insert(input.basis);
+        }
+    }
+    let torn: Vec<_> = bases.into_iter().filter(|(_, bases)| bases.len() > 1).collect();
+    assert!(torn.is_empty(), "{torn:?}");
+}
+
+/// A formula for which only pages on the web were read says so; one from a book does not.
+#[test]
+fn pages_on_the_web_alone_are_said_to_be() {
+    let said = |name: &str| {
+        let text = catalogue::formula(name).unwrap().description();
+        text.split_whitespace().collect::<Vec<_>>().join(" ")
+    };
+    let only = "Web pages only: no book, paper or standard was read for it.";
+    for name in ["drums_needed", "crimp_angle", "loop_density"] {
+        assert!(said(name).contains(only), "{name}");
+    }
+    assert!(said("drums_needed").contains("teaching pages (web page)"));
+    for name in ["ends_in_width", "brierley_sett", "twist_factor", "crimp_from_lengths"] {
+        assert!(!said(name).contains(only), "{name}");
+    }
+    assert!(said("ends_in_width").contains("6th ed., 1909 (book or paper)"));
+    assert!(said("brierley_sett").contains("1931 (from memory, unchecked)"));
 }

@@ -131,7 +131,7 @@ pub fn check_reed(reed: &Amount) -> Result<()> {
         let inch = figure(reed.base() * 2.54);
         return Err(Error::range(format!(
             "{given} is no reed: it would have {inch} dents in an inch, and reeds are made from {} \
-             to {} (common practice); {advice}",
+             to {} (custom of the trade); {advice}",
             figure(least * 2.54),
             figure(most * 2.54),
         )));

@@ -102,7 +102,7 @@ impl WoolGrade {
     pub fn unusual(&self) -> Option<String> {
         (self.diameter < FINEST).then(|| {
             format!(
-                "diameter = {} µm is unusual; the usual range is {FINEST} µm to 50 µm (common practice)",
+                "diameter = {} µm is unusual; the usual range is {FINEST} µm to 50 µm (custom of the trade)",
                 fixed(self.diameter, 2)
             )
         })

@@ -71,10 +71,10 @@ pub fn brierley_sett<N: Number>(
     #[q("F", 1.0..=8.0)]
     mean_float: Ratio<N>,
     /// exponent of the class of weave
-    #[q("m", 0.3..=0.5)]
+    #[q("m", 0.3..=0.5, basis = "Brierley 1931")]
     weave_exponent: Ratio<N>,
     /// constant on the yards in a pound
-    #[q("k", 0.2..=0.3)]
+    #[q("k", 0.2..=0.3, basis = "Brierley 1931")]
     brierley_constant: Ratio<N>,
     /// yarn count
     #[q("T", 5.0..=1000.0)]
