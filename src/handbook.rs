@@ -221,3 +221,46 @@ impl Table {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::{Table, ends};
+    use crate::source::Basis;
+
+    #[test]
+    fn a_value_is_read_as_it_is_said() {
+        let (least, most) = (f64::NEG_INFINITY, f64::INFINITY);
+        for (value, read) in [
+            ("3.5", Some((3.5, 3.5))),
+            ("−4 to 2", Some((-4.0, 2.0))),
+            ("under 17.7", Some((least, 17.7))),
+            ("800 and more", Some((800.0, most))),
+            ("", None),
+            ("some", None),
+            ("3 to", None),
+        ] {
+            assert_eq!(ends(value), read, "{value}");
+        }
+    }
+
+    #[test]
+    fn a_table_is_read_from_its_file() {
+        let text = "title\tReels\nabout\tMeasure\nabout\tyours.\n\nreel\tvalue\tunit\tsource\tplace\tnote\n\
+                    cotton\t54\tin\tNasmith 1890\t\tabout\nworsted\t1\tyd\tmemory\n";
+        let table = Table::read("reels", text);
+        assert_eq!((table.title, table.about.as_str()), ("Reels", "Measure yours."));
+        let [cotton, worsted] = &*table.figures else { panic!("{table:?}") };
+        assert_eq!((cotton.low, cotton.unit, cotton.note), (54.0, "in", "about"));
+        assert_eq!((cotton.basis(), worsted.basis()), (Basis::Book, Basis::Memory));
+        assert!(std::ptr::eq(table.row(&["worsted"]), worsted));
+    }
+
+    #[test]
+    #[should_panic(expected = "cannot be read")]
+    fn a_row_with_a_field_too_many_is_refused() {
+        Table::read(
+            "reels",
+            "reel\tvalue\tunit\tsource\tplace\tnote\nx\t1\tin\tmemory\t\t\tmore\n",
+        );
+    }
+}

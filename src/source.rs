@@ -71,8 +71,16 @@ impl Source {
         match self.basis {
             Basis::Definition => self.title.to_owned(),
             Basis::Custom | Basis::Memory if self.is_bare() => self.basis.words().to_owned(),
-            basis => format!("{} ({})", self.title, basis.words()),
+            Basis::Memory => format!("{} ({})", self.title, self.basis.words()),
+            basis => {
+                let unread = if self.is_read() { "" } else { "; the work itself was not read" };
+                format!("{} ({}{unread})", self.title, basis.words())
+            }
         }
+    }
+    /// False of a work that is known only from what a page or memory says of it.
+    pub fn is_read(&self) -> bool {
+        !self.place.starts_with("not read")
     }
     /// True of a key that names a basis and no source: `definition`, `practice`, `memory`.
     pub fn is_bare(&self) -> bool {
@@ -125,4 +133,10 @@ pub fn cited(key: &str) -> String {
         Some(source) if !source.is_bare() => format!("{}, {key}", source.basis.words()),
         _ => basis(key).words().to_owned(),
     }
+}
+
+/// Sources by title, each with its basis, after one another.
+pub fn titles(keys: &[&'static str]) -> String {
+    let words = |key: &&'static str| source(key).map_or_else(|| (*key).to_owned(), Source::words);
+    keys.iter().map(words).collect::<Vec<_>>().join("; ")
 }

@@ -18,6 +18,7 @@ fn cited() -> Vec<(&'static str, String)> {
         all.extend(formula.inputs.iter().map(|input| (input.basis, range(input.name))));
     }
     for calculation in catalogue::calculations() {
+        all.extend(calculation.sources.iter().map(|key| (*key, calculation.name.to_owned())));
         for item in flat(calculation.inputs) {
             if let Item::One(input) | Item::List(input) = item {
                 all.push((
@@ -109,6 +110,10 @@ fn a_usual_range_is_shown_with_its_basis() {
     let place = card.inputs.iter().position(|input| input.name == "ends").unwrap();
     let warning = card.unusual_at(place, card.inputs.len(), 900.0).unwrap();
     assert!(warning.ends_with("is 4 to 200 (from memory, unchecked)"), "{warning}");
+    let text = catalogue::calculation("mule").unwrap().text();
+    assert!(text.contains("usually 75 % to 90 % (from memory, unchecked)"), "{text}");
+    let text = catalogue::calculation("skein_count").map(|card| card.text());
+    assert!(text.is_ok_and(|text| text.contains("skein method (standard or law)")));
     let card = catalogue::formula("twist_factor").unwrap();
     let warning = card.unusual_at(0, card.inputs.len(), 1e9).unwrap();
     assert!(warning.ends_with("(custom of the trade)"), "{warning}");
@@ -146,4 +151,5 @@ fn pages_on_the_web_alone_are_said_to_be() {
     }
     assert!(said("ends_in_width").contains("6th ed., 1909 (book or paper)"));
     assert!(said("brierley_sett").contains("1931 (from memory, unchecked)"));
+    assert!(said("crimp_angle").contains("T45 (web page; the work itself was not read)"));
 }

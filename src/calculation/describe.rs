@@ -6,6 +6,7 @@ use super::Calculation;
 use super::card::{Input, Item, Output, flat};
 use crate::caution;
 use crate::quantity::print::escape;
+use crate::source::titles;
 
 /// One line about an input: name, symbol, what it is, what is usual, what stands for it when omitted.
 struct Line {
@@ -116,13 +117,25 @@ impl Calculation {
                 let _ = writeln!(out, "    ! {line}");
             }
         }
+        if !self.sources.is_empty() {
+            let _ = writeln!(out, "\n{}", self.sources_line());
+        }
         if !self.example.is_empty() {
             let _ = writeln!(out, "\n{}", self.example);
         }
         out
     }
+    /// The sources beside those of its formulas, each with its basis, in a sentence.
+    fn sources_line(&self) -> String {
+        format!("Sources, beside those of its formulas: {}.", titles(self.sources))
+    }
     /// The same as HTML.
     pub fn html(&self) -> String {
+        let sources = if self.sources.is_empty() {
+            String::new()
+        } else {
+            format!("<p><small>{}</small></p>", escape(&self.sources_line()))
+        };
         let mut rows = String::new();
         for Line { name, symbol, meaning, usual, otherwise } in flat(self.inputs).iter().map(line) {
             rows.push_str("<tr>");
@@ -133,7 +146,7 @@ impl Calculation {
         }
         format!(
             "<div><p><b>{}</b>: {}</p><table><thead><tr><th>symbol</th><th>name</th><th>what it is</th>\
-             <th>if omitted</th><th>usual</th></tr></thead><tbody>{rows}</tbody></table>{}</div>",
+             <th>if omitted</th><th>usual</th></tr></thead><tbody>{rows}</tbody></table>{}{sources}</div>",
             escape(self.name),
             escape(self.summary),
             caution::boxed(&self.caution_lines())

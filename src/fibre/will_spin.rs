@@ -11,6 +11,7 @@ use crate::handbook::Figure;
 use crate::number::{Number, V};
 use crate::quantity::print::fixed;
 use crate::quantity::{Count, Fineness, Fraction, Length, LinearDensity, Ratio};
+use crate::source::cited;
 
 const BLOCK: &str = "Fibres in the section";
 
@@ -137,16 +138,16 @@ fn check(
                 fixed(n, 0),
                 if n < floor.low { "below" } else { "in" },
                 floor.words(),
-                floor.source
+                cited(floor.source)
             ));
         }
         check.note(
             BLOCK,
             format!(
-                "For {word} spinning the section needs {} fibres (source: {}); that is a floor, and no \
+                "For {word} spinning the section needs {} fibres ({}); that is a floor, and no \
                  promise above it: short, tender or uneven wool stops sooner.",
                 floor.words(),
-                floor.source
+                cited(floor.source)
             ),
         );
     }

@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use super::{Formula, Input, Solved};
 use crate::caution;
 use crate::quantity::print::{escape, of_kind};
-use crate::source::{Basis, Source, cited, source};
+use crate::source::{Basis, cited, source, titles};
 use crate::words::wrapped;
 
 /// How many values from outside a formula is checked against, by what they rest on.
@@ -72,16 +72,13 @@ impl Formula {
     /// Works that are named and were not read do not count.
     pub fn is_from_the_web_only(&self) -> bool {
         let known = self.sources.iter().filter_map(|key| source(key));
-        let mut read = known.filter(|s| s.basis != Basis::Memory || s.is_bare()).peekable();
+        let mut read = known.filter(|source| source.is_read()).peekable();
         read.peek().is_some() && read.all(|source| source.basis == Basis::Web)
     }
 
     /// The sources, each with its basis, in a sentence.
     fn sources_line(&self) -> String {
-        let words =
-            |key: &&'static str| source(key).map_or_else(|| (*key).to_owned(), Source::words);
-        let all: Vec<String> = self.sources.iter().map(words).collect();
-        let all = format!("Sources: {}.", all.join("; "));
+        let all = format!("Sources: {}.", titles(self.sources));
         if !self.is_from_the_web_only() {
             return all;
         }

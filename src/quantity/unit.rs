@@ -4,7 +4,7 @@ use super::define::own_units;
 use super::factors::FACTORS;
 use super::kind::Kind;
 use crate::number::Number;
-use crate::source::{Basis, basis};
+use crate::source::{Basis, basis, cited};
 
 /// How a number in a unit becomes a number in the base unit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -47,6 +47,13 @@ impl Unit {
     /// What the definition rests on.
     pub fn basis(&self) -> Basis {
         self.rests_on.unwrap_or_else(|| basis(self.source))
+    }
+    /// What the definition rests on, with the source where there is one: `book or paper, Davis 1920`.
+    pub fn cited(&self) -> String {
+        match self.rests_on {
+            Some(basis) => format!("{}, {}", basis.words(), self.source),
+            None => cited(self.source),
+        }
     }
     /// A number in this unit, in the base unit.
     #[inline]

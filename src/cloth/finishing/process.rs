@@ -13,6 +13,7 @@ use crate::quantity::{
     AreaShrinkage, DimensionalChange, Fraction, Kind, Length, Mass, MassLoss, OverWidth, Ratio,
     Shrinkage,
 };
+use crate::source::cited;
 
 /// What a process does to the width.
 #[derive(Clone, Debug, Inputs)]
@@ -363,10 +364,10 @@ impl Process<f64> {
                 let note =
                     if usual.note.is_empty() { String::new() } else { format!("; {}", usual.note) };
                 check.warn(format!(
-                    "{name}: a {words} of {} is outside the usual {} % (source: {}{note})",
+                    "{name}: a {words} of {} is outside the usual {} % ({}{note})",
                     of_kind(value, kind),
                     usual.words(),
-                    usual.source
+                    cited(usual.source)
                 ));
             }
         }

@@ -6,6 +6,7 @@ use crate::cloth::tables::DIMENSIONAL_CHANGE_SPECIMENS;
 use crate::error::{Error, Result};
 use crate::number::{Number, V};
 use crate::quantity::{Length, Mass, Typed};
+use crate::source::cited;
 
 /// Widths of specimens before and after a process.
 #[derive(Clone, Debug, Inputs)]
@@ -121,10 +122,10 @@ impl<Q: Typed<f64>> Measured<'_, f64, Q> {
         if Q::KIND == crate::quantity::Kind::Length && small < least {
             check.warn(format!(
                 "{process}: measured over {} m; the marks of a specimen stand at least {least} m \
-                 apart and {} specimens are taken when possible (source: {})",
+                 apart and {} specimens are taken when possible ({})",
                 crate::quantity::print::figure(small),
                 specimens.low,
-                marks.source
+                cited(marks.source)
             ));
         }
         Ok(())
