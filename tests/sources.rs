@@ -112,7 +112,7 @@ fn a_usual_range_is_shown_with_its_basis() {
     assert!(warning.ends_with("is 4 to 200 (from memory, unchecked)"), "{warning}");
     let text = catalogue::calculation("mule").unwrap().text();
     assert!(text.contains("usually 75 % to 90 % (from memory, unchecked)"), "{text}");
-    let text = catalogue::calculation("skein_count").map(|card| card.text());
+    let text = catalogue::calculation("skein_count").map(hankwise::calculation::Calculation::text);
     assert!(text.is_ok_and(|text| text.contains("skein method (standard or law)")));
     let card = catalogue::formula("twist_factor").unwrap();
     let warning = card.unusual_at(0, card.inputs.len(), 1e9).unwrap();
