@@ -142,8 +142,11 @@ fn pages_on_the_web_alone_are_said_to_be() {
         text.split_whitespace().collect::<Vec<_>>().join(" ")
     };
     let only = "Web pages only: no book, paper or standard was read for it.";
-    for name in ["drums_needed", "crimp_angle", "loop_density"] {
+    for name in ["drums_needed", "crimp_angle", "maximum_sett"] {
         assert!(said(name).contains(only), "{name}");
+    }
+    for name in ["racetrack_weft_crimp", "stitch_constant"] {
+        assert!(said(name).contains("Web pages and memory only: no book"), "{name}");
     }
     assert!(said("drums_needed").contains("teaching pages (web page)"));
     for name in ["ends_in_width", "brierley_sett", "twist_factor", "crimp_from_lengths"] {

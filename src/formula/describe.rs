@@ -5,7 +5,7 @@ use std::fmt::Write as _;
 use super::{Formula, Input, Solved};
 use crate::caution;
 use crate::quantity::print::{escape, of_kind};
-use crate::source::{Basis, cited, source, titles};
+use crate::source::{Basis, basis, cited, titles};
 use crate::words::wrapped;
 
 /// How many values from outside a formula is checked against, by what they rest on.
@@ -68,21 +68,20 @@ impl Formula {
         Checks(std::array::from_fn(|_| numbers.next().unwrap_or(0)))
     }
 
-    /// True where only pages on the web were read for it, and nothing in it follows from a definition alone.
-    /// Works that are named and were not read do not count.
-    pub fn is_from_the_web_only(&self) -> bool {
-        let known = self.sources.iter().filter_map(|key| source(key));
-        let mut read = known.filter(|source| source.is_read()).peekable();
-        read.peek().is_some() && read.all(|source| source.basis == Basis::Web)
-    }
-
-    /// The sources, each with its basis, in a sentence.
+    /// The sources, each with its basis, in a sentence; and another where none of them is firmer than a page
+    /// on the web.
     fn sources_line(&self) -> String {
         let all = format!("Sources: {}.", titles(self.sources));
-        if !self.is_from_the_web_only() {
-            return all;
-        }
-        format!("{all} Web pages only: no book, paper or standard was read for it.")
+        let bases: Vec<Basis> = self.sources.iter().map(|key| basis(key)).collect();
+        let only = match (bases.contains(&Basis::Web), bases.contains(&Basis::Memory)) {
+            _ if bases.iter().any(|basis| ![Basis::Web, Basis::Memory].contains(basis)) => {
+                return all;
+            }
+            (true, false) => "Web pages only",
+            (true, true) => "Web pages and memory only",
+            (false, _) => return all,
+        };
+        format!("{all} {only}: no book, paper or standard was read for it.")
     }
 
     /// The checks in a sentence; empty without any.
