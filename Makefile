@@ -5,7 +5,7 @@ BIN := $(VENV)/bin
 PYTHON ?= python3
 DEMO := build/demo
 LOT := examples/first-lot.toml
-SOURCES := $(shell find src macros/src python/src -name '*.rs') Cargo.toml Cargo.lock macros/Cargo.toml python/Cargo.toml pyproject.toml
+SOURCES := $(shell find src macros/src python/src -name '*.rs' -o -name '*.tsv' -o -name '*.csv') Cargo.toml Cargo.lock macros/Cargo.toml python/Cargo.toml pyproject.toml
 
 .PHONY: demo test test-rust test-python fuzz lint bench docs stubs checks clean
 

@@ -1,17 +1,20 @@
-//! The handbook: figures of the trade that no formula gives, in tables with their sources.
+//! The handbook: values of the trade that no formula gives, in tables with their sources.
 //!
-//! What the books disagree on stands in several rows, each with who says so.
+//! What the books disagree on stands in several rows, each with who says so. A table is a file of its own in
+//! its room, such as `src/yarn/tables/reels.tsv`; it is read when it is first asked for.
 
 use crate::error::Result;
+pub use crate::quantity::Unit;
 use crate::quantity::print;
-pub use crate::quantity::{Grade, Unit};
+use crate::source::{Basis, Source, basis, source};
+use crate::tsv;
 use crate::words::{WIDE, has_words, wrapped};
 
 /// A figure of a table, or a band of figures.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Figure {
     /// What it is of: a word for each of the table's columns.
-    pub of: &'static [&'static str],
+    pub of: Box<[&'static str]>,
     /// The lower end; −∞ where it is open.
     pub low: f64,
     /// The upper end, the same as the lower for a single figure; ∞ where it is open.
@@ -22,8 +25,6 @@ pub struct Figure {
     pub source: &'static str,
     /// Where in the source: page, paragraph, table.
     pub place: &'static str,
-    /// How sure it is.
-    pub grade: Grade,
     /// What else there is to know.
     pub note: &'static str,
 }
@@ -36,39 +37,46 @@ pub struct Table {
     /// Its title.
     pub title: &'static str,
     /// What the figures are and how to use them.
-    pub about: &'static str,
+    pub about: String,
     /// What the words of a figure are.
-    pub columns: &'static [&'static str],
+    pub columns: Box<[&'static str]>,
     /// The figures.
-    pub figures: &'static [Figure],
+    pub figures: Box<[Figure]>,
+}
+
+/// What stands in the columns after those of the table itself.
+const REST: [&str; 5] = ["value", "unit", "source", "place", "note"];
+
+/// The tables of a room: each is a file of the folder, read when it is first asked for.
+macro_rules! tables {
+    ($($name:ident $file:literal),* $(,)?) => {
+        $(pub(crate) static $name: std::sync::LazyLock<crate::handbook::Table> =
+            std::sync::LazyLock::new(|| {
+                crate::handbook::Table::read($file, include_str!(concat!($file, ".tsv")))
+            });)*
+        /// The tables of this room.
+        pub(crate) static TABLES: &[&std::sync::LazyLock<crate::handbook::Table>] = &[$(&$name),*];
+    };
+}
+pub(crate) use tables;
+
+/// The ends of a value as a data file has it: `3.5`, `240 to 300`, `under 100`, `800 and more`.
+fn ends(value: &str) -> Option<(f64, f64)> {
+    let number = |text: &str| text.replace('−', "-").parse::<f64>().ok();
+    if let Some(high) = value.strip_prefix("under ") {
+        return Some((f64::NEG_INFINITY, number(high)?));
+    }
+    if let Some(low) = value.strip_suffix(" and more") {
+        return Some((number(low)?, f64::INFINITY));
+    }
+    let (low, high) = value.split_once(" to ").unwrap_or((value, value));
+    Some((number(low)?, number(high)?))
 }
 
 impl Figure {
-    /// A single figure.
-    pub(crate) const fn one(of: &'static [&'static str], x: f64, unit: &'static str) -> Figure {
-        Figure::band(of, x, x, unit)
-    }
-    /// A band of figures.
-    pub(crate) const fn band(
-        of: &'static [&'static str],
-        low: f64,
-        high: f64,
-        unit: &'static str,
-    ) -> Figure {
-        let (source, place, note) = ("memory", "", "");
-        Figure { of, low, high, unit, source, place, grade: Grade::Memory, note }
-    }
-    /// Read in a source, at a place of it.
-    pub(crate) const fn read(self, source: &'static str, place: &'static str) -> Figure {
-        Figure { source, place, grade: Grade::Published, ..self }
-    }
-    /// Follows from a definition.
-    pub(crate) const fn defined(self) -> Figure {
-        Figure { source: "definition", grade: Grade::Definition, ..self }
-    }
-    /// With what else there is to know.
-    pub(crate) const fn note(self, note: &'static str) -> Figure {
-        Figure { note, ..self }
+    /// What it rests on.
+    pub fn basis(&self) -> Basis {
+        basis(self.source)
     }
 
     /// The unit of the figure.
@@ -90,8 +98,9 @@ impl Figure {
     fn below(&self) -> String {
         let told = [self.source, self.place].into_iter().filter(|text| !text.is_empty());
         let told = told.collect::<Vec<_>>().join(", ");
-        let basis = self.grade.word();
-        let source = if told == basis { told } else { format!("{told} ({basis})") };
+        let bare = source(self.source).is_some_and(Source::is_bare) && self.place.is_empty();
+        let basis = self.basis().words();
+        let source = if bare { basis.to_owned() } else { format!("{told} ({basis})") };
         if self.note.is_empty() { source } else { format!("{source}: {}", self.note) }
     }
 
@@ -108,10 +117,50 @@ impl Figure {
 }
 
 impl Table {
+    /// Reads a table from its data file: a title, lines about it, the head, a row a line.
+    ///
+    /// # Panics
+    /// Where the file is at fault; `tests/handbook.rs` reads them all.
+    pub(crate) fn read(name: &'static str, text: &'static str) -> Table {
+        let mut rows = tsv::rows(text);
+        let (mut title, mut about, mut head) = ("", Vec::new(), Vec::new());
+        for row in rows.by_ref() {
+            match row[0] {
+                "title" => title = tsv::field(&row, 1),
+                "about" => about.push(tsv::field(&row, 1)),
+                _ => {
+                    head = row;
+                    break;
+                }
+            }
+        }
+        let own = head.len().saturating_sub(REST.len());
+        assert_eq!(head[own..], REST, "{name}: the head ends with {}", REST.join(", "));
+        let figure = |row: Vec<&'static str>| {
+            let of: Box<[&'static str]> = (0..own).map(|place| tsv::field(&row, place)).collect();
+            let [value, unit, source, place, note] =
+                [0, 1, 2, 3, 4].map(|k| tsv::field(&row, own + k));
+            let ends = ends(value).filter(|_| row.len() <= head.len());
+            let (low, high) = ends.unwrap_or_else(|| panic!("{name}: {row:?} cannot be read"));
+            Figure { of, low, high, unit, source, place, note }
+        };
+        let figures = rows.map(figure).collect();
+        Table { name, title, about: about.join(" "), columns: head[..own].into(), figures }
+    }
+
+    /// The row of these words, of a table that the crate itself works with.
+    ///
+    /// # Panics
+    /// Where there is none.
+    pub(crate) fn row(&self, of: &[&str]) -> &Figure {
+        let row = self.figures.iter().find(|f| *f.of == *of);
+        row.unwrap_or_else(|| panic!("{}: no row of {of:?}", self.name))
+    }
+
     /// Rows of the table as text, 80 columns wide: the title, what the values are, the rows, and under
     /// the rows that share them source, basis and note.
     pub fn text(&self, rows: &[&Figure]) -> String {
-        let mut out = format!("{}\n{}", self.title, wrapped(self.about, "  ", "    "));
+        let mut out = format!("{}\n{}", self.title, wrapped(&self.about, "  ", "    "));
         if rows.is_empty() {
             out.push_str("  No row of this table.\n");
             return out;
@@ -164,11 +213,54 @@ impl Table {
 
     /// The figures that have every one of the words, each found by its beginning, in the table's
     /// name and title, in their own words, unit, source and note.
-    pub fn find(&self, words: &str) -> impl Iterator<Item = &'static Figure> {
+    pub fn find(&self, words: &str) -> impl Iterator<Item = &Figure> {
         let (name, title) = (self.name, self.title);
         self.figures.iter().filter(move |f| {
             let own = f.of.iter().copied();
             has_words(own.chain([name, title, f.unit, f.source, f.place, f.note]), words)
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Table, ends};
+    use crate::source::Basis;
+
+    #[test]
+    fn a_value_is_read_as_it_is_said() {
+        let (least, most) = (f64::NEG_INFINITY, f64::INFINITY);
+        for (value, read) in [
+            ("3.5", Some((3.5, 3.5))),
+            ("−4 to 2", Some((-4.0, 2.0))),
+            ("under 17.7", Some((least, 17.7))),
+            ("800 and more", Some((800.0, most))),
+            ("", None),
+            ("some", None),
+            ("3 to", None),
+        ] {
+            assert_eq!(ends(value), read, "{value}");
+        }
+    }
+
+    #[test]
+    fn a_table_is_read_from_its_file() {
+        let text = "title\tReels\nabout\tMeasure\nabout\tyours.\n\nreel\tvalue\tunit\tsource\tplace\tnote\n\
+                    cotton\t54\tin\tNasmith 1890\t\tabout\nworsted\t1\tyd\tmemory\n";
+        let table = Table::read("reels", text);
+        assert_eq!((table.title, table.about.as_str()), ("Reels", "Measure yours."));
+        let [cotton, worsted] = &*table.figures else { panic!("{table:?}") };
+        assert_eq!((cotton.low, cotton.unit, cotton.note), (54.0, "in", "about"));
+        assert_eq!((cotton.basis(), worsted.basis()), (Basis::Book, Basis::Memory));
+        assert!(std::ptr::eq(table.row(&["worsted"]), worsted));
+    }
+
+    #[test]
+    #[should_panic(expected = "cannot be read")]
+    fn a_row_with_a_field_too_many_is_refused() {
+        Table::read(
+            "reels",
+            "reel\tvalue\tunit\tsource\tplace\tnote\nx\t1\tin\tmemory\t\t\tmore\n",
+        );
     }
 }

@@ -61,6 +61,7 @@ pub mod quality;
 pub mod quantity;
 pub mod source;
 pub mod table;
+mod tsv;
 pub(crate) mod words;
 pub mod worked;
 pub mod yarn;

@@ -45,7 +45,7 @@ fn bands_of_words() {
 /// worsted is a count system as well.
 #[test]
 fn no_word_is_a_count() {
-    for figure in catalogue::table("hand_knitting_weights").unwrap().figures {
+    for figure in &catalogue::table("hand_knitting_weights").unwrap().figures {
         for word in figure.of[1].split(", ").filter(|w| *w != "worsted") {
             let figure_before = (!word.ends_with("ply")).then(|| format!("2 {word}"));
             for text in std::iter::once(word.to_owned()).chain(figure_before) {
@@ -105,7 +105,7 @@ proptest! {
     fn classes_are_the_bands_that_hold_it(metres in 20.0..1500.0_f64) {
         let count = LinearDensity::base(1e5 / metres);
         let found = yarn::weight_class(count, None).unwrap();
-        for f in catalogue::table("hand_knitting_weights").unwrap().figures {
+        for f in &catalogue::table("hand_knitting_weights").unwrap().figures {
             let per_100g = match f.unit {
                 "m/100g" => metres,
                 "m/50g" => metres / 2.0,

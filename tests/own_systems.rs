@@ -5,8 +5,9 @@ use hankwise::catalogue;
 use hankwise::plan::{Extent, Plan, load_counts};
 use hankwise::quantity::counts::{SYSTEMS, System};
 use hankwise::quantity::{
-    Definition, Grade, Kind, convert, define, parse, parse_as, systems, unit, units,
+    Definition, Kind, convert, define, parse, parse_as, systems, unit, units,
 };
+use hankwise::source::Basis;
 use proptest::prelude::*;
 
 fn definition(name: &str, length: &str, mass: &str) -> Definition {
@@ -51,7 +52,7 @@ fn a_definition_is_as_exact_as_the_tables() {
         let known = SYSTEMS.iter().find(|s| s.unit.symbol == known).unwrap();
         assert_eq!(own.unit.form, known.unit.form, "{name}");
         assert_eq!((own.length, own.mass), (known.length, known.mass), "{name}");
-        assert_eq!(own.unit.grade, Grade::Own);
+        assert_eq!(own.unit.basis(), Basis::Own);
         assert_eq!(own.tex(), known.tex());
     }
 }

@@ -14,8 +14,9 @@
 mod others;
 
 use hankwise::catalogue;
-use hankwise::formula::{Formula, Input};
+use hankwise::formula::{Checks, Formula, Input};
 use hankwise::quantity::{Amount, Kind, parse, parse_as, unit};
+use hankwise::source::Basis;
 use serde_json::{Map, Value};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write as _;
@@ -28,6 +29,8 @@ const FILES: [(&str, &str); 3] = [
 const COLUMNS: [&str; 8] =
     ["id", "formula", "inputs", "expected", "unit", "tolerance", "source", "grade"];
 const GRADES: [&str; 4] = ["published", "practice", "memory", "computed"];
+/// What the sources of published values are, by how they begin.
+const BASES: &str = include_str!("published/bases.tsv");
 /// The pseudo-formula of a change of unit.
 const CONVERT: &str = "convert";
 /// Stands for the input that a row asks for.
@@ -75,6 +78,29 @@ fn rows(text: &str) -> Vec<Row> {
 
 fn all() -> impl Iterator<Item = (&'static str, Row)> {
     FILES.iter().flat_map(|(name, text)| rows(text).into_iter().map(move |row| (*name, row)))
+}
+
+/// The beginnings of sources, each with its basis in words.
+fn beginnings() -> Vec<(&'static str, &'static str)> {
+    let lines = BASES.lines().filter(|line| !line.is_empty() && !line.starts_with('#'));
+    lines.skip(1).map(|line| line.split_once('\t').unwrap()).map(|(b, s)| (s, b)).collect()
+}
+
+impl Row {
+    /// What the value rests on; none where it is not known what its source is.
+    fn basis(&self) -> Option<Basis> {
+        match self.grade.as_str() {
+            "computed" => Some(Basis::Definition),
+            "practice" => Some(Basis::Custom),
+            "memory" => Some(Basis::Memory),
+            _ => {
+                let all = beginnings();
+                let fits = all.into_iter().filter(|(begins, _)| self.source.starts_with(begins));
+                let (_, words) = fits.max_by_key(|(begins, _)| begins.len())?;
+                Checks::BASES.into_iter().find(|basis| basis.words() == words)
+            }
+        }
+    }
 }
 
 /// The texts of an input: one, or a list.
@@ -327,6 +353,9 @@ fn rows_are_well_formed() {
         if row.source.trim().is_empty() {
             fault("no source");
         }
+        if row.basis().is_none() {
+            fault("say in bases.tsv what its source is");
+        }
         if !(row.tolerance >= 0.0 && row.tolerance.is_finite() && row.expected.is_finite()) {
             fault("the tolerance or the value is not a figure");
         }
@@ -346,31 +375,46 @@ fn rows_are_well_formed() {
 /// A description says against how many values its formula is checked; `make checks` writes them anew.
 #[test]
 fn the_numbers_of_checks_are_as_the_rows() {
-    let mut table: BTreeMap<String, [usize; 4]> = BTreeMap::new();
+    let mut table: BTreeMap<String, [usize; Checks::BASES.len()]> = BTreeMap::new();
     for (_, row) in all().filter(|(_, row)| catalogue::formula(&row.formula).is_ok()) {
-        let place = CHECKS.iter().position(|grade| *grade == row.grade).unwrap();
+        let basis = row.basis().unwrap_or_else(|| panic!("{}: what is its source?", row.id));
+        let place = Checks::BASES.iter().position(|b| *b == basis).unwrap();
         table.entry(row.formula).or_default()[place] += 1;
     }
-    let mut text = format!("formula,{}\n", CHECKS.join(","));
+    let mut text = format!("formula,{}\n", Checks::BASES.map(head).join(","));
     for (name, numbers) in &table {
         let numbers = numbers.map(|n| n.to_string()).join(",");
         writeln!(text, "{name},{numbers}").expect("a text takes all");
     }
     let path = "src/formula/checks.csv";
     if std::env::var_os("HANKWISE_WRITE").is_some() {
-        std::fs::write(path, &text).unwrap();
+        // What was compiled is as the file was before.
+        return std::fs::write(path, &text).unwrap();
     }
     let written = std::fs::read_to_string(path).unwrap();
     assert!(written == text, "{path} is not as tests/published; write it with: make checks");
     for formula in catalogue::formulas() {
-        let checks = formula.checks();
-        let found = [checks.published, checks.computed, checks.practice, checks.memory];
+        let found = formula.checks().by_basis().map(|(_, values)| values);
         assert_eq!(Some(&found), table.get(formula.name), "{}", formula.name);
     }
 }
 
-/// The grades in the order of `Checks`.
-const CHECKS: [&str; 4] = ["published", "computed", "practice", "memory"];
+/// The head of a column of `checks.csv`: the basis, its comma left out.
+fn head(basis: Basis) -> String {
+    basis.words().replace(',', "")
+}
+
+/// A line that no row needs would be a slip of copying.
+#[test]
+fn every_beginning_is_that_of_a_source() {
+    let sources: Vec<String> = all().map(|(_, row)| row.source).collect();
+    let mut seen = BTreeSet::new();
+    for (begins, words) in beginnings() {
+        assert!(seen.insert(begins), "{begins} stands twice");
+        assert!(sources.iter().any(|source| source.starts_with(begins)), "{begins}");
+        assert!(Checks::BASES.iter().any(|basis| basis.words() == words), "{words}");
+    }
+}
 
 /// Half of the last digit that is printed.
 fn half_digit(printed: &str) -> f64 {

@@ -30,8 +30,8 @@ fn the_table_and_the_units_agree() {
         "Metric" => "metric-reed".to_owned(),
         other => format!("{}-reed", other.to_lowercase().replace(' ', "-")),
     };
-    for figure in table.figures {
-        let [name, counted] = figure.of else { panic!("{figure:?}") };
+    for figure in &table.figures {
+        let [name, counted] = *figure.of else { panic!("{figure:?}") };
         let group = if counted.contains("20 dents") {
             20.0
         } else if counted.contains("19 dents") {

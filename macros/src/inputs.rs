@@ -27,6 +27,15 @@ struct Card {
     half_digit_of: Option<LitStr>,
 }
 
+/// The key of the custom of the trade: the basis of a usual range where none is given.
+pub(crate) fn custom() -> Expr {
+    syn::parse_quote!("practice")
+}
+/// The key of what is from memory.
+pub(crate) fn memory() -> Expr {
+    syn::parse_quote!("memory")
+}
+
 /// A range: `10.0..=2000.0`, or `..` where none is usual.
 struct Usual(Tokens, Tokens);
 
@@ -58,7 +67,7 @@ impl Parse for Card {
             high,
             or: None,
             like: text(""),
-            basis: text("common practice"),
+            basis: custom(),
             zero: false,
             broken: false,
             half_digit_of: None,
@@ -72,7 +81,7 @@ impl Parse for Card {
             match word.to_string().as_str() {
                 "zero" => card.zero = true,
                 "broken" => card.broken = true,
-                "memory" => card.basis = text("from memory"),
+                "memory" => card.basis = memory(),
                 "or" => {
                     input.parse::<Token![=]>()?;
                     card.or = Some(input.parse()?);
@@ -160,12 +169,12 @@ impl Parse for Adjusted {
         let inside;
         parenthesized!(inside in input);
         let usual = inside.parse()?;
-        let mut basis: Expr = syn::parse_quote!("common practice");
+        let mut basis = custom();
         if !inside.is_empty() {
             inside.parse::<Token![,]>()?;
             let word: Ident = inside.parse()?;
             if word == "memory" {
-                basis = syn::parse_quote!("from memory");
+                basis = memory();
             } else {
                 inside.parse::<Token![=]>()?;
                 basis = inside.parse()?;

@@ -146,9 +146,10 @@ impl Inverse {
                     symbol.as_ref().map_or_else(|| quote!(#symbol_of_result), |own| quote!(#own));
                 quote!(#[doc = #meaning] #[q(#symbol, #low..=#high)] #name: #returned)
             } else {
-                let Input { ty, meaning, symbol, low, high, whole, .. } = find(name)?;
+                let Input { ty, meaning, symbol, low, high, whole, basis, .. } = find(name)?;
                 let whole = whole.then(|| quote!(, whole));
-                quote!(#[doc = #meaning] #[q(#symbol, #low..=#high #whole)] #name: #ty)
+                let card = quote!(#symbol, #low..=#high #whole, basis = #basis);
+                quote!(#[doc = #meaning] #[q(#card)] #name: #ty)
             });
         }
         let Inverse { summary, name, body, .. } = self;

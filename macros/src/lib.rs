@@ -78,6 +78,8 @@ struct Input {
     symbol: Expr,
     low: Box<Expr>,
     high: Box<Expr>,
+    /// Key of the source of the usual range.
+    basis: Expr,
 }
 
 /// Turns a function into a formula: see `DEVELOPERS.md`, "Adding a formula".
@@ -211,14 +213,16 @@ fn catalogue_entry(
     let name = &function.sig.ident;
     let text = name.to_string();
     let lists = inputs.iter().filter(|i| i.many).count();
-    let entries =
-        inputs.iter().map(|Input { name, kind, many, whole, meaning, symbol, low, high, .. }| {
+    let entries = inputs.iter().map(
+        |Input { name, kind, many, whole, meaning, symbol, low, high, basis, .. }| {
             let name = name.to_string();
             quote!(crate::formula::Input {
                 name: #name, symbol: #symbol, meaning: #meaning,
-                kind: crate::quantity::Kind::#kind, usual: (#low, #high), many: #many, whole: #whole,
+                kind: crate::quantity::Kind::#kind, usual: (#low, #high), basis: #basis,
+                many: #many, whole: #whole,
             })
-        });
+        },
+    );
     quote! {
         #[doc = concat!("The card of [`", #text, "`].")]
         pub static #entry: crate::formula::Formula = crate::formula::Formula {
@@ -365,24 +369,34 @@ fn inputs(function: &ItemFn) -> syn::Result<Vec<Input>> {
         let (Some(low), Some(high)) = (range.start.clone(), range.end.clone()) else {
             return Err(Error::new_spanned(card, "the usual range has two ends: 10.0..=2000.0"));
         };
-        let whole = match parts.get(2) {
-            None => false,
-            Some(Expr::Path(word)) if word.path.is_ident("whole") && many => true,
-            Some(other) => {
-                return Err(Error::new_spanned(
-                    other,
-                    "only `whole` can follow the range, of a list of shares that sum to 1",
-                ));
+        let (mut whole, mut basis) = (false, inputs::custom());
+        for part in parts.iter().skip(2) {
+            match part {
+                Expr::Path(word) if word.path.is_ident("whole") && many => whole = true,
+                Expr::Path(word) if word.path.is_ident("memory") => basis = inputs::memory(),
+                Expr::Assign(told) if is_word(&told.left, "basis") => basis = (*told.right).clone(),
+                other => {
+                    return Err(Error::new_spanned(
+                        other,
+                        "expected memory, basis = \"key of a source\" or, of a list of shares that sum to 1, whole",
+                    ));
+                }
             }
-        };
+        }
         let name = pattern.ident.clone();
         let ty = (*arg.ty).clone();
-        all.push(Input { name, ty, kind, many, whole, meaning, symbol: symbol.clone(), low, high });
+        let symbol = symbol.clone();
+        all.push(Input { name, ty, kind, many, whole, meaning, symbol, low, high, basis });
     }
     if all.is_empty() {
         return Err(Error::new_spanned(&function.sig, "a formula has at least one input"));
     }
     Ok(all)
+}
+
+/// True of an expression that is a word alone.
+fn is_word(expression: &Expr, word: &str) -> bool {
+    matches!(expression, Expr::Path(path) if path.path.is_ident(word))
 }
 
 /// `Mass<N>` or `&[Mass<N>]`: the kind, and whether it is a list.

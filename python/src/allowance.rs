@@ -1,8 +1,9 @@
 //! Agreed allowances for moisture.
 
 use hankwise::fibre;
-use hankwise::handbook::{self, Figure};
+use hankwise::handbook::Figure;
 use hankwise::quantity::{Kind, unit};
+use hankwise::source::Basis;
 use pyo3::prelude::*;
 
 use crate::call::warn;
@@ -27,7 +28,7 @@ use crate::quantity::Quantity;
 pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyResult<Quantity> {
     let located = |e: hankwise::Error| raise(&e.at("allowance"));
     let found: &Figure = fibre::allowance(fibre, list).map_err(located)?;
-    if found.grade == handbook::Grade::Memory {
+    if found.basis() == Basis::Memory {
         warn(
             py,
             vec![format!(

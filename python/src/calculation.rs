@@ -2,6 +2,7 @@
 
 use hankwise::calculation::{self, Item, Output, Value, flat};
 use hankwise::quantity::Amount;
+use hankwise::source::basis;
 use numpy::PyArrayMethods;
 use pyo3::exceptions::{PyKeyError, PyTypeError};
 use pyo3::prelude::*;
@@ -392,7 +393,9 @@ fn inputs<'py>(py: Python<'py>, items: &[Item]) -> PyResult<Bound<'py, PyList>> 
                 row.set_item("kind", input.kind.words())?;
                 row.set_item("unit", input.kind.base())?;
                 row.set_item("usual", input.has_usual().then_some(input.usual))?;
-                row.set_item("basis", input.has_usual().then_some(input.basis))?;
+                let source = input.has_usual().then_some(input.basis);
+                row.set_item("basis", source.map(|key| basis(key).words()))?;
+                row.set_item("source", source)?;
                 row.set_item("default", input.default_words())?;
                 row.set_item("many", matches!(item, Item::List(_)))?;
             }

@@ -22,7 +22,7 @@ fn row<'py>(py: Python<'py>, system: &System) -> PyResult<Bound<'py, PyDict>> {
     row.set_item("country", system.country)?;
     row.set_item("date", system.date)?;
     row.set_item("source", unit.source)?;
-    row.set_item("grade", unit.grade.word())?;
+    row.set_item("basis", unit.basis().words())?;
     Ok(row)
 }
 

@@ -1,6 +1,7 @@
 //! A formula of the catalogue as a callable.
 
 use hankwise::quantity::Amount;
+use hankwise::source::basis;
 use hankwise::{catalogue, formula};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
 use pyo3::prelude::*;
@@ -288,6 +289,8 @@ impl Formula {
             one.set_item("kind", input.kind.words())?;
             one.set_item("type", input.kind.name())?;
             one.set_item("usual", input.usual)?;
+            one.set_item("basis", basis(input.basis).words())?;
+            one.set_item("source", input.basis)?;
             one.set_item("unit", input.kind.base())?;
             one.set_item("many", input.many)?;
             one.set_item("whole", input.whole)?;
@@ -320,14 +323,13 @@ impl Formula {
     fn cautions(&self) -> Vec<String> {
         self.card.caution_lines()
     }
-    /// How many values from outside it is checked against, by where they come from.
+    /// How many values from outside it is checked against, by what they rest on.
     #[getter]
     fn checks<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let (one, checks) = (PyDict::new(py), self.card.checks());
-        one.set_item("published", checks.published)?;
-        one.set_item("computed", checks.computed)?;
-        one.set_item("practice", checks.practice)?;
-        one.set_item("memory", checks.memory)?;
+        for (basis, values) in checks.by_basis() {
+            one.set_item(basis.words(), values)?;
+        }
         Ok(one)
     }
     /// Keys of the sources; `hankwise.source(key)` tells more.
@@ -372,7 +374,7 @@ pub(crate) fn _calc<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyA
 /// source(key, /)
 /// --
 ///
-/// A cited source: key, title and where it can be read.
+/// A cited source: key, basis, title, and where it was read.
 #[pyfunction]
 #[pyo3(signature = (key, /), text_signature = "(key, /)")]
 pub(crate) fn source<'py>(py: Python<'py>, key: &str) -> PyResult<Bound<'py, PyDict>> {
@@ -380,6 +382,7 @@ pub(crate) fn source<'py>(py: Python<'py>, key: &str) -> PyResult<Bound<'py, PyD
         .ok_or_else(|| PyKeyError::new_err(format!("no source '{key}' is cited")))?;
     let one = PyDict::new(py);
     one.set_item("key", source.key)?;
+    one.set_item("basis", source.basis.words())?;
     one.set_item("title", source.title)?;
     one.set_item("place", source.place)?;
     Ok(one)

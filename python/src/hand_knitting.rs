@@ -26,7 +26,7 @@ fn figure(value: &Bound<'_, PyAny>, kind: Kind, of: &str, name: &str) -> PyResul
 ///
 /// >>> import hankwise as hw
 /// >>> hw.yarn.weight_class("230 m/100g", "UK")[1]
-/// <UK, DK: 200 to 250 m/100g (Skein Queen 2024, published)>
+/// <UK, DK: 200 to 250 m/100g (web page, Skein Queen 2024)>
 #[pyfunction]
 #[pyo3(signature = (count, country=None), text_signature = "(count, country=None)")]
 pub(crate) fn weight_class(

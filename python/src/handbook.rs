@@ -4,6 +4,7 @@ use hankwise::catalogue;
 use hankwise::handbook::{Figure, Table};
 use hankwise::plan::{Align, Block, Report};
 use hankwise::quantity::{Amount, print};
+use hankwise::source::cited;
 use pyo3::exceptions::{PyIndexError, PyKeyError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList, PySlice};
@@ -33,7 +34,7 @@ impl HandbookFigure {
     }
     fn row<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let (row, f) = (PyDict::new(py), self.figure());
-        for (column, word) in self.table.columns.iter().zip(f.of) {
+        for (column, word) in self.table.columns.iter().zip(&f.of) {
             row.set_item(column, word)?;
         }
         let end = |x: f64| x.is_finite().then_some(x);
@@ -42,7 +43,7 @@ impl HandbookFigure {
         row.set_item("unit", f.unit)?;
         row.set_item("source", f.source)?;
         row.set_item("place", f.place)?;
-        row.set_item("grade", f.grade.word())?;
+        row.set_item("basis", f.basis().words())?;
         row.set_item("note", f.note)?;
         Ok(row)
     }
@@ -54,7 +55,7 @@ impl HandbookFigure {
     #[getter]
     fn of<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let row = PyDict::new(py);
-        for (column, word) in self.table.columns.iter().zip(self.figure().of) {
+        for (column, word) in self.table.columns.iter().zip(&self.figure().of) {
             row.set_item(column, word)?;
         }
         Ok(row)
@@ -84,10 +85,10 @@ impl HandbookFigure {
     fn place(&self) -> &'static str {
         self.figure().place
     }
-    /// How sure it is: published, practice, memory or definition.
+    /// What it rests on: standard or law, book or paper, web page, custom of the trade, memory, definition.
     #[getter]
-    fn grade(&self) -> &'static str {
-        self.figure().grade.word()
+    fn basis(&self) -> &'static str {
+        self.figure().basis().words()
     }
     /// What else there is to know.
     #[getter]
@@ -98,7 +99,7 @@ impl HandbookFigure {
         let f = self.figure();
         let of: Vec<&str> = f.of.iter().copied().filter(|w| !w.is_empty()).collect();
         let unit = if f.unit.is_empty() { String::new() } else { format!(" {}", f.unit) };
-        format!("<{}: {}{unit} ({}, {})>", of.join(", "), f.words(), f.source, f.grade.word())
+        format!("<{}: {}{unit} ({})>", of.join(", "), f.words(), cited(f.source))
     }
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
         let other = other.cast::<HandbookFigure>().map(Bound::get);
@@ -149,17 +150,17 @@ impl HandbookTable {
     }
     pub(crate) fn block(&self) -> Block {
         let mut block = Block { title: self.table.title.to_owned(), ..Block::default() };
-        block.lead.push(self.table.about.to_owned());
+        block.lead.push(self.table.about.clone());
         let left = |name: &str| (name.to_owned(), Align::Left);
         block.columns = self.table.columns.iter().map(|c| left(c)).collect();
         block.columns.push(("figure".to_owned(), Align::Right));
-        block.columns.extend(["unit", "source", "grade", "note"].map(left));
+        block.columns.extend(["unit", "source", "basis", "note"].map(left));
         for f in self.places.iter().map(|place| &self.table.figures[*place]) {
             let source = [f.source, f.place].into_iter().filter(|s| !s.is_empty());
             let mut cells: Vec<String> = f.of.iter().map(|w| (*w).to_owned()).collect();
             cells.extend([f.words(), f.unit.to_owned()]);
             cells.push(source.collect::<Vec<_>>().join(", "));
-            cells.extend([f.grade.word().to_owned(), f.note.to_owned()]);
+            cells.extend([f.basis().words().to_owned(), f.note.to_owned()]);
             block.rows.push(cells);
         }
         // A column in which nothing stands says nothing.
@@ -194,7 +195,7 @@ impl HandbookTable {
     /// What the figures are and how to use them.
     #[getter]
     fn about(&self) -> &'static str {
-        self.table.about
+        &self.table.about
     }
     /// What the words of a figure are.
     #[getter]

@@ -79,7 +79,7 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
 /// units(kind=None)
 /// --
 ///
-/// The units, as dictionaries: symbol, names, kind, definition, source, grade.
+/// The units, as dictionaries: symbol, names, kind, definition, source, basis.
 #[pyfunction]
 #[pyo3(signature = (kind=None), text_signature = "(kind=None)")]
 pub(crate) fn units<'py>(py: Python<'py>, kind: Option<&str>) -> PyResult<Vec<Bound<'py, PyDict>>> {
@@ -92,7 +92,7 @@ pub(crate) fn units<'py>(py: Python<'py>, kind: Option<&str>) -> PyResult<Vec<Bo
         one.set_item("definition", unit.definition)?;
         one.set_item("indirect", unit.is_indirect())?;
         one.set_item("source", unit.source)?;
-        one.set_item("grade", unit.grade.word())?;
+        one.set_item("basis", unit.basis().words())?;
         all.push(one);
     }
     Ok(all)

@@ -1,6 +1,7 @@
 //! A number or an array with its unit.
 
-use hankwise::quantity::{self, Amount, Grade, Kind, Unit, print};
+use hankwise::quantity::{self, Amount, Kind, Unit, print};
+use hankwise::source::Basis;
 use pyo3::exceptions::{PyTypeError, PyZeroDivisionError};
 use pyo3::prelude::*;
 use pyo3::types::PyFloat;
@@ -302,7 +303,7 @@ impl Quantity {
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise._hankwise")?.getattr("Quantity")?.getattr("_make")?;
-        let own = (self.unit.grade == Grade::Own).then_some(self.unit.definition);
+        let own = (self.unit.basis() == Basis::Own).then_some(self.unit.definition);
         let number = self.number.clone_ref(py);
         Ok((make, (number, self.unit.symbol, self.kind.name(), self.text.clone(), own)))
     }

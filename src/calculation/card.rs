@@ -3,6 +3,7 @@
 use crate::error::{Error, Result};
 use crate::quantity::print::{constant, of_kind};
 use crate::quantity::{Amount, Kind};
+use crate::source::cited;
 
 /// Whether an input has to be given.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -28,7 +29,7 @@ pub struct Input {
     pub kind: Kind,
     /// The usual range, in the base unit; outside it a warning is given. Infinite where none is usual.
     pub usual: (f64, f64),
-    /// What the usual range rests on.
+    /// Key of the source of the usual range, see [`crate::source`].
     pub basis: &'static str,
     /// How one would write it; empty for the example of the kind.
     pub like: &'static str,
@@ -125,7 +126,7 @@ pub struct Adjust {
     pub name: &'static str,
     /// The usual range here.
     pub usual: (f64, f64),
-    /// What it rests on.
+    /// Key of its source.
     pub basis: &'static str,
 }
 
@@ -252,7 +253,12 @@ impl Input {
         if !self.has_usual() {
             return String::new();
         }
-        format!("{} to {} ({})", of_kind(low, self.kind), of_kind(high, self.kind), self.basis)
+        format!(
+            "{} to {} ({})",
+            of_kind(low, self.kind),
+            of_kind(high, self.kind),
+            cited(self.basis)
+        )
     }
     /// What to say of a value outside the usual range.
     pub fn unusual(&self, base: f64) -> Option<String> {

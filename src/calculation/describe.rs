@@ -6,6 +6,7 @@ use super::Calculation;
 use super::card::{Input, Item, Output, flat};
 use crate::caution;
 use crate::quantity::print::escape;
+use crate::source::titles;
 
 /// One line about an input: name, symbol, what it is, what is usual, what stands for it when omitted.
 struct Line {
@@ -119,13 +120,25 @@ impl Calculation {
                 let _ = writeln!(out, "    ! {line}");
             }
         }
+        if !self.sources.is_empty() {
+            let _ = writeln!(out, "\n{}", self.sources_line());
+        }
         if !self.example.is_empty() {
             let _ = writeln!(out, "\n{}", self.example);
         }
         out
     }
+    /// The sources beside those of its formulas, each with its basis, in a sentence.
+    fn sources_line(&self) -> String {
+        format!("Sources, beside those of its formulas: {}.", titles(self.sources))
+    }
     /// The same as HTML.
     pub fn html(&self) -> String {
+        let sources = if self.sources.is_empty() {
+            String::new()
+        } else {
+            format!("<p><small>{}</small></p>", escape(&self.sources_line()))
+        };
         let inputs = flat(self.inputs);
         let inputs = inputs.iter().map(|item| {
             let Line { name, symbol, meaning, usual, otherwise } = line(item);
@@ -134,7 +147,7 @@ impl Calculation {
         let results = answered(self.outputs);
         let results = results.iter().map(|(name, meaning)| [name, meaning].map(|s| escape(s)));
         format!(
-            "<div><p><b>{}</b>: {}</p>{}{}{}</div>",
+            "<div><p><b>{}</b>: {}</p>{}{}{}{sources}</div>",
             escape(self.name),
             escape(self.summary),
             table(["symbol", "input", "what it is", "if omitted", "usual"], inputs),

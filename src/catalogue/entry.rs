@@ -13,6 +13,7 @@ use crate::plan::StageCard;
 use crate::quantity::counts::System;
 use crate::quantity::print::figure;
 use crate::quantity::{Kind, Unit, units};
+use crate::source::{Basis, cited};
 
 /// The kinds of entry, in the order in which equally good hits stand.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -161,7 +162,7 @@ fn rows_in_words(figures: &[&Figure]) -> String {
     let one = |f: &&Figure| {
         let of: Vec<&str> = f.of.iter().copied().filter(|word| !word.is_empty()).collect();
         let unit = if f.unit.is_empty() { String::new() } else { format!(" {}", f.unit) };
-        format!("{}: {}{unit} ({})", of.join(", "), f.words(), f.source)
+        format!("{}: {}{unit} ({})", of.join(", "), f.words(), cited(f.source))
     };
     match figures {
         [only] => one(only),
@@ -230,14 +231,21 @@ impl Entry {
             Entry::Table(table) => format!("{} ({} rows)", table.title, table.figures.len()),
             Entry::Rows(_, figures, _) => rows_in_words(figures),
             Entry::Count(system) => {
-                let told = [system.country, system.date, system.unit.source];
+                let cited = system.unit.cited();
+                let told = [system.country, system.date, &cited];
                 let told: Vec<&str> = told.into_iter().filter(|text| !text.is_empty()).collect();
                 let tex = figure(system.tex());
                 let (unit, told) = (&system.unit, told.join(", "));
                 format!("{}; count 1 is {tex} tex ({told})", defined(unit))
             }
-            Entry::Reed(unit) => format!("{} ({})", defined(unit), unit.source),
-            Entry::Unit(unit) => format!("{}: {}", unit.kind.words(), defined(unit)),
+            Entry::Reed(unit) => format!("{} ({})", defined(unit), unit.cited()),
+            Entry::Unit(unit) => {
+                let defined = format!("{}: {}", unit.kind.words(), defined(unit));
+                match unit.basis() {
+                    Basis::Definition => defined,
+                    _ => format!("{defined} ({})", unit.cited()),
+                }
+            }
             Entry::Weave(name) => Weave::parse(name).map_or(String::new(), |weave| {
                 let (ends, picks) = (weave.ends(), weave.picks());
                 format!("repeat of {ends} ends and {picks} picks")

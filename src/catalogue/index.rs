@@ -166,7 +166,7 @@ fn fields(entry: &Entry) -> Vec<Field> {
         Entry::Stage(stage) => add(SUMMARY, &[stage.summary, stage.makes]),
         Entry::Table(table) | Entry::Rows(table, ..) => {
             add(SUMMARY, &[table.title]);
-            add(DETAIL, &[table.about]);
+            add(DETAIL, &[&table.about]);
         }
         Entry::Count(system) => {
             add(SUMMARY, &[system.unit.definition, system.country]);

@@ -50,7 +50,8 @@ static CALCULATIONS: ByName<Calculation> = LazyLock::new(|| {
 
 static TABLES: ByName<Table> = LazyLock::new(|| {
     let rooms = [fibre::TABLES, yarn::TABLES, cloth::TABLES, mill::TABLES, quality::TABLES];
-    rooms.into_iter().flatten().map(|table| (table.name, *table)).collect()
+    let all = rooms.into_iter().flatten().map(|table| LazyLock::force(table));
+    all.map(|table| (table.name, table)).collect()
 });
 
 /// Every formula, in the order of names.

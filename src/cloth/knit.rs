@@ -103,7 +103,7 @@ pub fn tightness_factor<N: Number>(
 /// Munden's constant of a direction: courses, or wales, in a length of yarn of one loop.
 #[formula(
     result = "K_d",
-    sources = ["GATE solutions", "definition"],
+    sources = ["Munden 1959", "GATE solutions", "definition"],
     limits = ["plain knitting; one state of relaxation: see munden_constants"],
     slips = ["courses counted before washing with a loop measured after"]
 )]
@@ -128,7 +128,7 @@ pub fn loop_constant<N: Number>(
 /// Constant of the loops on an area, from those of courses and wales.
 #[formula(
     result = "K_s",
-    sources = ["GATE solutions", "memory"],
+    sources = ["Munden 1959", "GATE solutions"],
     limits = ["both of one state; Munden's own product figures are from memory and differ from it by a little"],
     slips = ["the constants of two states"]
 )]
@@ -164,7 +164,7 @@ pub fn loop_shape<N: Number>(
 /// Loops on an area from the length of yarn in one.
 #[formula(
     result = "S",
-    sources = ["GATE solutions"],
+    sources = ["Munden 1959", "GATE solutions"],
     limits = ["plain knitting in the state that the constants are of"],
     slips = ["dividing by the loop length instead of its square"]
 )]

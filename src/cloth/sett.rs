@@ -84,7 +84,7 @@ pub fn ends_for_reed<N: Number>(
 /// In the trade's units: the factor times the root of the yards in a pound, in an inch.
 #[formula(
     result = "D",
-    sources = ["Ashenhurst page 1999", "Ground Weave", "Taylor 1909"],
+    sources = ["Ashenhurst 1884", "Ashenhurst page 1999", "Ground Weave", "Taylor 1909"],
     limits = ["the factor is 0.84 or 0.85 for woollen, 0.90 for worsted, 0.90 to 0.95 for cotton: sources differ"],
     slips = ["proportion instead of square root when the count changes"]
 )]
@@ -102,7 +102,7 @@ pub fn diameters_side_by_side<N: Number>(
 /// The closest sett of a weave by diameters and intersections, for a square cloth.
 #[formula(
     result = "n_m",
-    sources = ["Ashenhurst page 1999", "Ground Weave"],
+    sources = ["Ashenhurst 1884", "Ashenhurst page 1999", "Ground Weave"],
     limits = ["round hard threads in one plane: too open for long floats, too close for soft loose yarn", "warp and weft alike", "handweavers set about three quarters to four fifths of it; cloth that is to be milled or raised is commonly set more open, as it closes up in finishing"],
     slips = ["taking the maximum for the sett to weave"]
 )]

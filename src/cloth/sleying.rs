@@ -12,13 +12,13 @@ use crate::table::{Block, Report};
 /// The calculations of this file.
 pub(super) const CALCULATIONS: &[&Calculation] = &[&CHOOSE_REED];
 
-/// Dents in a centimetre of the finest and the coarsest reed that is made: common practice, wide.
+/// Dents in a centimetre of the finest and the coarsest reed that is made: custom of the trade, wide.
 const MADE: (f64, f64) = (0.2, 60.0);
 /// Usual, as on the cards of the formulas.
 const USUAL: (f64, f64) = (0.5, 30.0);
 /// Dents across thirty metres of the finest reed: wider looms are not made.
 const MOST_DENTS: f64 = 200_000.0;
-/// A sett that is off by more than this is another cloth: common practice.
+/// A sett that is off by more than this is another cloth: custom of the trade.
 const FAR: f64 = 0.25;
 /// The longest order that can be asked for.
 const LONGEST: f64 = 12.0;
@@ -110,7 +110,7 @@ pub struct ChooseReedResults<N> {
 /// a dent. A selvedge on each side takes `dents_per_selvedge` or `width_per_selvedge`.
 #[calculation(
     title = "The reed",
-    limits = ["an uneven order shows as reed marks until finishing closes them: try it (common practice)"],
+    limits = ["an uneven order shows as reed marks until finishing closes them: try it (custom of the trade)"],
     example = ">>> import hankwise as hw
 >>> choice = hw.cloth.choose_reed(wanted_reed_sett=\"20 ends/in\", reeds=[\"8 dents/in\", \"12 dents/in\"],
 ...                               reed_width=\"24 in\")
@@ -337,7 +337,7 @@ fn check_reed(reed: &Amount) -> Result<()> {
         };
         return Err(Error::range(format!(
             "{given} is not a reed: it would have {} dents in an inch, and reeds are made from {} to {} \
-             (common practice); {advice}",
+             (custom of the trade); {advice}",
             figure(reed.base() * 2.54),
             figure(least * 2.54),
             figure(most * 2.54),
@@ -394,7 +394,7 @@ fn report(
     }
     if all().any(|s| s.order.len() > 1) {
         foot.push(
-            "An uneven order shows as reed marks until finishing closes them: try it (common practice)."
+            "An uneven order shows as reed marks until finishing closes them: try it (custom of the trade)."
                 .to_owned(),
         );
     }

@@ -1,6 +1,6 @@
 //! Agreed allowances by the name of the fibre and the list.
 
-use super::tables::moisture::ALLOWANCES;
+use super::tables::MOISTURE_ALLOWANCES;
 use crate::error::{Error, Result, did_you_mean};
 use crate::handbook::Figure;
 use crate::quantity::print::figure;
@@ -20,7 +20,7 @@ fn said(found: &[&Figure]) -> String {
 
 /// The allowances for a fibre in every list.
 pub fn allowances(fibre: &str) -> Result<Vec<&'static Figure>> {
-    let found: Vec<_> = ALLOWANCES
+    let found: Vec<_> = MOISTURE_ALLOWANCES
         .figures
         .iter()
         .filter(|f| has_words(f.of.iter().copied().chain([f.note]), fibre))
@@ -52,7 +52,7 @@ pub fn allowance(fibre: &str, list: Option<&str>) -> Result<&'static Figure> {
     if asked.is_empty() {
         return Err(Error::notation("no fibre is named; write one such as 'wool carded'"));
     }
-    let mut found: Vec<&'static Figure> = ALLOWANCES
+    let mut found: Vec<&'static Figure> = MOISTURE_ALLOWANCES
         .figures
         .iter()
         .filter(|f| f.of[1] == list && has_words([f.of[0], f.note], &asked))
@@ -78,9 +78,12 @@ fn same(a: f64, b: f64) -> bool {
 }
 
 fn unknown(fibre: &str, list: Option<&str>) -> Error {
-    let elsewhere: Vec<_> =
-        ALLOWANCES.figures.iter().filter(|f| has_words([f.of[0], f.note], fibre)).collect();
-    let names = || ALLOWANCES.figures.iter().map(|f| f.of[0]);
+    let elsewhere: Vec<_> = MOISTURE_ALLOWANCES
+        .figures
+        .iter()
+        .filter(|f| has_words([f.of[0], f.note], fibre))
+        .collect();
+    let names = || MOISTURE_ALLOWANCES.figures.iter().map(|f| f.of[0]);
     let hint = if let (false, Some(_)) = (elsewhere.is_empty(), list) {
         let lists: std::collections::BTreeSet<_> = elsewhere.iter().map(|f| f.of[1]).collect();
         format!("; is {} meant, which has it", lists.into_iter().collect::<Vec<_>>().join(" and "))

@@ -9,6 +9,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::{Number, V};
 use crate::quantity::{Fraction, MassLoss, Regain, Yield};
+use crate::source::cited;
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
@@ -265,7 +266,7 @@ fn report(
     check: &Check<'_>,
 ) -> Report {
     const ASH: &str = "with vegetable matter, 2.27 % of the dry mass ash and extract";
-    const CUSTOMS: &str = "19 CFR 151, published";
+    const CUSTOMS: &str = "19 CFR 151";
     let wool = found.wool_base.value();
     let rows = [
         (
@@ -324,7 +325,7 @@ fn report(
         ("yield", Right),
         ("shrinkage", Right),
         ("what it holds", Left),
-        ("source", Left),
+        ("basis", Left),
     ];
     Report {
         title: CLEAN_YIELDS.title.to_owned(),
@@ -341,7 +342,7 @@ fn report(
                         percent(clean),
                         percent(lost),
                         holds.to_owned(),
-                        source.to_owned(),
+                        cited(source),
                     ]
                 })
                 .to_vec(),

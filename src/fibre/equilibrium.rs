@@ -1,6 +1,8 @@
 //! Clean wool and the humidity of the air: a curve from memory, with its hysteresis as a band.
 
-use super::tables::moisture::{HYSTERESIS, WOOL_POINTS};
+use std::sync::LazyLock;
+
+use super::tables::WOOL_ISOTHERM;
 use super::{humidity_between_points, regain_between_points};
 use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
@@ -24,6 +26,19 @@ fn percent(number: f64) -> f64 {
 
 /// A point of the curve: humidity and regain, in per cent.
 type Point = (f64, f64);
+
+/// The points of the curve in damping, from the handbook.
+static WOOL_POINTS: LazyLock<Vec<Point>> = LazyLock::new(|| {
+    let humidity = |of: &str| of.split(' ').next().and_then(|number| number.parse().ok());
+    let points = WOOL_ISOTHERM.figures.iter().filter(|f| f.of[0] == "absorption");
+    points.map(|f| (humidity(f.of[1]).unwrap_or(f64::NAN), f.low)).collect()
+});
+
+/// How much more wool holds in drying than in damping, in per cent of the dry mass: at least, at most.
+fn hysteresis() -> (f64, f64) {
+    let row = WOOL_ISOTHERM.row(&["desorption above absorption", "mid-range"]);
+    (row.low, row.high)
+}
 
 /// The points on both sides of a number of per cent.
 fn beside(x: f64, of: impl Fn(&Point) -> f64) -> Option<[Point; 2]> {
@@ -85,10 +100,11 @@ pub fn equilibrium_regain<N: Number>(given: &AirInputs<N>) -> AirResults<N> {
     let known = beside(100.0 * humidity.value(), |p| p.0).unwrap_or([(f64::NAN, f64::NAN); 2]);
     let (humid_1, regain_1, humid_2, regain_2) = points(humidity.v(), known);
     let damping = regain_between_points(humidity, humid_1, regain_1, humid_2, regain_2);
+    let (least, most) = hysteresis();
     AirResults {
         damping_regain: damping,
-        drying_regain_low: Regain::from(damping.v() + percent(HYSTERESIS.0)),
-        drying_regain_high: Regain::from(damping.v() + percent(HYSTERESIS.1)),
+        drying_regain_low: Regain::from(damping.v() + percent(least)),
+        drying_regain_high: Regain::from(damping.v() + percent(most)),
     }
 }
 
@@ -152,10 +168,11 @@ pub fn humidity_for_regain<N: Number>(given: &KeepingInputs<N>) -> KeepingResult
         beside(x - more, |p| p.1).map(|known| humidity(lower, known))
     };
     let known = beside(x, |p| p.1).unwrap_or([(f64::NAN, f64::NAN); 2]);
+    let (least, most) = hysteresis();
     KeepingResults {
         damping_humidity: humidity(given.regain, known),
-        drying_humidity_low: drying(HYSTERESIS.1),
-        drying_humidity_high: drying(HYSTERESIS.0),
+        drying_humidity_low: drying(most),
+        drying_humidity_high: drying(least),
     }
 }
 

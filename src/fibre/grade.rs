@@ -1,10 +1,11 @@
 //! The grade of raw wool by its fineness.
 
-use super::tables::fineness::US_GRADES;
+use super::tables::WOOL_GRADES_US;
 use crate::error::{Error, Result};
 use crate::handbook::Figure;
 use crate::quantity::print::fixed;
 use crate::quantity::{Fineness, Kind};
+use crate::source::Basis;
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
@@ -33,7 +34,7 @@ const FINEST: f64 = 12.0;
 /// What the table says of a grade: diameters and largest deviation.
 fn grades()
 -> impl DoubleEndedIterator<Item = (&'static Figure, &'static Figure)> + ExactSizeIterator {
-    US_GRADES.figures.chunks_exact(2).map(|pair| (&pair[0], &pair[1]))
+    WOOL_GRADES_US.figures.chunks_exact(2).map(|pair| (&pair[0], &pair[1]))
 }
 
 /// Diameters are graded to two places.
@@ -58,7 +59,7 @@ pub fn us_grade(diameter: Fineness<f64>, deviation: Option<Fineness<f64>>) -> Re
     let mean = to_two_places(diameter.value());
     let deviation = deviation.map(|d| to_two_places(d.value()));
     let mut coarser = grades().enumerate().rev();
-    let coarsest = US_GRADES.figures[US_GRADES.figures.len() - 2];
+    let coarsest = &WOOL_GRADES_US.figures[WOOL_GRADES_US.figures.len() - 2];
     let none = |why: String| {
         Err(Error::range(format!(
             "{why}; the table ends with {} at {} µm",
@@ -88,7 +89,7 @@ pub fn us_grade(diameter: Fineness<f64>, deviation: Option<Fineness<f64>>) -> Re
         diameter: mean,
         deviation,
         largest_deviation: spread.high,
-        from_memory: [range, grade].iter().any(|f| f.source == "memory"),
+        from_memory: [range, grade].iter().any(|f| f.basis() == Basis::Memory),
     })
 }
 
@@ -101,7 +102,7 @@ impl WoolGrade {
     pub fn unusual(&self) -> Option<String> {
         (self.diameter < FINEST).then(|| {
             format!(
-                "diameter = {} µm is unusual; the usual range is {FINEST} µm to 50 µm (common practice)",
+                "diameter = {} µm is unusual; the usual range is {FINEST} µm to 50 µm (custom of the trade)",
                 fixed(self.diameter, 2)
             )
         })

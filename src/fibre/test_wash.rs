@@ -221,7 +221,7 @@ fn check(
     if clean.value() < USUAL.0 || clean.value() > USUAL.1 {
         let [low, high] = [USUAL.0, USUAL.1].map(|x| check.say(Fraction::<f64>::base(x)));
         check.warn(format!(
-            "clean_yield = {} is unusual; the usual range is {low} to {high} (common practice)",
+            "clean_yield = {} is unusual; the usual range is {low} to {high} (custom of the trade)",
             check.say(clean)
         ));
     }

@@ -1,6 +1,6 @@
 //! Whether a wool will spin to a count.
 
-use super::tables::fineness::MINIMUM_FIBRES;
+use super::tables::MINIMUM_FIBRES;
 use super::{
     fibres_in_section, limit_count, limit_factor_of_diameter, limit_irregularity,
     setting_over_staple, wool_fibre_count,
@@ -11,6 +11,7 @@ use crate::handbook::Figure;
 use crate::number::{Number, V};
 use crate::quantity::print::fixed;
 use crate::quantity::{Count, Fineness, Fraction, Length, LinearDensity, Ratio};
+use crate::source::cited;
 
 const BLOCK: &str = "Fibres in the section";
 
@@ -137,23 +138,23 @@ fn check(
                 fixed(n, 0),
                 if n < floor.low { "below" } else { "in" },
                 floor.words(),
-                floor.source
+                cited(floor.source)
             ));
         }
         check.note(
             BLOCK,
             format!(
-                "For {word} spinning the section needs {} fibres (source: {}); that is a floor, and no \
+                "For {word} spinning the section needs {} fibres ({}); that is a floor, and no \
                  promise above it: short, tender or uneven wool stops sooner.",
                 floor.words(),
-                floor.source
+                cited(floor.source)
             ),
         );
     }
     if found.setting_over_staple.is_some_and(|over| over.value() < 1.0) {
         check.warn(
             "the rollers stand closer than the staple is long: both pairs hold the longest fibres, which \
-             break or crack the draft (common practice)",
+             break or crack the draft (custom of the trade)",
         );
     }
     Ok(())

@@ -5,39 +5,35 @@ use std::fmt::Write as _;
 use super::{Formula, Input, Solved};
 use crate::caution;
 use crate::quantity::print::{escape, of_kind};
-use crate::source::source;
+use crate::source::{Basis, basis, cited, titles};
 use crate::words::wrapped;
 
-/// The basis of the usual range of an input.
-pub(crate) const BASIS: &str = "common practice";
-
-/// How many values from outside a formula is checked against, by where they come from.
+/// How many values from outside a formula is checked against, by what they rest on.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Checks {
-    /// Printed in the source that is cited.
-    pub published: usize,
-    /// Worked out by hand from the definition.
-    pub computed: usize,
-    /// From the custom of the trade.
-    pub practice: usize,
-    /// From memory.
-    pub memory: usize,
-}
+pub struct Checks([usize; Checks::BASES.len()]);
 
 /// Written by `make checks` from the rows of `tests/published`.
 const CHECKS: &str = include_str!("checks.csv");
 
 impl Checks {
-    /// In words: `5 published values and 1 worked out from the definition`.
+    /// What a value from outside can rest on, in the order of the columns of `checks.csv`; what rests on a
+    /// definition was worked out by hand from it.
+    pub const BASES: [Basis; 6] =
+        [Basis::Standard, Basis::Book, Basis::Web, Basis::Definition, Basis::Custom, Basis::Memory];
+
+    /// How many values rest on what.
+    pub fn by_basis(self) -> [(Basis, usize); Checks::BASES.len()] {
+        std::array::from_fn(|place| (Checks::BASES[place], self.0[place]))
+    }
+
+    /// In words: `5 (book or paper), 2 (web page) and 1 (worked out from the definition)`.
     fn words(self) -> String {
-        let parts = [
-            (self.published, "published"),
-            (self.computed, "worked out from the definition"),
-            (self.practice, "from the custom of the trade"),
-            (self.memory, "from memory"),
-        ];
-        let parts: Vec<String> =
-            parts.iter().filter(|(n, _)| *n > 0).map(|(n, what)| format!("{n} {what}")).collect();
+        let words = |basis: Basis| match basis {
+            Basis::Definition => "worked out from the definition",
+            other => other.words(),
+        };
+        let some = self.by_basis().into_iter().filter(|(_, n)| *n > 0);
+        let parts: Vec<String> = some.map(|(basis, n)| format!("{n} ({})", words(basis))).collect();
         match parts.split_last() {
             None => String::new(),
             Some((only, [])) => only.clone(),
@@ -55,10 +51,11 @@ impl Input {
             _ => "",
         }
     }
-    /// The usual range in words.
-    fn usual_words(&self) -> String {
+    /// The usual range in words, with what it rests on: `1 tex to 2000 tex (custom of the trade)`.
+    pub(super) fn usual_words(&self) -> String {
         let (low, high) = self.usual;
-        format!("{} to {}", of_kind(low, self.kind), of_kind(high, self.kind))
+        let [low, high] = [low, high].map(|end| of_kind(end, self.kind));
+        format!("{low} to {high} ({})", cited(self.basis))
     }
 }
 
@@ -68,15 +65,23 @@ impl Formula {
         let mut rows = CHECKS.lines().map(|line| line.split(','));
         let row = rows.find_map(|mut row| (row.next() == Some(self.name)).then_some(row));
         let mut numbers = row.into_iter().flatten().map(|n| n.parse().unwrap_or(0));
-        let mut next = || numbers.next().unwrap_or(0);
-        Checks { published: next(), computed: next(), practice: next(), memory: next() }
+        Checks(std::array::from_fn(|_| numbers.next().unwrap_or(0)))
     }
 
-    /// Titles of the sources, in a sentence.
+    /// The sources, each with its basis, in a sentence; and another where none of them is firmer than a page
+    /// on the web.
     fn sources_line(&self) -> String {
-        let title = |key: &&'static str| source(key).map_or(*key, |s| s.title);
-        let all: Vec<&str> = self.sources.iter().map(title).collect();
-        format!("Sources: {}.", all.join("; "))
+        let all = format!("Sources: {}.", titles(self.sources));
+        let bases: Vec<Basis> = self.sources.iter().map(|key| basis(key)).collect();
+        let only = match (bases.contains(&Basis::Web), bases.contains(&Basis::Memory)) {
+            _ if bases.iter().any(|basis| ![Basis::Web, Basis::Memory].contains(basis)) => {
+                return all;
+            }
+            (true, false) => "Web pages only",
+            (true, true) => "Web pages and memory only",
+            (false, _) => return all,
+        };
+        format!("{all} {only}: no book, paper or standard was read for it.")
     }
 
     /// The checks in a sentence; empty without any.
@@ -106,7 +111,7 @@ impl Formula {
         format!("{}, {}{unit}", self.output.symbol, kind.words())
     }
 
-    /// The description: what it says, equation, its inverses, inputs with their usual ranges and the basis of these,
+    /// The description: what it says, equation, its inverses, inputs with their usual ranges and the basis of each,
     /// limits, slips, cautions, sources, checks.
     ///
     /// ```
@@ -129,7 +134,7 @@ impl Formula {
         if !solved.is_empty() {
             let _ = write!(out, "\n{}", wrapped(&solved, "", ""));
         }
-        let _ = writeln!(out, "\nInputs (usual ranges: {BASIS}):");
+        out.push_str("\nInputs:\n");
         for input in self.inputs {
             let Input { name, symbol, meaning, kind, .. } = input;
             let line = format!(
@@ -179,7 +184,7 @@ impl Formula {
             .collect();
         format!(
             "<div><p><b>{}</b>: {}</p><p>{}<br><small>{}</small></p><table><thead><tr>\
-             <th>symbol</th><th>input</th><th>what it is</th><th>usual ({BASIS})</th></tr></thead>\
+             <th>symbol</th><th>input</th><th>what it is</th><th>usual</th></tr></thead>\
              <tbody>{rows}</tbody></table>{}{}{}<p><small>{}</small></p></div>",
             escape(self.name),
             escape(self.summary),

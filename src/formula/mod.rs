@@ -31,6 +31,8 @@ pub struct Input {
     pub kind: Kind,
     /// The usual range, in the base unit; outside it a warning is given.
     pub usual: (f64, f64),
+    /// Key of the source of the usual range, see [`crate::source`].
+    pub basis: &'static str,
     /// True for a list of any length.
     pub many: bool,
     /// True for a list of the shares of one whole: they sum to 1.

@@ -5,7 +5,6 @@
 use std::ops::Range;
 
 use super::array::Column;
-use super::describe::BASIS;
 use super::{Formula, Input};
 use crate::error::{Error, Result};
 use crate::quantity::print::{constant, of_kind};
@@ -179,12 +178,11 @@ impl Formula {
         let (low, high) = input.usual;
         (value < low || value > high).then(|| {
             format!(
-                "{}: {} = {} is unusual; the usual range is {} to {} ({BASIS})",
+                "{}: {} = {} is unusual; the usual range is {}",
                 self.name,
                 input.name,
                 of_kind(value, input.kind),
-                of_kind(low, input.kind),
-                of_kind(high, input.kind),
+                input.usual_words()
             )
         })
     }

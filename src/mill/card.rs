@@ -36,10 +36,10 @@ pub fn slubbing_count<N: Number>(
     #[q("w", 0.0..=0.15)]
     loss: Fraction<N>,
     /// good ends
-    #[q("N", 1.0..=200.0)]
+    #[q("N", 1.0..=200.0, memory)]
     ends: Count<N>,
     /// delivery
-    #[q("v", 3.0..=300.0)]
+    #[q("v", 3.0..=300.0, memory)]
     delivery_speed: Speed<N>,
 ) -> LinearDensity<N> {
     feed_rate * (1.0 - loss) * 1e6 / (60.0 * delivery_speed * ends)
@@ -54,10 +54,10 @@ pub fn slubbing_count<N: Number>(
 )]
 pub fn card_output<N: Number>(
     /// good ends
-    #[q("N", 1.0..=200.0)]
+    #[q("N", 1.0..=200.0, memory)]
     ends: Count<N>,
     /// delivery
-    #[q("v", 3.0..=300.0)]
+    #[q("v", 3.0..=300.0, memory)]
     delivery_speed: Speed<N>,
     /// slubbing count
     #[q("T_c", 50.0..=10000.0)]
@@ -139,7 +139,7 @@ pub fn tape_pitch<N: Number>(
     #[q("b_w", 0.3..=3.0)]
     web_width: Length<N>,
     /// ends across it, waste ends too
-    #[q("N", 4.0..=200.0)]
+    #[q("N", 4.0..=200.0, memory)]
     ends: Count<N>,
 ) -> Length<N> {
     web_width / ends
@@ -157,7 +157,7 @@ pub fn web_mass_per_area<N: Number>(
     #[q("T_c", 50.0..=10000.0)]
     slubbing_count: LinearDensity<N>,
     /// ends, good ones and edge ends
-    #[q("N", 1.0..=200.0)]
+    #[q("N", 1.0..=200.0, memory)]
     ends: Count<N>,
     /// width of the web
     #[q("b_w", 0.2..=3.0)]
@@ -175,7 +175,7 @@ pub fn web_mass_per_area<N: Number>(
 )]
 pub fn edge_share<N: Number>(
     /// good ends
-    #[q("N", 1.0..=200.0)]
+    #[q("N", 1.0..=200.0, memory)]
     ends: Count<N>,
     /// edge ends, all together
     #[q("N_e", 0.0..=16.0)]

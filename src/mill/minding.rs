@@ -115,7 +115,7 @@ pub fn looms_for_weaver<N: Number>(
 )]
 pub fn spindles_for_minder<N: Number>(
     /// ends broken in a thousand spindle hours
-    #[q("e_b", 5.0..=500.0)]
+    #[q("e_b", 5.0..=500.0, memory)]
     break_rate: Ratio<N>,
     /// time for a piecing
     #[q("τ_b", 0.001..=0.05)]

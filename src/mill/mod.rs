@@ -14,7 +14,6 @@ mod machines;
 mod minding;
 mod money;
 mod mule;
-mod norms;
 mod oil;
 mod passages;
 mod pieces;

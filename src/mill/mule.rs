@@ -283,7 +283,7 @@ pub fn mule_output<N: Number>(
     #[q("T", 20.0..=1000.0)]
     count: LinearDensity<N>,
     /// efficiency
-    #[q("η", 0.5..=1.0)]
+    #[q("η", 0.5..=1.0, memory)]
     efficiency: Fraction<N>,
 ) -> MassRate<N> {
     spindles * wound_length * count * 1e-6 / cycle * efficiency

@@ -270,7 +270,7 @@ pub fn end_break_rate<N: Number>(
 )]
 pub fn spindles_idle<N: Number>(
     /// ends broken in a thousand spindle hours
-    #[q("e_b", 5.0..=500.0)]
+    #[q("e_b", 5.0..=500.0, memory)]
     break_rate: Ratio<N>,
     /// time of a round
     #[q("τ_p", 0.02..=1.0)]

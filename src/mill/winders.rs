@@ -28,7 +28,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 )]
 pub fn length_wound<N: Number>(
     /// winding speed
-    #[q("v", 20.0..=1500.0)]
+    #[q("v", 20.0..=1500.0, memory)]
     winding_speed: Speed<N>,
     /// time
     #[q("τ", 0.1..=200.0)]
@@ -50,7 +50,7 @@ pub fn length_wound<N: Number>(
 )]
 pub fn mass_wound<N: Number>(
     /// winding speed
-    #[q("v", 20.0..=1500.0)]
+    #[q("v", 20.0..=1500.0, memory)]
     winding_speed: Speed<N>,
     /// time
     #[q("τ", 0.1..=200.0)]
@@ -95,7 +95,7 @@ pub fn drums_needed<N: Number>(
 )]
 pub fn hank_rate<N: Number>(
     /// winding speed
-    #[q("v", 20.0..=1500.0)]
+    #[q("v", 20.0..=1500.0, memory)]
     winding_speed: Speed<N>,
     /// efficiency
     #[q("η", 0.3..=1.0)]

@@ -15,7 +15,7 @@ pub(super) struct Fleece<N> {
     #[q("G", 2.0..=5000.0, like = "80.00 kg")]
     pub(super) greasy: Mass<N>,
     /// clean dry fibre, on the greasy mass
-    #[q("y", 0.35..=0.75, basis = "breed tables", like = "52 %")]
+    #[q("y", 0.35..=0.75, basis = "Breed yield table", like = "52 %")]
     pub(super) clean: Fraction<N>,
     /// water in the greasy wool, on clean dry fibre
     #[q("R", 0.05..=0.3, zero, like = "14 %")]
@@ -24,10 +24,10 @@ pub(super) struct Fleece<N> {
     #[q("v_m", 0.0..=0.1, zero, like = "1.5 %")]
     pub(super) vegetable: Fraction<N>,
     /// mean fibre diameter
-    #[q("d", 15.0..=45.0, basis = "wool grades", like = "29 µm")]
+    #[q("d", 15.0..=45.0, basis = "NMSU B-409", like = "29 µm")]
     pub(super) diameter: Fineness<N>,
     /// coefficient of variation of the diameter
-    #[q("CV", 0.15..=0.3, basis = "a wool testing laboratory", zero, like = "24 %")]
+    #[q("CV", 0.15..=0.3, basis = "Riverina wool testing", zero, like = "24 %")]
     pub(super) variation: Fraction<N>,
 }
 
@@ -60,7 +60,7 @@ pub(super) struct Yarn<N> {
     #[q("N", 2.0..=6.0, like = "2")]
     pub(super) ends: Count<N>,
     /// twist factor of the singles, on the count as spun
-    #[q("K", 18.0..=38.0, basis = "from memory: let the mill set it", like = "25 turns/cm √tex")]
+    #[q("K", 18.0..=38.0, memory, like = "25 turns/cm √tex")]
     pub(super) twist_factor: TwistFactor<N>,
 }
 
@@ -81,7 +81,7 @@ impl Yarn<Place> {
 #[derive(Clone, Debug, Inputs)]
 pub(super) struct Labelled<N> {
     /// regain at which goods are sold and masses are stated
-    #[q("R", 0.13..=0.19, basis = "allowances for wool, 13.6 to 18.25 %", zero, like = "17 %")]
+    #[q("R", 0.13..=0.19, basis = "French order 1998", zero, like = "17 %")]
     pub(super) regain: Regain<N>,
     /// fat left on the goods, on clean dry fibre
     #[q("o", 0.0..=0.02, or = 0.0, like = "0.6 %")]

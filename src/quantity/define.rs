@@ -11,8 +11,9 @@ use super::factors::{FACTORS, cover_form};
 use super::kind::Kind;
 use super::lookup::{refuse_knitting_word, several_readings};
 use super::parse::parse_as;
-use super::unit::{Form, Grade, Unit, without_factors};
+use super::unit::{Form, Unit, without_factors};
 use crate::error::{Error, Result};
+use crate::source::Basis;
 
 /// A count system that somebody wants to define.
 ///
@@ -271,7 +272,7 @@ fn leak(definition: &Definition, (form, length, mass): Worth) -> &'static System
             form,
             definition: kept(&words),
             source: kept(source),
-            grade: Grade::Own,
+            rests_on: Some(Basis::Own),
         },
         length,
         mass,
@@ -295,7 +296,7 @@ fn factors(system: &'static System) -> Vec<&'static Unit> {
             form,
             definition: kept(&format!("{over} ÷ √({})", system.unit.symbol)),
             source: system.unit.source,
-            grade: Grade::Own,
+            rests_on: Some(Basis::Own),
         }))
     };
     let spelt = |forms: [&str; 2]| {

@@ -8,7 +8,7 @@ use std::sync::LazyLock;
 use super::kind::Kind;
 use super::lookup::unit;
 use super::unit::Form::{Over, Per, Times};
-use super::unit::{Grade, Unit, plain};
+use super::unit::{Unit, plain};
 
 /// The kinds whose units are here.
 pub(super) const KINDS: [Kind; 3] = [Kind::TwistFactor, Kind::CoverFactor, Kind::TightnessFactor];
@@ -100,8 +100,7 @@ fn cover() -> Vec<Unit> {
         "threads/cm × √tex ÷ 10",
     )];
     all[0].source = "Woven fabric handout";
-    all[0].grade = Grade::Published;
-    let mut add = |symbol, names, system, source, grade, definition| {
+    let mut add = |symbol, names, system, source, definition| {
         if let Some(constant) = hank(system) {
             let form = cover_form(constant);
             all.push(Unit {
@@ -111,7 +110,7 @@ fn cover() -> Vec<Unit> {
                 form,
                 definition,
                 source,
-                grade,
+                rests_on: None,
             });
         }
     };
@@ -120,7 +119,6 @@ fn cover() -> Vec<Unit> {
         &["K_Peirce", "K Peirce", "K_cotton", "K cotton", "threads/in/√Ne", "threads/in/sqrt(Ne)"],
         "Ne",
         "Balasubramanian",
-        Grade::Published,
         "threads/in ÷ √(English cotton count)",
     );
     add(
@@ -128,7 +126,6 @@ fn cover() -> Vec<Unit> {
         &["K worsted", "threads/in/√worsted", "threads/in/sqrt(worsted)"],
         "worsted",
         "memory",
-        Grade::Memory,
         "threads/in ÷ √(worsted count)",
     );
     add(
@@ -136,7 +133,6 @@ fn cover() -> Vec<Unit> {
         &["K YSW", "threads/in/√YSW", "threads/in/sqrt(YSW)"],
         "YSW",
         "memory",
-        Grade::Memory,
         "threads/in ÷ √(Yorkshire skeins)",
     );
     all
@@ -155,6 +151,6 @@ fn tightness() -> Vec<Unit> {
             Times(1.0),
             "√tex ÷ loop length in cm",
         ),
-        Unit { source: "Textile handbook 2023", grade: Grade::Published, ..per_mm },
+        Unit { source: "Textile handbook 2023", ..per_mm },
     ]
 }

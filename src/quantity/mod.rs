@@ -32,4 +32,4 @@ pub use lookup::{convert, pair, unit};
 pub(crate) use parse::fraction_sign;
 pub use parse::{bare_number, number, parse, parse_as};
 pub(crate) use plain::plain;
-pub use unit::{Form, Grade, Unit, exact, units};
+pub use unit::{Form, Unit, exact, units};

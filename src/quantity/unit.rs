@@ -4,34 +4,7 @@ use super::define::own_units;
 use super::factors::FACTORS;
 use super::kind::Kind;
 use crate::number::Number;
-
-/// How sure a fact is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Grade {
-    /// A definition, exact.
-    Definition,
-    /// Read in the source that is cited.
-    Published,
-    /// Common practice of the trade; no source.
-    Practice,
-    /// From memory; to be confirmed.
-    Memory,
-    /// Defined by the user, see [`super::define`].
-    Own,
-}
-
-impl Grade {
-    /// The grade in a word.
-    pub const fn word(self) -> &'static str {
-        match self {
-            Grade::Definition => "definition",
-            Grade::Published => "published",
-            Grade::Practice => "practice",
-            Grade::Memory => "memory",
-            Grade::Own => "own",
-        }
-    }
-}
+use crate::source::{Basis, basis, cited};
 
 /// How a number in a unit becomes a number in the base unit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -66,11 +39,22 @@ pub struct Unit {
     pub definition: &'static str,
     /// Key of the source, see [`crate::source`].
     pub source: &'static str,
-    /// How sure the definition is.
-    pub grade: Grade,
+    /// What the definition rests on where that is not what the source is, such as the user's own word.
+    pub rests_on: Option<Basis>,
 }
 
 impl Unit {
+    /// What the definition rests on.
+    pub fn basis(&self) -> Basis {
+        self.rests_on.unwrap_or_else(|| basis(self.source))
+    }
+    /// What the definition rests on, with the source where there is one: `book or paper, Davis 1920`.
+    pub fn cited(&self) -> String {
+        match self.rests_on {
+            Some(basis) => format!("{}, {}", basis.words(), self.source),
+            None => cited(self.source),
+        }
+    }
     /// A number in this unit, in the base unit.
     #[inline]
     pub fn to_base<N: Number>(&self, number: N) -> N {
@@ -116,7 +100,7 @@ pub(super) const fn plain(
     form: Form,
     definition: &'static str,
 ) -> Unit {
-    Unit { symbol, names, kind, form, definition, source: "definition", grade: Grade::Definition }
+    Unit { symbol, names, kind, form, definition, source: "definition", rests_on: None }
 }
 
 use Form::{Per, Times};
@@ -268,7 +252,6 @@ static GENERAL: &[Unit] = &[
     ),
     Unit {
         source: "Wikipedia textile units",
-        grade: Grade::Published,
         ..plain(
             "momme",
             &["mommes"],

@@ -10,7 +10,7 @@ use crate::quantity::{Length, LinearDensity, Mass, Regain};
 use crate::table::{Align, Block, Report};
 
 use super::count_of;
-use super::tables::weights::HAND_KNITTING_WEIGHTS;
+use super::tables::HAND_KNITTING_WEIGHTS;
 
 /// The formulas of this file.
 pub(crate) const FORMULAS: &[&Formula] = &[&BALL_LENGTH];

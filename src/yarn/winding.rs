@@ -242,7 +242,7 @@ pub fn winding_time<N: Number>(
     #[q("Y", 100.0..=100000000.0)]
     yarn_length: Length<N>,
     /// winding speed of a drum
-    #[q("v", 20.0..=1500.0)]
+    #[q("v", 20.0..=1500.0, memory)]
     winding_speed: Speed<N>,
     /// drums at work
     #[q("k_n", 1.0..=600.0)]
@@ -263,7 +263,7 @@ pub fn winding_time<N: Number>(
 )]
 pub fn winding_output<N: Number>(
     /// winding speed of a drum
-    #[q("v", 20.0..=1500.0)]
+    #[q("v", 20.0..=1500.0, memory)]
     winding_speed: Speed<N>,
     /// drums at work
     #[q("k_n", 1.0..=600.0)]

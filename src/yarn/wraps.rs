@@ -6,6 +6,7 @@ use crate::number::{Number, V};
 use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::print::{fixed, significant};
 use crate::quantity::{LinearDensity, Ratio, Sett};
+use crate::source::cited;
 use crate::table::{Align, Block, Report};
 
 /// The formulas of this file.
@@ -141,7 +142,7 @@ fn report(given: &WrapsInputs<f64>, _found: &WrapsResults<f64>, check: &Check<'_
     let row = |says: &WrapsFactor| {
         let wraps = wraps_estimate(Ratio::base(says.factor()), given.count);
         let in_an_inch = wraps.number("wraps/in").map_or(String::new(), |x| significant(x, 2));
-        vec![in_an_inch, fixed(says.factor(), 2), says.says.to_owned(), says.source.to_owned()]
+        vec![in_an_inch, fixed(says.factor(), 2), says.says.to_owned(), cited(says.source)]
     };
     let columns = [
         ("wraps in an inch", Align::Right),

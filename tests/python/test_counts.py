@@ -65,9 +65,9 @@ def test_the_table_shows_itself_and_can_be_searched():
 
 def test_an_own_system_works_everywhere(tmp_path, capsys):
     row = own(source="<b>the count board</b>", country="Wales", date="1890")
-    assert (row["definition"], row["grade"], row["country"]) == (
+    assert (row["definition"], row["basis"], row["country"]) == (
         "250 yd per 1 lb",
-        "own",
+        "your own",
         "Wales",
     )
     assert row == hw.counts["Ch"] == own(source="<b>the count board</b>")

@@ -211,7 +211,7 @@ def test_without_values_it_is_described(name, run):
 def test_a_description_says_how_it_is_checked(run):
     checks = hw.formulas["count_of"].checks
     assert sum(checks.values()) > 0
-    assert f"{checks['published']} published" in run("calc", "count_of")[1]
+    assert f"{checks['book or paper']} (book or paper)" in run("calc", "count_of")[1]
 
 
 @pytest.mark.parametrize(

@@ -178,7 +178,7 @@ def test_an_unusual_figure_is_told_once_with_its_range_and_who_says_so():
     (message,) = told(lambda: FACTOR("9 tpi", "0.5 tex"))
     assert "count = 0.5 tex is unusual" in message
     assert "1 tex to 2000 tex" in message
-    assert "common practice" in message
+    assert "(custom of the trade)" in message
     assert not told(lambda: FACTOR("9 tpi", "16 YSW"))
     assert len(told(lambda: FACTOR("9000 tpi", "0.5 tex"))) == 2
     assert len(told(lambda: FACTOR.working("9 tpi", "0.5 tex"))) == 1

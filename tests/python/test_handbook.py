@@ -38,7 +38,7 @@ def test_every_figure_is_a_quantity_with_its_source():
                 assert math.isfinite(end.number(figure.unit))
                 # As printed, not as the library would call the unit.
                 assert str(end).endswith(figure.unit)
-            assert figure.grade in ("published", "practice", "memory", "definition")
+            assert figure.basis == hw.source(figure.source)["basis"]
 
 
 def test_a_table_is_a_sequence_and_a_data_frame():
@@ -55,7 +55,7 @@ def test_a_table_is_a_sequence_and_a_data_frame():
     frame = pd.DataFrame(table.records())
     assert list(frame.columns) == [
         *table.columns,
-        *("low", "high", "unit", "source", "place", "grade", "note"),
+        *("low", "high", "unit", "source", "place", "basis", "note"),
     ]
     assert frame["low"].dtype == np.float64
     assert (frame["low"] <= frame["high"]).all()

@@ -331,7 +331,7 @@ def test_how_it_shows():
 def test_units_are_listed_with_their_sources():
     for unit in UNITS:
         assert unit["definition"]
-        assert unit["grade"]
+        assert unit["basis"]
         assert hw.source(unit["source"])["title"]
     with pytest.raises(KeyError, match="no source"):
         hw.source("nobody 1900")

@@ -151,7 +151,7 @@ def test_shares_and_cost_go_by_the_ends_and_their_lengths():
 def test_balance_is_a_ratio_beside_habits_and_no_verdict():
     said = hw.yarn.parse(STANDARD).balance()
     assert "0.6667 of the singles', the other way" in said
-    assert "0.5 to 0.7 (memory)" in said
+    assert "0.5 to 0.7 (from memory, unchecked)" in said
     assert "not by this number" in said
     assert "three-fold" not in said
     with pytest.raises(hw.NotationError, match="twist"):

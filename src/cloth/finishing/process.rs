@@ -5,7 +5,7 @@ use super::sample::{Measured, MeasuredLength, MeasuredMass, MeasuredWidth, of_ma
 use super::state::Step;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::cloth;
-use crate::cloth::tables::finishing::FINISHING_PROCESSES;
+use crate::cloth::tables::FINISHING_PROCESSES;
 use crate::error::{Result, did_you_mean};
 use crate::number::{Number, V};
 use crate::quantity::print::of_kind;
@@ -13,6 +13,7 @@ use crate::quantity::{
     AreaShrinkage, DimensionalChange, Fraction, Kind, Length, Mass, MassLoss, OverWidth, Ratio,
     Shrinkage,
 };
+use crate::source::cited;
 
 /// What a process does to the width.
 #[derive(Clone, Debug, Inputs)]
@@ -364,15 +365,15 @@ impl Process<f64> {
         ];
         for (of, words, value, kind) in all {
             let Some(value) = value else { continue };
-            let usual = FINISHING_PROCESSES.figures.iter().find(|f| f.of == [known, of]);
+            let usual = FINISHING_PROCESSES.figures.iter().find(|f| *f.of == [known, of]);
             if let Some(usual) = usual.filter(|usual| !usual.holds(value)) {
                 let note =
                     if usual.note.is_empty() { String::new() } else { format!("; {}", usual.note) };
                 check.warn(format!(
-                    "{name}: a {words} of {} is outside the usual {} % (source: {}{note})",
+                    "{name}: a {words} of {} is outside the usual {} % ({}{note})",
                     of_kind(value, kind),
                     usual.words(),
-                    usual.source
+                    cited(usual.source)
                 ));
             }
         }

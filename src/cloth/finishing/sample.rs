@@ -2,10 +2,11 @@
 
 use crate::calculation::{Check, Inputs};
 use crate::cloth;
-use crate::cloth::tables::finishing::{LEAST_MARKS, SPECIMENS};
+use crate::cloth::tables::DIMENSIONAL_CHANGE_SPECIMENS;
 use crate::error::{Error, Result};
 use crate::number::{Number, V};
 use crate::quantity::{Length, Mass, Typed};
+use crate::source::cited;
 
 /// Widths of specimens before and after a process.
 #[derive(Clone, Debug, Inputs)]
@@ -114,11 +115,17 @@ impl<Q: Typed<f64>> Measured<'_, f64, Q> {
             }
         }
         let small = self.before.iter().map(|q| q.v().value()).fold(f64::INFINITY, f64::min);
-        if Q::KIND == crate::quantity::Kind::Length && small < LEAST_MARKS {
+        let [marks, specimens] = ["distance between marks, at least", "specimens, when possible"]
+            .map(|what| DIMENSIONAL_CHANGE_SPECIMENS.row(&[what]));
+        // In metres: the table has centimetres.
+        let least = marks.measure()?.to_base(marks.low);
+        if Q::KIND == crate::quantity::Kind::Length && small < least {
             check.warn(format!(
-                "{process}: measured over {} m; the marks of a specimen stand at least {LEAST_MARKS} m \
-                 apart and {SPECIMENS} specimens are taken when possible (source: ISO 5077 summary)",
-                crate::quantity::print::figure(small)
+                "{process}: measured over {} m; the marks of a specimen stand at least {least} m \
+                 apart and {} specimens are taken when possible ({})",
+                crate::quantity::print::figure(small),
+                specimens.low,
+                cited(marks.source)
             ));
         }
         Ok(())

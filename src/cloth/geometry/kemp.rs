@@ -16,7 +16,7 @@ pub(crate) const FORMULAS: &[&Formula] =
 /// Spacing of flattened threads without the straight part of their section.
 #[formula(
     result = "p′",
-    sources = ["memory"],
+    sources = ["Kemp 1958"],
     limits = ["the spacing is more than the straight part"],
     slips = ["taking off the whole width"]
 )]
@@ -37,7 +37,7 @@ pub fn racetrack_spacing<N: Number>(
 /// Height of the wave of a thread over flattened threads, by the rule of the root.
 #[formula(
     result = "h",
-    sources = ["memory"],
+    sources = ["Kemp 1958"],
     limits = ["a rule, with Peirce's factor 4/3"],
     slips = ["the spacing without its straight part in both places"]
 )]
@@ -64,7 +64,7 @@ pub fn racetrack_height_by_rule<N: Number>(
 /// Crimp of the weft in plain cloth of flattened threads, from that of the warp.
 #[formula(
     result = "c₂",
-    sources = ["memory", "Balasubramanian"],
+    sources = ["Kemp 1958", "Peirce 1937", "Balasubramanian"],
     limits = ["sections as they are in the cloth, from a cut through it; plain weave", "width and thickness alike: round threads, weft_crimp"],
     slips = ["the diameter of the loose yarn for the width in the cloth"]
 )]

@@ -43,7 +43,7 @@ pub(super) fn degrees<N: Number>(radians: V<N>) -> V<N> {
 /// Spacing of threads from their sett.
 #[formula(
     result = "p",
-    sources = ["Balasubramanian", "definition"],
+    sources = ["definition"],
     slips = ["the spacing of the ends in place of that of the picks: the warp crosses picks"]
 )]
 pub fn thread_spacing<N: Number>(
@@ -57,7 +57,7 @@ pub fn thread_spacing<N: Number>(
 /// Length of a thread from one thread that it crosses to the next.
 #[formula(
     result = "l",
-    sources = ["Balasubramanian", "GATE solutions"],
+    sources = ["Peirce 1937", "Balasubramanian", "GATE solutions"],
     limits = ["crimp on cloth, not take-up on yarn", "plain weave: every thread is crossed"],
     slips = ["spacing of its own system: a warp thread runs from pick to pick"]
 )]
@@ -75,7 +75,7 @@ pub fn modular_length<N: Number>(
 /// Length of a thread between those it crosses, over the sum of the diameters.
 #[formula(
     result = "l/D",
-    sources = ["Balasubramanian", "GATE solutions"],
+    sources = ["Peirce 1937", "Balasubramanian", "GATE solutions"],
     limits = ["under π/2 the thread can jam; over it, its angle reaches upright first"],
     slips = ["one diameter for the sum of the two"]
 )]
@@ -93,7 +93,7 @@ pub fn length_over_diameters<N: Number>(
 /// Angle at which a thread crosses the plane of the cloth.
 #[formula(
     result = "θ",
-    sources = ["Balasubramanian"],
+    sources = ["Peirce 1937", "Balasubramanian"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled"],
     slips = ["taking the angle by its series, √(2c), where the crimp is more than a few percent"]
 )]
@@ -114,7 +114,7 @@ pub fn crimp_angle<N: Number>(
 /// Height of the wave of a thread, from the middle of its trough to that of its crest.
 #[formula(
     result = "h",
-    sources = ["Balasubramanian"],
+    sources = ["Peirce 1937", "Balasubramanian"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled"],
     slips = ["the rule 4/3 p √c in place of the solution", "adding a diameter: that is the crown"]
 )]
@@ -155,7 +155,7 @@ pub(super) fn if_it_fits<N: Number>(h1: V<N>, d: V<N>, figure: V<N>) -> V<N> {
 #[formula(
     lanes = true,
     result = "c₂",
-    sources = ["Balasubramanian"],
+    sources = ["Peirce 1937", "Balasubramanian"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled"],
     slips = ["one crimp guessed for both", "the rule h = 4/3 p √c in place of the exact value"]
 )]
@@ -209,7 +209,7 @@ pub fn crown_height<N: Number>(
 #[formula(
     lanes = true,
     result = "H",
-    sources = ["Balasubramanian", "memory"],
+    sources = ["Peirce 1937", "Balasubramanian", "memory"],
     limits = ["round threads that neither stretch nor flatten; plain weave; cloth that is not milled", "without pressure: a gauge presses"],
     slips = ["the crown of one system for the thickness of the cloth"]
 )]
@@ -237,7 +237,7 @@ pub fn plain_thickness<N: Number>(
 /// Angle of a thread that is jammed: it lies round those it crosses without a straight part.
 #[formula(
     result = "θ",
-    sources = ["Balasubramanian"],
+    sources = ["Peirce 1937", "Balasubramanian"],
     limits = ["only where the spacing is less than the sum of the diameters; else it does not jam"],
     slips = ["one diameter for the sum of the two"]
 )]
@@ -256,7 +256,7 @@ pub fn jam_angle<N: Number>(
 /// The most crimp that a thread can have between threads at a spacing: it is then jammed.
 #[formula(
     result = "c",
-    sources = ["Balasubramanian", "GATE solutions"],
+    sources = ["Peirce 1937", "Balasubramanian", "GATE solutions"],
     limits = ["only where the spacing is less than the sum of the diameters; else it does not jam", "21 % in a cloth alike both ways and jammed both ways"],
     slips = ["taking a crimp from the working of another cloth that this one has no room for"]
 )]
@@ -276,7 +276,7 @@ pub fn jam_crimp<N: Number>(
 /// Spacing of the one system where both are jammed, from that of the other.
 #[formula(
     result = "p₂",
-    sources = ["Balasubramanian"],
+    sources = ["Peirce 1937", "Balasubramanian"],
     limits = ["plain weave; both spacings are at most the sum of the diameters", "√3/2 of the sum where both are alike"],
     slips = ["one diameter for the sum of the two"]
 )]
@@ -299,7 +299,7 @@ pub fn jam_spacing<N: Number>(
 /// it, and the cloth narrows.
 #[formula(
     result = "n₁′",
-    sources = ["Balasubramanian", "memory"],
+    sources = ["Peirce 1937", "Balasubramanian", "memory"],
     limits = ["round threads that neither stretch nor flatten; plain weave", "as far as the warp can be straight, or the weft jams"],
     slips = ["keeping the width when the length is stretched"]
 )]
@@ -369,7 +369,7 @@ impl Equation<4> for Filling {
 /// Threads flatten in cloth; this is what their thicknesses add up to where they cross.
 #[formula(
     result = "D",
-    sources = ["Balasubramanian"],
+    sources = ["Peirce 1937", "Balasubramanian"],
     limits = ["plain weave; crimps measured on threads drawn out of this cloth and straightened without stretching", "an error of crimp goes into it by half"],
     slips = ["the diameters of the loose yarn for those in the cloth"]
 )]

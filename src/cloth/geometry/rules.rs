@@ -11,7 +11,7 @@ pub(crate) const FORMULAS: &[&Formula] =
 /// Height of the wave of a thread by the rule of the root.
 #[formula(
     result = "h",
-    sources = ["Balasubramanian", "GATE solutions"],
+    sources = ["Peirce 1937", "Balasubramanian", "GATE solutions"],
     limits = ["a rule: factor 4/3 is Peirce's for use, √2 the first term of the series, 1.36 an examiner's; crimp_height is exact"],
     slips = ["crimp in percent"]
 )]
@@ -32,7 +32,7 @@ pub fn crimp_height_by_rule<N: Number>(
 /// Crimp of the weft in plain cloth from that of the warp, by the rule of the root.
 #[formula(
     result = "c₂",
-    sources = ["Balasubramanian", "GATE solutions"],
+    sources = ["Peirce 1937", "Balasubramanian", "GATE solutions"],
     limits = ["a rule: in a cloth of 12 % warp crimp the factors 4/3, 1.36 and √2 give 10.1, 9.3 and 8.0 % for 9.8 %; weft_crimp is exact"],
     slips = ["trusting its third digit"]
 )]

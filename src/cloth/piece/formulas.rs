@@ -240,7 +240,7 @@ pub fn fringe_mass<N: Number>(
     "Crimp: how much longer the yarn is than the cloth that it lies in.",
     crimp_from_lengths(yarn_length "length of the yarn": 0.01..=5000.0, cloth_length) -> crimp
         = (yarn_length - cloth_length) / cloth_length,
-    sources = ["Textile School", "Balasubramanian", "GATE solutions"],
+    sources = ["Taylor 1909", "Textile School", "Balasubramanian", "GATE solutions"],
     limits = ["on the length of the cloth"],
     slips = ["dividing by the yarn: that is the take-up"]
 )]

@@ -23,7 +23,7 @@ pub(crate) const FORMULAS: &[&Formula] = &[
 /// Each intersection lets one thread of the other system through: for ends, count those of a pick.
 #[formula(
     result = "n_m",
-    sources = ["Ashenhurst page 1999", "definition"],
+    sources = ["Ashenhurst 1884", "Ashenhurst page 1999", "definition"],
     limits = ["the printed rule is for like yarns; here the room at an intersection is a diameter of the other yarn", "round hard threads in one plane"],
     slips = ["the intersections of the ends for the sett of the ends: it is the picks that pass between ends"]
 )]
@@ -118,7 +118,7 @@ pub fn taylor_plain_sett<N: Number>(
 /// The count of yarn that suits a sett wanted, by diameters and intersections.
 #[formula(
     result = "T",
-    sources = ["Ashenhurst page 1999", "Ground Weave"],
+    sources = ["Ashenhurst 1884", "Ashenhurst page 1999", "Ground Weave"],
     limits = ["a square cloth of like yarns", "the share of the maximum is the mill's own; see the table working_setts"],
     slips = ["leaving out the share: the yarn would suit the closest cloth that can be woven", "forgetting the square: a tenth more ends want a fifth finer yarn"]
 )]

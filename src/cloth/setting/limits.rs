@@ -62,7 +62,7 @@ pub fn galceran_sett<N: Number>(
 /// constant times the yards in a pound, in an inch.
 #[formula(
     result = "n_q",
-    sources = ["memory"],
+    sources = ["Brierley 1931"],
     limits = ["remembered and not read again: check it in a printed copy before you rely on it", "k is 0.239: his 134 for worsted and 200 for cotton over the yards of a hank; see the table brierley_constants", "m is 0.39 for twill, 0.42 for satin, 0.45 for hopsack; that for ribs is not known here", "worsted and cotton mill practice; warp and weft alike"],
     slips = ["the constant of another count system", "the length of the longest float for the average"]
 )]
@@ -71,10 +71,10 @@ pub fn brierley_sett<N: Number>(
     #[q("F", 1.0..=8.0)]
     mean_float: Ratio<N>,
     /// exponent of the class of weave
-    #[q("m", 0.3..=0.5)]
+    #[q("m", 0.3..=0.5, basis = "Brierley 1931")]
     weave_exponent: Ratio<N>,
     /// constant on the yards in a pound
-    #[q("k", 0.2..=0.3)]
+    #[q("k", 0.2..=0.3, basis = "Brierley 1931")]
     brierley_constant: Ratio<N>,
     /// yarn count
     #[q("T", 5.0..=1000.0)]
@@ -88,7 +88,7 @@ pub fn brierley_sett<N: Number>(
 /// The most picks at a number of ends, by Brierley: the ends to the power ⅔ times the picks stay.
 #[formula(
     result = "n₂",
-    sources = ["memory"],
+    sources = ["Brierley 1931"],
     limits = ["remembered and not read again", "warp and weft of one count"],
     slips = ["ends and picks to a constant sum: each tenth more ends costs less than a tenth of the picks"]
 )]
@@ -106,7 +106,7 @@ pub fn brierley_weft_sett<N: Number>(
 /// The most picks at a number of ends, by Brierley, where warp and weft are of unlike count.
 #[formula(
     result = "n₂",
-    sources = ["memory"],
+    sources = ["Brierley 1931"],
     limits = ["the exponent ⅔ √(T₁/T₂) is quoted from memory, its sign and the order of the counts to be verified: do not set a loom by it", "the square sett is that of the average count"],
     slips = ["using it where warp and weft are alike and a printed value is at hand"]
 )]
@@ -133,7 +133,7 @@ pub fn brierley_weft_sett_unlike<N: Number>(
 /// √(1 − (p₁/D)²) + √(1 − (p₂/D)²) = 1, with the spacings p and the sum of both diameters D.
 #[formula(
     result = "n₂",
-    sources = ["Balasubramanian", "definition"],
+    sources = ["Peirce 1937", "Balasubramanian", "definition"],
     limits = ["plain weave, round yarns that neither flatten nor stretch: real yarn does both", "ends further apart than both diameters jam no picks: there is no answer"],
     slips = ["the jam taken for a sett to weave", "the diameter of the yarn on the cone where it is flattened in cloth"]
 )]
@@ -159,7 +159,7 @@ pub fn jam_weft_sett<N: Number>(
 /// side.
 #[formula(
     result = "n₂",
-    sources = ["memory", "definition"],
+    sources = ["Love 1954", "definition"],
     limits = ["remembered; Love gives it as graphs, with factors for threads that flatten, which are omitted here", "evenly interlaced threads: a mean float of unlike threads hides the tightest"],
     slips = ["the floats of the warp for the ends: the picks pass between ends"]
 )]

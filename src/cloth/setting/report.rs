@@ -6,7 +6,7 @@ use super::theories::{About, Theory, theories};
 use crate::calculation::Check;
 use crate::quantity::print::fixed;
 use crate::quantity::{Ratio, Sett};
-use crate::source::source;
+use crate::source::{Source, source};
 use crate::table::Align::{Left, Right};
 use crate::table::{Align, Block, Report};
 
@@ -116,7 +116,7 @@ fn table(
             cells.push(number(theory.most_weft_sett));
         }
         cells.push(if theory.warp_sett.is_some() {
-            about.basis.to_owned()
+            about.basis()
         } else {
             format!("— {}", about.why_not)
         });
@@ -133,7 +133,6 @@ fn table(
         "These are maxima, not setts to weave. Weave a share of them that you know from experience; \
          for usual shares see the handbook table working_setts."
             .to_owned(),
-        "Rows \"from memory\" have not been checked against a printed source.".to_owned(),
     ];
     let heading = |all: Vec<(&str, Align)>| {
         all.into_iter().map(|(name, align)| (name.to_owned(), align)).collect()
@@ -146,7 +145,7 @@ fn table(
 fn assumes(rows: &[Row]) -> Vec<String> {
     let mut all: Vec<String> = Vec::new();
     for (_, about) in rows {
-        let title = source(about.source).map_or(about.source, |source| source.title);
+        let title = source(about.source).map_or_else(String::new, Source::words);
         let says = format!("{}: {} [{title}].", about.name, about.assumes);
         if !all.contains(&says) {
             all.push(says);

@@ -18,7 +18,7 @@ pub struct SettsInputs<N> {
     #[group]
     pub yarns: ClothYarns<N>,
     /// Ashenhurst's factor of the yarn; where it is omitted, woollen and worsted are both answered
-    #[q("k", 0.8..=1.0, like = "0.84", basis = "Ashenhurst page 1999, Taylor 1909")]
+    #[q("k", 0.8..=1.0, like = "0.84", basis = "Ashenhurst page 1999")]
     pub yarn_factor: Option<Ratio<N>>,
     /// specific volume of the yarn, for Peirce and Love; that of cotton where it is omitted
     #[q("v", 0.7..=6.0)]

@@ -3,11 +3,12 @@
 use super::interlacing::{Interlacing, WeaveClass};
 use super::setts::{SettsInputs, share};
 use crate::calculation::Results;
-use crate::cloth::tables::setting::{BRIERLEY, GALCERAN, HOPSACK, SATIN, TWILL};
+use crate::cloth::tables::{BRIERLEY_CONSTANTS, BRIERLEY_EXPONENTS, GALCERAN_MATERIALS};
 use crate::cloth::{self, diameters_side_by_side, maximum_sett};
 use crate::number::Number;
 use crate::quantity::print::{constant, figure, of_kind};
 use crate::quantity::{Count, Diameter, Kind, LinearDensity, Ratio, Sett};
+use crate::source::basis;
 use crate::yarn;
 
 const PLAIN_RULE: &str = "round hard threads in one plane; a thread passing between is given its whole \
@@ -56,8 +57,15 @@ pub(super) struct About {
     pub(super) assumes: &'static str,
     /// Key of the source, see [`crate::source`].
     pub(super) source: &'static str,
-    /// How sure it is.
-    pub(super) basis: &'static str,
+    /// What there is to know of its basis besides.
+    pub(super) besides: &'static str,
+}
+
+impl About {
+    /// What the theory rests on, in words.
+    pub(super) fn basis(&self) -> String {
+        format!("{}{}", basis(self.source).words(), self.besides)
+    }
 }
 
 type Pair<N> = (Sett<N>, Sett<N>);
@@ -115,8 +123,9 @@ pub(super) fn theories<N: Number>(
     bench.taylor();
     bench.brierley();
     bench.jam();
-    bench.galceran("galceran_low", GALCERAN.0);
-    bench.galceran("galceran_high", GALCERAN.1);
+    let materials = GALCERAN_MATERIALS.row(&["all, by material"]);
+    bench.galceran("galceran_low", materials.low);
+    bench.galceran("galceran_high", materials.high);
     bench.rows
 }
 
@@ -178,22 +187,21 @@ impl<N: Number> Bench<'_, N> {
                 cloth::curvature_sett_unlike(own, crossing, float, one)
             })
         });
-        let unlike = |basis| if like { basis } else { "computed for unlike yarns" };
-        let about = |name, assumes, source, basis| About {
+        let besides = if like { "" } else { "; worked out here for unlike yarns" };
+        let about = |name, assumes, source| About {
             name,
             with: label.clone(),
             why_not: String::new(),
             assumes,
             source,
-            basis,
+            besides,
         };
         let [first, second] = keys;
         let diameters = "Ashenhurst, diameters and intersections";
-        let source = "Ashenhurst page 1999";
-        let about_first = about(diameters, PLAIN_RULE, source, unlike("published"));
+        let about_first = about(diameters, PLAIN_RULE, "Ashenhurst 1884");
         self.keep(first, about_first, straight, None);
         let curvature = "Ashenhurst, curvature";
-        let about_second = about(curvature, BENT, "memory", unlike("memory, computed"));
+        let about_second = about(curvature, BENT, "memory");
         self.keep(second, about_second, bent, None);
     }
 
@@ -214,16 +222,17 @@ impl<N: Number> Bench<'_, N> {
             why_not: String::new(),
             assumes: TAYLOR_SAYS,
             source: "Taylor 1909",
-            basis: "published",
+            besides: "",
         };
         self.keep("taylor", about, setts, None);
     }
 
     fn brierley(&mut self) {
+        let of = |weave: &str| Ok(BRIERLEY_EXPONENTS.row(&[weave]).low);
         let exponent = match self.weave.class {
-            WeaveClass::Plain | WeaveClass::Twill => Ok(TWILL),
-            WeaveClass::Satin => Ok(SATIN),
-            WeaveClass::Hopsack => Ok(HOPSACK),
+            WeaveClass::Plain | WeaveClass::Twill => of("twill"),
+            WeaveClass::Satin => of("satin"),
+            WeaveClass::Hopsack => of("hopsack"),
             WeaveClass::Other => Err("its exponent for this weave is not known here"),
         };
         let Interlacing { warp_float, weft_float, .. } = *self.weave;
@@ -247,12 +256,14 @@ impl<N: Number> Bench<'_, N> {
             with,
             why_not: String::new(),
             assumes: BRIERLEY_SAYS,
-            source: "memory",
-            basis: "memory",
+            source: "Brierley 1931",
+            besides: "",
         };
         let square = exponent.map(|m| {
             let float = Ratio::from(self.weft_float.v());
-            cloth::brierley_sett(float, ratio(m), ratio(BRIERLEY), self.warp)
+            // The constant of worsted on the yards in a pound: both of Brierley's are that part of them.
+            let constant = BRIERLEY_CONSTANTS.row(&["yards in a pound"]).low;
+            cloth::brierley_sett(float, ratio(m), ratio(constant), self.warp)
         });
         let wanted = self.given.wanted_warp_sett;
         let most = square.as_ref().ok().zip(wanted);
@@ -293,8 +304,8 @@ impl<N: Number> Bench<'_, N> {
             with,
             why_not: String::new(),
             assumes: JAM,
-            source: if is_plain { "Balasubramanian" } else { "memory" },
-            basis: if is_plain { "computed" } else { "memory" },
+            source: if is_plain { "Peirce 1937" } else { "Love 1954" },
+            besides: "",
         };
         let most = self.given.wanted_warp_sett.filter(|wanted| {
             // The spacing at an intersection: below the sum of both diameters, or nothing jams.
@@ -329,7 +340,7 @@ impl<N: Number> Bench<'_, N> {
             why_not: String::new(),
             assumes: GALCERAN_SAYS,
             source: "Galceran",
-            basis: "published; Kl memory",
+            besides: "; Kl from memory",
         };
         self.keep(key, about, setts, None);
     }

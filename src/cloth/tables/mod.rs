@@ -1,26 +1,17 @@
-//! Handbook tables of the cloth.
+//! Handbook tables of the cloth: a file each.
 
-mod cover;
-pub(super) mod finishing;
-mod knit;
-mod reeds;
-pub(super) mod setting;
-
-use crate::handbook::Table;
-
-/// The tables of this room.
-pub(crate) const TABLES: &[&Table] = &[
-    &cover::WEAVABILITY,
-    &finishing::DIMENSIONAL_CHANGE_SPECIMENS,
-    &finishing::FINISHING_PROCESSES,
-    &finishing::FINISHING_SHRINKAGES,
-    &knit::KNIT_MASS_CONSTANTS,
-    &knit::MUNDEN_CONSTANTS,
-    &reeds::REED_SYSTEMS,
-    &setting::BRIERLEY_CONSTANTS,
-    &setting::BRIERLEY_EXPONENTS,
-    &setting::GALCERAN_MATERIALS,
-    &setting::WEAVING_LOAD,
-    &setting::WORKING_SETTS,
-    &setting::WRAPS_RULES,
-];
+crate::handbook::tables! {
+    BRIERLEY_CONSTANTS "brierley_constants",
+    BRIERLEY_EXPONENTS "brierley_exponents",
+    DIMENSIONAL_CHANGE_SPECIMENS "dimensional_change_specimens",
+    FINISHING_PROCESSES "finishing_processes",
+    FINISHING_SHRINKAGES "finishing_shrinkages",
+    GALCERAN_MATERIALS "galceran_materials",
+    KNIT_MASS_CONSTANTS "knit_mass_constants",
+    MUNDEN_CONSTANTS "munden_constants",
+    REED_SYSTEMS "reed_systems",
+    WEAVABILITY "weavability",
+    WEAVING_LOAD_FACTORS "weaving_load_factors",
+    WORKING_SETTS "working_setts",
+    WRAPS_RULES "wraps_rules",
+}

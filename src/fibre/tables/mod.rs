@@ -1,26 +1,18 @@
-//! Handbook tables of the fibre.
+//! Handbook tables of the fibre: a file each.
 
-mod densities;
-pub(super) mod fineness;
-pub(super) mod moisture;
-pub(super) mod raw;
-
-use crate::handbook::Table;
-
-/// The tables of this room.
-pub(crate) const TABLES: &[&Table] = &[
-    &densities::DENSITIES,
-    &fineness::US_GRADES,
-    &fineness::TOP_GRADES,
-    &fineness::MINIMUM_FIBRES,
-    &fineness::EVENNESS,
-    &raw::CUSTOMS,
-    &raw::COMPOSITION,
-    &raw::BREED_YIELDS,
-    &raw::FLEECES,
-    &raw::LOSSES,
-    &moisture::ALLOWANCES,
-    &moisture::ATMOSPHERES,
-    &moisture::AT_STANDARD,
-    &moisture::WOOL_ISOTHERM,
-];
+crate::handbook::tables! {
+    ATMOSPHERES "atmospheres",
+    BREED_YIELDS "breed_yields",
+    CUSTOMS_CLEAN_WOOL "customs_clean_wool",
+    FIBRE_DENSITIES "fibre_densities",
+    FIBRE_SPREAD "fibre_spread",
+    FLEECE_WEIGHTS "fleece_weights",
+    GREASY_WOOL_COMPOSITION "greasy_wool_composition",
+    MINIMUM_FIBRES "minimum_fibres",
+    MOISTURE_ALLOWANCES "moisture_allowances",
+    RAW_WOOL_LOSSES "raw_wool_losses",
+    REGAIN_IN_STANDARD_ATMOSPHERE "regain_in_standard_atmosphere",
+    WOOL_GRADES_TOP "wool_grades_top",
+    WOOL_GRADES_US "wool_grades_us",
+    WOOL_ISOTHERM "wool_isotherm",
+}

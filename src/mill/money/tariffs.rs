@@ -29,7 +29,7 @@ pub struct RejectTariff<N> {
     #[q("c", 0.0..=50.0, zero, like = "2 /kg")]
     pub reject_charge: CostPerMass<N>,
     /// share of rejects that is put away free, by one mill's rule unless given
-    #[q("r₀", 0.0..=0.5, or = 0.15, zero, basis = "one mill's rule")]
+    #[q("r₀", 0.0..=0.5, or = 0.15, zero, basis = "Custom mill leaflet")]
     pub free_rejects: Fraction<N>,
 }
 

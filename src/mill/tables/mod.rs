@@ -1,16 +1,9 @@
-//! Handbook tables of the mill.
+//! Handbook tables of the mill: a file each.
 
-mod machines;
-mod wet;
-
-use super::norms;
-use crate::handbook::Table;
-
-/// The tables of this room.
-pub(crate) const TABLES: &[&Table] = &[
-    &norms::COST_SHARES,
-    &machines::MACHINE_FIGURES,
-    &wet::OIL_ON_WOOL,
-    &norms::REALISATION_NORMS,
-    &wet::SCOUR_LIQUORS,
-];
+crate::handbook::tables! {
+    COST_SHARES "cost_shares",
+    MACHINE_FIGURES "machine_figures",
+    OIL_ON_WOOL "oil_on_wool",
+    REALISATION_NORMS "realisation_norms",
+    SCOUR_LIQUORS "scour_liquors",
+}

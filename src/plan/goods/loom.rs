@@ -75,10 +75,10 @@ pub(super) struct Finish<N> {
     #[q("w", 0.0..=0.08, zero, like = "2 %")]
     pub(super) loss: Fraction<N>,
     /// shrinkage in width, off the loom to finished
-    #[q("s_w", -0.02..=0.4, basis = "pieces in print", zero, like = "12 %")]
+    #[q("s_w", -0.02..=0.4, basis = "Austria-Forum Loden", zero, like = "12 %")]
     pub(super) width_shrinkage: Shrinkage<N>,
     /// shrinkage in length, off the loom to finished
-    #[q("s_l", -0.02..=0.4, basis = "pieces in print", zero, like = "12 %")]
+    #[q("s_l", -0.02..=0.4, basis = "Austria-Forum Loden", zero, like = "12 %")]
     pub(super) length_shrinkage: Shrinkage<N>,
 }
 

@@ -12,7 +12,7 @@ use crate::{mill, yarn};
 /// Cards the wool into slubbing.
 #[derive(Clone, Debug, Inputs)]
 pub(in crate::plan) struct Card<N> {
-    #[group(loss(0.02..=0.1, basis = "card yield 90 to 95 % in print, worsted"))]
+    #[group(loss(0.02..=0.1, basis = "Carding page"))]
     losses: Losses<N>,
     #[group]
     machine: CardMachine<N>,

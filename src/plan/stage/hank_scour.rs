@@ -12,7 +12,7 @@ pub(in crate::plan) struct HankScour<N> {
     #[group(loss(0.0..=0.02))]
     losses: Losses<N>,
     /// shrinkage of the hank in length
-    #[q("s", 0.0..=0.1, basis = "3 to 8 %, from memory", zero, like = "5 %")]
+    #[q("s", 0.0..=0.1, memory, zero, like = "5 %")]
     pub(in crate::plan) shrinkage: Shrinkage<N>,
 }
 

@@ -9,7 +9,7 @@ use crate::quantity::Fraction;
 #[derive(Clone, Debug, Inputs)]
 pub(in crate::plan) struct Sort<N> {
     /// sorted out, with its dirt, on the greasy mass
-    #[q("r_j", 0.0..=0.15, basis = "a custom mill's leaflet, 15 % upper end", zero, like = "8 %")]
+    #[q("r_j", 0.0..=0.15, basis = "Custom mill leaflet", zero, like = "8 %")]
     rejects: Fraction<N>,
     #[group]
     state: LeavingState<N>,

@@ -100,7 +100,7 @@ impl Chart {
         if self.asked.sigma.is_none() && base < ENOUGH {
             foot.push(format!(
                 "The limits come from {base} points only; from {ENOUGH} or more they are reliable \
-                 (common practice)."
+                 (custom of the trade)."
             ));
         }
         Report {

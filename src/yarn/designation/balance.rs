@@ -6,7 +6,7 @@ use super::Yarn;
 use crate::error::Result;
 use crate::handbook::Figure;
 use crate::quantity::print::figure;
-use crate::yarn::tables::twist::FOLDING_TWIST_RATIOS;
+use crate::yarn::tables::FOLDING_TWIST_RATIOS;
 
 /// Folding twist against the twist of the singles, beside the habits of the trade.
 #[derive(Clone, Debug)]
@@ -49,7 +49,7 @@ impl fmt::Display for Balance {
         write!(f, "The folding twist is {} of the singles'{way}. ", figure(self.ratio))?;
         for (place, habit) in self.habits.iter().enumerate() {
             f.write_str(if place == 0 { "Habits: " } else { "; " })?;
-            write!(f, "{} {} ({})", habit.of.join(", "), habit.words(), habit.grade.word())?;
+            write!(f, "{} {} ({})", habit.of.join(", "), habit.words(), habit.basis().words())?;
         }
         if !self.habits.is_empty() {
             f.write_str(". ")?;

@@ -1,24 +1,14 @@
-//! Handbook tables of the yarn.
+//! Handbook tables of the yarn: a file each.
 
-mod contraction;
-mod diameter;
-mod reels;
-mod rounded;
-pub(super) mod twist;
-pub(super) mod weights;
-
-use crate::handbook::Table;
-
-/// The tables of this room.
-pub(crate) const TABLES: &[&Table] = &[
-    &contraction::FOLDING_CONTRACTIONS,
-    &diameter::DIAMETER_FACTORS,
-    &diameter::PACKING,
-    &reels::LEA_STRENGTH,
-    &reels::REELS,
-    &rounded::COUNT_CONSTANTS,
-    &rounded::ROUNDED_COUNTS,
-    &twist::FOLDING_TWIST_RATIOS,
-    &twist::TWIST_MULTIPLIERS,
-    &weights::HAND_KNITTING_WEIGHTS,
-];
+crate::handbook::tables! {
+    COUNT_CONSTANTS "count_constants",
+    DIAMETER_FACTORS "diameter_factors",
+    FOLDING_CONTRACTIONS "folding_contractions",
+    FOLDING_TWIST_RATIOS "folding_twist_ratios",
+    HAND_KNITTING_WEIGHTS "hand_knitting_weights",
+    LEA_STRENGTH "lea_strength",
+    PACKING "packing",
+    REELS "reels",
+    ROUNDED_COUNTS "rounded_counts",
+    TWIST_MULTIPLIERS "twist_multipliers",
+}

@@ -1,0 +1,6 @@
+//! Handbook tables of quality: a file each.
+
+crate::handbook::tables! {
+    SKEIN_LENGTHS "skein_lengths",
+    SKEIN_TEST "skein_test",
+}
