@@ -82,6 +82,11 @@ pub(crate) fn did_you_mean<'a>(
     word: &str,
     known: impl IntoIterator<Item = &'a str>,
 ) -> Option<&'a str> {
+    // What is longer than any name is a slip of another kind.
+    const LONGEST: usize = 60;
+    if word.len() > LONGEST {
+        return None;
+    }
     let word = word.to_lowercase();
     known
         .into_iter()

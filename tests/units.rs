@@ -405,3 +405,48 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_minus_goes_with_the_whole_of_a_value_in_two_units() {
+    for (text, number, unit) in [
+        ("-1 lb 12 oz", -1.75, "lb"),
+        ("−1 h 30 min", -1.5, "h"),
+        ("2 lb 9 oz", 2.5625, "lb"),
+        ("1 h 2 min 36 s", 1.043_333_333_333, "h"),
+        ("6 yd 18 in", 6.5, "yd"),
+        ("0 lb 12½ oz", 0.781_25, "lb"),
+    ] {
+        let amount = parse(text).unwrap();
+        assert!((amount.number - number).abs() < 1e-9, "{text}: {}", amount.number);
+        assert_eq!(amount.unit.symbol, unit, "{text}");
+    }
+}
+
+#[test]
+fn a_value_in_two_units_is_written_in_whole_units_and_their_parts() {
+    for (text, says) in [
+        (
+            "1 lb 20 oz",
+            "is it 2.25 lb? Write the larger unit whole and the smaller below 16, such as '2 lb 4 oz'",
+        ),
+        ("1.5 lb 12 oz", "such as '2 lb 4 oz'"),
+        ("1 kg 5 lb", "a kg is not a whole number of lb; write it in one unit"),
+        ("2 m 3 in", "not a whole number"),
+        ("12 oz 1 lb", "write the larger unit first"),
+        ("1 lb -2 oz", "unknown unit"),
+        ("22.5½ YSW", "a decimal and a fraction"),
+    ] {
+        let error = parse(text).unwrap_err().to_string();
+        assert!(error.contains(says), "{text}: {error}");
+    }
+}
+
+#[test]
+fn a_long_text_is_refused_in_a_short_sentence() {
+    for text in
+        ["1 ".repeat(5000), "g".repeat(150), format!("1 {}", "lb ".repeat(60)), "½".repeat(99)]
+    {
+        let error = parse(&text).unwrap_err().to_string();
+        assert!(error.len() < 600, "{} characters", error.len());
+    }
+}

@@ -7,6 +7,7 @@ use super::define::own_unit;
 use super::factors::{FACTORS, KINDS};
 use super::kind::Kind;
 use super::mechanics::DIAMETERS;
+use super::parse::shortened;
 use super::plain::plain;
 use super::unit::{Unit, units, without_factors};
 use crate::error::{Error, Result, did_you_mean};
@@ -131,6 +132,19 @@ pub(crate) fn refuse_knitting_word(text: &str) -> Option<Error> {
 /// The unit with a name. With `wanted`, reed systems may drop the word reed, and the message for a
 /// unit of another kind says what was wanted.
 pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
+    find(name, wanted).map_err(|other| refusal(name, wanted, other))
+}
+
+/// The unit with a name, with nothing said of one that is not known.
+pub(super) fn known_unit(name: &str, wanted: Option<Kind>) -> Option<&'static Unit> {
+    find(name, wanted).ok()
+}
+
+/// The unit with a name; else one of another kind that has it.
+fn find(
+    name: &str,
+    wanted: Option<Kind>,
+) -> std::result::Result<&'static Unit, Option<&'static Unit>> {
     let family = wanted.map(Kind::family);
     let fits = |unit: &Unit| family.is_none_or(|f| f == unit.kind);
     if let Some(unit) = TABLE.get(name)
@@ -162,7 +176,7 @@ pub fn unit(name: &str, wanted: Option<Kind>) -> Result<&'static Unit> {
         }
     }
     let by_habit = if fits_counts(family) { count_by_habit(name, family.is_some()) } else { None };
-    by_habit.ok_or_else(|| refusal(name, wanted, other))
+    by_habit.ok_or(other)
 }
 
 fn fits_counts(family: Option<Kind>) -> bool {
@@ -183,15 +197,20 @@ fn count_by_habit(name: &str, a_count_is_wanted: bool) -> Option<&'static Unit> 
     {
         return TABLE.get(symbol).copied();
     }
-    let mut found = TABLE
-        .iter()
-        .filter(|(written, unit)| {
-            unit.kind == Kind::LinearDensity && written.to_lowercase() == name
-        })
-        .map(|(_, unit)| *unit);
-    let first = found.next()?;
-    found.all(|other| other == first).then_some(first)
+    SMALL.get(&name).copied().flatten()
 }
+
+/// The count systems by their names in small letters; none where several are written so.
+static SMALL: LazyLock<HashMap<String, Option<&'static Unit>>> = LazyLock::new(|| {
+    let mut small = HashMap::new();
+    for (name, unit) in TABLE.iter().filter(|(_, unit)| unit.kind == Kind::LinearDensity) {
+        let first = small.entry(name.to_lowercase()).or_insert(Some(*unit));
+        if *first != Some(*unit) {
+            *first = None;
+        }
+    }
+    small
+});
 
 /// The ways in which a unit that somebody wrote may stand in the table.
 fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
@@ -237,6 +256,7 @@ pub(super) fn several_readings(name: &str) -> Option<&'static str> {
 }
 
 fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Error {
+    let name = &*shortened(name);
     if wanted.is_none_or(|k| k == Kind::LinearDensity)
         && let Some(refusal) = refuse_knitting_word(name)
     {

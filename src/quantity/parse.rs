@@ -1,9 +1,12 @@
 //! Reading quantities as people write them.
 
+use std::borrow::Cow;
+
 use super::kind::{Amount, Kind};
-use super::lookup::{refuse_knitting_word, unit};
+use super::lookup::{known_unit, refuse_knitting_word, unit};
 use super::plain::plain;
-use super::unit::{Form, Unit};
+use super::print::constant;
+use super::unit::Unit;
 use crate::error::{Error, Result};
 
 /// Reads a quantity with its unit: `"16 Nm"`, `"22½ YSW"`, `"1 lb 12 oz"`, `"8 %"`.
@@ -48,7 +51,26 @@ pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
     }
 }
 
+/// Longer texts are not a value.
+const LONGEST: usize = 200;
+
+/// A text as a message quotes it: a long one in short.
+pub(super) fn shortened(text: &str) -> Cow<'_, str> {
+    const SHOWN: usize = 60;
+    match text.char_indices().nth(SHOWN) {
+        Some((end, _)) => Cow::Owned(format!("{}…", &text[..end])),
+        None => Cow::Borrowed(text),
+    }
+}
+
 fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
+    if text.len() > LONGEST {
+        return Err(Error::notation(format!(
+            "'{}': a value has at most {LONGEST} characters, and this has {}",
+            shortened(text.trim_start()),
+            text.chars().count()
+        )));
+    }
     let text = plain(text);
     let whole = text.trim();
     if whole.is_empty() {
@@ -87,10 +109,11 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
         };
     }
     let rest = strip_plural_s(rest, whole, wanted)?;
-    match unit(rest, wanted) {
-        Ok(unit) => Ok(Amount { number, unit }),
-        Err(error) => compound(number, rest, wanted).unwrap_or(Err(error)),
+    if let Some(unit) = known_unit(rest, wanted) {
+        return Ok(Amount { number, unit });
     }
+    compound(number, rest, wanted)
+        .unwrap_or_else(|| Ok(Amount { number, unit: unit(rest, wanted)? }))
 }
 
 /// `Nm 13 1/2`: what stands before the first number, and the rest.
@@ -125,40 +148,60 @@ fn strip_plural_s<'t>(rest: &'t str, whole: &str, wanted: Option<Kind>) -> Resul
 
 /// `1 lb 12 oz`: the rest after the first number is a unit, a number and so on.
 fn compound(first: f64, rest: &str, wanted: Option<Kind>) -> Option<Result<Amount>> {
-    let starts = rest.char_indices().filter(|(i, c)| {
-        let before = rest[..*i].chars().next_back();
-        (c.is_ascii_digit() || fraction_sign(*c).is_some())
-            && before.is_some_and(|b| b == ' ' || b.is_alphabetic() || b == '"')
-    });
-    for (at, _) in starts {
-        let Ok(leading) = unit(rest[..at].trim(), wanted) else {
-            continue;
-        };
-        if !matches!(leading.kind, Kind::Mass | Kind::Length | Kind::Duration) {
+    let number = |c: char| c.is_ascii_digit() || fraction_sign(c).is_some();
+    let mut before = ' ';
+    for (at, c) in rest.char_indices() {
+        let starts =
+            number(c) && at > 0 && (before == ' ' || before.is_alphabetic() || before == '"');
+        before = c;
+        if !starts {
             continue;
         }
-        return Some(read(&rest[at..], Some(leading.kind)).and_then(|more| {
-            if smaller(more.unit, leading) && more.number >= 0.0 {
-                let number = first + leading.from_base(more.base());
-                Ok(Amount { number, unit: leading })
-            } else {
-                Err(Error::notation(format!(
-                    "'{first} {rest}': '{}' is not smaller than '{}'; write the larger unit first",
-                    more.unit.symbol, leading.symbol
-                )))
-            }
-        }));
+        let Some(larger) = known_unit(rest[..at].trim(), wanted) else { continue };
+        if matches!(larger.kind, Kind::Mass | Kind::Length | Kind::Duration) {
+            return Some(
+                read(&rest[at..], Some(larger.kind)).and_then(|more| together(first, larger, more)),
+            );
+        }
     }
     None
 }
 
-fn smaller(a: &Unit, b: &Unit) -> bool {
-    let size = |u: &Unit| match u.form {
-        Form::Times(f) => f,
-        Form::Per(d) => 1.0 / d,
-        Form::Over(_) | Form::From { .. } => f64::NAN,
-    };
-    size(a) < size(b)
+/// A whole number of a unit and a part of it in a smaller one.
+fn together(first: f64, larger: &'static Unit, more: Amount) -> Result<Amount> {
+    let smaller = more.unit;
+    let parts = larger.to_base(1.0) / smaller.to_base(1.0);
+    let written = format!("'{first} {} {} {}'", larger.symbol, more.number, smaller.symbol);
+    let refuse = |why: String| Err(Error::notation(format!("{written}: {why}")));
+    if parts <= 1.0 || more.number.is_sign_negative() {
+        return refuse(format!(
+            "'{}' is not smaller than '{}'; write the larger unit first",
+            smaller.symbol, larger.symbol
+        ));
+    }
+    if (parts - parts.round()).abs() > 1e-9 * parts {
+        return refuse(format!(
+            "a {} is not a whole number of {}; write it in one unit",
+            larger.symbol, smaller.symbol
+        ));
+    }
+    let part = larger.from_base(more.base());
+    // The sign goes with the whole of it.
+    let number = if first.is_sign_negative() { first - part } else { first + part };
+    if first.fract() != 0.0 || part >= 1.0 - 1e-12 {
+        let (whole, left) = (number.trunc(), (number.fract() * parts).abs());
+        return refuse(format!(
+            "is it {} {}? Write the larger unit whole and the smaller below {}, such as '{} {} {} {}'",
+            constant(number),
+            larger.symbol,
+            parts.round(),
+            constant(whole),
+            larger.symbol,
+            constant((left * 1e6).round() / 1e6),
+            smaller.symbol
+        ));
+    }
+    Ok(Amount { number, unit: larger })
 }
 
 pub(crate) fn fraction_sign(c: char) -> Option<f64> {
@@ -212,6 +255,12 @@ fn leading_number(text: &str, wanted: Option<Kind>) -> Result<(f64, &str)> {
     if let Some(c) = rest.trim_start().chars().next()
         && let Some(part) = fraction_sign(c)
     {
+        if body[..digits].contains('.') {
+            return Err(Error::notation(format!(
+                "'{}': a decimal and a fraction are two ways to write one part; write one of them",
+                shortened(text)
+            )));
+        }
         value = Some(value.unwrap_or(0.0) + part);
         rest = &rest.trim_start()[c.len_utf8()..];
     } else if let Some(whole) = value {
