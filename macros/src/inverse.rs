@@ -176,6 +176,11 @@ impl Inverse {
     }
 }
 
+/// The name in the brackets of `#[inverse(…)]`.
+pub(crate) fn name(brackets: Tokens) -> syn::Result<Ident> {
+    Ok(syn::parse2::<Inverse>(brackets)?.name)
+}
+
 /// The formulas that are one relation, and which of them is looked at.
 #[derive(Default)]
 pub(crate) struct Relation {

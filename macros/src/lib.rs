@@ -8,6 +8,7 @@
 mod calculation;
 mod inputs;
 mod inverse;
+mod list;
 mod results;
 mod words;
 
@@ -86,6 +87,13 @@ pub fn formula(card: TokenStream, item: TokenStream) -> TokenStream {
     let card = syn::parse_macro_input!(card as Card);
     let function = syn::parse_macro_input!(item as ItemFn);
     inverse::family(&card, function).unwrap_or_else(Error::into_compile_error).into()
+}
+
+/// The cards of all formulas of the file in which it stands: `const FORMULAS: &[&Formula] = formulas!();`.
+#[proc_macro]
+pub fn formulas(nothing: TokenStream) -> TokenStream {
+    let _ = syn::parse_macro_input!(nothing as syn::parse::Nothing);
+    list::formulas(proc_macro::Span::call_site()).unwrap_or_else(Error::into_compile_error).into()
 }
 
 /// Turns a chain of formulas into a calculation: see `DEVELOPERS.md`, "Adding a calculation".

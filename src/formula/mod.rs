@@ -8,7 +8,7 @@ mod solve;
 
 pub use array::BLOCK;
 pub use describe::Checks;
-pub(crate) use hankwise_macros::formula;
+pub(crate) use hankwise_macros::{formula, formulas};
 pub(crate) use near::nearest;
 pub(crate) use solve::bisect;
 

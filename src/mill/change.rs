@@ -1,18 +1,11 @@
 //! The wheel for a change, from the wheel at hand: no constant is asked for.
 
-use crate::formula::{Formula, formula};
+use crate::formula::{Formula, formula, formulas};
 use crate::number::Number;
 use crate::quantity::{Count, LinearDensity, Ratio, Twist};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &WHEEL_FOR_NEW_TWIST,
-    &WHEEL_FOR_NEW_TWIST_DIRECT,
-    &WHEEL_FOR_NEW_DRAFT,
-    &WHEEL_FOR_NEW_DRAFT_DIRECT,
-    &WHEEL_FOR_NEW_COUNT,
-    &TWIST_WHEEL_FOR_NEW_COUNT,
-];
+pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// The change wheel for another twist, where twist falls as teeth rise.
 #[formula(

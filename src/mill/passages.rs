@@ -1,13 +1,12 @@
 //! Finishing machines: cloth run through, loads in turn, water dried off.
 
 use super::minding::ROUNDING;
-use crate::formula::{Formula, formula};
+use crate::formula::{Formula, formula, formulas};
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Length, Mass, Regain, Speed};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&PASSAGE_TIME, &LOADS_FOR_MASS, &LOAD_TIME, &WATER_TO_DRY];
+pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Time of cloth that runs through a machine, several times if need be.
 #[formula(

@@ -17,19 +17,12 @@ pub use weigh::{
 };
 
 use crate::calculation::Calculation;
-use crate::formula::{Formula, formula};
+use crate::formula::{Formula, formula, formulas};
 use crate::number::Number;
 use crate::quantity::{Count, Fraction, Mass, Ratio};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &LAYERED_SHARE_DEVIATION,
-    &LAYERS_FOR_DEVIATION,
-    &SHARE_DEVIATION_AFTER_PASSES,
-    &TUFTS_IN_SAMPLE,
-    &RANDOM_SHARE_DEVIATION,
-    &SAMPLED_SHARE_DEVIATION,
-];
+pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// The calculations of this folder.
 pub(crate) const CALCULATIONS: &[&Calculation] = &[&BLEND, &EVENNESS_OF_BLEND];
