@@ -2,7 +2,7 @@
 
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::{Error, Result, did_you_mean};
-use crate::formula::{Formula, formula};
+use crate::formula::{Formula, formula, formulas};
 use crate::handbook::Figure;
 use crate::number::{Number, V};
 use crate::quantity::print::with_unit;
@@ -13,7 +13,7 @@ use super::count_of;
 use super::tables::weights::HAND_KNITTING_WEIGHTS;
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&BALL_LENGTH];
+pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Length of yarn in a ball that weighs what its label says at the regain of the label.
 #[formula(

@@ -2,7 +2,7 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula};
+use crate::formula::{Formula, formula, formulas};
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
@@ -10,15 +10,7 @@ use crate::quantity::{
 };
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &CONTRACTION_ON_UNTWISTED,
-    &CONTRACTION_ON_TWISTED,
-    &CONTRACTION_OF_COTTON_SINGLE,
-    &HELIX_CONTRACTION,
-    &TWO_FOLD_CONTRACTION,
-    &TWIST_LEFT_RATIO,
-    &UNTWISTED_LENGTH,
-];
+pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Contraction on the untwisted length, from that on the twisted.
 #[formula(

@@ -1,11 +1,11 @@
 //! Regain against the humidity of the air.
 
-use crate::formula::{Formula, formula};
+use crate::formula::{Formula, formula, formulas};
 use crate::number::Number;
 use crate::quantity::{Fraction, Regain};
 
 /// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&REGAIN_BETWEEN_POINTS, &HUMIDITY_BETWEEN_POINTS];
+pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Regain at a humidity, straight between two known points.
 #[formula(
