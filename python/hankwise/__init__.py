@@ -20,6 +20,7 @@ from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (
     Balance,
     Calculation,
+    CallError,
     Capability,
     Chart,
     ColourOrder,
@@ -68,6 +69,7 @@ from hankwise._hankwise import (
 __all__ = [
     "Balance",
     "Calculation",
+    "CallError",
     "Capability",
     "Chart",
     "ColourOrder",

@@ -4,7 +4,8 @@ use hankwise::mill;
 use pyo3::prelude::*;
 use pyo3::types::PyString;
 
-use crate::errors::{NotationError, raise};
+use crate::attributes::attributes;
+use crate::errors::{NotationError, OrRaise};
 use crate::inputs::is_row;
 use crate::quantity::Quantity;
 
@@ -14,9 +15,6 @@ pub(crate) struct Balance {
     balance: mill::Balance,
 }
 
-/// balance(into, out)
-/// --
-///
 /// What went into a stage against what came out of it, and whether the gap is more than half of each
 /// last digit can make.
 ///
@@ -27,7 +25,7 @@ pub(crate) struct Balance {
 /// >>> combing.closes, combing.gap
 /// (True, 0.010892971)
 #[pyfunction]
-#[pyo3(signature = (into, out), text_signature = "(into, out)")]
+#[pyo3(signature = (into, out))]
 pub(crate) fn balance(into: &Bound<'_, PyAny>, out: &Bound<'_, PyAny>) -> PyResult<Balance> {
     // One thing that came out may stand alone.
     let out =
@@ -35,7 +33,7 @@ pub(crate) fn balance(into: &Bound<'_, PyAny>, out: &Bound<'_, PyAny>) -> PyResu
     let into = written(into, "into")?;
     let out = out.iter().map(|one| written(one, "out")).collect::<PyResult<Vec<_>>>()?;
     let out: Vec<&str> = out.iter().map(String::as_str).collect();
-    let balance = mill::balance(&into, &out).map_err(|e| raise(&e.at("balance")))?;
+    let balance = mill::balance(&into, &out).or_raise_at("balance")?;
     Ok(Balance { balance })
 }
 
@@ -59,27 +57,13 @@ fn tidy(kg: f64) -> f64 {
     (kg * 1e9).round() / 1e9
 }
 
-#[pymethods]
-impl Balance {
-    /// What came out less what went in, in kg; negative where some is missing.
-    #[getter]
-    fn gap(&self) -> f64 {
-        tidy(self.balance.gap())
-    }
-    /// The largest gap that half of each last digit can make, in kg.
-    #[getter]
-    fn reading(&self) -> f64 {
-        tidy(self.balance.reading())
-    }
-    /// True where the gap is no more than the readings can make.
-    #[getter]
-    fn closes(&self) -> bool {
-        self.balance.closes()
-    }
-    fn __repr__(&self) -> String {
-        self.balance.report().text().trim_end().to_owned()
-    }
-    fn _repr_html_(&self) -> String {
-        self.balance.report().html()
+attributes! {
+    Balance, self, py, shown as self.balance.report(); {
+        /// What came out less what went in, in kg; negative where some is missing.
+        gap: f64 = tidy(self.balance.gap());
+        /// The largest gap that half of each last digit can make, in kg.
+        reading: f64 = tidy(self.balance.reading());
+        /// True where the gap is no more than the readings can make.
+        closes: bool = self.balance.closes();
     }
 }

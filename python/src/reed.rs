@@ -6,8 +6,9 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
+use crate::attributes::{attributes, dict};
 use crate::call::warn;
-use crate::errors::{NotationError, raise};
+use crate::errors::{NotationError, OrRaise};
 use crate::inputs::{has_several, members, single, whole};
 use crate::quantity::Quantity;
 
@@ -26,9 +27,6 @@ fn numbers(value: &Bound<'_, PyAny>, input: &str) -> PyResult<Vec<f64>> {
     all.iter().map(|one| Ok(single(one, NAME, input, Kind::Count)?.base())).collect()
 }
 
-/// choose_reed(sett, reeds, ends_per_dent=None, width=None, *, period=4, selvedge_ends_per_dent=None, selvedge_dents=None, selvedge_width=None)
-/// --
-///
 /// The reed and the ends in a dent for a sett, out of the reeds that the mill owns.
 ///
 /// `ends_per_dent` are the numbers allowed (1 to 4); between two neighbours the dents go in turn, such
@@ -100,7 +98,7 @@ pub(crate) fn choose_reed(
             ));
         }
     };
-    let choice = cloth::choose_reed(&sett, &reeds, &ask).map_err(|e| raise(&e.at(NAME)))?;
+    let choice = cloth::choose_reed(&sett, &reeds, &ask).or_raise_at(NAME)?;
     warn(py, choice.warnings.clone())?;
     Ok(ReedChoice { choice })
 }
@@ -114,73 +112,43 @@ impl ReedChoice {
         Quantity::scalar(py, amount.number, amount.unit, amount.unit.kind)
     }
     fn row<'py>(&self, py: Python<'py>, s: &Sleying) -> PyResult<Bound<'py, PyDict>> {
-        let row = PyDict::new(py);
-        row.set_item("reed", Bound::new(py, Self::amount(py, &s.reed))?)?;
-        row.set_item("order", s.order.clone())?;
-        row.set_item("sett", Bound::new(py, self.sett_of(py, s.sett))?)?;
-        row.set_item("off", s.off)?;
-        row.set_item("dents", s.dents)?;
-        row.set_item("ends", s.ends)?;
-        row.set_item("selvedge_ends", s.selvedge_ends)?;
-        Ok(row)
+        Ok(dict!(py, {
+            "reed": Bound::new(py, Self::amount(py, &s.reed))?,
+            "order": s.order.clone(),
+            "sett": Bound::new(py, self.sett_of(py, s.sett))?,
+            "off": s.off,
+            "dents": s.dents,
+            "ends": s.ends,
+            "selvedge_ends": s.selvedge_ends,
+        }))
     }
 }
 
-#[pymethods]
-impl ReedChoice {
-    /// The nearest reed, as the mill calls it.
-    #[getter]
-    fn reed(&self, py: Python<'_>) -> Quantity {
-        Self::amount(py, &self.choice.nearest().reed)
+attributes! {
+    ReedChoice, self, py, shown as self.choice.report(); {
+        /// The nearest reed, as the mill calls it.
+        reed: Quantity = Self::amount(py, &self.choice.nearest().reed);
+        /// Ends in one dent after another, until the order comes round again.
+        order: Vec<u32> = self.choice.nearest().order.clone();
+        /// The sett that it gives.
+        sett: Quantity = self.sett_of(py, self.choice.nearest().sett);
+        /// How far that is from what is wanted, as a fraction of it.
+        off: f64 = self.choice.nearest().off;
+        /// Dents in the width; None where no width was given.
+        dents: Option<u64> = self.choice.nearest().dents;
+        /// Ends in the width, selvedges and all; None where no width was given.
+        ends: Option<u64> = self.choice.nearest().ends;
+        /// Ends of both selvedges together; None where there are none.
+        selvedge_ends: Option<u64> = self.choice.nearest().selvedge_ends;
+        /// The sett wanted.
+        wanted: Quantity = Self::amount(py, &self.choice.wanted);
+        /// Every owned reed with every order, the nearest first: reed, order, sett, off, dents, ends,
+        /// selvedge_ends.
+        rows: PyResult<Vec<Bound<'py, PyDict>>> =
+            self.choice.rows.iter().map(|s| self.row(py, s)).collect();
     }
-    /// Ends in one dent after another, until the order comes round again.
-    #[getter]
-    fn order(&self) -> Vec<u32> {
-        self.choice.nearest().order.clone()
-    }
-    /// The sett that it gives.
-    #[getter]
-    fn sett(&self, py: Python<'_>) -> Quantity {
-        self.sett_of(py, self.choice.nearest().sett)
-    }
-    /// How far that is from what is wanted, as a fraction of it.
-    #[getter]
-    fn off(&self) -> f64 {
-        self.choice.nearest().off
-    }
-    /// Dents in the width; None where no width was given.
-    #[getter]
-    fn dents(&self) -> Option<u64> {
-        self.choice.nearest().dents
-    }
-    /// Ends in the width, selvedges and all; None where no width was given.
-    #[getter]
-    fn ends(&self) -> Option<u64> {
-        self.choice.nearest().ends
-    }
-    /// Ends of both selvedges together; None where there are none.
-    #[getter]
-    fn selvedge_ends(&self) -> Option<u64> {
-        self.choice.nearest().selvedge_ends
-    }
-    /// The sett wanted.
-    #[getter]
-    fn wanted(&self, py: Python<'_>) -> Quantity {
-        Self::amount(py, &self.choice.wanted)
-    }
-    /// Every owned reed with every order, the nearest first: reed, order, sett, off, dents, ends,
-    /// selvedge_ends.
-    #[getter]
-    fn rows<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        self.choice.rows.iter().map(|s| self.row(py, s)).collect()
-    }
+
     fn __len__(&self) -> usize {
         self.choice.rows.len()
-    }
-    fn __repr__(&self) -> String {
-        self.choice.report().text().trim_end().to_owned()
-    }
-    fn _repr_html_(&self) -> String {
-        self.choice.report().html()
     }
 }

@@ -87,7 +87,7 @@ fn said(Line { symbol, meaning, usual, otherwise, .. }: &Line) -> String {
 
 impl Calculation {
     /// What it answers, what it asks, its results, its cautions.
-    pub fn text(&self) -> String {
+    pub fn description(&self) -> String {
         let mut out = format!("{}\n\n", self.summary);
         if !self.details.is_empty() {
             let _ = write!(out, "{}\n\n", self.details);

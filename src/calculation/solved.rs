@@ -8,7 +8,7 @@ use super::say::Say;
 use super::sheet::{Columns, Found, FoundColumn, Plain, Recorded, Shown};
 use super::{Calculation, Chain};
 use crate::caution::{self, Caution};
-use crate::error::{Error, Result, did_you_mean};
+use crate::error::{Error, Result, or_near};
 use crate::formula::enter;
 use crate::table::Report;
 use crate::worked::{Arg, Recording, Tape, Worked, Working};
@@ -24,7 +24,6 @@ pub struct Solved {
     warnings: Vec<String>,
     pub(super) notes: Vec<(&'static str, String)>,
     pub(super) beside: Vec<(String, String)>,
-    cautions: Vec<&'static str>,
     recorded: OnceLock<(Arc<Recording>, Vec<Arg>)>,
 }
 
@@ -63,7 +62,7 @@ pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -
     for found in &sheet.found {
         possible(found)?;
     }
-    let Check { warnings, notes, beside, cautions, .. } = check;
+    let Check { warnings, notes, beside, .. } = check;
     let Plain { found, shown, .. } = sheet;
     Ok(Solved {
         calculation,
@@ -73,7 +72,6 @@ pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -
         warnings,
         notes,
         beside,
-        cautions,
         recorded: OnceLock::new(),
         given,
     })
@@ -226,7 +224,7 @@ impl Solved {
     }
     fn place(&self, name: &str) -> Result<usize> {
         self.found.iter().position(|found| found.name == name).ok_or_else(|| {
-            let names = || self.found.iter().map(|found| found.name.as_str());
+            let names: Vec<&str> = self.found.iter().map(|found| found.name.as_str()).collect();
             let known = super::card::answers(self.calculation.outputs);
             // A row may say why it has no such result.
             let row = name.rsplit_once('.').map_or(name, |(row, _)| row);
@@ -240,12 +238,8 @@ impl Solved {
                     self.calculation.name
                 ));
             }
-            let near = did_you_mean(name, names())
-                .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
-            let all = names().collect::<Vec<_>>().join(", ");
-            Error::notation(
-                format!("no result '{name}'{near} Results: {all}").replace("' R", "'. R"),
-            )
+            let near = or_near(name, &names);
+            Error::notation(format!("no result '{name}'{near} Results: {}", names.join(", ")))
         })
     }
     /// The recording of the whole, made when it is first asked for.
@@ -269,7 +263,6 @@ impl Solved {
     /// What can do harm where the results are acted on.
     pub fn cautions(&self) -> Vec<&'static Caution> {
         let mut names = self.calculation.cautions.to_vec();
-        names.extend(&self.cautions);
         names.extend(self.recorded().0.calls.values().flat_map(|call| call.formula.cautions));
         caution::of(&names).collect()
     }

@@ -6,12 +6,9 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{CoverFactor, Diameter, Fraction, LinearDensity, Sett, SpecificVolume};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// How closely the threads of one direction lie for their count.
 #[formula(

@@ -1,14 +1,11 @@
 //! Mass of cloth.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Count, Crimp, Fraction, Length, LinearDensity, Mass, MassPerArea, Ratio, Sett,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
 #[formula(

@@ -1,11 +1,8 @@
 //! Reed and healds: dents, ends and heddles.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Length, ReedCount, Sett};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Dents in a width of the reed.
 #[formula(

@@ -1,11 +1,8 @@
 //! Sett and reed.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Length, LinearDensity, Ratio, ReedCount, Sett};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Ends across the reed.
 #[formula(

@@ -1,12 +1,9 @@
 //! Fineness of wool and the number of fibres in a yarn.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Density, Fineness, Fraction, LinearDensity, Ratio};
 use std::f64::consts::PI;
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Density of wool, g/cm³ (from memory; Morton and Hearle's table as relayed gives the same).
 const WOOL_DENSITY: f64 = 1.31;

@@ -1,11 +1,8 @@
 //! Raw wool: what a greasy lot holds.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Fraction, Mass, MassLoss, Ratio, Regain, Yield};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 // What the trade's yields keep beside pure fibre; those of the wool trade are from memory.
 /// Pure fibre and vegetable matter in the dry mass of scoured wool.

@@ -1,13 +1,10 @@
 //! The card: hopper, rate, slubbing.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Count, Fraction, Frequency, Length, LinearDensity, Mass, MassPerArea, MassRate, Ratio, Speed,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Count of the slubbing, or of a card sliver with one end, from what is fed.
 #[formula(

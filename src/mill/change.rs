@@ -1,11 +1,8 @@
 //! The wheel for a change, from the wheel at hand: no constant is asked for.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, LinearDensity, Ratio, Twist};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// The change wheel for another twist, where twist falls as teeth rise.
 #[formula(

@@ -1,11 +1,8 @@
 //! Drafts and doublings through a set of machines, and what they make of a count.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, Frequency, LinearDensity, Mass, MassRate, Ratio, Speed};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// How many times finer the yarn is than one end of what was fed first: drafts over doublings.
 #[formula(

@@ -1,11 +1,8 @@
 //! Dyeing: masses and volumes of a bath. The recipe is the dyer's own, from the maker of the dye.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Concentration, Fraction, Mass, OnFibre, Volume, Yield};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Dye or auxiliary to weigh out, from its share of the mass of the goods.
 #[formula(

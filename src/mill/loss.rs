@@ -1,11 +1,8 @@
 //! What a stage loses and holds.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Fraction, Mass};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// What comes out of a stage that loses a share and keeps a fixed mass.
 #[formula(

@@ -1,13 +1,10 @@
 //! Running time of machines.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Sett, Speed, Twist,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Time for a mass at a rate.
 #[formula(

@@ -1,11 +1,8 @@
 //! Efficiency, stops, doffs and the people at machines.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Fraction, Frequency, Mass, MassRate, Ratio};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// A millionth: what is whole must not become one more by the rounding of binary figures.
 pub(super) const ROUNDING: f64 = 1e-6;

@@ -1,13 +1,10 @@
 //! The mule: draft, twist, draws, output.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, MassRate, Ratio, Twist,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Yarn wound on in a draw.
 #[formula(

@@ -1,11 +1,8 @@
 //! Oil and water: put on before teasing, washed out of the yarn.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Density, Fraction, Mass, MassLoss, OnFibre, Regain, Volume};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Oil or water to put on clean dry fibre.
 #[formula(

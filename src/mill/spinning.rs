@@ -2,14 +2,11 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, MassRate, Ratio, Speed, Twist,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Draws of the mule in a minute.
 #[formula(

@@ -1,11 +1,8 @@
 //! Warping and the loom: sections, stretch, picks, weft.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Crimp, Duration, Frequency, Length, Sett, Speed, Stretch};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Ends of a warp that is made in full sections.
 #[formula(

@@ -1,12 +1,9 @@
 //! Winders and reels: hanks in an hour, drums, the time of reeling.
 
 use super::minding::ROUNDING;
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, Speed};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Length that a drum winds in a time.
 #[formula(

@@ -1,11 +1,8 @@
 //! Control limits, and whether a machine can keep within a tolerance.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Ratio, Reading};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Upper control limit of means or of single readings.
 #[formula(

@@ -1,11 +1,8 @@
 //! Samples: how sure a mean is, how many readings it takes, which reading stands apart.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Deviation, Fraction, Ratio, Reading};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// What is left out before rounding up, so that 100 readings computed with the last digit of binary
 /// arithmetic do not become 101.

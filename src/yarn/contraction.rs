@@ -2,15 +2,12 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Contraction, Diameter, Fraction, Length, Ratio, Twist, TwistFactor, TwistedContraction,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Contraction on the untwisted length, from that on the twisted.
 #[formula(

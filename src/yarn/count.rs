@@ -1,11 +1,8 @@
 //! Count, mass and length.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Count of a yarn, a slubbing or a sliver, from a length and what it weighs.
 #[formula(

@@ -2,15 +2,12 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Angle, Density, Diameter, Fraction, LinearDensity, SpecificVolume, Twist, TwistFactor,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Volume that a gram of solid fibre fills.
 #[formula(

@@ -1,11 +1,8 @@
 //! Evenness: what folding and each process do to the irregularity of a yarn.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, LinearDensity, Ratio};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// How many times more irregular a yarn is than fibres laid by chance would make it.
 #[formula(

@@ -1,11 +1,8 @@
 //! Folding: several ends twisted together.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Contraction, Count, Length, LinearDensity, Ratio, TwistedContraction};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Resultant count of ends folded together.
 #[formula(

@@ -1,11 +1,8 @@
 //! Hanks: turns of the reel, length, and what scouring does to the count.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Fraction, Length, LinearDensity, Ratio, Shrinkage};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Whole turns of the reel for a hank that still has its length after scouring.
 #[formula(

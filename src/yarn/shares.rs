@@ -1,11 +1,8 @@
 //! Shares: what each end of a fold has of its mass, its length and its cost.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{CostPerMass, Fraction, LinearDensity, Mass, Ratio};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Share of the mass of a fold that its first end has.
 #[formula(

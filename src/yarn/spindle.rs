@@ -3,12 +3,9 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Frequency, Length, Ratio, Speed, Twist};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Twist from the turns of the spindle for each turn of the delivery roller.
 #[formula(

@@ -1,12 +1,9 @@
 //! Strength: force, tenacity, breaking length, lea product, stress.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{Density, Force, Length, LinearDensity, Ratio, Stress, Tenacity};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Strength of a yarn for its count.
 #[formula(

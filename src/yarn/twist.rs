@@ -1,14 +1,11 @@
 //! Twist: factor, machine settings, folding against single.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Count, Frequency, Length, LinearDensity, Ratio, Shrinkage, Speed, Twist, TwistFactor,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Turns in a metre for a turn in an inch.
 const INCH: f64 = 1.0 / 0.0254;

@@ -1,14 +1,11 @@
 //! Hanks by mass, bundles, packages and the time of winding them.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Count, Duration, Fraction, Length, LinearDensity, Mass, MassRate, Ratio, Speed,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// A millionth: what is whole must not become one more, or one less, by the rounding of binary
 /// figures.

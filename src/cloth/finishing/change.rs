@@ -1,12 +1,9 @@
 //! Shrinkage, over-width, the dimensional change of ISO 5077, loss of area: which is on what, and
 //! their conversion.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{AreaShrinkage, DimensionalChange, Length, OverWidth, Shrinkage};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Shrinkage of several processes in their order, each on the size that it found.
 #[formula(

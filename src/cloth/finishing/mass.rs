@@ -1,11 +1,8 @@
 //! Sett and mass after finishing, and before.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{LinearDensity, Mass, MassLoss, MassPerArea, Sett, Shrinkage};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Sett after the cloth has shrunk across those threads.
 #[formula(

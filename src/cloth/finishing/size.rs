@@ -1,11 +1,8 @@
 //! From the reed to the finished width, and back.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{DrawIn, Length, Shrinkage, Stretch, TakeUp};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Width in the reed for a finished width.
 #[formula(

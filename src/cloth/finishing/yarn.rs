@@ -1,11 +1,8 @@
 //! The yarn in the cloth after finishing, and before: its count and crimp.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{CoverFactor, Crimp, LinearDensity, MassLoss, Shrinkage};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Count of the yarn in the cloth after finishing.
 #[formula(

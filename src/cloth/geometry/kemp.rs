@@ -5,12 +5,9 @@
 
 use super::peirce::if_it_fits;
 use super::thread::{FromSpacing, angle, height, length};
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Crimp, Diameter, Ratio, Sett, Thickness};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Spacing of flattened threads without the straight part of their section.
 #[formula(

@@ -10,14 +10,11 @@ use super::thread::{
     FromHeight, FromSpacing, angle, angle_by_straight_part, height, height_by_half_angle, length,
     spacing, straight_part,
 };
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Equation, Number, V};
 use crate::quantity::{
     Angle, Crimp, Diameter, MassPerArea, Ratio, Sett, SpecificVolume, Thickness,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Radians in degrees.
 #[inline(always)]

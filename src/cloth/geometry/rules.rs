@@ -1,11 +1,8 @@
 //! Rules that do without solving: near the exact figure, and told apart from it.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Crimp, Diameter, Ratio, Sett, Thickness};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Height of the wave of a thread by the rule of the root.
 #[formula(

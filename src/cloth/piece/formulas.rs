@@ -1,11 +1,8 @@
 //! The piece: warp and weft to prepare.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Crimp, Fraction, Length, Mass, Ratio, Sett, Shrinkage, TakeUp};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Warp for a piece, its fringes included.
 #[formula(

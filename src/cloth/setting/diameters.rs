@@ -1,12 +1,9 @@
 //! Setting by the diameters of the yarn, after Ashenhurst, and by its wraps.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::{Count, LinearDensity, Ratio, Sett};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// The closest sett of one system by diameters and intersections, where the other is of another yarn.
 ///

@@ -3,12 +3,9 @@
 use std::f64::consts::PI;
 
 use crate::cloth::jam_spacing;
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Density, Diameter, LinearDensity, Ratio, Sett, Thickness};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Galceran's greatest coefficient of density.
 #[formula(

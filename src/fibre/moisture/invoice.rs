@@ -1,11 +1,8 @@
 //! The mass to invoice, and the regain of a blend.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Fraction, Mass, MoistureContent, Regain};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Commercial regain of a blend of any number of fibres, each share by oven-dry mass.
 #[formula(

@@ -1,11 +1,8 @@
 //! The state of a material: what is on its clean dry fibre.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Fraction, Mass, Ratio, Regain};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Water, fat and vegetable matter are all taken on the clean dry fibre, so they add.
 #[formula(

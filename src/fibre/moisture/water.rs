@@ -1,11 +1,8 @@
 //! Water on the oven-dry mass and in the whole.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{LinearDensity, Mass, MoistureContent, Regain};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Water as a share of the mass with its water, from the regain.
 #[formula(

@@ -1,11 +1,8 @@
 //! What a commission mill charges, and the lot at which it pays.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{CostPerMass, Fraction, Mass, Money, Yield};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Charge for a mass by its tariff, no less than the minimum for a lot.
 #[formula(

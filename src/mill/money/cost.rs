@@ -1,11 +1,8 @@
 //! Money.
 
-use crate::formula::{Formula, formula, formulas};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{CostPerMass, Count, Duration, Fraction, Mass, MassRate, Money};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = formulas!();
 
 /// Cost of a kilogram after a lossy stage.
 #[formula(
