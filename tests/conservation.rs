@@ -14,9 +14,18 @@ mod lot;
 use lot::{known, set, without};
 
 /// The stages that a route can do without.
-const OPTIONAL: [&str; 6] = ["sort", "scour", "dust", "oil", "tease", "hank-scour"];
-const ROUTE: [&str; 9] =
-    ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
+const OPTIONAL: [&str; 7] = ["sort", "scour", "dust", "oil", "tease", "winder", "hank-scour"];
+const ROUTE: [&str; 10] =
+    ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "winder", "hank-scour"];
+/// The tables of stages that the first lot does without.
+const MORE: &str = "
+[winder]
+loss = \"0.5 %\"
+drums = 12
+winding_speed = \"300 m/min\"
+efficiency = \"70 %\"
+package_mass = \"1.2 kg\"
+";
 
 /// A lot with random figures.
 #[derive(Clone, Debug)]
@@ -52,14 +61,14 @@ prop_compose! {
         regain in 0.0..0.35,
         vegetable in 0.0..0.06,
         rejects in 0.0..0.25,
-        losses in proptest::array::uniform7(0.0..0.15),
-        states in proptest::array::uniform7(state()),
+        losses in proptest::array::uniform8(0.0..0.15),
+        states in proptest::array::uniform8(state()),
         oil in (0.0..0.12, 0.0..0.25),
         held_up in 0.0..2.0,
-        left_out in proptest::array::uniform6(proptest::bool::weighted(0.2)),
+        left_out in proptest::array::uniform7(proptest::bool::weighted(0.2)),
         throws in 0_u32..20,
     ) -> Lot {
-        let mut text = known();
+        let mut text = known() + MORE;
         let left_out: Vec<&str> =
             OPTIONAL.iter().zip(left_out).filter(|(_, out)| *out).map(|(name, _)| *name).collect();
         for name in &left_out {
@@ -75,7 +84,7 @@ prop_compose! {
         text = set(&text, "goods.throw", "promised", &throws.to_string());
         // Fat and vegetable matter only ever come off, but for the oiling.
         let (mut fat, mut burr) = (1.0 / clean - 1.0 - regain - vegetable, vegetable);
-        let lossy = ["scour", "dust", "tease", "card", "mule", "twister", "hank-scour"];
+        let lossy = ["scour", "dust", "tease", "card", "mule", "twister", "winder", "hank-scour"];
         for stage in route {
             match lossy.iter().position(|name| *name == stage) {
                 Some(at) => {

@@ -113,6 +113,42 @@ proptest! {
         prop_assert!(near(of(&cloth, "run_length") * k, n * length));
         prop_assert!(near(of(&cloth, "cloth_rate") * of(&cloth, "time"), length));
     }
+
+    #[test]
+    fn every_end_is_in_a_tassel(
+        ends in 20_u16..3000, strand in 1_u8..10, strands in 2_u8..5, contraction in 0.0..0.35,
+        knot in 0.0..0.05, wanted in 0.03..0.3, pieces in 1_u16..60, count in 20.0..1500.0,
+        round in 0.002..0.1, heads in 1_u8..9, people in 1_u8..5,
+    ) {
+        let per_tassel = f64::from(strand) * f64::from(strands);
+        prop_assume!(per_tassel <= f64::from(ends));
+        let tassel = [
+            ("ends", f64::from(ends)), ("strand_ends", strand.into()), ("strands", strands.into()),
+            ("contraction", contraction), ("knot_length", knot), ("pieces", pieces.into()),
+            ("warp_count", count), ("round_time", round), ("tassels_at_once", heads.into()),
+            ("people", people.into()),
+        ];
+        let twisted = run("fringe_twisting", &[&tassel[..], &[("wanted_fringe", wanted)]].concat());
+        let (tassels, last) = (of(&twisted, "tassels"), of(&twisted, "last_tassel_ends"));
+        prop_assert!(near((tassels - 1.0) * per_tassel + last, ends.into()));
+        prop_assert!(last >= 1.0 - 1e-9 && last <= per_tassel && tassels.fract() == 0.0);
+        // A full tassel weighs what its ends weigh, the knot apart.
+        let in_ends = per_tassel * count * (of(&twisted, "fringe") - knot);
+        prop_assert!(near(of(&twisted, "tassel_count") * wanted, in_ends));
+        let fringes = 2.0 * f64::from(ends) * count * of(&twisted, "fringe") * 1e-6;
+        prop_assert!(near(of(&twisted, "fringe_mass"), fringes));
+        // The fringe to leave gives the fringe wanted.
+        let fringe = of(&twisted, "fringe");
+        let again = run("fringe_twisting", &[&tassel[..], &[("fringe", fringe)]].concat());
+        prop_assert!(near(of(&again, "twisted_fringe"), wanted));
+        // The rounds of all hold the tassels, and one round less does not.
+        let rounds = of(&twisted, "time") / round;
+        let each = f64::from(heads) * f64::from(people);
+        let all = 2.0 * f64::from(pieces) * tassels;
+        prop_assert!(near(of(&twisted, "all_tassels"), all));
+        prop_assert!(rounds * each > all - 1e-4 && (rounds - 1.0) * each < all);
+        prop_assert!(near(of(&twisted, "person_hours"), of(&twisted, "time") * f64::from(people)));
+    }
 }
 
 #[test]
@@ -129,6 +165,48 @@ fn machines_meet_what_is_printed() {
     )
     .unwrap();
     assert!((of(&loom, "time") - 8.0).abs() < 0.0005);
+}
+
+/// A throw of 812 ends, two strands of 4 to a tassel: 101 tassels of 8 and one of 4. What hangs 10 cm
+/// after 20 % of contraction was 12.5 cm, and the knot takes 3 cm. Twelve throws have 24 × 102 = 2448
+/// tassels, a minute each. Of 300 tex, 1624 × 0.155 m × 0.3 g/m = 75.516 g of fringe; eight ends are
+/// 2400 tex, and 3000 tex once a metre of them is 0.8 m. A width of 1.53 m has a tassel every 1.5 cm.
+#[test]
+fn twelve_throws_are_fringed() {
+    let throws = [
+        ("ends", "812"),
+        ("strand_ends", "4"),
+        ("contraction", "20 %"),
+        ("knot_length", "3 cm"),
+        ("wanted_fringe", "10 cm"),
+        ("pieces", "12"),
+        ("width", "1.53 m"),
+        ("warp_count", "300 tex"),
+        ("round_time", "1 min"),
+    ];
+    let fringed = read("fringe_twisting", &throws).unwrap();
+    for (name, expected) in [
+        ("ends_per_tassel", 8.0),
+        ("tassels", 102.0),
+        ("last_tassel_ends", 4.0),
+        ("tassel_spacing", 0.015),
+        ("fringe", 0.155),
+        ("twisted_fringe", 0.10),
+        ("tassel_count", 3000.0),
+        ("fringe_mass", 0.075_516),
+        ("all_tassels", 2448.0),
+        ("time_per_piece", 3.4),
+        ("time", 40.8),
+        ("person_hours", 40.8),
+    ] {
+        assert!(near(of(&fringed, name), expected), "{name}: {}", of(&fringed, name));
+    }
+    // Two people with four heads each: 306 rounds, and 51 for a throw by one of them.
+    let heads = [("tassels_at_once", "4"), ("people", "2")];
+    let fringed = read("fringe_twisting", &[&throws[..], &heads].concat()).unwrap();
+    for (name, expected) in [("time", 5.1), ("time_per_piece", 0.85), ("person_hours", 10.2)] {
+        assert!(near(of(&fringed, name), expected), "{name}: {}", of(&fringed, name));
+    }
 }
 
 #[test]
@@ -169,6 +247,22 @@ fn what_cannot_be_is_refused_with_what_to_change() {
         ("evaporation_rate", "15 kg/h"),
     ];
     assert!(refused("dryer", &dryer).contains("exchanged"));
+    let fringe = [("ends", "30"), ("contraction", "20 %")];
+    for (more, said) in [
+        (&[("strand_ends", "4"), ("fringe", "3 cm"), ("knot_length", "4 cm")][..], "shorter knot"),
+        (&[("strand_ends", "16"), ("fringe", "12 cm")], "fewer ends in a strand"),
+        (&[("strand_ends", "4")], "the length of the fringe"),
+    ] {
+        let error = refused("fringe_twisting", &[&fringe, more].concat());
+        assert!(error.contains(said), "{more:?}: {error}");
+    }
+    let last = read(
+        "fringe_twisting",
+        &[("ends", "33"), ("contraction", "20 %"), ("strand_ends", "4"), ("fringe", "12 cm")],
+    );
+    let last = last.unwrap();
+    let [warned] = last.warnings() else { panic!("{:?}", last.warnings()) };
+    assert!(warned.contains("the last tassel has only 1 of 8 ends"), "{warned}");
 }
 
 #[test]
@@ -233,6 +327,21 @@ const EXAMPLES: &[Example] = &[
             ("regain_before", "60 %"),
             ("regain_after", "16 %"),
             ("evaporation_rate", "15 kg/h"),
+        ],
+    ),
+    (
+        "fringe_twisting",
+        &[
+            ("ends", "812"),
+            ("strand_ends", "4"),
+            ("contraction", "20 %"),
+            ("knot_length", "3 cm"),
+            ("fringe", "15 cm"),
+            ("pieces", "12"),
+            ("width", "1.4 m"),
+            ("warp_count", "257 tex"),
+            ("round_time", "1 min"),
+            ("people", "2"),
         ],
     ),
 ];

@@ -1,6 +1,7 @@
 //! What the reader is shown is what the program gives.
 
-use hankwise::plan::{Extent, Plan};
+use hankwise::calculation::flat;
+use hankwise::plan::{Extent, Plan, STAGES};
 
 #[test]
 fn the_first_screen_in_the_readme_is_a_real_one() {
@@ -12,15 +13,33 @@ fn the_first_screen_in_the_readme_is_a_real_one() {
     assert_eq!(shown.trim_end(), screen.trim_end());
 }
 
+/// The rows of a table of the guide.
+fn part(section: &str) -> &'static str {
+    let guide = include_str!("../docs/lot-file.md");
+    let part = guide.split(&format!("### [{section}]")).nth(1).unwrap_or_default();
+    part.split("\n### ").next().unwrap()
+}
+
+#[test]
+fn the_guide_to_the_lot_file_names_every_key_of_a_stage() {
+    let mut missing = Vec::new();
+    for stage in STAGES {
+        for item in flat(stage.asks) {
+            let row = format!("| `{}` | {}", item.name(), item.meaning());
+            if !part(stage.name).contains(&row) {
+                missing.push(format!("[{}]: {row}", stage.name));
+            }
+        }
+    }
+    assert!(missing.is_empty(), "docs/lot-file.md lacks\n{}", missing.join("\n"));
+}
+
 #[test]
 fn the_guide_to_the_lot_file_names_every_key() {
-    let guide = include_str!("../docs/lot-file.md");
     let plan = Plan::load("examples/first-lot.toml".as_ref()).unwrap();
     for given in plan.given() {
         let (section, key) = given.key.rsplit_once('.').unwrap();
-        let part = guide.split(&format!("### [{section}]")).nth(1).unwrap_or_default();
-        let part = part.split("\n### ").next().unwrap();
         let row = format!("| `{key}` | {} |", given.meaning);
-        assert!(part.contains(&row), "docs/lot-file.md, [{section}]: {row}");
+        assert!(part(section).contains(&row), "docs/lot-file.md, [{section}]: {row}");
     }
 }

@@ -4,7 +4,7 @@ use proc_macro2::{Ident, TokenStream as Tokens};
 use quote::quote;
 use syn::ext::IdentExt;
 use syn::parse::{Parse, ParseStream};
-use syn::{Attribute, Error, Expr, RangeLimits, Token, parenthesized};
+use syn::{Attribute, Error, Expr, LitStr, RangeLimits, Token, parenthesized};
 
 use crate::words::{attribute, home};
 
@@ -18,6 +18,7 @@ pub(crate) struct Card {
     basis: Expr,
     zero: bool,
     broken: bool,
+    pub(crate) half_digit_of: Option<LitStr>,
 }
 
 /// A range: `10.0..=2000.0`, or `..` where none is usual.
@@ -54,6 +55,7 @@ impl Parse for Card {
             basis: text("common practice"),
             zero: false,
             broken: false,
+            half_digit_of: None,
         };
         while !input.is_empty() {
             input.parse::<Token![,]>()?;
@@ -72,6 +74,10 @@ impl Parse for Card {
                 "like" => {
                     input.parse::<Token![=]>()?;
                     card.like = input.parse()?;
+                }
+                "half_digit_of" => {
+                    input.parse::<Token![=]>()?;
+                    card.half_digit_of = Some(input.parse()?);
                 }
                 "basis" => {
                     input.parse::<Token![=]>()?;
@@ -102,10 +108,10 @@ impl Card {
     /// The input as data.
     pub(crate) fn input(&self, name: &str, meaning: &str, kind: &Ident, optional: bool) -> Tokens {
         let home = home();
-        let Card { symbol, low, high, or, like, basis, zero, broken } = self;
+        let Card { symbol, low, high, or, like, basis, zero, broken, half_digit_of } = self;
         let presence = match or {
             Some(or) => quote!(#home::Presence::Default(#or)),
-            None if optional => quote!(#home::Presence::Optional),
+            None if optional || half_digit_of.is_some() => quote!(#home::Presence::Optional),
             None => quote!(#home::Presence::Needed),
         };
         let zero = or.as_ref().map_or_else(|| quote!(#zero), |or| quote!(#zero || #or == 0.0));

@@ -185,7 +185,11 @@ fn quantity(attrs: &[Attribute], name: &Ident, words: &str, ty: &Type) -> syn::R
         ),
         None => (quote!(<#one>::base(found)), quote!(#path::base(to(it.inner())))),
     };
-    let found = quote!(#home::Source::#ask(source, &#input)?);
+    let found = if let Some(of) = &card.half_digit_of {
+        quote!(#home::Source::or_half_digit(source, &#input, #of)?)
+    } else {
+        quote!(#home::Source::#ask(source, &#input)?)
+    };
     let take = match &card.or {
         Some(or) if list.is_none() && !optional => {
             quote!(<#one>::base(#home::Source::or(source, &#input, #or)?))

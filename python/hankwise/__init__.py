@@ -18,7 +18,6 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 from hankwise import plan
 from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (
-    Balance,
     Calculation,
     CallError,
     Capability,
@@ -41,7 +40,6 @@ from hankwise._hankwise import (
     Quantity,
     RangeError,
     RangeWarning,
-    ReedChoice,
     Results,
     Rounded,
     Summary,
@@ -67,7 +65,6 @@ from hankwise._hankwise import (
 )
 
 __all__ = [
-    "Balance",
     "Calculation",
     "CallError",
     "Capability",
@@ -90,7 +87,6 @@ __all__ = [
     "Quantity",
     "RangeError",
     "RangeWarning",
-    "ReedChoice",
     "Results",
     "Rounded",
     "Summary",

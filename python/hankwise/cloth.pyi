@@ -15,7 +15,6 @@ from hankwise._hankwise import (
     _Named,
     _Plain,
     _Plains,
-    choose_reed as choose_reed,
     colour_order as colour_order,
     draft as draft,
     satin_moves as satin_moves,
@@ -1715,6 +1714,30 @@ def yarn_shrinkage_in_cloth(
     along_shrinkage: shrinkage of the cloth along the yarn
     crimp_before: crimp before
     crimp_after: crimp after
+    """
+
+@_as_calculation
+def choose_reed(
+    *,
+    wanted_reed_sett: _Measure | Sequence[_Measure],
+    reeds: _Measures,
+    ends_per_dent: _Plains | None = None,
+    period: _Plain | None = None,
+    reed_width: _Measure | Sequence[_Measure] | None = None,
+    selvedge_ends_per_dent: _Plain | None = None,
+    dents_per_selvedge: _Plain | None = None,
+    width_per_selvedge: _Measure | Sequence[_Measure] | None = None,
+) -> Results[str, Any]:
+    """The reed and the ends in a dent for a sett, out of the reeds that the mill owns.
+
+    wanted_reed_sett: sett wanted in the reed
+    reeds: reeds that the mill owns
+    ends_per_dent: ends that may be drawn in a dent; 1 to 4 if omitted
+    period: most dents after which an uneven order comes round again; 1 for even orders alone
+    reed_width: width in the reed, selvedges included
+    selvedge_ends_per_dent: ends in a dent of the selvedge
+    dents_per_selvedge: dents of each selvedge
+    width_per_selvedge: width of each selvedge, made up to whole dents
     """
 
 class _FinishingProcesses(TypedDict):

@@ -15,7 +15,6 @@ from hankwise._hankwise import (
     _Named,
     _Plain,
     _Plains,
-    balance as balance,
 )
 
 @_as_formula
@@ -1875,6 +1874,38 @@ def yield_of_equal_charge(tariff_in: _Measure, tariff_out: _Measure) -> Quantity
     tariff_out: tariff for a kilogram that comes out
     """
 
+class _BalanceOut(TypedDict):
+    name: NotRequired[str | None]
+    mass: _Measure
+    balance_error: NotRequired[_Measure | None]
+    clean_yield: NotRequired[_Plain | None]
+    regain: NotRequired[_Plain | None]
+    fat: NotRequired[_Plain | None]
+    vegetable: NotRequired[_Plain | None]
+
+@_as_calculation
+def balance(
+    *,
+    mass_in: _Measure | Sequence[_Measure],
+    out: _Named[_BalanceOut],
+    balance_error: _Measure | Sequence[_Measure] | None = None,
+    clean_yield: _Plain | None = None,
+    regain: _Plain | None = None,
+    fat: _Plain | None = None,
+    vegetable: _Plain | None = None,
+) -> Results[str, Any]:
+    """What went into a stage, or a whole lot, against what came out of it.
+
+    mass_in: mass that goes in, as weighed
+    balance_error: how far the balance may be misread, either way; half of the last digit written
+    if omitted
+    clean_yield: clean dry fibre, on the mass as weighed
+    regain: water on clean dry fibre
+    fat: grease, dirt and oil, on clean dry fibre
+    vegetable: vegetable matter on clean dry fibre
+    out: what came out, waste included
+    """
+
 @_as_calculation
 def batches(
     *,
@@ -2246,6 +2277,56 @@ def evenness_of_blend(
     passes: passes through the teaser, each with relaying
     doublings: places of the heap that come together in a pass; 1 where it is not laid anew
     wanted_share_sd: standard deviation wanted of the share between samples
+    """
+
+@_as_calculation
+def fringe_twisting(
+    *,
+    ends: _Plain,
+    strand_ends: _Plain,
+    contraction: _Plain,
+    strands: _Plain | None = None,
+    knot_length: _Measure | Sequence[_Measure] | None = None,
+    fringe: _Measure | Sequence[_Measure] | None = None,
+    wanted_fringe: _Measure | Sequence[_Measure] | None = None,
+    pieces: _Plain | None = None,
+    width: _Measure | Sequence[_Measure] | None = None,
+    warp_count: _Measure | Sequence[_Measure] | None = None,
+    round_time: _Measure | Sequence[_Measure] | None = None,
+    tassels_at_once: _Plain | None = None,
+    people: _Plain | None = None,
+) -> Results[
+    Literal[
+        "ends_per_tassel",
+        "tassels",
+        "last_tassel_ends",
+        "tassel_spacing",
+        "fringe",
+        "twisted_fringe",
+        "tassel_count",
+        "fringe_mass",
+        "all_tassels",
+        "time_per_piece",
+        "time",
+        "person_hours",
+    ],
+    Quantity,
+]:
+    """Twisted fringes: tassels, the fringe to leave for them, and the hours.
+
+    ends: ends of the warp across the piece
+    strand_ends: ends in a strand of a tassel
+    strands: strands twisted together in a tassel
+    contraction: contraction in twisting, on the untwisted length
+    knot_length: fringe taken by the knot and by what is trimmed off
+    fringe: fringe at each end of the piece, before it is twisted
+    wanted_fringe: length wanted of the twisted fringe, without the knot
+    pieces: pieces to fringe, at both ends
+    width: width of the piece
+    warp_count: count of the warp
+    round_time: time to twist and knot the tassels of one round
+    tassels_at_once: tassels twisted at once: by hand one, on a fringe twister as its heads allow
+    people: people who twist
     """
 
 @_as_calculation

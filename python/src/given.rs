@@ -49,7 +49,7 @@ pub(crate) fn read(
             }
             _ => {
                 let value = one_of(&given, &item, &value).map_err(at)?;
-                given.set(&name, value).or_raise_at(card.name)?;
+                given.put(&item, value).or_raise_at(card.name)?;
             }
         }
     }
@@ -99,7 +99,15 @@ fn one_of(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> 
             Ok(Value::One(amount, typed))
         }
         Item::List(input) => {
-            let all = members(value, input.name, input.kind)?;
+            // One may stand alone.
+            let one = |value: &Bound<'_, PyAny>| {
+                value.is_instance_of::<PyString>()
+                    || value.is_instance_of::<Quantity>()
+                    || value.extract::<f64>().is_ok()
+            };
+            let alone = one(value) && !has_several(value);
+            let all =
+                if alone { vec![value.clone()] } else { members(value, input.name, input.kind)? };
             let all: PyResult<Vec<(Amount, Option<String>)>> =
                 all.iter().map(|member| one_figure(member, input.kind)).collect();
             Ok(Value::List(all?))
@@ -143,7 +151,7 @@ fn one_of(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> 
                     }
                     let item = row.item(&name).map_err(|e| at(&name, raise(&e)))?;
                     let value = one_of(&row, &item, &value).map_err(|e| at(&name, e))?;
-                    row.set(&name, value).or_raise_at(&here)?;
+                    row.put(&item, value).or_raise_at(&here)?;
                 }
                 all.push(row);
             }
@@ -169,6 +177,11 @@ fn text(value: &Bound<'_, PyAny>) -> PyResult<String> {
         .map_err(|_| PyTypeError::new_err(format!("a text goes here, not {}", shown(value))))
 }
 
+/// The name of the only one.
+fn the_only<'a>(mut items: impl Iterator<Item = &'a Item>) -> Option<&'static str> {
+    items.next().map(Item::name).filter(|_| items.next().is_none())
+}
+
 /// The members of a list of things: dictionaries, or pairs of a name and a dictionary, or a dictionary
 /// of dictionaries by name.
 fn described<'py>(
@@ -190,9 +203,9 @@ fn described<'py>(
             shown(what)
         ))
     };
-    // Where one thing is asked of each, its value may stand alone: {"hank": "100 g"}.
-    let mut asked = names.iter().map(Item::name).filter(|name| Some(*name) != list.label);
-    let only = asked.next().filter(|_| asked.next().is_none());
+    // Where one thing has to be given of each, its value may stand alone: {"hank": "100 g"}.
+    let asked = || names.iter().filter(|item| Some(item.name()) != list.label);
+    let only = the_only(asked().filter(|item| item.is_needed())).or_else(|| the_only(asked()));
     let dict = |fields: &Bound<'py, PyAny>| -> PyResult<Bound<'py, PyDict>> {
         if fields.is_none() {
             return Ok(PyDict::new(py));

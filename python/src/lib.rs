@@ -7,7 +7,6 @@
 
 mod allowance;
 mod attributes;
-mod balance;
 mod calculation;
 mod call;
 mod chart;
@@ -31,7 +30,6 @@ mod plan;
 mod quality;
 mod quantity;
 mod readings;
-mod reed;
 mod result;
 mod results;
 mod rounding;
@@ -63,7 +61,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<result::Table>()?;
     m.add_class::<handbook::HandbookFigure>()?;
     m.add_class::<handbook::HandbookTable>()?;
-    m.add_class::<balance::Balance>()?;
     m.add_class::<grade::WoolGrade>()?;
     m.add_class::<weave::Weave>()?;
     m.add_class::<draft::Draft>()?;
@@ -71,7 +68,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<picture::Picture>()?;
     m.add_class::<colours::ColourOrder>()?;
     m.add_function(wrap_pyfunction!(colours::_colour_order, m)?)?;
-    m.add_class::<reed::ReedChoice>()?;
     m.add_class::<chart::Chart>()?;
     m.add_class::<chart::Capability>()?;
     m.add_class::<quality::Summary>()?;
@@ -164,9 +160,7 @@ fn room_functions<'py>(
             wrap_pyfunction!(weave::satin_moves, m)?,
             wrap_pyfunction!(draft::draft, m)?,
             wrap_pyfunction!(colours::colour_order, m)?,
-            wrap_pyfunction!(reed::choose_reed, m)?,
         ],
-        "mill" => vec![wrap_pyfunction!(balance::balance, m)?],
         "quality" => vec![
             wrap_pyfunction!(chart::chart, m)?,
             wrap_pyfunction!(chart::capability, m)?,

@@ -280,9 +280,12 @@ impl Results {
     #[getter]
     fn cautions(&self) -> Vec<String> {
         match &self.inner {
-            Inner::One(solved) => solved.cautions().iter().map(|c| c.line(&[])).collect(),
-            Inner::Many { .. } => self.card.caution_lines(),
+            Inner::One(solved) => solved.cautions(),
+            Inner::Many { cases, .. } => cases.cautions(),
         }
+        .iter()
+        .map(|caution| caution.line(&[]))
+        .collect()
     }
     /// How a result was calculated; `at` says of which case where there are many.
     #[pyo3(signature = (name, /, *, at = None))]

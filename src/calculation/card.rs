@@ -302,6 +302,30 @@ impl Item {
             Item::Choice(choice) => choice.what,
         }
     }
+    /// It as it is asked in a group: with the range that holds there, optional where the group is.
+    fn within(&self, adjust: &[Adjust], loose: bool) -> Item {
+        let input = |input: &Input| {
+            let input = input.adjusted(adjust);
+            let presence = match input.presence {
+                Presence::Needed if loose => Presence::Optional,
+                other => other,
+            };
+            Input { presence, ..input }
+        };
+        match self {
+            Item::One(one) => Item::One(input(one)),
+            Item::List(one) => Item::List(input(one)),
+            Item::Parts(parts) => {
+                Item::Parts(PartsInput { needed: parts.needed && !loose, ..*parts })
+            }
+            Item::Text(text) => Item::Text(Text { needed: text.needed && !loose, ..*text }),
+            Item::Rows(rows) => Item::Rows(Rows { needed: rows.needed && !loose, ..*rows }),
+            Item::Word(word) if loose => {
+                Item::Word(Word { default: word.default.or(Some(0)), ..*word })
+            }
+            Item::Word(_) | Item::Flag(..) | Item::Group(_) | Item::Choice(_) => *self,
+        }
+    }
     /// True where it has to be given, whatever else is.
     pub fn is_needed(&self) -> bool {
         match self {
@@ -323,39 +347,58 @@ pub fn flat(items: &[Item]) -> Vec<Item> {
     all
 }
 
-fn gather(items: &[Item], adjust: &[Adjust], loose: bool, all: &mut Vec<Item>) {
-    let optional = |presence| match presence {
-        Presence::Needed if loose => Presence::Optional,
-        other => other,
-    };
-    let input = |input: &Input| {
-        let input = input.adjusted(adjust);
-        Input { presence: optional(input.presence), ..input }
-    };
-    for item in items {
-        match item {
-            Item::One(one) => all.push(Item::One(input(one))),
-            Item::List(one) => all.push(Item::List(input(one))),
-            Item::Group(group) => {
-                let adjust = if group.adjust.is_empty() { adjust } else { group.adjust };
-                gather(group.items, adjust, loose || group.optional, all);
-            }
-            Item::Choice(choice) => gather(choice.ways, adjust, true, all),
-            Item::Parts(parts) => {
-                all.push(Item::Parts(PartsInput { needed: parts.needed && !loose, ..*parts }));
-            }
-            Item::Text(text) => {
-                all.push(Item::Text(Text { needed: text.needed && !loose, ..*text }));
-            }
-            Item::Rows(rows) => {
-                all.push(Item::Rows(Rows { needed: rows.needed && !loose, ..*rows }));
-            }
-            Item::Word(word) if loose => {
-                all.push(Item::Word(Word { default: word.default.or(Some(0)), ..*word }));
-            }
-            Item::Word(_) | Item::Flag(..) => all.push(*item),
+/// The first that a name belongs to, as [`flat`] has it; of owned parts also the one that is set.
+pub(super) fn named(items: &[Item], name: &str) -> Option<Item> {
+    let mut found = None;
+    walk(items, &[], false, &mut |item, adjust, loose| {
+        let is = match item {
+            Item::Parts(parts) => parts.name == name || parts.set == name,
+            _ => item.name() == name,
+        };
+        if is {
+            found = Some(item.within(adjust, loose));
         }
-    }
+        is
+    });
+    found
+}
+
+/// The first name for which something is so, of all that is asked; of owned parts also the one that is set.
+pub(super) fn any_name(items: &[Item], is: impl Fn(&str) -> bool) -> Option<&'static str> {
+    let mut found = None;
+    walk(items, &[], false, &mut |item, _, _| {
+        found = match item {
+            Item::Parts(parts) => [parts.name, parts.set].into_iter().find(|name| is(name)),
+            _ => Some(item.name()).filter(|name| is(name)),
+        };
+        found.is_some()
+    });
+    found
+}
+
+fn gather(items: &[Item], adjust: &[Adjust], loose: bool, all: &mut Vec<Item>) {
+    walk(items, adjust, loose, &mut |item, adjust, loose| {
+        all.push(item.within(adjust, loose));
+        false
+    });
+}
+
+/// Goes through what is asked, groups and choices in their places, with the ranges that hold there and
+/// whether a group or choice around it makes it optional; `true` ends the walk.
+fn walk(
+    items: &[Item],
+    adjust: &[Adjust],
+    loose: bool,
+    see: &mut impl FnMut(&Item, &[Adjust], bool) -> bool,
+) -> bool {
+    items.iter().any(|item| match item {
+        Item::Group(group) => {
+            let adjust = if group.adjust.is_empty() { adjust } else { group.adjust };
+            walk(group.items, adjust, loose || group.optional, see)
+        }
+        Item::Choice(choice) => walk(choice.ways, adjust, true, see),
+        _ => see(item, adjust, loose),
+    })
 }
 
 /// Every result that has a name of its own, in order: those of parts in their places, those of rows

@@ -1,7 +1,7 @@
 //! What is said of a calculation once its numbers are known: refusals, warnings, notes.
 
 use crate::error::{Error, Result};
-use crate::quantity::{Kind, Typed};
+use crate::quantity::{Amount, Kind, Typed};
 
 /// What a check returns: nothing where it only warns and notes, a result where it may refuse.
 pub trait Checked {
@@ -27,6 +27,14 @@ pub trait Context {
     fn say(&self, base: f64, kind: Kind) -> String;
     /// An error at an input.
     fn refuse(&self, name: &str, message: String) -> Error;
+    /// Whether an input was given, in whatever form.
+    fn has(&self, _name: &str) -> bool {
+        false
+    }
+    /// The quantity of a value, as it was given.
+    fn given(&self, _base: f64, _kind: Kind) -> Option<Amount> {
+        None
+    }
 }
 
 /// Takes what a calculation has to say besides its numbers.
@@ -59,6 +67,10 @@ impl<'a> Check<'a> {
     pub fn say_base(&self, base: f64, kind: Kind) -> String {
         self.context.say(base, kind)
     }
+    /// A quantity as it was given: in its own unit.
+    pub fn given<Q: Typed<f64>>(&self, quantity: Q) -> Option<Amount> {
+        self.context.given(quantity.v().0, Q::KIND)
+    }
     /// An error at an input; see [`refuse!`](crate::refuse).
     pub fn refuse(&self, name: &str, message: impl Into<String>) -> Error {
         self.context.refuse(name, message.into())
@@ -68,6 +80,12 @@ impl<'a> Check<'a> {
         let warning = warning.into();
         if !self.warnings.contains(&warning) {
             self.warnings.push(warning);
+        }
+    }
+    /// Says of inputs that were given that they change nothing without another.
+    pub fn idle(&mut self, names: &[&str], without: &str) {
+        for name in names.iter().filter(|name| self.context.has(name)) {
+            self.warn(format!("{name} was given but changes nothing without {without}"));
         }
     }
     /// A sentence under the table with a heading.

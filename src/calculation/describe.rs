@@ -53,17 +53,21 @@ fn line(item: &Item) -> Line {
     }
 }
 
-/// The names of the results, those of rows in brackets after the name of the rows.
-fn names(outputs: &[Output]) -> Vec<String> {
+/// The results, each with what it is; of rows also the names of what each has.
+fn answered(outputs: &[Output]) -> Vec<(String, String)> {
     let mut all = Vec::new();
     for output in outputs {
         match output {
             Output::Block(_) => {}
-            Output::One(answer) => all.push(answer.name.to_owned()),
-            Output::List(answer) => all.push(format!("{}[…]", answer.name)),
-            Output::Part { outputs, .. } => all.extend(names(outputs)),
-            Output::Rows { name, outputs, .. } => {
-                all.push(format!("{name} (each with {})", names(outputs).join(", ")));
+            Output::One(answer) => all.push((answer.name.to_owned(), answer.meaning.to_owned())),
+            Output::List(answer) => {
+                all.push((format!("{}[…]", answer.name), answer.meaning.to_owned()));
+            }
+            Output::Part { outputs, .. } => all.extend(answered(outputs)),
+            Output::Rows { name, meaning, outputs, .. } => {
+                let each: Vec<String> =
+                    answered(outputs).into_iter().map(|(name, _)| name).collect();
+                all.push(((*name).to_owned(), format!("{meaning}; each with {}", each.join(", "))));
             }
         }
     }
@@ -96,11 +100,10 @@ impl Calculation {
         for (name, says) in described(self.inputs) {
             let _ = writeln!(out, "    {name}: {says}");
         }
-        let _ = writeln!(
-            out,
-            "\nResults, where their inputs are given:\n    {}",
-            names(self.outputs).join(", ")
-        );
+        out.push_str("\nResults, where their inputs are given:\n");
+        for (name, meaning) in answered(self.outputs) {
+            let _ = writeln!(out, "    {name}: {meaning}");
+        }
         for (title, list) in [("Limits", self.limits), ("Slips", self.slips)] {
             if !list.is_empty() {
                 let _ = writeln!(out, "\n{title}:");
@@ -123,20 +126,33 @@ impl Calculation {
     }
     /// The same as HTML.
     pub fn html(&self) -> String {
-        let mut rows = String::new();
-        for Line { name, symbol, meaning, usual, otherwise } in flat(self.inputs).iter().map(line) {
-            rows.push_str("<tr>");
-            for cell in [symbol, name, &meaning, &otherwise, &usual] {
-                let _ = write!(rows, "<td>{}</td>", escape(cell));
-            }
-            rows.push_str("</tr>");
-        }
+        let inputs = flat(self.inputs);
+        let inputs = inputs.iter().map(|item| {
+            let Line { name, symbol, meaning, usual, otherwise } = line(item);
+            [symbol, name, &meaning, &otherwise, &usual].map(escape)
+        });
+        let results = answered(self.outputs);
+        let results = results.iter().map(|(name, meaning)| [name, meaning].map(|s| escape(s)));
         format!(
-            "<div><p><b>{}</b>: {}</p><table><thead><tr><th>symbol</th><th>name</th><th>what it is</th>\
-             <th>if omitted</th><th>usual</th></tr></thead><tbody>{rows}</tbody></table>{}</div>",
+            "<div><p><b>{}</b>: {}</p>{}{}{}</div>",
             escape(self.name),
             escape(self.summary),
+            table(["symbol", "input", "what it is", "if omitted", "usual"], inputs),
+            table(["result", "what it is"], results),
             caution::boxed(&self.caution_lines())
         )
     }
+}
+
+/// Cells in HTML as a table.
+fn table<const K: usize>(heads: [&str; K], rows: impl Iterator<Item = [String; K]>) -> String {
+    let row = |cells: &[String], tag: &str| {
+        let cells: Vec<String> =
+            cells.iter().map(|cell| format!("<{tag}>{cell}</{tag}>")).collect();
+        let cells = cells.concat();
+        format!("<tr>{cells}</tr>")
+    };
+    let body: String = rows.map(|cells| row(&cells, "td")).collect();
+    let head = row(&heads.map(str::to_owned), "th");
+    format!("<table><thead>{head}</thead><tbody>{body}</tbody></table>")
 }

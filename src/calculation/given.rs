@@ -2,12 +2,12 @@
 
 use std::collections::BTreeMap;
 
-use super::card::{Group, Input, Item, PartsInput, Rows, Text, Word, flat};
+use super::card::{Group, Input, Item, PartsInput, Rows, Text, Word, flat, named};
 use super::owned::Owned;
 use super::source::{Place, Source};
 use crate::error::{Error, Result, or_near};
 use crate::parts::Parts;
-use crate::quantity::{Amount, Unit, parse_as};
+use crate::quantity::{Amount, Unit, half_of_last_digit, parse_as};
 
 /// A value that was given.
 #[derive(Clone, Debug, PartialEq)]
@@ -43,26 +43,28 @@ impl Given {
     }
     /// What asks under a name. One that nobody asks for is refused.
     pub fn item(&self, name: &str) -> Result<Item> {
+        match named(self.items, name) {
+            // The part to use among those owned.
+            Some(Item::Parts(parts)) if parts.name != name => return Ok(Item::One(parts.one())),
+            Some(item) => return Ok(item),
+            None => {}
+        }
         let all = flat(self.items);
-        if let Some(item) = all.iter().find(|item| item.name() == name) {
-            return Ok(*item);
-        }
-        // The part to use among those owned.
-        let set = |item: &&Item| matches!(item, Item::Parts(parts) if parts.set == name);
-        if let Some(Item::Parts(parts)) = all.iter().find(set) {
-            return Ok(Item::One(parts.one()));
-        }
         let known: Vec<&str> = all.iter().map(Item::name).collect();
         Err(Error::no_input(self.of, name, &known))
     }
     /// Gives a value under a name.
     pub fn set(&mut self, name: &str, value: Value) -> Result<()> {
         let item = self.item(name)?;
+        self.put(&item, value)
+    }
+    /// Gives a value for an item that asks here.
+    pub fn put(&mut self, item: &Item, value: Value) -> Result<()> {
         let name = item.name();
         if self.values.iter().any(|(other, _)| *other == name) {
             return Err(Error::twice(name));
         }
-        check(&item, &value).map_err(|e| e.at(name))?;
+        check(item, &value).map_err(|e| e.at(name))?;
         self.values.push((name, value));
         Ok(())
     }
@@ -70,7 +72,7 @@ impl Given {
     pub fn set_text(&mut self, name: &str, text: &str) -> Result<()> {
         let item = self.item(name)?;
         let value = read(&item, text).map_err(|e| e.at(name))?;
-        self.set(name, value)
+        self.put(&item, value)
     }
     /// From names and texts.
     pub fn with_texts(mut self, given: &[(&str, &str)]) -> Result<Given> {
@@ -301,6 +303,23 @@ impl Source for Reader<'_> {
         let unit = crate::quantity::print::default_unit(input.kind);
         let amount = Amount { number: unit.from_base(base), unit };
         Ok(self.push(input, input.name, amount, None, None))
+    }
+    fn or_half_digit(&mut self, input: &Input, of: &str) -> Result<Place> {
+        if let Some(place) = self.one(input)? {
+            return Ok(place);
+        }
+        let Some(Value::One(amount, Some(text))) = self.value(of) else {
+            return Err(self.at(Error::notation(format!(
+                "{of}: the last digit that was read is not known; write it as text, such as '{}', or give \
+                 {} ({})",
+                input.kind.example(),
+                input.name,
+                input.meaning
+            ))));
+        };
+        let half = half_of_last_digit(text, input.kind).map_err(|e| self.at(e.at(of)))?;
+        let amount = Amount { number: amount.unit.from_base(half), unit: amount.unit };
+        Ok(self.push(*input, input.name, amount, None, None))
     }
     fn list(&mut self, input: &Input) -> Result<Option<Vec<Place>>> {
         let input = self.adjusted(input);

@@ -4,7 +4,7 @@ use super::check::Context;
 use super::given::Entry;
 use crate::error::Error;
 use crate::quantity::print::{of_kind, with_unit};
-use crate::quantity::{Kind, Unit, unit};
+use crate::quantity::{Amount, Kind, Unit, unit};
 
 /// Units by which an inch mill is known; masses and lengths for which no unit was given are then said in
 /// pounds and yards.
@@ -26,15 +26,15 @@ const INCH: [&str; 15] = [
     "yd/lb",
 ];
 
-/// The units that were given, by which results are said.
+/// The quantities that were given, by whose units results are said.
 #[derive(Clone, Debug, Default)]
 pub struct Say {
-    units: Vec<&'static Unit>,
+    given: Vec<Amount>,
 }
 
 impl Say {
     pub(super) fn of(entries: &[Entry]) -> Say {
-        Say { units: entries.iter().map(|entry| entry.amount.unit).collect() }
+        Say { given: entries.iter().map(|entry| entry.amount).collect() }
     }
     /// A value, in the base unit, in words.
     pub fn base(&self, base: f64, kind: Kind) -> String {
@@ -49,12 +49,16 @@ impl Say {
     /// The user's own unit for a value of a kind, or one that goes with the others; none where the unit
     /// of the kind serves.
     fn unit(&self, base: f64, kind: Kind) -> Option<&'static Unit> {
-        let units = || self.units.iter().copied();
+        let units = || self.given.iter().map(|amount| amount.unit);
         let is_inch = |unit: &Unit| INCH.contains(&unit.symbol);
         let own = |kind: Kind| units().find(|unit| unit.kind.family() == kind);
         // A mill may weigh in kilograms and measure in yards.
         let inch = |kind: Kind| own(kind).map_or_else(|| units().any(is_inch), is_inch);
         let symbol = match kind {
+            // Each reed by the number that is stamped on it.
+            Kind::ReedCount => {
+                return self.given(base, kind).map(|amount| amount.unit).or_else(|| own(kind));
+            }
             // A temperature as the thermometer shows it.
             Kind::LinearDensity | Kind::Temperature => return own(kind),
             Kind::Twist | Kind::Sett | Kind::Speed if own(kind).is_some() => return own(kind),
@@ -85,8 +89,9 @@ impl Say {
     }
     /// The gallon by which a concentration was given, where one was.
     fn gallon(&self) -> Option<&'static Unit> {
-        let concentrations = self.units.iter().filter(|unit| unit.kind == Kind::Concentration);
-        let mut volumes = concentrations.filter_map(|unit| unit.symbol.split_once('/'));
+        let concentrations =
+            self.given.iter().filter(|amount| amount.unit.kind == Kind::Concentration);
+        let mut volumes = concentrations.filter_map(|amount| amount.unit.symbol.split_once('/'));
         let (_, gallon) = volumes.find(|(_, volume)| volume.ends_with(" gal"))?;
         unit(gallon, Some(Kind::Volume)).ok()
     }
@@ -98,5 +103,11 @@ impl Context for Say {
     }
     fn refuse(&self, name: &str, message: String) -> Error {
         Error::range(message).at(name)
+    }
+    fn given(&self, base: f64, kind: Kind) -> Option<Amount> {
+        self.given
+            .iter()
+            .find(|a| a.unit.kind == kind && a.base().total_cmp(&base).is_eq())
+            .copied()
     }
 }

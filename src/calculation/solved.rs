@@ -2,7 +2,7 @@
 
 use std::sync::{Arc, OnceLock};
 
-use super::check::Check;
+use super::check::{Check, Context};
 use super::given::{Entry, Given, Reader};
 use super::say::Say;
 use super::sheet::{Columns, Found, FoundColumn, Plain, Recorded, Shown};
@@ -10,6 +10,7 @@ use super::{Calculation, Chain};
 use crate::caution::{self, Caution};
 use crate::error::{Error, Result, or_near};
 use crate::formula::enter;
+use crate::quantity::{Amount, Kind};
 use crate::table::Report;
 use crate::worked::{Arg, Recording, Tape, Worked, Working};
 
@@ -36,6 +37,7 @@ pub struct Cases {
     pub columns: Vec<FoundColumn>,
     /// What is unusual.
     pub warnings: Vec<String>,
+    cautions: Vec<&'static str>,
 }
 
 /// Told how many cases are done; `false` ends the run.
@@ -52,7 +54,8 @@ pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -
     let plain = C::map(&inputs, &mut |place| base[place.0]);
     let results = C::body(&plain);
     let say = Say::of(&entries);
-    let mut check = Check::new(&say);
+    let context = Asked { say: &say, given: &given };
+    let mut check = Check::new(&context);
     for (entry, base) in entries.iter().zip(&base) {
         unusual(entry, *base, &mut check);
     }
@@ -75,6 +78,27 @@ pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -
         recorded: OnceLock::new(),
         given,
     })
+}
+
+/// A calculation with what was given for it.
+struct Asked<'a> {
+    say: &'a Say,
+    given: &'a Given,
+}
+
+impl Context for Asked<'_> {
+    fn say(&self, base: f64, kind: Kind) -> String {
+        self.say.say(base, kind)
+    }
+    fn refuse(&self, name: &str, message: String) -> Error {
+        self.say.refuse(name, message)
+    }
+    fn given(&self, base: f64, kind: Kind) -> Option<Amount> {
+        self.say.given(base, kind)
+    }
+    fn has(&self, name: &str) -> bool {
+        self.given.value(name).is_some()
+    }
 }
 
 /// Warns of a value outside its usual range.
@@ -155,6 +179,7 @@ pub(super) fn cases<C: Chain>(
     let mut warnings = warnings.warnings;
     let mut sheet = Columns::new(cases);
     let mut refused: Option<(usize, usize, Error)> = None;
+    let mut said = Said::default();
     for case in 0..cases {
         if case % CASES_AT_ONCE == 0 && case > 0 && !go_on(case) {
             return Err(Error::notation(format!("stopped after {case} of {cases} cases")));
@@ -181,19 +206,68 @@ pub(super) fn cases<C: Chain>(
             let (answer, list) = (column.answer, column.list);
             possible(&Found { name: name.clone(), answer, list, value }).err()
         });
-        let fault = C::check(&plain, &results, &mut Check::new(&say)).err().or(impossible);
+        let context = Asked { say: &say, given };
+        let mut check = Check::new(&context);
+        let fault = C::check(&plain, &results, &mut check).err().or(impossible);
         if let Some(error) = fault {
             sheet.clear();
             let (_, number, _) = refused.get_or_insert((case, 0, error));
             *number += 1;
+            continue;
         }
+        check.warnings.into_iter().for_each(|warning| said.add(case, warning));
     }
+    warnings.extend(said.warnings(cases));
     if let Some((first, number, error)) = refused {
         warnings.push(format!(
             "{number} of {cases} cases have no results (NaN), the first in row {first}: {error}"
         ));
     }
-    Ok(Cases { calculation, columns: sheet.found, warnings })
+    // The formulas are the same in every case.
+    let formulas = record::<C>(given).map_or_else(|_| Vec::new(), |(tape, _)| of_formulas(&tape));
+    let cautions = calculation.cautions.iter().copied().chain(formulas).collect();
+    Ok(Cases { calculation, columns: sheet.found, warnings, cautions })
+}
+
+/// The cautions of the formulas that were called.
+fn of_formulas(tape: &Recording) -> Vec<&'static str> {
+    tape.calls.values().flat_map(|call| call.formula.cautions).copied().collect()
+}
+
+/// What was warned of in many cases: of warnings that differ in their numbers alone, the first.
+#[derive(Default)]
+struct Said {
+    kinds: Vec<(String, String, usize, usize)>,
+}
+
+impl Said {
+    /// More kinds of warning than these are not kept apart.
+    const MOST: usize = 5;
+
+    fn add(&mut self, case: usize, warning: String) {
+        let kind: String = warning.chars().filter(|c| !c.is_ascii_digit()).collect();
+        if let Some((.., number)) = self.kinds.iter_mut().find(|(known, ..)| *known == kind) {
+            *number += 1;
+        } else if self.kinds.len() < Self::MOST {
+            self.kinds.push((kind, warning, case, 1));
+        }
+    }
+    fn warnings(self, cases: usize) -> impl Iterator<Item = String> {
+        self.kinds.into_iter().map(move |(_, warning, first, number)| {
+            if number == cases {
+                warning
+            } else {
+                format!("{number} of {cases} cases, the first in row {first}: {warning}")
+            }
+        })
+    }
+}
+
+impl Cases {
+    /// What can do harm where the results are acted on.
+    pub fn cautions(&self) -> Vec<&'static Caution> {
+        caution::of(&self.cautions).collect()
+    }
 }
 
 pub(super) fn report<C: Chain>(given: &Given) -> Option<Report> {
@@ -263,7 +337,7 @@ impl Solved {
     /// What can do harm where the results are acted on.
     pub fn cautions(&self) -> Vec<&'static Caution> {
         let mut names = self.calculation.cautions.to_vec();
-        names.extend(self.recorded().0.calls.values().flat_map(|call| call.formula.cautions));
+        names.extend(of_formulas(&self.recorded().0));
         caution::of(&names).collect()
     }
     /// The layout that the calculation gives the results itself, where it does.

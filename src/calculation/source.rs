@@ -1,6 +1,6 @@
 //! Where the inputs of a calculation come from: arguments, a lot file.
 
-use super::card::{Choice, Group, Input, Item, PartsInput, Rows, Text, Word, flat};
+use super::card::{Choice, Group, Input, Item, PartsInput, Rows, Text, Word, any_name, flat};
 use super::owned::Owned;
 use crate::error::{Error, Result};
 
@@ -58,6 +58,12 @@ pub trait Source {
             None => self.default(input, base),
         }
     }
+    /// A quantity for which half of the last digit of another stands, as that was written, when it is not
+    /// given.
+    fn or_half_digit(&mut self, input: &Input, of: &str) -> Result<Place> {
+        let _ = of;
+        self.needed(input)
+    }
     /// A list that has to be given.
     fn needed_list(&mut self, input: &Input) -> Result<Vec<Place>> {
         let found = self.list(input)?;
@@ -93,15 +99,10 @@ pub trait Source {
     }
     /// Whether anything of a group that may be omitted was given; then all that it needs has to be.
     fn any(&mut self, items: &[Item]) -> Result<bool> {
-        let all = flat(items);
-        // Of owned parts the one that is set stands for the list.
-        let has = |item: &Item| match item {
-            Item::Parts(parts) => [parts.name, parts.set].into_iter().find(|name| self.has(name)),
-            _ => Some(item.name()).filter(|name| self.has(name)),
-        };
-        let Some(given) = all.iter().find_map(has) else { return Ok(false) };
-        for item in &all {
-            if item.is_needed() && has(item).is_none() {
+        let Some(given) = any_name(items, |name| self.has(name)) else { return Ok(false) };
+        for item in &flat(items) {
+            let has = || any_name(std::slice::from_ref(item), |name| self.has(name)).is_some();
+            if item.is_needed() && !has() {
                 return Err(Error::notation(format!(
                     "{} was given without {} ({}); write both or neither",
                     given,
@@ -114,12 +115,9 @@ pub trait Source {
     }
     /// Which of several ways to say one thing was taken: its place; none where none was.
     fn way(&mut self, choice: &Choice) -> Result<Option<usize>> {
-        let names = |way: &Item| -> Vec<&'static str> {
-            flat(std::slice::from_ref(way)).iter().map(Item::name).collect()
-        };
         let mut taken: Vec<(usize, &'static str)> = Vec::new();
         for (place, way) in choice.ways.iter().enumerate() {
-            if let Some(name) = names(way).into_iter().find(|name| self.has(name)) {
+            if let Some(name) = any_name(std::slice::from_ref(way), |name| self.has(name)) {
                 taken.push((place, name));
             }
         }

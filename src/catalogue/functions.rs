@@ -40,8 +40,6 @@ pub static FUNCTIONS: &[Function] = &[
     f("cloth", "satin_moves", "The moves that make a regular satin of a number of ends."),
     f("cloth", "draft", "A draft from threading, tie-up and treadling."),
     f("cloth", "colour_order", "An order of colours over a number of ends or picks."),
-    f("cloth", "choose_reed", "The reed and the ends in a dent for a sett, from reeds you own."),
-    f("mill", "balance", "What went into a stage against what came out of it."),
     f("quality", "chart", "A control chart of readings.").at("hankwise chart --help"),
     f("quality", "capability", "How readings stand to a tolerance: C_p, C_pk, P_p, P_pk."),
     f("quality", "summary", "Mean, standard deviation and variation, each with its interval."),

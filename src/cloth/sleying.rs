@@ -1,9 +1,11 @@
 //! The reed and the ends in a dent, out of the reeds that the mill owns.
 
+use super::{dents_in_width, reed_for_sett, sett_in_reed};
+use crate::calculation::{Check, Inputs, Results, calculation, refuse};
 use crate::error::{Error, Result};
-use crate::parts::Parts;
+use crate::number::{Number, V};
 use crate::quantity::print::{constant, figure, fixed, with_unit};
-use crate::quantity::{Amount, Kind, reeds::SYSTEMS};
+use crate::quantity::{Amount, Count, Deviation, Kind, Length, ReedCount, Sett, reeds::SYSTEMS};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
@@ -15,104 +17,306 @@ const USUAL: (f64, f64) = (0.5, 30.0);
 const MOST_DENTS: f64 = 200_000.0;
 /// A sett that is off by more than this is another cloth: common practice.
 const FAR: f64 = 0.25;
-/// Rows that are shown; the rest can be asked for.
-const SHOWN: usize = 10;
+/// The longest order that can be asked for.
+const LONGEST: f64 = 12.0;
+/// Ends that are tried in a dent where none are given.
+const TRIED: [u32; 4] = [1, 2, 3, 4];
+/// Choices beside the nearest that are given.
+const OTHERS: usize = 9;
 
-/// What a reed is chosen for, besides the sett.
-#[derive(Clone, Debug, PartialEq)]
-pub struct ReedAsk {
-    /// Ends in a dent that may be drawn; an uneven order goes between two neighbours among them.
-    pub ends_per_dent: Vec<f64>,
-    /// The most dents after which an uneven order comes round again; 1 for even orders alone.
-    pub period: usize,
-    /// Width in the reed, selvedges and all.
-    pub width: Option<Amount>,
-    /// Denting of the selvedges.
-    pub selvedge: Option<Selvedge>,
+/// What [`choose_reed()`] asks.
+#[derive(Clone, Debug, Inputs)]
+pub struct ChooseReedInputs<N> {
+    /// sett wanted in the reed
+    #[q("n_w", 1.0..=60.0, like = "20 ends/in")]
+    pub wanted_reed_sett: Sett<N>,
+    /// reeds that the mill owns
+    #[q("r", 0.5..=30.0)]
+    pub reeds: Vec<ReedCount<N>>,
+    /// ends that may be drawn in a dent; 1 to 4 if omitted
+    #[q("e", 1.0..=8.0, broken)]
+    pub ends_per_dent: Option<Vec<Count<N>>>,
+    /// most dents after which an uneven order comes round again; 1 for even orders alone
+    #[q("k", 1.0..=12.0, or = 4.0)]
+    pub period: Count<N>,
+    /// width in the reed, selvedges included
+    #[q("B", 0.05..=4.0)]
+    pub reed_width: Option<Length<N>>,
+    /// The selvedges.
+    #[group]
+    pub selvedge: Option<ReedSelvedge<N>>,
 }
 
-impl Default for ReedAsk {
-    fn default() -> ReedAsk {
-        let ends_per_dent = vec![1.0, 2.0, 3.0, 4.0];
-        ReedAsk { ends_per_dent, period: 4, width: None, selvedge: None }
-    }
-}
-
-/// A selvedge: on each side some dents, or a width, with ends a dent of its own.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Selvedge {
-    /// Ends in each of its dents.
-    pub ends_per_dent: f64,
-    /// How broad it is on each side.
-    pub breadth: Breadth,
+/// A selvedge on each side, with ends a dent of its own.
+#[derive(Clone, Debug, Inputs)]
+pub struct ReedSelvedge<N> {
+    /// ends in a dent of the selvedge
+    #[q("e_s", 1.0..=8.0, like = "4")]
+    pub selvedge_ends_per_dent: Count<N>,
+    /// How broad each is.
+    #[one_of("the breadth of the selvedge")]
+    pub breadth: Breadth<N>,
 }
 
 /// How broad a selvedge is.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Breadth {
-    /// So many dents.
-    Dents(f64),
-    /// A width, made up to whole dents.
-    Width(Amount),
+#[derive(Clone, Debug, Inputs)]
+pub enum Breadth<N> {
+    /// dents of each selvedge
+    #[q("k_s", 1.0..=100.0, like = "4")]
+    DentsPerSelvedge(Count<N>),
+    /// width of each selvedge, made up to whole dents
+    #[q("b_e", 0.001..=0.1, like = "1 cm")]
+    WidthPerSelvedge(Length<N>),
 }
 
 /// A reed with an order of ends in its dents.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Sleying {
-    /// The reed, as the mill calls it.
-    pub reed: Amount,
-    /// Ends in one dent after another, until the order comes round again.
-    pub order: Vec<u32>,
-    /// The sett that it gives, in threads a centimetre.
-    pub sett: f64,
-    /// How far that is from what is wanted, as a share of it.
-    pub off: f64,
-    /// Dents in the width, where one was given.
-    pub dents: Option<u64>,
-    /// Ends in the width, selvedges and all.
-    pub ends: Option<u64>,
-    /// Ends of both selvedges together.
-    pub selvedge_ends: Option<u64>,
+#[derive(Clone, Debug, Results)]
+pub struct Sleying<N> {
+    /// reed
+    pub reed: ReedCount<N>,
+    /// ends in one dent after another, until the order comes round again
+    pub order: Vec<Count<N>>,
+    /// sett in the reed
+    pub reed_sett: Sett<N>,
+    /// how far the sett is from the one wanted
+    pub sett_off: Deviation<N>,
+    /// dents in the width
+    pub dents: Option<Count<N>>,
+    /// ends in the width, selvedges included
+    pub ends: Option<Count<N>>,
+    /// ends of both selvedges together
+    pub both_selvedges: Option<Count<N>>,
 }
 
-impl Sleying {
-    /// The order as people say it: `2`, `3, 2`.
-    pub fn words(&self) -> String {
-        self.order.iter().map(u32::to_string).collect::<Vec<_>>().join(", ")
-    }
-    /// Ends in the first dents of the order.
-    fn ends_in(&self, dents: u64) -> u64 {
-        let period = self.order.len() as u64;
-        let all: u64 = self.order.iter().map(|e| u64::from(*e)).sum();
-        let rest = self.order.iter().take((dents % period) as usize).map(|e| u64::from(*e));
-        dents / period * all + rest.sum::<u64>()
+/// What [`choose_reed()`] answers.
+#[derive(Clone, Debug, Results)]
+pub struct ChooseReedResults<N> {
+    /// The nearest.
+    #[block = "The nearest"]
+    #[part]
+    pub nearest: Sleying<N>,
+    /// Others, the nearest first
+    #[rows]
+    pub others: Vec<Sleying<N>>,
+}
+
+/// The reed and the ends in a dent for a sett, out of the reeds that the mill owns.
+///
+/// Between two neighbouring numbers of `ends_per_dent` the dents also go in turn, such as 3, 2; the order
+/// comes round within `period` dents. What is as near is taken even before uneven, and then with two ends in
+/// a dent. A selvedge on each side takes `dents_per_selvedge` or `width_per_selvedge`.
+#[calculation(
+    title = "The reed",
+    limits = ["an uneven order shows as reed marks until finishing closes them: try it (common practice)"],
+    example = ">>> import hankwise as hw
+>>> choice = hw.cloth.choose_reed(wanted_reed_sett=\"20 ends/in\", reeds=[\"8 dents/in\", \"12 dents/in\"],
+...                               reed_width=\"24 in\")
+>>> choice[\"reed\"], choice[\"order[1]\"], choice[\"order[2]\"], choice[\"ends\"]
+(<reed count: 3.150 dents/cm>, <number: 3>, <number: 2>, <number: 480>)",
+    check = check,
+    report = report
+)]
+pub fn choose_reed<N: Number>(given: &ChooseReedInputs<N>) -> ChooseReedResults<N> {
+    let mut choices = choices(given).into_iter();
+    // An impossible order is refused once the numbers are known.
+    let nearest = choices.next().unwrap_or((f64::NAN, vec![1]));
+    ChooseReedResults {
+        nearest: sleying(given, nearest),
+        others: choices.take(OTHERS).map(|choice| sleying(given, choice)).collect(),
     }
 }
 
-/// Reeds and orders of ends for a sett, the nearest first.
-#[derive(Clone, Debug)]
-pub struct ReedChoice {
-    /// The sett wanted.
-    pub wanted: Amount,
-    /// What else was asked.
-    pub ask: ReedAsk,
-    /// Every owned reed with every order, the nearest first; there is at least one.
-    pub rows: Vec<Sleying>,
-    /// What is unusual.
-    pub warnings: Vec<String>,
+/// A reed with an order, and what they give.
+fn sleying<N: Number>(given: &ChooseReedInputs<N>, (reed, order): (f64, Vec<u32>)) -> Sleying<N> {
+    let wanted = given.wanted_reed_sett;
+    let order: Vec<V<N>> =
+        order.iter().map(|ends| V::looked_up(f64::from(*ends), [wanted.v()])).collect();
+    let sum = |dents: &[V<N>]| dents.iter().copied().reduce(|a, b| a + b);
+    let in_order = V::first(sum(&order).into_iter());
+    let ends_per_dent = (in_order / order.len() as f64).named("e");
+    let wanted_reed = reed_for_sett(wanted, Count::from(ends_per_dent));
+    let reed: ReedCount<N> = ReedCount::from(V(wanted_reed.v().0.chosen(reed)));
+    let reed_sett = sett_in_reed(reed, Count::from(ends_per_dent));
+    let edge = given.selvedge.as_ref().map(|selvedge| {
+        let dents = selvedge.dents(reed);
+        (dents, (2.0 * dents * selvedge.selvedge_ends_per_dent.v()).named("N_s"))
+    });
+    let across = given.reed_width.map(|width| {
+        // A millionth of a dent: 29 dents must not become 28.999… by the rounding of binary figures.
+        let dents = (dents_in_width(reed, width).v() + 1e-6).floor().named("N_d");
+        let ground = edge.map_or(dents, |(edge, _)| (dents - 2.0 * edge).named("N_g"));
+        let rounds = (ground / order.len() as f64).floor();
+        let left = (ground.value() % order.len() as f64).max(0.0) as usize;
+        let mut ends = rounds * in_order;
+        if let Some(rest) = sum(&order[..left.min(order.len())]) {
+            ends = ends + rest;
+        }
+        (dents, edge.map_or(ends, |(_, both)| ends + both))
+    });
+    Sleying {
+        reed,
+        order: order.into_iter().map(Count::from).collect(),
+        reed_sett,
+        sett_off: (reed_sett.v() / wanted.v() - 1.0).into(),
+        dents: across.map(|(dents, _)| dents.into()),
+        ends: across.map(|(_, ends)| ends.into()),
+        both_selvedges: edge.map(|(_, both)| both.into()),
+    }
+}
+
+impl<N: Number> ReedSelvedge<N> {
+    /// Dents on each side.
+    fn dents(&self, reed: ReedCount<N>) -> V<N> {
+        match self.breadth {
+            Breadth::DentsPerSelvedge(dents) => dents.v(),
+            Breadth::WidthPerSelvedge(width) => {
+                (dents_in_width(reed, width).v() - 1e-6).ceil().max(V::constant(1.0)).named("k_s")
+            }
+        }
+    }
+}
+
+/// Every owned reed with every order, the nearest first.
+fn choices<N: Number>(given: &ChooseReedInputs<N>) -> Vec<(f64, Vec<u32>)> {
+    let wanted = given.wanted_reed_sett.value();
+    let mut reeds: Vec<f64> = given.reeds.iter().map(|reed| reed.value()).collect();
+    reeds.sort_by(f64::total_cmp);
+    reeds.dedup();
+    let orders = orders(&may_be_drawn(given), given.period.value().min(LONGEST) as u32);
+    let mean = |order: &[u32]| f64::from(order.iter().sum::<u32>()) / order.len() as f64;
+    let rank = |(reed, order): &(f64, Vec<u32>)| {
+        let off = ((reed * mean(order) / wanted - 1.0).abs() * 1e9).round();
+        (off, order.len(), order[0].abs_diff(2))
+    };
+    let all = reeds.iter().flat_map(|reed| orders.iter().map(|order| (*reed, order.clone())));
+    let mut all: Vec<(f64, Vec<u32>)> = all.collect();
+    all.sort_by(|a, b| rank(a).partial_cmp(&rank(b)).unwrap_or(std::cmp::Ordering::Equal));
+    all
+}
+
+/// The ends that may be drawn in a dent, those that can be.
+fn may_be_drawn<N: Number>(given: &ChooseReedInputs<N>) -> Vec<u32> {
+    let Some(given) = &given.ends_per_dent else { return TRIED.to_vec() };
+    let whole = given.iter().map(|e| e.value()).filter(|e| can_be_drawn(*e));
+    let mut ends: Vec<u32> = whole.map(|e| e as u32).collect();
+    ends.sort_unstable();
+    ends.dedup();
+    ends
+}
+
+fn can_be_drawn(ends: f64) -> bool {
+    (1.0..=64.0).contains(&ends) && ends.fract() == 0.0
+}
+
+/// `more` dents of `least + 1` among `period`, spread evenly, the fuller dent first.
+fn order(least: u32, more: u32, period: u32) -> Vec<u32> {
+    let upto = |i: u32| (i * more).div_ceil(period);
+    (0..period).map(|i| least + upto(i + 1) - upto(i)).collect()
+}
+
+/// Every order between the numbers of ends allowed that comes round within a number of dents.
+fn orders(ends: &[u32], longest: u32) -> Vec<Vec<u32>> {
+    let gcd = |mut a: u32, mut b: u32| {
+        while b > 0 {
+            (a, b) = (b, a % b);
+        }
+        a
+    };
+    let mut all: Vec<Vec<u32>> = ends.iter().map(|e| vec![*e]).collect();
+    for pair in ends.windows(2).filter(|pair| pair[1] == pair[0] + 1) {
+        for period in 2..=longest {
+            let mixes = (1..period).filter(|more| gcd(*more, period) == 1);
+            all.extend(mixes.map(|more| order(pair[0], more, period)));
+        }
+    }
+    all
+}
+
+fn check(
+    given: &ChooseReedInputs<f64>,
+    found: &ChooseReedResults<f64>,
+    check: &mut Check<'_>,
+) -> Result<()> {
+    for reed in &given.reeds {
+        if let Some(amount) = check.given(*reed) {
+            check_reed(&amount).map_err(|e| e.at("reeds"))?;
+        }
+    }
+    if let Some(ends) = given.ends_per_dent.iter().flatten().find(|e| !can_be_drawn(e.value())) {
+        let ends = ends.value();
+        let advice = if ends > 0.0 && ends < 64.0 {
+            let (low, high) = (ends.floor().max(1.0), ends.ceil().max(2.0));
+            format!("write [{low}, {high}] to go between the two, such as {high}, {low} in turn")
+        } else {
+            "write numbers such as 2, or [2, 3]".to_owned()
+        };
+        refuse!(
+            check,
+            given.ends_per_dent,
+            "{} ends in a dent cannot be drawn: dents take whole ends; {advice}",
+            constant(ends)
+        );
+    }
+    if given.period.value() > LONGEST {
+        refuse!(
+            check,
+            given.period,
+            "an order of {} dents shows no order; write 1 (even alone) to {LONGEST}",
+            figure(given.period.value())
+        );
+    }
+    let first = &found.nearest;
+    check_width(given, first, check)?;
+    if first.sett_off.value().abs() > FAR {
+        check.warn(format!(
+            "choose_reed: no reed given comes near {}: the nearest, {} with {} in a dent, gives {}, {} % \
+             {}; look for another reed, or allow other ends_per_dent",
+            check.say(given.wanted_reed_sett),
+            check.say(first.reed),
+            first.words(),
+            check.say(first.reed_sett),
+            fixed(100.0 * first.sett_off.value().abs(), 0),
+            if first.sett_off.value() > 0.0 { "too many" } else { "too few" }
+        ));
+    }
+    Ok(())
+}
+
+/// A width has room for the selvedges and something between them, and a loom takes it.
+fn check_width(
+    given: &ChooseReedInputs<f64>,
+    first: &Sleying<f64>,
+    check: &Check<'_>,
+) -> Result<()> {
+    let (Some(width), Some(dents)) = (given.reed_width, first.dents) else { return Ok(()) };
+    if dents.value() > MOST_DENTS {
+        refuse!(
+            check,
+            given.reed_width,
+            "{} has {} dents of {}, more than any loom takes; is its unit right?",
+            check.say(width),
+            figure(dents.value()),
+            check.say(first.reed)
+        );
+    }
+    let edges = given.selvedge.as_ref().map_or(0.0, |s| 2.0 * s.dents(first.reed).0);
+    if dents.value() <= edges {
+        refuse!(
+            check,
+            given.reed_width,
+            "{} has {} dents of {} and the selvedges take {}; nothing is left for the cloth",
+            check.say(width),
+            figure(dents.value()),
+            check.say(first.reed),
+            figure(edges)
+        );
+    }
+    Ok(())
 }
 
 /// Says what is wrong with a number that is no reed in its system.
-pub fn check_reed(reed: &Amount) -> Result<()> {
+fn check_reed(reed: &Amount) -> Result<()> {
     let Amount { number, unit } = *reed;
-    if unit.kind != Kind::ReedCount {
-        return Err(Error::unit(format!(
-            "a {} was given for a reed; write it like '{}'",
-            unit.kind.words(),
-            Kind::ReedCount.example()
-        )));
-    }
-    Kind::ReedCount.check(reed.base())?;
     let given = with_unit(number, unit.symbol);
     let (least, most) = MADE;
     if reed.base() < least || reed.base() > most {
@@ -128,10 +332,10 @@ pub fn check_reed(reed: &Amount) -> Result<()> {
         } else {
             format!("is it {}?", likely.join(" or "))
         };
-        let inch = figure(reed.base() * 2.54);
         return Err(Error::range(format!(
-            "{given} is no reed: it would have {inch} dents in an inch, and reeds are made from {} \
-             to {} (common practice); {advice}",
+            "{given} is not a reed: it would have {} dents in an inch, and reeds are made from {} to {} \
+             (common practice); {advice}",
+            figure(reed.base() * 2.54),
             figure(least * 2.54),
             figure(most * 2.54),
         )));
@@ -141,7 +345,7 @@ pub fn check_reed(reed: &Amount) -> Result<()> {
     let counts_dents = unit.definition.starts_with("dents in") && unit.to_base(1.0) < 0.3;
     if counts_dents && number.fract() != 0.0 {
         return Err(Error::range(format!(
-            "{given} is no reed: its number counts {}, and half a dent cannot be made; write {} or \
+            "{given} is not a reed: its number counts {}, and half a dent cannot be made; write {} or \
              {}, or the number in the reed's own system",
             unit.definition,
             constant(number.floor()),
@@ -151,259 +355,54 @@ pub fn check_reed(reed: &Amount) -> Result<()> {
     Ok(())
 }
 
-/// Ends in a dent as whole numbers.
-fn whole_ends_per_dent(given: &[f64]) -> Result<Vec<u32>> {
-    let mut ends: Vec<u32> = Vec::new();
-    for e in given {
-        if !(e.is_finite() && *e > 0.0 && *e <= 64.0) {
-            return Err(Error::range(format!(
-                "{} ends in a dent cannot be drawn; write whole numbers such as 2, or [2, 3]",
-                constant(*e)
-            )));
-        }
-        if e.fract() != 0.0 {
-            let (low, high) = (e.floor().max(1.0), e.ceil());
-            return Err(Error::range(format!(
-                "{} ends in a dent cannot be drawn: dents take whole ends; write [{low}, {high}] to \
-                 go between the two, such as {high}, {low} in turn",
-                constant(*e)
-            )));
-        }
-        ends.push(*e as u32);
+impl Sleying<f64> {
+    /// The order as people say it: `2`, `3, 2`.
+    pub fn words(&self) -> String {
+        self.order.iter().map(|ends| figure(ends.value())).collect::<Vec<_>>().join(", ")
     }
-    ends.sort_unstable();
-    ends.dedup();
-    Ok(ends)
 }
 
-/// `more` dents of `least + 1` among `period`, spread evenly, the fuller dent first.
-fn order(least: u32, more: u32, period: u32) -> Vec<u32> {
-    let upto = |i: u32| (i * more).div_ceil(period);
-    (0..period).map(|i| least + upto(i + 1) - upto(i)).collect()
-}
-
-/// Every order between the numbers of ends allowed that comes round within a number of dents.
-fn orders(ends: &[u32], longest: usize) -> Vec<Vec<u32>> {
-    let gcd = |mut a: u32, mut b: u32| {
-        while b > 0 {
-            (a, b) = (b, a % b);
-        }
-        a
+/// One sleying to a line, the nearest first.
+fn report(
+    given: &ChooseReedInputs<f64>,
+    found: &ChooseReedResults<f64>,
+    check: &Check<'_>,
+) -> Report {
+    let sett = |sett: Sett<f64>| check.say(sett).replace("threads", "ends");
+    let row = |s: &Sleying<f64>| {
+        let off = fixed(s.sett_off.value() * 100.0, 1);
+        let sign = if s.sett_off.value() > 0.0 && off != "0.0" { "+" } else { "" };
+        let off = format!("{sign}{off} %");
+        let mut cells = vec![check.say(s.reed), s.words(), sett(s.reed_sett), off];
+        cells.extend([s.dents, s.ends].into_iter().flatten().map(|n| figure(n.value())));
+        cells
     };
-    let mut all: Vec<Vec<u32>> = ends.iter().map(|e| vec![*e]).collect();
-    for pair in ends.windows(2).filter(|pair| pair[1] == pair[0] + 1) {
-        for period in 2..=u32::try_from(longest).unwrap_or(u32::MAX) {
-            let mixes = (1..period).filter(|more| gcd(*more, period) == 1);
-            all.extend(mixes.map(|more| order(pair[0], more, period)));
-        }
+    let mut columns =
+        vec![("reed", Right), ("ends in a dent", Left), ("gives", Right), ("off by", Right)];
+    if given.reed_width.is_some() {
+        columns.extend([("dents", Right), ("ends", Right)]);
     }
-    all
-}
-
-impl Selvedge {
-    /// Dents and ends on each side in a reed.
-    fn in_reed(&self, dents_per_cm: f64) -> Result<(u64, u64)> {
-        let ends = whole_ends_per_dent(&[self.ends_per_dent]).map_err(|e| e.at("selvedge"))?;
-        let dents = match self.breadth {
-            Breadth::Dents(n) if n >= 1.0 && n.fract() == 0.0 && n <= 1e4 => n,
-            Breadth::Dents(n) => {
-                return Err(Error::range(format!(
-                    "selvedge: {} dents are not possible; write a whole number from 1 to 10000",
-                    constant(n)
-                )));
-            }
-            Breadth::Width(width) => {
-                Kind::Length.check(width.base()).map_err(|e| e.at("selvedge"))?;
-                (100.0 * dents_per_cm * width.base() - 1e-6).ceil().max(1.0)
-            }
-        };
-        Ok((dents as u64, dents as u64 * u64::from(ends[0])))
+    let all = || std::iter::once(&found.nearest).chain(&found.others);
+    let mut foot = Vec::new();
+    if let Some(both) = found.nearest.both_selvedges {
+        let among = if given.reed_width.is_some() { "; they are among the ends" } else { "" };
+        let both = figure(both.value());
+        foot.push(format!("The selvedges of the first take {both} ends together{among}."));
     }
-}
-
-/// Finds the reed and the ends in a dent for a sett, out of the reeds that the mill owns.
-///
-/// ```
-/// use hankwise::cloth::{ReedAsk, choose_reed};
-/// use hankwise::quantity::parse;
-///
-/// let choice = choose_reed(&parse("20 ends/in")?, &[parse("8 dents/in")?], &ReedAsk::default())?;
-/// assert_eq!(choice.rows[0].words(), "3, 2");
-/// # Ok::<(), hankwise::Error>(())
-/// ```
-pub fn choose_reed(sett: &Amount, reeds: &[Amount], ask: &ReedAsk) -> Result<ReedChoice> {
-    const OWNED: &str = "[\"40 dents/10 cm\", \"50 dents/10 cm\"]";
-    if sett.unit.kind != Kind::Sett {
-        return Err(Error::unit(format!(
-            "a {} was given for a sett; write it like '{}'",
-            sett.unit.kind.words(),
-            Kind::Sett.example()
-        ))
-        .at("sett"));
+    if all().any(|s| s.order.len() > 1) {
+        foot.push(
+            "An uneven order shows as reed marks until finishing closes them: try it (common practice)."
+                .to_owned(),
+        );
     }
-    let wanted = sett.base();
-    Kind::Sett.check(wanted).map_err(|e| e.at("sett"))?;
-    if wanted <= 0.0 {
-        return Err(Error::range("sett: no reed gives 0 ends; write the sett wanted in the reed"));
-    }
-    let ends = whole_ends_per_dent(&ask.ends_per_dent).map_err(|e| e.at("ends_per_dent"))?;
-    if ends.is_empty() {
-        return Err(Error::notation(
-            "ends_per_dent: no number is allowed; write one such as 2, or [2, 3]",
-        ));
-    }
-    if !(1..=12).contains(&ask.period) {
-        return Err(Error::range(format!(
-            "period: an order of {} dents is not possible or shows no order; write 1 (even alone) \
-             to 12",
-            ask.period
-        )));
-    }
-    for reed in reeds {
-        check_reed(reed).map_err(|e| e.at("reeds"))?;
-    }
-    let bases = reeds.iter().map(Amount::base).collect();
-    if reeds.is_empty() {
-        return Err(Error::notation(format!(
-            "reeds: no reed is owned; write those of the mill, such as {OWNED}"
-        )));
-    }
-    let owned = Parts::new(bases, Kind::ReedCount, OWNED).map_err(|e| e.at("reeds"))?;
-    let mut rows = Vec::new();
-    let mut warnings = Vec::new();
-    for part in owned.all() {
-        let Some(reed) = reeds.iter().find(|r| r.base().total_cmp(part).is_eq()) else { continue };
-        if !(USUAL.0..=USUAL.1).contains(part) {
-            warnings.push(format!(
-                "choose_reed: {} is outside the usual range, {} to {} dents in an inch (common \
-                 practice)",
-                with_unit(reed.number, reed.unit.symbol),
-                figure(USUAL.0 * 2.54),
-                figure(USUAL.1 * 2.54)
-            ));
-        }
-        for order in orders(&ends, ask.period) {
-            let mean = order.iter().map(|e| f64::from(*e)).sum::<f64>() / order.len() as f64;
-            let sett = part * mean;
-            let off = sett / wanted - 1.0;
-            let (dents, ends, selvedge_ends) = (None, None, None);
-            rows.push(
-                Sleying { reed: *reed, order, sett, off, dents, ends, selvedge_ends }
-                    .across(ask)?,
-            );
-        }
-    }
-    // What is as near is taken even before uneven, and then with the usual two ends in a dent.
-    let rank = |s: &Sleying| {
-        let off = (s.off.abs() * 1e9).round();
-        (off, s.order.len() as f64, (f64::from(s.order[0]) - 2.0).abs())
-    };
-    rows.sort_by(|a, b| rank(a).partial_cmp(&rank(b)).unwrap_or(std::cmp::Ordering::Equal));
-    if let Some(first) = rows.first().filter(|first| first.off.abs() > FAR) {
-        warnings.push(format!(
-            "choose_reed: no reed given comes near {}: the nearest, {} with {} in a dent, gives {}, {} % \
-             {}; look for another reed, or allow other ends_per_dent",
-            with_unit(sett.number, sett.unit.symbol),
-            with_unit(first.reed.number, first.reed.unit.symbol),
-            first.words(),
-            with_unit(sett.unit.from_base(first.sett), sett.unit.symbol),
-            fixed(100.0 * first.off.abs(), 0),
-            if first.off > 0.0 { "too many" } else { "too few" }
-        ));
-    }
-    Ok(ReedChoice { wanted: *sett, ask: ask.clone(), rows, warnings })
-}
-
-impl Sleying {
-    /// With the dents and ends of the width.
-    fn across(mut self, ask: &ReedAsk) -> Result<Sleying> {
-        let per_cm = self.reed.base();
-        let selvedge = ask.selvedge.map(|s| s.in_reed(per_cm)).transpose()?;
-        let Some(width) = ask.width else {
-            self.selvedge_ends = selvedge.map(|(_, ends)| 2 * ends);
-            return Ok(self);
-        };
-        Kind::Length.check(width.base()).map_err(|e| e.at("width"))?;
-        // A millionth of a dent: 29 dents must not become 28.999… by the rounding of binary figures.
-        let dents = (100.0 * per_cm * width.base() + 1e-6).floor();
-        if dents > MOST_DENTS {
-            return Err(Error::range(format!(
-                "width: {} has {} dents of {}, more than any loom takes; is its unit right?",
-                with_unit(width.number, width.unit.symbol),
-                figure(dents),
-                with_unit(self.reed.number, self.reed.unit.symbol)
-            )));
-        }
-        let dents = dents as u64;
-        let (edge, edge_ends) = selvedge.unwrap_or_default();
-        if dents <= 2 * edge {
-            return Err(Error::range(format!(
-                "width: {} has {dents} dents of {} and the selvedges take {}; nothing is left for \
-                 the cloth",
-                with_unit(width.number, width.unit.symbol),
-                with_unit(self.reed.number, self.reed.unit.symbol),
-                2 * edge
-            )));
-        }
-        self.dents = Some(dents);
-        self.ends = Some(self.ends_in(dents - 2 * edge) + 2 * edge_ends);
-        self.selvedge_ends = selvedge.map(|(_, ends)| 2 * ends);
-        Ok(self)
-    }
-}
-
-impl ReedChoice {
-    /// The nearest.
-    pub fn nearest(&self) -> &Sleying {
-        &self.rows[0]
-    }
-
-    /// The nearest sleyings, as a table.
-    pub fn report(&self) -> Report {
-        let unit = self.wanted.unit;
-        let symbol = unit.symbol.replace("threads", "ends");
-        let say = |base: f64| with_unit(unit.from_base(base), &symbol);
-        let row = |s: &Sleying| {
-            let sign = if s.off > 0.0 { "+" } else { "" };
-            let mut cells = vec![
-                with_unit(s.reed.number, s.reed.unit.symbol),
-                s.words(),
-                say(s.sett),
-                format!("{sign}{} %", fixed(s.off * 100.0, 1)),
-            ];
-            cells.extend([s.dents, s.ends].into_iter().flatten().map(|n| figure(n as f64)));
-            cells
-        };
-        let mut columns =
-            vec![("reed", Right), ("ends in a dent", Left), ("gives", Right), ("off by", Right)];
-        if self.ask.width.is_some() {
-            columns.extend([("dents", Right), ("ends", Right)]);
-        }
-        let rows: Vec<_> = self.rows.iter().take(SHOWN).map(row).collect();
-        let mut foot = Vec::new();
-        if let Some(edge) = self.nearest().selvedge_ends {
-            let among = if self.ask.width.is_some() { "; they are among the ends" } else { "" };
-            foot.push(format!("The selvedges of the first take {edge} ends together{among}."));
-        }
-        if self.rows.iter().take(SHOWN).any(|s| s.order.len() > 1) {
-            foot.push(
-                "An uneven order shows as reed marks until finishing closes them: try it (common \
-                 practice)."
-                    .to_owned(),
-            );
-        }
-        if self.rows.len() > SHOWN {
-            foot.push(format!("{} more are further off.", self.rows.len() - SHOWN));
-        }
-        Report {
-            title: "Reed".to_owned(),
-            blocks: vec![Block {
-                title: format!("{} wanted in the reed", say(self.wanted.base())),
-                columns: columns.into_iter().map(|(n, align)| (n.to_owned(), align)).collect(),
-                rows,
-                foot,
-                ..Block::default()
-            }],
-        }
+    Report {
+        title: "The reed".to_owned(),
+        blocks: vec![Block {
+            title: format!("{} wanted in the reed", sett(given.wanted_reed_sett)),
+            columns: columns.into_iter().map(|(name, align)| (name.to_owned(), align)).collect(),
+            rows: all().map(row).collect(),
+            foot,
+            ..Block::default()
+        }],
     }
 }

@@ -27,7 +27,7 @@ mod wet;
 mod wheels;
 mod winders;
 
-pub use balance::{Balance, Weighed, balance};
+pub use balance::*;
 pub use blending::*;
 pub use card::*;
 pub use change::*;

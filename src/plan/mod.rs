@@ -228,14 +228,12 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
             ));
         }
     }
-    // Yarn is carded, spun, folded and scoured in this order; what comes before is the mill's affair.
-    let rank =
-        |name: &String| ["card", "mule", "twister", "hank-scour"].iter().position(|s| s == name);
-    let turned = |pair: &&[String]| rank(&pair[0]) > rank(&pair[1]);
-    if let Some([first, second]) = names.windows(2).find(turned) {
-        return Err(
-            root.error("route", format!("'{first}' cannot come before '{second}'; swap them"))
-        );
+    for (place, stage) in stages.iter().enumerate() {
+        let later = &names[place + 1..];
+        if let Some(first) = stage.after().iter().find(|first| later.iter().any(|n| n == *first)) {
+            let message = format!("'{}' cannot come before '{first}'; swap them", stage.name());
+            return Err(root.error("route", message));
+        }
     }
     let passed_by = |key: &String| stage::NAMES.contains(&key.as_str()) && !names.contains(key);
     if let Some(name) = root.keys().iter().find(|key| passed_by(key)) {

@@ -5,6 +5,7 @@ pub mod counts;
 mod define;
 mod factors;
 mod kind;
+mod last_digit;
 mod lookup;
 mod mechanics;
 mod parse;
@@ -25,6 +26,7 @@ pub use kind::{
     Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction,
     Typed, Volume, Yield,
 };
+pub use last_digit::half_of_last_digit;
 pub(crate) use lookup::refuse_knitting_word;
 pub use lookup::{convert, pair, unit};
 pub(crate) use parse::fraction_sign;

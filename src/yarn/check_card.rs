@@ -238,6 +238,10 @@ fn check(
     _found: &CheckWeightCardResults<f64>,
     check: &mut Check<'_>,
 ) -> Result<()> {
+    if !has_bands(given) {
+        let of_bands = ["readings", "different_ends", "cv_readings", "confidence"];
+        check.idle(&of_bands, "cv or cv_between");
+    }
     let (together, readings) = (given.ends.value(), given.readings.value());
     if together > MOST || readings > MOST {
         refuse!(

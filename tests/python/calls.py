@@ -74,6 +74,22 @@ CRIMPS = [
     {"weft_height": "0.4077 mm"}, {"weft_angle": "22.80 °"},
 ]  # fmt: skip
 CALLS: dict[str, list[dict[str, Any]]] = {
+    "balance": [
+        {
+            "mass_in": "40.0 kg", "regain": "16 %", "fat": "1 %", "vegetable": "1 %",
+            "balance_error": "20 g",
+            "out": {
+                "slubbing": {
+                    "mass": "37.0 kg", "regain": "18 %", "fat": "5 %", "vegetable": "0.5 %",
+                    "balance_error": "10 g",
+                },
+            },
+        },
+        {
+            "mass_in": "80 kg", "clean_yield": "48 %", "balance_error": "50 g",
+            "out": {"wool": {"mass": "41 kg", "clean_yield": "92 %", "balance_error": "50 g"}},
+        },
+    ],
     "ball_band": [
         {
             "count": "4 Nm", "ball_mass": "100 g", "regain": "12 %", "label_regain": "17 %",
@@ -130,6 +146,17 @@ CALLS: dict[str, list[dict[str, Any]]] = {
             "law": "direct",
         },
         {"wanted_draft": 7, "draft_constant": 0.2, "wheels": [30, 32, 36, 40], "law": "direct"},
+    ],
+    "choose_reed": [
+        {
+            "wanted_reed_sett": "20 ends/in", "reeds": ["8 dents/in", "12 dents/in"],
+            "ends_per_dent": [2, 3], "period": 3, "reed_width": "24 in",
+            "selvedge_ends_per_dent": 4, "dents_per_selvedge": 6,
+        },
+        {
+            "wanted_reed_sett": "4.8 ends/cm", "reeds": ["24 dents/10 cm"], "reed_width": "1.6 m",
+            "selvedge_ends_per_dent": 4, "width_per_selvedge": "1 cm",
+        },
     ],
     "check_weight_card": [
         {
@@ -248,6 +275,14 @@ CALLS: dict[str, list[dict[str, Any]]] = {
             ],
             "width": "1.80 m", "length": "40 m", "piece_mass": "22 kg",
         },
+    ],
+    "fringe_twisting": [
+        {
+            "ends": 812, "strand_ends": 4, "contraction": "20 %", "knot_length": "3 cm",
+            "wanted_fringe": "10 cm", "pieces": 12, "width": "1.40 m", "warp_count": "257 tex",
+            "round_time": "1 min", "tassels_at_once": 4, "people": 2,
+        },
+        {"ends": 240, "strand_ends": 3, "strands": 3, "contraction": "15 %", "fringe": "5 in"},
     ],
     "humidity_for_regain": [
         {"regain": "16 %"},

@@ -133,6 +133,17 @@ CLOTH: dict[str, Case] = {
             "reading_error": "1 mm",
         },
     ),
+    "choose_reed": (
+        "choose_reed",
+        {
+            "wanted_reed_sett": "20 ends/in",
+            "reeds": ["8 dents/in", "12 dents/in"],
+            "reed_width": "24 in",
+            "selvedge_ends_per_dent": 4,
+            "dents_per_selvedge": 6,
+        },
+        {"reed_width": "30 in", "selvedge_ends_per_dent": 3, "dents_per_selvedge": 4},
+    ),
     "setts": (
         "setts",
         {"weave": "2/2 twill", "warp_count": "100 tex", "wanted_warp_sett": "9 ends/cm"},

@@ -101,6 +101,18 @@ WOOL: dict[str, Case] = {
             "roller_setting": "6 in",
         },
     ),
+    "balance": (
+        "balance",
+        {
+            "mass_in": "40.0 kg",
+            "regain": "16 %",
+            "out": {
+                "slubbing": {"mass": "37.0 kg", "regain": "18 %", "fat": "5 %"},
+                "strips": {"mass": "1.20 kg", "regain": "15 %", "vegetable": "2 %"},
+            },
+        },
+        {"mass_in": "38.5 kg", "regain": "14 %", "balance_error": "0.1 kg"},
+    ),
     "ball band": (
         "ball_band",
         {"count": "250 tex", "ball_mass": "100 g", "regain": "17 %", "label_regain": "16 %"},

@@ -7,6 +7,7 @@ import math
 import pickle
 import pydoc
 import re
+import warnings
 
 import hankwise as hw
 import numpy as np
@@ -220,3 +221,41 @@ def test_an_unknown_result_is_refused_with_the_name_to_type(calculation):
     for ask in (found.__getitem__, found.working):
         with pytest.raises((KeyError, hw.NotationError), match=re.escape(f"did you mean '{name}'")):
             ask(slip)
+
+
+def test_columns_say_what_single_cases_say():
+    """What one case is warned of, a row of many is warned of too; cautions likewise."""
+    one = hw.mill.mule(**CALLS["mule"][0])
+    many = hw.mill.mule(**CALLS["mule"][0] | {"count": ["150 tex", "160 tex"]})
+    assert set(many.cautions) == set(one.cautions)
+    asked = {"wanted_reed_sett": "4.8 ends/cm", "reeds": ["24 dents/10 cm"]}
+    with pytest.warns(hw.RangeWarning, match=r"1 of 3 cases, the first in row 1: .*comes near"):
+        hw.cloth.choose_reed(**asked | {"wanted_reed_sett": hw.q([4.8, 48, 4.7], "ends/cm")})
+
+
+# What only limits the others, and what is chosen from.
+LIMITS = {
+    "choose_reed": {"reeds", "period"},
+    "piece": {"beam_length"},
+    "pieces_from_yarn": {"beam_length"},
+    "skein_count": {"stretch"},
+}
+
+
+@EACH_CALL
+def test_nothing_that_is_given_is_ignored_in_silence(calculation, given):
+    """With each optional input left out in turn, what is given is used, or said to be idle."""
+    asked = {item["name"]: item for item in calculation.inputs}
+    for omitted in [None, *(name for name in given if not asked[name]["needed"])]:
+        rest = {name: value for name, value in given.items() if name != omitted}
+        with warnings.catch_warnings(record=True) as said:
+            warnings.simplefilter("always")
+            try:
+                results = calculation(**rest)
+            except hw.HankwiseError:
+                continue
+        idle = " ".join(str(warning.message) for warning in said)
+        shown = "\n".join(str(results.working(name)) for name in results)
+        for name in rest.keys() - LIMITS.get(calculation.name, set()):
+            if "symbol" in asked[name] and name not in shown:
+                assert f"{name} was given but changes nothing" in idle, (omitted, name)

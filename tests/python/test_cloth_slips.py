@@ -17,6 +17,10 @@ PLAIN = {
 }  # fmt: skip
 
 
+def reed(sett, reeds, **more):
+    return cloth.choose_reed(wanted_reed_sett=sett, reeds=reeds, **more)
+
+
 @pytest.mark.parametrize(
     ("call", "error", "words"),
     [
@@ -26,23 +30,23 @@ PLAIN = {
             TypeError,
             "setts, weave: a text",
         ),
-        (lambda: cloth.choose_reed("5 ends/cm", None), TypeError, f"reeds: .*not None; .*'{REED}'"),
+        (lambda: reed("5 ends/cm", None), hw.NotationError, "reeds .* is missing"),
         (
-            lambda: cloth.choose_reed("5 ends/cm", {REED}),
-            TypeError,
-            f"reeds: write numbers.*'{REED}'",
+            lambda: reed("5 ends/cm", {REED}),
+            hw.NotationError,
+            f"reeds: write a list.*'{REED}'",
         ),
         # Whole numbers.
         (
-            lambda: cloth.choose_reed("5 ends/cm", REED, period=-1),
+            lambda: reed("5 ends/cm", REED, period=-1),
             hw.RangeError,
-            "period: .*whole number",
+            "period: .*must be 0 or more",
         ),
-        (lambda: cloth.choose_reed("5 ends/cm", REED, period=1.5), hw.RangeError, "period: 1.5"),
+        (lambda: reed("5 ends/cm", REED, period=1.5), hw.RangeError, "period: 1.5"),
         (
-            lambda: cloth.choose_reed("5 ends/cm", REED, period=10**30),
+            lambda: reed("5 ends/cm", REED, period=10**30),
             hw.RangeError,
-            "choose_reed, period",
+            "choose_reed: period: an order",
         ),
         (
             lambda: cloth.colour_order("4 blue", -1),
@@ -116,15 +120,15 @@ def test_a_slip_is_told_with_what_to_type(call, error, words) -> None:
 
 def test_reeds_and_numbers_of_ends_may_stand_in_one_quantity() -> None:
     reeds = hw.q([24.0, 30.0], "dents/10 cm")
-    said = str(cloth.choose_reed("4.8 ends/cm", reeds, np.array([1, 2])))
-    assert said == str(cloth.choose_reed("4.8 ends/cm", [REED, "30 dents/10 cm"], [1, 2]))
+    said = str(reed("4.8 ends/cm", reeds, ends_per_dent=np.array([1, 2])))
+    assert said == str(reed("4.8 ends/cm", [REED, "30 dents/10 cm"], ends_per_dent=[1, 2]))
 
 
 def test_what_is_unusual_is_warned_of_once() -> None:
     with pytest.warns(hw.RangeWarning, match="warp_count = 1.000e300 tex is unusual"):
         cloth.setts(weave="plain", warp_count="1e300 tex")
     with pytest.warns(hw.RangeWarning, match="no reed given comes near"):
-        cloth.choose_reed("48 ends/cm", REED)
+        reed("48 ends/cm", REED)
     with pytest.warns(hw.RangeWarning, match="warp_sett = .* is unusual"):
         cloth.plain_cloth(**{**PLAIN, "warp_sett": "1e-9 ends/cm"}, warp_crimp="8 %")
     stretched = {"width_shrinkage": "-5 %"}

@@ -16,7 +16,7 @@ ELSEWHERE = {
     "scour_liquor", "washes",
 }  # fmt: skip
 # Calculations of the mill that stand on the page of money.
-MONEY = {"compare_tariffs", "cost_through", "lot_cost", "week"}
+MONEY = {"balance", "compare_tariffs", "cost_through", "lot_cost", "week"}
 MACHINES = PAGE.tables["above", "function", "asks", "answers, among others"]
 CAUTIONS = PAGE.tables["caution", "where it is shown, for example"]
 

@@ -237,7 +237,7 @@ def test_a_reed_in_dents_an_inch():
         weft_sett="15 ppi",
     )  # fmt: skip
     assert inch["ends"].number("") == 36 * 8 * 2
-    choice = hw.cloth.choose_reed("16 epi", ["8 dpi", "10 dpi"])
+    choice = hw.cloth.choose_reed(wanted_reed_sett="16 epi", reeds=["8 dpi", "10 dpi"])
     assert "16 ends/in wanted in the reed" in str(choice)
 
 

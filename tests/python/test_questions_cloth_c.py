@@ -61,13 +61,17 @@ def test_s06_28_wraps_are_no_count():
 
 def test_s07_20_ends_in_an_eight_dent_reed():
     """Ask Madelyn, 8/2 cotton in an 8-dent reed (interweave.com)."""
-    choice = cloth.choose_reed("20 ends/in", ["8 dents/in"])
-    assert (choice.order, per_inch(choice.sett)) == ([3, 2], pytest.approx(20))
+    asked = {"wanted_reed_sett": "20 ends/in", "reeds": ["8 dents/in"]}
+    choice = cloth.choose_reed(**asked)
+    assert [choice[f"order[{k}]"].number("") for k in (1, 2)] == [3, 2]
+    assert per_inch(choice["reed_sett"]) == pytest.approx(20)
     with pytest.raises(hw.RangeError, match=r"2\.5 ends in a dent cannot be drawn.*\[2, 3\]"):
-        cloth.choose_reed("20 ends/in", ["8 dents/in"], 2.5)
-    even = cloth.choose_reed("20 ends/in", ["8 dents/in"], period=1)
-    assert [r["order"] for r in even.rows[:2]] == [[2], [3]]
-    assert [r["off"] for r in even.rows[:2]] == pytest.approx([-0.2, 0.2])
+        cloth.choose_reed(**asked, ends_per_dent=2.5)
+    even = cloth.choose_reed(**asked, period=1)
+    two = even["order[1]"], even["others[1].order[1]"]
+    assert [ends.number("") for ends in two] == [2, 3]
+    off = even["sett_off"], even["others[1].sett_off"]
+    assert [share.number("%") for share in off] == pytest.approx([-20, 20])
 
 
 def test_s08_a_60_stockport_three_in_a_dent():

@@ -72,17 +72,46 @@ def test_l05_a_balance_that_closes_within_the_scale():
     """Snail Spirals, Half a fleece, 2017: no gain of 1.4 %, 1.7 lb is 23 g either way."""
     assert kept("1.7 lb", "3.0 lb") == close(56.6667)
     assert kept("673 g", "3.0 lb") == pytest.approx(49.457, abs=0.3)
-    combing = hw.mill.balance("1.7 lb", ["673 g", "109 g"])
-    assert combing.gap * 1000 == pytest.approx(10.893, abs=0.3)
-    assert combing.closes
-    assert combing.reading * 1000 == pytest.approx(22.68 + 1, abs=0.01)
+    out = {"top": "673 g", "noil": "109 g"}
+    combing = hw.mill.balance(mass_in="1.7 lb", out=out)
+    assert combing["excess_mass"].number("g") == pytest.approx(10.893, abs=0.3)
+    assert combing["missing_mass"].number("g") == 0
+    assert combing["weighing_error"].number("g") == pytest.approx(22.68 + 1, abs=0.01)
     assert "says nothing of a gain or loss" in " ".join(repr(combing).split())
     assert "regain" in " ".join(repr(combing).split())
     # Weighed finer, the same gap would be one.
-    assert not hw.mill.balance("1.700 lb", ["673 g", "109 g"]).closes
-    lost = hw.mill.balance("1.700 lb", ["600 g", "109 g"])
-    assert not lost.closes
-    assert "missing" in " ".join(repr(lost).split())
+    finer = hw.mill.balance(mass_in="1.700 lb", out=out)
+    assert finer["excess_mass"].number("g") > finer["weighing_error"].number("g")
+    assert "More came out" in repr(finer)
+    lost = hw.mill.balance(mass_in="1.700 lb", out={**out, "top": "600 g"})
+    assert "Some is missing beyond the readings" in " ".join(repr(lost).split())
+
+
+def test_grease_that_came_off_is_not_lost_wool():
+    """80 kg at a clean yield of 48 % hold 38.4 kg of fibre; 44 kg at 16 % and 1 % hold 37.61 kg."""
+    scoured = hw.mill.balance(
+        mass_in="80.0 kg", clean_yield="48 %",
+        out={
+            "scoured": {"mass": "44.0 kg", "regain": "16 %", "fat": "1 %"},
+            "rejects": {"mass": "2.0 kg", "clean_yield": "40 %"},
+        },
+    )  # fmt: skip
+    assert scoured["missing_mass"].number("kg") == pytest.approx(34, abs=1e-9)
+    over = 44 / 1.17 + 0.8 - 38.4
+    assert scoured["excess_fibre"].number("kg") == pytest.approx(over, abs=1e-9)
+    error = 0.05 * (0.48 + 1 / 1.17 + 0.4)
+    assert scoured["fibre_weighing_error"].number("kg") == pytest.approx(error, abs=1e-9)
+    assert scoured["fibre.component_in"].number("kg") == pytest.approx(38.4)
+    said = " ".join(repr(scoured).split())
+    assert "It closes" in said
+    assert "missing beyond" not in said
+    known = {"regain": "16 %", "vegetable": "1 %"}
+    carded = hw.mill.balance(
+        mass_in="40.0 kg", **known, out={"slubbing": {"mass": "37.0 kg", **known}}
+    )
+    assert carded["missing_fibre"].number("kg") == pytest.approx(3 / 1.17)
+    assert carded["water.component_out"].number("kg") == pytest.approx(37 / 1.17 * 0.16)
+    assert "Fibre is missing beyond the readings" in " ".join(repr(carded).split())
 
 
 def test_l06_yield_at_each_step():

@@ -100,34 +100,36 @@ def test_what_setts_says_no_to():
 
 def test_a_reed_for_a_width_with_selvedges():
     choice = cloth.choose_reed(
-        "20 ends/in", ["10 dents/in", "15 dents/in"], 2, "24 in",
-        selvedge_ends_per_dent=4, selvedge_dents=6,
+        wanted_reed_sett="20 ends/in", reeds=["10 dents/in", "15 dents/in"], ends_per_dent=2,
+        reed_width="24 in", selvedge_ends_per_dent=4, dents_per_selvedge=6,
     )  # fmt: skip
-    assert (str(choice.reed), choice.dents, choice.ends) == ("10 dents/in", 240, 504)
-    assert choice.selvedge_ends == 48
-    assert len(choice) == 2
-    assert choice.rows[1]["off"] == pytest.approx(0.5)
+    assert choice["reed"].number("dents/in") == pytest.approx(10)
+    found = [choice[name].number("") for name in ("dents", "ends", "both_selvedges")]
+    assert found == [240, 504, 48]
+    assert choice["others[1].sett_off"].number("%") == pytest.approx(50)
     assert "504" in repr(choice)
     assert "<table" in choice._repr_html_()
-    assert cloth.choose_reed("20 ends/in", "10 dents/in").order == [2]
+    for name in choice:
+        assert choice.working(name).lines, name
 
 
 def test_what_a_reed_says_no_to():
+    def reed(sett, reeds, **more):
+        return cloth.choose_reed(wanted_reed_sett=sett, reeds=reeds, **more)
+
     with pytest.raises(hw.RangeError, match=r"choose_reed: reeds: 3000 .* is it '3000 "):
-        cloth.choose_reed("20 ends/in", ["3000 dents/10 cm"])
+        reed("20 ends/in", ["3000 dents/10 cm"])
     with pytest.raises(hw.UnitError, match="choose_reed, reeds"):
-        cloth.choose_reed("20 ends/in", ["60 Ne"])
+        reed("20 ends/in", ["60 Ne"])
     with pytest.raises(hw.UnitError, match="choose_reed, reeds"):
-        cloth.choose_reed("20 ends/in", [60])
-    with pytest.raises(hw.NotationError, match="no reed is owned; write"):
-        cloth.choose_reed("20 ends/in", [])
+        reed("20 ends/in", [60])
+    with pytest.raises(hw.NotationError, match="reeds: the list is empty"):
+        reed("20 ends/in", [])
     with pytest.raises(hw.NotationError, match="selvedge_ends_per_dent"):
-        cloth.choose_reed("20 ends/in", ["10 dents/in"], selvedge_dents=4)
-    with pytest.raises(TypeError, match="one of"):
-        cloth.choose_reed(
-            "20 ends/in", ["10 dents/in"], selvedge_dents=4, selvedge_width="1 in",
-            selvedge_ends_per_dent=3,
-        )  # fmt: skip
+        reed("20 ends/in", ["10 dents/in"], dents_per_selvedge=4)
+    both = {"dents_per_selvedge": 4, "width_per_selvedge": "1 in", "selvedge_ends_per_dent": 3}
+    with pytest.raises(hw.NotationError, match="omit all but one"):
+        reed("20 ends/in", ["10 dents/in"], **both)
 
 
 def test_setts_on_the_command_line(run):

@@ -30,13 +30,16 @@ def cleaned(told):
         (lambda: week(lot(), machines={1: {"open_time": "40 h"}}), "a name goes here, not 1"),
         (lambda: week(lot(), machines={"card": {"opn_time": "40 h"}}), "did you mean 'open_time'"),
         (
-            lambda: hw.mill.balance(1.7, ["673 g"]),
-            "balance, into: give a mass",
+            lambda: hw.mill.balance(mass_in=1.7 * hw.q("1 lb"), out={"top": "673 g"}),
+            "mass_in: the last digit that was read is not known; write it as text",
         ),
-        (lambda: hw.mill.balance("1.7 lb", [673]), "balance, out: give a mass"),
-        (lambda: hw.mill.balance("1.7 lb", ["673 g", None]), "not None"),
-        (lambda: hw.mill.balance("1.7 lb", ["673 g", "9 m"]), "out, number 2"),
-        (lambda: hw.mill.balance("1.7e3 g", ["673 g"]), "write the mass out"),
+        (
+            lambda: hw.mill.balance(mass_in="1.7 lb", out={"top": 0.673 * hw.q("1 kg")}),
+            "top: mass: the last digit that was read is not known",
+        ),
+        (lambda: hw.mill.balance(mass_in="1.7 lb", out={"top": None}), "top: mass .* is missing"),
+        (lambda: hw.mill.balance(mass_in="1.7 lb", out={"top": "9 m"}), "top.*mass"),
+        (lambda: hw.mill.balance(mass_in="1.7e3 g", out={"top": "673 g"}), "write it out"),
         (
             lambda: hw.mill.cost_through(price_per_mass="4 /kg", stages=[{"loss": "8 %"}]),
             r"stages\[1\]: name .* is missing",
@@ -82,12 +85,10 @@ def test_an_order_is_read_with_hyphens_and_capitals():
     assert "dark to light" in repr(week(lot(), order="Dark-to-light"))
 
 
-def test_one_thing_that_came_out_may_stand_alone():
-    alone, listed = hw.mill.balance("1 kg", "1.0 kg"), hw.mill.balance("1 kg", ["1.0 kg"])
-    assert alone.closes
-    assert repr(alone) == repr(listed)
-    # A quantity that was read from a text still knows it.
-    assert hw.mill.balance(hw.q("1.7 lb"), [hw.q("673 g"), hw.q("109 g")]).closes
+def test_a_quantity_that_was_read_from_a_text_still_knows_its_last_digit():
+    out = {"top": "673 g", "noil": "109 g"}
+    read = hw.mill.balance(mass_in=hw.q("1.7 lb"), out={k: hw.q(v) for k, v in out.items()})
+    assert repr(read) == repr(hw.mill.balance(mass_in="1.7 lb", out=out))
 
 
 def test_a_very_full_week_is_told_in_short():

@@ -278,6 +278,9 @@ fn check_to_weave(
 ) -> Result<()> {
     check_chain(&given.processes, &given.cloth, &found.chain, check)?;
     let width = found.chain.stages.first().and_then(|stage| stage.width);
+    if width.is_none() {
+        check.idle(&["loom_width"], "width");
+    }
     if let (Some(loom), Some(most), Some(width)) =
         (given.loom_width, found.widest_finished_width, width)
         && width.value() > loom.value() * (1.0 + 1e-12)

@@ -321,6 +321,12 @@ pub fn process<N: Number>(given: &Process<N>) -> ProcessResults<N> {
 impl Process<f64> {
     /// Refuses what says nothing; warns of what is unusual of the process and doubtful about its sample.
     pub(super) fn check(&self, check: &mut Check<'_>) -> Result<()> {
+        if self.measured_width().is_none() && self.measured_length().is_none() {
+            check.idle(&["reading_error"], "measured widths or lengths");
+        }
+        if self.measured_mass().is_none() {
+            check.idle(&["balance_error"], "measured masses");
+        }
         let name = self.name.trim();
         if !name.chars().any(char::is_alphanumeric) {
             return Err(crate::error::Error::notation(format!(

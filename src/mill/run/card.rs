@@ -279,6 +279,9 @@ fn check(given: &CardInputs<f64>, found: &CardResults<f64>, check: &mut Check<'_
             check.say(all)
         );
     }
+    if given.machine.held_up.is_none() {
+        check.idle(&["within"], "held_up");
+    }
     let (lot, kept) = (given.fibre_mass, given.machine.held_up.unwrap_or(Mass::base(0.0)));
     if found.fibre_out.value() <= 0.0 {
         let least = mill::mass_before_loss(Mass::base(0.0), found.lost_share, kept);

@@ -245,6 +245,9 @@ fn check(given: &LoomInputs<f64>, found: &LoomResults<f64>, check: &mut Check<'_
     {
         refuse!(check, stops.stop_time, "the loom never runs; write fewer or shorter stops");
     }
+    if given.looms_minded.is_none() && found.time.is_none() {
+        check.idle(&["looms"], "cloth_length or per_person");
+    }
     let Some(LoomsMinded::ByStops(weaver)) = &given.looms_minded else { return Ok(()) };
     match (found.stop_rate, found.looms_per_person) {
         (None, _) => refuse!(

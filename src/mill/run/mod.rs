@@ -2,6 +2,7 @@
 
 pub(crate) mod card;
 mod finishing;
+mod fringe;
 pub(crate) mod loom;
 mod lot;
 mod lot_on_card;
@@ -16,6 +17,7 @@ mod winder;
 
 pub use card::*;
 pub use finishing::*;
+pub use fringe::*;
 pub use loom::*;
 pub use lot::{Lot as LotOnMachine, LotResults, PackageSize, Packages};
 pub use lot_on_card::*;

@@ -173,5 +173,8 @@ fn check(given: &WarpingInputs<f64>, _found: &WarpingResults<f64>, check: &mut C
             figure(creel)
         ));
     }
+    if given.per_person.is_none() {
+        check.idle(&["machines"], "per_person");
+    }
     check.note("Time", "Stops are in the time for a section: no efficiency comes on top.");
 }

@@ -217,6 +217,10 @@ fn check(
     if given.loss.value() >= 1.0 {
         refuse!(check, given.loss, "all of the goods would be lost; write less, such as 2 %");
     }
+    if given.regain.as_ref().is_some_and(|r| r.recipe_regain.is_none() && r.regain_after.is_none())
+    {
+        check.idle(&["regain_before"], "recipe_regain or regain_after");
+    }
     let parts = [found.stock_volume, given.goods_water];
     let brought = Volume::base(parts.into_iter().flatten().map(Volume::value).sum::<f64>());
     if brought.value() > found.liquor_volume.value() {

@@ -11,6 +11,7 @@ mod scour;
 mod sort;
 mod tease;
 mod twister;
+mod winder;
 
 use super::file::{Draft, Section};
 use super::given::Values;
@@ -33,6 +34,8 @@ pub(super) trait Stage: Sized {
     const SUMMARY: &'static str;
     /// What comes out of it, in words.
     const MAKES: &'static str;
+    /// The stages that it comes after, where the route has them.
+    const AFTER: &'static [&'static str] = &[];
     /// Names of the cautions that belong to it, see [`crate::caution`].
     const CAUTIONS: &'static [&'static str];
 
@@ -125,6 +128,9 @@ macro_rules! stages {
             pub(super) fn makes(&self) -> &'static str {
                 match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::MAKES),* }
             }
+            pub(super) fn after(&self) -> &'static [&'static str] {
+                match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::AFTER),* }
+            }
             pub(super) fn cautions(&self) -> &'static [&'static str] {
                 match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::CAUTIONS),* }
             }
@@ -156,6 +162,7 @@ stages!(
     card::Card,
     mule::Mule,
     twister::Twister,
+    winder::Winder,
     hank_scour::HankScour
 );
 

@@ -62,6 +62,7 @@ impl Stage for Mule<Place> {
     const SUMMARY: &'static str = "Spins the slubbing into singles: draft, twist, wheels.";
     const MAKES: &'static str = "singles";
     const CAUTIONS: &'static [&'static str] = &["mule", "wheels"];
+    const AFTER: &'static [&'static str] = &["card"];
     const SINKS: Sinks =
         Sinks { fibre: "slubbing and yarn waste", water: "air", fat: "air", vegetable: "fly" };
 

@@ -53,6 +53,7 @@ impl Stage for Twister<Place> {
     const SUMMARY: &'static str = "Twists the singles together: folding twist and its wheel.";
     const MAKES: &'static str = "folded yarn";
     const CAUTIONS: &'static [&'static str] = &["wheels"];
+    const AFTER: &'static [&'static str] = &["mule"];
     const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };
 
     fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
