@@ -13,6 +13,8 @@ pub enum ErrorKind {
     Range,
     /// A plan or its lot file is wrong.
     Plan,
+    /// A call omits an input that is needed, names one that there is not, or gives one twice.
+    Call,
 }
 
 /// Says what was given, what was wanted, where, and what to write instead.
@@ -41,6 +43,23 @@ impl Error {
     /// A wrong plan or lot file.
     pub fn plan(message: impl Into<String>) -> Self {
         Error { kind: ErrorKind::Plan, message: message.into() }
+    }
+    /// An input that is needed and was not given: its name, what it is, how one would write it.
+    pub fn missing(name: &str, meaning: &str, example: &str) -> Self {
+        Error::call(format!("{name} ({meaning}) is missing; write {name}={example}"))
+    }
+    /// An input that nobody asks for; `of` is what was called, `known` what it asks.
+    pub fn no_input(of: &str, name: &str, known: &[&str]) -> Self {
+        let near = or_near(name, known);
+        Error::call(format!("{of} has no input '{name}'{near} Its inputs: {}", known.join(", ")))
+    }
+    /// An input that was given twice.
+    pub fn twice(name: &str) -> Self {
+        Error::call(format!("{name} was given twice; omit one"))
+    }
+    /// A wrong call.
+    pub fn call(message: impl Into<String>) -> Self {
+        Error { kind: ErrorKind::Call, message: message.into() }
     }
     /// A name that is none of those known.
     pub fn no_such(name: &str, known: &[&str]) -> Self {
@@ -75,6 +94,12 @@ pub(crate) fn unreadable(error: &std::io::Error) -> String {
         std::io::ErrorKind::InvalidData => "cannot be read: it is not a UTF-8 text".to_owned(),
         _ => format!("cannot be read: {error}"),
     }
+}
+
+/// The end of a sentence that names a word that is not known: the nearest of the known ones, if any is near.
+pub(crate) fn or_near(word: &str, known: &[&str]) -> String {
+    did_you_mean(word, known.iter().copied())
+        .map_or_else(|| ".".to_owned(), |near| format!("; did you mean '{near}'?"))
 }
 
 /// The nearest of the known words to one that is not known, quoted for a message.

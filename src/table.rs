@@ -132,6 +132,15 @@ impl Align {
 }
 
 impl Block {
+    /// A table with a heading.
+    pub(crate) fn of(
+        title: impl Into<String>,
+        columns: &[(&str, Align)],
+        rows: Vec<Vec<String>>,
+    ) -> Block {
+        let columns = columns.iter().map(|(name, align)| ((*name).to_owned(), *align)).collect();
+        Block { title: title.into(), columns, rows, ..Block::default() }
+    }
     /// What can do harm, with the head that says what cautions are.
     pub(crate) fn cautions<'c>(cautions: impl Iterator<Item = &'c Caution>) -> Option<Block> {
         Block::caution_lines(cautions.map(|caution| caution.line(&[])).collect())

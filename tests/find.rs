@@ -8,7 +8,7 @@ use hankwise::catalogue::{self, Entry, EntryKind, Face, Found, find};
 fn first(words: &str, most: usize) -> Vec<String> {
     let found = find(words, None);
     let said = |entry: &Entry| format!("{} {}", entry.kind(), entry.name());
-    found.hits().iter().take(most).map(|hit| said(&hit.entry)).collect()
+    found.hits().iter().take(most).map(said).collect()
 }
 
 /// What people of the trade type, and what must be among the first ten hits.
@@ -86,11 +86,11 @@ fn the_order_and_number_of_words_do_not_matter() {
 fn a_name_comes_before_a_description() {
     for formula in catalogue::formulas() {
         let found = find(formula.name, None);
-        assert_eq!(found.hits()[0].entry.name(), formula.name);
+        assert_eq!(found.hits()[0].name(), formula.name);
     }
     for table in catalogue::tables() {
         let found = find(table.name, Some(EntryKind::Table));
-        assert_eq!(found.hits()[0].entry.name(), table.name);
+        assert_eq!(found.hits()[0].name(), table.name);
     }
 }
 
@@ -103,7 +103,7 @@ fn every_unit_and_every_count_is_found_by_each_of_its_names() {
         }
         for name in [entry.name()].iter().chain(entry.other_names()) {
             let found = find(name, Some(entry.kind()));
-            if !found.hits().iter().any(|hit| hit.entry.name() == entry.name()) {
+            if !found.hits().iter().any(|hit| hit.name() == entry.name()) {
                 missed.push(format!("{} {name}", entry.kind()));
             }
         }
@@ -148,12 +148,19 @@ fn narrow(found: &Found, words: &str) {
 }
 
 #[test]
+fn every_kind_has_its_own_word() {
+    assert!(EntryKind::all().enumerate().all(|(place, kind)| kind as usize == place));
+    let words: std::collections::BTreeSet<_> = EntryKind::all().map(EntryKind::word).collect();
+    assert_eq!(words.len(), EntryKind::all().count());
+}
+
+#[test]
 fn all_fits_into_80_columns() {
     for (words, _) in MEANT {
         narrow(&find(words, None), words);
     }
     narrow(&find("", None), "");
-    for kind in EntryKind::ALL {
+    for kind in EntryKind::all() {
         narrow(&find("", Some(kind)), kind.word());
         assert_eq!(EntryKind::named(kind.word()), Some(kind));
     }
@@ -174,8 +181,7 @@ fn all_fits_into_80_columns() {
 fn without_words_the_kinds_are_counted() {
     let all = find("", None);
     let kinds: Vec<EntryKind> = all.kinds().iter().map(|(kind, _)| *kind).collect();
-    let wanted: Vec<EntryKind> =
-        EntryKind::ALL.into_iter().filter(|kind| *kind != EntryKind::Row).collect();
+    let wanted: Vec<EntryKind> = EntryKind::all().filter(|kind| *kind != EntryKind::Row).collect();
     assert_eq!(kinds, wanted);
     let text = all.text(Face::Command, false);
     for (kind, count) in all.kinds() {

@@ -302,14 +302,14 @@ fn contractions_that_cannot_be() {
 
 #[test]
 fn wheels_that_cannot_be() {
-    use ErrorKind::{Notation, Range, Unit};
+    use ErrorKind::{Call, Notation, Range, Unit};
     use hankwise::mill::CHANGE_WHEEL;
     let refused = |given: &[(&str, &str)]| CHANGE_WHEEL.solve_texts(given).map(|_| ()).unwrap_err();
     let of = |constant: &str, wanted: &str, wheels: &str| {
         refused(&[("twist_constant", constant), ("wanted_twist", wanted), ("wheels", wheels)])
     };
     let none = refused(&[("twist_constant", "4320 tpi"), ("wanted_twist", "9 tpi")]);
-    says(&none, Notation, &["wheels (wheels owned, teeth) is missing", "[50, 54, 58]"]);
+    says(&none, Call, &["wheels (wheels owned, teeth) is missing", "[50, 54, 58]"]);
     says(&of("4320 tpi", "9 tpi", "34.5"), Range, &["whole teeth", "34.5"]);
     says(&of("4320 tpi", "9 tpi", "40, 0"), Range, &["0 is not a part"]);
     says(&of("4320 tpi", "0 tpi", "40"), Range, &["wanted_twist", "0 tpi is not possible"]);

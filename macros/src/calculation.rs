@@ -6,7 +6,7 @@ use syn::parse::{Parse, ParseStream};
 use syn::punctuated::Punctuated;
 use syn::{Error, Expr, FnArg, Ident, ItemFn, LitStr, Path, ReturnType, Token, Type};
 
-use crate::words::{bare, documentation, home, number};
+use crate::words::{LISTS, bare, documentation, home, number};
 
 /// What stands in the brackets of `#[calculation(…)]`.
 pub(crate) struct Card {
@@ -16,8 +16,6 @@ pub(crate) struct Card {
     report: Option<Path>,
     lists: [Vec<Expr>; 4],
 }
-
-const LISTS: [&str; 4] = ["sources", "limits", "slips", "cautions"];
 
 impl Parse for Card {
     fn parse(input: ParseStream<'_>) -> syn::Result<Self> {

@@ -5,298 +5,124 @@ use quote::quote;
 use syn::ext::IdentExt;
 use syn::parse::{Parse, ParseStream};
 use syn::punctuated::Punctuated;
-use syn::{
-    Attribute, Data, DeriveInput, Error, Expr, Fields, ItemEnum, LitStr, RangeLimits, Token, Type,
-    parenthesized,
-};
+use syn::{Attribute, Data, DeriveInput, Error, Fields, ItemEnum, LitStr, Token, Type};
 
-use crate::words::{
-    attribute, bare, documentation, home, inside, last_name, meaning, number, snake,
-};
-
-/// What stands in `#[q("T", 10.0..=2000.0, …)]`.
-struct Card {
-    symbol: Expr,
-    low: Tokens,
-    high: Tokens,
-    or: Option<Expr>,
-    like: Expr,
-    basis: Expr,
-    zero: bool,
-    broken: bool,
-    half_digit_of: Option<LitStr>,
-}
-
-/// The key of the custom of the trade: the basis of a usual range where none is given.
-pub(crate) fn custom() -> Expr {
-    syn::parse_quote!("practice")
-}
-/// The key of what is from memory.
-pub(crate) fn memory() -> Expr {
-    syn::parse_quote!("memory")
-}
-
-/// A range: `10.0..=2000.0`, or `..` where none is usual.
-struct Usual(Tokens, Tokens);
-
-impl Parse for Usual {
-    fn parse(input: ParseStream<'_>) -> syn::Result<Self> {
-        let wanted = "expected the usual range, such as 10.0..=2000.0, or .. where none is usual";
-        match input.parse()? {
-            Expr::Range(range) => match (range.start, range.limits, range.end) {
-                (Some(low), RangeLimits::Closed(_), Some(high)) => {
-                    Ok(Usual(quote!(#low), quote!(#high)))
-                }
-                (None, _, None) => Ok(Usual(quote!(f64::NEG_INFINITY), quote!(f64::INFINITY))),
-                (_, limits, _) => Err(Error::new_spanned(limits, wanted)),
-            },
-            other => Err(Error::new_spanned(other, wanted)),
-        }
-    }
-}
-
-impl Parse for Card {
-    fn parse(input: ParseStream<'_>) -> syn::Result<Self> {
-        let symbol = input.parse()?;
-        input.parse::<Token![,]>()?;
-        let Usual(low, high) = input.parse()?;
-        let text = |text: &str| -> Expr { syn::parse_quote!(#text) };
-        let mut card = Card {
-            symbol,
-            low,
-            high,
-            or: None,
-            like: text(""),
-            basis: custom(),
-            zero: false,
-            broken: false,
-            half_digit_of: None,
-        };
-        while !input.is_empty() {
-            input.parse::<Token![,]>()?;
-            if input.is_empty() {
-                break;
-            }
-            let word = input.call(Ident::parse_any)?;
-            match word.to_string().as_str() {
-                "zero" => card.zero = true,
-                "broken" => card.broken = true,
-                "memory" => card.basis = memory(),
-                "or" => {
-                    input.parse::<Token![=]>()?;
-                    card.or = Some(input.parse()?);
-                }
-                "like" => {
-                    input.parse::<Token![=]>()?;
-                    card.like = input.parse()?;
-                }
-                "half_digit_of" => {
-                    input.parse::<Token![=]>()?;
-                    card.half_digit_of = Some(input.parse()?);
-                }
-                "basis" => {
-                    input.parse::<Token![=]>()?;
-                    card.basis = input.parse()?;
-                }
-                _ => {
-                    return Err(Error::new(
-                        word.span(),
-                        "expected or = 0.0, like = \"…\", basis = \"…\", memory, zero or broken",
-                    ));
-                }
-            }
-        }
-        Ok(card)
-    }
-}
-
-impl Card {
-    fn of(attrs: &[Attribute], name: &Ident) -> syn::Result<Card> {
-        let card = attribute(attrs, "q").ok_or_else(|| {
-            Error::new(
-                name.span(),
-                "symbol and usual range are missing: #[q(\"T\", 10.0..=2000.0)]",
-            )
-        })?;
-        card.parse_args()
-    }
-    /// The input as data.
-    fn input(&self, name: &str, meaning: &str, kind: &Ident, optional: bool) -> Tokens {
-        let home = home();
-        let Card { symbol, low, high, or, like, basis, zero, broken, half_digit_of } = self;
-        let presence = match or {
-            Some(or) => quote!(#home::Presence::Default(#or)),
-            None if optional || half_digit_of.is_some() => quote!(#home::Presence::Optional),
-            None => quote!(#home::Presence::Needed),
-        };
-        let zero = or.as_ref().map_or_else(|| quote!(#zero), |or| quote!(#zero || #or == 0.0));
-        let whole = kind == "Count" && !broken;
-        quote!(#home::Input {
-            name: #name,
-            symbol: #symbol,
-            meaning: #meaning,
-            kind: ::hankwise::quantity::Kind::#kind,
-            usual: (#low, #high),
-            basis: #basis,
-            like: #like,
-            presence: #presence,
-            zero: #zero,
-            whole: #whole,
-        })
-    }
-}
+use crate::asked::{Adjusted, Card, Usual};
+use crate::words::{attribute, bare, home, inside, last_name, meaning, number, opened, snake};
 
 /// What is made of one field or one way of a choice.
 struct Part {
     /// The item as data.
     item: Tokens,
-    /// How it is read from the source.
+    /// How it is read from the source, where the number is a place.
     take: Tokens,
     /// How it is turned into another number; `it` is a reference to the field.
     map: Tokens,
 }
 
-/// One adjusted input: `loss(0.01..=0.05, memory)`.
-struct Adjusted {
-    name: Ident,
-    usual: Usual,
-    basis: Expr,
-}
-
-impl Parse for Adjusted {
-    fn parse(input: ParseStream<'_>) -> syn::Result<Self> {
-        let name = input.parse()?;
-        let inside;
-        parenthesized!(inside in input);
-        let usual = inside.parse()?;
-        let mut basis = custom();
-        if !inside.is_empty() {
-            inside.parse::<Token![,]>()?;
-            let word: Ident = inside.parse()?;
-            if word == "memory" {
-                basis = memory();
-            } else {
-                inside.parse::<Token![=]>()?;
-                basis = inside.parse()?;
-            }
+impl Part {
+    /// What the source answers as it stands: `ask` is its question, for what has to be given `needed_` it.
+    fn plain(variant: &str, card: &Tokens, ask: &str, needed: bool) -> Part {
+        let (home, variant, ask) = (home(), word(variant), asks(ask, needed));
+        Part {
+            item: quote!(#home::Item::#variant(#card)),
+            take: quote!(#home::Source::#ask(source, &#card)?),
+            map: quote!(it.clone()),
         }
-        Ok(Adjusted { name, usual, basis })
     }
 }
 
-/// The attribute's arguments, where it has any.
-fn arguments<T: Parse>(attr: &Attribute) -> syn::Result<Vec<T>> {
-    match &attr.meta {
-        syn::Meta::Path(_) => Ok(Vec::new()),
-        _ => Ok(attr
-            .parse_args_with(Punctuated::<T, Token![,]>::parse_terminated)?
-            .into_iter()
-            .collect()),
-    }
+fn word(text: &str) -> Ident {
+    Ident::new(text, proc_macro2::Span::call_site())
+}
+
+/// The question to the source for what may be omitted or has to be given.
+fn asks(ask: &str, needed: bool) -> Ident {
+    word(&if needed { format!("needed_{ask}") } else { ask.to_owned() })
+}
+
+/// The map of what stands in an option, where it does.
+fn within(optional: bool, map: Tokens) -> Tokens {
+    if optional { quote!(it.as_ref().map(|it| #map)) } else { map }
 }
 
 fn group(attr: &Attribute, ty: &Type) -> syn::Result<Part> {
     let home = home();
-    let optional = inside(ty, "Option");
-    let whole = optional.unwrap_or(ty);
-    let (path, is_optional) = (bare(whole)?, optional.is_some());
-    let mut adjust = Vec::new();
-    for Adjusted { name, usual: Usual(low, high), basis } in arguments(attr)? {
+    let (whole, optional) = opened(ty);
+    let adjusted = match &attr.meta {
+        syn::Meta::Path(_) => Punctuated::new(),
+        _ => attr.parse_args_with(Punctuated::<Adjusted, Token![,]>::parse_terminated)?,
+    };
+    let adjust = adjusted.iter().map(|Adjusted { name, usual: Usual(low, high), basis }| {
         let name = name.to_string();
-        adjust.push(quote!(#home::Adjust { name: #name, usual: (#low, #high), basis: #basis }));
-    }
-    let card = |items: Tokens| quote!(#home::Group { optional: #is_optional, adjust: &[#(#adjust),*], items: #items });
-    let item = card(quote!(<#whole>::ITEMS));
-    // Where it is read the number is a place.
-    let group = card(quote!(#path::<#home::Place>::ITEMS));
+        quote!(#home::Adjust { name: #name, usual: (#low, #high), basis: #basis })
+    });
+    let card = quote!(#home::Group {
+        optional: #optional, adjust: &[#(#adjust),*], items: <#whole>::ITEMS,
+    });
     let take = quote!({
         #home::Source::open(source, &group);
-        let taken = #path::take(source)?;
+        let taken = <#whole>::take(source)?;
         #home::Source::close(source);
         taken
     });
-    let (take, map) = if is_optional {
-        (
-            quote!(if #home::Source::any(source, group.items)? { Some(#take) } else { None }),
-            quote!(it.as_ref().map(|it| it.map(to))),
-        )
+    let take = if optional {
+        quote!(if #home::Source::any(source, group.items)? { Some(#take) } else { None })
     } else {
-        (take, quote!(it.map(to)))
+        take
     };
-    let take = quote!({ let group = #group; #take });
-    Ok(Part { item: quote!(#home::Item::Group(#item)), take, map })
+    Ok(Part {
+        item: quote!(#home::Item::Group(#card)),
+        take: quote!({ let group = #card; #take }),
+        map: within(optional, quote!(it.map(to))),
+    })
 }
 
 fn one_of(attr: &Attribute, ty: &Type) -> syn::Result<Part> {
     let home = home();
     let what: LitStr = attr.parse_args()?;
-    let optional = inside(ty, "Option");
-    let whole = optional.unwrap_or(ty);
-    let (path, needed) = (bare(whole)?, optional.is_none());
-    let item = quote!(#home::Item::Choice(#home::Choice {
-        what: #what, needed: #needed, ways: <#whole>::ITEMS,
-    }));
-    let choice = quote!(#home::Choice {
-        what: #what, needed: #needed, ways: #path::<#home::Place>::ITEMS,
-    });
-    let (take, map) = if needed {
-        (
-            quote!({
-                let way = #home::Source::needed_way(source, &#choice)?;
-                #path::take_way(way, source)?
-            }),
-            quote!(it.map(to)),
-        )
+    let (whole, optional) = opened(ty);
+    let needed = !optional;
+    let card = quote!(#home::Choice { what: #what, needed: #needed, ways: <#whole>::ITEMS });
+    let ask = asks("way", needed);
+    let way = quote!(#home::Source::#ask(source, &#card)?);
+    let take = if optional {
+        quote!(match #way {
+            Some(way) => Some(<#whole>::take_way(way, source)?),
+            None => None,
+        })
     } else {
-        (
-            quote!(match #home::Source::way(source, &#choice)? {
-                Some(way) => Some(#path::take_way(way, source)?),
-                None => None,
-            }),
-            quote!(it.as_ref().map(|it| it.map(to))),
-        )
+        quote!({ let way = #way; <#whole>::take_way(way, source)? })
     };
-    Ok(Part { item, take, map })
+    let item = quote!(#home::Item::Choice(#card));
+    Ok(Part { item, take, map: within(optional, quote!(it.map(to))) })
 }
 
 fn rows(name: &str, meaning: &str, ty: &Type) -> syn::Result<Part> {
     let home = home();
-    let (needed, list) = match inside(ty, "Option") {
-        Some(list) => (false, list),
-        None => (true, ty),
-    };
+    let (list, optional) = opened(ty);
+    let needed = !optional;
     let row = inside(list, "Vec")
         .ok_or_else(|| Error::new_spanned(ty, "expected Vec<…> or Option<Vec<…>>"))?;
-    let path = bare(row)?;
-    let card = |row: Tokens| {
-        quote!(#home::Rows {
-            name: #name, meaning: #meaning, label: #row::LABEL, items: #row::ITEMS, needed: #needed,
-        })
-    };
-    let item_card = card(quote!(<#row>));
-    let take_card = card(quote!(#path::<#home::Place>));
-    let number = if needed { quote!(needed_rows) } else { quote!(rows) };
+    let card = quote!(#home::Rows {
+        name: #name, meaning: #meaning, label: <#row>::LABEL, items: <#row>::ITEMS, needed: #needed,
+    });
+    let ask = asks("rows", needed);
+    let all =
+        if optional { quote!(if all.is_empty() { None } else { Some(all) }) } else { quote!(all) };
     let take = quote!({
-        let rows = #take_card;
-        let number = #home::Source::#number(source, &rows)?;
+        let rows = #card;
+        let number = #home::Source::#ask(source, &rows)?;
         let mut all = Vec::with_capacity(number);
         for row in 0..number {
             #home::Source::enter(source, &rows, row)?;
-            all.push(#path::take(source)?);
+            all.push(<#row>::take(source)?);
             #home::Source::leave(source);
         }
-        all
+        #all
     });
-    let map = quote!(it.iter().map(|it| it.map(to)).collect());
-    let (take, map) = if needed {
-        (take, map)
-    } else {
-        (
-            quote!({ let all = #take; if all.is_empty() { None } else { Some(all) } }),
-            quote!(it.as_ref().map(|it| #map)),
-        )
-    };
-    Ok(Part { item: quote!(#home::Item::Rows(#item_card)), take, map })
+    let map = within(optional, quote!(it.iter().map(|it| it.map(to)).collect()));
+    Ok(Part { item: quote!(#home::Item::Rows(#card)), take, map })
 }
 
 /// `#[parts("delivery_wheel", Count, "[32, 34, 36]")]`
@@ -316,111 +142,68 @@ impl Parse for PartsCard {
     }
 }
 
-fn parts(attr: &Attribute, name: &str, meaning: &str, ty: &Type) -> syn::Result<Part> {
+fn parts(attr: &Attribute, name: &str, meaning: &str, needed: bool) -> syn::Result<Part> {
     let home = home();
     let PartsCard { set, kind, like } = attr.parse_args()?;
-    let needed = inside(ty, "Option").is_none();
     let card = quote!(#home::PartsInput {
         name: #name, set: #set, meaning: #meaning,
         kind: ::hankwise::quantity::Kind::#kind, like: #like, needed: #needed,
     });
-    let ask = if needed { quote!(needed_parts) } else { quote!(parts) };
-    Ok(Part {
-        item: quote!(#home::Item::Parts(#card)),
-        take: quote!(#home::Source::#ask(source, &#card)?),
-        map: quote!(it.clone()),
-    })
+    Ok(Part::plain("Parts", &card, "parts", needed))
 }
 
-fn word(name: &str, meaning: &str, ty: &Type) -> syn::Result<Part> {
+fn one_word(name: &str, meaning: &str, ty: &Type) -> Part {
     let home = home();
-    let optional = inside(ty, "Option");
-    let path = bare(optional.unwrap_or(ty))?;
+    let (whole, optional) = opened(ty);
     // Of a word that may be omitted none is taken by itself.
-    let default = if optional.is_some() { quote!(Some(0)) } else { quote!(#path::DEFAULT) };
+    let default = if optional { quote!(Some(0)) } else { quote!(<#whole>::DEFAULT) };
     let card = quote!(#home::Word {
-        name: #name, meaning: #meaning, words: #path::WORDS, default: #default,
+        name: #name, meaning: #meaning, words: <#whole>::WORDS, default: #default,
     });
-    let take = if optional.is_some() {
-        quote!(#home::Source::word(source, &#card)?.map(#path::at))
-    } else {
-        quote!(#path::at(#home::Source::needed_word(source, &#card)?))
-    };
-    Ok(Part { item: quote!(#home::Item::Word(#card)), take, map: quote!(*it) })
-}
-
-fn text(name: &str, meaning: &str, ty: &Type) -> Part {
-    let home = home();
-    let needed = inside(ty, "Option").is_none();
-    let card = quote!(#home::Text { name: #name, meaning: #meaning, needed: #needed });
-    let ask = if needed { quote!(needed_text) } else { quote!(text) };
-    Part {
-        item: quote!(#home::Item::Text(#card)),
-        take: quote!(#home::Source::#ask(source, &#card)?),
-        map: quote!(it.clone()),
-    }
+    let Part { item, take, .. } = Part::plain("Word", &card, "word", !optional);
+    let take = if optional { quote!(#take.map(<#whole>::at)) } else { quote!(<#whole>::at(#take)) };
+    Part { item, take, map: quote!(*it) }
 }
 
 fn quantity(attrs: &[Attribute], name: &Ident, words: &str, ty: &Type) -> syn::Result<Part> {
     let home = home();
     let card = Card::of(attrs, name)?;
-    let optional = inside(ty, "Option");
-    let held = optional.unwrap_or(ty);
+    let (held, optional) = opened(ty);
     let list = inside(held, "Vec");
-    let kind = last_name(list.unwrap_or(held))?;
-    let path = bare(list.unwrap_or(held))?;
-    let text = name.unraw().to_string();
-    let input = card.input(&text, words, &kind, optional.is_some());
-    let ask = |ask: &str| {
-        let ask = Ident::new(ask, name.span());
+    let one = list.unwrap_or(held);
+    let path = bare(one)?;
+    let input = card.input(&name.unraw().to_string(), words, &last_name(one)?, optional);
+    let (variant, ask) = match list {
+        Some(_) => (word("List"), asks("list", !optional)),
+        None if optional => (word("One"), word("one")),
+        None => (word("One"), word("needed")),
+    };
+    let (take, map) = match list {
+        Some(_) => (
+            quote!(found.into_iter().map(<#one>::base).collect()),
+            quote!(it.iter().map(|it| #path::base(to(it.inner()))).collect()),
+        ),
+        None => (quote!(<#one>::base(found)), quote!(#path::base(to(it.inner())))),
+    };
+    let found = if let Some(of) = &card.half_digit_of {
+        quote!(#home::Source::or_half_digit(source, &#input, #of)?)
+    } else {
         quote!(#home::Source::#ask(source, &#input)?)
     };
-    let members = quote!(.into_iter().map(#path::base).collect());
-    let (take, map) = match (list.is_some(), optional.is_some(), &card.or) {
-        (false, false, None) => {
-            let place = match &card.half_digit_of {
-                Some(of) => quote!(#home::Source::or_half_digit(source, &#input, #of)?),
-                None => ask("needed"),
-            };
-            (quote!(#path::base(#place)), quote!(#path::base(to(it.inner()))))
+    let take = match &card.or {
+        Some(or) if list.is_none() && !optional => {
+            quote!(<#one>::base(#home::Source::or(source, &#input, #or)?))
         }
-        (false, false, Some(or)) => (
-            quote!(#path::base(#home::Source::or(source, &#input, #or)?)),
-            quote!(#path::base(to(it.inner()))),
-        ),
-        (false, true, None) => {
-            let place = ask("one");
-            (
-                quote!(#place.map(#path::base)),
-                quote!(it.as_ref().map(|it| #path::base(to(it.inner())))),
-            )
-        }
-        (true, false, None) => {
-            let places = ask("needed_list");
-            (
-                quote!(#places #members),
-                quote!(it.iter().map(|it| #path::base(to(it.inner()))).collect()),
-            )
-        }
-        (true, true, None) => {
-            let places = ask("list");
-            (
-                quote!(#places.map(|all| all #members)),
-                quote!(it.as_ref().map(|all| {
-                    all.iter().map(|it| #path::base(to(it.inner()))).collect()
-                })),
-            )
-        }
-        (_, _, Some(_)) => {
-            return Err(Error::new(name.span(), "a default goes with a plain quantity"));
-        }
+        Some(_) => return Err(Error::new(name.span(), "a default goes with a plain quantity")),
+        None if optional => quote!(#found.map(|found| #take)),
+        None => quote!({ let found = #found; #take }),
     };
-    let item = if list.is_some() { quote!(List) } else { quote!(One) };
-    Ok(Part { item: quote!(#home::Item::#item(#input)), take, map })
+    let item = quote!(#home::Item::#variant(#input));
+    Ok(Part { item, take, map: within(optional, map) })
 }
 
 fn part(attrs: &[Attribute], name: &Ident, ty: &Type) -> syn::Result<Part> {
-    let text_name = name.unraw().to_string();
+    let text = name.unraw().to_string();
     if let Some(attr) = attribute(attrs, "group") {
         return group(attr, ty);
     }
@@ -428,29 +211,30 @@ fn part(attrs: &[Attribute], name: &Ident, ty: &Type) -> syn::Result<Part> {
         return one_of(attr, ty);
     }
     let words = meaning(attrs, name)?;
+    let (held, optional) = opened(ty);
     if attribute(attrs, "rows").is_some() {
-        return rows(&text_name, &words, ty);
+        return rows(&text, &words, ty);
     }
     if let Some(attr) = attribute(attrs, "parts") {
-        return parts(attr, &text_name, &words, ty);
+        return parts(attr, &text, &words, !optional);
     }
     if attribute(attrs, "word").is_some() {
-        return word(&text_name, &words, ty);
+        return Ok(one_word(&text, &words, ty));
     }
     if attribute(attrs, "q").is_some() {
         return quantity(attrs, name, &words, ty);
     }
-    let held = inside(ty, "Option").unwrap_or(ty);
+    let (home, needed) = (home(), !optional);
     match last_name(held)?.to_string().as_str() {
-        "String" => Ok(text(&text_name, &words, ty)),
-        "bool" => {
-            let home = home();
-            Ok(Part {
-                item: quote!(#home::Item::Flag(#text_name, #words)),
-                take: quote!(#home::Source::flag(source, #text_name)?),
-                map: quote!(*it),
-            })
+        "String" => {
+            let card = quote!(#home::Text { name: #text, meaning: #words, needed: #needed });
+            Ok(Part::plain("Text", &card, "text", needed))
         }
+        "bool" => Ok(Part {
+            item: quote!(#home::Item::Flag(#text, #words)),
+            take: quote!(#home::Source::flag(source, #text)?),
+            map: quote!(*it),
+        }),
         _ => Err(Error::new(
             name.span(),
             "expected #[q(…)], #[group], #[one_of(\"…\")], #[rows], #[parts(…)] or #[word]",
@@ -509,6 +293,8 @@ fn of_struct(input: &DeriveInput, fields: &Fields) -> syn::Result<Tokens> {
         impl #name<#home::Place> {
             /// Reads it.
             #vis fn take(source: &mut impl #home::Source) -> ::hankwise::Result<Self> {
+                #[allow(dead_code)]
+                type #n = #home::Place;
                 let _ = &source;
                 Ok(#name { #(#takes),* })
             }
@@ -558,44 +344,9 @@ fn of_choice(input: &ItemEnum) -> syn::Result<Tokens> {
         impl #name<#home::Place> {
             /// Reads the way that was taken.
             #vis fn take_way(way: usize, source: &mut impl #home::Source) -> ::hankwise::Result<Self> {
+                #[allow(dead_code)]
+                type #n = #home::Place;
                 Ok(match way { #(#takes),* })
-            }
-        }
-    })
-}
-
-/// `#[derive(Words)]`: a word out of several, from an enum without values.
-pub(crate) fn derive_words(input: &DeriveInput) -> syn::Result<Tokens> {
-    let Data::Enum(data) = &input.data else {
-        return Err(Error::new_spanned(input, "expected an enum"));
-    };
-    let (name, vis) = (&input.ident, &input.vis);
-    let (mut words, mut default) = (Vec::new(), quote!(None));
-    for (place, variant) in data.variants.iter().enumerate() {
-        let text = match attribute(&variant.attrs, "word") {
-            Some(attr) => attr.parse_args::<LitStr>()?.value(),
-            None => snake(&variant.ident),
-        };
-        let (says, _) = documentation(&variant.attrs);
-        words.push(quote!((#text, #says)));
-        if attribute(&variant.attrs, "default").is_some() {
-            default = quote!(Some(#place));
-        }
-    }
-    let variants: Vec<&Ident> = data.variants.iter().map(|v| &v.ident).collect();
-    let Some((last, others)) = variants.split_last() else {
-        return Err(Error::new_spanned(input, "expected at least one word"));
-    };
-    let arms = others.iter().enumerate().map(|(place, v)| quote!(#place => #name::#v,));
-    Ok(quote! {
-        impl #name {
-            /// The words, each with what it means.
-            #vis const WORDS: &'static [(&'static str, &'static str)] = &[#(#words),*];
-            /// The one that is taken when none is given.
-            #vis const DEFAULT: Option<usize> = #default;
-            /// The word at a place.
-            #vis const fn at(place: usize) -> Self {
-                match place { #(#arms)* _ => #name::#last }
             }
         }
     })

@@ -10,7 +10,8 @@ use syn::parse::{Parse, ParseStream};
 use syn::{Error, Expr, ItemFn, LitStr, RangeLimits, ReturnType, Token, bracketed, parenthesized};
 use syn::{Type, parse_quote};
 
-use crate::{Card, Input, expand, inputs};
+use crate::formula::{Card, Input, expand, inputs};
+use crate::words::LISTS;
 
 /// What stands in the brackets of `#[inverse(…)]`.
 struct Inverse {
@@ -82,7 +83,7 @@ impl Parse for Inverse {
                 break;
             }
             let list = input.call(Ident::parse_any)?;
-            let place = ["sources", "limits", "slips", "cautions"].iter().position(|l| list == l);
+            let place = LISTS.iter().position(|name| list == name);
             let Some(place) = place else {
                 let wanted = "expected sources = […], limits = […], slips = […] or cautions = […]";
                 return Err(Error::new(list.span(), wanted));
@@ -163,18 +164,15 @@ impl Inverse {
             #[doc = #summary]
             #vis fn #name #generics(#(#parameters),*) -> #ty #block
         );
-        let list =
-            |place: usize, own: &[Expr]| self.lists[place].clone().unwrap_or_else(|| own.to_vec());
-        let card = Card {
-            result: unknown.symbol.clone(),
-            sources: list(0, &card.sources),
-            limits: list(1, &card.limits),
-            slips: list(2, &card.slips),
-            cautions: list(3, &card.cautions),
-            lanes: card.lanes,
-        };
-        Ok((card, function))
+        let list = |place: usize| self.lists[place].as_ref().unwrap_or(&card.lists[place]).clone();
+        let lists = std::array::from_fn(list);
+        Ok((Card { result: unknown.symbol.clone(), lists, lanes: card.lanes }, function))
     }
+}
+
+/// The name in the brackets of `#[inverse(…)]`.
+pub(crate) fn name(brackets: Tokens) -> syn::Result<Ident> {
+    Ok(syn::parse2::<Inverse>(brackets)?.name)
 }
 
 /// The formulas that are one relation, and which of them is looked at.

@@ -5,7 +5,7 @@ use quote::quote;
 use syn::ext::IdentExt;
 use syn::{Attribute, Data, DeriveInput, Error, Expr, Lit, LitStr, Meta, Type};
 
-use crate::words::{attribute, home, inside, last_name, meaning, number};
+use crate::words::{attribute, home, inside, last_name, meaning, number, opened};
 
 /// The text of `#[name = "…"]`.
 fn text(attrs: &[Attribute], name: &str) -> syn::Result<Option<LitStr>> {
@@ -25,9 +25,7 @@ fn text(attrs: &[Attribute], name: &str) -> syn::Result<Option<LitStr>> {
 /// What is made of one field: its output as data, and how it is shown; `it` is a reference to it.
 fn field(attrs: &[Attribute], name: &syn::Ident, ty: &Type) -> syn::Result<(Tokens, Tokens)> {
     let home = home();
-    let optional = inside(ty, "Option");
-    let is_optional = optional.is_some();
-    let held = optional.unwrap_or(ty);
+    let (held, is_optional) = opened(ty);
     let each = |show: Tokens| {
         if is_optional { quote!(if let Some(it) = it { #show }) } else { show }
     };

@@ -4,6 +4,9 @@ use proc_macro2::{Ident, Span, TokenStream as Tokens};
 use quote::quote;
 use syn::{Attribute, Error, Expr, GenericArgument, Lit, Meta, PathArguments, Type};
 
+/// The lists on the card of a formula or a calculation.
+pub(crate) const LISTS: [&str; 4] = ["sources", "limits", "slips", "cautions"];
+
 /// The first paragraph of a doc comment, and the rest.
 pub(crate) fn documentation(attrs: &[Attribute]) -> (String, String) {
     let lines: Vec<String> = attrs
@@ -48,6 +51,11 @@ pub(crate) fn inside<'a>(ty: &'a Type, of: &str) -> Option<&'a Type> {
         Some(GenericArgument::Type(ty)) => Some(ty),
         _ => None,
     }
+}
+
+/// A type, and whether it stands in `Option<…>`.
+pub(crate) fn opened(ty: &Type) -> (&Type, bool) {
+    inside(ty, "Option").map_or((ty, false), |held| (held, true))
 }
 
 /// The last name of a type's path: `Mass` of `quantity::Mass<N>`.
@@ -97,4 +105,13 @@ pub(crate) fn number(generics: &syn::Generics, span: Span) -> syn::Result<Ident>
 /// Where the crate keeps what the macros refer to.
 pub(crate) fn home() -> Tokens {
     quote!(::hankwise::calculation)
+}
+
+/// The key of the custom of the trade: the basis of a usual range where none is given.
+pub(crate) fn custom() -> Expr {
+    syn::parse_quote!("practice")
+}
+/// The key of what is from memory.
+pub(crate) fn memory() -> Expr {
+    syn::parse_quote!("memory")
 }

@@ -19,6 +19,7 @@ from hankwise import plan
 from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (
     Calculation,
+    CallError,
     Capability,
     Chart,
     ColourOrder,
@@ -65,6 +66,7 @@ from hankwise._hankwise import (
 
 __all__ = [
     "Calculation",
+    "CallError",
     "Capability",
     "Chart",
     "ColourOrder",

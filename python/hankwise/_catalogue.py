@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from hankwise._hankwise import Calculation, Formula, _calculation, _formula, find
+from hankwise._hankwise import Calculation, Formula, _calc, find
 from hankwise._hankwise import calculations as _calculations
 from hankwise._hankwise import formulas as _formulas
 
@@ -10,8 +10,23 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any, NoReturn
 
+    from hankwise._hankwise import _Kind
 
-class _Fixed:
+
+class _Shown:
+    """Show a mapping as a table of what the search finds of its kind."""
+
+    _kind: _Kind
+
+    def __repr__(self) -> str:
+        """Show what there is as a table."""
+        return repr(find(kind=self._kind))
+
+    def _repr_html_(self) -> str:
+        return find(kind=self._kind)._repr_html_()
+
+
+class _Fixed(_Shown):
     """What a mapping that does not change refuses. Without `typing`, which is slow to import."""
 
     _own = ""
@@ -27,20 +42,14 @@ class Formulas(_Fixed, dict[str, "Formula[...]"]):
     """The formulas by name; shows itself as a table. `hankwise.find` searches them."""
 
     _own = "a formula of your own is a function"
+    _kind = "formula"
 
     def __reduce__(self) -> tuple[type[Formulas], tuple[dict[str, Formula[...]]]]:
         return type(self), (dict(self),)
 
     def __missing__(self, name: str) -> Formula[...]:
         """Refuse a name that is not there, naming the nearest."""
-        return _formula(name)
-
-    def __repr__(self) -> str:
-        """Show the formulas as a table."""
-        return repr(find(kind="formula"))
-
-    def _repr_html_(self) -> str:
-        return find(kind="formula")._repr_html_()
+        return _calc(name, "formula")
 
 
 class Calculations(_Fixed, dict[str, "Calculation[..., Any]"]):
@@ -52,20 +61,14 @@ class Calculations(_Fixed, dict[str, "Calculation[..., Any]"]):
     """
 
     _own = "a calculation of your own is a function"
+    _kind = "calculation"
 
     def __reduce__(self) -> tuple[type[Calculations], tuple[dict[str, Calculation[..., Any]]]]:
         return type(self), (dict(self),)
 
     def __missing__(self, name: str) -> Calculation[..., Any]:
         """Refuse a name that is not there, naming the nearest."""
-        return _calculation(name)
-
-    def __repr__(self) -> str:
-        """Show the calculations as a table."""
-        return repr(find(kind="calculation"))
-
-    def _repr_html_(self) -> str:
-        return find(kind="calculation")._repr_html_()
+        return _calc(name, "calculation")
 
 
 formulas = Formulas(sorted(_formulas.items()))

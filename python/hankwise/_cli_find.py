@@ -6,22 +6,10 @@ import json
 from typing import TYPE_CHECKING, Any
 
 import hankwise as hw
+from hankwise._hankwise import _kinds
 
 if TYPE_CHECKING:
     import argparse
-
-_KINDS = (
-    "formula",
-    "calculation",
-    "function",
-    "stage",
-    "table",
-    "row",
-    "count",
-    "reed",
-    "unit",
-    "weave",
-)
 
 
 class Nothing(hw.HankwiseError):
@@ -38,7 +26,7 @@ def add(commands: Any, own: argparse.ArgumentParser) -> None:
         "prints the table, with words the rows that have them.",
     )
     find.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
-    find.add_argument("--kind", metavar="KIND", help=f"only one kind: {', '.join(_KINDS)}")
+    find.add_argument("--kind", metavar="KIND", help=f"only one kind: {', '.join(_kinds)}")
     find.add_argument("--all", action="store_true", help="print all hits, not the best ten")
     find.add_argument("--json", action="store_true", help="print JSON for other programs")
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 
-from hankwise._hankwise import UnitError, _count, _count_symbols, find
+from hankwise._catalogue import _Shown
+from hankwise._hankwise import UnitError, _count, _count_symbols
 
 TYPE_CHECKING = False
 if TYPE_CHECKING:
@@ -12,7 +13,7 @@ if TYPE_CHECKING:
     from typing import Any
 
 
-class Counts(Mapping[str, "dict[str, Any]"]):
+class Counts(_Shown, Mapping[str, "dict[str, Any]"]):
     """The count systems by name, those of one's own last; shows itself as a table.
 
     >>> import hankwise as hw
@@ -21,6 +22,8 @@ class Counts(Mapping[str, "dict[str, Any]"]):
     >>> hw.find("scotland 1917", kind="count").names
     ['galashiels-cut']
     """
+
+    _kind = "count"
 
     def __getitem__(self, name: str) -> dict[str, Any]:
         """Give the row of a system, by any of its names."""
@@ -36,13 +39,6 @@ class Counts(Mapping[str, "dict[str, Any]"]):
     def __len__(self) -> int:
         """Count the systems."""
         return len(_count_symbols())
-
-    def __repr__(self) -> str:
-        """Show the systems as a table."""
-        return repr(find(kind="count"))
-
-    def _repr_html_(self) -> str:
-        return find(kind="count")._repr_html_()
 
 
 counts = Counts()

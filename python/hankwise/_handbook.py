@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from hankwise._catalogue import _Fixed
-from hankwise._hankwise import HandbookTable, _table, _tables, find
+from hankwise._hankwise import HandbookTable, _table, _tables
 
 
 class Handbook(_Fixed, dict[str, HandbookTable]):
@@ -15,6 +15,7 @@ class Handbook(_Fixed, dict[str, HandbookTable]):
     """
 
     _own = "keep figures of your own beside it"
+    _kind = "table"
 
     def __reduce__(self) -> tuple[type[Handbook], tuple[dict[str, HandbookTable]]]:
         return type(self), (dict(self),)
@@ -22,13 +23,6 @@ class Handbook(_Fixed, dict[str, HandbookTable]):
     def __missing__(self, name: str) -> HandbookTable:
         """Refuse a name that is not there, naming the nearest."""
         return _table(name)
-
-    def __repr__(self) -> str:
-        """Show the tables, and how many rows each has."""
-        return repr(find(kind="table"))
-
-    def _repr_html_(self) -> str:
-        return find(kind="table")._repr_html_()
 
 
 handbook = Handbook({table.name: table for table in _tables()})

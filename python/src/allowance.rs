@@ -7,13 +7,10 @@ use hankwise::source::Basis;
 use pyo3::prelude::*;
 
 use crate::call::warn;
-use crate::errors::raise;
+use crate::errors::OrRaise;
 use crate::handbook::HandbookTable;
 use crate::quantity::Quantity;
 
-/// allowance(fibre, list="EU")
-/// --
-///
 /// The agreed allowance for moisture of a fibre, on the oven-dry mass.
 ///
 /// `list` is "EU", "ASTM" or "trade"; the contract says which holds. Where a fibre has several, as
@@ -26,8 +23,7 @@ use crate::quantity::Quantity;
 #[pyfunction]
 #[pyo3(signature = (fibre, list=None), text_signature = "(fibre, list=\"EU\")")]
 pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyResult<Quantity> {
-    let located = |e: hankwise::Error| raise(&e.at("allowance"));
-    let found: &Figure = fibre::allowance(fibre, list).map_err(located)?;
+    let found: &Figure = fibre::allowance(fibre, list).or_raise_at("allowance")?;
     if found.basis() == Basis::Memory {
         warn(
             py,
@@ -37,22 +33,17 @@ pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyRe
             )],
         )?;
     }
-    let unit = unit("%", Some(Kind::Regain)).map_err(located)?;
+    let unit = unit("%", Some(Kind::Regain)).or_raise()?;
     Ok(Quantity::scalar(py, found.low, unit, Kind::Regain))
 }
 
-/// allowances(fibre)
-/// --
-///
 /// What the lists allow for a fibre, side by side, with who says so.
 ///
 /// >>> import hankwise as hw
 /// >>> [(f.of["list"], f.low.number("%")) for f in hw.fibre.allowances("jute")]
 /// [('EU', 17.0), ('ASTM D1909', 13.75)]
 #[pyfunction]
-#[pyo3(text_signature = "(fibre)")]
 pub(crate) fn allowances(fibre: &str) -> PyResult<HandbookTable> {
-    let located = |e: hankwise::Error| raise(&e.at("allowances"));
-    let table = hankwise::catalogue::table("moisture_allowances").map_err(located)?;
-    Ok(HandbookTable::part(table, fibre::allowances(fibre).map_err(located)?))
+    let table = hankwise::catalogue::table("moisture_allowances").or_raise()?;
+    Ok(HandbookTable::part(table, fibre::allowances(fibre).or_raise_at("allowances")?))
 }

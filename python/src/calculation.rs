@@ -1,21 +1,16 @@
 //! A calculation: what it asks, and the results that go together.
 
-use hankwise::calculation::{self, Item, Output, Value, flat};
-use hankwise::quantity::Amount;
+use hankwise::Error;
+use hankwise::calculation::{self, Item, Output, flat};
 use hankwise::source::basis;
-use numpy::PyArrayMethods;
-use pyo3::exceptions::{PyKeyError, PyTypeError};
 use pyo3::prelude::*;
-use pyo3::types::{PyBool, PyDict, PyList, PyMapping, PyString, PyTuple};
+use pyo3::types::{PyDict, PyTuple};
 
-use crate::columns::{rows, shown};
-use crate::errors::{NotationError, raise};
-use crate::inputs::{
-    Call, Given, base_unit, has_several, is_row, labelled, locate, members, one, one_figure,
-    one_shape,
-};
-use crate::quantity::Quantity;
-use crate::results::{Container, Results};
+use crate::attributes::{callable, dict};
+use crate::call::signature;
+use crate::errors::raise;
+use crate::given::{Read, read};
+use crate::results::Results;
 
 // A calculation. Its class has no doc comment, which would stand before the `__doc__` of each.
 #[pyclass(frozen, module = "hankwise", dict, weakref)]
@@ -23,329 +18,35 @@ pub(crate) struct Calculation {
     card: &'static calculation::Calculation,
 }
 
-/// What was given, read: the values, and how columns among them are handed back.
-pub(crate) struct Read {
-    pub(crate) given: calculation::Given,
-    pub(crate) container: Option<Container>,
-}
-
 impl Calculation {
     pub(crate) fn of(card: &'static calculation::Calculation) -> Calculation {
         Calculation { card }
     }
-
-    /// Reads the arguments.
-    pub(crate) fn read(&self, kwargs: Option<&Bound<'_, PyDict>>) -> PyResult<Read> {
-        let mut given = self.card.blank();
-        let mut call = Call { given: Vec::new() };
-        let mut columns: Vec<(String, &'static hankwise::quantity::Unit)> = Vec::new();
-        for (name, value) in kwargs.into_iter().flat_map(PyDictMethods::iter) {
-            let name: String = name.extract()?;
-            if value.is_none() {
-                continue;
-            }
-            let at = |e: PyErr| locate(value.py(), self.card.name, &name, e);
-            let item = given.item(&name).map_err(|e| raise(&e))?;
-            match &item {
-                Item::One(input) if has_several(&value) => {
-                    let several = column(&value, input.kind).map_err(at)?;
-                    let unit = match value.cast::<crate::quantity::Quantity>() {
-                        Ok(q) if q.get().unit.kind == input.kind.family() => q.get().unit,
-                        _ => base_unit(input.kind),
-                    };
-                    columns.push((name.clone(), unit));
-                    call.given.push(several);
-                }
-                _ => {
-                    let value = read(&given, &item, &value).map_err(at)?;
-                    given.put(&item, value).map_err(|e| raise(&e.at(self.card.name)))?;
-                }
-            }
-        }
-        let Some((first, _)) = columns.first() else { return Ok(Read { given, container: None }) };
-        let py = kwargs.map(Bound::py);
-        let Some(py) = py else { return Ok(Read { given, container: None }) };
-        let arrays = one_shape(py, &call).map_err(|e| locate(py, self.card.name, first, e))?;
-        for ((name, unit), array) in columns.iter().zip(&arrays) {
-            let read = array.readonly();
-            let column = Value::Column(rows(&read).into_owned(), unit);
-            given.set(name, column).map_err(|e| raise(&e.at(self.card.name)))?;
-        }
-        let shape = arrays.first().map(|a| numpy::PyUntypedArrayMethods::shape(a).to_vec());
-        let like = labelled(&call)?.map(|like| like.clone().unbind());
-        Ok(Read { given, container: Some(Container { shape: shape.unwrap_or_default(), like }) })
-    }
 }
 
-/// A column: an array, a Series, a list of numbers or of texts, in the base unit.
-fn column<'py>(value: &Bound<'py, PyAny>, kind: hankwise::quantity::Kind) -> PyResult<Given<'py>> {
-    let texts = is_row(value)
-        && value.try_iter()?.next().is_some_and(|first| {
-            first.is_ok_and(|first| {
-                first.is_instance_of::<PyString>()
-                    || first.cast::<crate::quantity::Quantity>().is_ok()
-                    || first.cast::<crate::yarn::Yarn>().is_ok()
-            })
-        });
-    if !texts {
-        return one(value, kind);
+callable! {
+    Calculation, self, py {
+        /// What it asks: a dictionary for each input.
+        inputs: PyResult<Vec<Bound<'py, PyDict>>> = inputs(py, self.card.inputs);
+        /// What it answers: a dictionary for each result.
+        results: PyResult<Vec<Bound<'py, PyDict>>> = results(py, self.card.outputs);
     }
-    let py = value.py();
-    let mut all = Vec::new();
-    for (row, member) in value.try_iter()?.enumerate() {
-        let (amount, _) =
-            one_figure(&member?, kind).map_err(|e| locate(py, &format!("row {row}"), "", e))?;
-        all.push(amount.base());
-    }
-    let array = numpy::PyArray1::from_vec(py, all).to_dyn().clone();
-    Ok(Given::Many(array, value.clone()))
-}
 
-/// Reads one value as what is asked.
-fn read(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> PyResult<Value> {
-    match item {
-        Item::One(input) => {
-            let (amount, typed) = one_figure(value, input.kind)?;
-            Ok(Value::One(amount, typed))
-        }
-        Item::List(input) => {
-            // One may stand alone.
-            let one = |value: &Bound<'_, PyAny>| {
-                value.is_instance_of::<PyString>()
-                    || value.is_instance_of::<Quantity>()
-                    || value.extract::<f64>().is_ok()
-            };
-            let alone = one(value) && !has_several(value);
-            let all =
-                if alone { vec![value.clone()] } else { members(value, input.name, input.kind)? };
-            let all: PyResult<Vec<(Amount, Option<String>)>> =
-                all.iter().map(|member| one_figure(member, input.kind)).collect();
-            Ok(Value::List(all?))
-        }
-        Item::Word(_) | Item::Text(_) => text(value).map(Value::Text),
-        Item::Flag(..) => match value.cast::<PyBool>() {
-            Ok(flag) => Ok(Value::Flag(flag.is_true())),
-            Err(_) => {
-                Err(PyTypeError::new_err(format!("True or False goes here, not {}", shown(value))))
-            }
-        },
-        Item::Parts(parts) => {
-            if let Ok(text) = value.extract::<String>() {
-                let all: Result<Vec<f64>, _> = text
-                    .trim_matches(['[', ']'])
-                    .split(',')
-                    .map(|one| hankwise::quantity::parse_as(one, parts.kind).map(|a| a.base()))
-                    .collect();
-                return all.map(Value::Parts).map_err(|e| raise(&e));
-            }
-            let all = members(value, parts.name, parts.kind)?;
-            let all: PyResult<Vec<f64>> = all
-                .iter()
-                .map(|member| one_figure(member, parts.kind).map(|(amount, _)| amount.base()))
-                .collect();
-            Ok(Value::Parts(all?))
-        }
-        Item::Rows(list) => {
-            let mut all = Vec::new();
-            for (label, fields) in described(value, list)? {
-                let mut row = given.row(list.name).map_err(|e| raise(&e))?;
-                let here = label.clone().unwrap_or_else(|| format!("[{}]", all.len() + 1));
-                let at = |name: &str, e: PyErr| locate(value.py(), &here, name, e);
-                if let (Some(name), Some(label)) = (list.label, label) {
-                    row.set(name, Value::Text(label)).map_err(|e| raise(&e))?;
-                }
-                for (name, value) in fields.iter() {
-                    let name: String = name.extract()?;
-                    if value.is_none() {
-                        continue;
-                    }
-                    let item = row.item(&name).map_err(|e| at(&name, raise(&e)))?;
-                    let value = read(&row, &item, &value).map_err(|e| at(&name, e))?;
-                    row.put(&item, value).map_err(|e| raise(&e.at(&here)))?;
-                }
-                all.push(row);
-            }
-            Ok(Value::Rows(all))
-        }
-        Item::Group(_) | Item::Choice(_) => {
-            Err(NotationError::new_err("it has no value of its own"))
-        }
-    }
-}
-
-/// A text, or what the rooms make of one: a weave, an order of colours.
-fn text(value: &Bound<'_, PyAny>) -> PyResult<String> {
-    if let Ok(weave) = value.cast::<crate::weave::Weave>() {
-        let weave = &weave.get().weave;
-        return Ok(weave.name().unwrap_or_else(|| weave.rows().join(" ")));
-    }
-    if let Ok(order) = value.cast::<crate::colours::ColourOrder>() {
-        return order.get().text();
-    }
-    value
-        .extract::<String>()
-        .map_err(|_| PyTypeError::new_err(format!("a text goes here, not {}", shown(value))))
-}
-
-/// The name of the only one.
-fn one_of<'a>(mut items: impl Iterator<Item = &'a Item>) -> Option<&'static str> {
-    items.next().map(Item::name).filter(|_| items.next().is_none())
-}
-
-/// The members of a list of things: dictionaries, or pairs of a name and a dictionary, or a dictionary
-/// of dictionaries by name.
-fn described<'py>(
-    value: &Bound<'py, PyAny>,
-    list: &calculation::Rows,
-) -> PyResult<Vec<(Option<String>, Bound<'py, PyDict>)>> {
-    let py = value.py();
-    let names = flat(list.items);
-    let example = names.iter().find(|item| item.is_needed()).or(names.first());
-    let example = example.map_or("", Item::name);
-    let refuse = |what: &Bound<'_, PyAny>| {
-        let example = match list.label {
-            Some(_) => format!("[(\"name\", {{\"{example}\": …}})]"),
-            None => format!("[{{\"{example}\": …}}]"),
-        };
-        NotationError::new_err(format!(
-            "a list goes here, such as {}={example}, not {}",
-            list.name,
-            shown(what)
-        ))
-    };
-    // Where one thing has to be given of each, its value may stand alone: {"hank": "100 g"}.
-    let asked = || names.iter().filter(|item| Some(item.name()) != list.label);
-    let only = one_of(asked().filter(|item| item.is_needed())).or_else(|| one_of(asked()));
-    let dict = |fields: &Bound<'py, PyAny>| -> PyResult<Bound<'py, PyDict>> {
-        if fields.is_none() {
-            return Ok(PyDict::new(py));
-        }
-        if let (Some(only), false) = (only, fields.is_instance_of::<PyDict>()) {
-            let dict = PyDict::new(py);
-            dict.set_item(only, fields)?;
-            return Ok(dict);
-        }
-        fields.cast::<PyDict>().cloned().map_err(|_| refuse(fields))
-    };
-    if let Ok(mapping) = value.cast::<PyMapping>() {
-        if list.label.is_none() {
-            return Err(refuse(value));
-        }
-        let mut all = Vec::new();
-        for pair in mapping.items()?.iter() {
-            let (name, fields): (Bound<'py, PyAny>, Bound<'py, PyAny>) = pair.extract()?;
-            let name: String = name.extract().map_err(|_| {
-                NotationError::new_err(format!("a name goes here, not {}", shown(&name)))
-            })?;
-            all.push((Some(name), dict(&fields)?));
-        }
-        return Ok(all);
-    }
-    if !is_row(value) {
-        return Err(refuse(value));
-    }
-    let mut all = Vec::new();
-    for member in value.try_iter()? {
-        let member = member?;
-        if let Ok(fields) = member.cast::<PyDict>() {
-            // A name among the fields is what messages call it.
-            let name = match list.label {
-                Some(label) => fields.get_item(label)?.and_then(|name| name.extract().ok()),
-                None => None,
-            };
-            let fields = fields.copy()?;
-            if let (Some(label), Some::<String>(_)) = (list.label, &name) {
-                fields.del_item(label)?;
-            }
-            all.push((name, fields));
-        } else if let (Ok((name, fields)), Some(_)) =
-            (member.extract::<(String, Bound<'py, PyAny>)>(), list.label)
-        {
-            all.push((Some(name), dict(&fields)?));
-        } else if let (Ok(name), Some(_)) = (member.extract::<String>(), list.label) {
-            all.push((Some(name), PyDict::new(py)));
-        } else {
-            return Err(refuse(&member));
-        }
-    }
-    Ok(all)
-}
-
-#[pymethods]
-impl Calculation {
-    /// Its name.
-    #[getter]
-    fn name(&self) -> &'static str {
-        self.card.name
-    }
-    #[getter]
-    fn __name__(&self) -> &'static str {
-        self.card.name
-    }
-    #[getter]
-    fn __qualname__(&self) -> &'static str {
-        self.card.name
-    }
-    /// What it answers, in a sentence.
-    #[getter]
-    fn summary(&self) -> &'static str {
-        self.card.summary
-    }
-    /// The room in which it stands.
-    #[getter]
-    fn room(&self) -> &'static str {
-        self.card.room()
-    }
-    /// More about it.
-    #[getter]
-    fn details(&self) -> &'static str {
-        self.card.details
-    }
-    #[getter]
-    fn __doc__(&self) -> String {
-        self.card.text()
-    }
     #[getter]
     fn __signature__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        let inspect = py.import("inspect")?;
-        let parameter = inspect.getattr("Parameter")?;
-        let place = parameter.getattr("KEYWORD_ONLY")?;
-        let mut all = Vec::new();
+        let mut all: Vec<(&str, Option<Option<String>>)> = Vec::new();
         for item in flat(self.card.inputs) {
-            let default = PyDict::new(py);
-            if !item.is_needed() {
-                let words = match &item {
-                    Item::One(input) => input.default_words(),
-                    Item::Word(word) => word.default.map(|place| word.words[place].0.to_owned()),
-                    _ => None,
-                };
-                default.set_item("default", words)?;
-            }
-            all.push(parameter.call((item.name(), &place), Some(&default))?);
+            let words = match &item {
+                Item::One(input) => input.default_words(),
+                Item::Word(word) => word.default.map(|place| word.words[place].0.to_owned()),
+                _ => None,
+            };
+            all.push((item.name(), (!item.is_needed()).then_some(words)));
             if let Item::Parts(parts) = &item {
-                let none = PyDict::new(py);
-                none.set_item("default", py.None())?;
-                all.push(parameter.call((parts.set, &place), Some(&none))?);
+                all.push((parts.set, Some(None)));
             }
         }
-        inspect.getattr("Signature")?.call1((all,))
-    }
-    /// What it asks: a dictionary for each input.
-    #[getter]
-    fn inputs<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyList>> {
-        inputs(py, self.card.inputs)
-    }
-    /// What it answers: a dictionary for each result.
-    #[getter]
-    fn results<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyList>> {
-        let all = PyList::empty(py);
-        results(py, self.card.outputs, &all)?;
-        Ok(all)
-    }
-    /// What can do harm where the results are acted on.
-    #[getter]
-    fn cautions(&self) -> Vec<String> {
-        self.card.caution_lines()
+        signature(py, "KEYWORD_ONLY", all)
     }
     #[pyo3(signature = (*args, **given))]
     fn __call__(
@@ -354,155 +55,78 @@ impl Calculation {
         args: &Bound<'_, PyTuple>,
         given: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<Results> {
-        let name = self.card.name;
         if !args.is_empty() {
             let first = flat(self.card.inputs).first().map_or("", Item::name);
-            return Err(PyTypeError::new_err(format!(
-                "{name}: inputs are given by name, such as {first}=…"
-            )));
+            return Err(raise(&Error::call(format!(
+                "{}: inputs are given by name, such as {first}=…",
+                self.card.name
+            ))));
         }
-        let Read { given: values, container } = self.read(given)?;
-        Results::solve(py, self.card, values, container)
-    }
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (&'static str,))> {
-        Ok((py.import("hankwise._hankwise")?.getattr("_calculation")?, (self.card.name,)))
+        let Read { given, container } = read(self.card, given)?;
+        Results::solve(py, self.card, given, container)
     }
     fn __repr__(&self) -> String {
         let all = flat(self.card.inputs);
         let names: Vec<&str> = all.iter().map(Item::name).collect();
         format!("<calculation {}: {}>", self.card.name, names.join(", "))
     }
-    fn __str__(&self) -> String {
-        self.card.text()
-    }
-    fn _repr_html_(&self) -> String {
-        self.card.html()
-    }
 }
 
-fn inputs<'py>(py: Python<'py>, items: &[Item]) -> PyResult<Bound<'py, PyList>> {
-    let all = PyList::empty(py);
+fn inputs<'py>(py: Python<'py>, items: &[Item]) -> PyResult<Vec<Bound<'py, PyDict>>> {
+    let mut all = Vec::new();
     for item in flat(items) {
-        let row = PyDict::new(py);
-        row.set_item("name", item.name())?;
-        row.set_item("meaning", item.meaning())?;
-        row.set_item("needed", item.is_needed())?;
-        match &item {
-            Item::One(input) | Item::List(input) => {
-                row.set_item("symbol", input.symbol)?;
-                row.set_item("kind", input.kind.words())?;
-                row.set_item("unit", input.kind.base())?;
-                row.set_item("usual", input.has_usual().then_some(input.usual))?;
-                let source = input.has_usual().then_some(input.basis);
-                row.set_item("basis", source.map(|key| basis(key).words()))?;
-                row.set_item("source", source)?;
-                row.set_item("default", input.default_words())?;
-                row.set_item("many", matches!(item, Item::List(_)))?;
-            }
+        let row = dict!(py, {
+            "name": item.name(),
+            "meaning": item.meaning(),
+            "needed": item.is_needed(),
+        });
+        let more = match &item {
+            Item::One(input) | Item::List(input) => dict!(py, {
+                "symbol": input.symbol,
+                "kind": input.kind.words(),
+                "unit": input.kind.base(),
+                "usual": input.has_usual().then_some(input.usual),
+                "basis": input.has_usual().then(|| basis(input.basis).words()),
+                "source": input.has_usual().then_some(input.basis),
+                "default": input.default_words(),
+                "many": matches!(item, Item::List(_)),
+            }),
             Item::Word(word) => {
                 let words: Vec<&str> = word.words.iter().map(|(word, _)| *word).collect();
-                row.set_item("words", words)?;
+                dict!(py, { "words": words })
             }
-            Item::Parts(parts) => {
-                row.set_item("set", parts.set)?;
-                row.set_item("unit", parts.kind.base())?;
-            }
+            Item::Parts(parts) => dict!(py, { "set": parts.set, "unit": parts.kind.base() }),
             Item::Rows(rows) => {
-                row.set_item("rows", inputs(py, rows.items)?)?;
-                row.set_item("label", rows.label)?;
+                dict!(py, { "rows": inputs(py, rows.items)?, "label": rows.label })
             }
-            Item::Flag(..) => row.set_item("flag", true)?,
-            Item::Text(_) | Item::Group(_) | Item::Choice(_) => {}
-        }
-        all.append(row)?;
+            Item::Flag(..) => dict!(py, { "flag": true }),
+            Item::Text(_) | Item::Group(_) | Item::Choice(_) => PyDict::new(py),
+        };
+        row.update(more.as_mapping())?;
+        all.push(row);
     }
     Ok(all)
 }
 
-fn results(py: Python<'_>, outputs: &[Output], all: &Bound<'_, PyList>) -> PyResult<()> {
+fn results<'py>(py: Python<'py>, outputs: &[Output]) -> PyResult<Vec<Bound<'py, PyDict>>> {
+    let mut all = Vec::new();
     for output in outputs {
         match output {
             Output::Block(_) => {}
-            Output::One(answer) | Output::List(answer) => {
-                let row = PyDict::new(py);
-                row.set_item("name", answer.name)?;
-                row.set_item("meaning", answer.meaning)?;
-                row.set_item("kind", answer.kind.words())?;
-                row.set_item("unit", answer.kind.base())?;
-                row.set_item("many", matches!(output, Output::List(_)))?;
-                all.append(row)?;
-            }
-            Output::Part { outputs, .. } => results(py, outputs, all)?,
-            Output::Rows { name, meaning, label, outputs } => {
-                let (row, inside) = (PyDict::new(py), PyList::empty(py));
-                results(py, outputs, &inside)?;
-                row.set_item("name", name)?;
-                row.set_item("meaning", meaning)?;
-                row.set_item("rows", inside)?;
-                row.set_item("label", label)?;
-                all.append(row)?;
-            }
-        }
-    }
-    Ok(())
-}
-
-/// The calculation with a name, for pickles.
-#[pyfunction]
-#[pyo3(signature = (name, /))]
-pub(crate) fn _calculation<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
-    with_name(py, name)
-}
-
-pub(crate) fn with_name<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
-    let card =
-        hankwise::catalogue::calculation(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
-    py.import(format!("hankwise.{}", card.room()))?.getattr(card.name)
-}
-
-/// What was given, as arguments of a call that gives the same.
-pub(crate) fn arguments<'py>(
-    py: Python<'py>,
-    given: &calculation::Given,
-    container: Option<&Container>,
-) -> PyResult<Bound<'py, PyDict>> {
-    use crate::quantity::Quantity;
-    let all = PyDict::new(py);
-    let quantity = |amount: &Amount, typed: &Option<String>| -> PyResult<Bound<'py, PyAny>> {
-        let (unit, text) = (amount.unit, typed.clone());
-        let number = pyo3::types::PyFloat::new(py, amount.number).into_any().unbind();
-        Ok(Bound::new(py, Quantity { number, unit, kind: unit.kind, text })?.into_any())
-    };
-    for (name, value) in given.values() {
-        match value {
-            Value::One(amount, typed) => all.set_item(name, quantity(amount, typed)?)?,
-            Value::Column(column, unit) => {
-                let array = numpy::PyArray1::from_vec(py, column.clone()).into_any();
-                let array = match container {
-                    Some(container) => container.shaped(py, array)?,
-                    None => array,
-                };
-                let base = hankwise::quantity::unit(unit.kind.base(), Some(unit.kind));
-                let unit = base.unwrap_or_else(|_| base_unit(unit.kind));
-                let number = array.unbind();
-                all.set_item(
-                    name,
-                    Bound::new(py, Quantity { number, unit, kind: unit.kind, text: None })?,
-                )?;
-            }
-            Value::List(list) => {
-                let members: PyResult<Vec<_>> =
-                    list.iter().map(|(amount, typed)| quantity(amount, typed)).collect();
-                all.set_item(name, members?)?;
-            }
-            Value::Text(text) => all.set_item(name, text)?,
-            Value::Flag(flag) => all.set_item(name, *flag)?,
-            Value::Parts(parts) => all.set_item(name, parts.clone())?,
-            Value::Rows(rows) => {
-                let rows: PyResult<Vec<_>> =
-                    rows.iter().map(|row| arguments(py, row, container)).collect();
-                all.set_item(name, rows?)?;
-            }
+            Output::One(answer) | Output::List(answer) => all.push(dict!(py, {
+                "name": answer.name,
+                "meaning": answer.meaning,
+                "kind": answer.kind.words(),
+                "unit": answer.kind.base(),
+                "many": matches!(output, Output::List(_)),
+            })),
+            Output::Part { outputs, .. } => all.extend(results(py, outputs)?),
+            Output::Rows { name, meaning, label, outputs } => all.push(dict!(py, {
+                "name": name,
+                "meaning": meaning,
+                "rows": results(py, outputs)?,
+                "label": label,
+            })),
         }
     }
     Ok(all)

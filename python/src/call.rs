@@ -1,13 +1,13 @@
 //! Calling a formula: from arguments to figures to the answer.
 
+use hankwise::Error;
 use hankwise::formula::array::Column;
 use numpy::{PyArrayMethods, PyUntypedArrayMethods};
-use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
 
 use crate::columns::{in_kind, rows};
-use crate::errors::{NotationError, RangeWarning, raise};
+use crate::errors::{NotationError, OrRaise, RangeWarning, raise};
 use crate::formula::Formula;
 use crate::inputs::{
     Call, Given, base_unit, check_column, extent, labelled, locate, members, one, one_shape,
@@ -24,6 +24,26 @@ pub(crate) fn warn(py: Python<'_>, messages: Vec<String>) -> PyResult<()> {
     Ok(())
 }
 
+/// The signature of what is called: names, and for each that may be omitted what then stands for it.
+pub(crate) fn signature<'py>(
+    py: Python<'py>,
+    how: &str,
+    names: impl IntoIterator<Item = (&'static str, Option<Option<String>>)>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let inspect = py.import("inspect")?;
+    let parameter = inspect.getattr("Parameter")?;
+    let how = parameter.getattr(how)?;
+    let mut all = Vec::new();
+    for (name, default) in names {
+        let more = PyDict::new(py);
+        if let Some(default) = default {
+            more.set_item("default", default)?;
+        }
+        all.push(parameter.call((name, &how), Some(&more))?);
+    }
+    inspect.getattr("Signature")?.call1((all,))
+}
+
 impl Formula {
     /// Sorts positional and named arguments into the order of the card. `skip` is left out.
     pub(crate) fn bind<'py>(
@@ -35,13 +55,13 @@ impl Formula {
         let inputs = self.card.inputs;
         let mut bound: Vec<Option<Bound<'py, PyAny>>> = vec![None; inputs.len()];
         if args.len() > inputs.len() {
-            return Err(PyTypeError::new_err(format!(
+            return Err(raise(&Error::call(format!(
                 "{} takes {} inputs ({}), {} given; a list input takes a list",
                 self.card.name,
                 inputs.len(),
                 self.names(),
                 args.len()
-            )));
+            ))));
         }
         for (slot, arg) in bound.iter_mut().zip(args.iter()) {
             *slot = Some(arg);
@@ -50,31 +70,18 @@ impl Formula {
             for (name, value) in kwargs {
                 let name: String = name.extract()?;
                 let Some(place) = inputs.iter().position(|i| i.name == name) else {
-                    return Err(PyTypeError::new_err(format!(
-                        "{} has no input '{name}'; its inputs are {}",
-                        self.card.name,
-                        self.names()
-                    )));
+                    let known: Vec<&str> = inputs.iter().map(|i| i.name).collect();
+                    return Err(raise(&Error::no_input(self.card.name, &name, &known)));
                 };
-                if bound[place].is_some() {
-                    return Err(PyTypeError::new_err(format!(
-                        "{}: '{name}' was given twice",
-                        self.card.name
-                    )));
+                if bound[place].replace(value).is_some() {
+                    return Err(raise(&Error::twice(&name).at(self.card.name)));
                 }
-                bound[place] = Some(value);
             }
         }
         for (slot, input) in bound.iter().zip(inputs) {
             if slot.is_none() && skip != Some(input.name) {
-                return Err(PyTypeError::new_err(format!(
-                    "{}: '{}' is missing ({}); write it like {}=\"{}\"",
-                    self.card.name,
-                    input.name,
-                    input.meaning,
-                    input.name,
-                    input.kind.example()
-                )));
+                let missing = Error::missing(input.name, input.meaning, &input.example());
+                return Err(raise(&missing.at(self.card.name)));
             }
         }
         Ok(bound)
@@ -109,18 +116,17 @@ impl Formula {
                 given.push(one(value, input.kind).map_err(place)?);
             }
         }
-        self.card.check_lengths(&lengths).map_err(|e| raise(&e))?;
+        self.card.check_lengths(&lengths).or_raise()?;
         Ok(Call { given })
     }
 
     pub(crate) fn call_scalar(&self, py: Python<'_>, row: &[f64]) -> PyResult<Quantity> {
-        let answer = self.card.answer(row).map_err(|e| raise(&e))?;
+        let answer = self.card.answer(row).or_raise()?;
         warn(py, self.card.unusual(row))?;
-        Ok(self.result(py, pyo3::types::PyFloat::new(py, answer).into_any()))
+        Ok(self.result(pyo3::types::PyFloat::new(py, answer).into_any()))
     }
 
-    pub(crate) fn result(&self, py: Python<'_>, number: Bound<'_, PyAny>) -> Quantity {
-        let _ = py;
+    pub(crate) fn result(&self, number: Bound<'_, PyAny>) -> Quantity {
         let kind = self.card.output.kind;
         Quantity { number: number.unbind(), unit: base_unit(kind), kind, text: None }
     }
@@ -180,7 +186,7 @@ impl Formula {
                 }
             });
         }
-        self.card.check_whole_columns(&given).map_err(|e| raise(&e))?;
+        self.card.check_whole_columns(&given).or_raise()?;
         let mut out = vec![0.0; length];
         py.detach(|| {
             in_parts(
@@ -200,6 +206,6 @@ impl Formula {
             Some(like) => in_kind(array.into_any(), like)?,
             None => array.into_any(),
         };
-        Ok(self.result(py, number))
+        Ok(self.result(number))
     }
 }

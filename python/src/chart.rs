@@ -8,7 +8,8 @@ use hankwise::quantity;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
-use crate::errors::{NotationError, raise};
+use crate::attributes::attributes;
+use crate::errors::{NotationError, OrRaise};
 use crate::inputs::whole;
 use crate::quantity::Quantity;
 use crate::readings::Readings;
@@ -20,9 +21,6 @@ pub(crate) struct Chart {
     kind: quantity::Kind,
 }
 
-/// chart(values, subgroup=None, kind=None, *, centre=None, sigma=None, baseline=None)
-/// --
-///
 /// A control chart of readings in the order in which they were taken.
 ///
 /// `kind` is "mean" (of subgroups; where `subgroup` is given), "range", "deviation", "individuals"
@@ -39,10 +37,7 @@ pub(crate) struct Chart {
 /// >>> chart.findings[0]["what"]
 /// 'outlier'
 #[pyfunction]
-#[pyo3(
-    signature = (values, subgroup=None, kind=None, *, centre=None, sigma=None, baseline=None),
-    text_signature = "(values, subgroup=None, kind=None, *, centre=None, sigma=None, baseline=None)"
-)]
+#[pyo3(signature = (values, subgroup=None, kind=None, *, centre=None, sigma=None, baseline=None))]
 pub(crate) fn chart(
     values: &Bound<'_, PyAny>,
     subgroup: Option<Bound<'_, PyAny>>,
@@ -55,7 +50,7 @@ pub(crate) fn chart(
     let readings = Readings::read(values, NAME)?;
     let size = subgroup.map(|n| whole(&n, NAME, "subgroup")).transpose()?;
     let kind = match kind {
-        Some(word) => word.parse::<Kind>().map_err(|e| raise(&e.at(NAME)))?,
+        Some(word) => word.parse::<Kind>().or_raise_at(NAME)?,
         None if size.is_some_and(|n| n > 1) => Kind::Mean,
         None => Kind::Individuals,
     };
@@ -78,7 +73,7 @@ pub(crate) fn chart(
     };
     let of = readings.kind;
     let made = readings.sample().and_then(|sample| charts::Chart::new(sample, asked));
-    Ok(Chart { chart: made.map_err(|e| raise(&e.at(NAME)))?, kind: of })
+    Ok(Chart { chart: made.or_raise_at(NAME)?, kind: of })
 }
 
 impl Chart {
@@ -87,53 +82,36 @@ impl Chart {
     }
 }
 
-#[pymethods]
-impl Chart {
-    /// What its points are: "mean", "range", "deviation", "individuals" or "moving range".
-    #[getter]
-    fn kind(&self) -> &'static str {
-        self.chart.asked.kind.word()
+attributes! {
+    Chart, self, py {
+        /// What its points are: "mean", "range", "deviation", "individuals" or "moving range".
+        kind: &'static str = self.chart.asked.kind.word();
+        /// Readings in a subgroup; 1 of single readings.
+        subgroup: u32 = self.chart.asked.subgroup;
+        /// The unit of the readings.
+        unit: &'static str = self.chart.sample.unit.symbol;
+        /// The line in the middle.
+        centre: Quantity = self.quantity(py, self.chart.centre);
+        /// The standard deviation within subgroups.
+        sigma: Quantity = self.quantity(py, self.chart.sigma);
+        /// The points, in the unit of the readings.
+        points: Bound<'py, numpy::PyArray1<f64>> =
+            numpy::PyArray1::from_slice(py, &self.chart.points);
+        /// Places of the points outside the limits, from 0.
+        out: Vec<usize> = self.chart.out.clone();
+        /// True where no point is outside and no run says that the level has moved.
+        steady: bool = self.chart.is_steady();
+        /// Points to the first false alarm of its rules, on the average, where nothing has changed.
+        points_to_false_alarm: f64 = self.chart.false_alarm;
+        /// Its title.
+        title: String = self.chart.title();
     }
-    /// Readings in a subgroup; 1 of single readings.
-    #[getter]
-    fn subgroup(&self) -> u32 {
-        self.chart.asked.subgroup
-    }
-    /// The unit of the readings.
-    #[getter]
-    fn unit(&self) -> &'static str {
-        self.chart.sample.unit.symbol
-    }
-    /// The line in the middle.
-    #[getter]
-    fn centre(&self, py: Python<'_>) -> Quantity {
-        self.quantity(py, self.chart.centre)
-    }
+
     /// The lower and the upper control limit.
     #[getter]
     fn limits(&self, py: Python<'_>) -> (Quantity, Quantity) {
         let [low, high] = self.chart.limits;
         (self.quantity(py, low), self.quantity(py, high))
-    }
-    /// The standard deviation within subgroups.
-    #[getter]
-    fn sigma(&self, py: Python<'_>) -> Quantity {
-        self.quantity(py, self.chart.sigma)
-    }
-    /// The points, in the unit of the readings.
-    #[getter]
-    fn points<'py>(&self, py: Python<'py>) -> Bound<'py, numpy::PyArray1<f64>> {
-        numpy::PyArray1::from_slice(py, &self.chart.points)
-    }
-    /// Places of the points outside the limits, from 0.
-    #[getter]
-    fn out(&self) -> Vec<usize> {
-        self.chart.out.clone()
-    }
-    /// True where no point is outside and no run says that the level has moved.
-    #[getter]
-    fn steady(&self) -> bool {
-        self.chart.is_steady()
     }
     /// What the points say, as dictionaries: what ("outlier" or "drift"), first and last place from 0,
     /// side ("above" or "below"), sentence.
@@ -156,28 +134,16 @@ impl Chart {
         };
         self.chart.findings.iter().map(one).collect()
     }
-    /// Points to the first false alarm of its rules, on the average, where nothing has changed.
-    #[getter]
-    fn points_to_false_alarm(&self) -> f64 {
-        self.chart.false_alarm
-    }
-    /// Its title.
-    #[getter]
-    fn title(&self) -> String {
-        self.chart.title()
-    }
     /// The chart as a table of text.
-    #[pyo3(text_signature = "($self)")]
     fn report(&self) -> String {
         self.chart.report().text().trim().to_owned()
     }
     /// The chart drawn. Needs matplotlib; gives its Figure.
-    #[pyo3(text_signature = "($self)")]
     fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.py().import("hankwise._chart")?.call_method1("chart_figure", (slf,))
     }
     /// Draws the chart into a file (.svg, .png or .pdf), whole or not at all. Needs matplotlib.
-    #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
+    #[pyo3(signature = (path, /))]
     fn save(slf: &Bound<'_, Self>, path: PathBuf) -> PyResult<()> {
         slf.py().import("hankwise._chart")?.call_method1("save", (slf, path)).map(|_| ())
     }
@@ -196,9 +162,6 @@ pub(crate) struct Capability {
     kind: quantity::Kind,
 }
 
-/// capability(values, low, high, subgroup=1)
-/// --
-///
 /// How readings, in the order in which they were taken, stand to a tolerance: C_p and C_pk with the
 /// standard deviation within subgroups (of neighbours, where there are none), P_p and P_pk with that of
 /// all readings, and the share outside.
@@ -220,50 +183,24 @@ pub(crate) fn capability(
     let size = subgroup.map_or(Ok(1), |n| whole(&n, NAME, "subgroup"))?;
     let kind = readings.kind;
     let made = readings.sample().and_then(|sample| room::Capability::new(sample, tolerance, size));
-    Ok(Capability { capability: made.map_err(|e| raise(&e.at(NAME)))?, kind })
+    Ok(Capability { capability: made.or_raise_at(NAME)?, kind })
 }
 
-#[pymethods]
-impl Capability {
-    /// What the machine could do in the middle of the tolerance.
-    #[getter]
-    fn cp(&self) -> f64 {
-        self.capability.within[0]
-    }
-    /// What the machine could do as it stands.
-    #[getter]
-    fn cpk(&self) -> f64 {
-        self.capability.within[1]
-    }
-    /// What the process would have done in the middle of the tolerance.
-    #[getter]
-    fn pp(&self) -> f64 {
-        self.capability.overall[0]
-    }
-    /// What the process did.
-    #[getter]
-    fn ppk(&self) -> f64 {
-        self.capability.overall[1]
-    }
-    /// Share of the readings outside the tolerance.
-    #[getter]
-    fn found_outside(&self) -> f64 {
-        self.capability.found_outside
-    }
-    /// Share outside by the normal law.
-    #[getter]
-    fn expected_outside(&self) -> f64 {
-        self.capability.expected_outside
-    }
-    /// The chart that says whether the process is steady.
-    #[getter]
-    fn chart(&self) -> Chart {
-        Chart { chart: self.capability.chart.clone(), kind: self.kind }
-    }
-    fn __repr__(&self) -> String {
-        self.capability.report().text().trim().to_owned()
-    }
-    fn _repr_html_(&self) -> String {
-        self.capability.report().html()
+attributes! {
+    Capability, self, py, shown as self.capability.report(); {
+        /// What the machine could do in the middle of the tolerance.
+        cp: f64 = self.capability.within[0];
+        /// What the machine could do as it stands.
+        cpk: f64 = self.capability.within[1];
+        /// What the process would have done in the middle of the tolerance.
+        pp: f64 = self.capability.overall[0];
+        /// What the process did.
+        ppk: f64 = self.capability.overall[1];
+        /// Share of the readings outside the tolerance.
+        found_outside: f64 = self.capability.found_outside;
+        /// Share outside by the normal law.
+        expected_outside: f64 = self.capability.expected_outside;
+        /// The chart that says whether the process is steady.
+        chart: Chart = Chart { chart: self.capability.chart.clone(), kind: self.kind };
     }
 }

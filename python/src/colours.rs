@@ -5,8 +5,9 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyString};
 
+use crate::attributes::attributes;
 use crate::columns::shown;
-use crate::errors::{NotationError, raise};
+use crate::errors::{NotationError, OrRaise};
 use crate::inputs::whole;
 
 /// What a pickle keeps: the order, the threads, whether it is evened.
@@ -21,9 +22,6 @@ pub(crate) struct ColourOrder {
     even: bool,
 }
 
-/// colour_order(order, ends=None, *, even=True)
-/// --
-///
 /// An order of colours, a count and a colour in turn, over a number of ends or picks.
 ///
 /// Both edges of the cloth are made alike where the repeat has a middle; with `even=False` the repeats
@@ -37,10 +35,7 @@ pub(crate) struct ColourOrder {
 /// 24 grey 4 white
 /// 22 whole repeats of 28 and 24 threads over; alike at both edges, 24 grey.
 #[pyfunction]
-#[pyo3(
-    signature = (order, ends=None, *, even=true),
-    text_signature = "(order, ends=None, *, even=True)"
-)]
+#[pyo3(signature = (order, ends=None, *, even=true))]
 pub(crate) fn colour_order(
     order: &Bound<'_, PyAny>,
     ends: Option<&Bound<'_, PyAny>>,
@@ -63,12 +58,12 @@ pub(crate) fn _colour_order(order: &str, ends: Option<u32>, even: bool) -> PyRes
 }
 
 fn laid_out(order: &str, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
-    let located = |e: hankwise::Error| raise(&e.at("colour_order"));
-    let order: hankwise::cloth::ColourOrder = order.parse().map_err(located)?;
+    const NAME: &str = "colour_order";
+    let order: hankwise::cloth::ColourOrder = order.parse().or_raise_at(NAME)?;
     let laid = match ends {
         None => None,
-        Some(n) if even => Some(order.balanced(n).map_err(located)?),
-        Some(n) => Some(order.from_start(n).map_err(located)?),
+        Some(n) if even => Some(order.balanced(n).or_raise_at(NAME)?),
+        Some(n) => Some(order.from_start(n).or_raise_at(NAME)?),
     };
     Ok(ColourOrder { order, laid, even })
 }
@@ -87,23 +82,26 @@ impl ColourOrder {
     }
 }
 
-#[pymethods]
-impl ColourOrder {
-    /// The stripes of the repeat: threads and colour.
-    #[getter]
-    fn stripes(&self) -> Vec<(u32, String)> {
-        self.order.stripes().iter().map(|s| (s.threads, s.colour.clone())).collect()
+attributes! {
+    ColourOrder, self, py {
+        /// The stripes of the repeat: threads and colour.
+        stripes: Vec<(u32, String)> =
+            self.order.stripes().iter().map(|s| (s.threads, s.colour.clone())).collect();
+        /// Threads in the repeat.
+        repeat: u32 = self.order.threads();
+        /// The colours, in the order in which they are first met.
+        colours: Vec<String> = self.order.colours().into_iter().map(str::to_owned).collect();
+        /// Whole repeats; None without ends.
+        repeats: Option<u32> = self.laid.as_ref().map(|laid| laid.repeats);
+        /// Threads that whole repeats leave over; None without ends.
+        over: Option<u32> = self.laid.as_ref().map(|laid| laid.over);
+        /// True where both edges are alike; None without ends.
+        mirrored: Option<bool> = self.laid.as_ref().map(|laid| laid.mirrored);
+        /// The stripes at the left and the right edge, in words; None without ends.
+        edges: Option<(String, String)> =
+            self.laid.as_ref().map(|laid| (laid.edges[0].to_string(), laid.edges[1].to_string()));
     }
-    /// Threads in the repeat.
-    #[getter]
-    fn repeat(&self) -> u32 {
-        self.order.threads()
-    }
-    /// The colours, in the order in which they are first met.
-    #[getter]
-    fn colours(&self) -> Vec<String> {
-        self.order.colours().into_iter().map(str::to_owned).collect()
-    }
+
     /// Threads of each colour: over all ends where they were given, else in the repeat.
     #[getter]
     fn counts<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
@@ -129,26 +127,6 @@ impl ColourOrder {
     fn laid(&self) -> Option<Vec<(u32, String)>> {
         let laid = self.laid.as_ref()?;
         Some(laid.stripes.iter().map(|s| (s.threads, s.colour.clone())).collect())
-    }
-    /// Whole repeats; None without ends.
-    #[getter]
-    fn repeats(&self) -> Option<u32> {
-        self.laid.as_ref().map(|laid| laid.repeats)
-    }
-    /// Threads that whole repeats leave over; None without ends.
-    #[getter]
-    fn over(&self) -> Option<u32> {
-        self.laid.as_ref().map(|laid| laid.over)
-    }
-    /// True where both edges are alike; None without ends.
-    #[getter]
-    fn mirrored(&self) -> Option<bool> {
-        self.laid.as_ref().map(|laid| laid.mirrored)
-    }
-    /// The stripes at the left and the right edge, in words; None without ends.
-    #[getter]
-    fn edges(&self) -> Option<(String, String)> {
-        self.laid.as_ref().map(|laid| (laid.edges[0].to_string(), laid.edges[1].to_string()))
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise._hankwise")?.getattr("_colour_order")?;

@@ -7,7 +7,7 @@ use pyo3::prelude::*;
 use pyo3::types::PyFloat;
 
 use crate::columns::{Figures, in_kind, is_numeric, scalar};
-use crate::errors::raise;
+use crate::errors::OrRaise;
 
 /// A change of unit in one operation.
 #[derive(Clone, Copy)]
@@ -101,9 +101,6 @@ impl Change {
     }
 }
 
-/// convert(values, from_unit, to_unit, /, *, out=None)
-/// --
-///
 /// Numbers in one unit, in another of the same kind.
 ///
 /// A number gives a number, an array an array, a Series a Series, a list a list. NaN stays NaN. With
@@ -114,10 +111,7 @@ impl Change {
 /// >>> round(hw.convert(16, "Nm", "YSW"), 3)
 /// 31.003
 #[pyfunction]
-#[pyo3(
-    signature = (values, from_unit, to_unit, /, *, out=None),
-    text_signature = "(values, from_unit, to_unit, /, *, out=None)"
-)]
+#[pyo3(signature = (values, from_unit, to_unit, /, *, out=None))]
 pub(crate) fn convert<'py>(
     values: &Bound<'py, PyAny>,
     from_unit: &Bound<'py, PyAny>,
@@ -161,7 +155,7 @@ fn remembered(from_unit: &Bound<'_, PyAny>, to_unit: &Bound<'_, PyAny>) -> PyRes
     if let Some(change) = found {
         return Ok(change);
     }
-    let (from, to) = pair(from_unit.extract()?, to_unit.extract()?).map_err(|e| raise(&e))?;
+    let (from, to) = pair(from_unit.extract()?, to_unit.extract()?).or_raise()?;
     let change = Change::between(from, to);
     let pair = Some((from_unit.clone().unbind(), to_unit.clone().unbind(), change));
     let before =

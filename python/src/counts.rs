@@ -8,27 +8,26 @@ use hankwise::quantity::{self, Definition, Kind};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
-use crate::errors::raise;
+use crate::attributes::dict;
+use crate::errors::OrRaise;
 
 fn row<'py>(py: Python<'py>, system: &System) -> PyResult<Bound<'py, PyDict>> {
-    let (unit, row) = (&system.unit, PyDict::new(py));
-    row.set_item("symbol", unit.symbol)?;
-    row.set_item("names", unit.names)?;
-    row.set_item("definition", unit.definition)?;
-    row.set_item("indirect", unit.is_indirect())?;
-    row.set_item("metres", system.length)?;
-    row.set_item("kilograms", system.mass)?;
-    row.set_item("tex", system.tex())?;
-    row.set_item("country", system.country)?;
-    row.set_item("date", system.date)?;
-    row.set_item("source", unit.source)?;
-    row.set_item("basis", unit.basis().words())?;
-    Ok(row)
+    let unit = &system.unit;
+    Ok(dict!(py, {
+        "symbol": unit.symbol,
+        "names": unit.names,
+        "definition": unit.definition,
+        "indirect": unit.is_indirect(),
+        "metres": system.length,
+        "kilograms": system.mass,
+        "tex": system.tex(),
+        "country": system.country,
+        "date": system.date,
+        "source": unit.source,
+        "basis": unit.basis().words(),
+    }))
 }
 
-/// define_count(name, *, length, mass, direct=False, names=(), source="", country="", date="")
-/// --
-///
 /// Define a count system of your own: hanks of `length` in `mass`, or, with `direct=True`, the `mass`
 /// of `length`. Its names are then known wherever a count is written, and `tpi/√name` as a twist
 /// factor where it is indirect. Gives its row in `hankwise.counts`.
@@ -57,19 +56,16 @@ pub(crate) fn define_count<'py>(
 ) -> PyResult<Bound<'py, PyDict>> {
     let (source, country, date) = (source.to_owned(), country.to_owned(), date.to_owned());
     let definition = Definition { name, names, length, mass, direct, source, country, date };
-    row(py, quantity::define(&definition).map_err(|e| raise(&e))?)
+    row(py, quantity::define(&definition).or_raise()?)
 }
 
-/// load_counts(path, /)
-/// --
-///
 /// Define the count systems of a file: TOML with a table for each, `[my-cut]` with `length`, `mass` and
 /// where wanted `direct`, `names`, `source`, `country`, `date`. All of them are defined, or none. Gives
 /// their symbols.
 #[pyfunction]
-#[pyo3(signature = (path, /), text_signature = "(path, /)")]
+#[pyo3(signature = (path, /))]
 pub(crate) fn load_counts(path: PathBuf) -> PyResult<Vec<&'static str>> {
-    let systems = plan::load_counts(&path).map_err(|e| raise(&e))?;
+    let systems = plan::load_counts(&path).or_raise()?;
     Ok(systems.into_iter().map(|s| s.unit.symbol).collect())
 }
 
@@ -83,7 +79,7 @@ pub(crate) fn _count_symbols() -> Vec<&'static str> {
 #[pyfunction]
 #[pyo3(signature = (name, /))]
 pub(crate) fn _count<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyDict>> {
-    let unit = quantity::unit(name, Some(Kind::LinearDensity)).map_err(|e| raise(&e))?;
+    let unit = quantity::unit(name, Some(Kind::LinearDensity)).or_raise()?;
     let mut all = quantity::systems();
     let system = all.find(|s| s.unit == *unit);
     row(py, system.unwrap_or_else(|| unreachable!("a count of no system")))

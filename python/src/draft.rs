@@ -4,7 +4,8 @@ use hankwise::cloth;
 use pyo3::prelude::*;
 use pyo3::types::PyString;
 
-use crate::errors::{NotationError, raise};
+use crate::attributes::attributes;
+use crate::errors::{NotationError, OrRaise};
 use crate::picture::Picture;
 use crate::weave::Weave;
 
@@ -51,9 +52,6 @@ fn lists(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<Vec<usize>>> {
     value.try_iter()?.map(|one| numbers(&one?, name)).collect()
 }
 
-/// draft(threading, tie_up=None, treadling=None, *, lifts=None)
-/// --
-///
 /// A draft, from threading, tie-up and treadling, or from threading and the shafts that each pick lifts.
 ///
 /// >>> import hankwise as hw
@@ -63,10 +61,7 @@ fn lists(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<Vec<usize>>> {
 /// >>> draft.ends_on_shafts(810)
 /// [203, 203, 202, 202]
 #[pyfunction]
-#[pyo3(
-    signature = (threading, tie_up=None, treadling=None, *, lifts=None),
-    text_signature = "(threading, tie_up=None, treadling=None, *, lifts=None)"
-)]
+#[pyo3(signature = (threading, tie_up=None, treadling=None, *, lifts=None))]
 pub(crate) fn draft(
     threading: &Bound<'_, PyAny>,
     tie_up: Option<&Bound<'_, PyAny>>,
@@ -85,60 +80,35 @@ pub(crate) fn draft(
             ));
         }
     };
-    draft.map(|draft| Draft { draft }).map_err(|e| raise(&e.at("draft")))
+    draft.map(|draft| Draft { draft }).or_raise_at("draft")
 }
 
-#[pymethods]
-impl Draft {
-    /// The shaft of each end.
-    #[getter]
-    fn threading(&self) -> Vec<usize> {
-        self.draft.threading().to_vec()
+attributes! {
+    Draft, self, py, shown as self.draft.report(None); {
+        /// The shaft of each end.
+        threading: Vec<usize> = self.draft.threading().to_vec();
+        /// The shafts that each treadle raises.
+        tie_up: Vec<Vec<usize>> = self.draft.tie_up().to_vec();
+        /// The treadle of each pick.
+        treadling: Vec<usize> = self.draft.treadling().to_vec();
+        /// The shafts that each pick raises.
+        lifts: Vec<Vec<usize>> = self.draft.lifts();
+        /// How many shafts.
+        shafts: usize = self.draft.shafts();
+        /// How many treadles.
+        treadles: usize = self.draft.treadles();
+        /// In what order ends are drawn: 'straight', 'pointed', 'broken' or 'mixed'.
+        drawing: String = self.draft.drawing().to_string();
+        /// The weave that it gives.
+        weave: PyResult<Weave> = Ok(Weave { weave: self.draft.weave().or_raise()? });
     }
-    /// The shafts that each treadle raises.
-    #[getter]
-    fn tie_up(&self) -> Vec<Vec<usize>> {
-        self.draft.tie_up().to_vec()
-    }
-    /// The treadle of each pick.
-    #[getter]
-    fn treadling(&self) -> Vec<usize> {
-        self.draft.treadling().to_vec()
-    }
-    /// The shafts that each pick raises.
-    #[getter]
-    fn lifts(&self) -> Vec<Vec<usize>> {
-        self.draft.lifts()
-    }
-    /// How many shafts.
-    #[getter]
-    fn shafts(&self) -> usize {
-        self.draft.shafts()
-    }
-    /// How many treadles.
-    #[getter]
-    fn treadles(&self) -> usize {
-        self.draft.treadles()
-    }
-    /// In what order ends are drawn: 'straight', 'pointed', 'broken' or 'mixed'.
-    #[getter]
-    fn drawing(&self) -> String {
-        self.draft.drawing().to_string()
-    }
+
     /// Ends, and so healds, on each shaft for a number of ends; the last repeat may be incomplete.
     fn ends_on_shafts(&self, ends: usize) -> Vec<usize> {
         self.draft.ends_on_shafts(ends)
     }
-    /// The weave that it gives.
-    #[getter]
-    fn weave(&self) -> PyResult<Weave> {
-        Ok(Weave { weave: self.draft.weave().map_err(|e| raise(&e))? })
-    }
     /// A picture of the draft and what it weaves; `repeats` across and up.
-    #[pyo3(
-        signature = (*, repeats=None, title=None),
-        text_signature = "($self, *, repeats=None, title=None)"
-    )]
+    #[pyo3(signature = (*, repeats=None, title=None))]
     fn picture(
         &self,
         repeats: Option<&Bound<'_, PyAny>>,
@@ -154,38 +124,23 @@ impl Draft {
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise.cloth")?.getattr("draft")?;
-        Ok((make, (self.threading(), self.tie_up(), self.treadling())))
-    }
-    fn __repr__(&self) -> String {
-        self.draft.report(None).text().trim_end().to_owned()
-    }
-    fn _repr_html_(&self) -> String {
-        self.draft.report(None).html()
+        let (tie_up, treadling) = (self.draft.tie_up().to_vec(), self.draft.treadling().to_vec());
+        Ok((make, (self.draft.threading().to_vec(), tie_up, treadling)))
     }
 }
 
-#[pymethods]
-impl Layers {
-    /// Face ends with face picks.
-    #[getter]
-    fn face(&self) -> Weave {
-        Weave { weave: self.layers.face.clone() }
+attributes! {
+    Layers, self, py {
+        /// Face ends with face picks.
+        face: Weave = Weave { weave: self.layers.face.clone() };
+        /// Back ends with back picks, seen from the face.
+        back: Weave = Weave { weave: self.layers.back.clone() };
+        /// Crossings that keep the layers apart.
+        separators: usize = self.layers.separators;
+        /// Crossings that join the layers, in words.
+        stitches: Vec<String> = self.layers.stitches.iter().map(ToString::to_string).collect();
     }
-    /// Back ends with back picks, seen from the face.
-    #[getter]
-    fn back(&self) -> Weave {
-        Weave { weave: self.layers.back.clone() }
-    }
-    /// Crossings that keep the layers apart.
-    #[getter]
-    fn separators(&self) -> usize {
-        self.layers.separators
-    }
-    /// Crossings that join the layers, in words.
-    #[getter]
-    fn stitches(&self) -> Vec<String> {
-        self.layers.stitches.iter().map(ToString::to_string).collect()
-    }
+
     fn __repr__(&self) -> String {
         let cloth::Layers { face, back, stitches, .. } = &self.layers;
         format!("<layers: face {face}, back {back}, stitches: {}>", stitches.len())

@@ -2,11 +2,13 @@
 
 use hankwise::catalogue::{self, Entry, EntryKind, Face};
 use hankwise::quantity::print::escape;
-use pyo3::exceptions::PyIndexError;
+use pyo3::exceptions::PyKeyError;
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyList, PySlice};
+use pyo3::types::{PyDict, PyList};
 
+use crate::attributes::{attributes, dict};
 use crate::errors::raise;
+use crate::sequence::{Places, places};
 
 /// A function and what to call it with, as pickle wants them.
 type Call<'py> = (Bound<'py, PyAny>, (String, Option<&'static str>));
@@ -17,34 +19,21 @@ pub(crate) struct Hit {
     entry: Entry,
 }
 
-#[pymethods]
-impl Hit {
-    /// What kind of thing it is: formula, calculation, function, stage, table, row, count, reed, unit
-    /// or weave.
-    #[getter]
-    fn kind(&self) -> &'static str {
-        self.entry.kind().word()
+attributes! {
+    Hit, self, py {
+        /// What kind of thing it is: formula, calculation, function, stage, table, row, count, reed, unit
+        /// or weave.
+        kind: &'static str = self.entry.kind().word();
+        /// Its name; of rows, the name of their table.
+        name: &'static str = self.entry.name();
+        /// What it is, in a line.
+        summary: String = self.entry.summary();
+        /// The line to type next.
+        line: String = self.entry.python();
+        /// The line to type next at the command line.
+        command: String = self.entry.command();
     }
-    /// Its name; of rows, the name of their table.
-    #[getter]
-    fn name(&self) -> &'static str {
-        self.entry.name()
-    }
-    /// What it is, in a line.
-    #[getter]
-    fn summary(&self) -> String {
-        self.entry.summary()
-    }
-    /// The line to type next.
-    #[getter]
-    fn line(&self) -> String {
-        self.entry.python()
-    }
-    /// The line to type next at the command line.
-    #[getter]
-    fn command(&self) -> String {
-        self.entry.command()
-    }
+
     fn __repr__(&self) -> String {
         format!("<{} {}: {}>", self.entry.kind(), self.entry.name(), self.entry.summary())
     }
@@ -65,7 +54,7 @@ pub(crate) struct Found {
 
 impl Found {
     fn hit(&self, place: usize) -> Hit {
-        Hit { entry: self.inner.hits()[place].entry.clone() }
+        Hit { entry: self.inner.hits()[place].clone() }
     }
 }
 
@@ -79,19 +68,11 @@ impl Found {
         py: Python<'py>,
         key: &Bound<'py, PyAny>,
     ) -> PyResult<Bound<'py, PyAny>> {
-        let length = self.inner.hits().len();
-        if let Ok(slice) = key.cast::<PySlice>() {
-            let range = slice.indices(isize::try_from(length)?)?;
-            let places = (0..range.slicelength).map(|k| {
-                let at = range.start + isize::try_from(k)? * range.step;
-                Ok(self.hit(usize::try_from(at)?))
-            });
-            return Ok(PyList::new(py, places.collect::<PyResult<Vec<Hit>>>()?)?.into_any());
-        }
-        let at: isize = key.extract()?;
-        match usize::try_from(if at < 0 { at + isize::try_from(length)? } else { at }) {
-            Ok(at) if at < length => Ok(Bound::new(py, self.hit(at))?.into_any()),
-            _ => Err(PyIndexError::new_err(format!("there are {length} hits"))),
+        match places(key, self.inner.hits().len(), "hits")? {
+            Places::One(at) => Ok(Bound::new(py, self.hit(at))?.into_any()),
+            Places::Several(all) => {
+                Ok(PyList::new(py, all.into_iter().map(|at| self.hit(at)))?.into_any())
+            }
         }
     }
     fn __iter__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
@@ -101,7 +82,7 @@ impl Found {
     /// The names of the hits.
     #[getter]
     fn names(&self) -> Vec<&'static str> {
-        self.inner.hits().iter().map(|hit| hit.entry.name()).collect()
+        self.inner.hits().iter().map(Entry::name).collect()
     }
     /// How many there are of each kind.
     #[getter]
@@ -114,15 +95,15 @@ impl Found {
     }
     /// The hits as dictionaries, as for a data frame.
     fn records<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        let row = |hit: &catalogue::Hit| {
-            let row = PyDict::new(py);
-            row.set_item("kind", hit.entry.kind().word())?;
-            row.set_item("name", hit.entry.name())?;
-            row.set_item("also", hit.entry.other_names())?;
-            row.set_item("summary", hit.entry.summary())?;
-            row.set_item("line", hit.entry.python())?;
-            row.set_item("command", hit.entry.command())?;
-            Ok(row)
+        let row = |hit: &Entry| {
+            Ok(dict!(py, {
+                "kind": hit.kind().word(),
+                "name": hit.name(),
+                "also": hit.other_names(),
+                "summary": hit.summary(),
+                "line": hit.python(),
+                "command": hit.command(),
+            }))
         };
         self.inner.hits().iter().map(row).collect()
     }
@@ -150,9 +131,6 @@ impl Found {
     }
 }
 
-/// find(words='', kind=None)
-/// --
-///
 /// Search all that can be called or looked up: formulas, calculations, functions, stages of the plan,
 /// tables of the handbook and their rows, count systems, reed systems, units and weaves. The best hits
 /// come first, each with the line to type next. `kind` asks for one kind alone.
@@ -161,7 +139,7 @@ impl Found {
 /// >>> hw.find("turns per inch")[0].line
 /// 'hw.q("1 tpi").to("turns/m")'
 #[pyfunction]
-#[pyo3(signature = (words="", kind=None), text_signature = "(words='', kind=None)")]
+#[pyo3(signature = (words="", kind=None))]
 pub(crate) fn find(words: &str, kind: Option<&str>) -> PyResult<Found> {
     let kind = match kind {
         None => None,
@@ -170,8 +148,30 @@ pub(crate) fn find(words: &str, kind: Option<&str>) -> PyResult<Found> {
     Ok(Found { inner: catalogue::find(words, kind), words: words.to_owned(), kind })
 }
 
+/// The kinds of what can be found, each in a word.
+pub(crate) fn kinds() -> Vec<&'static str> {
+    EntryKind::all().map(EntryKind::word).collect()
+}
+
 fn unknown(word: &str) -> PyErr {
-    let all: Vec<&str> = EntryKind::ALL.into_iter().map(EntryKind::word).collect();
-    let message = format!("unknown kind '{word}'; write one of {}", all.join(", "));
+    let message = format!("unknown kind '{word}'; write one of {}", kinds().join(", "));
     raise(&hankwise::Error::notation(message))
+}
+
+/// The formula or the calculation with a name, or of a `kind` alone; the message of a miss names the nearest.
+#[pyfunction]
+#[pyo3(signature = (name, /, kind=None))]
+pub(crate) fn _calc<'py>(
+    py: Python<'py>,
+    name: &str,
+    kind: Option<&str>,
+) -> PyResult<Bound<'py, PyAny>> {
+    let found = match kind {
+        Some("formula") => catalogue::formula(name).map(Entry::Formula),
+        Some(_) => catalogue::calculation(name).map(Entry::Calculation),
+        None => catalogue::calc(name),
+    };
+    let entry = found.map_err(|e| PyKeyError::new_err(e.to_string()))?;
+    let all = if entry.kind() == EntryKind::Formula { "formulas" } else { "calculations" };
+    py.import("hankwise._hankwise")?.getattr(all)?.get_item(name)
 }

@@ -1,14 +1,15 @@
 //! A formula of the catalogue as a callable.
 
+use hankwise::formula;
 use hankwise::quantity::Amount;
 use hankwise::source::basis;
-use hankwise::{catalogue, formula};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
 
-use crate::call::warn;
-use crate::errors::raise;
+use crate::attributes::{callable, dict};
+use crate::call::{signature, warn};
+use crate::errors::OrRaise;
 use crate::inputs::{Given, base_unit, one, one_shape};
 use crate::quantity::Quantity;
 use crate::working::Working;
@@ -99,8 +100,20 @@ impl Formula {
     }
 }
 
-#[pymethods]
-impl Formula {
+callable! {
+    Formula, self, py {
+        /// The formula in symbols.
+        equation: String = self.card.equations().join("; ");
+        /// The name of the formula that this one is the inverse of.
+        inverse_of: Option<&'static str> = self.card.inverse_of;
+        /// Where it holds and where not.
+        limits: Vec<&'static str> = self.card.limits.to_vec();
+        /// What people get wrong with it.
+        slips: Vec<&'static str> = self.card.slips.to_vec();
+        /// Keys of the sources; `hankwise.source(key)` tells more.
+        sources: Vec<&'static str> = self.card.sources.to_vec();
+    }
+
     #[pyo3(signature = (*args, **kwargs))]
     fn __call__<'py>(
         &self,
@@ -119,7 +132,6 @@ impl Formula {
             None => self.call_arrays(py, &call),
         }
     }
-
     /// The answer with its working. Where an input is an array, `at` says which of its places.
     #[pyo3(signature = (*args, at=None, **kwargs))]
     fn working<'py>(
@@ -162,12 +174,11 @@ impl Formula {
                 }
             }
         }
-        let working = self.card.working(&amounts, &typed).map_err(|e| raise(&e))?;
+        let working = self.card.working(&amounts, &typed).or_raise()?;
         let row: Vec<f64> = amounts.iter().map(Amount::base).collect();
         warn(py, self.card.unusual(&row))?;
         Ok(Working { working })
     }
-
     /// Every value of one input, within its usual range, that gives the wanted result. Name the
     /// result by the name of the formula: `f.solve("twist", twist_factor="39 turns/cm √tex",
     /// count="16 YSW")`.
@@ -183,9 +194,8 @@ impl Formula {
         let roots = self.card.solve(asked.place, asked.wanted.base(), &row);
         let kind = self.card.inputs[asked.place].kind;
         let each = |x| Quantity::scalar(py, x, base_unit(kind), kind);
-        Ok(roots.map_err(|e| raise(&e))?.into_iter().map(each).collect())
+        Ok(roots.or_raise()?.into_iter().map(each).collect())
     }
-
     /// The working of one input that gives the wanted result, which is named as in `solve`: that of the
     /// inverse formula where there is one, else that of this formula with the input found.
     #[pyo3(signature = (unknown, **kwargs))]
@@ -199,7 +209,7 @@ impl Formula {
         let working = self
             .card
             .solve_working(place, &wanted, wanted_text, &given, &typed)
-            .map_err(|e| raise(&e))?;
+            .or_raise()?;
         let of = given.len();
         let known = given.iter().enumerate().filter(|(at, _)| *at != place);
         let mut unusual: Vec<String> =
@@ -211,62 +221,10 @@ impl Formula {
         warn(py, unusual)?;
         Ok(Working { working })
     }
-
-    #[getter]
-    fn __name__(&self) -> &'static str {
-        self.card.name
-    }
-    #[getter]
-    fn __qualname__(&self) -> &'static str {
-        self.card.name
-    }
-    #[getter]
-    fn __doc__(&self) -> String {
-        self.card.description()
-    }
     #[getter]
     fn __signature__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
-        let inspect = py.import("inspect")?;
-        let parameter = inspect.getattr("Parameter")?;
-        let place = parameter.getattr("POSITIONAL_OR_KEYWORD")?;
-        let all: Vec<_> = self
-            .card
-            .inputs
-            .iter()
-            .map(|i| parameter.call1((i.name, &place)))
-            .collect::<PyResult<_>>()?;
-        inspect.getattr("Signature")?.call1((all,))
-    }
-
-    /// The name.
-    #[getter]
-    fn name(&self) -> &'static str {
-        self.card.name
-    }
-    /// The room of the trade: fibre, yarn, cloth or mill.
-    #[getter]
-    fn room(&self) -> &'static str {
-        self.card.room()
-    }
-    /// What it says, in a sentence.
-    #[getter]
-    fn summary(&self) -> &'static str {
-        self.card.summary
-    }
-    /// More about it.
-    #[getter]
-    fn details(&self) -> &'static str {
-        self.card.details
-    }
-    /// The formula in symbols.
-    #[getter]
-    fn equation(&self) -> String {
-        self.card.equations().join("; ")
-    }
-    /// The name of the formula that this one is the inverse of.
-    #[getter]
-    fn inverse_of(&self) -> Option<&'static str> {
-        self.card.inverse_of
+        let all = self.card.inputs.iter().map(|input| (input.name, None));
+        signature(py, "POSITIONAL_OR_KEYWORD", all)
     }
     /// The formulas that solve the same relation for its other quantities: their names by what they give.
     #[getter]
@@ -282,46 +240,31 @@ impl Formula {
     fn inputs<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
         let mut all = Vec::new();
         for input in self.card.inputs {
-            let one = PyDict::new(py);
-            one.set_item("name", input.name)?;
-            one.set_item("symbol", input.symbol)?;
-            one.set_item("meaning", input.meaning)?;
-            one.set_item("kind", input.kind.words())?;
-            one.set_item("type", input.kind.name())?;
-            one.set_item("usual", input.usual)?;
-            one.set_item("basis", basis(input.basis).words())?;
-            one.set_item("source", input.basis)?;
-            one.set_item("unit", input.kind.base())?;
-            one.set_item("many", input.many)?;
-            one.set_item("whole", input.whole)?;
-            all.push(one);
+            all.push(dict!(py, {
+                "name": input.name,
+                "symbol": input.symbol,
+                "meaning": input.meaning,
+                "kind": input.kind.words(),
+                "type": input.kind.name(),
+                "usual": input.usual,
+                "basis": basis(input.basis).words(),
+                "source": input.basis,
+                "unit": input.kind.base(),
+                "many": input.many,
+                "whole": input.whole,
+            }));
         }
         Ok(all)
     }
     /// The result, as a dictionary.
     #[getter]
     fn output<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let one = PyDict::new(py);
-        one.set_item("symbol", self.card.output.symbol)?;
-        one.set_item("kind", self.card.output.kind.words())?;
-        one.set_item("type", self.card.output.kind.name())?;
-        one.set_item("unit", self.card.output.kind.base())?;
-        Ok(one)
-    }
-    /// Where it holds and where not.
-    #[getter]
-    fn limits(&self) -> Vec<&'static str> {
-        self.card.limits.to_vec()
-    }
-    /// What people get wrong with it.
-    #[getter]
-    fn slips(&self) -> Vec<&'static str> {
-        self.card.slips.to_vec()
-    }
-    /// What can do harm where the figure is acted on.
-    #[getter]
-    fn cautions(&self) -> Vec<String> {
-        self.card.caution_lines()
+        Ok(dict!(py, {
+            "symbol": self.card.output.symbol,
+            "kind": self.card.output.kind.words(),
+            "type": self.card.output.kind.name(),
+            "unit": self.card.output.kind.base(),
+        }))
     }
     /// How many values from outside it is checked against, by what they rest on.
     #[getter]
@@ -332,58 +275,21 @@ impl Formula {
         }
         Ok(one)
     }
-    /// Keys of the sources; `hankwise.source(key)` tells more.
-    #[getter]
-    fn sources(&self) -> Vec<&'static str> {
-        self.card.sources.to_vec()
-    }
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (&'static str,))> {
-        Ok((py.import("hankwise._hankwise")?.getattr("_formula")?, (self.card.name,)))
-    }
     fn __repr__(&self) -> String {
-        format!("<formula {}: {}>", self.card.name, self.equation())
-    }
-    fn __str__(&self) -> String {
-        self.card.description()
-    }
-    fn _repr_html_(&self) -> String {
-        self.card.html()
+        format!("<formula {}: {}>", self.card.name, self.card.equations().join("; "))
     }
 }
 
-/// The formula with a name; the message of a miss names the nearest.
-#[pyfunction]
-#[pyo3(signature = (name, /))]
-pub(crate) fn _formula<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
-    let card = catalogue::formula(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
-    py.import("hankwise._hankwise")?.getattr("formulas")?.get_item(card.name)
-}
-
-/// The formula or the calculation with a name.
-#[pyfunction]
-#[pyo3(signature = (name, /))]
-pub(crate) fn _calc<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyAny>> {
-    let entry = catalogue::calc(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
-    let all = match entry.kind() {
-        catalogue::EntryKind::Calculation => "calculations",
-        _ => "formulas",
-    };
-    py.import("hankwise._hankwise")?.getattr(all)?.get_item(name)
-}
-
-/// source(key, /)
-/// --
-///
 /// A cited source: key, basis, title, and where it was read.
 #[pyfunction]
-#[pyo3(signature = (key, /), text_signature = "(key, /)")]
+#[pyo3(signature = (key, /))]
 pub(crate) fn source<'py>(py: Python<'py>, key: &str) -> PyResult<Bound<'py, PyDict>> {
     let source = hankwise::source::source(key)
         .ok_or_else(|| PyKeyError::new_err(format!("no source '{key}' is cited")))?;
-    let one = PyDict::new(py);
-    one.set_item("key", source.key)?;
-    one.set_item("basis", source.basis.words())?;
-    one.set_item("title", source.title)?;
-    one.set_item("place", source.place)?;
-    Ok(one)
+    Ok(dict!(py, {
+        "key": source.key,
+        "basis": source.basis.words(),
+        "title": source.title,
+        "place": source.place,
+    }))
 }

@@ -4,7 +4,8 @@ use hankwise::fibre;
 use hankwise::quantity::{Fineness, Kind};
 use pyo3::prelude::*;
 
-use crate::errors::raise;
+use crate::attributes::attributes;
+use crate::errors::OrRaise;
 use crate::inputs::single;
 
 /// What a pickle keeps: mean diameter and standard deviation.
@@ -17,9 +18,6 @@ pub(crate) struct WoolGrade {
     grade: fibre::WoolGrade,
 }
 
-/// us_grade(diameter, sd=None)
-/// --
-///
 /// The grade of raw wool in the United States; a lot that spreads more than its grade allows drops one.
 ///
 /// >>> import hankwise as hw
@@ -27,7 +25,7 @@ pub(crate) struct WoolGrade {
 /// >>> grade.name, grade.blood, grade.by_diameter, grade.dropped
 /// ('70s', 'fine', '80s', True)
 #[pyfunction]
-#[pyo3(signature = (diameter, sd=None), text_signature = "(diameter, sd=None)")]
+#[pyo3(signature = (diameter, sd=None))]
 pub(crate) fn us_grade(
     diameter: &Bound<'_, PyAny>,
     sd: Option<&Bound<'_, PyAny>>,
@@ -37,52 +35,30 @@ pub(crate) fn us_grade(
         |value, name| single(value, NAME, name, Kind::Fineness).map(|a| Fineness::base(a.base()));
     let mean = read(diameter, "diameter")?;
     let deviation = sd.map(|sd| read(sd, "sd")).transpose()?;
-    let grade = fibre::us_grade(mean, deviation).map_err(|e| raise(&e.at(NAME)))?;
+    let grade = fibre::us_grade(mean, deviation).or_raise_at(NAME)?;
     crate::call::warn(diameter.py(), grade.unusual().into_iter().collect())?;
     Ok(WoolGrade { grade })
 }
 
-#[pymethods]
-impl WoolGrade {
-    /// Its name: "64s", or "finest" for finer than 80s.
-    #[getter]
-    fn name(&self) -> &'static str {
-        self.grade.name
+attributes! {
+    WoolGrade, self, py, shown as self.grade.report(); {
+        /// Its name: "64s", or "finest" for finer than 80s.
+        name: &'static str = self.grade.name;
+        /// Its name by blood.
+        blood: &'static str = self.grade.blood;
+        /// The quality number; None for what is finer than 80s.
+        number: Option<u32> = self.grade.number();
+        /// The grade that the mean diameter alone would give.
+        by_diameter: &'static str = self.grade.by_diameter;
+        /// True where the spread cost it a grade.
+        dropped: bool = self.grade.dropped();
+        /// True where the limits used are from memory.
+        remembered: bool = self.grade.from_memory;
     }
-    /// Its name by blood.
-    #[getter]
-    fn blood(&self) -> &'static str {
-        self.grade.blood
-    }
-    /// The quality number; None for what is finer than 80s.
-    #[getter]
-    fn number(&self) -> Option<u32> {
-        self.grade.number()
-    }
-    /// The grade that the mean diameter alone would give.
-    #[getter]
-    fn by_diameter(&self) -> &'static str {
-        self.grade.by_diameter
-    }
-    /// True where the spread cost it a grade.
-    #[getter]
-    fn dropped(&self) -> bool {
-        self.grade.dropped()
-    }
-    /// True where the limits used are from memory.
-    #[getter]
-    fn remembered(&self) -> bool {
-        self.grade.from_memory
-    }
+
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, Given)> {
         let make = py.import("hankwise.fibre")?.getattr("us_grade")?;
         let say = |x: f64| format!("{x} µm");
         Ok((make, (say(self.grade.diameter), self.grade.deviation.map(say))))
-    }
-    fn __repr__(&self) -> String {
-        self.grade.report().text().trim_end().to_owned()
-    }
-    fn _repr_html_(&self) -> String {
-        self.grade.report().html()
     }
 }

@@ -3,24 +3,11 @@
 use hankwise::prelude::LinearDensity;
 use hankwise::quantity::Kind;
 use hankwise::yarn;
-use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 
-use crate::errors::raise;
+use crate::errors::OrRaise;
 use crate::handbook::HandbookTable;
-use crate::inputs::{Given, locate, one};
-
-/// One figure that is possible, in the base unit of its kind.
-fn figure(value: &Bound<'_, PyAny>, kind: Kind, of: &str, name: &str) -> PyResult<f64> {
-    let read = || match one(value, kind)? {
-        Given::One(amount, _) => {
-            kind.check(amount.base()).map_err(|e| raise(&e))?;
-            Ok(amount.base())
-        }
-        Given::Many(..) => Err(PyTypeError::new_err("give one value, not an array")),
-    };
-    read().map_err(|error| locate(value.py(), of, name, error))
-}
+use crate::inputs::single;
 
 /// The hand-knitting words into whose bands a count falls, with the bands: several, or none.
 ///
@@ -28,14 +15,17 @@ fn figure(value: &Bound<'_, PyAny>, kind: Kind, of: &str, name: &str) -> PyResul
 /// >>> hw.yarn.weight_class("230 m/100g", "UK")[1]
 /// <UK, DK: 200 to 250 m/100g (web page, Skein Queen 2024)>
 #[pyfunction]
-#[pyo3(signature = (count, country=None), text_signature = "(count, country=None)")]
+#[pyo3(signature = (count, country=None))]
 pub(crate) fn weight_class(
     count: &Bound<'_, PyAny>,
     country: Option<&str>,
 ) -> PyResult<HandbookTable> {
-    let count = figure(count, Kind::LinearDensity, "weight_class", "count")?;
+    const NAME: &str = "weight_class";
+    let count = single(count, NAME, "count", Kind::LinearDensity)?.base();
+    let checked = Kind::LinearDensity.check(count);
+    checked.or_raise_at(format_args!("{NAME}, count"))?;
     let found = yarn::weight_class(LinearDensity::base(count), country);
-    HandbookTable::weights(found.map_err(|e| raise(&e))?)
+    HandbookTable::weights(found.or_raise()?)
 }
 
 /// The bands that go with a hand-knitting word, one for each table that has it: no two agree.
@@ -47,7 +37,7 @@ pub(crate) fn weight_class(
 /// 200 m/100g to 240 m/100g
 /// 100 m/50g to 125 m/50g
 #[pyfunction]
-#[pyo3(signature = (word, country=None), text_signature = "(word, country=None)")]
+#[pyo3(signature = (word, country=None))]
 pub(crate) fn weight_band(word: &str, country: Option<&str>) -> PyResult<HandbookTable> {
-    HandbookTable::weights(yarn::weight_band(word, country).map_err(|e| raise(&e))?)
+    HandbookTable::weights(yarn::weight_band(word, country).or_raise()?)
 }

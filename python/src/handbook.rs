@@ -7,10 +7,12 @@ use hankwise::quantity::{Amount, print};
 use hankwise::source::cited;
 use pyo3::exceptions::{PyIndexError, PyKeyError};
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyList, PySlice};
+use pyo3::types::{IntoPyDict, PyDict, PyList};
 
-use crate::errors::raise;
+use crate::attributes::{attributes, dict};
+use crate::errors::OrRaise;
 use crate::quantity::Quantity;
+use crate::sequence::{Places, places};
 
 /// A figure of the handbook, or a band of figures, with who says so.
 #[pyclass(frozen, module = "hankwise", weakref)]
@@ -28,73 +30,51 @@ impl HandbookFigure {
         if !number.is_finite() {
             return Ok(None);
         }
-        let unit = self.figure().measure().map_err(|e| raise(&e))?;
+        let unit = self.figure().measure().or_raise()?;
         let text = print::with_unit(number, self.figure().unit);
         Ok(Some(Quantity::from_amount(py, Amount { number, unit }, Some(text))))
     }
+    /// What it is of.
+    fn words<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        self.table.columns.iter().zip(&self.figure().of).into_py_dict(py)
+    }
     fn row<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let (row, f) = (PyDict::new(py), self.figure());
-        for (column, word) in self.table.columns.iter().zip(&f.of) {
-            row.set_item(column, word)?;
-        }
+        let (row, f) = (self.words(py)?, self.figure());
         let end = |x: f64| x.is_finite().then_some(x);
-        row.set_item("low", end(f.low))?;
-        row.set_item("high", end(f.high))?;
-        row.set_item("unit", f.unit)?;
-        row.set_item("source", f.source)?;
-        row.set_item("place", f.place)?;
-        row.set_item("basis", f.basis().words())?;
-        row.set_item("note", f.note)?;
+        let more = dict!(py, {
+            "low": end(f.low),
+            "high": end(f.high),
+            "unit": f.unit,
+            "source": f.source,
+            "place": f.place,
+            "basis": f.basis().words(),
+            "note": f.note,
+        });
+        row.update(more.as_mapping())?;
         Ok(row)
     }
 }
 
-#[pymethods]
-impl HandbookFigure {
-    /// What it is of: the table's columns and their words.
-    #[getter]
-    fn of<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        let row = PyDict::new(py);
-        for (column, word) in self.table.columns.iter().zip(&self.figure().of) {
-            row.set_item(column, word)?;
-        }
-        Ok(row)
+attributes! {
+    HandbookFigure, self, py {
+        /// What it is of: the table's columns and their words.
+        of: PyResult<Bound<'py, PyDict>> = self.words(py);
+        /// The lower end; None where it is open.
+        low: PyResult<Option<Quantity>> = self.end(py, self.figure().low);
+        /// The upper end, the same as the lower for a single figure; None where it is open.
+        high: PyResult<Option<Quantity>> = self.end(py, self.figure().high);
+        /// The unit, as the source prints it.
+        unit: &'static str = self.figure().unit;
+        /// Key of the source; `hankwise.source(key)` tells more.
+        source: &'static str = self.figure().source;
+        /// Where in the source.
+        place: &'static str = self.figure().place;
+        /// What it rests on: standard or law, book or paper, web page, custom of the trade, memory, definition.
+        basis: &'static str = self.figure().basis().words();
+        /// What else there is to know.
+        note: &'static str = self.figure().note;
     }
-    /// The lower end; None where it is open.
-    #[getter]
-    fn low(&self, py: Python<'_>) -> PyResult<Option<Quantity>> {
-        self.end(py, self.figure().low)
-    }
-    /// The upper end, the same as the lower for a single figure; None where it is open.
-    #[getter]
-    fn high(&self, py: Python<'_>) -> PyResult<Option<Quantity>> {
-        self.end(py, self.figure().high)
-    }
-    /// The unit, as the source prints it.
-    #[getter]
-    fn unit(&self) -> &'static str {
-        self.figure().unit
-    }
-    /// Key of the source; `hankwise.source(key)` tells more.
-    #[getter]
-    fn source(&self) -> &'static str {
-        self.figure().source
-    }
-    /// Where in the source.
-    #[getter]
-    fn place(&self) -> &'static str {
-        self.figure().place
-    }
-    /// What it rests on: standard or law, book or paper, web page, custom of the trade, memory, definition.
-    #[getter]
-    fn basis(&self) -> &'static str {
-        self.figure().basis().words()
-    }
-    /// What else there is to know.
-    #[getter]
-    fn note(&self) -> &'static str {
-        self.figure().note
-    }
+
     fn __repr__(&self) -> String {
         let f = self.figure();
         let of: Vec<&str> = f.of.iter().copied().filter(|w| !w.is_empty()).collect();
@@ -142,7 +122,7 @@ impl HandbookTable {
     }
     /// Figures of the words of hand knitting.
     pub(crate) fn weights(figures: Vec<&'static Figure>) -> PyResult<HandbookTable> {
-        let table = catalogue::table("hand_knitting_weights").map_err(|e| raise(&e))?;
+        let table = catalogue::table("hand_knitting_weights").or_raise()?;
         Ok(HandbookTable::part(table, figures))
     }
     fn at(&self, place: usize) -> HandbookFigure {
@@ -180,28 +160,18 @@ impl HandbookTable {
     }
 }
 
-#[pymethods]
-impl HandbookTable {
-    /// Its name.
-    #[getter]
-    fn name(&self) -> &'static str {
-        self.table.name
+attributes! {
+    HandbookTable, self, py {
+        /// Its name.
+        name: &'static str = self.table.name;
+        /// Its title.
+        title: &'static str = self.table.title;
+        /// What the figures are and how to use them.
+        about: &'static str = &self.table.about;
+        /// What the words of a figure are.
+        columns: Vec<&'static str> = self.table.columns.to_vec();
     }
-    /// Its title.
-    #[getter]
-    fn title(&self) -> &'static str {
-        self.table.title
-    }
-    /// What the figures are and how to use them.
-    #[getter]
-    fn about(&self) -> &'static str {
-        &self.table.about
-    }
-    /// What the words of a figure are.
-    #[getter]
-    fn columns(&self) -> Vec<&'static str> {
-        self.table.columns.to_vec()
-    }
+
     /// The figures that have all the words, each found by its beginning.
     #[pyo3(signature = (words, /))]
     fn find(&self, words: &str) -> HandbookTable {
@@ -221,22 +191,12 @@ impl HandbookTable {
         py: Python<'py>,
         key: &Bound<'py, PyAny>,
     ) -> PyResult<Bound<'py, PyAny>> {
-        let length = self.places.len();
-        if let Ok(slice) = key.cast::<PySlice>() {
-            let range = slice.indices(isize::try_from(length)?)?;
-            let mut places = Vec::with_capacity(range.slicelength);
-            let mut at = range.start;
-            for _ in 0..range.slicelength {
-                places.push(self.places[usize::try_from(at)?]);
-                at += range.step;
+        match places(key, self.places.len(), "figures")? {
+            Places::One(at) => Ok(Bound::new(py, self.at(at))?.into_any()),
+            Places::Several(all) => {
+                let places = all.into_iter().map(|at| self.places[at]).collect();
+                Ok(Bound::new(py, HandbookTable { table: self.table, places })?.into_any())
             }
-            return Ok(Bound::new(py, HandbookTable { table: self.table, places })?.into_any());
-        }
-        let at: isize = key.extract()?;
-        let at = usize::try_from(if at < 0 { at + isize::try_from(length)? } else { at });
-        match at {
-            Ok(at) if at < length => Ok(Bound::new(py, self.at(at))?.into_any()),
-            _ => Err(PyIndexError::new_err(format!("the table has {length} figures"))),
         }
     }
     fn __iter__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {

@@ -10,7 +10,7 @@ use pyo3::types::{
 };
 
 use crate::columns::{Figures, rows, shown};
-use crate::errors::{NotationError, RangeError, UnitError, raise};
+use crate::errors::{NotationError, OrRaise, RangeError, UnitError, raise};
 use crate::quantity::Quantity;
 use crate::yarn::Yarn;
 
@@ -214,13 +214,13 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
                 kind.example()
             )));
         }
-        let tex = yarn.resultant().map_err(|e| raise(&e))?;
+        let tex = yarn.resultant().or_raise()?;
         let unit = yarn.system();
         return Ok(Given::One(Amount { number: unit.from_base(tex), unit }, None));
     }
     if let Ok(text) = value.cast::<PyString>() {
         let text = text.to_string_lossy();
-        let amount = quantity::parse_as(&text, kind).map_err(|e| raise(&e))?;
+        let amount = quantity::parse_as(&text, kind).or_raise()?;
         return Ok(Given::One(amount, Some(text.trim().to_owned())));
     }
     let figures = Figures::of(value).map_err(|e| {
@@ -231,15 +231,13 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
             if x.is_nan() {
                 return Err(RangeError::new_err("a single value cannot be missing (NaN)"));
             }
-            quantity::bare_number(x, kind)
-                .map(|amount| Given::One(amount, None))
-                .map_err(|e| raise(&e))
+            quantity::bare_number(x, kind).map(|amount| Given::One(amount, None)).or_raise()
         }
         Figures::Many(array) => {
             // The first figure stands for all: a bare array of counts is refused as a bare count is.
             let read = array.readonly();
             let greatest = rows(&read).iter().copied().filter(|x| !x.is_nan()).fold(0.0, f64::max);
-            quantity::bare_number(greatest, kind).map_err(|e| raise(&e))?;
+            quantity::bare_number(greatest, kind).or_raise()?;
             Ok(Given::Many(array, value.clone()))
         }
     }

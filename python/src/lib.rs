@@ -6,6 +6,7 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod allowance;
+mod attributes;
 mod calculation;
 mod call;
 mod chart;
@@ -17,6 +18,7 @@ mod draft;
 mod errors;
 mod find;
 mod formula;
+mod given;
 mod grade;
 mod hand_knitting;
 mod handbook;
@@ -31,6 +33,7 @@ mod readings;
 mod result;
 mod results;
 mod rounding;
+mod sequence;
 mod weave;
 mod working;
 mod yarn;
@@ -49,7 +52,6 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<formula::Formula>()?;
     m.add_class::<calculation::Calculation>()?;
     m.add_class::<results::Results>()?;
-    m.add_function(wrap_pyfunction!(calculation::_calculation, m)?)?;
     m.add_function(wrap_pyfunction!(results::_results, m)?)?;
     m.add_class::<working::Working>()?;
     m.add_class::<yarn::Yarn>()?;
@@ -79,11 +81,11 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(counts::_count_symbols, m)?)?;
     m.add_function(wrap_pyfunction!(make::q, m)?)?;
     m.add_function(wrap_pyfunction!(make::units, m)?)?;
-    m.add_function(wrap_pyfunction!(formula::_formula, m)?)?;
+    m.add("_kinds", find::kinds())?;
     m.add_class::<find::Hit>()?;
     m.add_class::<find::Found>()?;
     m.add_function(wrap_pyfunction!(find::find, m)?)?;
-    m.add_function(wrap_pyfunction!(formula::_calc, m)?)?;
+    m.add_function(wrap_pyfunction!(find::_calc, m)?)?;
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::_table, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::_tables, m)?)?;

@@ -4,13 +4,11 @@ use hankwise::quantity::{self, Amount};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyFloat, PyString};
 
+use crate::attributes::dict;
 use crate::columns::{Figures, is_numeric, no_numbers, scalar};
-use crate::errors::{NotationError, RangeError, UnitError, raise};
+use crate::errors::{NotationError, OrRaise, RangeError, UnitError};
 use crate::quantity::Quantity;
 
-/// q(value, unit=None, /)
-/// --
-///
 /// A quantity: from a text such as "22½ YSW" or "1 lb 12 oz", or from a number, an array or a Series
 /// and its unit.
 ///
@@ -18,7 +16,7 @@ use crate::quantity::Quantity;
 /// >>> hw.q("16 Nm").to("tex")
 /// <linear density (count): 62.5 tex>
 #[pyfunction]
-#[pyo3(signature = (value, unit=None, /), text_signature = "(value, unit=None, /)")]
+#[pyo3(signature = (value, unit=None, /))]
 pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<Quantity> {
     let py = value.py();
     if let Ok(given) = value.cast::<Quantity>() {
@@ -28,15 +26,15 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
     if let Ok(text) = value.cast::<PyString>() {
         let text = text.to_string_lossy();
         let amount = match unit {
-            None => quantity::parse(&text).map_err(|e| raise(&e))?,
+            None => quantity::parse(&text).or_raise()?,
             Some(unit) => {
                 if quantity::parse(&text).is_ok() {
                     return Err(NotationError::new_err(format!(
                         "'{text}' has its unit already; write hankwise.q('{text}').to('{unit}')"
                     )));
                 }
-                let number = quantity::number(&text).map_err(|e| raise(&e))?;
-                let unit = quantity::unit(unit, None).map_err(|e| raise(&e))?;
+                let number = quantity::number(&text).or_raise()?;
+                let unit = quantity::unit(unit, None).or_raise()?;
                 Amount { number, unit }
             }
         };
@@ -52,7 +50,7 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
             value.repr()?
         )));
     };
-    let unit = quantity::unit(unit, None).map_err(|e| raise(&e))?;
+    let unit = quantity::unit(unit, None).or_raise()?;
     if let Some(x) = scalar(value) {
         if !x.is_finite() {
             return Err(crate::errors::RangeError::new_err(format!(
@@ -76,24 +74,21 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<
     Ok(Quantity { number: number.unbind(), unit, kind: unit.kind, text: None })
 }
 
-/// units(kind=None)
-/// --
-///
 /// The units, as dictionaries: symbol, names, kind, definition, source, basis.
 #[pyfunction]
-#[pyo3(signature = (kind=None), text_signature = "(kind=None)")]
+#[pyo3(signature = (kind=None))]
 pub(crate) fn units<'py>(py: Python<'py>, kind: Option<&str>) -> PyResult<Vec<Bound<'py, PyDict>>> {
     let mut all = Vec::new();
     for unit in quantity::units().filter(|u| kind.is_none_or(|k| u.kind.words().contains(k))) {
-        let one = PyDict::new(py);
-        one.set_item("symbol", unit.symbol)?;
-        one.set_item("names", unit.names)?;
-        one.set_item("kind", unit.kind.words())?;
-        one.set_item("definition", unit.definition)?;
-        one.set_item("indirect", unit.is_indirect())?;
-        one.set_item("source", unit.source)?;
-        one.set_item("basis", unit.basis().words())?;
-        all.push(one);
+        all.push(dict!(py, {
+            "symbol": unit.symbol,
+            "names": unit.names,
+            "kind": unit.kind.words(),
+            "definition": unit.definition,
+            "indirect": unit.is_indirect(),
+            "source": unit.source,
+            "basis": unit.basis().words(),
+        }));
     }
     Ok(all)
 }

@@ -10,7 +10,7 @@ use pyo3::types::{PyDict, PyString};
 
 use crate::colours::ColourOrder;
 use crate::columns::shown;
-use crate::errors::{NotationError, raise};
+use crate::errors::{NotationError, OrRaise, raise};
 use crate::inputs::single;
 
 /// A picture as SVG; shows itself in a notebook. Made by `Weave.picture`.
@@ -28,9 +28,9 @@ impl Picture {
         self.picture.svg()
     }
     /// Writes the SVG to a file, whole or not at all.
-    #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
+    #[pyo3(signature = (path, /))]
     fn save(&self, path: PathBuf) -> PyResult<()> {
-        self.picture.save(&path).map_err(|e| raise(&e))
+        self.picture.save(&path).or_raise()
     }
     fn _repr_svg_(&self) -> &str {
         self.picture.svg()
@@ -42,7 +42,7 @@ impl Picture {
 
 impl Picture {
     pub(crate) fn hand_over(drawn: hankwise::Result<cloth::Picture>) -> PyResult<Picture> {
-        Ok(Picture { picture: drawn.map_err(|e| raise(&e.at(NAME)))? })
+        Ok(Picture { picture: drawn.or_raise_at(NAME)? })
     }
 }
 

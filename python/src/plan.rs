@@ -11,7 +11,8 @@ use pyo3::exceptions::PyOverflowError;
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
-use crate::errors::{RangeError, raise};
+use crate::attributes::{attributes, dict};
+use crate::errors::{OrRaise, RangeError};
 use crate::quantity::Quantity;
 use crate::result::PlanResult;
 use crate::working::Working;
@@ -58,7 +59,7 @@ fn long<T: Send>(
     if let Some(error) = raised {
         return Err(error);
     }
-    let result = result.map_err(|e| raise(&e))?;
+    let result = result.or_raise()?;
     // Another thread may have made the last draws.
     if last < total {
         tell(py, total)?;
@@ -66,8 +67,21 @@ fn long<T: Send>(
     Ok(result)
 }
 
-#[pymethods]
-impl Plan {
+attributes! {
+    Plan, self, py {
+        /// Name of the lot.
+        name: &str = self.plan.name();
+        /// What the lot file says of the lot.
+        description: &str = self.plan.description();
+        /// The lot file.
+        file: &str = self.plan.file();
+        /// The goods and how many of each were promised.
+        promise: BTreeMap<String, Option<u32>> =
+            self.plan.promise().into_iter().map(|(name, want)| (name.to_owned(), want)).collect();
+        /// What is unusual about the figures.
+        warnings: Vec<String> = self.plan.warnings().to_vec();
+    }
+
     /// Runs the plan: the planned values, and `draws` simulated lots that vary the uncertain ones. The same seed
     /// gives the same result, on any number of threads.
     #[pyo3(signature = (draws=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, draws=100000, seed=1, *, threads=None, progress=None)")]
@@ -86,7 +100,6 @@ impl Plan {
             long(py, draws, progress.as_ref(), |tell| plan.run(draws, seed, threads, tell))?;
         Ok(PlanResult { result, plan: self.plan.clone(), asked: (draws, seed) })
     }
-
     /// The greasy mass to take in for a number of each good, all of them together with a confidence.
     /// Goods that are not named are not made; without `goods` the promise of the lot is meant.
     #[pyo3(signature = (goods=None, confidence=0.95, draws=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, goods=None, confidence=0.95, draws=100000, seed=1, *, threads=None, progress=None)")]
@@ -113,48 +126,22 @@ impl Plan {
         })?;
         Ok(Needed { needed })
     }
-
-    /// Name of the lot.
-    #[getter]
-    fn name(&self) -> &str {
-        self.plan.name()
-    }
-    /// What the lot file says of the lot.
-    #[getter]
-    fn description(&self) -> &str {
-        self.plan.description()
-    }
-    /// The lot file.
-    #[getter]
-    fn file(&self) -> &str {
-        self.plan.file()
-    }
-    /// The goods and how many of each were promised.
-    #[getter]
-    fn promise(&self) -> BTreeMap<String, Option<u32>> {
-        self.plan.promise().into_iter().map(|(name, want)| (name.to_owned(), want)).collect()
-    }
-    /// What is unusual about the figures.
-    #[getter]
-    fn warnings(&self) -> Vec<String> {
-        self.plan.warnings().to_vec()
-    }
     /// The figures that the plan rests on, as dictionaries.
     #[getter]
     fn given<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
         let mut all = Vec::new();
         for given in self.plan.given() {
-            let one = PyDict::new(py);
-            one.set_item("name", &given.key)?;
-            one.set_item("meaning", given.meaning)?;
-            one.set_item("kind", given.kind.words())?;
-            one.set_item("typed", &given.typed)?;
-            one.set_item("value", given.base())?;
-            one.set_item("unit", given.kind.base())?;
-            one.set_item("uncertain", given.spread.is_open())?;
-            one.set_item("varies", given.layer.words())?;
-            one.set_item("origin", &given.origin)?;
-            all.push(one);
+            all.push(dict!(py, {
+                "name": &given.key,
+                "meaning": given.meaning,
+                "kind": given.kind.words(),
+                "typed": &given.typed,
+                "value": given.base(),
+                "unit": given.kind.base(),
+                "uncertain": given.spread.is_open(),
+                "varies": given.layer.words(),
+                "origin": &given.origin,
+            }));
         }
         Ok(all)
     }
@@ -220,37 +207,29 @@ fn checked(threads: Option<Number>) -> PyResult<usize> {
     }
 }
 
-#[pymethods]
-impl Needed {
+attributes! {
+    Needed, self, py {
+        /// The goods asked for.
+        goods: BTreeMap<String, u32> = self.needed.goods.iter().cloned().collect();
+        /// The confidence asked for.
+        confidence: f64 = self.needed.confidence;
+        /// The working of the planned mass.
+        working: Working = Working { working: self.needed.working.clone() };
+    }
+
     /// The greasy mass that suffices with the confidence asked for.
     #[getter]
     fn greasy(&self, py: Python<'_>) -> PyResult<Quantity> {
-        let kg = unit("kg", Some(Kind::Mass)).map_err(|e| raise(&e))?;
+        let kg = unit("kg", Some(Kind::Mass)).or_raise()?;
         Ok(Quantity::scalar(py, self.needed.enough, kg, Kind::Mass))
     }
     /// The greasy mass with the planned values.
     #[getter]
     fn likely(&self, py: Python<'_>) -> PyResult<Quantity> {
-        let kg = unit("kg", Some(Kind::Mass)).map_err(|e| raise(&e))?;
+        let kg = unit("kg", Some(Kind::Mass)).or_raise()?;
         Ok(Quantity::scalar(py, self.needed.likely, kg, Kind::Mass))
     }
-    /// The goods asked for.
-    #[getter]
-    fn goods(&self) -> BTreeMap<String, u32> {
-        self.needed.goods.iter().cloned().collect()
-    }
-    /// The confidence asked for.
-    #[getter]
-    fn confidence(&self) -> f64 {
-        self.needed.confidence
-    }
-    /// The working of the planned mass.
-    #[getter]
-    fn working(&self) -> Working {
-        Working { working: self.needed.working.clone() }
-    }
     /// The same as JSON text.
-    #[pyo3(text_signature = "($self)")]
     fn to_json(&self) -> String {
         format!("{:#}", self.needed.to_json())
     }
@@ -262,24 +241,18 @@ impl Needed {
     }
 }
 
-/// load(path, /)
-/// --
-///
 /// The plan of a lot file.
 #[pyfunction]
-#[pyo3(signature = (path, /), text_signature = "(path, /)")]
+#[pyo3(signature = (path, /))]
 pub(crate) fn load(path: PathBuf) -> PyResult<Plan> {
-    let plan = plan::Plan::load(&path).map_err(|e| raise(&e))?;
+    let plan = plan::Plan::load(&path).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
 }
 
-/// loads(text, name="lot.toml", /)
-/// --
-///
 /// The plan of the text of a lot file; messages call it by the name.
 #[pyfunction]
-#[pyo3(signature = (text, name="lot.toml", /), text_signature = "(text, name='lot.toml', /)")]
+#[pyo3(signature = (text, name="lot.toml", /))]
 pub(crate) fn loads(text: &str, name: &str) -> PyResult<Plan> {
-    let plan = plan::Plan::parse(text, name).map_err(|e| raise(&e))?;
+    let plan = plan::Plan::parse(text, name).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
 }

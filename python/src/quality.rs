@@ -5,15 +5,13 @@ use hankwise::quantity::Kind;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
-use crate::errors::{NotationError, raise};
+use crate::attributes::{attributes, dict};
+use crate::errors::{NotationError, OrRaise};
 use crate::inputs::{single, whole};
 use crate::quantity::Quantity;
 use crate::readings::{Readings, confidence, share};
 use crate::result::Table;
 
-/// chart_constants(n)
-/// --
-///
 /// The constants of control charts for subgroups of n readings, by symbol: A2, A3, B3, B4, D3, D4, E2,
 /// c4, c5, d2, d3. Computed from the normal law, for any n from 2 to 1000.
 ///
@@ -21,11 +19,10 @@ use crate::result::Table;
 /// >>> round(hw.quality.chart_constants(5)["A2"], 3)
 /// 0.577
 #[pyfunction]
-#[pyo3(text_signature = "(n)")]
 pub(crate) fn chart_constants<'py>(n: &Bound<'py, PyAny>) -> PyResult<Bound<'py, PyDict>> {
     const NAME: &str = "chart_constants";
     let n_readings = whole(n, NAME, "n")?;
-    let constants = ChartConstants::new(n_readings).map_err(|e| raise(&e.at(NAME)))?;
+    let constants = ChartConstants::new(n_readings).or_raise_at(NAME)?;
     let all = PyDict::new(n.py());
     for symbol in ChartConstants::SYMBOLS.iter().filter(|s| **s != "n") {
         all.set_item(symbol, constants.get(symbol))?;
@@ -33,9 +30,6 @@ pub(crate) fn chart_constants<'py>(n: &Bound<'py, PyAny>) -> PyResult<Bound<'py,
     Ok(all)
 }
 
-/// student_t(confidence, readings)
-/// --
-///
 /// Student's t for the mean of readings that gave the standard deviation themselves (readings − 1
 /// degrees of freedom): within so many standard errors the true mean lies with the chance given.
 ///
@@ -43,7 +37,6 @@ pub(crate) fn chart_constants<'py>(n: &Bound<'py, PyAny>) -> PyResult<Bound<'py,
 /// >>> round(hw.quality.student_t("95 %", 5), 3)
 /// 2.776
 #[pyfunction]
-#[pyo3(text_signature = "(confidence, readings)")]
 pub(crate) fn student_t(
     confidence: &Bound<'_, PyAny>,
     readings: &Bound<'_, PyAny>,
@@ -51,12 +44,9 @@ pub(crate) fn student_t(
     const NAME: &str = "student_t";
     let chance = single(confidence, NAME, "confidence", Kind::Fraction)?.base();
     let n = whole(readings, NAME, "readings")?;
-    room::student_t(chance, n).map_err(|e| raise(&e.at(NAME)))
+    room::student_t(chance, n).or_raise_at(NAME)
 }
 
-/// chi_square(share, readings)
-/// --
-///
 /// The chi-square (readings − 1 degrees of freedom) below which a share lies, for the limits of a
 /// standard deviation.
 ///
@@ -64,12 +54,11 @@ pub(crate) fn student_t(
 /// >>> round(hw.quality.chi_square("97.5 %", 10), 3)
 /// 19.023
 #[pyfunction]
-#[pyo3(text_signature = "(share, readings)")]
 pub(crate) fn chi_square(share: &Bound<'_, PyAny>, readings: &Bound<'_, PyAny>) -> PyResult<f64> {
     const NAME: &str = "chi_square";
     let below = single(share, NAME, "share", Kind::Fraction)?.base();
     let n = whole(readings, NAME, "readings")?;
-    room::chi_square(below, n).map_err(|e| raise(&e.at(NAME)))
+    room::chi_square(below, n).or_raise_at(NAME)
 }
 
 /// What a sample of readings says: mean, spread, how sure both are. Shows itself as a table.
@@ -79,9 +68,6 @@ pub(crate) struct Summary {
     kind: Kind,
 }
 
-/// summary(values, confidence="95 %", precision=None)
-/// --
-///
 /// What a sample says: mean, standard deviation, coefficient of variation, each with its interval, and
 /// the reading that stands farthest out, with a test whether chance explains it. No reading is ever
 /// left out by itself.
@@ -115,7 +101,7 @@ pub(crate) fn summary(
     let precision = share(precision.as_ref(), NAME, "precision")?;
     let kind = readings.kind;
     let made = readings.sample().and_then(|sample| room::Summary::new(sample, chance, precision));
-    Ok(Summary { summary: made.map_err(|e| raise(&e.at(NAME)))?, kind })
+    Ok(Summary { summary: made.or_raise_at(NAME)?, kind })
 }
 
 impl Summary {
@@ -127,82 +113,46 @@ impl Summary {
     }
 }
 
-#[pymethods]
-impl Summary {
-    /// How many readings.
-    #[getter]
-    fn n(&self) -> usize {
-        self.summary.sample.n()
+attributes! {
+    Summary, self, py, shown as self.summary.report(); {
+        /// How many readings.
+        n: usize = self.summary.sample.n();
+        /// The mean.
+        mean: Quantity = self.quantity(py, self.summary.mean);
+        /// The interval of the mean.
+        mean_limits: (Quantity, Quantity) = self.pair(py, self.summary.mean_limits);
+        /// The standard deviation.
+        sd: Quantity = self.quantity(py, self.summary.sd);
+        /// The interval of the standard deviation.
+        sd_limits: (Quantity, Quantity) = self.pair(py, self.summary.sd_limits);
+        /// The coefficient of variation as a fraction; None where the mean is not above 0.
+        cv: Option<f64> = self.summary.variation;
+        /// The interval of the coefficient of variation.
+        cv_limits: Option<(f64, f64)> =
+            self.summary.variation_limits.map(|[low, high]| (low, high));
+        /// The chance of the intervals.
+        confidence: f64 = self.summary.confidence;
+        /// Student's t of the interval of the mean.
+        t: f64 = self.summary.t;
+        /// The readings that the precision asked for takes; None where none was asked for.
+        needed: Option<u32> = self.summary.needed.map(|(_, n)| n);
     }
-    /// The mean.
-    #[getter]
-    fn mean(&self, py: Python<'_>) -> Quantity {
-        self.quantity(py, self.summary.mean)
-    }
-    /// The interval of the mean.
-    #[getter]
-    fn mean_limits(&self, py: Python<'_>) -> (Quantity, Quantity) {
-        self.pair(py, self.summary.mean_limits)
-    }
-    /// The standard deviation.
-    #[getter]
-    fn sd(&self, py: Python<'_>) -> Quantity {
-        self.quantity(py, self.summary.sd)
-    }
-    /// The interval of the standard deviation.
-    #[getter]
-    fn sd_limits(&self, py: Python<'_>) -> (Quantity, Quantity) {
-        self.pair(py, self.summary.sd_limits)
-    }
-    /// The coefficient of variation as a fraction; None where the mean is not above 0.
-    #[getter]
-    fn cv(&self) -> Option<f64> {
-        self.summary.variation
-    }
-    /// The interval of the coefficient of variation.
-    #[getter]
-    fn cv_limits(&self) -> Option<(f64, f64)> {
-        self.summary.variation_limits.map(|[low, high]| (low, high))
-    }
-    /// The chance of the intervals.
-    #[getter]
-    fn confidence(&self) -> f64 {
-        self.summary.confidence
-    }
-    /// Student's t of the interval of the mean.
-    #[getter]
-    fn t(&self) -> f64 {
-        self.summary.t
-    }
-    /// The readings that the precision asked for takes; None where none was asked for.
-    #[getter]
-    fn needed(&self) -> Option<u32> {
-        self.summary.needed.map(|(_, n)| n)
-    }
+
     /// The reading farthest out: its place from 0, the reading, its ratio and the limit of Grubbs'
     /// test, and whether it stands apart; None of fewer than three or of equal readings.
     #[getter]
     fn farthest<'py>(&self, py: Python<'py>) -> PyResult<Option<Bound<'py, PyDict>>> {
         let Some(f) = self.summary.farthest else { return Ok(None) };
-        let one = PyDict::new(py);
-        one.set_item("place", f.place)?;
-        one.set_item("reading", Bound::new(py, self.quantity(py, f.value))?)?;
-        one.set_item("ratio", f.ratio)?;
-        one.set_item("limit", f.limit)?;
-        one.set_item("stands_apart", f.stands_apart())?;
-        Ok(Some(one))
-    }
-    fn __repr__(&self) -> String {
-        self.summary.report().text().trim().to_owned()
-    }
-    fn _repr_html_(&self) -> String {
-        self.summary.report().html()
+        Ok(Some(dict!(py, {
+            "place": f.place,
+            "reading": Bound::new(py, self.quantity(py, f.value))?,
+            "ratio": f.ratio,
+            "limit": f.limit,
+            "stands_apart": f.stands_apart(),
+        })))
     }
 }
 
-/// deviations(values, wanted, tolerance=None)
-/// --
-///
 /// How far readings are from what was wanted, as shares of it, each and all together, and, with a
 /// tolerance, which of them pass. That all together pass does not mean that each does.
 ///
@@ -213,7 +163,7 @@ impl Summary {
 ///         2   91 g   −9.0 %  within 10 %
 ///      mean  105 g   +5.0 %  within 10 %
 #[pyfunction]
-#[pyo3(signature = (values, wanted, tolerance=None), text_signature = "(values, wanted, tolerance=None)")]
+#[pyo3(signature = (values, wanted, tolerance=None))]
 pub(crate) fn deviations(
     values: &Bound<'_, PyAny>,
     wanted: &Bound<'_, PyAny>,
@@ -231,10 +181,9 @@ pub(crate) fn deviations(
     let tolerance = share(tolerance.as_ref(), NAME, "tolerance")?;
     if readings.unit.is_indirect() || readings.kind == Kind::Temperature {
         // The same refusal as everywhere; a share of a temperature depends on where its zero is.
-        room::Sample::new(readings.values.clone(), readings.unit)
-            .map_err(|e| raise(&e.at(NAME)))?;
+        room::Sample::new(readings.values.clone(), readings.unit).or_raise_at(NAME)?;
     }
-    let off = room::deviations(&readings.values, goal).map_err(|e| raise(&e.at(NAME)))?;
+    let off = room::deviations(&readings.values, goal).or_raise_at(NAME)?;
     let rows = PyList::empty(py);
     for line in off.rows(tolerance) {
         let row = PyDict::new(py);

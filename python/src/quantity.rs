@@ -8,7 +8,7 @@ use pyo3::types::PyFloat;
 
 use crate::columns::{is_numeric, no_numbers, scalar};
 use crate::convert::Change;
-use crate::errors::{UnitError, raise};
+use crate::errors::{OrRaise, UnitError, raise};
 
 /// A number, or an array of numbers, with its unit.
 ///
@@ -146,7 +146,7 @@ impl Quantity {
 #[pymethods]
 impl Quantity {
     /// The same quantity in another unit.
-    #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
+    #[pyo3(signature = (unit, /))]
     pub(crate) fn to(&self, py: Python<'_>, unit: &str) -> PyResult<Quantity> {
         let (from, to) = self.towards(unit)?;
         let number = Change::between(from, to).convert(self.number.bind(py))?;
@@ -155,7 +155,7 @@ impl Quantity {
     }
 
     /// The number in a unit: a float, an array or a Series.
-    #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
+    #[pyo3(signature = (unit, /))]
     fn number<'py>(&self, py: Python<'py>, unit: &str) -> PyResult<Bound<'py, PyAny>> {
         let (from, to) = self.towards(unit)?;
         Change::between(from, to).convert(self.number.bind(py))
@@ -329,7 +329,7 @@ impl Quantity {
                  hankwise.load_counts"
             )));
         }
-        let unit = found.map_err(|e| raise(&e))?;
+        let unit = found.or_raise()?;
         Ok(Quantity { number, unit, kind, text })
     }
     fn __repr__(&self, py: Python<'_>) -> PyResult<String> {

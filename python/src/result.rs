@@ -8,8 +8,9 @@ use hankwise::quantity::print;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
 
-use crate::calculation::{Calculation, Read};
-use crate::errors::raise;
+use crate::attributes::{attributes, dict};
+use crate::errors::OrRaise;
+use crate::given::{Read, read};
 use crate::working::Working;
 
 /// What a plan gives: the promise, the stages, the settings, the account, what to measure first.
@@ -98,18 +99,33 @@ fn put(row: &Bound<'_, PyDict>, band: Option<Band>, fallback: f64) -> PyResult<(
     row.set_item("high", band.map(|b| b.high))
 }
 
-#[pymethods]
-impl PlanResult {
-    /// True where the planned values meet the whole promise.
-    #[getter]
-    fn enough(&self) -> bool {
-        self.result.is_enough()
+attributes! {
+    PlanResult, self, py {
+        /// True where the planned values meet the whole promise.
+        enough: bool = self.result.is_enough();
+        /// Chance that the whole promise is met; None without simulated lots.
+        chance: Option<f64> = self.result.margin.chance;
+        /// The answer in a sentence or two.
+        answer: String = self.result.answer().join(" ");
+        /// Greasy mass taken in, kg, and the clean dry fibre in it.
+        intake: (f64, f64) = self.result.greasy;
+        /// The regain at which masses are stated, as a fraction.
+        stated_regain: f64 = self.result.stated_regain;
+        /// Name of the lot.
+        name: &str = &self.result.name;
+        /// How many draws were made.
+        draws: usize = self.result.draws;
+        /// The seed of the draws.
+        seed: u64 = self.result.seed;
+        /// For each good that the planned values do not make as promised: where the promise stands, what
+        /// is made, and what to write instead.
+        shortfalls: Vec<String> = self.result.shortfalls.clone();
+        /// What is unusual about the figures.
+        warnings: Vec<String> = self.result.warnings.clone();
+        /// The names of the figures that have a working.
+        workings: Vec<String> = self.result.workings();
     }
-    /// Chance that the whole promise is met; None without simulated lots.
-    #[getter]
-    fn chance(&self) -> Option<f64> {
-        self.result.margin.chance
-    }
+
     /// Pieces to spare for the whole promise (negative: short), not rounded: told in pieces of
     /// `good`, with low, likely and high over the simulated lots.
     #[getter]
@@ -122,22 +138,18 @@ impl PlanResult {
         row.set_item("chance", margin.chance)?;
         Ok(row)
     }
-    /// The answer in a sentence or two.
-    #[getter]
-    fn answer(&self) -> String {
-        self.result.answer().join(" ")
-    }
     /// The goods: promised, made with the planned values, low, likely and high over the simulated lots, chance.
     #[getter]
     fn goods(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for good in &self.result.goods {
-            let row = PyDict::new(py);
-            row.set_item("name", &good.name)?;
-            row.set_item("promised", good.want)?;
-            row.set_item("takes_rest", good.rest)?;
-            row.set_item("made", good.made)?;
-            row.set_item("unrounded", good.unrounded)?;
+            let row = dict!(py, {
+                "name": &good.name,
+                "promised": good.want,
+                "takes_rest": good.rest,
+                "made": good.made,
+                "unrounded": good.unrounded,
+            });
             put(&row, good.band, good.made)?;
             row.set_item("chance", good.chance)?;
             rows.push(row);
@@ -150,10 +162,11 @@ impl PlanResult {
     fn stages(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for stage in &self.result.stages {
-            let row = PyDict::new(py);
-            row.set_item("name", &stage.name)?;
-            row.set_item("makes", &stage.makes)?;
-            row.set_item("planned", stage.stated)?;
+            let row = dict!(py, {
+                "name": &stage.name,
+                "makes": &stage.makes,
+                "planned": stage.stated,
+            });
             put(&row, stage.band, stage.stated)?;
             row.set_item("scale_reads", stage.stock.total())?;
             for (part, kg) in plan::PARTS.iter().zip(stage.stock.parts()) {
@@ -169,15 +182,15 @@ impl PlanResult {
     fn settings(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for s in &self.result.settings {
-            let row = PyDict::new(py);
-            row.set_item("machine", &s.stage)?;
-            row.set_item("name", &s.key)?;
-            row.set_item("words", &s.words)?;
-            row.set_item("value", s.value)?;
-            row.set_item("unit", s.kind.base())?;
-            row.set_item("main", s.main)?;
-            row.set_item("note", &s.note)?;
-            rows.push(row);
+            rows.push(dict!(py, {
+                "machine": &s.stage,
+                "name": &s.key,
+                "words": &s.words,
+                "value": s.value,
+                "unit": s.kind.base(),
+                "main": s.main,
+                "note": &s.note,
+            }));
         }
         table(rows, py, &["name", "words", "value", "unit", "note"])
     }
@@ -186,16 +199,16 @@ impl PlanResult {
     fn drivers(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for d in &self.result.drivers {
-            let row = PyDict::new(py);
-            row.set_item("name", &d.key)?;
-            row.set_item("words", &d.words)?;
-            row.set_item("share", d.share)?;
-            row.set_item("margin_at_low", d.swing.0)?;
-            row.set_item("margin_at_high", d.swing.1)?;
-            row.set_item("short_at_low", d.short.0)?;
-            row.set_item("short_at_high", d.short.1)?;
-            row.set_item("varies", d.layer.words())?;
-            rows.push(row);
+            rows.push(dict!(py, {
+                "name": &d.key,
+                "words": &d.words,
+                "share": d.share,
+                "margin_at_low": d.swing.0,
+                "margin_at_high": d.swing.1,
+                "short_at_low": d.short.0,
+                "short_at_high": d.short.1,
+                "varies": d.layer.words(),
+            }));
         }
         table(rows, py, &["name", "words", "share", "margin_at_low", "margin_at_high", "varies"])
     }
@@ -204,10 +217,11 @@ impl PlanResult {
     fn account(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for line in &self.result.account {
-            let row = PyDict::new(py);
-            row.set_item("stage", &line.stage)?;
-            row.set_item("to", &line.to)?;
-            row.set_item("added", line.added)?;
+            let row = dict!(py, {
+                "stage": &line.stage,
+                "to": &line.to,
+                "added": line.added,
+            });
             for (part, kg) in plan::PARTS.iter().zip(line.stock.parts()) {
                 row.set_item(part.replace(' ', "_"), kg)?;
             }
@@ -228,42 +242,6 @@ impl PlanResult {
             ],
         )
     }
-    /// Greasy mass taken in, kg, and the clean dry fibre in it.
-    #[getter]
-    fn intake(&self) -> (f64, f64) {
-        self.result.greasy
-    }
-    /// The regain at which masses are stated, as a fraction.
-    #[getter]
-    fn stated_regain(&self) -> f64 {
-        self.result.stated_regain
-    }
-    /// Name of the lot.
-    #[getter]
-    fn name(&self) -> &str {
-        &self.result.name
-    }
-    /// How many draws were made.
-    #[getter]
-    fn draws(&self) -> usize {
-        self.result.draws
-    }
-    /// The seed of the draws.
-    #[getter]
-    fn seed(&self) -> u64 {
-        self.result.seed
-    }
-    /// For each good that the planned values do not make as promised: where the promise stands, what
-    /// is made, and what to write instead.
-    #[getter]
-    fn shortfalls(&self) -> Vec<String> {
-        self.result.shortfalls.clone()
-    }
-    /// What is unusual about the figures.
-    #[getter]
-    fn warnings(&self) -> Vec<String> {
-        self.result.warnings.clone()
-    }
     /// The draws themselves: arrays of whole pieces by good, and of the margin in pieces (`margin`).
     #[getter]
     fn samples<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
@@ -275,15 +253,10 @@ impl PlanResult {
         Ok(all)
     }
     /// The working of a figure, by its name, such as "twister.twist".
-    #[pyo3(signature = (name, /), text_signature = "($self, name, /)")]
+    #[pyo3(signature = (name, /))]
     fn working(&self, name: &str) -> PyResult<Working> {
-        let working = self.result.working(name).map_err(|e| raise(&e))?;
+        let working = self.result.working(name).or_raise()?;
         Ok(Working { working })
-    }
-    /// The names of the figures that have a working.
-    #[getter]
-    fn workings(&self) -> Vec<String> {
-        self.result.workings()
     }
     /// What the lot costs, stage by stage and goods by goods, with the planned values: the results of
     /// `hankwise.mill.lot_cost`, whose masses and hours come from the plan.
@@ -305,40 +278,38 @@ impl PlanResult {
         given: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<crate::results::Results> {
         let card = &hankwise::mill::LOT_COST;
-        let Read { given, container } = Calculation::of(card).read(given)?;
-        let given = self.result.cost_inputs(&given).map_err(|e| raise(&e.at(card.name)))?;
+        let Read { given, container } = read(card, given)?;
+        let given = self.result.cost_inputs(&given).or_raise_at(card.name)?;
         crate::results::Results::solve(py, card, given, container)
     }
     /// The result as tables of text; `all=True` for all there is.
-    #[pyo3(signature = (*, all=false), text_signature = "($self, *, all=False)")]
+    #[pyo3(signature = (*, all=false))]
     fn text(&self, all: bool) -> String {
         self.result.report(extent(all)).text()
     }
     /// The result as tables of HTML.
-    #[pyo3(signature = (*, all=true), text_signature = "($self, *, all=True)")]
+    #[pyo3(signature = (*, all=true))]
     fn html(&self, all: bool) -> String {
         self.result.report(extent(all)).html()
     }
     /// The result as JSON text for other programs; its schema has a name and a version.
-    #[pyo3(text_signature = "($self)")]
     fn to_json(&self) -> String {
         format!("{:#}", self.result.to_json())
     }
     /// Writes the planned values as a live workbook (.xlsx), and the results of the simulated lots as plain numbers.
-    #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
+    #[pyo3(signature = (path, /))]
     fn to_sheet(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
         let today = py.import("datetime")?.getattr("date")?.call_method0("today")?;
         let date: String = today.call_method0("isoformat")?.extract()?;
-        self.result.to_sheet(&path, &date).map_err(|e| raise(&e))
+        self.result.to_sheet(&path, &date).or_raise()
     }
     /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
-    #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
+    #[pyo3(signature = (path, /))]
     fn to_html(&self, path: PathBuf) -> PyResult<()> {
-        self.result.to_html(&path).map_err(|e| raise(&e))
+        self.result.to_html(&path).or_raise()
     }
     /// A figure of the result: the mass down the stages, the goods against the promise. Needs
     /// matplotlib; gives its Figure.
-    #[pyo3(text_signature = "($self)")]
     fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.py().import("hankwise._plot")?.call_method1("plan_figure", (slf,))
     }
@@ -350,9 +321,9 @@ impl PlanResult {
     /// The same bytes from the same text, draws and seed.
     #[staticmethod]
     fn _again(text: &str, file: &str, draws: usize, seed: u64) -> PyResult<PlanResult> {
-        let plan = plan::Plan::parse(text, file).map_err(|e| raise(&e))?;
+        let plan = plan::Plan::parse(text, file).or_raise()?;
         let result =
-            plan.run(draws, seed, crate::plan::cores(), &mut |_| true).map_err(|e| raise(&e))?;
+            plan.run(draws, seed, crate::plan::cores(), &mut |_| true).or_raise()?;
         Ok(PlanResult { result, plan: Arc::new(plan), asked: (draws, seed) })
     }
     fn __repr__(&self) -> String {

@@ -9,7 +9,7 @@ use pyo3::types::{PyDict, PyIterator, PyList};
 
 use crate::call::warn;
 use crate::columns::in_kind;
-use crate::errors::raise;
+use crate::errors::{OrRaise, raise};
 use crate::inputs::base_unit;
 use crate::quantity::Quantity;
 use crate::working::Working;
@@ -176,9 +176,9 @@ impl Results {
                         }
                         other => other.clone(),
                     };
-                    one.set(name, value).map_err(|e| raise(&e))?;
+                    one.set(name, value).or_raise()?;
                 }
-                self.card.solve(one).map_err(|e| raise(&e.at(self.card.name)))
+                self.card.solve(one).or_raise_at(self.card.name)
             }
         }
     }
@@ -249,7 +249,6 @@ impl Results {
         self.keys().into_pyobject(py)?.try_iter()
     }
     /// The names of the results.
-    #[pyo3(text_signature = "($self)")]
     fn keys(&self) -> Vec<String> {
         self.all().iter().map(|shown| shown.name.to_owned()).collect()
     }
@@ -262,10 +261,9 @@ impl Results {
     #[getter]
     fn given<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let (given, container) = self.asked();
-        crate::calculation::arguments(py, given, container)
+        crate::given::arguments(py, given, container)
     }
     /// A picture of the results, of a calculation that has one. Needs matplotlib; gives its Figure.
-    #[pyo3(text_signature = "($self)")]
     fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         let name = slf.get().card.name;
         slf.py().import("hankwise._plot")?.call_method1("results_figure", (name, slf))
@@ -290,28 +288,27 @@ impl Results {
         .collect()
     }
     /// How a result was calculated; `at` says of which case where there are many.
-    #[pyo3(signature = (name, /, *, at = None), text_signature = "($self, name, /, *, at=None)")]
+    #[pyo3(signature = (name, /, *, at = None))]
     fn working(&self, name: &str, at: Option<usize>) -> PyResult<Working> {
         let working = match &self.inner {
             Inner::One(solved) if at.is_none() => solved.working(name),
             _ => self.case_at(at)?.working(name),
         };
-        Ok(Working { working: working.map_err(|e| raise(&e))? })
+        Ok(Working { working: working.or_raise()? })
     }
     /// One case of many, on its own.
-    #[pyo3(signature = (at, /), text_signature = "($self, at, /)")]
+    #[pyo3(signature = (at, /))]
     fn case(&self, at: usize) -> PyResult<Results> {
         let inner = Inner::One(Box::new(self.case_at(Some(at))?));
         Ok(Results { card: self.card, inner })
     }
     /// Writes all results as a live workbook (.xlsx): a cell a step, formulas instead of values; `at` says
     /// of which case where there are many.
-    #[pyo3(signature = (path, /, *, at = None), text_signature = "($self, path, /, *, at=None)")]
+    #[pyo3(signature = (path, /, *, at = None))]
     fn to_workbook(&self, path: PathBuf, at: Option<usize>) -> PyResult<()> {
-        self.case_at(at)?.to_workbook(&path).map_err(|e| raise(&e))
+        self.case_at(at)?.to_workbook(&path).or_raise()
     }
     /// The results as a pandas table: of one case a row for each result, of many a column for each.
-    #[pyo3(text_signature = "($self)")]
     fn to_frame<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
         let pandas = py.import("pandas")?;
         let table = PyDict::new(py);
@@ -348,7 +345,6 @@ impl Results {
         }
     }
     /// The results as JSON: for each its value in the base unit, the unit and what it is.
-    #[pyo3(text_signature = "($self)")]
     fn to_json(&self) -> String {
         let mut all = serde_json::Map::new();
         for (place, shown) in self.all().iter().enumerate() {
@@ -401,7 +397,7 @@ pub(crate) fn _results<'py>(
     name: &str,
     given: &Bound<'py, PyDict>,
 ) -> PyResult<Bound<'py, PyAny>> {
-    let calculation = crate::calculation::with_name(py, name)?;
+    let calculation = py.import("hankwise._hankwise")?.getattr("calculations")?.get_item(name)?;
     let warnings = py.import("warnings")?;
     // What was unusual was said when it was first calculated.
     let quiet = warnings.call_method0("catch_warnings")?;

@@ -5,7 +5,8 @@ use hankwise::yarn;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 
-use crate::errors::{NotationError, raise};
+use crate::attributes::attributes;
+use crate::errors::{NotationError, OrRaise};
 use crate::inputs::{Given, is_row, one};
 use crate::quantity::Quantity;
 
@@ -24,29 +25,22 @@ impl Rounded {
     }
 }
 
-#[pymethods]
-impl Rounded {
-    /// The count before rounding.
-    #[getter]
-    fn exact(&self, py: Python<'_>) -> Quantity {
-        self.of(py, self.0.exact)
+attributes! {
+    Rounded, self, py {
+        /// The count before rounding.
+        exact: Quantity = self.of(py, self.0.exact);
+        /// The count after it.
+        rounded: Quantity = self.of(py, self.0.rounded);
+        /// True where that is 2 % at most.
+        within: bool = self.0.within();
     }
-    /// The count after it.
-    #[getter]
-    fn rounded(&self, py: Python<'_>) -> Quantity {
-        self.of(py, self.0.rounded)
-    }
+
     /// How far the rounded number is from the exact one, of the exact one.
     #[getter]
     fn difference(&self, py: Python<'_>) -> PyResult<Quantity> {
-        let unit = quantity::unit("%", Some(Kind::Fraction)).map_err(|e| raise(&e))?;
+        let unit = quantity::unit("%", Some(Kind::Fraction)).or_raise()?;
         let number = unit.from_base(self.0.difference());
         Ok(Quantity::from_amount(py, Amount { number, unit }, None))
-    }
-    /// True where that is 2 % at most.
-    #[getter]
-    fn within(&self) -> bool {
-        self.0.within()
     }
     fn __hash__(&self) -> u64 {
         self.0.exact.to_bits() ^ self.0.rounded.to_bits().rotate_left(1)
@@ -79,9 +73,6 @@ impl Rounded {
     }
 }
 
-/// round_tex(count, /, agreed=None)
-/// --
-///
 /// Round a count in tex, as a step of its own: the exact value stays.
 ///
 /// The tables of ISO 2947 could not be read; this is the rule of its scope: a count becomes the nearest
@@ -94,7 +85,7 @@ impl Rounded {
 /// >>> hw.yarn.round_tex("16 Nm", agreed=[50, 64, 72]).rounded
 /// <linear density (count): 64 tex>
 #[pyfunction]
-#[pyo3(signature = (count, /, agreed=None), text_signature = "(count, /, agreed=None)")]
+#[pyo3(signature = (count, /, agreed=None))]
 pub(crate) fn round_tex(
     count: &Bound<'_, PyAny>,
     agreed: Option<&Bound<'_, PyAny>>,
@@ -102,16 +93,13 @@ pub(crate) fn round_tex(
     round_count(count, "tex", agreed)
 }
 
-/// round_count(count, unit, /, agreed=None)
-/// --
-///
 /// Round a count in a system of its own: like `round_tex`, with the number that it has there.
 ///
 /// >>> import hankwise as hw
 /// >>> hw.yarn.round_count("30 tex", "Nm")
 /// <rounded: 33.33 Nm → 33 Nm (−1 %)>
 #[pyfunction]
-#[pyo3(signature = (count, unit, /, agreed=None), text_signature = "(count, unit, /, agreed=None)")]
+#[pyo3(signature = (count, unit, /, agreed=None))]
 pub(crate) fn round_count(
     count: &Bound<'_, PyAny>,
     unit: &str,
@@ -124,7 +112,7 @@ pub(crate) fn round_count(
         None => yarn::round_count(count, unit),
         Some(agreed) => yarn::round_to_agreed(count, unit, &numbers(agreed, unit)?),
     };
-    rounded.map(Rounded).map_err(|e| raise(&e))
+    rounded.map(Rounded).or_raise()
 }
 
 /// The numbers of a list that was agreed on, in its unit.

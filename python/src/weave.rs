@@ -6,9 +6,10 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList, PyString, PyTuple};
 
+use crate::attributes::{attributes, dict};
 use crate::columns::shown;
 use crate::draft::{Draft, Layers};
-use crate::errors::{NotationError, raise};
+use crate::errors::{NotationError, OrRaise};
 use crate::picture::Picture;
 
 /// How warp and weft interlace, reduced to its smallest repeat. Make one with `hankwise.cloth.weave`.
@@ -25,19 +26,19 @@ fn both<'py, T: IntoPyObject<'py>>(
     py: Python<'py>,
     of: impl Fn(System) -> T,
 ) -> PyResult<Bound<'py, PyDict>> {
-    let both = PyDict::new(py);
-    both.set_item("warp", of(System::Warp))?;
-    both.set_item("weft", of(System::Weft))?;
-    Ok(both)
+    Ok(dict!(py, {
+        "warp": of(System::Warp),
+        "weft": of(System::Weft),
+    }))
 }
 
 fn float<'py>(py: Python<'py>, float: &cloth::Float) -> PyResult<Bound<'py, PyDict>> {
-    let one = PyDict::new(py);
-    one.set_item("thread", float.thread + 1)?;
-    one.set_item("from", float.from + 1)?;
-    one.set_item("length", float.length)?;
-    one.set_item("on", if float.on_face { "face" } else { "back" })?;
-    Ok(one)
+    Ok(dict!(py, {
+        "thread": float.thread + 1,
+        "from": float.from + 1,
+        "length": float.length,
+        "on": if float.on_face { "face" } else { "back" },
+    }))
 }
 
 /// Whatever a weave may be given as.
@@ -46,14 +47,14 @@ pub(crate) fn read(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
         return Ok(weave.get().weave.clone());
     }
     if let Ok(draft) = value.cast::<Draft>() {
-        return draft.get().draft.weave().map_err(|e| raise(&e));
+        return draft.get().draft.weave().or_raise();
     }
     if let Ok(text) = value.cast::<PyString>() {
-        return cloth::Weave::parse(&text.to_cow()?).map_err(|e| raise(&e));
+        return cloth::Weave::parse(&text.to_cow()?).or_raise();
     }
     let list = value.is_instance_of::<PyList>() || value.is_instance_of::<PyTuple>();
     if list && let Ok(rows) = value.extract::<Vec<String>>() {
-        return cloth::Weave::from_rows(&rows).map_err(|e| raise(&e));
+        return cloth::Weave::from_rows(&rows).or_raise();
     }
     squares(value)
 }
@@ -103,12 +104,9 @@ fn squares(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
     let ends = bytes.getattr("shape")?.get_item(1)?.extract::<usize>()?;
     let bytes = bytes.try_readonly()?;
     let cells = bytes.as_slice()?;
-    py.detach(|| cloth::Weave::from_bytes(cells, ends)).map_err(|e| raise(&e))
+    py.detach(|| cloth::Weave::from_bytes(cells, ends)).or_raise()
 }
 
-/// weave(weave, /)
-/// --
-///
 /// A weave: from a name of the trade, a mat or twill formula, an ISO 9354 code, its picks or a draft.
 ///
 /// A satin is warp-faced and a sateen weft-faced. Twills rise to the right (Z) unless 'S' or
@@ -122,24 +120,21 @@ fn squares(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
 /// >>> twill == hw.cloth.weave(["1001", "1100", "0110", "0011"])
 /// True
 #[pyfunction]
-#[pyo3(signature = (weave, /), text_signature = "(weave, /)")]
+#[pyo3(signature = (weave, /))]
 pub(crate) fn weave(weave: &Bound<'_, PyAny>) -> PyResult<Weave> {
     Ok(Weave { weave: read(weave)? })
 }
 
-/// satin_moves(ends, /)
-/// --
-///
 /// The moves that make a regular satin of a number of ends.
 ///
 /// >>> import hankwise as hw
 /// >>> hw.cloth.satin_moves(8)
 /// [3, 5]
 #[pyfunction]
-#[pyo3(signature = (ends, /), text_signature = "(ends, /)")]
+#[pyo3(signature = (ends, /))]
 pub(crate) fn satin_moves(ends: &Bound<'_, PyAny>) -> PyResult<Vec<usize>> {
     let ends = crate::inputs::whole(ends, "satin_moves", "ends")? as usize;
-    cloth::satin_moves(ends).map_err(|e| raise(&e))
+    cloth::satin_moves(ends).or_raise()
 }
 
 fn system(name: &str) -> PyResult<System> {
@@ -152,34 +147,47 @@ fn system(name: &str) -> PyResult<System> {
     }
 }
 
-#[pymethods]
-impl Weave {
-    /// Ends and picks of the repeat.
-    #[getter]
-    fn repeat(&self) -> (usize, usize) {
-        (self.weave.ends(), self.weave.picks())
+attributes! {
+    Weave, self, py {
+        /// Ends and picks of the repeat.
+        repeat: (usize, usize) = (self.weave.ends(), self.weave.picks());
+        /// Ends of the repeat.
+        ends: usize = self.weave.ends();
+        /// Picks of the repeat.
+        picks: usize = self.weave.picks();
+        /// Its name, or None where it has none here.
+        name: Option<String> = py.detach(|| self.weave.name());
+        /// How often each end (warp) and each pick (weft) passes from one face to the other in the repeat,
+        /// going round.
+        interlacings: PyResult<Bound<'py, PyDict>> =
+            both(py, |system| self.weave.interlacings(system));
+        /// Threads to an interlacing, F, over all ends (warp) and over all picks (weft).
+        average_float: PyResult<Bound<'py, PyDict>> =
+            both(py, |system| self.weave.average_float(system));
+        /// Threads to an interlacing, end by end (warp) and pick by pick (weft).
+        average_floats: PyResult<Bound<'py, PyDict>> =
+            both(py, |system| self.weave.average_floats(system));
+        /// How many threads the longest float passes, of warp and weft.
+        longest_float: PyResult<Bound<'py, PyDict>> =
+            both(py, |system| self.weave.longest_float(system).length);
+        /// Share of the crossings where the warp is up.
+        warp_up: f64 = self.weave.warp_up();
+        /// 'warp-faced', 'weft-faced' or 'even'.
+        balance: String = self.weave.balance().to_string();
+        /// Interlacings over the most that there could be: 1 for plain.
+        interlacement_ratio: f64 = self.weave.interlacement_ratio();
+        /// Crossing-over firmness factor (from memory): passages of warp and weft to a crossing.
+        crossing_firmness: f64 = self.weave.crossing_firmness();
+        /// Floating-yarn factor (from memory): what floats of both systems are longer than 1, to a crossing.
+        floating_factor: f64 = self.weave.floating_factor();
+        /// Ashenhurst's R/(R + I) for the sett of the warp, by the interlacings of the picks, and of the
+        /// weft, by those of the ends.
+        ashenhurst_ratio: PyResult<Bound<'py, PyDict>> =
+            both(py, |system| self.weave.ashenhurst_ratio(system));
+        /// The picks as texts, the first woven first, with 1 where the warp is up.
+        rows: Vec<String> = self.weave.rows();
     }
-    /// Ends of the repeat.
-    #[getter]
-    fn ends(&self) -> usize {
-        self.weave.ends()
-    }
-    /// Picks of the repeat.
-    #[getter]
-    fn picks(&self) -> usize {
-        self.weave.picks()
-    }
-    /// Its name, or None where it has none here.
-    #[getter]
-    fn name(&self, py: Python<'_>) -> Option<String> {
-        py.detach(|| self.weave.name())
-    }
-    /// How often each end (warp) and each pick (weft) passes from one face to the other in the repeat,
-    /// going round.
-    #[getter]
-    fn interlacings<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        both(py, |system| self.weave.interlacings(system))
-    }
+
     /// Interlacings of a pick in so many ends, or of an end in so many picks, on average.
     #[pyo3(signature = (*, ends=None, picks=None))]
     fn interlacings_in(&self, ends: Option<usize>, picks: Option<usize>) -> PyResult<f64> {
@@ -189,21 +197,6 @@ impl Weave {
             _ => Err(PyTypeError::new_err("give one of ends and picks, such as ends=40")),
         }
     }
-    /// Threads to an interlacing, F, over all ends (warp) and over all picks (weft).
-    #[getter]
-    fn average_float<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        both(py, |system| self.weave.average_float(system))
-    }
-    /// Threads to an interlacing, end by end (warp) and pick by pick (weft).
-    #[getter]
-    fn average_floats<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        both(py, |system| self.weave.average_floats(system))
-    }
-    /// How many threads the longest float passes, of warp and weft.
-    #[getter]
-    fn longest_float<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        both(py, |system| self.weave.longest_float(system).length)
-    }
     /// The floats of 'warp' or 'weft', face and back: thread, from, length, on. All count from 1.
     fn floats<'py>(
         &self,
@@ -212,49 +205,13 @@ impl Weave {
     ) -> PyResult<Vec<Bound<'py, PyDict>>> {
         self.weave.floats(system(warp_or_weft)?).map(|f| float(py, &f)).collect()
     }
-    /// Share of the crossings where the warp is up.
-    #[getter]
-    fn warp_up(&self) -> f64 {
-        self.weave.warp_up()
-    }
-    /// 'warp-faced', 'weft-faced' or 'even'.
-    #[getter]
-    fn balance(&self) -> String {
-        self.weave.balance().to_string()
-    }
-    /// Interlacings over the most that there could be: 1 for plain.
-    #[getter]
-    fn interlacement_ratio(&self) -> f64 {
-        self.weave.interlacement_ratio()
-    }
-    /// Crossing-over firmness factor (from memory): passages of warp and weft to a crossing.
-    #[getter]
-    fn crossing_firmness(&self) -> f64 {
-        self.weave.crossing_firmness()
-    }
-    /// Floating-yarn factor (from memory): what floats of both systems are longer than 1, to a crossing.
-    #[getter]
-    fn floating_factor(&self) -> f64 {
-        self.weave.floating_factor()
-    }
-    /// Ashenhurst's R/(R + I) for the sett of the warp, by the interlacings of the picks, and of the
-    /// weft, by those of the ends.
-    #[getter]
-    fn ashenhurst_ratio<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        both(py, |system| self.weave.ashenhurst_ratio(system))
-    }
     /// The squares as an array, a row a pick, the first woven first: True where the warp is up.
     #[getter]
     fn matrix<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyArray2<bool>>> {
-        let (ends, picks) = self.repeat();
+        let (ends, picks) = (self.weave.ends(), self.weave.picks());
         let at = |k: usize| self.weave.is_up(k % ends, k / ends);
         let cells: Vec<bool> = (0..ends * picks).map(at).collect();
         PyArray1::from_vec(py, cells).reshape([picks, ends])
-    }
-    /// The picks as texts, the first woven first, with 1 where the warp is up.
-    #[getter]
-    fn rows(&self) -> Vec<String> {
-        self.weave.rows()
     }
     /// True where the other differs only in where the repeat begins.
     fn alike(&self, py: Python<'_>, other: &Bound<'_, PyAny>) -> PyResult<bool> {
@@ -263,7 +220,7 @@ impl Weave {
     }
     /// The same interlacing with warp and weft exchanged.
     fn turned(&self) -> PyResult<Weave> {
-        Ok(Weave { weave: self.weave.turned().map_err(|e| raise(&e))? })
+        Ok(Weave { weave: self.weave.turned().or_raise()? })
     }
     /// The draft with the fewest shafts and treadles.
     fn draft(&self) -> Draft {
@@ -272,9 +229,9 @@ impl Weave {
     /// Face and back of a double cloth; the order of ends is that of picks too, unless picks are given.
     #[pyo3(signature = (ends="1 face 1 back", picks=None))]
     fn layers(&self, ends: &str, picks: Option<&str>) -> PyResult<Layers> {
-        let order = |text: &str| cloth::layer_order(text).map_err(|e| raise(&e));
+        let order = |text: &str| cloth::layer_order(text).or_raise();
         let split = self.weave.split(&order(ends)?, &order(picks.unwrap_or(ends))?);
-        Ok(Layers { layers: split.map_err(|e| raise(&e))? })
+        Ok(Layers { layers: split.or_raise()? })
     }
     /// A picture of the weave: 'point paper', 'draft' or 'face'.
     ///
@@ -282,10 +239,7 @@ impl Weave {
     /// turn ("6 black 6 white"; the colour names of CSS, or hex figures), and to be true to scale the setts
     /// `ends` and `picks`, with `warp_diameter` and `weft_diameter` or the counts `warp_count` and
     /// `weft_count` (with `volume`, what a gram of the yarn fills, unless it is wool).
-    #[pyo3(
-        signature = (kind="point paper", *, repeats=None, title=None, **face),
-        text_signature = "($self, kind=\"point paper\", *, repeats=None, title=None, **face)"
-    )]
+    #[pyo3(signature = (kind="point paper", *, repeats=None, title=None, **face))]
     fn picture(
         &self,
         py: Python<'_>,
@@ -301,7 +255,7 @@ impl Weave {
         self.weave.report().text()
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (Vec<String>,))> {
-        Ok((py.import("hankwise.cloth")?.getattr("weave")?, (self.rows(),)))
+        Ok((py.import("hankwise.cloth")?.getattr("weave")?, (self.weave.rows(),)))
     }
     fn __str__(&self) -> String {
         self.weave.to_string()

@@ -7,7 +7,8 @@ use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
 use pyo3::types::{PyAny, PyString, PyTuple};
 
-use crate::errors::{NotationError, RangeError, raise};
+use crate::attributes::attributes;
+use crate::errors::{NotationError, OrRaise, RangeError, raise};
 use crate::inputs::{Given, base_unit, members, one};
 use crate::quantity::Quantity;
 use crate::working::Working;
@@ -31,9 +32,6 @@ pub(crate) struct Yarn {
     pub(crate) yarn: crate_yarn::Yarn,
 }
 
-/// parse(text, /, *, system=None, order=None, material=None, state=None, relaxed=None)
-/// --
-///
 /// A yarn, in any notation whose reading is settled: "34 tex S 600 x 2 Z 400; R 69.3 tex",
 /// "R 69.3 tex Z 400/2 S 600; 34 tex", "2/24 worsted", "Nm 32/2", "60/2 spun-silk", "13/15 den",
 /// "No. 60 six-cord", "Tkt 75 metric".
@@ -49,8 +47,7 @@ pub(crate) struct Yarn {
 /// >>> hw.yarn.parse("2/3", system="Nm", order="ends/count").resultant
 /// <linear density (count): 1.5 Nm>
 #[pyfunction]
-#[pyo3(signature = (text, /, *, system=None, order=None, material=None, state=None, relaxed=None),
-       text_signature = "(text, /, *, system=None, order=None, material=None, state=None, relaxed=None)")]
+#[pyo3(signature = (text, /, *, system=None, order=None, material=None, state=None, relaxed=None))]
 pub(crate) fn parse(
     text: &Bound<'_, PyAny>,
     system: Option<&str>,
@@ -77,7 +74,7 @@ pub(crate) fn parse(
             let reading = Reading { system, order: order? };
             crate_yarn::Yarn::parse_as(text, &reading)
         });
-        yarn.map_err(|e| raise(&e))?
+        yarn.or_raise()?
     };
     if told {
         let about = yarn.about_mut();
@@ -128,10 +125,36 @@ impl Yarn {
     }
 }
 
-#[pymethods]
-impl Yarn {
+attributes! {
+    Yarn, self, py {
+        /// What it is called: "single", "filament yarn", "folded yarn", "cabled yarn", "multiple wound yarn".
+        what: &'static str = self.yarn.what();
+        /// How many singles lie in it.
+        singles: Option<u64> = self.yarn.singles();
+        /// Count of the whole: as measured, else the sum of its ends without contraction.
+        resultant: PyResult<Quantity> =
+            self.yarn.resultant().map(|tex| self.count(py, tex)).or_raise();
+        /// True where the count of the whole was given and not summed.
+        is_measured: bool = self.yarn.whole.is_some();
+        /// Sum of the ends, without contraction.
+        nominal: PyResult<Quantity> =
+            self.yarn.nominal().map(|tex| self.count(py, tex)).or_raise();
+        /// Direction of the twist of the whole, "S" or "Z"; None without one.
+        direction: Option<char> = self.yarn.build.twist().direction().map(Direction::letter);
+        /// The ends of the outermost fold, each a yarn of its own.
+        ends: Vec<Yarn> = self.yarn.ends().map(|yarn| self.same(yarn)).collect();
+        /// Length of each end in a unit length of the yarn.
+        lengths: Vec<f64> = self.yarn.lengths();
+        /// The fibre, where it was told.
+        material: Option<&str> = self.yarn.about().material.as_deref();
+        /// The state that the counts are in, where it was told.
+        state: Option<&str> = self.yarn.about().state.as_deref();
+        /// Whether the yarn has been washed and has shrunk, where it was told.
+        relaxed: Option<bool> = self.yarn.about().relaxed;
+    }
+
     /// In a notation: "single-to-fold", "fold-to-single" or "trade", which says nothing of twist.
-    #[pyo3(signature = (notation="single-to-fold", /), text_signature = "($self, notation='single-to-fold', /)")]
+    #[pyo3(signature = (notation="single-to-fold", /))]
     fn format(&self, notation: &str) -> PyResult<String> {
         match notation.trim().to_lowercase().replace(' ', "-").as_str() {
             "single-to-fold" => self.yarn.single_to_fold(),
@@ -143,37 +166,12 @@ impl Yarn {
                 )));
             }
         }
-        .map_err(|e| raise(&e))
-    }
-    /// What it is called: "single", "filament yarn", "folded yarn", "cabled yarn", "multiple wound yarn".
-    #[getter]
-    fn what(&self) -> &'static str {
-        self.yarn.what()
-    }
-    /// How many singles lie in it.
-    #[getter]
-    fn singles(&self) -> Option<u64> {
-        self.yarn.singles()
-    }
-    /// Count of the whole: as measured, else the sum of its ends without contraction.
-    #[getter]
-    fn resultant(&self, py: Python<'_>) -> PyResult<Quantity> {
-        self.yarn.resultant().map(|tex| self.count(py, tex)).map_err(|e| raise(&e))
-    }
-    /// True where the count of the whole was given and not summed.
-    #[getter]
-    fn is_measured(&self) -> bool {
-        self.yarn.whole.is_some()
-    }
-    /// Sum of the ends, without contraction.
-    #[getter]
-    fn nominal(&self, py: Python<'_>) -> PyResult<Quantity> {
-        self.yarn.nominal().map(|tex| self.count(py, tex)).map_err(|e| raise(&e))
+        .or_raise()
     }
     /// Contraction in folding, on the untwisted length, from the measured count.
     #[getter]
     fn contraction(&self, py: Python<'_>) -> PyResult<Quantity> {
-        let c = self.yarn.contraction().map_err(|e| raise(&e))?;
+        let c = self.yarn.contraction().or_raise()?;
         Ok(self.figure(py, c, Kind::Contraction))
     }
     /// Twist of the whole; None where it is not said.
@@ -184,11 +182,6 @@ impl Yarn {
             Turned::Not => Some(self.figure(py, 0.0, Kind::Twist)),
             _ => None,
         }
-    }
-    /// Direction of the twist of the whole, "S" or "Z"; None without one.
-    #[getter]
-    fn direction(&self) -> Option<char> {
-        self.yarn.build.twist().direction().map(Direction::letter)
     }
     /// Filaments of a filament yarn.
     #[getter]
@@ -201,110 +194,99 @@ impl Yarn {
     /// Contraction in folding, on the twisted length: so much added to it is the untwisted.
     #[getter]
     fn contraction_on_twisted(&self, py: Python<'_>) -> PyResult<Quantity> {
-        let k = self.yarn.contraction_on_twisted().map_err(|e| raise(&e))?;
+        let k = self.yarn.contraction_on_twisted().or_raise()?;
         Ok(self.figure(py, k, Kind::TwistedContraction))
-    }
-    /// The ends of the outermost fold, each a yarn of its own.
-    #[getter]
-    fn ends(&self) -> Vec<Yarn> {
-        self.yarn.ends().map(|yarn| self.same(yarn)).collect()
-    }
-    /// Length of each end in a unit length of the yarn.
-    #[getter]
-    fn lengths(&self) -> Vec<f64> {
-        self.yarn.lengths()
     }
     /// Share of the mass that each end has.
     #[getter]
     fn mass_shares(&self) -> PyResult<Vec<f64>> {
         let ends = 0..self.yarn.lengths().len();
-        ends.map(|end| self.yarn.mass_share(end).map_err(|e| raise(&e))).collect()
+        ends.map(|end| self.yarn.mass_share(end).or_raise()).collect()
     }
     /// Share of all the thread in the yarn that each end has.
     #[getter]
     fn length_shares(&self) -> PyResult<Vec<f64>> {
         let ends = 0..self.yarn.lengths().len();
-        ends.map(|end| self.yarn.length_share(end).map_err(|e| raise(&e))).collect()
+        ends.map(|end| self.yarn.length_share(end).or_raise()).collect()
     }
     /// Cost of the yarn by mass, from the price of each end.
-    #[pyo3(signature = (prices, /), text_signature = "($self, prices, /)")]
+    #[pyo3(signature = (prices, /))]
     fn cost(&self, py: Python<'_>, prices: &Bound<'_, PyAny>) -> PyResult<Quantity> {
         let prices = several(prices, Kind::CostPerMass, "prices")?;
-        let cost = self.yarn.cost(&prices).map_err(|e| raise(&e))?;
+        let cost = self.yarn.cost(&prices).or_raise()?;
         Ok(self.figure(py, cost, Kind::CostPerMass))
     }
     /// Share of the cost that each end has.
-    #[pyo3(signature = (prices, /), text_signature = "($self, prices, /)")]
+    #[pyo3(signature = (prices, /))]
     fn cost_shares(&self, prices: &Bound<'_, PyAny>) -> PyResult<Vec<f64>> {
         let prices = several(prices, Kind::CostPerMass, "prices")?;
-        self.yarn.cost_shares(&prices).map_err(|e| raise(&e))
+        self.yarn.cost_shares(&prices).or_raise()
     }
     /// Twist factor of the whole.
     #[getter]
     fn twist_factor(&self, py: Python<'_>) -> PyResult<Quantity> {
-        let k = self.yarn.twist_factor().map_err(|e| raise(&e))?;
+        let k = self.yarn.twist_factor().or_raise()?;
         Ok(self.figure(py, k, Kind::TwistFactor))
     }
     /// Folding twist over the twist of a component (the first is 0).
-    #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
+    #[pyo3(signature = (component=0))]
     fn twist_ratio(&self, component: i64) -> PyResult<f64> {
-        self.yarn.twist_ratio(place(component)?).map_err(|e| raise(&e))
+        self.yarn.twist_ratio(place(component)?).or_raise()
     }
     /// How lively the fold may be: the ratio beside the habits of the trade, never a verdict.
-    #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
+    #[pyo3(signature = (component=0))]
     fn balance(&self, component: i64) -> PyResult<String> {
-        self.yarn.balance(place(component)?).map(|b| b.to_string()).map_err(|e| raise(&e))
+        self.yarn.balance(place(component)?).map(|b| b.to_string()).or_raise()
     }
     /// Direction and amount of the twist that is left in a component after folding: folding the other
     /// way takes out, folding the same way adds. Where the contraction of a folded yarn is known it is
     /// in a metre of the fold, else contraction is not counted.
-    #[pyo3(signature = (component=0), text_signature = "($self, component=0)")]
+    #[pyo3(signature = (component=0))]
     fn twist_left(&self, py: Python<'_>, component: i64) -> PyResult<(char, Quantity)> {
-        let (direction, turns) = self.yarn.twist_left(place(component)?).map_err(|e| raise(&e))?;
+        let (direction, turns) = self.yarn.twist_left(place(component)?).or_raise()?;
         Ok((direction.letter(), self.figure(py, turns, Kind::Twist)))
     }
     /// The working of a figure: "nominal", "contraction", "contraction_on_twisted", "twist_factor"; of a
     /// component "twist_ratio", "twist_left"; of an end "mass_share", "length_share".
-    #[pyo3(signature = (what, /, component=0), text_signature = "($self, what, /, component=0)")]
+    #[pyo3(signature = (what, /, component=0))]
     fn working(&self, what: &str, component: i64) -> PyResult<Working> {
-        let asked = Asked::named(what).map_err(|e| raise(&e))?;
-        let working = self.yarn.working(asked, place(component)?).map_err(|e| raise(&e))?;
+        let asked = Asked::named(what).or_raise()?;
+        let working = self.yarn.working(asked, place(component)?).or_raise()?;
         Ok(Working { working })
     }
     /// Count of the whole in another system.
-    #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
+    #[pyo3(signature = (unit, /))]
     fn to(&self, py: Python<'_>, unit: &str) -> PyResult<Quantity> {
         self.resultant(py)?.to(py, unit)
     }
     /// Number of the count of the whole in a system.
-    #[pyo3(signature = (unit, /), text_signature = "($self, unit, /)")]
+    #[pyo3(signature = (unit, /))]
     fn number(&self, unit: &str) -> PyResult<f64> {
-        let tex = self.yarn.resultant().map_err(|e| raise(&e))?;
-        let unit = quantity::unit(unit, Some(Kind::LinearDensity)).map_err(|e| raise(&e))?;
+        let tex = self.yarn.resultant().or_raise()?;
+        let unit = quantity::unit(unit, Some(Kind::LinearDensity)).or_raise()?;
         Ok(unit.from_base(tex))
     }
     /// The same yarn, with the count of the whole as it was measured.
-    #[pyo3(signature = (resultant, /), text_signature = "($self, resultant, /)")]
+    #[pyo3(signature = (resultant, /))]
     fn measured(&self, resultant: &Bound<'_, PyAny>) -> PyResult<Yarn> {
         let count = single(resultant, Kind::LinearDensity, "resultant")?;
-        self.yarn.clone().with_whole(count).map(|y| self.same(y)).map_err(|e| raise(&e))
+        self.yarn.clone().with_whole(count).map(|y| self.same(y)).or_raise()
     }
     /// The same yarn, with the count of the whole computed from a contraction in folding, on the
     /// untwisted length.
-    #[pyo3(signature = (contraction), text_signature = "($self, contraction)")]
+    #[pyo3(signature = (contraction))]
     fn folded(&self, contraction: &Bound<'_, PyAny>) -> PyResult<Yarn> {
         let c = single(contraction, Kind::Contraction, "contraction")?;
-        self.yarn.clone().folded(c.base()).map(|y| self.same(y)).map_err(|e| raise(&e))
+        self.yarn.clone().folded(c.base()).map(|y| self.same(y)).or_raise()
     }
     /// The same yarn, with each end fed at a length of its own in a unit length of the yarn: 1.6 for
     /// an end that loops, 1/(1 − k) for a straight one. The count of the whole follows.
-    #[pyo3(signature = (lengths, /), text_signature = "($self, lengths, /)")]
+    #[pyo3(signature = (lengths, /))]
     fn fed(&self, lengths: &Bound<'_, PyAny>) -> PyResult<Yarn> {
         let lengths = several(lengths, Kind::Ratio, "lengths")?;
-        self.yarn.clone().fed(&lengths).map(|y| self.same(y)).map_err(|e| raise(&e))
+        self.yarn.clone().fed(&lengths).map(|y| self.same(y)).or_raise()
     }
     /// The yarn on a page: its notations, its count in the systems in use, its build, what follows.
-    #[pyo3(text_signature = "($self)")]
     fn report(&self) -> String {
         self.yarn.report().text()
     }
@@ -312,8 +294,7 @@ impl Yarn {
         self.yarn.report().html()
     }
     /// The same yarn, of which more is known.
-    #[pyo3(signature = (*, material=None, state=None, relaxed=None),
-           text_signature = "($self, *, material=None, state=None, relaxed=None)")]
+    #[pyo3(signature = (*, material=None, state=None, relaxed=None))]
     fn known(
         &self,
         material: Option<String>,
@@ -328,22 +309,6 @@ impl Yarn {
         about.relaxed = relaxed.or(about.relaxed);
         self.same(yarn)
     }
-    /// The fibre, where it was told.
-    #[getter]
-    fn material(&self) -> Option<&str> {
-        self.yarn.about().material.as_deref()
-    }
-    /// The state that the counts are in, where it was told.
-    #[getter]
-    fn state(&self) -> Option<&str> {
-        self.yarn.about().state.as_deref()
-    }
-    /// Whether the yarn has been washed and has shrunk, where it was told.
-    #[getter]
-    fn relaxed(&self) -> Option<bool> {
-        self.yarn.about().relaxed
-    }
-
     fn __str__(&self) -> String {
         self.yarn.designation()
     }
@@ -395,7 +360,7 @@ fn place(component: i64) -> PyResult<usize> {
 fn single(value: &Bound<'_, PyAny>, kind: Kind, name: &str) -> PyResult<Amount> {
     match one(value, kind)? {
         Given::One(amount, _) => {
-            kind.check(amount.base()).map_err(|e| raise(&e.at(name)))?;
+            kind.check(amount.base()).or_raise_at(name)?;
             Ok(amount)
         }
         Given::Many(..) => {

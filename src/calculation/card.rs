@@ -1,6 +1,7 @@
 //! What a calculation asks and answers, as data.
 
 use crate::error::{Error, Result};
+use crate::formula::argument;
 use crate::quantity::print::{constant, of_kind};
 use crate::quantity::{Amount, Kind};
 use crate::source::cited;
@@ -202,18 +203,8 @@ pub enum Output {
 impl Input {
     /// How one would write it as an argument in Python.
     pub fn example(&self) -> String {
-        match self.kind.family() {
-            Kind::Ratio if self.like.is_empty() => self.kind.example().to_owned(),
-            Kind::Ratio => self.like.to_owned(),
-            _ if self.like.is_empty() => format!("\"{}\"", self.kind.example()),
-            _ => format!("\"{}\"", self.like),
-        }
-    }
-    /// What to say where it is missing.
-    pub fn is_missing(&self) -> Error {
-        let Input { name, meaning, .. } = self;
-        let example = self.example();
-        Error::notation(format!("{name} ({meaning}) is missing; write {name}={example}"))
+        let like = if self.like.is_empty() { self.kind.example() } else { self.like };
+        argument(like, self.kind)
     }
     /// Refuses what cannot be; `typed` is the text of it, where there was one.
     pub fn check(&self, amount: &Amount, typed: Option<&str>) -> Result<()> {

@@ -45,8 +45,6 @@ pub struct Check<'a> {
     pub(crate) notes: Vec<(&'static str, String)>,
     /// What stands beside a result, by its name.
     pub(crate) beside: Vec<(String, String)>,
-    /// Cautions beside those of the calculation and of its formulas.
-    pub(crate) cautions: Vec<&'static str>,
 }
 
 impl std::fmt::Debug for Check<'_> {
@@ -58,8 +56,8 @@ impl std::fmt::Debug for Check<'_> {
 impl<'a> Check<'a> {
     /// Nothing said yet.
     pub fn new(context: &'a dyn Context) -> Check<'a> {
-        let (warnings, notes, beside, cautions) = Default::default();
-        Check { context, warnings, notes, beside, cautions }
+        let (warnings, notes, beside) = Default::default();
+        Check { context, warnings, notes, beside }
     }
     /// A quantity in words, in the user's own unit or one that goes with it.
     pub fn say<Q: Typed<f64>>(&self, quantity: Q) -> String {
@@ -97,10 +95,6 @@ impl<'a> Check<'a> {
     /// What stands beside a result: the owned parts next to it, the state in which it is weighed.
     pub fn beside(&mut self, result: impl Into<String>, note: impl Into<String>) {
         self.beside.push((result.into(), note.into()));
-    }
-    /// A caution that only goes with these values.
-    pub fn caution(&mut self, name: &'static str) {
-        self.cautions.push(name);
     }
 }
 

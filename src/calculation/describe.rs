@@ -92,7 +92,7 @@ fn said(Line { symbol, meaning, usual, otherwise, .. }: &Line) -> String {
 
 impl Calculation {
     /// What it answers, what it asks, its results, its cautions.
-    pub fn text(&self) -> String {
+    pub fn description(&self) -> String {
         let mut out = format!("{}\n\n", self.summary);
         if !self.details.is_empty() {
             let _ = write!(out, "{}\n\n", self.details);
@@ -160,7 +160,9 @@ impl Calculation {
 /// Cells in HTML as a table.
 fn table<const K: usize>(heads: [&str; K], rows: impl Iterator<Item = [String; K]>) -> String {
     let row = |cells: &[String], tag: &str| {
-        let cells: String = cells.iter().map(|cell| format!("<{tag}>{cell}</{tag}>")).collect();
+        let cells: Vec<String> =
+            cells.iter().map(|cell| format!("<{tag}>{cell}</{tag}>")).collect();
+        let cells = cells.concat();
         format!("<tr>{cells}</tr>")
     };
     let body: String = rows.map(|cells| row(&cells, "td")).collect();

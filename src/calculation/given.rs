@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::card::{Group, Input, Item, PartsInput, Rows, Text, Word, flat, named};
 use super::owned::Owned;
 use super::source::{Place, Source};
-use crate::error::{Error, Result, did_you_mean};
+use crate::error::{Error, Result, or_near};
 use crate::parts::Parts;
 use crate::quantity::{Amount, Unit, half_of_last_digit, parse_as};
 
@@ -50,14 +50,8 @@ impl Given {
             None => {}
         }
         let all = flat(self.items);
-        let names = || all.iter().map(Item::name);
-        let near = did_you_mean(name, names())
-            .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
-        let known = names().collect::<Vec<_>>().join(", ");
-        Err(Error::notation(
-            format!("{} has no input '{name}'{near} Its inputs: {known}", self.of)
-                .replace("' Its", "'. Its"),
-        ))
+        let known: Vec<&str> = all.iter().map(Item::name).collect();
+        Err(Error::no_input(self.of, name, &known))
     }
     /// Gives a value under a name.
     pub fn set(&mut self, name: &str, value: Value) -> Result<()> {
@@ -68,7 +62,7 @@ impl Given {
     pub fn put(&mut self, item: &Item, value: Value) -> Result<()> {
         let name = item.name();
         if self.values.iter().any(|(other, _)| *other == name) {
-            return Err(Error::notation(format!("{name} was given twice; omit one")));
+            return Err(Error::twice(name));
         }
         check(item, &value).map_err(|e| e.at(name))?;
         self.values.push((name, value));
@@ -187,12 +181,11 @@ fn place_of(word: &Word, text: &str) -> Result<usize> {
     let found = word.words.iter().position(|(known, _)| plain(known) == plain(text));
     found.ok_or_else(|| {
         let all: Vec<&str> = word.words.iter().map(|(known, _)| *known).collect();
-        let near = did_you_mean(text, all.iter().copied())
-            .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
-        Error::notation(
-            format!("'{text}' is not one of its words{near} Write {}", all.join(" or "))
-                .replace("words Write", "words; write"),
-        )
+        let near = or_near(text, &all);
+        Error::notation(format!(
+            "'{text}' is not one of its words{near} Write {}",
+            all.join(" or ")
+        ))
     })
 }
 
@@ -425,7 +418,7 @@ impl Source for Reader<'_> {
         self.groups.pop();
     }
     fn missing(&self, name: &str, meaning: &str, example: &str) -> Error {
-        self.at(Error::notation(format!("{name} ({meaning}) is missing; write {name}={example}")))
+        self.at(Error::missing(name, meaning, example))
     }
     fn ways(&self, names: &[&str]) -> String {
         let all: Vec<String> = names.iter().map(|name| format!("{name}=…")).collect();

@@ -4,7 +4,7 @@ use super::card::Answer;
 use super::sheet::{Found, Shown};
 use super::solved::Solved;
 use crate::table::Align::{Left, Right};
-use crate::table::{Align, Block, Report};
+use crate::table::{Block, Report};
 
 impl Solved {
     /// The results as tables, what is noted under them, the cautions.
@@ -45,13 +45,8 @@ impl Solved {
             foot.extend(notes.map(|(_, note)| format!("{name}: {note}")));
         }
         foot.extend(self.notes.iter().filter(|(block, _)| *block == title).map(|(_, s)| s.clone()));
-        Block {
-            title: title.to_owned(),
-            columns: columns(&[("", Left), ("", Right), ("", Left)]),
-            rows: places.iter().map(row).collect(),
-            foot,
-            ..Block::default()
-        }
+        let columns = [("", Left), ("", Right), ("", Left)];
+        Block { foot, ..Block::of(title, &columns, places.iter().map(row).collect()) }
     }
 
     /// Rows of results: one to a line, a column for each result that any of them has.
@@ -92,8 +87,4 @@ impl Solved {
 fn heading(meaning: &str) -> String {
     let mut letters = meaning.chars();
     letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
-}
-
-fn columns(all: &[(&str, Align)]) -> Vec<(String, Align)> {
-    all.iter().map(|(name, align)| ((*name).to_owned(), *align)).collect()
 }

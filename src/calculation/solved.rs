@@ -1,6 +1,5 @@
 //! Running a calculation: once, recorded, over many cases.
 
-use std::collections::BTreeSet;
 use std::sync::{Arc, OnceLock};
 
 use super::check::{Check, Context};
@@ -9,7 +8,7 @@ use super::say::Say;
 use super::sheet::{Columns, Found, FoundColumn, Plain, Recorded, Shown};
 use super::{Calculation, Chain};
 use crate::caution::{self, Caution};
-use crate::error::{Error, Result, did_you_mean};
+use crate::error::{Error, Result, or_near};
 use crate::formula::enter;
 use crate::quantity::{Amount, Kind};
 use crate::table::Report;
@@ -26,7 +25,6 @@ pub struct Solved {
     warnings: Vec<String>,
     pub(super) notes: Vec<(&'static str, String)>,
     pub(super) beside: Vec<(String, String)>,
-    cautions: Vec<&'static str>,
     recorded: OnceLock<(Arc<Recording>, Vec<Arg>)>,
 }
 
@@ -67,7 +65,7 @@ pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -
     for found in &sheet.found {
         possible(found)?;
     }
-    let Check { warnings, notes, beside, cautions, .. } = check;
+    let Check { warnings, notes, beside, .. } = check;
     let Plain { found, shown, .. } = sheet;
     Ok(Solved {
         calculation,
@@ -77,7 +75,6 @@ pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -
         warnings,
         notes,
         beside,
-        cautions,
         recorded: OnceLock::new(),
         given,
     })
@@ -182,7 +179,7 @@ pub(super) fn cases<C: Chain>(
     let mut warnings = warnings.warnings;
     let mut sheet = Columns::new(cases);
     let mut refused: Option<(usize, usize, Error)> = None;
-    let (mut said, mut cautions) = (Said::default(), BTreeSet::new());
+    let mut said = Said::default();
     for case in 0..cases {
         if case % CASES_AT_ONCE == 0 && case > 0 && !go_on(case) {
             return Err(Error::notation(format!("stopped after {case} of {cases} cases")));
@@ -219,7 +216,6 @@ pub(super) fn cases<C: Chain>(
             continue;
         }
         check.warnings.into_iter().for_each(|warning| said.add(case, warning));
-        cautions.extend(check.cautions);
     }
     warnings.extend(said.warnings(cases));
     if let Some((first, number, error)) = refused {
@@ -229,7 +225,7 @@ pub(super) fn cases<C: Chain>(
     }
     // The formulas are the same in every case.
     let formulas = record::<C>(given).map_or_else(|_| Vec::new(), |(tape, _)| of_formulas(&tape));
-    let cautions = calculation.cautions.iter().copied().chain(cautions).chain(formulas).collect();
+    let cautions = calculation.cautions.iter().copied().chain(formulas).collect();
     Ok(Cases { calculation, columns: sheet.found, warnings, cautions })
 }
 
@@ -302,7 +298,7 @@ impl Solved {
     }
     fn place(&self, name: &str) -> Result<usize> {
         self.found.iter().position(|found| found.name == name).ok_or_else(|| {
-            let names = || self.found.iter().map(|found| found.name.as_str());
+            let names: Vec<&str> = self.found.iter().map(|found| found.name.as_str()).collect();
             let known = super::card::answers(self.calculation.outputs);
             // A row may say why it has no such result.
             let row = name.rsplit_once('.').map_or(name, |(row, _)| row);
@@ -316,12 +312,8 @@ impl Solved {
                     self.calculation.name
                 ));
             }
-            let near = did_you_mean(name, names())
-                .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
-            let all = names().collect::<Vec<_>>().join(", ");
-            Error::notation(
-                format!("no result '{name}'{near} Results: {all}").replace("' R", "'. R"),
-            )
+            let near = or_near(name, &names);
+            Error::notation(format!("no result '{name}'{near} Results: {}", names.join(", ")))
         })
     }
     /// The recording of the whole, made when it is first asked for.
@@ -345,7 +337,6 @@ impl Solved {
     /// What can do harm where the results are acted on.
     pub fn cautions(&self) -> Vec<&'static Caution> {
         let mut names = self.calculation.cautions.to_vec();
-        names.extend(&self.cautions);
         names.extend(of_formulas(&self.recorded().0));
         caution::of(&names).collect()
     }

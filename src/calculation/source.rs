@@ -142,6 +142,6 @@ pub trait Source {
             all.iter().find(|item| item.is_needed()).or(all.first()).map(Item::name)
         };
         let names: Vec<&str> = choice.ways.iter().filter_map(first).collect();
-        Err(Error::notation(format!("{} is missing; write {}", choice.what, self.ways(&names))))
+        Err(Error::call(format!("{} is missing; write {}", choice.what, self.ways(&names))))
     }
 }

@@ -40,50 +40,32 @@ pub enum EntryKind {
     Weave,
 }
 
+/// Each kind in its place, in a word and in a line.
+const KINDS: [(EntryKind, &str, &str); EntryKind::Weave as usize + 1] = [
+    (EntryKind::Formula, "formula", "one answer, with its working"),
+    (EntryKind::Calculation, "calculation", "a chain of formulas with named answers"),
+    (EntryKind::Function, "function", "reads, chooses or draws"),
+    (EntryKind::Stage, "stage", "a stage on the route of a lot"),
+    (EntryKind::Table, "table", "values that no formula gives, with their sources"),
+    (EntryKind::Row, "row", "a row of a table"),
+    (EntryKind::Count, "count", "a count system"),
+    (EntryKind::Reed, "reed", "a reed system"),
+    (EntryKind::Unit, "unit", "a unit"),
+    (EntryKind::Weave, "weave", "a weave by name, as an example of how to write one"),
+];
+
 impl EntryKind {
     /// Every kind.
-    pub const ALL: [EntryKind; 10] = [
-        EntryKind::Formula,
-        EntryKind::Calculation,
-        EntryKind::Function,
-        EntryKind::Stage,
-        EntryKind::Table,
-        EntryKind::Row,
-        EntryKind::Count,
-        EntryKind::Reed,
-        EntryKind::Unit,
-        EntryKind::Weave,
-    ];
-
+    pub fn all() -> impl Iterator<Item = EntryKind> {
+        KINDS.iter().map(|(kind, ..)| *kind)
+    }
     /// The kind in a word, as it is asked for.
     pub const fn word(self) -> &'static str {
-        match self {
-            EntryKind::Formula => "formula",
-            EntryKind::Calculation => "calculation",
-            EntryKind::Function => "function",
-            EntryKind::Stage => "stage",
-            EntryKind::Table => "table",
-            EntryKind::Row => "row",
-            EntryKind::Count => "count",
-            EntryKind::Reed => "reed",
-            EntryKind::Unit => "unit",
-            EntryKind::Weave => "weave",
-        }
+        KINDS[self as usize].1
     }
     /// What several of it are.
     pub(super) const fn about(self) -> &'static str {
-        match self {
-            EntryKind::Formula => "one answer, with its working",
-            EntryKind::Calculation => "a chain of formulas with named answers",
-            EntryKind::Function => "reads, chooses or draws",
-            EntryKind::Stage => "a stage on the route of a lot",
-            EntryKind::Table => "values that no formula gives, with their sources",
-            EntryKind::Row => "a row of a table",
-            EntryKind::Count => "a count system",
-            EntryKind::Reed => "a reed system",
-            EntryKind::Unit => "a unit",
-            EntryKind::Weave => "a weave by name, as an example of how to write one",
-        }
+        KINDS[self as usize].2
     }
     /// The kind with a word, in the singular or the plural.
     pub fn named(word: &str) -> Option<EntryKind> {
@@ -92,7 +74,7 @@ impl EntryKind {
             "formulae" => "formula",
             other => other.strip_suffix('s').unwrap_or(other),
         };
-        EntryKind::ALL.into_iter().find(|kind| kind.word() == one)
+        EntryKind::all().find(|kind| kind.word() == one)
     }
 }
 
@@ -100,6 +82,15 @@ impl fmt::Display for EntryKind {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(self.word())
     }
+}
+
+/// Who reads: the line to type next is written for them.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Face {
+    /// The command line.
+    Command,
+    /// Python, after `import hankwise as hw`.
+    Python,
 }
 
 /// Something that can be called or looked up.
@@ -270,6 +261,14 @@ impl Entry {
             Entry::Reed(unit) => convert_command("20", unit),
             Entry::Unit(unit) => convert_command("1", unit),
             Entry::Weave(name) => format!("hankwise weave {name}"),
+        }
+    }
+
+    /// The line to type next, as who reads it writes it.
+    pub fn line(&self, face: Face) -> String {
+        match face {
+            Face::Command => self.command(),
+            Face::Python => self.python(),
         }
     }
 

@@ -3,7 +3,7 @@
 use std::sync::LazyLock;
 
 use super::entry::{Entry, EntryKind};
-use super::found::{Found, Hit};
+use super::found::Found;
 use super::index::{ALIAS, Field, Indexed, IndexedTable, NAME, ROWS, index, stems};
 use super::synonyms::SYNONYMS;
 use crate::handbook::{Figure, Table};
@@ -178,7 +178,7 @@ fn row_words(table: &Table, figures: &[&Figure], typed: &str) -> String {
 /// use hankwise::catalogue::{EntryKind, find};
 ///
 /// let found = find("turns per inch", None);
-/// assert_eq!(found.hits()[0].entry.name(), "tpi");
+/// assert_eq!(found.hits()[0].name(), "tpi");
 /// let tables = find("twist", Some(EntryKind::Table));
 /// assert_eq!(tables.hits()[0].command(), "hankwise find twist_multipliers");
 /// ```
@@ -188,7 +188,7 @@ pub fn find(words: &str, kind: Option<EntryKind>) -> Found {
     let entries = || index.iter().filter(of_kind);
     let terms = terms(words);
     if terms.is_empty() {
-        let hits = entries().map(|(entry, _)| Hit { entry: entry.clone() }).collect();
+        let hits = entries().map(|(entry, _)| entry.clone()).collect();
         return Found::new(words, kind, hits, None);
     }
     let asked = words.to_lowercase();
@@ -209,7 +209,7 @@ pub fn find(words: &str, kind: Option<EntryKind>) -> Found {
         let by_score = y.total_cmp(x);
         by_score.then(a.kind().cmp(&b.kind())).then(a.name().cmp(b.name()))
     });
-    let hits: Vec<Hit> = scored.into_iter().map(|(_, entry)| Hit { entry }).collect();
+    let hits: Vec<Entry> = scored.into_iter().map(|(_, entry)| entry).collect();
     let near = if hits.is_empty() { near(&terms, kind, &index) } else { None };
     Found::new(words, kind, hits, near)
 }

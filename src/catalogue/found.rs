@@ -2,57 +2,23 @@
 
 use std::fmt::Write as _;
 
-use super::entry::{Entry, EntryKind};
+use super::entry::{Entry, EntryKind, Face};
 #[cfg(feature = "plan-file")]
 use crate::calculation::described;
 use crate::quantity::print::escape;
 use crate::words::wrapped;
-
-/// Who reads: the line to type next is written for them.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Face {
-    /// The command line.
-    Command,
-    /// Python, after `import hankwise as hw`.
-    Python,
-}
-
-/// An entry that was found.
-#[derive(Clone, Debug)]
-pub struct Hit {
-    /// The entry.
-    pub entry: Entry,
-}
 
 /// What a search found, the best first.
 #[derive(Clone, Debug)]
 pub struct Found {
     words: String,
     kind: Option<EntryKind>,
-    hits: Vec<Hit>,
+    hits: Vec<Entry>,
     near: Option<String>,
 }
 
 /// How many hits are shown before the rest is counted.
 const SHOWN: usize = 10;
-
-impl Hit {
-    /// The line to type next at the command line.
-    pub fn command(&self) -> String {
-        self.entry.command()
-    }
-    /// The line to type next in Python.
-    pub fn python(&self) -> String {
-        self.entry.python()
-    }
-    /// The line to type next.
-    pub fn line(&self, face: Face) -> String {
-        match face {
-            Face::Command => self.command(),
-            Face::Python => self.python(),
-        }
-    }
-}
 
 /// The keys of a stage in a lot file; empty for any other entry.
 fn stage_keys(entry: &Entry) -> String {
@@ -89,21 +55,21 @@ impl Found {
     pub(super) fn new(
         words: &str,
         kind: Option<EntryKind>,
-        hits: Vec<Hit>,
+        hits: Vec<Entry>,
         near: Option<String>,
     ) -> Found {
         Found { words: words.to_owned(), kind, hits, near }
     }
 
     /// The hits, the best first.
-    pub fn hits(&self) -> &[Hit] {
+    pub fn hits(&self) -> &[Entry] {
         &self.hits
     }
 
     /// How many there are of each kind that has any.
     pub fn kinds(&self) -> Vec<(EntryKind, usize)> {
-        let count = |kind| self.hits.iter().filter(|hit| hit.entry.kind() == kind).count();
-        let all = EntryKind::ALL.into_iter().map(|kind| (kind, count(kind)));
+        let count = |kind| self.hits.iter().filter(|hit| hit.kind() == kind).count();
+        let all = EntryKind::all().map(|kind| (kind, count(kind)));
         all.filter(|(_, count)| *count > 0).collect()
     }
 
@@ -142,11 +108,10 @@ impl Found {
         let mut out = String::new();
         let indent = " ".repeat(13);
         for hit in self.hits.iter().take(most) {
-            let (kind, entry) = (hit.entry.kind().word(), &hit.entry);
-            let line = format!("{}: {}", entry.name(), entry.summary());
-            out.push_str(&wrapped(&line, &format!("{kind:<13}"), &indent));
+            let line = format!("{}: {}", hit.name(), hit.summary());
+            out.push_str(&wrapped(&line, &format!("{:<13}", hit.kind().word()), &indent));
             match self.kind {
-                Some(EntryKind::Stage) => out.push_str(&stage_keys(entry)),
+                Some(EntryKind::Stage) => out.push_str(&stage_keys(hit)),
                 _ => {
                     let _ = writeln!(out, "{indent}> {}", hit.line(face));
                 }
@@ -187,11 +152,11 @@ impl Found {
 
     /// All of one kind, a line each.
     fn listing(&self) -> String {
-        let widest = self.hits.iter().map(|hit| hit.entry.name().chars().count()).max();
+        let widest = self.hits.iter().map(|hit| hit.name().chars().count()).max();
         let width = widest.unwrap_or(0).min(26);
         let indent = " ".repeat(width + 2);
         let mut out = String::new();
-        for Hit { entry } in &self.hits {
+        for entry in &self.hits {
             let first = format!("{:<width$}  ", entry.name());
             out.push_str(&wrapped(&entry.summary(), &first, &indent));
         }
@@ -214,14 +179,8 @@ impl Found {
             };
             self.kinds().into_iter().map(line).collect()
         } else {
-            let line = |hit: &Hit| {
-                let entry = &hit.entry;
-                row([
-                    entry.kind().to_string(),
-                    entry.name().to_owned(),
-                    entry.summary(),
-                    hit.line(face),
-                ])
+            let line = |hit: &Entry| {
+                row([hit.kind().to_string(), hit.name().to_owned(), hit.summary(), hit.line(face)])
             };
             self.hits.iter().map(line).collect()
         };

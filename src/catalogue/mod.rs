@@ -20,9 +20,9 @@ mod index;
 mod synonyms;
 mod weaves;
 
-pub use entry::{Entry, EntryKind, entries};
+pub use entry::{Entry, EntryKind, Face, entries};
 pub use find::find;
-pub use found::{Face, Found, Hit};
+pub use found::Found;
 pub use functions::{FUNCTIONS, Function};
 
 use std::collections::BTreeMap;
@@ -36,17 +36,15 @@ use crate::{cloth, fibre, mill, quality, yarn};
 
 type ByName<T> = LazyLock<BTreeMap<&'static str, &'static T>>;
 
-static FORMULAS: ByName<Formula> = LazyLock::new(|| {
-    let rooms =
-        [fibre::FORMULAS, yarn::FORMULAS, cloth::FORMULAS, mill::FORMULAS, quality::FORMULAS];
-    rooms.into_iter().flatten().copied().flatten().map(|f| (f.name, *f)).collect()
-});
+/// Every formula and every calculation, as the files of the rooms have them.
+const CARDS: (&[&Formula], &[&Calculation]) =
+    hankwise_macros::cards!(fibre, yarn, cloth, mill, quality);
 
-static CALCULATIONS: ByName<Calculation> = LazyLock::new(|| {
-    let rooms = [fibre::CALCULATIONS, yarn::CALCULATIONS, quality::CALCULATIONS];
-    let files = [cloth::CALCULATIONS, mill::CALCULATIONS].into_iter().flatten().copied().flatten();
-    rooms.into_iter().flatten().chain(files).map(|c| (c.name, *c)).collect()
-});
+static FORMULAS: ByName<Formula> =
+    LazyLock::new(|| CARDS.0.iter().map(|card| (card.name, *card)).collect());
+
+static CALCULATIONS: ByName<Calculation> =
+    LazyLock::new(|| CARDS.1.iter().map(|card| (card.name, *card)).collect());
 
 static TABLES: ByName<Table> = LazyLock::new(|| {
     let rooms = [fibre::TABLES, yarn::TABLES, cloth::TABLES, mill::TABLES, quality::TABLES];

@@ -6,22 +6,9 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{CoverFactor, Diameter, Fraction, LinearDensity, Sett, SpecificVolume};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &COVER_FACTOR,
-    &SETT_FOR_COVER_FACTOR,
-    &COUNT_FOR_COVER_FACTOR,
-    &CLOTH_COVER_FACTOR,
-    &COVER_FACTOR_LIMIT,
-    &JAM_COVER_FACTOR,
-    &FRACTIONAL_COVER,
-    &FRACTIONAL_COVER_OF_FACTOR,
-    &TOTAL_COVER,
-];
 
 /// How closely the threads of one direction lie for their count.
 #[formula(

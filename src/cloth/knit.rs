@@ -7,27 +7,11 @@
 //! knitter's take-up is how many times longer that yarn is than the course is wide: 1.5 to 3, not
 //! a few percent.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Length, LinearDensity, LoopDensity, Mass, MassPerArea, Ratio, Sett, TightnessFactor,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &KNIT_MASS,
-    &KNIT_TAKE_UP,
-    &TIGHTNESS_FACTOR,
-    &LOOP_FOR_TIGHTNESS,
-    &LOOP_CONSTANT,
-    &COURSES_FOR_LOOP,
-    &STITCH_CONSTANT,
-    &LOOP_SHAPE,
-    &LOOP_DENSITY,
-    &LOOPS_ON_AREA,
-    &KNIT_MASS_PER_AREA,
-    &KNIT_MASS_PER_AREA_BY_CONSTANT,
-];
 
 /// Mass of the yarn in a knitted piece: courses, the width of each, and the take-up of its loops.
 #[formula(

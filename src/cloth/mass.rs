@@ -1,26 +1,11 @@
 //! Mass of cloth.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Count, Crimp, Fraction, Length, LinearDensity, Mass, MassPerArea, Ratio, Sett,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &MASS_PER_AREA_OF_THREADS,
-    &MASS_PER_AREA,
-    &MASS_PER_AREA_BY_MULTIPLIER,
-    &COUNT_WITH_ADDED,
-    &RUNNING_MASS_OF_CLOTH,
-    &MASS_PER_AREA_OF_CLOTH,
-    &MASS_OF_PIECE,
-    &WARP_MASS,
-    &SIZE_MASS,
-    &WEFT_MASS,
-    &GREY_MASS,
-];
 
 /// Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
 #[formula(

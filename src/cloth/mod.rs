@@ -30,35 +30,3 @@ pub use sleying::*;
 pub use weave::*;
 
 pub(crate) use tables::TABLES;
-
-use crate::calculation::Calculation;
-use crate::formula::Formula;
-
-/// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] = &[
-    cover::FORMULAS,
-    finishing::change::FORMULAS,
-    finishing::mass::FORMULAS,
-    finishing::size::FORMULAS,
-    finishing::yarn::FORMULAS,
-    geometry::KEMP,
-    geometry::PEIRCE,
-    geometry::RULES,
-    knit::FORMULAS,
-    mass::FORMULAS,
-    piece::formulas::FORMULAS,
-    reed::FORMULAS,
-    sett::FORMULAS,
-    setting::change::FORMULAS,
-    setting::diameters::FORMULAS,
-    setting::limits::FORMULAS,
-];
-
-/// The calculations of this room, subject by subject.
-pub(crate) const CALCULATIONS: &[&[&Calculation]] = &[
-    finishing::CALCULATIONS,
-    geometry::CALCULATIONS,
-    piece::CALCULATIONS,
-    setting::CALCULATIONS,
-    sleying::CALCULATIONS,
-];

@@ -1,11 +1,8 @@
 //! Reed and healds: dents, ends and heddles.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Length, ReedCount, Sett};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&DENTS_IN_WIDTH, &SETT_FROM_REPEATS, &HEALD_DENSITY];
 
 /// Dents in a width of the reed.
 #[formula(

@@ -1,18 +1,8 @@
 //! Sett and reed.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Length, LinearDensity, Ratio, ReedCount, Sett};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &SETT_IN_REED,
-    &REED_FOR_SETT,
-    &ENDS_IN_WIDTH,
-    &ENDS_FOR_REED,
-    &DIAMETERS_SIDE_BY_SIDE,
-    &MAXIMUM_SETT,
-];
 
 /// Ends across the reed.
 #[formula(

@@ -1,16 +1,13 @@
 //! The reed and the ends in a dent, out of the reeds that the mill owns.
 
 use super::{dents_in_width, reed_for_sett, sett_in_reed};
-use crate::calculation::{Calculation, Check, Inputs, Results, calculation, refuse};
+use crate::calculation::{Check, Inputs, Results, calculation, refuse};
 use crate::error::{Error, Result};
 use crate::number::{Number, V};
 use crate::quantity::print::{constant, figure, fixed, with_unit};
 use crate::quantity::{Amount, Count, Deviation, Kind, Length, ReedCount, Sett, reeds::SYSTEMS};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
-
-/// The calculations of this file.
-pub(super) const CALCULATIONS: &[&Calculation] = &[&CHOOSE_REED];
 
 /// Dents in a centimetre of the finest and the coarsest reed that is made: custom of the trade, wide.
 const MADE: (f64, f64) = (0.2, 60.0);

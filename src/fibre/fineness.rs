@@ -1,25 +1,9 @@
 //! Fineness of wool and the number of fibres in a yarn.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Density, Fineness, Fraction, LinearDensity, Ratio};
 use std::f64::consts::PI;
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &WOOL_FIBRE_COUNT,
-    &FIBRE_DIAMETER,
-    &FIBRES_IN_SECTION,
-    &LIMIT_COUNT,
-    &LIMIT_FACTOR,
-    &LIMIT_FACTOR_OF_DIAMETER,
-    &LIMIT_IRREGULARITY,
-    &SPINNING_FINENESS,
-    &MEAN_FIBRE_COUNT_BY_MASS,
-    &FIBRE_COUNT_OF_BLEND,
-    &DIAMETER_OF_BLEND,
-    &SETTING_OVER_STAPLE,
-];
 
 /// Density of wool, g/cm³ (from memory; Morton and Hearle's table as relayed gives the same).
 const WOOL_DENSITY: f64 = 1.31;

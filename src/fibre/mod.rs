@@ -35,20 +35,3 @@ pub use will_spin::{
 };
 
 pub(crate) use tables::TABLES;
-
-use crate::calculation::Calculation;
-use crate::formula::Formula;
-
-/// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] = &[
-    fineness::FORMULAS,
-    moisture::FORMULAS[0],
-    moisture::FORMULAS[1],
-    moisture::FORMULAS[2],
-    moisture::FORMULAS[3],
-    raw::FORMULAS,
-];
-
-/// The calculations of the room.
-pub(crate) const CALCULATIONS: &[&Calculation] =
-    &[&CLEAN_YIELDS, &EQUILIBRIUM_REGAIN, &HUMIDITY_FOR_REGAIN, &INVOICE, &TEST_WASH, &WILL_SPIN];

@@ -1,25 +1,8 @@
 //! Raw wool: what a greasy lot holds.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Fraction, Mass, MassLoss, Ratio, Regain, Yield};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &SORTED_MASS,
-    &FIBRE_FROM_GREASY,
-    &SCOURED_YIELD,
-    &SCOURED_YIELD_IWTO,
-    &SCOURED_YIELD_JAPANESE,
-    &TOP_AND_NOIL_DRY,
-    &CLEAN_CONTENT_CUSTOMS,
-    &CLEAN_YIELD_CUSTOMS,
-    &MASS_LOSS_FROM_YIELD,
-    &SHARE_OF_SORT,
-    &YIELD_OF_SORTS,
-    &WASHED_CLEAN_SHARE,
-    &NOIL_SHARE,
-];
 
 // What the trade's yields keep beside pure fibre; those of the wool trade are from memory.
 /// Pure fibre and vegetable matter in the dry mass of scoured wool.

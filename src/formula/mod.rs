@@ -39,6 +39,19 @@ pub struct Input {
     pub whole: bool,
 }
 
+impl Input {
+    /// How one would write it as an argument in Python.
+    pub fn example(&self) -> String {
+        let one = argument(self.kind.example(), self.kind);
+        if self.many { format!("[{one}, {one}]") } else { one }
+    }
+}
+
+/// A text of a kind as an argument in Python: what has a unit stands in quotes.
+pub(crate) fn argument(text: &str, kind: Kind) -> String {
+    if kind.family() == Kind::Ratio { text.to_owned() } else { format!("\"{text}\"") }
+}
+
 /// The result of a formula.
 #[derive(Debug)]
 pub struct Output {
@@ -180,13 +193,7 @@ impl Formula {
         enter(tape, amount, text, input.kind, &name, &symbol, input.meaning, origin)
     }
 
-    /// The formula in symbols, such as `K = t × √T / 100`.
-    pub fn equation(&self) -> String {
-        let line = self.specimen().lines().pop();
-        line.map_or(String::new(), |line| format!("{} = {}", line.symbol, line.symbols))
-    }
-
-    /// The lines of the formula in symbols: named intermediate results first.
+    /// The lines of the formula in symbols, such as `K = t × √T / 100`: named intermediate results first.
     pub fn equations(&self) -> Vec<String> {
         let lines = self.specimen().lines();
         lines

@@ -1,12 +1,9 @@
 //! Does the weighing add up? What went in against what came out, and what the scale could not show.
 
-use crate::calculation::{Calculation, Check, Inputs, Results, calculation};
+use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::fibre::{fibre_in_mass, state_ratio};
 use crate::number::{Number, V};
 use crate::quantity::{Fraction, Mass, Regain};
-
-/// The calculations of this file.
-pub(super) const CALCULATIONS: &[&Calculation] = &[&BALANCE];
 
 /// What is on the fibre besides itself.
 #[derive(Clone, Debug, Inputs)]

@@ -1,24 +1,10 @@
 //! The card: hopper, rate, slubbing.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Count, Fraction, Frequency, Length, LinearDensity, Mass, MassPerArea, MassRate, Ratio, Speed,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &SLUBBING_COUNT,
-    &CARD_OUTPUT,
-    &FEED_RATE,
-    &HOPPER_WEIGH,
-    &CORRECTED_WEIGH,
-    &TAPE_PITCH,
-    &WEB_MASS_PER_AREA,
-    &EDGE_SHARE,
-    &PASS_LOSS,
-    &LOSS_WITH_RETURN,
-];
 
 /// Count of the slubbing, or of a card sliver with one end, from what is fed.
 #[formula(

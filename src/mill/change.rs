@@ -1,18 +1,8 @@
 //! The wheel for a change, from the wheel at hand: no constant is asked for.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, LinearDensity, Ratio, Twist};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &WHEEL_FOR_NEW_TWIST,
-    &WHEEL_FOR_NEW_TWIST_DIRECT,
-    &WHEEL_FOR_NEW_DRAFT,
-    &WHEEL_FOR_NEW_DRAFT_DIRECT,
-    &WHEEL_FOR_NEW_COUNT,
-    &TWIST_WHEEL_FOR_NEW_COUNT,
-];
 
 /// The change wheel for another twist, where twist falls as teeth rise.
 #[formula(

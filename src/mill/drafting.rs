@@ -1,19 +1,8 @@
 //! Drafts and doublings through a set of machines, and what they make of a count.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, Frequency, LinearDensity, Mass, MassRate, Ratio, Speed};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &NET_DRAFT,
-    &COUNT_THROUGH_DRAFTS,
-    &FED_COUNT,
-    &COUNT_FOR_NEW_DRAFT,
-    &COMPONENT_SHARE,
-    &SPINDLES_FOR_BALANCE,
-    &TRANSFER_COEFFICIENT,
-];
 
 /// How many times finer the yarn is than one end of what was fed first: drafts over doublings.
 #[formula(

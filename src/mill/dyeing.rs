@@ -1,12 +1,8 @@
 //! Dyeing: masses and volumes of a bath. The recipe is the dyer's own, from the maker of the dye.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Concentration, Fraction, Mass, OnFibre, Volume, Yield};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&DYE_MASS, &STOCK_VOLUME, &WATER_TO_FILL, &DYE_LEFT, &EXHAUSTION_FROM_BATHS];
 
 /// Dye or auxiliary to weigh out, from its share of the mass of the goods.
 #[formula(

@@ -2,23 +2,9 @@
 //!
 //! Here and not with the yarn: a train belongs to a machine, and gives drafts as well as twists.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, Frequency, Length, LinearDensity, Ratio, Twist};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &TRAIN_RATIO,
-    &WHIRL_RATIO,
-    &SPINDLE_SPEED,
-    &TWIST_CONSTANT,
-    &DRAFT_CONSTANT,
-    &DRAFT_FROM_WHEEL,
-    &WHEEL_FOR_DRAFT,
-    &DRAFT_OF_COUNTS,
-    &TOTAL_DRAFT,
-    &TOTAL_DOUBLINGS,
-];
 
 /// Turns of the last shaft of a train of wheels for one turn of the first.
 #[formula(

@@ -4,22 +4,9 @@
 //! at every moment what it holds at that moment: it fills, empties and clears by the exponential law.
 //! A real card clears a little faster at first, and holds the last of a lot longer, in its clothing.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Duration, Fraction, Mass, MassRate};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &CARRIED_SHARE,
-    &MEAN_CARRIED_SHARE,
-    &CARRIED_MASS,
-    &CLEARING_FIBRE,
-    &LOT_LOSS,
-    &SMALLEST_LOT,
-    &SETTLING_TIME,
-    &OFF_COUNT_MASS,
-    &LEFT_AT_STOP,
-];
 
 /// How much of the lot before still comes off a machine after a mass of the new lot has gone
 /// through it.

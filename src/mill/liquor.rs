@@ -1,18 +1,8 @@
 //! Liquor: how much, what is in it, what the goods carry from bowl to bowl.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Concentration, Density, Fraction, Mass, Ratio, Regain, Volume};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &LIQUOR_VOLUME,
-    &MASS_IN_LIQUOR,
-    &CONCENTRATION_FROM_MASS,
-    &LIQUOR_CARRIED,
-    &LEFT_AFTER_RINSES,
-    &CONCENTRATION_AFTER_CHANGE,
-];
 
 /// Liquor for a mass of goods, from the liquor ratio.
 #[formula(

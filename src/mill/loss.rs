@@ -1,12 +1,8 @@
 //! What a stage loses and holds.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Fraction, Mass};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&MASS_AFTER_LOSS, &MASS_BEFORE_LOSS, &MASS_AFTER_LOSSES, &MASS_BEFORE_LOSSES];
 
 /// What comes out of a stage that loses a share and keeps a fixed mass.
 #[formula(

@@ -1,21 +1,10 @@
 //! Running time of machines.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Sett, Speed, Twist,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &TIME_FOR_MASS,
-    &TIME_FOR_LENGTH,
-    &MASS_OF_SPINDLE,
-    &TWISTER_OUTPUT_SPEED,
-    &LOOM_TIME,
-    &PICKS_IN_TIME,
-    &LOOM_DELIVERY_SPEED,
-];
 
 /// Time for a mass at a rate.
 #[formula(

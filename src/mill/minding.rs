@@ -1,20 +1,8 @@
 //! Efficiency, stops, doffs and the people at machines.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Fraction, Frequency, Mass, MassRate, Ratio};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &EFFICIENCY_FROM_OUTPUT,
-    &EFFICIENCY_WITH_STOPS,
-    &EFFICIENCY_WITH_STOPS_OF_PICKS,
-    &LOOMS_FOR_WEAVER,
-    &SPINDLES_FOR_MINDER,
-    &PEOPLE_NEEDED,
-    &DOFFS,
-    &DOFF_INTERVAL,
-];
 
 /// A millionth: what is whole must not become one more by the rounding of binary figures.
 pub(super) const ROUNDING: f64 = 1e-6;

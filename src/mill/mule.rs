@@ -1,29 +1,10 @@
 //! The mule: draft, twist, draws, output.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, MassRate, Ratio, Twist,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &WOUND_LENGTH,
-    &MULE_DRAFT,
-    &DELIVERY_FOR_DRAFT,
-    &DELIVERY_WHEEL,
-    &DELIVERED_LENGTH,
-    &SLUBBING_FOR_SINGLE,
-    &SINGLE_FROM_SLUBBING,
-    &TURNS_PER_DRAW,
-    &TURNS_WHILE_DRAFTING,
-    &TURNS_AT_HEAD,
-    &HEAD_TIME,
-    &TWIST_WHEEL,
-    &MULE_TWIST,
-    &DRAWS,
-    &MULE_OUTPUT,
-];
 
 /// Yarn wound on in a draw.
 #[formula(

@@ -1,19 +1,8 @@
 //! Oil and water: put on before teasing, washed out of the yarn.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Density, Fraction, Mass, MassLoss, OnFibre, Regain, Volume};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &MASS_TO_ADD,
-    &VOLUME_OF_MASS,
-    &EMULSION_MASS,
-    &FAT_AFTER_OILING,
-    &REGAIN_AFTER_WETTING,
-    &FAT_AFTER_WASHES,
-    &SCOURING_LOSS,
-];
 
 /// Oil or water to put on clean dry fibre.
 #[formula(

@@ -1,13 +1,9 @@
 //! Finishing machines: cloth run through, loads in turn, water dried off.
 
 use super::minding::ROUNDING;
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Length, Mass, Regain, Speed};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&PASSAGE_TIME, &LOADS_FOR_MASS, &LOAD_TIME, &WATER_TO_DRY];
 
 /// Time of cloth that runs through a machine, several times if need be.
 #[formula(

@@ -1,11 +1,8 @@
 //! How many pieces a yarn makes.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Mass};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&PIECES_FROM_MASS, &YARN_FOR_PIECES, &FULL_PIECES];
 
 /// Pieces that a mass of yarn makes, not yet rounded down to whole ones.
 #[formula(

@@ -2,26 +2,11 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, MassRate, Ratio, Speed, Twist,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &DRAW_RATE,
-    &DELIVERY_FOR_TWIST,
-    &SPINDLE_FRAME_OUTPUT,
-    &OUTPUT_OF_YARN,
-    &HANKS_OF_SPINDLE,
-    &SPINDLE_SPEED_FROM_TRAVELLERS,
-    &TWIST_FROM_TRAVELLERS,
-    &ROLLED_SPEED,
-    &FALSE_TWIST,
-    &END_BREAK_RATE,
-    &SPINDLES_IDLE,
-];
 
 /// Draws of the mule in a minute.
 #[formula(

@@ -1,17 +1,8 @@
 //! Warping and the loom: sections, stretch, picks, weft.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Crimp, Duration, Frequency, Length, Sett, Speed, Stretch};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &ENDS_IN_SECTIONS,
-    &SETT_FROM_ENDS,
-    &LENGTH_AFTER_STRETCHES,
-    &SECTION_WARPING_TIME,
-    &WEFT_INSERTION,
-];
 
 /// Ends of a warp that is made in full sections.
 #[formula(

@@ -226,16 +226,10 @@ fn report(
         vec![place, constant(fit.teeth.value()), gives(fit), off]
     };
     let columns = [("wheel", Left), ("teeth", Right), ("gives", Right), ("off by", Right)];
+    let teeth = figure(found.wanted_teeth.value());
+    let title = format!("{wanted} wanted: {teeth} teeth would give it");
     Report {
         title: "Change wheel".to_owned(),
-        blocks: vec![Block {
-            title: format!(
-                "{wanted} wanted: {} teeth would give it",
-                figure(found.wanted_teeth.value())
-            ),
-            columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
-            rows: vec![row("below"), row("above")],
-            ..Block::default()
-        }],
+        blocks: vec![Block::of(title, &columns, vec![row("below"), row("above")])],
     }
 }

@@ -1,22 +1,9 @@
 //! Winders and reels: hanks in an hour, drums, the time of reeling.
 
 use super::minding::ROUNDING;
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, Speed};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &LENGTH_WOUND,
-    &MASS_WOUND,
-    &DRUMS_NEEDED,
-    &HANK_RATE,
-    &HANK_RATE_FROM_MASS,
-    &TIME_FOR_HANKS,
-    &FULL_PACKAGES,
-    &REEL_DOFFS,
-    &REELING_TIME,
-];
 
 /// Length that a drum winds in a time.
 #[formula(

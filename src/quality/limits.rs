@@ -1,18 +1,8 @@
 //! Control limits, and whether a machine can keep within a tolerance.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Ratio, Reading};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &CHART_UPPER,
-    &CHART_LOWER,
-    &SPREAD_LIMIT,
-    &SD_WITHIN,
-    &CAPABILITY_RATIO,
-    &CAPABILITY_TO_NEAREST,
-];
 
 /// Upper control limit of means or of single readings.
 #[formula(

@@ -23,13 +23,3 @@ pub use skein::*;
 pub use summary::*;
 
 pub(crate) use tables::TABLES;
-
-use crate::calculation::Calculation;
-use crate::formula::Formula;
-
-/// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] =
-    &[limits::FORMULAS, sampling::FORMULAS, skein::FORMULAS];
-
-/// The calculations of the room.
-pub(crate) const CALCULATIONS: &[&Calculation] = &[&READINGS_NEEDED, &SKEIN_COUNT];

@@ -1,27 +1,8 @@
 //! Samples: how sure a mean is, how many readings it takes, which reading stands apart.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Deviation, Fraction, Ratio, Reading};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &COEFFICIENT_OF_VARIATION,
-    &STANDARD_ERROR,
-    &MEAN_HALF_WIDTH,
-    &MEAN_LOWER_LIMIT,
-    &MEAN_UPPER_LIMIT,
-    &ERROR_FROM_SHARE,
-    &READINGS_FOR_ERROR,
-    &READINGS_FOR_VARIATION,
-    &READINGS_FROM_LIMITS,
-    &SD_LIMIT,
-    &VARIATION_LIMIT,
-    &OUTLIER_RATIO,
-    &OUTLIER_LIMIT,
-    &SHARE_FROM_NUMBER,
-    &DEVIATION_FROM_WANTED,
-];
 
 /// What is left out before rounding up, so that 100 readings computed with the last digit of binary
 /// arithmetic do not become 101.

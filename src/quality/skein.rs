@@ -5,7 +5,7 @@ use super::{Sample, coefficient_of_variation, mean_lower_limit, mean_upper_limit
 use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, Words, calculation};
 use crate::error::Result;
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::law::t_two_sided;
 use crate::number::{Number, V};
 use crate::quantity::print::figure;
@@ -19,9 +19,6 @@ const COARSEST: f64 = 2000.0;
 /// The stretch from which a yarn is outside the test.
 const MOST_STRETCH: f64 = 0.05;
 const BLOCK: &str = "Count by the skein";
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&COMMERCIAL_COUNT];
 
 /// Count from the oven-dry mass of a skein and what is added to it by agreement.
 #[formula(

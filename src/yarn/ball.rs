@@ -2,7 +2,7 @@
 
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::{Error, Result, did_you_mean};
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::handbook::Figure;
 use crate::number::{Number, V};
 use crate::quantity::print::with_unit;
@@ -11,9 +11,6 @@ use crate::table::{Align, Block, Report};
 
 use super::count_of;
 use super::tables::HAND_KNITTING_WEIGHTS;
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&BALL_LENGTH];
 
 /// Length of yarn in a ball that weighs what its label says at the regain of the label.
 #[formula(

@@ -1,17 +1,8 @@
 //! Check weights: what the balance should read for a length, and how far it may be off.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass, Ratio, Regain};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &CHECK_WEIGHT,
-    &CHECK_WEIGHT_IN_TODAYS_AIR,
-    &VARIATION_OF_MEAN,
-    &BAND_HALF_WIDTH,
-    &CHANCE_FOR_EACH,
-];
 
 /// What the balance should read for a number of ends of a length.
 #[formula(

@@ -2,23 +2,12 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Contraction, Diameter, Fraction, Length, Ratio, Twist, TwistFactor, TwistedContraction,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &CONTRACTION_ON_UNTWISTED,
-    &CONTRACTION_ON_TWISTED,
-    &CONTRACTION_OF_COTTON_SINGLE,
-    &HELIX_CONTRACTION,
-    &TWO_FOLD_CONTRACTION,
-    &TWIST_LEFT_RATIO,
-    &UNTWISTED_LENGTH,
-];
 
 /// Contraction on the untwisted length, from that on the twisted.
 #[formula(

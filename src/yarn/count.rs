@@ -1,20 +1,8 @@
 //! Count, mass and length.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &COUNT_OF,
-    &MASS_OF_LENGTH,
-    &MASS_OF_ENDS,
-    &LENGTH_OF_MASS,
-    &LENGTH_OF_ENDS,
-    &MEAN_BY_LENGTH,
-    &MEAN_BY_MASS,
-    &MEAN_OF_LOTS,
-];
 
 /// Count of a yarn, a slubbing or a sliver, from a length and what it weighs.
 #[formula(

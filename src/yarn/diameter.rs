@@ -2,26 +2,12 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Angle, Density, Diameter, Fraction, LinearDensity, SpecificVolume, Twist, TwistFactor,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &FIBRE_SPECIFIC_VOLUME,
-    &YARN_SPECIFIC_VOLUME,
-    &PACKING_FRACTION,
-    &YARN_DIAMETER,
-    &PEIRCE_DIAMETER,
-    &DIAMETER_BY_FIBRE_DENSITY,
-    &DIAMETER_RESCALED,
-    &HELIX_ANGLE,
-    &HELIX_ANGLE_FROM_FACTOR,
-    &TWIST_FOR_HELIX_ANGLE,
-];
 
 /// Volume that a gram of solid fibre fills.
 #[formula(

@@ -1,18 +1,8 @@
 //! Evenness: what folding and each process do to the irregularity of a yarn.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, LinearDensity, Ratio};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &IRREGULARITY_INDEX,
-    &IRREGULARITY_OF_FOLD,
-    &IRREGULARITY_AFTER_PROCESSES,
-    &ADDED_IRREGULARITY,
-    &IRREGULARITY_FROM_MEAN_DEVIATION,
-    &MEAN_DEVIATION_SHARE,
-];
 
 /// How many times more irregular a yarn is than fibres laid by chance would make it.
 #[formula(

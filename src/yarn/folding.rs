@@ -1,22 +1,8 @@
 //! Folding: several ends twisted together.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Contraction, Count, Length, LinearDensity, Ratio, TwistedContraction};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &FOLD,
-    &FOLD_ALIKE,
-    &FOLD_FED,
-    &FOLD_ON_TWISTED,
-    &SINGLE_FOR_FOLD,
-    &SINGLES_LENGTH,
-    &SINGLE_ON_TWISTED,
-    &MISSING_COMPONENT,
-    &MISSING_COMPONENT_CONTRACTED,
-    &CONTRACTION_FROM_COUNTS,
-];
 
 /// Resultant count of ends folded together.
 #[formula(

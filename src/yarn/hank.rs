@@ -1,12 +1,8 @@
 //! Hanks: turns of the reel, length, and what scouring does to the count.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Fraction, Length, LinearDensity, Ratio, Shrinkage};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&REEL_TURNS, &HANK_LENGTH, &COUNT_AFTER_SCOURING, &COUNT_BEFORE_SCOURING];
 
 /// Whole turns of the reel for a hank that still has its length after scouring.
 #[formula(

@@ -38,27 +38,3 @@ pub use winding::*;
 pub use wraps::*;
 
 pub(crate) use tables::TABLES;
-
-use crate::calculation::Calculation;
-use crate::formula::Formula;
-
-/// The formulas of this room, file by file.
-pub(crate) const FORMULAS: &[&[&Formula]] = &[
-    ball::FORMULAS,
-    check::FORMULAS,
-    contraction::FORMULAS,
-    count::FORMULAS,
-    diameter::FORMULAS,
-    evenness::FORMULAS,
-    folding::FORMULAS,
-    hank::FORMULAS,
-    shares::FORMULAS,
-    spindle::FORMULAS,
-    strength::FORMULAS,
-    twist::FORMULAS,
-    winding::FORMULAS,
-    wraps::FORMULAS,
-];
-
-/// The calculations of the room.
-pub(crate) const CALCULATIONS: &[&Calculation] = &[&BALL_BAND, &CHECK_WEIGHT_CARD, &WRAPS];

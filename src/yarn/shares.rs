@@ -1,19 +1,8 @@
 //! Shares: what each end of a fold has of its mass, its length and its cost.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{CostPerMass, Fraction, LinearDensity, Mass, Ratio};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &MASS_SHARE,
-    &MASS_OF_COMPONENT,
-    &LENGTH_SHARE,
-    &COUNT_FOR_SHARE,
-    &FOLD_COST,
-    &FOLD_COST_SHARE,
-    &MEAN_BY_SHARE,
-];
 
 /// Share of the mass of a fold that its first end has.
 #[formula(

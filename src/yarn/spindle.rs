@@ -3,21 +3,9 @@
 
 use std::f64::consts::PI;
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Frequency, Length, Ratio, Speed, Twist};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &TWIST_FROM_ROLLER,
-    &TWO_FOR_ONE_TWIST,
-    &WINDING_LAG,
-    &TRAVELLER_SPEED,
-    &TWIST_ON_RING_BOBBIN,
-    &TWIST_OF_A_COIL,
-    &TWIST_GAINED_OVER_END,
-    &TWIST_LOST_OVER_END,
-];
 
 /// Twist from the turns of the spindle for each turn of the delivery roller.
 #[formula(

@@ -1,13 +1,9 @@
 //! Strength: force, tenacity, breaking length, lea product, stress.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{Density, Force, Length, LinearDensity, Ratio, Stress, Tenacity};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&TENACITY, &BREAKING_FORCE, &BREAKING_LENGTH, &LEA_PRODUCT, &STRESS_OF_TENACITY];
 
 /// Strength of a yarn for its count.
 #[formula(

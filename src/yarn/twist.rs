@@ -1,29 +1,11 @@
 //! Twist: factor, machine settings, folding against single.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Count, Frequency, Length, LinearDensity, Ratio, Shrinkage, Speed, Twist, TwistFactor,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &TWIST_FACTOR,
-    &TWIST_FOR_FACTOR,
-    &TWIST_BY_LINCOLN,
-    &TWIST_FOR_NEW_COUNT,
-    &TWIST_FOR_NEW_FACTOR,
-    &TWIST_FROM_SPEED,
-    &TWIST_FROM_WHEEL,
-    &WHEEL_FOR_TWIST,
-    &FOLDING_TWIST_RATIO,
-    &TWIST_LEFT_IN_SINGLE,
-    &TWIST_AFTER_SHRINKAGE,
-    &TWIST_COUNTED,
-    &TWIST_BY_RETWISTING,
-    &FOLDING_TWIST_FROM_BUMPS,
-];
 
 /// Turns in a metre for a turn in an inch.
 const INCH: f64 = 1.0 / 0.0254;

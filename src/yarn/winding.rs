@@ -1,30 +1,11 @@
 //! Hanks by mass, bundles, packages and the time of winding them.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
     Count, Duration, Fraction, Length, LinearDensity, Mass, MassRate, Ratio, Speed,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &HANK_MASS,
-    &REEL_TURNS_FOR_MASS,
-    &REELED_LENGTH,
-    &BUNDLE_LENGTH,
-    &SPYNDLES_OF_MILL_HANKS,
-    &HANKS_IN_MASS,
-    &FULL_HANKS,
-    &PACKAGES_FOR_MASS,
-    &LENGTH_ON_PACKAGE,
-    &KNOTS_IN_PACKAGE,
-    &WINDING_TIME,
-    &WINDING_OUTPUT,
-    &METRIC_TICKET,
-    &COTTON_TICKET,
-    &CORD_SINGLE,
-];
 
 /// A millionth: what is whole must not become one more, or one less, by the rounding of binary
 /// figures.

@@ -1,16 +1,13 @@
 //! Wraps: how many turns of a yarn lie side by side round a rule. An estimate, never a conversion.
 
 use crate::calculation::{Check, Inputs, Results, calculation};
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::print::{fixed, significant};
 use crate::quantity::{LinearDensity, Ratio, Sett};
 use crate::source::cited;
 use crate::table::{Align, Block, Report};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&WRAPS_ESTIMATE, &COUNT_FROM_WRAPS];
 
 /// Threads of a count side by side in a centimetre: the factor times the root of the yards in a pound,
 /// in an inch. The law of diameters and of wraps; what differs is the factor.

@@ -183,7 +183,7 @@ def test_a_column_of_equal_cases_is_the_case(calculation, given):
 @EACH
 def test_inputs_are_given_by_name(calculation):
     first = calculation.inputs[0]["name"]
-    with pytest.raises(TypeError, match=f"{calculation.name}: .*by name, such as {first}=…"):
+    with pytest.raises(hw.CallError, match=f"{calculation.name}: .*by name, such as {first}=…"):
         calculation("1 kg")
 
 
@@ -194,7 +194,7 @@ def test_an_unknown_name_is_refused_with_the_name_to_type(calculation):
             slip = f"{name}{name[-1]}"
             wrong = {slip if one == name else one: given[one] for one in given}
             says = f"{calculation.name} has no input '{slip}'; did you mean '{name}'"
-            with pytest.raises(hw.NotationError, match=says):
+            with pytest.raises(hw.CallError, match=says):
                 calculation(**wrong)
 
 
@@ -206,9 +206,9 @@ def test_what_is_missing_is_refused_with_the_name_to_type(calculation):
         for name in needed:
             rest = {one: value for one, value in given.items() if one != name}
             says = rf"{calculation.name}: {name} \(.*is missing; write {name}="
-            with pytest.raises(hw.NotationError, match=says):
+            with pytest.raises(hw.CallError, match=says):
                 calculation(**rest)
-            with pytest.raises(hw.NotationError, match=says):
+            with pytest.raises(hw.CallError, match=says):
                 calculation(**rest, **{name: None})
 
 

@@ -196,7 +196,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
             ["calc", "twist_factr"],
             "did you mean 'twist_factor'? Or search: hankwise find twist factr",
         ),
-        (["calc", "twist_factor", "twist=9 tpi"], "'count' is missing"),
+        (["calc", "twist_factor", "twist=9 tpi"], "count (yarn count) is missing"),
         ([*FACTOR, "--in", "kg"], "'kg' is a unit of mass"),
         (["calc", "twist_factor", "--in", "kg"], "needs the inputs"),
         (["calc", "twist_factor", "9 tpi"], "is not an input; write it like twist="),

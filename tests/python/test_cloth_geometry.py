@@ -128,7 +128,7 @@ def test_what_has_no_solution_says_what_to_change() -> None:
         hw.RangeError, match=r"each is possible, but not together.*warp_sett at most"
     ):
         hw.cloth.weft_crimp(**{**CLOTH, "warp_sett": "19 ends/cm"})
-    with pytest.raises(hw.NotationError, match="no input 'warp_set'; did you mean 'warp_sett'"):
+    with pytest.raises(hw.CallError, match="no input 'warp_set'; did you mean 'warp_sett'"):
         hw.cloth.plain_cloth(warp_set="9 ends/cm")
 
 

@@ -127,7 +127,7 @@ def test_what_is_not_given_may_be_none():
             hw.RangeError,
             r"1\.692 m.*1\.5 m, 0\.1917 m less.*panels=2",
         ),
-        ({"yarn_at_hand": "2 kg"}, hw.NotationError, "no input 'yarn_at_hand'"),
+        ({"yarn_at_hand": "2 kg"}, hw.CallError, "no input 'yarn_at_hand'"),
     ],
 )
 def test_what_cannot_be_is_told(given, error, words):
@@ -158,7 +158,7 @@ def test_the_yarn_for_twelve_throws_makes_twelve():
     assert "12 made; yarn runs out first" in str(made)
     with pytest.raises(hw.RangeError, match=r"no whole piece.*more than the .* at hand"):
         hw.cloth.pieces_from_yarn(**THROW, yarn_at_hand="200 g")
-    with pytest.raises(hw.NotationError, match="no input 'pieces'"):
+    with pytest.raises(hw.CallError, match="no input 'pieces'"):
         hw.cloth.pieces_from_yarn(**THROW, yarn_at_hand="20 kg", pieces=3)
     with pytest.raises(hw.NotationError, match="each settles the yarn at hand"):
         hw.cloth.pieces_from_yarn(**THROW, yarn_at_hand="20 kg", warp_yarn_at_hand="3 kg")

@@ -1,23 +1,9 @@
 //! Shrinkage, over-width, the dimensional change of ISO 5077, loss of area: which is on what, and
 //! their conversion.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{AreaShrinkage, DimensionalChange, Length, OverWidth, Shrinkage};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &COMPOUNDED_SHRINKAGE,
-    &OVER_WIDTH_FROM_SIZES,
-    &SIZE_FOR_OVER_WIDTH,
-    &SHRINKAGE_OF_OVER_WIDTH,
-    &OVER_WIDTH_FOR_SHRINKAGE,
-    &DIMENSIONAL_CHANGE,
-    &SHRINKAGE_FROM_DIMENSIONAL_CHANGE,
-    &DIMENSIONAL_CHANGE_FROM_SHRINKAGE,
-    &AREA_SHRINKAGE,
-    &SHRINKAGE_OF_SIDE,
-];
 
 /// Shrinkage of several processes in their order, each on the size that it found.
 #[formula(

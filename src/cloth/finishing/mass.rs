@@ -1,21 +1,8 @@
 //! Sett and mass after finishing, and before.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{LinearDensity, Mass, MassLoss, MassPerArea, Sett, Shrinkage};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &SETT_AFTER_SHRINKAGE,
-    &SETT_BEFORE_SHRINKAGE,
-    &FINISHED_MASS_PER_AREA,
-    &OFF_LOOM_MASS_PER_AREA,
-    &MASS_LOSS_FROM_MASSES,
-    &MASS_LOSS_FROM_AREAS,
-    &MASS_AFTER_FINISHING,
-    &MASS_BEFORE_FINISHING,
-    &RUNNING_MASS_AFTER,
-];
 
 /// Sett after the cloth has shrunk across those threads.
 #[formula(

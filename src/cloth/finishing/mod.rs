@@ -21,8 +21,3 @@ pub use process::{
 pub use sample::{MeasuredLength, MeasuredMass, MeasuredWidth};
 pub use size::*;
 pub use yarn::*;
-
-use crate::calculation::Calculation;
-
-/// The calculations of finishing.
-pub(super) const CALCULATIONS: &[&Calculation] = &[&FINISHING, &PROCESS, &TO_WEAVE];

@@ -1,20 +1,8 @@
 //! From the reed to the finished width, and back.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{DrawIn, Length, Shrinkage, Stretch, TakeUp};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &REED_WIDTH,
-    &OFF_LOOM_WIDTH,
-    &DRAW_IN_FROM_WIDTHS,
-    &SIZE_AFTER_SHRINKAGE,
-    &SHRINKAGE_FROM_SIZES,
-    &SIZE_BEFORE_SHRINKAGE,
-    &LOOM_STRETCH,
-    &TAKE_UP_FROM_LENGTHS,
-];
 
 /// Width in the reed for a finished width.
 #[formula(

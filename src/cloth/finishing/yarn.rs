@@ -1,18 +1,8 @@
 //! The yarn in the cloth after finishing, and before: its count and crimp.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{CoverFactor, Crimp, LinearDensity, MassLoss, Shrinkage};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &COUNT_AFTER_FINISHING,
-    &COUNT_BEFORE_FINISHING,
-    &YARN_SHRINKAGE_IN_CLOTH,
-    &CRIMP_AFTER_FINISHING,
-    &CRIMP_BEFORE_FINISHING,
-    &COVER_FACTOR_AFTER_FINISHING,
-];
 
 /// Count of the yarn in the cloth after finishing.
 #[formula(

@@ -5,13 +5,9 @@
 
 use super::peirce::if_it_fits;
 use super::thread::{FromSpacing, angle, height, length};
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Crimp, Diameter, Ratio, Sett, Thickness};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&RACETRACK_SPACING, &RACETRACK_HEIGHT_BY_RULE, &RACETRACK_WEFT_CRIMP];
 
 /// Spacing of flattened threads without the straight part of their section.
 #[formula(

@@ -10,10 +10,3 @@ pub use kemp::*;
 pub use peirce::*;
 pub use plain::{PLAIN_CLOTH, PlainClothInputs, PlainClothResults, plain_cloth};
 pub use rules::*;
-
-/// The calculations of the geometry.
-pub(super) const CALCULATIONS: &[&crate::calculation::Calculation] = &[&PLAIN_CLOTH];
-
-pub(crate) use kemp::FORMULAS as KEMP;
-pub(crate) use peirce::FORMULAS as PEIRCE;
-pub(crate) use rules::FORMULAS as RULES;

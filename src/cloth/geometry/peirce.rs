@@ -10,29 +10,11 @@ use super::thread::{
     FromHeight, FromSpacing, angle, angle_by_straight_part, height, height_by_half_angle, length,
     spacing, straight_part,
 };
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Equation, Number, V};
 use crate::quantity::{
     Angle, Crimp, Diameter, MassPerArea, Ratio, Sett, SpecificVolume, Thickness,
 };
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &THREAD_SPACING,
-    &MODULAR_LENGTH,
-    &LENGTH_OVER_DIAMETERS,
-    &CRIMP_ANGLE,
-    &CRIMP_HEIGHT,
-    &WEFT_CRIMP,
-    &CROWN_HEIGHT,
-    &PLAIN_THICKNESS,
-    &JAM_ANGLE,
-    &JAM_CRIMP,
-    &JAM_SPACING,
-    &WARP_SETT_AFTER_STRETCH,
-    &DIAMETERS_IN_CLOTH,
-    &CLOTH_SPECIFIC_VOLUME,
-];
 
 /// Radians in degrees.
 #[inline(always)]

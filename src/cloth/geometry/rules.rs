@@ -1,12 +1,8 @@
 //! Rules that do without solving: near the exact figure, and told apart from it.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Crimp, Diameter, Ratio, Sett, Thickness};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&CRIMP_HEIGHT_BY_RULE, &WEFT_CRIMP_BY_RULE, &THICKNESS_BY_RULE];
 
 /// Height of the wave of a thread by the rule of the root.
 #[formula(

@@ -1,28 +1,8 @@
 //! The piece: warp and weft to prepare.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Crimp, Fraction, Length, Mass, Ratio, Sett, Shrinkage, TakeUp};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &WARP_PER_PIECE,
-    &WARP_LENGTH,
-    &WARP_YARN_LENGTH,
-    &PICKS_IN_PIECE,
-    &WEFT_PER_PIECE,
-    &WEFT_YARN_LENGTH,
-    &HANKS_OF_WARP,
-    &HANKS_OF_WEFT,
-    &CRIMP_FROM_TAKE_UP,
-    &CRIMP_FROM_LENGTHS,
-    &FRINGE_MASS,
-    &YARN_IN_CLOTH,
-    &YARN_IN_PIECE,
-    &ENDS_WITH_SELVEDGES,
-    &WARP_SECTIONS,
-    &PACKAGES_FOR_LENGTH,
-];
 
 /// Warp for a piece, its fringes included.
 #[formula(

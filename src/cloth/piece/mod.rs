@@ -19,13 +19,10 @@ pub(crate) use layout::Setting;
 pub use layout::{Finished, Layout, SelvedgeLayout};
 pub use yarn::{Sections, YarnToPrepare};
 
-use crate::calculation::{Calculation, Results, calculation};
+use crate::calculation::{Results, calculation};
 use crate::cloth;
 use crate::number::Number;
 use crate::quantity::{Count, Length, Mass, ReedCount, Sett};
-
-/// The calculations of the piece.
-pub(super) const CALCULATIONS: &[&Calculation] = &[&PIECE, &PIECES_FROM_YARN];
 
 /// What [`piece()`] answers.
 #[derive(Clone, Debug, Results)]

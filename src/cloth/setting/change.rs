@@ -1,19 +1,9 @@
 //! Changing a cloth and keeping its firmness: weave, weight, yarn. And Taylor's rule of take-up.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{Count, Crimp, LinearDensity, Ratio, Sett};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &SETT_FOR_WEAVE,
-    &SETT_FOR_COUNT,
-    &COUNT_FOR_WEIGHT,
-    &SETT_FOR_WEIGHT,
-    &INTERSECTIONS_IN_LENGTH,
-    &TAYLOR_CRIMP,
-];
 
 /// The sett for another weave of the same yarn at the same firmness.
 #[formula(

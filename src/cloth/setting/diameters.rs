@@ -1,22 +1,9 @@
 //! Setting by the diameters of the yarn, after Ashenhurst, and by its wraps.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::{Count, LinearDensity, Ratio, Sett};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &MAXIMUM_SETT_UNLIKE,
-    &CURVATURE_SETT,
-    &CURVATURE_SETT_UNLIKE,
-    &TAYLOR_PLAIN_SETT,
-    &COUNT_FOR_SETT,
-    &WORKING_SETT,
-    &SHARE_OF_MAXIMUM,
-    &SETT_FROM_WRAPS,
-    &MAXIMUM_SETT_FROM_WRAPS,
-];
 
 /// The closest sett of one system by diameters and intersections, where the other is of another yarn.
 ///

@@ -3,21 +3,9 @@
 use std::f64::consts::PI;
 
 use crate::cloth::jam_spacing;
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Density, Diameter, LinearDensity, Ratio, Sett, Thickness};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &GALCERAN_COEFFICIENT,
-    &GALCERAN_SETT,
-    &BRIERLEY_SETT,
-    &BRIERLEY_WEFT_SETT,
-    &BRIERLEY_WEFT_SETT_UNLIKE,
-    &JAM_WEFT_SETT,
-    &JAM_WEFT_SETT_OF_WEAVE,
-    &MILASIUS_FIRMNESS,
-];
 
 /// Galceran's greatest coefficient of density.
 #[formula(

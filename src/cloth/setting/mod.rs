@@ -14,6 +14,3 @@ pub use interlacing::{Interlacing, WeaveClass};
 pub use limits::*;
 pub use setts::{SETTS, SettsInputs, SettsResults, setts};
 pub use theories::Theory;
-
-/// The calculations of the setting.
-pub(super) const CALCULATIONS: &[&crate::calculation::Calculation] = &[&SETTS];

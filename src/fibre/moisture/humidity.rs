@@ -1,11 +1,8 @@
 //! Regain against the humidity of the air.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Fraction, Regain};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[&REGAIN_BETWEEN_POINTS, &HUMIDITY_BETWEEN_POINTS];
 
 /// Regain at a humidity, straight between two known points.
 #[formula(

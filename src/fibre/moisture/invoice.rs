@@ -1,18 +1,8 @@
 //! The mass to invoice, and the regain of a blend.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{Fraction, Mass, MoistureContent, Regain};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &BLEND_REGAIN,
-    &REGAIN_OF_REMAINDER,
-    &DRY_SHARE,
-    &COMMERCIAL_MASS,
-    &INVOICE_MASS_FROM_CONTENT,
-    &INVOICE_MASS_OF_CLEANED,
-];
 
 /// Commercial regain of a blend of any number of fibres, each share by oven-dry mass.
 #[formula(

@@ -9,9 +9,3 @@ pub use humidity::*;
 pub use invoice::*;
 pub use state::*;
 pub use water::*;
-
-use crate::formula::Formula;
-
-/// The formulas of moisture, file by file.
-pub(super) const FORMULAS: [&[&Formula]; 4] =
-    [invoice::FORMULAS, water::FORMULAS, humidity::FORMULAS, state::FORMULAS];

@@ -1,12 +1,8 @@
 //! The state of a material: what is on its clean dry fibre.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Fraction, Mass, Ratio, Regain};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] =
-    &[&STATE_RATIO, &MASS_IN_STATE, &FIBRE_IN_MASS, &MASS_AFTER_CHANGE_OF_STATE];
 
 /// Water, fat and vegetable matter are all taken on the clean dry fibre, so they add.
 #[formula(

@@ -1,22 +1,8 @@
 //! Water on the oven-dry mass and in the whole.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{LinearDensity, Mass, MoistureContent, Regain};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &MOISTURE_CONTENT,
-    &REGAIN_FROM_CONTENT,
-    &REGAIN_FROM_MASSES,
-    &WATER_IN_MASS,
-    &WATER_FROM_CONTENT,
-    &OVEN_DRY_MASS,
-    &OVEN_DRY_FROM_CONTENT,
-    &OVEN_DRY_MASS_OF_LOT,
-    &MASS_AT_REGAIN,
-    &COUNT_AT_REGAIN,
-];
 
 /// Water as a share of the mass with its water, from the regain.
 #[formula(

@@ -9,30 +9,12 @@
 mod evenness;
 mod weigh;
 
-pub use evenness::{
-    BlendStage, EVENNESS_OF_BLEND, EvennessInputs, EvennessResults, Relaying, evenness_of_blend,
-};
-pub use weigh::{
-    BLEND, BlendInputs, BlendResults, Component, ComponentAmount, ComponentResults, blend,
-};
+pub use evenness::*;
+pub use weigh::*;
 
-use crate::calculation::Calculation;
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Fraction, Mass, Ratio};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &LAYERED_SHARE_DEVIATION,
-    &LAYERS_FOR_DEVIATION,
-    &SHARE_DEVIATION_AFTER_PASSES,
-    &TUFTS_IN_SAMPLE,
-    &RANDOM_SHARE_DEVIATION,
-    &SAMPLED_SHARE_DEVIATION,
-];
-
-/// The calculations of this folder.
-pub(crate) const CALCULATIONS: &[&Calculation] = &[&BLEND, &EVENNESS_OF_BLEND];
 
 /// How far the share of a component differs from place to place in a stack taken down from top to
 /// bottom.

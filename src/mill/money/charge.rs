@@ -1,18 +1,8 @@
 //! What a commission mill charges, and the lot at which it pays.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::{CostPerMass, Fraction, Mass, Money, Yield};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &CHARGE_FOR_MASS,
-    &CHARGE_FOR_REJECTS,
-    &YIELD_OF_EQUAL_CHARGE,
-    &LOT_SURPLUS,
-    &BREAK_EVEN_LOT,
-    &BREAK_EVEN_LOT_WITH_HOLD_UP,
-];
 
 /// Charge for a mass by its tariff, no less than the minimum for a lot.
 #[formula(

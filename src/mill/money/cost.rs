@@ -1,22 +1,8 @@
 //! Money.
 
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{CostPerMass, Count, Duration, Fraction, Mass, MassRate, Money};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &COST_AFTER_STAGE,
-    &COST_AFTER_STAGE_LESS_WASTE,
-    &COST_THROUGH_LOSSES,
-    &COST_SHARE,
-    &COST_OF_MASS,
-    &COST_OF_TIME,
-    &COST_OF_AN_HOUR,
-    &STAGE_COST_BY_HOUR,
-    &PERSON_HOURS,
-    &REALISATION,
-];
 
 /// Cost of a kilogram after a lossy stage.
 #[formula(

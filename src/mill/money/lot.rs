@@ -6,32 +6,13 @@
 
 use super::lot_report::report;
 use super::price::Selling;
-use super::{cost_of_mass, cost_of_time, cost_share, hour_costs, person_hours};
+use super::rates::{Rates, StageCost, Stay, check_rates};
+use super::{cost_of_mass, cost_share, hour_costs, known};
 use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::{Error, Result};
 use crate::number::{Number, V};
 use crate::quantity::{CostPerMass, Count, Duration, MarkUp, Mass, Money, Ratio};
-
-/// What is paid at a stage.
-#[derive(Clone, Debug, Inputs)]
-pub struct Rates<N> {
-    /// time beyond the running time: cleaning, setting; all of it where there is no running time
-    #[q("τ_e", 0.0..=100.0, zero)]
-    pub extra_time: Option<Duration<N>>,
-    /// cost of an hour of the machine
-    #[q("k_h", 0.0..=500.0, zero)]
-    pub hourly_cost: Option<Money<N>>,
-    /// people at the machine
-    #[q("p", 0.0..=20.0, zero, broken)]
-    pub people: Option<Count<N>>,
-    /// cost of the stage for a kilogram that goes in
-    #[q("c_s", 0.0..=50.0, zero)]
-    pub stage_cost_per_mass: Option<CostPerMass<N>>,
-    /// cost once for the lot: clean-down, setting up
-    #[q("k_f", 0.0..=5000.0, zero)]
-    pub fixed_cost: Option<Money<N>>,
-}
 
 /// A stage up to the yarn.
 #[derive(Clone, Debug, Inputs)]
@@ -127,38 +108,6 @@ pub struct LotCostInputs<N> {
     /// How goods are priced.
     #[one_of("the price of the goods")]
     pub selling: Option<Selling<N>>,
-}
-
-/// What a stage costs.
-#[derive(Clone, Debug, Results)]
-pub struct StageCost<N> {
-    /// name of the stage
-    #[label]
-    pub name: String,
-    /// hours that are paid, with those beyond the running time
-    #[head = "hours"]
-    pub paid_time: Option<Duration<N>>,
-    /// cost of the machine
-    #[head = "machine"]
-    pub machine_cost: Option<Money<N>>,
-    /// hours of people
-    pub person_hours: Option<Duration<N>>,
-    /// wages
-    pub wages: Option<Money<N>>,
-    /// cost by the kilogram
-    #[head = "by the kilogram"]
-    pub mass_cost: Option<Money<N>>,
-    /// cost once for the lot
-    #[head = "once"]
-    pub cost_once: Option<Money<N>>,
-    /// overhead on the cost of the stage
-    #[head = "overhead"]
-    pub overhead_cost: Option<Money<N>>,
-    /// overhead by the hour
-    #[head = "overhead by the hour"]
-    pub hourly_overhead_cost: Option<Money<N>>,
-    /// cost, overhead included
-    pub cost: Option<Money<N>>,
 }
 
 /// What a stage after the yarn costs for some goods.
@@ -268,7 +217,8 @@ pub fn lot_cost<N: Number>(given: &LotCostInputs<N>) -> LotCostResults<N> {
         .map(|goods| {
             let joint_share = cost_share(joint_cost, goods.fibre_mass, fibre);
             let own = own_stages.iter().filter(|(of, _)| *of == goods.name);
-            let own_cost = total(own.filter_map(|(_, stage)| stage.costs.cost));
+            let own_cost = known(own.map(|(_, stage)| stage.costs.cost));
+            let own_cost = own_cost.unwrap_or(V::constant(0.0).into());
             let cost = Money::from(joint_share.v() + own_cost.v());
             let cost_per_piece = goods.pieces.map(|pieces| Money::from(cost.v() / pieces.v()));
             let price = given.selling.as_ref().zip(cost_per_piece);
@@ -284,32 +234,18 @@ pub fn lot_cost<N: Number>(given: &LotCostInputs<N>) -> LotCostResults<N> {
         .collect();
     let own_stages: Vec<OwnCost<N>> = own_stages.into_iter().map(|(_, stage)| stage).collect();
     let own = goods.iter().map(|goods| goods.own_cost.v());
-    let people: Vec<Duration<N>> = stages
-        .iter()
-        .chain(own_stages.iter().map(|stage| &stage.costs))
-        .filter_map(|stage| stage.person_hours)
-        .collect();
+    let all = stages.iter().chain(own_stages.iter().map(|stage| &stage.costs));
+    let person_hours = known(all.map(|stage| stage.person_hours));
     LotCostResults {
         greasy_cost,
         joint_cost,
         left_over_cost: cost_share(joint_cost, given.left_over, fibre),
         cost: own.fold(joint_cost.v(), |sum, own| sum + own).into(),
-        person_hours: people.into_iter().reduce(|a, b| (a.v() + b.v()).into()),
+        person_hours,
         goods,
         stages,
         own_stages,
     }
-}
-
-fn total<N: Number>(all: impl Iterator<Item = Money<N>>) -> Money<N> {
-    all.reduce(|a, b| (a.v() + b.v()).into()).unwrap_or(V::constant(0.0).into())
-}
-
-/// What goods take up at a stage: running time, mass, and their share of what is paid once.
-struct Stay<N> {
-    time: Option<Duration<N>>,
-    mass_in: Option<Mass<N>>,
-    share: Option<Ratio<N>>,
 }
 
 /// The stages after the yarn, for each of the goods that go over them.
@@ -338,44 +274,6 @@ fn own_stages<N: Number>(given: &LotCostInputs<N>) -> Vec<(String, OwnCost<N>)> 
         }
     }
     all
-}
-
-impl<N: Number> Rates<N> {
-    /// What a stage costs that takes up so much.
-    fn cost(&self, name: &str, stay: &Stay<N>, given: &LotCostInputs<N>) -> StageCost<N> {
-        let part = |of: V<N>| stay.share.map_or(of, |share| of * share.v());
-        let plus =
-            |a: Option<V<N>>, b: Option<V<N>>| [a, b].into_iter().flatten().reduce(|a, b| a + b);
-        let extra = self.extra_time.map(|time| part(time.v()));
-        let time: Option<Duration<N>> = plus(stay.time.map(Duration::v), extra).map(Duration::from);
-        let timed = |rate: Option<Money<N>>, time: Option<Duration<N>>| {
-            time.zip(rate).map(|(time, rate)| cost_of_time(time, rate))
-        };
-        let machine_cost = timed(self.hourly_cost, time);
-        let hours = time.zip(self.people).map(|(time, people)| person_hours(time, people));
-        let wages = timed(given.hourly_wage, hours);
-        let mass_cost =
-            stay.mass_in.zip(self.stage_cost_per_mass).map(|(mass, rate)| cost_of_mass(mass, rate));
-        let cost_once = self.fixed_cost.map(|once| Money::from(part(once.v())));
-        let parts = [machine_cost, wages, mass_cost, cost_once];
-        let own = parts.into_iter().flatten().reduce(|a, b| (a.v() + b.v()).into());
-        let overhead_cost =
-            given.overhead.zip(own).map(|(share, own)| Money::from(own.v() * share.v()));
-        let hourly_overhead_cost = timed(given.hourly_overhead, time);
-        let all = [own, overhead_cost, hourly_overhead_cost];
-        StageCost {
-            name: name.to_owned(),
-            paid_time: time,
-            machine_cost,
-            person_hours: hours,
-            wages,
-            mass_cost,
-            cost_once,
-            overhead_cost,
-            hourly_overhead_cost,
-            cost: all.into_iter().flatten().reduce(|a, b| (a.v() + b.v()).into()),
-        }
-    }
 }
 
 fn check(
@@ -425,28 +323,6 @@ fn check(
     let fibre = given.goods.iter().map(|goods| goods.fibre_mass.value()).sum::<f64>();
     if fibre + given.left_over.value() <= 0.0 {
         refuse!(check, given.goods, "nothing comes out of the lot, so nothing bears its cost");
-    }
-    Ok(())
-}
-
-/// Refuses hours that would bring money, and what is paid by the hour where no hours are known.
-fn check_rates(
-    rates: &Rates<f64>,
-    name: &str,
-    found: &StageCost<f64>,
-    check: &Check<'_>,
-) -> Result<()> {
-    hour_costs(check, &format!("{name}.hourly_cost"), rates.hourly_cost)?;
-    let of = if rates.hourly_cost.is_some() { "hourly_cost" } else { "people" };
-    let by_hour = rates.hourly_cost.is_some() || rates.people.is_some();
-    if by_hour && found.paid_time.is_none() {
-        return Err(check.refuse(
-            &format!("{name}.{of}"),
-            format!(
-                "there is no running time for {name}: give its hours, such as extra_time=\"3 h\", or its \
-                 cost by the kilogram (stage_cost_per_mass) or once for the lot (fixed_cost)"
-            ),
-        ));
     }
     Ok(())
 }

@@ -1,22 +1,19 @@
 //! The cost of a lot as tables.
 
-use super::lot::{LotCostInputs, LotCostResults, StageCost};
+use super::lot::{LotCostInputs, LotCostResults};
 use super::price::Selling;
+use super::rates::StageCost;
 use crate::calculation::Check;
 use crate::quantity::print::{figure, fixed, of_kind};
 use crate::quantity::{Duration, Kind};
 use crate::table::Align::{Left, Right};
-use crate::table::{Align, Block, Report};
+use crate::table::{Block, Report};
 
 type Inputs = LotCostInputs<f64>;
 type Results = LotCostResults<f64>;
 
 fn money(x: f64) -> String {
     fixed(x, 2)
-}
-
-fn columns(names: &[(&str, Align)]) -> Vec<(String, Align)> {
-    names.iter().map(|(name, align)| ((*name).to_owned(), *align)).collect()
 }
 
 /// Goods and stages, as tables.
@@ -77,13 +74,7 @@ fn goods(given: &Inputs, found: &Results) -> Block {
         }
     }));
     foot.push("Value added tax and other taxes on sales are not included.".to_owned());
-    Block {
-        title: "What the goods cost".to_owned(),
-        columns: columns(&names),
-        rows,
-        foot,
-        ..Block::default()
-    }
+    Block { foot, ..Block::of("What the goods cost", &names, rows) }
 }
 
 fn stages(given: &Inputs, found: &Results) -> Block {
@@ -130,13 +121,7 @@ fn stages(given: &Inputs, found: &Results) -> Block {
         ("cost", Right),
         ("share", Right),
     ];
-    Block {
-        title: "What each stage costs".to_owned(),
-        columns: columns(&heads),
-        rows,
-        foot,
-        ..Block::default()
-    }
+    Block { foot, ..Block::of("What each stage costs", &heads, rows) }
 }
 
 /// Tells what is paid at a stage, with the hours where it is paid by the hour.

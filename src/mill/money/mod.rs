@@ -1,10 +1,11 @@
 //! Money: costs through losses, the cost of a lot, prices, what a commission mill charges.
 
-pub(super) mod charge;
-pub(super) mod cost;
+mod charge;
+mod cost;
 mod lot;
 mod lot_report;
-pub(super) mod price;
+mod price;
+mod rates;
 mod tariffs;
 mod tariffs_report;
 mod through;
@@ -12,27 +13,17 @@ mod through_report;
 
 pub use charge::*;
 pub use cost::*;
-pub use lot::{
-    GoodsBorne, LOT_COST, LotCostInputs, LotCostResults, LotGoods, LotStage, OwnCost, OwnStage,
-    OwnTime, Rates, StageCost, lot_cost,
-};
+pub use lot::*;
 pub use price::*;
-pub use tariffs::{
-    COMPARE_TARIFFS, CleanTariff, CompareTariffsInputs, CompareTariffsResults, RejectTariff,
-    YieldCharge, compare_tariffs,
-};
-pub use through::{
-    COST_THROUGH, CostThroughInputs, CostThroughResults, CostedGoods, CostedStage, GoodsCost,
-    StageThrough, WasteSold, cost_through,
-};
+pub use rates::*;
+pub use tariffs::*;
+pub use through::*;
 
-use crate::calculation::{Calculation, Check};
+use crate::calculation::Check;
 use crate::error::Result;
-use crate::quantity::Money;
+use crate::number::Number;
 use crate::quantity::print::figure;
-
-/// The calculations of money.
-pub(super) const CALCULATIONS: &[&Calculation] = &[&COST_THROUGH, &COMPARE_TARIFFS, &LOT_COST];
+use crate::quantity::{Money, Typed};
 
 /// Refuses an hour that would bring money instead of costing it.
 fn hour_costs(check: &Check<'_>, name: &str, hourly: Option<Money<f64>>) -> Result<()> {
@@ -43,4 +34,9 @@ fn hour_costs(check: &Check<'_>, name: &str, hourly: Option<Money<f64>>) -> Resu
             format!("{} is given for what an hour costs; write 0 or more", figure(hourly)),
         )),
     }
+}
+
+/// The sum of what is known; none where nothing is.
+fn known<N: Number, Q: Typed<N>>(all: impl IntoIterator<Item = Option<Q>>) -> Option<Q> {
+    all.into_iter().flatten().reduce(|a, b| Q::from(a.v() + b.v()))
 }

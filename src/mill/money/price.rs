@@ -1,20 +1,10 @@
 //! Prices: margin and mark-up, premiums, costs as shares of sales.
 
 use crate::calculation::Inputs;
-use crate::formula::{Formula, formula};
+use crate::formula::formula;
 use crate::number::{Number, V};
 use crate::quantity::print::of_kind;
 use crate::quantity::{CostPerMass, Kind, Margin, MarkUp, Money, Ratio, ShareOfSales};
-
-/// The formulas of this file.
-pub(crate) const FORMULAS: &[&Formula] = &[
-    &PRICE_AT_MARGIN,
-    &PRICE_AT_MARK_UP,
-    &MARK_UP_OF_MARGIN,
-    &QUALITY_PREMIUM,
-    &COSTS_OF_SALES,
-    &PROFIT_OF_SALES,
-];
 
 /// Price that leaves a margin, which is a share of the price.
 #[formula(

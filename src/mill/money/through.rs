@@ -3,7 +3,8 @@
 use super::price::Selling;
 use super::through_report::report;
 use super::{
-    cost_after_stage, cost_after_stage_less_waste, cost_of_mass, hour_costs, stage_cost_by_hour,
+    cost_after_stage, cost_after_stage_less_waste, cost_of_mass, hour_costs, known,
+    stage_cost_by_hour,
 };
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
@@ -194,16 +195,14 @@ impl<N: Number> CostedStage<N> {
     /// What a kilogram that goes in costs here, overhead included.
     fn added(&self, given: &CostThroughInputs<N>) -> CostPerMass<N> {
         let by_hour = |hourly: Option<Money<N>>| {
-            hourly.zip(self.feed_rate).map(|(hourly, rate)| stage_cost_by_hour(hourly, rate).v())
+            hourly.zip(self.feed_rate).map(|(hourly, rate)| stage_cost_by_hour(hourly, rate))
         };
-        let plus =
-            |a: Option<V<N>>, b: Option<V<N>>| [a, b].into_iter().flatten().reduce(|a, b| a + b);
-        let own = plus(self.stage_cost_per_mass.map(CostPerMass::v), by_hour(self.hourly_cost));
+        let own = known([self.stage_cost_per_mass, by_hour(self.hourly_cost)]);
         let own = match given.overhead {
             None => own,
-            Some(share) => own.map(|own| own * (1.0 + share.v())),
+            Some(share) => own.map(|own| (own.v() * (1.0 + share.v())).into()),
         };
-        plus(own, by_hour(given.hourly_overhead)).unwrap_or(V::constant(0.0)).into()
+        known([own, by_hour(given.hourly_overhead)]).unwrap_or(V::constant(0.0).into())
     }
 }
 

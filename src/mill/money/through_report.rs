@@ -79,13 +79,7 @@ fn route(given: &Inputs, found: &Results) -> Block {
         ("in the kg out", Right),
         ("share", Right),
     ];
-    Block {
-        title: "For one kilogram that comes out".to_owned(),
-        columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
-        rows,
-        foot,
-        ..Block::default()
-    }
+    Block { foot, ..Block::of("For one kilogram that comes out", &columns, rows) }
 }
 
 fn goods(given: &Inputs, found: &Results) -> Block {
@@ -100,14 +94,12 @@ fn goods(given: &Inputs, found: &Results) -> Block {
         row.extend(goods.price.map(|price| money(price.value())));
         row
     };
+    let title = match &given.selling {
+        None => "Cost of the goods".to_owned(),
+        Some(selling) => format!("Cost and price of the goods, at {}", selling.words()),
+    };
     Block {
-        title: match &given.selling {
-            None => "Cost of the goods".to_owned(),
-            Some(selling) => format!("Cost and price of the goods, at {}", selling.words()),
-        },
-        columns: columns.into_iter().map(|(name, align)| (name.to_owned(), align)).collect(),
-        rows: found.goods.iter().enumerate().map(row).collect(),
         foot: vec!["Value added tax and other taxes on sales are not included.".to_owned()],
-        ..Block::default()
+        ..Block::of(title, &columns, found.goods.iter().enumerate().map(row).collect())
     }
 }

@@ -1,6 +1,6 @@
 //! Finishing machines at work: cloth run through, loads in turn, a dryer.
 
-use super::lot::{Fed, fed};
+use super::lot::{Fed, check_loss, fed};
 use super::minding::{People, people};
 use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
@@ -189,9 +189,7 @@ fn check_batches(
     found: &BatchesResults<f64>,
     check: &mut Check<'_>,
 ) -> Result<()> {
-    if given.loss.is_some_and(|loss| loss.value() >= 1.0) {
-        refuse!(check, given.loss, "all of it is lost, so nothing is made; write less");
-    }
+    check_loss(given.loss, check)?;
     if found.even_load.value() < 0.5 * given.capacity.value() {
         check.warn(format!(
             "the load is less than half of the capacity ({}): a load that small may run otherwise than a \

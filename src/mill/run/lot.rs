@@ -1,6 +1,5 @@
 //! What all machines that make yarn have in common: the lot with its loss, doffs and packages.
 
-use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results};
 use crate::error::Result;
 use crate::number::Number;
@@ -49,10 +48,13 @@ pub(super) fn lot<N: Number>(
 
 /// Refuses a lot of which nothing is left.
 pub(super) fn check_lot(lot: Option<&Lot<f64>>, check: &Check<'_>) -> Result<()> {
-    if let Some(lot) = lot
-        && lot.loss.is_some_and(|loss| loss.value() >= 1.0)
-    {
-        refuse!(check, lot.loss, "all of it is lost, so nothing is made; write less");
+    check_loss(lot.and_then(|lot| lot.loss), check)
+}
+
+/// Refuses a loss of the whole.
+pub(super) fn check_loss(loss: Option<Fraction<f64>>, check: &Check<'_>) -> Result<()> {
+    if loss.is_some_and(|loss| loss.value() >= 1.0) {
+        return Err(check.refuse("loss", "all of it is lost, so nothing is made; write less"));
     }
     Ok(())
 }

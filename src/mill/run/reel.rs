@@ -1,6 +1,6 @@
 //! The reel at work.
 
-use super::lot::{Fed, fed};
+use super::lot::{Fed, check_loss, fed};
 use super::minding::{People, people};
 use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
@@ -221,9 +221,7 @@ fn check(given: &ReelInputs<f64>, found: &ReelResults<f64>, check: &mut Check<'_
         );
     }
     if let (Some(lot), Some(made)) = (&given.lot, &found.lot) {
-        if lot.loss.is_some_and(|loss| loss.value() >= 1.0) {
-            refuse!(check, lot.loss, "all of it is lost, so nothing is made; write less");
-        }
+        check_loss(lot.loss, check)?;
         if made.hanks.value() < 0.5 {
             refuse!(
                 check,

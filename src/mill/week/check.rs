@@ -6,7 +6,7 @@ use super::shade::{SHADES, lightness, same};
 use super::{WeekInputs, WeekResults};
 use crate::calculation::Check;
 use crate::calculation::refuse;
-use crate::error::{Result, did_you_mean};
+use crate::error::{Result, or_near};
 
 pub(super) fn check(
     given: &WeekInputs<f64>,
@@ -23,16 +23,13 @@ pub(super) fn check(
     for lot in &given.lots {
         for at in &lot.times {
             if !names.contains(&at.machine.as_str()) {
-                let near = did_you_mean(&at.machine, names.iter().copied())
-                    .map_or_else(String::new, |n| format!("; did you mean '{n}'?"));
-                return Err(check.refuse(
-                    &format!("{}.times", lot.name),
-                    format!(
-                        "unknown machine '{}'{near}. Machines: {}",
-                        at.machine,
-                        names.join(", ")
-                    ),
-                ));
+                let near = or_near(&at.machine, &names);
+                let message = format!(
+                    "unknown machine '{}'{near} Machines: {}",
+                    at.machine,
+                    names.join(", ")
+                );
+                return Err(check.refuse(&format!("{}.times", lot.name), message));
             }
         }
     }
@@ -66,8 +63,7 @@ fn doubts(given: &WeekInputs<f64>, check: &mut Check<'_>) {
         let changes = machine.changes.iter().flatten();
         for word in changes.flat_map(|change| [&change.colour_before, &change.colour_after]) {
             if !colours.iter().any(|colour| same(colour, word)) {
-                let near = did_you_mean(word, colours.iter().copied())
-                    .map_or_else(String::new, |n| format!("; did you mean '{n}'?"));
+                let near = or_near(word, &colours);
                 check
                     .warn(format!("{}.changes: nothing this week is '{word}'{near}", machine.name));
             }

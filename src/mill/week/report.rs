@@ -121,11 +121,9 @@ fn lots(given: &Inputs, found: &Results) -> Block {
         Order::AsGiven => "the shades as given",
         other => other.words(),
     };
+    let title = format!("Lots in their order, {}, in hours from the start", given.order.words());
     Block {
-        title: format!("Lots in their order, {}, in hours from the start", given.order.words()),
         lead: answer(given, found),
-        columns: columns.map(|(name, align)| (name.to_owned(), align)).to_vec(),
-        rows,
         foot: vec![match found.orders_tried.map(Count::value) {
             None => "No other order was tried.".to_owned(),
             Some(1.0) => {
@@ -137,7 +135,7 @@ fn lots(given: &Inputs, found: &Results) -> Block {
                 figure(n)
             ),
         }],
-        ..Block::default()
+        ..Block::of(title, &columns, rows)
     }
 }
 
@@ -171,12 +169,9 @@ fn machines(given: &Inputs, found: &Results) -> Block {
         columns.push(("hours of people", Right));
     }
     Block {
-        title: "The machines, in hours".to_owned(),
-        columns: columns.into_iter().map(|(name, align)| (name.to_owned(), align)).collect(),
-        rows: rows.collect(),
         foot: vec![
             "All machines start together, and lots pass them in one order; hours are those given, with no stops beyond them.".to_owned(),
         ],
-        ..Block::default()
+        ..Block::of("The machines, in hours", &columns, rows.collect())
     }
 }

@@ -1,6 +1,6 @@
 //! How light a colour is.
 
-use crate::error::{Error, Result, did_you_mean};
+use crate::error::{Error, Result, or_near};
 
 /// Natural shades from white to black, as a house would stand its bins. Steps between them are even
 /// for want of a measure: a mill that measures its shades gives lightness itself.
@@ -29,13 +29,12 @@ pub(super) fn same(a: &str, b: &str) -> bool {
 pub fn lightness(shade: &str) -> Result<f64> {
     let shade = shade.trim().to_lowercase();
     let place = SHADES.iter().position(|s| *s == shade).ok_or_else(|| {
-        let near = did_you_mean(&shade, SHADES)
-            .map_or_else(String::new, |n| format!("; did you mean '{n}'?"));
         Error::notation(format!(
-            "how light '{shade}' is, is not known{near} Give its lightness, from 0 % for black to 100 % \
-             for white, or one of {}",
+            "how light '{shade}' is, is not known{} Give its lightness, from 0 % for black to 100 % for \
+             white, or one of {}",
+            or_near(&shade, &SHADES),
             SHADES.join(", ")
-        ).replace("known Give", "known. Give"))
+        ))
     })?;
     Ok(1.0 - place as f64 / (SHADES.len() - 1) as f64)
 }
