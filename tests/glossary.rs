@@ -2,7 +2,8 @@
 //!
 //! A row of the glossary is a name with its symbol (– where only results bear it), the kinds of value that
 //! bear it, what it is a name of (`formula`, `calculation`: an input of them; `lot`: a key of a stage in a lot
-//! file; `result`: a result of calculations) and its meaning. Several kinds or uses stand in one cell, with a
+//! file; `result`: a result of calculations; `plan`: a name in the JSON of a plan, which a test in Python
+//! reads) and its meaning. Several kinds or uses stand in one cell, with a
 //! space between them. A new meaning gets a row first.
 
 use std::collections::{BTreeMap, BTreeSet};

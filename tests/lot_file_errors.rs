@@ -1,6 +1,6 @@
 //! Bad lot files: each gives one message with file, line and key, what was given and what to write.
 
-use hankwise::plan::Plan;
+use hankwise::plan::{Plan, Run};
 
 mod lot;
 use lot::{LOT, known, line_of, set, unset, without};
@@ -301,7 +301,7 @@ fn what_is_not_toml() {
 fn goods_that_nobody_named_cannot_be_needed() {
     let plan = Plan::parse(&known(), "bad.toml").unwrap();
     let needed = |goods: &[(String, u32)], confidence| {
-        plan.needed(goods, confidence, 0, 1, 1, &mut |_| true).unwrap_err().to_string()
+        plan.needed(goods, confidence, &Run::planned()).unwrap_err().to_string()
     };
     let message = needed(&[("hanks".to_owned(), 3)], 0.5);
     assert!(message.contains("no goods 'hanks'"), "{message}");

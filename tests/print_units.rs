@@ -1,13 +1,13 @@
 //! Results in the units that the mill thinks in: printed otherwise, the same underneath.
 
-use hankwise::plan::{Extent, Plan, PlanResult};
+use hankwise::plan::{Extent, Plan, PlanResult, Run};
 use hankwise::quantity::{convert, print::figure};
 
 const FIRST: &str = include_str!("../examples/first-lot.toml");
 
 fn run(more: &str) -> PlanResult {
     let plan = Plan::parse(&format!("{FIRST}\n{more}"), "lot.toml").unwrap();
-    plan.run(2_000, 1, 2, &mut |_| true).unwrap()
+    plan.run(&Run { lots: 2_000, seed: 1, threads: 2 }).unwrap()
 }
 
 #[test]

@@ -87,7 +87,7 @@ def _plan(args: argparse.Namespace) -> None:
     if args.working is not None:
         working = result.working(args.working)
         text = f"{args.working} = {working.answer}\n\n{working}".rstrip("\n")
-        print(as_json(working, figure=args.working) if args.json else text)
+        print(as_json(working, result=args.working) if args.json else text)
     elif args.json:
         print(result.to_json())
     else:

@@ -22,7 +22,7 @@ pub(crate) struct PlanResult {
     pub(crate) asked: (usize, u64),
 }
 
-/// What a pickle keeps: text and name of the lot file, draws, seed.
+/// What a pickle keeps: text and name of the lot file, number of simulated lots, seed.
 type State = (String, String, usize, u64);
 
 /// Rows that show themselves as a table: a sequence of dictionaries.
@@ -66,10 +66,10 @@ impl Table {
 fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) -> PyResult<Table> {
     let mut block = Block::default();
     for (place, name) in shown.iter().enumerate() {
-        let figures = rows.first().is_some_and(|row| {
+        let numbers = rows.first().is_some_and(|row| {
             row.get_item(name).ok().flatten().is_some_and(|v| v.extract::<f64>().is_ok())
         });
-        let align = if figures && place > 0 { Align::Right } else { Align::Left };
+        let align = if numbers && place > 0 { Align::Right } else { Align::Left };
         block.columns.push(((*name).to_owned(), align));
     }
     for row in &rows {
@@ -92,60 +92,69 @@ fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) ->
     Ok(Table::showing(PyList::new(py, rows)?, report))
 }
 
-fn put(row: &Bound<'_, PyDict>, band: Option<Band>, fallback: f64) -> PyResult<()> {
+/// Puts a planned value into a row, with its low, middle and high over the simulated lots.
+fn put(row: &Bound<'_, PyDict>, planned: f64, band: Option<Band>) -> PyResult<()> {
+    row.set_item("planned", planned)?;
     row.set_item("low", band.map(|b| b.low))?;
-    row.set_item("likely", band.map_or(fallback, |b| b.likely))?;
+    row.set_item("middle", band.map(|b| b.middle))?;
     row.set_item("high", band.map(|b| b.high))
 }
 
 #[pymethods]
 impl PlanResult {
-    /// True where the planned values meet the whole promise.
+    /// True where the planned values keep the whole promise; how sure that is, `chance` says.
     #[getter]
-    fn enough(&self) -> bool {
-        self.result.is_enough()
+    fn planned_enough(&self) -> bool {
+        self.result.planned_enough()
     }
-    /// Chance that the whole promise is met; None without simulated lots.
+    /// Chance that the whole promise is kept; None without simulated lots.
     #[getter]
     fn chance(&self) -> Option<f64> {
-        self.result.margin.chance
+        self.result.spare.chance
     }
-    /// Pieces to spare for the whole promise (negative: short), not rounded: told in pieces of
-    /// `good`, with low, likely and high over the simulated lots.
+    /// Pieces to spare beyond the whole promise (negative: short), not rounded: planned, and low,
+    /// middle and high over the simulated lots, counted in the goods `counted_in`;
+    /// `safe_greasy_mass` (kg) keeps the promise in 19 lots of 20.
     #[getter]
-    fn margin<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+    fn spare<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let row = PyDict::new(py);
-        let margin = &self.result.margin;
-        row.set_item("good", &margin.good)?;
-        row.set_item("planned", margin.likely)?;
-        put(&row, margin.band, margin.likely)?;
-        row.set_item("chance", margin.chance)?;
+        let spare = &self.result.spare;
+        row.set_item("counted_in", &spare.good)?;
+        put(&row, spare.planned, spare.band)?;
+        row.set_item("safe_greasy_mass", spare.safe_greasy_mass)?;
         Ok(row)
+    }
+    /// What the numbers of spare pieces are called.
+    #[getter]
+    fn _spare_label(&self) -> String {
+        self.result.spare_label()
     }
     /// The answer in a sentence or two.
     #[getter]
     fn answer(&self) -> String {
         self.result.answer().join(" ")
     }
-    /// The goods: promised, made with the planned values, low, likely and high over the simulated lots, chance.
+    /// The goods: promised; planned; low, middle and high over the simulated lots; the chance to make as
+    /// many as promised; the safe promise, kept by 19 lots of 20.
     #[getter]
     fn goods(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for good in &self.result.goods {
             let row = PyDict::new(py);
             row.set_item("name", &good.name)?;
-            row.set_item("promised", good.want)?;
-            row.set_item("takes_rest", good.rest)?;
-            row.set_item("made", good.made)?;
+            row.set_item("promised", good.promised)?;
+            row.set_item("takes_rest", good.takes_rest)?;
+            put(&row, good.planned, good.band)?;
             row.set_item("unrounded", good.unrounded)?;
-            put(&row, good.band, good.made)?;
             row.set_item("chance", good.chance)?;
+            row.set_item("safe", good.safe)?;
             rows.push(row);
         }
-        table(rows, py, &["name", "promised", "made", "low", "likely", "high", "chance"])
+        let shown = ["name", "promised", "planned", "low", "middle", "high", "chance", "safe"];
+        table(rows, py, &shown)
     }
-    /// The stages: kg of fibre at the stated regain (low, likely, high; `planned` with the likely
-    /// figures), kg as the scale reads it, and its parts.
+    /// The stages: kg of fibre out of each at the stated regain, planned, and low, middle and high over
+    /// the simulated lots; the planned kg on the scale, and their parts.
     #[getter]
     fn stages(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
@@ -153,16 +162,15 @@ impl PlanResult {
             let row = PyDict::new(py);
             row.set_item("name", &stage.name)?;
             row.set_item("makes", &stage.makes)?;
-            row.set_item("planned", stage.stated)?;
-            put(&row, stage.band, stage.stated)?;
-            row.set_item("scale_reads", stage.stock.total())?;
+            put(&row, stage.stated_mass, stage.band)?;
+            row.set_item("on_scale", stage.stock.total())?;
             for (part, kg) in plan::PARTS.iter().zip(stage.stock.parts()) {
-                row.set_item(part.replace(' ', "_"), kg)?;
+                row.set_item(plan::part_name(part), kg)?;
             }
             row.set_item("cautions", stage.cautions.to_vec())?;
             rows.push(row);
         }
-        table(rows, py, &["name", "makes", "low", "likely", "high", "scale_reads"])
+        table(rows, py, &["name", "makes", "planned", "low", "middle", "high", "on_scale"])
     }
     /// What to set, weigh and expect at each machine.
     #[getter]
@@ -172,32 +180,37 @@ impl PlanResult {
             let row = PyDict::new(py);
             row.set_item("machine", &s.stage)?;
             row.set_item("name", &s.key)?;
-            row.set_item("words", &s.words)?;
+            row.set_item("meaning", &s.words)?;
             row.set_item("value", s.value)?;
             row.set_item("unit", s.kind.base())?;
             row.set_item("main", s.main)?;
             row.set_item("note", &s.note)?;
             rows.push(row);
         }
-        table(rows, py, &["name", "words", "value", "unit", "note"])
+        table(rows, py, &["name", "meaning", "value", "unit", "note"])
     }
-    /// What moves the answer most, first: `share` of the uncertainty that would go if it were known.
+    /// The uncertain values, the one that moves the answer most first: `share_of_doubt` that would go if it
+    /// were known, pieces spare with it low and high.
     #[getter]
-    fn drivers(&self, py: Python<'_>) -> PyResult<Table> {
+    fn measure_first(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
-        for d in &self.result.drivers {
+        for d in &self.result.measure_first {
             let row = PyDict::new(py);
             row.set_item("name", &d.key)?;
-            row.set_item("words", &d.words)?;
-            row.set_item("share", d.share)?;
-            row.set_item("margin_at_low", d.swing.0)?;
-            row.set_item("margin_at_high", d.swing.1)?;
+            row.set_item("meaning", &d.words)?;
+            row.set_item("share_of_doubt", d.share)?;
+            row.set_item("spare_at_low", d.swing.0)?;
+            row.set_item("spare_at_high", d.swing.1)?;
             row.set_item("short_at_low", d.short.0)?;
             row.set_item("short_at_high", d.short.1)?;
             row.set_item("varies", d.layer.words())?;
             rows.push(row);
         }
-        table(rows, py, &["name", "words", "share", "margin_at_low", "margin_at_high", "varies"])
+        table(
+            rows,
+            py,
+            &["name", "meaning", "share_of_doubt", "spare_at_low", "spare_at_high", "varies"],
+        )
     }
     /// Where every kilogram goes, by its parts.
     #[getter]
@@ -209,7 +222,7 @@ impl PlanResult {
             row.set_item("to", &line.to)?;
             row.set_item("added", line.added)?;
             for (part, kg) in plan::PARTS.iter().zip(line.stock.parts()) {
-                row.set_item(part.replace(' ', "_"), kg)?;
+                row.set_item(plan::part_name(part), kg)?;
             }
             rows.push(row);
         }
@@ -220,18 +233,18 @@ impl PlanResult {
                 "stage",
                 "to",
                 "added",
-                "fibre",
-                "water",
-                "oil",
-                "grease_and_dirt",
-                "vegetable_matter",
+                "fibre_mass",
+                "water_mass",
+                "oil_mass",
+                "grease_and_dirt_mass",
+                "vegetable_matter_mass",
             ],
         )
     }
     /// Greasy mass taken in, kg, and the clean dry fibre in it.
     #[getter]
     fn intake(&self) -> (f64, f64) {
-        self.result.greasy
+        self.result.intake
     }
     /// The regain at which masses are stated, as a fraction.
     #[getter]
@@ -243,44 +256,44 @@ impl PlanResult {
     fn name(&self) -> &str {
         &self.result.name
     }
-    /// How many draws were made.
+    /// Number of simulated lots.
     #[getter]
-    fn draws(&self) -> usize {
-        self.result.draws
+    fn simulated(&self) -> usize {
+        self.result.simulated
     }
-    /// The seed of the draws.
+    /// Seed of the simulated lots.
     #[getter]
     fn seed(&self) -> u64 {
         self.result.seed
     }
-    /// For each good that the planned values do not make as promised: where the promise stands, what
-    /// is made, and what to write instead.
+    /// For each good of which fewer are planned than promised: where the promise is written, how many
+    /// are planned, and what to write instead.
     #[getter]
     fn shortfalls(&self) -> Vec<String> {
         self.result.shortfalls.clone()
     }
-    /// What is unusual about the figures.
+    /// Values that look wrong.
     #[getter]
     fn warnings(&self) -> Vec<String> {
         self.result.warnings.clone()
     }
-    /// The draws themselves: arrays of whole pieces by good, and of the margin in pieces (`margin`).
+    /// The simulated lots themselves: arrays of whole pieces by good, and of the pieces to spare (`spare`).
     #[getter]
     fn samples<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let all = PyDict::new(py);
         for (good, pieces) in self.result.goods.iter().zip(&self.result.samples.pieces) {
             all.set_item(&good.name, numpy::PyArray1::from_slice(py, pieces))?;
         }
-        all.set_item("margin", numpy::PyArray1::from_slice(py, &self.result.samples.margin))?;
+        all.set_item("spare", numpy::PyArray1::from_slice(py, &self.result.samples.spare))?;
         Ok(all)
     }
-    /// The working of a figure, by its name, such as "twister.twist".
+    /// The working of a value, by its name, such as "twister.twist".
     #[pyo3(signature = (name, /), text_signature = "($self, name, /)")]
     fn working(&self, name: &str) -> PyResult<Working> {
         let working = self.result.working(name).map_err(|e| raise(&e))?;
         Ok(Working { working })
     }
-    /// The names of the figures that have a working.
+    /// The names of the values that have a working.
     #[getter]
     fn workings(&self) -> Vec<String> {
         self.result.workings()
@@ -309,7 +322,7 @@ impl PlanResult {
         let given = self.result.cost_inputs(&given).map_err(|e| raise(&e.at(card.name)))?;
         crate::results::Results::solve(py, card, given, container)
     }
-    /// The result as tables of text; `all=True` for all there is.
+    /// The result as tables of text; `all=True` for everything.
     #[pyo3(signature = (*, all=false), text_signature = "($self, *, all=False)")]
     fn text(&self, all: bool) -> String {
         self.result.report(extent(all)).text()
@@ -336,24 +349,24 @@ impl PlanResult {
     fn to_html(&self, path: PathBuf) -> PyResult<()> {
         self.result.to_html(&path).map_err(|e| raise(&e))
     }
-    /// A figure of the result: the mass down the stages, the goods against the promise. Needs
-    /// matplotlib; gives its Figure.
+    /// A picture of the result: the mass down the stages, the goods against the promise. Needs
+    /// matplotlib and gives its Figure.
     #[pyo3(text_signature = "($self)")]
     fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.py().import("hankwise._plot")?.call_method1("plan_figure", (slf,))
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let again = py.import("hankwise._hankwise")?.getattr("PlanResult")?.getattr("_again")?;
-        let (draws, seed) = self.asked;
-        Ok((again, (self.plan.text().to_owned(), self.plan.file().to_owned(), draws, seed)))
+        let (lots, seed) = self.asked;
+        Ok((again, (self.plan.text().to_owned(), self.plan.file().to_owned(), lots, seed)))
     }
-    /// The same bytes from the same text, draws and seed.
+    /// A pickled result: the same bytes from the same text, lots and seed.
     #[staticmethod]
-    fn _again(text: &str, file: &str, draws: usize, seed: u64) -> PyResult<PlanResult> {
+    fn _again(text: &str, file: &str, lots: usize, seed: u64) -> PyResult<PlanResult> {
         let plan = plan::Plan::parse(text, file).map_err(|e| raise(&e))?;
-        let result =
-            plan.run(draws, seed, crate::plan::cores(), &mut |_| true).map_err(|e| raise(&e))?;
-        Ok(PlanResult { result, plan: Arc::new(plan), asked: (draws, seed) })
+        let run = plan::Run { lots, seed, threads: crate::plan::cores() };
+        let result = plan.run(&run).map_err(|e| raise(&e))?;
+        Ok(PlanResult { result, plan: Arc::new(plan), asked: (lots, seed) })
     }
     fn __repr__(&self) -> String {
         self.result.report(Extent::First).text()

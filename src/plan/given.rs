@@ -23,7 +23,7 @@ pub struct Given {
     pub typed: String,
     /// How it is spread.
     pub spread: Spread,
-    /// What varies when it varies.
+    /// Where its uncertainty comes from.
     pub layer: Layer,
     /// Where it stands, such as `first-lot.toml:12`.
     pub origin: String,

@@ -41,7 +41,7 @@ impl PlanResult {
 
     /// The lot, the wool taken in, the file.
     pub(super) fn title(&self) -> String {
-        let greasy = self.say.mass(self.greasy.0);
+        let greasy = self.say.mass(self.intake.0);
         format!("{}: {greasy} {} of greasy wool ({})", self.name, self.say.mass_unit(), self.file)
     }
 
@@ -55,7 +55,7 @@ impl PlanResult {
     }
 
     pub(super) fn outcome(&self, extent: Extent) -> Block {
-        let (all, simulated) = (extent == Extent::All, self.draws > 0);
+        let (all, simulated) = (extent == Extent::All, self.simulated > 0);
         let mut names = vec![("stage", Left), ("product", Left), ("planned", Right)];
         if simulated && all {
             names.extend([("low", Right), ("middle", Right), ("high", Right)]);
@@ -69,20 +69,20 @@ impl PlanResult {
         let kg = |x: f64| self.say.mass(x);
         let stated = 1.0 + self.stated_regain;
         let mut intake =
-            vec!["intake".to_owned(), "greasy wool".to_owned(), kg(self.greasy.1 * stated)];
+            vec!["intake".to_owned(), "greasy wool".to_owned(), kg(self.intake.1 * stated)];
         let bands = match (simulated, all) {
             (false, _) => 0,
             (true, false) => 1,
             (true, true) => 3,
         };
         intake.extend(vec![String::new(); bands]);
-        intake.push(kg(self.greasy.0));
+        intake.push(kg(self.intake.0));
         if all {
             intake.extend(PARTS.map(|_| String::new()));
         }
         let mut rows = vec![intake];
         for stage in &self.stages {
-            let mut row = vec![stage.name.clone(), stage.makes.clone(), kg(stage.stated)];
+            let mut row = vec![stage.name.clone(), stage.makes.clone(), kg(stage.stated_mass)];
             if all {
                 row.extend(parts(stage.band, &kg));
             } else {
@@ -167,7 +167,7 @@ impl PlanResult {
         let mut names = vec![("stage", Left), ("went to", Left)];
         names.extend(PARTS.map(|part| (part, Right)));
         names.push(("name of the fibre", Left));
-        let unexplained = self.greasy.0 - sum.iter().sum::<f64>();
+        let unexplained = self.intake.0 - sum.iter().sum::<f64>();
         Block {
             title: format!("Where every kilogram goes, in {unit}, planned"),
             columns: columns(&names),

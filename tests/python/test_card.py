@@ -11,7 +11,7 @@ STAGES = ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "h
 
 @pytest.fixture(scope="module")
 def result(root):
-    return hw.plan.load(root / "examples/first-lot.toml").run(draws=200, seed=1)
+    return hw.plan.load(root / "examples/first-lot.toml").run(lots=200, seed=1)
 
 
 class Page(HTMLParser):

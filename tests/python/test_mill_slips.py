@@ -136,7 +136,7 @@ def test_gallons_of_both_countries():
 
 
 def test_what_a_lot_costs_asks_for_costs(root):
-    made = hw.plan.load(root / "examples/first-lot.toml").run(draws=100, seed=1)
+    made = hw.plan.load(root / "examples/first-lot.toml").run(lots=100, seed=1)
     for wrong, words in [
         ({"hourly_wag": "4"}, "did you mean 'hourly_wage'"),
         ({"stages": {"card": {"hourly_cost": "-24"}}}, "card.hourly_cost: −24 is given"),

@@ -187,7 +187,7 @@ def test_cautions_are_words_on_a_sheet_of_their_own(case, sheets):
 
 
 def test_the_sheet_of_a_plan_and_of_a_formula_have_their_cautions_too(tmp_path, first_lot):
-    result = hw.plan.loads(first_lot).run(draws=50)
+    result = hw.plan.loads(first_lot).run(lots=50)
     result.to_sheet(tmp_path / "plan.xlsx")
     book = openpyxl.load_workbook(tmp_path / "plan.xlsx")
     assert book.sheetnames == ["Working", "Cautions", "Chance"]

@@ -39,7 +39,7 @@ kind: str = hw.mill.week(
     lots={"Elm": {"colour": "black", "times": {"card": "10 h"}}},
     machines={"card": {"open_time": "40 h"}},
 ).working("card.finish").unit
-chance: float | None = hw.plan.load("lot.toml").run(draws=1000, seed=2).chance
+chance: float | None = hw.plan.load("lot.toml").run(lots=1000, seed=2).chance
 """
 REST = 'regain_before="60 %", regain_after="16 %", evaporation_rate="15 kg/h"'
 DRYER = f'oven_dry_mass="40 kg", {REST}'
