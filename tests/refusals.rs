@@ -208,8 +208,16 @@ fn an_unknown_word_with_a_suggestion() {
     use ErrorKind::{Notation, Unit};
     refused("16 worstd", Kind::LinearDensity, Unit, &["'worstd'", "did you mean 'worsted'?"]);
     refused("16 YSX", Kind::LinearDensity, Unit, &["'YSX'", "did you mean 'YSW'?"]);
-    refused("3 kilo", Kind::Mass, Unit, &["'kilo'", "mass", "did you mean 'kilogram'?"]);
-    refused("10 °X", Kind::Mass, Unit, &["'°X'", "unknown unit", "1 lb 12 oz"]);
+    refused("3 kilogrm", Kind::Mass, Unit, &["'kilogrm'", "mass", "did you mean 'kilogram'?"]);
+    // Another kind, or only somewhat like it, is no help: the units of the kind are.
+    refused("3 stoen", Kind::Mass, Unit, &["did you mean 'stone'?"]);
+    refused("3 stove", Kind::Length, Unit, &["unknown unit", "units of length: m, cm, mm"]);
+    refused_alone("3 C", Unit, &["unknown unit 'C'; write one such as"]);
+    refused_alone("3 cwt", Unit, &["'imp cwt' (112 lb) or 'US cwt' (100 lb)"]);
+    let error = convert(3.0, "kg", "tex").unwrap_err();
+    let count = "units of mass: kg, g, mg, t, lb; a count takes a length and a mass: see count_of";
+    says(&error, Unit, &["cannot convert a mass to 'tex', a unit of linear density", count]);
+    refused("10 °X", Kind::Mass, Unit, &["'°X'", "unknown unit", "units of mass: kg"]);
     refused("10 °C", Kind::Mass, Unit, &["'°C'", "temperature", "1 lb 12 oz"]);
     refused_alone("16 yorkshre", Unit, &["did you mean 'yorkshire'?"]);
     let error = catalogue::formula("twist_factr").unwrap_err();

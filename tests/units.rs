@@ -48,6 +48,9 @@ const GNU: &[(&str, &str, &str, &str)] = &[
     ("ktex", "tex", "ktex", "tex"),
     // the units under them
     ("lb", "kg", "pound", "kg"),
+    ("st", "kg", "stone", "kg"),
+    ("imp cwt", "kg", "brhundredweight", "kg"),
+    ("US cwt", "kg", "ushundredweight", "kg"),
     ("oz", "kg", "ounce", "kg"),
     ("dr", "kg", "dram", "kg"),
     ("gr", "kg", "grain", "kg"),

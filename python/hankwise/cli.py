@@ -79,10 +79,10 @@ def _plan(args: argparse.Namespace) -> None:
         save(result, Path(path))
         print(f"picture: {path}", file=sys.stderr)
     if args.workbook is not None:
-        result.to_sheet(args.workbook)
+        result.to_workbook(args.workbook)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.lot_sheet is not None:
-        result.to_html(args.lot_sheet)
+        result.to_lot_sheet(args.lot_sheet)
         print(f"lot sheet: {args.lot_sheet}", file=sys.stderr)
     if args.working is not None:
         working = result.working(args.working)

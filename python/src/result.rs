@@ -339,15 +339,15 @@ impl PlanResult {
     }
     /// Writes the planned values as a live workbook (.xlsx), and the results of the simulated lots as plain numbers.
     #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
-    fn to_sheet(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
+    fn to_workbook(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
         let today = py.import("datetime")?.getattr("date")?.call_method0("today")?;
         let date: String = today.call_method0("isoformat")?.extract()?;
-        self.result.to_sheet(&path, &date).map_err(|e| raise(&e))
+        self.result.to_workbook(&path, &date).map_err(|e| raise(&e))
     }
     /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
     #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
-    fn to_html(&self, path: PathBuf) -> PyResult<()> {
-        self.result.to_html(&path).map_err(|e| raise(&e))
+    fn to_lot_sheet(&self, path: PathBuf) -> PyResult<()> {
+        self.result.to_lot_sheet(&path).map_err(|e| raise(&e))
     }
     /// A picture of the result: the mass down the stages, the goods against the promise. Needs
     /// matplotlib and gives its Figure.

@@ -92,8 +92,8 @@ impl Working {
     }
     /// Writes the working as a live workbook (.xlsx): a cell a step, formulas instead of values.
     #[pyo3(signature = (path, /), text_signature = "($self, path, /)")]
-    fn to_sheet(&self, path: PathBuf) -> PyResult<()> {
-        self.working.to_sheet(&path).map_err(|e| raise(&e))
+    fn to_workbook(&self, path: PathBuf) -> PyResult<()> {
+        self.working.to_workbook(&path).map_err(|e| raise(&e))
     }
     fn __str__(&self) -> String {
         self.working.text()

@@ -9,7 +9,7 @@ use crate::worked::{Arg, Section, StaticTable, write_sheet};
 impl PlanResult {
     /// Writes the planned values as a live workbook, a section a stage, the cautions, and the results
     /// of the simulated lots as plain numbers; `date` is printed beside them.
-    pub fn to_sheet(&self, path: &Path, date: &str) -> Result<()> {
+    pub fn to_workbook(&self, path: &Path, date: &str) -> Result<()> {
         let recording = self.recording();
         let roots: Vec<Arg> = recording.labels.keys().map(|step| Arg::Step(*step)).collect();
         let section = |title: &str, names: &[&str]| Section {

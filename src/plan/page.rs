@@ -39,7 +39,7 @@ impl PlanResult {
         )
     }
     /// Writes the lot sheet, whole or not at all.
-    pub fn to_html(&self, path: &std::path::Path) -> Result<()> {
+    pub fn to_lot_sheet(&self, path: &std::path::Path) -> Result<()> {
         crate::write_whole(path, self.page().as_bytes())
     }
 

@@ -44,7 +44,7 @@ const HEAD: [&str; 6] = ["figure", "symbol", "value", "unit", "how", "what it is
 
 impl Working {
     /// Writes the working as a live workbook, with the cautions of the formulas that it rests on.
-    pub fn to_sheet(&self, path: &Path) -> Result<()> {
+    pub fn to_workbook(&self, path: &Path) -> Result<()> {
         let sections = [Section { title: self.name(), names: Vec::new() }];
         let needed = self.recording().needed_for(self.root());
         let calls = self.recording().calls.iter().filter(|(step, _)| needed[**step]);

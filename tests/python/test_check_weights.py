@@ -141,7 +141,7 @@ def test_it_shows_itself():
         ({"regain": "12 %"}, "without stated_regain .*; write both"),
         ({"stated_oil": "2 %"}, "without oil .*; write both"),
         ({"balance": "m"}, "balance"),
-        ({"balance": "kilo"}, "did you mean 'kilogram'"),
+        ({"balance": "kilogrm"}, "did you mean 'kilogram'"),
     ],
 )
 @pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")

@@ -189,7 +189,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["convert", "16", "cut", "tex"], "galashiels-cut"),
         (["convert", "16", "Nek", "tex"], "worsted"),
         (["convert", "16", "YSQ", "tex"], "did you mean 'YSW'"),
-        (["convert", "16", "Nm", "kg"], "not of linear density"),
+        (["convert", "16", "Nm", "kg"], "cannot convert a linear density (count) to 'kg'"),
         (["convert", "16"], "has no unit; write it too"),
         (["convert", "foo", "bar"], "does not begin with a number"),
         (
@@ -197,7 +197,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
             "did you mean 'twist_factor'? Or search: hankwise find twist factr",
         ),
         (["calc", "twist_factor", "twist=9 tpi"], "'count' is missing"),
-        ([*FACTOR, "--in", "kg"], "'kg' is a unit of mass"),
+        ([*FACTOR, "--in", "kg"], "cannot convert a twist factor to 'kg', a unit of mass"),
         (["calc", "twist_factor", "--in", "kg"], "needs the inputs"),
         (["calc", "twist_factor", "9 tpi"], "is not an input; write it like twist="),
         (["calc", "twist_factor", "twist=9", "count=16 YSW"], "has no unit"),

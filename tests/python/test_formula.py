@@ -232,10 +232,10 @@ def test_the_working_of_an_array_is_of_one_place():
 def test_no_half_written_workbook(tmp_path):
     working = FACTOR.working("9 tpi", "16 YSW")
     with pytest.raises(hw.HankwiseError, match="cannot be written"):
-        working.to_sheet(tmp_path / "no such folder" / "a.xlsx")
+        working.to_workbook(tmp_path / "no such folder" / "a.xlsx")
     (tmp_path / "a.xlsx").mkdir()
     with pytest.raises(hw.HankwiseError, match="cannot be written"):
-        working.to_sheet(tmp_path / "a.xlsx")
+        working.to_workbook(tmp_path / "a.xlsx")
     assert [p.name for p in tmp_path.iterdir()] == ["a.xlsx"]
 
 

@@ -296,8 +296,8 @@ def test_no_half_written_workbook(result, tmp_path):
     (tmp_path / "plan.xlsx").mkdir()
     for path in (tmp_path / "plan.xlsx", tmp_path / "none" / "plan.xlsx"):
         with pytest.raises(hw.HankwiseError, match="cannot be written"):
-            result.to_sheet(path)
+            result.to_workbook(path)
     assert [p.name for p in tmp_path.iterdir()] == ["plan.xlsx"]
     (tmp_path / "good.xlsx").write_text("old")
-    result.to_sheet(tmp_path / "good.xlsx")
+    result.to_workbook(tmp_path / "good.xlsx")
     assert (tmp_path / "good.xlsx").read_bytes()[:2] == b"PK"

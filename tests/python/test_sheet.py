@@ -111,7 +111,7 @@ def cases(tmp_path_factory) -> list[tuple[Case, float]]:
             # Written with middling figures in the same units; both sides of a
             # bend with those of its far side, so that one of them crosses it.
             start = others[-1] if other.expected is not None else first
-            formula.working(**start.inputs()).to_sheet(path)
+            formula.working(**start.inputs()).to_workbook(path)
             book = openpyxl.load_workbook(path)
             assert_live(book, set(other.cells()))
             change(book, other.cells())
@@ -159,7 +159,7 @@ def test_a_stale_root_is_told(tmp_path):
     first, other = middling(formula, 0.4), middling(formula, 0.65)
     for place, case in enumerate((first, other)):
         path = tmp_path / f"{place}.xlsx"
-        formula.working(**first.inputs()).to_sheet(path)
+        formula.working(**first.inputs()).to_workbook(path)
         put(path, case.cells())
     out = recalculate(tmp_path)
     still, stale = (x for place in (0, 1) for x in residuals(rows_of(out / f"{place}.xlsx")))

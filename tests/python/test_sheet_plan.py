@@ -51,13 +51,13 @@ def sheets(tmp_path_factory):
     (folder / "library").mkdir()
     results = {}
     for name, (text, changes) in CHANGES.items():
-        hw.plan.loads(text).run(lots=2000).to_sheet(folder / f"{name}.xlsx")
+        hw.plan.loads(text).run(lots=2000).to_workbook(folder / f"{name}.xlsx")
         typed = {ELSEWHERE.get((name, key), key): figure for key, (figure, _) in changes.items()}
         put(folder / f"{name}.xlsx", typed)
         for key, (_, written) in changes.items():
             text = with_figure(text, key, written)
         results[name] = hw.plan.loads(text).run(lots=2000)
-        results[name].to_sheet(folder / "library" / f"{name}.xlsx")
+        results[name].to_workbook(folder / "library" / f"{name}.xlsx")
     out = recalculate(folder)
     return {
         name: (
@@ -70,7 +70,7 @@ def sheets(tmp_path_factory):
 
 def test_inputs_have_names_and_all_else_is_a_formula(tmp_path, first_lot):
     plan = hw.plan.loads(first_lot)
-    plan.run(lots=0).to_sheet(tmp_path / "plan.xlsx")
+    plan.run(lots=0).to_workbook(tmp_path / "plan.xlsx")
     parts = {"mule.delivery_wheel", "mule.twist_wheel", "twister.twist_wheel", "loom.reed"}
     book = openpyxl.load_workbook(tmp_path / "plan.xlsx")
     assert_live(book, {given["name"] for given in plan.given} | parts)

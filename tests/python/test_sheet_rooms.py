@@ -188,7 +188,7 @@ def test_cautions_are_words_on_a_sheet_of_their_own(case, sheets):
 
 def test_the_sheet_of_a_plan_and_of_a_formula_have_their_cautions_too(tmp_path, first_lot):
     result = hw.plan.loads(first_lot).run(lots=50)
-    result.to_sheet(tmp_path / "plan.xlsx")
+    result.to_workbook(tmp_path / "plan.xlsx")
     book = openpyxl.load_workbook(tmp_path / "plan.xlsx")
     assert book.sheetnames == ["Working", "Cautions", "Chance"]
     lines = [row[0].value for row in book["Cautions"].iter_rows(min_row=3)]
@@ -205,7 +205,7 @@ def test_the_sheet_of_a_plan_and_of_a_formula_have_their_cautions_too(tmp_path, 
             ]
             for row in weighed.inputs
         }
-    ).to_sheet(tmp_path / "formula.xlsx")
+    ).to_workbook(tmp_path / "formula.xlsx")
     book = openpyxl.load_workbook(tmp_path / "formula.xlsx")
     lines = [row[0].value for row in book["Cautions"].iter_rows(min_row=3)]
     assert lines == weighed.cautions
