@@ -128,7 +128,13 @@ pub(super) const POUND: u128 = 45_359_237; // in 10⁻⁸ kg
 /// those of strength and diameter ([`super::mechanics`]).
 static GENERAL: &[Unit] = &[
     // mass
-    plain("kg", &["kilogram", "kilograms", "kgs", "kilo", "kilos"], Kind::Mass, Times(1.0), "kilogram"),
+    plain(
+        "kg",
+        &["kilogram", "kilograms", "kgs", "kilo", "kilos"],
+        Kind::Mass,
+        Times(1.0),
+        "kilogram",
+    ),
     plain("g", &["gram", "grams", "gm"], Kind::Mass, Per(1000.0), "10⁻³ kg"),
     plain("mg", &["milligram"], Kind::Mass, Per(1e6), "10⁻⁶ kg"),
     plain("t", &["tonne", "tonnes"], Kind::Mass, Times(1000.0), "1000 kg"),

@@ -32,7 +32,10 @@ def dye(**more):
         (lambda: M.scour_liquor(mass="20 kg", liquor_ratio="30:1"), "30 for 30:1"),
         (lambda: M.scour_liquor(mass="20 kg", liquor_ratio="1:30"), "one number"),
         (lambda: M.scour_liquor(mass="20 kg"), 'write liquor_ratio=30'),
-        (lambda: M.scour_liquor(mass="20 kg", liquor_ratio=30, temperature="55 C"), "units of temperature: °C"),
+        (
+            lambda: M.scour_liquor(mass="20 kg", liquor_ratio=30, temperature="55 C"),
+            "units of temperature: °C",
+        ),
         (lambda: dye(shrinkage="3 %"), "without count_before"),
         (lambda: dye(loss="100 %"), "all of the goods would be lost"),
         (lambda: M.blend(components={"white": "10 kg", "grey": "4 kg"}), "a list goes here"),

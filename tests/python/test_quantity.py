@@ -206,7 +206,7 @@ def test_what_is_written_is_read(x, unit):
         (lambda: hw.q("22 kg", "g"), hw.NotationError, "has its unit already"),
         (lambda: hw.q(float("nan"), "kg"), hw.RangeError, "finite"),
         (lambda: hw.q(float("inf"), "kg"), hw.RangeError, "finite"),
-        (lambda: hw.q("1 kg").to("m"), hw.UnitError, "cannot convert a mass to 'm', a unit of length"),
+        (lambda: hw.q("1 kg").to("m"), hw.UnitError, "mass to 'm', a unit of length"),
         (lambda: hw.q("1 kg").number("YSW"), hw.UnitError, "cannot convert a mass"),
         (lambda: hw.convert(1, "kg", "m"), hw.UnitError, "cannot convert a mass"),
         (lambda: float(hw.q("1 kg")), TypeError, r"\.number\('kg'\)"),
