@@ -45,7 +45,7 @@ def call(statement: str, number: int = 500_000) -> float:
 
 
 def columns(figures: int = 10_000_000, repeats: int = 41) -> None:
-    """Medians over many figures, all in turn: against NumPy's own product and copy."""
+    """Medians over many values, all in turn: against NumPy's own product and copy."""
     x = np.random.default_rng(1).uniform(1.0, 90.0, figures)
     out, own, k = np.zeros(figures), x.copy(), 1.25
     ways = {
@@ -56,7 +56,7 @@ def columns(figures: int = 10_000_000, repeats: int = 41) -> None:
         "fresh, to indirect": lambda: hw.convert(x, "tex", "Nm"),
         "out=, direct": lambda: hw.convert(x, "den", "tex", out=out),
         "out=, to indirect": lambda: hw.convert(x, "tex", "Nm", out=out),
-        # There and back, so that the figures stay in their range.
+        # There and back, so that the values stay in their range.
         "out= in place, to indirect": lambda: hw.convert(own, "tex", "Nm", out=own),
     }
     times: dict[str, list[float]] = {name: [] for name in ways}
@@ -74,7 +74,7 @@ def columns(figures: int = 10_000_000, repeats: int = 41) -> None:
 
 
 def weave(threads: int = 1000) -> None:
-    """All figures of a weave of random squares, from the array on, against NumPy, in turn."""
+    """All values of a weave of random squares, from the array on, against NumPy, in turn."""
     squares = np.random.default_rng(1).integers(0, 2, (threads, threads)).astype(bool)
 
     def ours() -> dict[str, object]:

@@ -9,7 +9,7 @@ pub enum ErrorKind {
     Unit,
     /// A text could not be read as what it should be.
     Notation,
-    /// A figure is impossible.
+    /// A value is impossible.
     Range,
     /// A plan or its lot file is wrong.
     Plan,
@@ -95,7 +95,7 @@ pub(crate) fn did_you_mean<'a>(
             (if near { likeness.max(0.81) } else { 0.0 }, k)
         })
         .filter(|(likeness, _)| *likeness > 0.8)
-        // Of several as near the first: symbols stand before other names.
+        // Of several as near the first: symbols come before other names.
         .reduce(|best, next| if next.0 > best.0 { next } else { best })
         .map(|(_, k)| k)
 }

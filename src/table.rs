@@ -6,7 +6,7 @@ use crate::caution::{self, Caution};
 use crate::quantity::print::escape;
 use crate::words::{WIDE, wrapped};
 
-/// Where the text of a column stands.
+/// Where the text of a column is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Align {
     /// Words.
@@ -145,8 +145,8 @@ impl Block {
             ..Block::default()
         })
     }
-    /// The heads of the columns broken between words, where they are wider than what stands below
-    /// them; the last lines stand next to the rows.
+    /// The heads of the columns broken between words, where they are wider than what is below
+    /// them; the last lines are next to the rows.
     fn broken_heads(&self) -> Vec<Vec<String>> {
         let broken = |column: usize| -> Vec<String> {
             let head = &self.columns[column].0;

@@ -65,7 +65,7 @@ fn a_draw_does_not_depend_on_how_many_are_made() {
 }
 
 #[test]
-fn figures_that_are_known_need_no_draws() {
+fn values_that_are_known_need_no_simulated_lots() {
     let result = run(&known(), 1000, 1, 1);
     assert_eq!((result.simulated, result.spare.chance, result.measure_first.len()), (0, None, 0));
 }
@@ -73,7 +73,7 @@ fn figures_that_are_known_need_no_draws() {
 /// Section, key, kind; low, likely and high in base units.
 type Figure = (&'static str, &'static str, Kind, [f64; 3]);
 
-/// Figures that a lot has uncertain one at a time.
+/// Values that a lot has uncertain one at a time.
 const FIGURES: [Figure; 7] = [
     ("lot", "clean", Kind::Fraction, [0.485, 0.52, 0.55]),
     ("sort", "rejects", Kind::Fraction, [0.05, 0.08, 0.12]),
@@ -151,7 +151,7 @@ fn one_uncertain_figure_gives_the_exact_distribution() {
 }
 
 #[test]
-fn bands_are_quantiles_of_the_draws() {
+fn bands_are_quantiles_of_the_lots() {
     let n = 20_000;
     let result = run(&uncertain(&known(), FIGURES[0]), n, 8, 2);
     let spare = &result.samples.spare;
@@ -187,7 +187,7 @@ fn the_only_uncertain_figure_drives_it_all_and_an_idle_one_nothing() {
 
 /// For a sum of independent parts the share of each is its part of the variance.
 #[test]
-fn shares_of_two_drivers_are_shares_of_the_variance() {
+fn shares_of_two_values_are_shares_of_the_variance() {
     let likely = run(&known(), 0, 1, 1);
     let slopes = likely.working("promise.spare").unwrap().sensitivities();
     let slope = |key: &str| slopes.iter().find(|s| s.input == key).unwrap().slope;

@@ -195,7 +195,7 @@ proptest! {
 fn every_stage_is_tried() {
     let tried: BTreeSet<&str> = ROUTE.into();
     let all: BTreeSet<&str> = STAGES.iter().map(|stage| stage.name).collect();
-    assert_eq!(tried, all, "a new stage goes into ROUTE above, its figures into lots()");
+    assert_eq!(tried, all, "a new stage goes into ROUTE above, its values into lots()");
 }
 
 #[test]

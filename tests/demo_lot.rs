@@ -1,4 +1,4 @@
-//! The first lot against its chain as worked by hand: every figure of that chain to half of its last
+//! The first lot against its chain as worked by hand: every value of that chain to half of its last
 //! printed digit. All data invented.
 
 use std::collections::BTreeMap;
@@ -14,7 +14,7 @@ fn likely() -> PlanResult {
     plan.run(&Run::planned()).unwrap()
 }
 
-/// Half of the last digit of a figure as printed: `44.63`, `2.433e4`.
+/// Half of the last digit of a value as printed: `44.63`, `2.433e4`.
 fn half_digit(printed: &str) -> f64 {
     let (digits, power) = printed.split_once('e').unwrap_or((printed, "0"));
     let decimals = digits.split_once('.').map_or(0, |(_, part)| part.len());
@@ -28,7 +28,7 @@ struct Misses(Vec<String>);
 impl Misses {
     fn check(&mut self, what: &str, got: f64, printed: &str) {
         let expected: f64 = printed.parse().unwrap();
-        // Written so that a NaN misses; a figure may lie on the half itself.
+        // Written so that a NaN misses; a value may lie on the half itself.
         let near = half_digit(printed) + 1e-12 * expected.abs();
         if (got - expected).abs() <= near {
             return;
@@ -45,7 +45,7 @@ impl Drop for Misses {
     }
 }
 
-/// Named figures, with the factor from the base unit to the unit they are printed in.
+/// Named values, with the factor from the base unit to the unit they are printed in.
 fn chain(rows: &[(&str, f64, &str)]) {
     let (result, mut misses) = (likely(), Misses::default());
     for (name, factor, printed) in rows {
@@ -265,7 +265,7 @@ fn backward() {
     ] {
         misses.check(name, step(name), printed);
     }
-    // Into the mule what comes out of the card: the third figure of the chain.
+    // Into the mule what comes out of the card: the third value of the chain.
     misses.check("mule.fibre_needed", step("mule.fibre_needed"), "29.91");
 }
 

@@ -12,7 +12,7 @@ fn message(text: &str) -> String {
     }
 }
 
-/// Refused at the line where `mark` stands, at a key, with every one of the words.
+/// Refused at the line where `mark` is, at a key, with every one of the words.
 fn refused(text: &str, mark: &str, key: &str, words: &[&str]) {
     let message = message(text);
     let place = format!("bad.toml:{}: {key}: ", line_of(text, mark));
@@ -188,7 +188,7 @@ fn nothing_where_something_is_needed() {
 }
 
 #[test]
-fn figures_that_are_impossible_together() {
+fn values_that_are_impossible_together() {
     let k = known();
     let mark = "clean = \"90 %\"";
     refused(
@@ -262,7 +262,7 @@ fn a_route_that_leads_nowhere() {
         &["sort", "vat", "card", "mule", "twister"],
         &["unknown stage 'vat'. Stages: sort, scour"],
     );
-    stage(&["sort", "scour", "scour", "card"], &["'scour' stands twice"]);
+    stage(&["sort", "scour", "scour", "card"], &["'scour' appears twice"]);
     stage(&["sort", "mule", "twister"], &["no yarn without 'card'", "add it"]);
     stage(&[], &["no yarn without 'card'"]);
     stage(&["card", "twister", "mule"], &["'twister' cannot come before 'mule'", "swap them"]);
@@ -277,7 +277,7 @@ fn goods_that_cannot_be_served() {
     let more =
         "[goods.more]\nkind = \"hank\"\nyarn = \"two-fold\"\nmass = \"50 g\"\npromised = 3\n";
     let text = format!("{k}\n{more}");
-    refused(&text, "[goods.more]", "goods.more", &["'hank' takes the rest", "must stand last"]);
+    refused(&text, "[goods.more]", "goods.more", &["'hank' takes the rest", "must be last"]);
     let text = k.replace("[goods.hank]", "[goods.card]");
     refused(&text, "[goods.card]", "goods.card", &["taken", "something else"]);
 }

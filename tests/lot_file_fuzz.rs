@@ -1,5 +1,5 @@
-//! Whatever stands in a lot file, nothing panics: it is refused with its place, or the plan holds only
-//! figures that can be.
+//! Whatever is in a lot file, nothing panics: it is refused with its place, or the plan holds only
+//! values that can be.
 
 mod cases;
 
@@ -56,7 +56,7 @@ const WORDS: &[&str] = &[
     "\"🧶\"",
 ];
 
-/// A plan that is taken holds only figures that can be.
+/// A plan that is taken holds only values that can be.
 fn takes_or_refuses(text: &str) -> Result<(), TestCaseError> {
     let plan = match Plan::parse(text, "bad.toml") {
         Ok(plan) => plan,

@@ -198,7 +198,7 @@ direct = true
     for name in ["CC", "cc", "cC"] {
         assert_eq!(unit(name, Some(Kind::LinearDensity)).unwrap().symbol, "combe-cut", "{name}");
     }
-    // As it stands in a lot file.
+    // As it is in a lot file.
     let inner = "[counts.vale-cut]\nlength = \"200 yd\"\nmass = \"1 lb\"\n";
     assert_eq!(load("inner", inner).unwrap()[0].unit.symbol, "vale-cut");
     let message = load("inner-bad", &inner.replace("\"1 lb\"", "26")).unwrap_err();

@@ -11,7 +11,7 @@ fn run(more: &str) -> PlanResult {
 }
 
 #[test]
-fn figures_are_printed_in_the_units_asked_for() {
+fn values_are_printed_in_the_units_asked_for() {
     let plain = run("");
     let result = run(concat!(
         "[print]\ncount = \"YSW\"\nmass = \"lb\"\nsmall_mass = \"dr\"\nlength = \"yd\"\n",

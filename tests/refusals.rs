@@ -172,7 +172,7 @@ fn what_cannot_be() {
     refused("Nm -16", Kind::LinearDensity, Range, &["not possible", "more than 0"]);
     refused("120 %", Kind::Fraction, Range, &["120 %", "between 0 % and 100 %"]);
     refused("-5 %", Kind::Fraction, Range, &["−5 %", "between 0 % and 100 %"]);
-    // The limit must not be printed as the very figure that is refused.
+    // The limit must not be printed as the very value that is refused.
     refused("100 %", Kind::TakeUp, Range, &["100 %", "99.9999 %"]);
     let loss = catalogue::formula("mass_after_loss").unwrap();
     let error = loss.answer(&[-1.0, 0.1, 0.0]).unwrap_err();
@@ -225,7 +225,7 @@ fn an_unknown_word_with_a_suggestion() {
 }
 
 #[test]
-fn figures_that_cannot_be_read() {
+fn values_that_cannot_be_read() {
     use ErrorKind::Notation;
     refused("1,5 kg", Kind::Mass, Notation, &["'1,5 kg'", "decimal mark", "point", "1,250"]);
     refused("0,5 kg", Kind::Mass, Notation, &["decimal mark", "point"]);

@@ -87,7 +87,7 @@ fn more_wool_would_do() {
 }
 
 #[test]
-fn the_figures_are_usual() {
+fn the_values_are_usual() {
     assert_eq!(run(0).warnings, Vec::<String>::new());
 }
 

@@ -73,7 +73,7 @@ def _table(name: str, words: str, args: argparse.Namespace) -> None:
             "name": table.name,
             "title": table.title,
             "about": table.about,
-            "figures": rows.records(),
+            "rows": rows.records(),
         }
         print(json.dumps(parts, ensure_ascii=False, indent=1))
     if not len(rows):

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 
 def blank(width: float, height: float) -> Any:
-    """Give an empty figure that a notebook shows by itself, its sides in inches."""
+    """Give an empty picture that a notebook shows by itself, its sides in inches."""
     try:
         from matplotlib.figure import Figure
     except ImportError as error:
@@ -23,7 +23,7 @@ def blank(width: float, height: float) -> Any:
         ) from error
 
     class Picture(Figure):
-        """A figure that a notebook shows by itself."""
+        """A picture that a notebook shows by itself."""
 
         def _repr_png_(self) -> bytes:
             import io
@@ -42,7 +42,7 @@ def write(draw: Callable[[], Any], path: Path) -> None:
     figure = draw()
     import matplotlib
 
-    # The same bytes from the same figures: no date, fixed names inside the SVG; text stays text.
+    # The same bytes from the same values: no date, fixed names inside the SVG; text stays text.
     with matplotlib.rc_context({"svg.hashsalt": "hankwise", "svg.fonttype": "none"}):
         part = path.with_name(f".{path.stem}.part{path.suffix}")
         try:

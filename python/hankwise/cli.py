@@ -50,7 +50,7 @@ def _goods(text: str) -> dict[str, int]:
                 "a whole number from 0 up; write hank=200,throw=12"
             )
         if name in goods:
-            raise hw.NotationError(f"--needed {text}: '{name}' stands twice; write it once")
+            raise hw.NotationError(f"--needed {text}: '{name}' appears twice; write it once")
         if len(count) > 9:
             raise hw.RangeError(f"--needed {text}: {count} is more than any lot makes")
         goods[name] = int(count)

@@ -575,7 +575,7 @@ def hanks_of_weft(
 
 @_as_formula
 def heald_density(reed_sett: _Measure, ends_on_shaft: _Plain, repeat: _Plain) -> Quantity:
-    """How close the heddles stand on a shaft.
+    """How close the heddles are on a shaft.
 
     h = n_r × R_s / R
 

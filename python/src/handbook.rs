@@ -235,7 +235,7 @@ impl HandbookTable {
         let at = usize::try_from(if at < 0 { at + isize::try_from(length)? } else { at });
         match at {
             Ok(at) if at < length => Ok(Bound::new(py, self.at(at))?.into_any()),
-            _ => Err(PyIndexError::new_err(format!("the table has {length} figures"))),
+            _ => Err(PyIndexError::new_err(format!("the table has {length} values"))),
         }
     }
     fn __iter__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {

@@ -271,7 +271,7 @@ impl Quantity {
     }
     fn __hash__(&self) -> PyResult<isize> {
         Err(PyTypeError::new_err(
-            "a Quantity has no hash: equal quantities may stand in different units",
+            "a Quantity has no hash: equal quantities may be in different units",
         ))
     }
     fn __float__(&self) -> PyResult<f64> {

@@ -81,7 +81,7 @@ impl Working {
             one.set_item("symbol", line.symbol)?;
             one.set_item("meaning", line.meaning)?;
             one.set_item("symbols", line.symbols)?;
-            one.set_item("figures", line.figures)?;
+            one.set_item("numbers", line.numbers)?;
             one.set_item("value", line.value)?;
             one.set_item("unit", line.unit)?;
             one.set_item("formula", line.formula)?;

@@ -13,7 +13,7 @@ pub(super) static REALISATION_NORMS: Table = Table {
     name: "realisation_norms",
     title: "Yarn made of the material taken in",
     about: "Cotton and its blends only: a scouring woollen mill loses far more, and its own lots are \
-            its norm. The formula realisation gives the figure of a lot.",
+            its norm. The formula realisation gives the value of a lot.",
     columns: &["material", "route"],
     figures: &[
         norm(&["Indian cotton", "carded"], 86.0, 88.0),

@@ -29,7 +29,7 @@ impl PlanResult {
     /// [`lot_cost`](mill::lot_cost), whose masses and hours come from the plan.
     ///
     /// `rates` are the prices: `price_per_mass`, wage, overhead, margin or mark-up, and in `stages` what is
-    /// paid at each stage, whether it stands before the yarn or after it (reel, cone, loom, finish).
+    /// paid at each stage, whether it is before the yarn or after it (reel, cone, loom, finish).
     ///
     /// ```
     /// use hankwise::mill;

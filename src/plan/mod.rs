@@ -58,7 +58,7 @@ pub use stage::{STAGES, StageCard};
 pub const ROUTE: [&str; 9] =
     ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
 
-/// What may stand at the head of a lot file beside the stages.
+/// What may be at the head of a lot file beside the stages.
 const TABLES: [&str; 11] =
     ["route", "counts", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods", "print"];
 
@@ -206,7 +206,7 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
     for (place, name) in names.iter().enumerate() {
         if names[..place].contains(name) {
             return Err(
-                root.error("route", format!("'{name}' stands twice in the route; remove one"))
+                root.error("route", format!("'{name}' appears twice in the route; remove one"))
             );
         }
         let section = root.section(name)?;
@@ -292,7 +292,7 @@ fn read_goods(
             return Err(section.error(
                 &name,
                 format!(
-                    "'{}' takes the rest, so it must stand last; move [goods.{}] to the end",
+                    "'{}' takes the rest, so it must be last; move [goods.{}] to the end",
                     before.name, before.name
                 ),
             ));

@@ -195,7 +195,7 @@ fn count_by_habit(name: &str, a_count_is_wanted: bool) -> Option<&'static Unit> 
     found.all(|other| other == first).then_some(first)
 }
 
-/// The ways in which a unit that somebody wrote may stand in the table.
+/// The ways in which a unit that somebody wrote may be in the table.
 fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
     let mut all = vec![name.to_owned()];
     let mut tidy = plain(name).split_whitespace().collect::<Vec<_>>().join(" ");

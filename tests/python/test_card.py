@@ -38,7 +38,7 @@ class Page(HTMLParser):
             self.plain.append(data)
 
 
-def test_every_stage_stands_on_the_card_with_its_cautions_in_a_box(result, tmp_path):
+def test_every_stage_is_on_the_lot_sheet_with_its_cautions_in_a_box(result, tmp_path):
     path = tmp_path / "card.html"
     result.to_lot_sheet(path)
     page = Page(path.read_text(encoding="utf-8"))
@@ -48,7 +48,7 @@ def test_every_stage_stands_on_the_card_with_its_cautions_in_a_box(result, tmp_p
         heading = next(h for h in page.headings if h.split(":")[0] == stage)
         told = [line.split(":")[0].lower() for line in page.boxed[heading]]
         assert sorted(told) == sorted(cautioned.get(stage, ["loom"]))
-    # What is set stands outside of the boxes, what is dangerous nowhere else.
+    # What is set is outside of the boxes, what is dangerous nowhere else.
     plain = " ".join(page.plain)
     for row in result.settings:
         assert row["meaning"] in plain

@@ -1,4 +1,4 @@
-"""Files given to `hankwise chart`: no figure is read as another, and the message says why."""
+"""Files given to `hankwise chart`: no value is read as another, and the message says why."""
 
 import pytest
 from hankwise import cli

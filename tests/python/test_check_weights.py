@@ -150,6 +150,6 @@ def test_nonsense_is_refused(wrong, words):
         card(**{"count": "200 tex", "check_lengths": ["20 m"], **wrong})
 
 
-def test_unusual_figures_are_told():
+def test_unusual_values_are_told():
     with pytest.warns(hw.RangeWarning, match="60 %"):
         weigh(stated_regain="17 %", regain="60 %")

@@ -166,7 +166,7 @@ def test_files_are_written_and_named(run, tmp_path):
         ["plan", LOT, *FEW, "--picture"],
         [*FACTOR, "--workbook"],
     ],
-    ids=["plan sheet", "plan figure", "formula sheet"],
+    ids=["plan sheet", "plan value", "formula sheet"],
 )
 @pytest.mark.parametrize("place", ["none/a", "taken"])
 def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
@@ -270,7 +270,7 @@ def test_as_a_program():
     assert done.stdout.decode() == f"hankwise {hw.__version__}\n"
 
 
-def test_an_unusual_figure_is_noted_on_stderr():
+def test_an_unusual_value_is_noted_on_stderr():
     done = outside("calc", "twist_factor", "twist=9 tpi", "count=0.5 tex")
     assert done.returncode == 0
     assert done.stderr.startswith(b"note: twist_factor: count = 0.5 tex is unusual")

@@ -33,7 +33,7 @@ def run(*words: str, **more: str) -> subprocess.CompletedProcess[str]:
         (["plan", LOT, "--lots", "10000000000"], "10000000"),
         (["plan", LOT, "--seed", "1e5"], "whole number from 0 up"),
         (["plan", LOT, "--needed", "throw=²"], "write hank=200,throw=12"),
-        (["plan", LOT, "--needed", "throw=1,throw=2"], "stands twice"),
+        (["plan", LOT, "--needed", "throw=1,throw=2"], "appears twice"),
         (["plan", LOT, "--needed", "throw=" + "9" * 12], "more than any lot makes"),
         (["plan", LOT, "--needed", "--confidence", "95"], "0.95"),
         (["plan", LOT, "--needed", "--workbook", "x.xlsx"], "without --needed"),

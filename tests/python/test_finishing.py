@@ -73,7 +73,7 @@ def test_the_chain_is_told_stage_by_stage():
     assert "<table>" in cloth._repr_html_()
     assert cloth["press.width"] == cloth["finished.width"]
     assert [row["name"] for row in cloth["stages"]][:2] == ["loom", "scour"]
-    # The lines of a figure begin with what was typed.
+    # The lines of a value begin with what was typed.
     assert "1.80 m" in str(cloth.working("finished.width"))
 
 

@@ -149,7 +149,7 @@ def test_what_a_lot_costs_asks_for_costs(root):
             made.cost(price_per_mass="4 /kg", **wrong)
 
 
-def test_a_figure_is_asked_for_by_its_name():
+def test_a_value_is_asked_for_by_its_name():
     cost = M.cost_through(price_per_mass="4 /kg", stages=STAGES)
     with pytest.raises(KeyError, match="by its name, such as"):
         cost[0]

@@ -77,7 +77,7 @@ def test_the_result_adds_up(plan, result):
     assert result.measure_first[0]["name"] == "lot.clean"
 
 
-def test_every_figure_has_a_working(result):
+def test_every_value_has_a_working(result):
     assert "twister.twist" in result.workings
     for row in result.settings:
         assert result.working(row["name"]).value == row["value"], row["name"]
@@ -86,7 +86,7 @@ def test_every_figure_has_a_working(result):
         result.working("twister.twst")
 
 
-def test_without_draws_only_the_likely_figures(plan):
+def test_without_draws_only_the_likely_values(plan):
     result = plan.run(lots=0)
     assert result.chance is None
     assert result.goods[0]["low"] is None

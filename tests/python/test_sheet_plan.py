@@ -1,4 +1,4 @@
-"""The live workbook of a plan against the plan itself: change figures, recalculate, compare."""
+"""The live workbook of a plan against the plan itself: change values, recalculate, compare."""
 
 import hankwise as hw
 import openpyxl
@@ -6,7 +6,7 @@ import pytest
 from conftest import ROOT, with_figure
 from sheets import assert_live, column, near, put, recalculate, rows_of
 
-# A figure of the workbook as typed there, and as written in the lot file.
+# A value of the workbook as typed there, and as written in the lot file.
 FIGURES = {
     "lot.greasy": (85.0, '"85 kg"'),
     "lot.clean": (50.5, '"50.5 %"'),

@@ -116,7 +116,7 @@ impl<Q: Typed<f64>> Measured<'_, f64, Q> {
         let small = self.before.iter().map(|q| q.v().value()).fold(f64::INFINITY, f64::min);
         if Q::KIND == crate::quantity::Kind::Length && small < LEAST_MARKS {
             check.warn(format!(
-                "{process}: measured over {} m; the marks of a specimen stand at least {LEAST_MARKS} m \
+                "{process}: measured over {} m; the marks of a specimen are at least {LEAST_MARKS} m \
                  apart and {SPECIMENS} specimens are taken when possible (source: ISO 5077 summary)",
                 crate::quantity::print::figure(small)
             ));

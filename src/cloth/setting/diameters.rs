@@ -70,7 +70,7 @@ pub fn curvature_sett<N: Number>(
 
 /// The closest sett of one system by curvature, where the other is of another yarn.
 ///
-/// Both systems take an equal part of the bend, so that neighbours at an intersection stand √3/2 times
+/// Both systems take an equal part of the bend, so that neighbours at an intersection are √3/2 times
 /// the sum of both diameters apart.
 #[formula(
     result = "n_m",

@@ -75,7 +75,7 @@ fn table(
     found: &SettsResults<f64>,
     check: &Check<'_>,
 ) -> Block {
-    // The unit stands over the table.
+    // The unit is over the table.
     let number = |sett: Option<Sett<f64>>| {
         let words = sett.map(|sett| check.say(sett)).unwrap_or_default();
         words.split_once(' ').map_or(String::new(), |(number, _)| number.to_owned())

@@ -1,4 +1,4 @@
-//! One question, every theory: how close the threads of a cloth can stand.
+//! One question, every theory: how close the threads of a cloth can be.
 
 use super::interlacing::Interlacing;
 use super::report;

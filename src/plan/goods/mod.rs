@@ -28,7 +28,7 @@ pub(super) struct Good {
     asked: Asked<Place>,
     /// Takes what the others leave.
     pub(super) takes_rest: bool,
-    /// Where the promise stands in the file.
+    /// Where the promise is in the file.
     pub(super) origin: String,
     /// How far a piece's yarn differs from the mean of all pieces: a factor about one.
     evenness: Option<Place>,
