@@ -87,10 +87,12 @@ pub(crate) fn did_you_mean<'a>(
         .into_iter()
         .map(|k| {
             let k_low = k.to_lowercase();
-            // One slip in three letters at most; two letters that changed places, as in YWS, are one.
+            // One slip in three letters at most, or the beginning of a name; two letters that changed
+            // places, as in YWS, are one slip.
             let letters = k_low.chars().count().max(word.chars().count());
             let slips = strsim::osa_distance(&k_low, &word);
-            let near = slips <= letters / 3;
+            let begun = word.chars().count() > 3 && k_low.starts_with(&word);
+            let near = begun || slips <= letters / 3;
             let likeness = strsim::jaro_winkler(&k_low, &word);
             (if near { likeness.max(0.81) } else { 0.0 }, k)
         })

@@ -193,9 +193,14 @@ impl Block {
         let noted = self.columns.last().is_some_and(|(head, _)| head == "note");
         let mut wide = widths(&heads);
         let counted = wide.len() - usize::from(noted);
-        if wide[..counted].iter().map(|width| width + 2).sum::<usize>() > WIDE {
-            heads = self.broken_heads();
-            wide = widths(&heads);
+        let total = |wide: &[usize]| wide[..counted].iter().map(|width| width + 2).sum::<usize>();
+        if total(&wide) > WIDE {
+            // Only where that makes it fit.
+            let broken = self.broken_heads();
+            let narrow = widths(&broken);
+            if total(&narrow) <= WIDE {
+                (heads, wide) = (broken, narrow);
+            }
         }
         let widths = wide;
         if heads.iter().flatten().all(String::is_empty) {

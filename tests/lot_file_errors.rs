@@ -294,7 +294,7 @@ fn what_is_not_toml() {
     place(&k.replace("\"80.00 kg\"", "\"80.00 kg"), "greasy = \"80.00", &["greasy"]);
     place(&format!("{k}\n[goods.hat"), "[goods.hat", &["unclosed", "[goods.hat"]);
     let twice = k.replace("vegetable = \"1.5 %\"", "regain = \"1 %\"");
-    place(&twice, "regain = \"1 %\"", &["duplicate", "take one"]);
+    place(&twice, "regain = \"1 %\"", &["duplicate", "remove one of the two"]);
 }
 
 #[test]

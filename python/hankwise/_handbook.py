@@ -7,7 +7,7 @@ from hankwise._hankwise import HandbookTable, _table, _tables, find
 
 
 class Handbook(_Fixed, dict[str, HandbookTable]):
-    """The handbook: tables of values that no formula gives, by name; shows what there is.
+    """The handbook: tables of values that no formula gives, by name; shows a list of them.
 
     >>> import hankwise as hw
     >>> hw.handbook["fibre_densities"].find("wool dry")[0].low

@@ -89,7 +89,6 @@ def _parser() -> argparse.ArgumentParser:
     plan.add_argument(
         "--confidence",
         type=_share,
-        default=0.95,
         metavar="SHARE",
         help="with --needed: how sure to be (default 95 %%)",
     )

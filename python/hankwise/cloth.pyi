@@ -39,7 +39,7 @@ def brierley_sett(
     brierley_constant: _Plain,
     count: _Measure,
 ) -> Quantity:
-    """The closest sett of a square cloth by Brierley.
+    """The maximum sett of a square cloth by Brierley.
 
     Fᵐ = exp(m × ln(F)); Y = 496,054.648 / T; n_q = Fᵐ × √k × √Y / 2.54
 
@@ -56,7 +56,7 @@ def brierley_weft_sett(square_sett: _Measure, warp_sett: _Measure) -> Quantity:
 
     n₂ = n_q^1.66666667 × n₁^(−0.666666667)
 
-    square_sett: closest sett of the square cloth
+    square_sett: maximum sett of the square cloth
     warp_sett: ends
     """
 
@@ -71,7 +71,7 @@ def brierley_weft_sett_unlike(
 
     a = 0.666666667 × √(T₁ / T₂); n₂ = n_q × exp(a × ln(n_q / n₁))
 
-    square_sett: closest sett of the square cloth
+    square_sett: maximum sett of the square cloth
     warp_sett: ends
     warp_count: count of the warp
     weft_count: count of the weft
@@ -332,7 +332,7 @@ def crown_height(wave_height: _Measure, yarn_diameter: _Measure) -> Quantity:
 
 @_as_formula
 def curvature_sett(side_by_side: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity:
-    """The closest sett of a weave by the curvature of the threads, for a square cloth of like
+    """The maximum sett of a weave by the curvature of the threads, for a square cloth of like
     yarns.
 
     n_m = D × R / (R + 0.732050808 × I)
@@ -349,7 +349,7 @@ def curvature_sett_unlike(
     repeat: _Plain,
     intersections: _Plain,
 ) -> Quantity:
-    """The closest sett of one system by curvature, where the other is of another yarn.
+    """The maximum sett of one system by curvature, where the other is of another yarn.
 
     p = 0.866025404 × (1 / D₁ + 1 / D₂); n_m = R / ((R − I) / D₁ + I × p)
 
@@ -937,7 +937,7 @@ def mass_per_area_of_threads(sett: _Measure, count: _Measure, crimp: _Plain) -> 
 
 @_as_formula
 def maximum_sett(side_by_side: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity:
-    """The closest sett of a weave by diameters and intersections, for a square cloth.
+    """The maximum sett of a weave by diameters and intersections, for a square cloth.
 
     n_m = D × R / (R + I)
 
@@ -953,7 +953,7 @@ def maximum_sett_from_wraps(
     repeat: _Plain,
     intersections: _Plain,
 ) -> Quantity:
-    """The closest sett from wraps: these are fewer than diameters.
+    """The maximum sett from wraps: these are fewer than diameters.
 
     n_m = w / c × R / (R + I)
 
@@ -970,7 +970,7 @@ def maximum_sett_unlike(
     repeat: _Plain,
     intersections: _Plain,
 ) -> Quantity:
-    """The closest sett of one system by diameters and intersections, where the other is of another
+    """The maximum sett of one system by diameters and intersections, where the other is of another
     yarn.
 
     n_m = R / (R / D₁ + I / D₂)
@@ -991,7 +991,7 @@ def milasius_firmness(
     warp_sett: _Measure,
     weft_sett: _Measure,
 ) -> Quantity:
-    """Firmness of a cloth by Milašius: 1 would be the closest that round threads allow.
+    """Firmness of a cloth by Milašius: 1 would be the densest that round threads allow.
 
     a = 0.666666667 × √(T₁ / T₂); S = exp((ln(n₂) + a × ln(n₁)) / (1 + a)); φ = 0.00618038723 / P
     × √(T_m / ρ) × S
@@ -1315,12 +1315,12 @@ def sett_in_reed(reed: _Measure, ends_per_dent: _Plain) -> Quantity:
 
 @_as_formula
 def share_of_maximum(sett: _Measure, maximum_sett: _Measure) -> Quantity:
-    """How much of the closest sett a sett is.
+    """A sett as a share of the maximum.
 
     s = n / n_m
 
     sett: sett
-    maximum_sett: closest sett by a theory
+    maximum_sett: maximum sett by a theory
     """
 
 @_as_formula
@@ -1437,7 +1437,7 @@ def taylor_crimp(
 
 @_as_formula
 def taylor_plain_sett(side_by_side: _Measure, taylor_allowance: _Plain) -> Quantity:
-    """The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little
+    """The maximum sett of a balanced plain cloth by Taylor: half of the diameters and a little
     more.
 
     n_m = D / 2 × (1 + a)
@@ -1667,11 +1667,11 @@ def weft_yarn_length(weft_per_piece: _Measure, pieces: _Plain, weft_waste: _Plai
 
 @_as_formula
 def working_sett(maximum_sett: _Measure, sett_share: _Plain) -> Quantity:
-    """The sett to weave, as a share of the closest.
+    """The sett to weave, as a share of the maximum.
 
     n = n_m × s
 
-    maximum_sett: closest sett by a theory
+    maximum_sett: maximum sett by a theory
     sett_share: share of it
     """
 

@@ -102,7 +102,7 @@ pub(crate) fn refuse_knitting_word(text: &str) -> Option<Error> {
         Some(word) => (word.trim(), true),
         None => (lower.trim(), false),
     };
-    // "4 ply", "8ply": the word with the band's figure.
+    // "4 ply", "8ply": the word with the number of the range.
     let ply = word.strip_suffix("ply").map(str::trim_end);
     let ply = ply.filter(|n| !n.is_empty() && n.bytes().all(|b| b.is_ascii_digit()));
     // "worsted" alone is a count system, "worsted weight" is not.
@@ -123,9 +123,9 @@ pub(crate) fn refuse_knitting_word(text: &str) -> Option<Error> {
             (written.to_owned(), "")
         };
         Error::unit(format!(
-            "'{written}' is a hand-knitting word for a band of thickness, which differs from \
+            "'{written}' is a hand-knitting word for a range of thickness, which differs from \
              country to country, not a count; write the metres of a mass, such as '230 m/100g'; \
-             weight_band('{example}') gives the band{ends}"
+             weight_band('{example}') gives the range{ends}"
         ))
     })
 }

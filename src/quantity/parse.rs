@@ -281,9 +281,8 @@ fn refuse_fold(text: &str, a: &str, b: &str, wanted: Option<Kind>, rest: &str) -
     }
     let system = if system.is_empty() { "worsted" } else { system };
     Err(Error::notation(format!(
-        "'{text}' names a folded yarn, {a}-fold of {b} or {b}-fold of {a}, not a count; \
-         write the count of one single, '{b} {system}' or '{a} {system}', and the number of ends apart, \
-         or read the whole yarn with hankwise.yarn.parse('{text}')"
+        "'{text}' is a folded yarn ({a}-fold of {b}, or {b}-fold of {a}), not a count; \
+         write the count of one single, '{b} {system}' or '{a} {system}', or read the folded yarn with hankwise.yarn.parse('{text}')"
     )))
 }
 

@@ -205,7 +205,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["calc", "mass_after_loss", "mass_in=1 kg", "loss=16", "held_up=0 kg"], "write '16 %'"),
         (["plan", "nope.toml"], "nope.toml: no such file"),
         (["plan", LOT, "--lots", "1000000000"], "too large"),
-        (["plan", LOT, "--needed", "hank"], "write hank=200"),
+        (["plan", LOT, "--needed", "hank"], "such as hank=200"),
         (["plan", LOT, *FEW, "--needed", "hnk=200"], "hank"),
         (["plan", LOT, *FEW, "--needed", "hank=1", "--confidence", "95"], "0.95"),
         (["plan", LOT, *FEW, "--working", "twister.twst"], "twister.twist"),

@@ -32,7 +32,7 @@ def run(*words: str, **more: str) -> subprocess.CompletedProcess[str]:
         (["plan", LOT, "--lots", "9" * 20], "whole number from 0 up"),
         (["plan", LOT, "--lots", "10000000000"], "10000000"),
         (["plan", LOT, "--seed", "1e5"], "whole number from 0 up"),
-        (["plan", LOT, "--needed", "throw=²"], "write hank=200,throw=12"),
+        (["plan", LOT, "--needed", "throw=²"], "such as hank=200,throw=12"),
         (["plan", LOT, "--needed", "throw=1,throw=2"], "appears twice"),
         (["plan", LOT, "--needed", "throw=" + "9" * 12], "more than any lot makes"),
         (["plan", LOT, "--needed", "--confidence", "95"], "0.95"),

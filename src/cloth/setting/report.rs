@@ -12,7 +12,7 @@ use crate::table::{Align, Block, Report};
 
 type Row = (Theory<f64>, About);
 
-/// Says where a sett wanted is beyond the closest of every theory.
+/// Says where a sett wanted is beyond the maximum of every theory.
 pub(super) fn beyond(
     given: &SettsInputs<f64>,
     weave: &Interlacing,
@@ -64,7 +64,7 @@ pub(super) fn report(
     let assumes =
         Block { title: "What each assumes".to_owned(), lead: assumes(&rows), ..Block::default() };
     Report {
-        title: format!("Closest setts of {} in {yarns}", given.weave.trim()),
+        title: format!("Maximum setts of {} in {yarns}", given.weave.trim()),
         blocks: vec![table(given, &rows, found, check), assumes],
     }
 }

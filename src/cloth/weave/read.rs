@@ -240,7 +240,8 @@ fn name(text: &str, words: &[&str]) -> Result<Name> {
                         None => HELP.to_owned(),
                     };
                     return Err(Error::notation(format!(
-                        "unknown weave '{text}' ('{word}'); {tail}"
+                        "unknown weave '{text}'{}; {tail}",
+                        if word == text { String::new() } else { format!(" ('{word}')") }
                     )));
                 }
             }

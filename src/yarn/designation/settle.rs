@@ -91,7 +91,7 @@ fn ends_for_reed(cursor: &Cursor<'_>, start: usize, ends: f64, order: Order) -> 
     Err(cursor.fault(
         start,
         format!(
-            "the number of ends is whole, from 1 to 10 000, not {ends}; '{told}' was the order told"
+            "the number of ends is whole, from 1 to 10 000, not {ends}; '{told}' was the order given"
         ),
     ))
 }
