@@ -135,7 +135,7 @@ fn a_count_in_other_capitals_or_with_look_alike_signs() {
 #[test]
 fn a_folded_yarn_where_a_count_is_wanted() {
     use ErrorKind::Notation;
-    let words = ["folded yarn", "2-fold of 24", "'24 worsted'", "ends"];
+    let words = ["folded yarn", "2-fold of 24", "'24 worsted'", "read the folded yarn"];
     for text in ["2/24 worsted", "2/24's worsted", "2/24"] {
         refused(text, Kind::LinearDensity, Notation, &words);
     }
