@@ -45,7 +45,7 @@ def call(statement: str, number: int = 500_000) -> float:
 
 
 def columns(figures: int = 10_000_000, repeats: int = 41) -> None:
-    """Medians over many figures, all in turn: against NumPy's own product and copy."""
+    """Medians over many values, all in turn: against NumPy's own product and copy."""
     x = np.random.default_rng(1).uniform(1.0, 90.0, figures)
     out, own, k = np.zeros(figures), x.copy(), 1.25
     ways = {
@@ -56,7 +56,7 @@ def columns(figures: int = 10_000_000, repeats: int = 41) -> None:
         "fresh, to indirect": lambda: hw.convert(x, "tex", "Nm"),
         "out=, direct": lambda: hw.convert(x, "den", "tex", out=out),
         "out=, to indirect": lambda: hw.convert(x, "tex", "Nm", out=out),
-        # There and back, so that the figures stay in their range.
+        # There and back, so that the values stay in their range.
         "out= in place, to indirect": lambda: hw.convert(own, "tex", "Nm", out=own),
     }
     times: dict[str, list[float]] = {name: [] for name in ways}
@@ -74,7 +74,7 @@ def columns(figures: int = 10_000_000, repeats: int = 41) -> None:
 
 
 def weave(threads: int = 1000) -> None:
-    """All figures of a weave of random squares, from the array on, against NumPy, in turn."""
+    """All values of a weave of random squares, from the array on, against NumPy, in turn."""
     squares = np.random.default_rng(1).integers(0, 2, (threads, threads)).astype(bool)
 
     def ours() -> dict[str, object]:
@@ -108,9 +108,9 @@ def main() -> None:
     best = float("inf")
     for _ in range(7):
         begin = time.perf_counter()
-        hw.plan.load(LOT).run(draws=100_000, seed=1)
+        hw.plan.load(LOT).run(lots=100_000, seed=1)
         best = min(best, time.perf_counter() - begin)
-    print(f"plan of the demo lot, 100,000 draws: {best:.3f} s (aim: under 0.1 s)")
+    print(f"plan of the demo lot, 100,000 simulated lots: {best:.3f} s (aim: under 0.1 s)")
 
     # As installed: with the byte code that pip writes.
     compileall.compile_dir(str(Path(hw.__file__).parent), quiet=2)

@@ -22,7 +22,7 @@ def fabrics(n: int) -> dict[str, np.ndarray]:
 
 
 def quantities(c: dict[str, np.ndarray]) -> dict[str, hw.Quantity]:
-    """The same figures as the library takes them."""
+    """The same values as the library takes them."""
     units = {"ends": "threads/cm", "picks": "threads/cm", "crimp": "fraction"}
     return {name: hw.q(column, units.get(name, "mm")) for name, column in c.items()}
 

@@ -1,4 +1,4 @@
-"""The figures of a weave's squares by NumPy: the peer that the weave is measured against."""
+"""The values of a weave's squares by NumPy: the peer that the weave is measured against."""
 
 from __future__ import annotations
 

@@ -38,7 +38,7 @@ fn main() -> Result<(), Error> {
         ("held_up", "0.6 kg"),
     ])?;
     println!("{}", card.report().text());
-    // How a figure came about, step by step.
+    // How a value was calculated, step by step.
     println!("{}", card.working("fibre_out")?.text());
 
     let mule = mill::MULE.solve_texts(&[

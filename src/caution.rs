@@ -1,4 +1,4 @@
-//! What can do harm where a figure is acted on: the usual cautions, each written once.
+//! What can do harm where a value is acted on: the usual cautions, each written once.
 //!
 //! A formula or a stage names its cautions; text, card and page show them in a place of their own,
 //! under [`HEAD`], so that nobody takes one for a setting.
@@ -39,7 +39,7 @@ impl Caution {
     }
 }
 
-/// What stands above cautions: what they are, and who decides.
+/// What is above cautions: what they are, and who decides.
 pub const HEAD: &str = "Hazards here. Reminders only: follow the maker, local rules and licensed \
     practice.";
 

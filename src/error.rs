@@ -9,7 +9,7 @@ pub enum ErrorKind {
     Unit,
     /// A text could not be read as what it should be.
     Notation,
-    /// A figure is impossible.
+    /// A value is impossible.
     Range,
     /// A plan or its lot file is wrong.
     Plan,
@@ -117,13 +117,17 @@ pub(crate) fn did_you_mean<'a>(
         .into_iter()
         .map(|k| {
             let k_low = k.to_lowercase();
-            // Two letters that changed places, as in YWS, are one slip.
-            let near =
-                0.81 * f64::from(u8::from(k.len() > 2 && strsim::osa_distance(&k_low, &word) == 1));
-            (strsim::jaro_winkler(&k_low, &word).max(near), k)
+            // One slip in three letters at most, or the beginning of a name; two letters that changed
+            // places, as in YWS, are one slip.
+            let letters = k_low.chars().count().max(word.chars().count());
+            let slips = strsim::osa_distance(&k_low, &word);
+            let begun = word.chars().count() > 3 && k_low.starts_with(&word);
+            let near = begun || slips <= letters / 3;
+            let likeness = strsim::jaro_winkler(&k_low, &word);
+            (if near { likeness.max(0.81) } else { 0.0 }, k)
         })
         .filter(|(likeness, _)| *likeness > 0.8)
-        // Of several as near the first: symbols stand before other names.
+        // Of several as near the first: symbols come before other names.
         .reduce(|best, next| if next.0 > best.0 { next } else { best })
         .map(|(_, k)| k)
 }

@@ -1,6 +1,6 @@
-//! Several rows at a time: a number that is a handful of figures side by side.
+//! Several rows at a time: a number that is a handful of values side by side.
 //!
-//! The processor does the same operation on two or more figures at once where a loop over an array
+//! The processor does the same operation on two or more values at once where a loop over an array
 //! says so. Formulas that are slow row by row ask for it (`lanes = true`); each lane gives the same
 //! bits as `f64`.
 
@@ -11,7 +11,7 @@ use crate::number::{Equation, Number, V};
 /// How many.
 pub(crate) const LANES: usize = 8;
 
-/// Figures side by side.
+/// Values side by side.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Lanes([f64; LANES]);
 
@@ -21,7 +21,7 @@ impl Lanes {
     pub(crate) fn of(column: &[f64], at: usize) -> V<Lanes> {
         V(Lanes(std::array::from_fn(|k| column[at + k])))
     }
-    /// Writes the figures into rows of a column.
+    /// Writes the values into rows of a column.
     #[inline(always)]
     pub(crate) fn put(self, out: &mut [f64], at: usize) {
         out[at..at + LANES].copy_from_slice(&self.0);

@@ -93,7 +93,7 @@ pub fn chi_square(x: f64, freedom: f64) -> [f64; 2] {
         return [0.0, 1.0];
     }
     let (a, x) = (freedom / 2.0, x / 2.0);
-    // xᵃ e⁻ˣ / Γ(a), written so that large figures do not cancel.
+    // xᵃ e⁻ˣ / Γ(a), written so that large values do not cancel.
     let off = (x - a) / a;
     let stirling = libm::lgamma(a) - ((a - 0.5) * a.ln() - a + 0.5 * (2.0 * PI).ln());
     let stirling = if a > 50.0 { 1.0 / (12.0 * a) - 1.0 / (360.0 * a * a * a) } else { stirling };
@@ -129,7 +129,7 @@ pub fn chi_square(x: f64, freedom: f64) -> [f64; 2] {
     [1.0 - above, above]
 }
 
-/// The figure below which a share of chi-square lies.
+/// The value below which a share of chi-square lies.
 pub fn chi_square_quantile(share: f64, freedom: f64) -> f64 {
     let possible = share > 0.0 && share < 1.0 && freedom > 0.0;
     if !possible {

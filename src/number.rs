@@ -29,7 +29,7 @@ pub trait Number:
 {
     /// A constant of a formula, such as the 1000 in 1000/T.
     fn constant(value: f64) -> Self;
-    /// The plain figure.
+    /// The plain number.
     fn value(&self) -> f64;
     /// Square root.
     fn sqrt(self) -> Self;
@@ -58,7 +58,7 @@ pub trait Number:
     /// `then` where the number is less than `than`, else `otherwise`.
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self;
 
-    /// The root of an equation at known figures, under a symbol (none where the root is the result
+    /// The root of an equation at known values, under a symbol (none where the root is the result
     /// itself); no number where it has no root.
     ///
     /// Unless a type has something better, it takes one step of Newton's from the plain root, over
@@ -72,7 +72,7 @@ pub trait Number:
     }
 
     /// The part in use where a part of this size would be best: a wheel out of those owned. What was
-    /// wanted decides which part is taken, but the figure goes on with the part.
+    /// wanted decides which part is taken, but the value goes on with the part.
     #[inline(always)]
     fn chosen(self, part: f64) -> Self {
         Self::constant(part)
@@ -108,7 +108,7 @@ pub trait Number:
 pub trait Equation<const K: usize>: 'static {
     /// What is zero at the root.
     fn residual<N: Number>(unknown: V<N>, known: [V<N>; K]) -> V<N>;
-    /// The root, to the last figure that double precision gives; NaN where there is none.
+    /// The root, to the last digit that double precision gives; NaN where there is none.
     fn root(known: [f64; K]) -> f64;
     /// The roots of several equations, bit for bit those of [`Equation::root`].
     #[inline(always)]
@@ -262,7 +262,7 @@ impl<N: Number> V<N> {
     pub fn constant(value: f64) -> Self {
         V(N::constant(value))
     }
-    /// The plain figure.
+    /// The plain number.
     #[inline(always)]
     pub fn value(self) -> f64 {
         self.0.value()
@@ -332,7 +332,7 @@ impl<N: Number> V<N> {
     pub fn first(mut all: impl Iterator<Item = V<N>>) -> Self {
         all.next().unwrap_or_else(|| V::constant(f64::NAN))
     }
-    /// The root of an equation at known figures, under a symbol.
+    /// The root of an equation at known values, under a symbol.
     #[inline(always)]
     pub fn solved<E: Equation<K>, const K: usize>(known: [V<N>; K], symbol: &'static str) -> Self {
         V(N::solved::<E, K>(known.map(|k| k.0), symbol))

@@ -25,4 +25,4 @@ pub use crate::worked::{Tape, Worked, Working};
 pub use crate::{catalogue, cloth, fibre, mill, quality, yarn};
 
 #[cfg(feature = "plan-file")]
-pub use crate::plan::{Plan, PlanResult};
+pub use crate::plan::{Plan, PlanResult, Run};

@@ -6,12 +6,12 @@ use crate::caution::{self, Caution};
 use crate::quantity::print::escape;
 use crate::words::{WIDE, wrapped};
 
-/// Where the text of a column stands.
+/// Where the text of a column is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Align {
     /// Words.
     Left,
-    /// Figures.
+    /// Numbers.
     Right,
 }
 
@@ -28,7 +28,7 @@ pub struct Block {
     pub rows: Vec<Vec<String>>,
     /// Sentences after the table.
     pub foot: Vec<String>,
-    /// What can do harm, drawn apart from all the rest: text with the mark `!`, HTML in a box.
+    /// What can do harm, set off from all the rest: text with the mark `!`, HTML in a box.
     pub cautions: Vec<String>,
 }
 
@@ -89,7 +89,7 @@ impl Report {
                             out,
                             "<td style=\"text-align:{};padding:0 0.6em;white-space:{}\">{}</td>",
                             align.css(),
-                            // A figure stays with its unit.
+                            // A number stays with its unit.
                             if *align == Align::Right { "nowrap" } else { "pre-wrap" },
                             escape(cell)
                         );
@@ -145,7 +145,7 @@ impl Block {
     pub(crate) fn cautions<'c>(cautions: impl Iterator<Item = &'c Caution>) -> Option<Block> {
         Block::caution_lines(cautions.map(|caution| caution.line(&[])).collect())
     }
-    /// The same, from lines.
+    /// What can do harm, from lines, with that head.
     pub(crate) fn caution_lines(lines: Vec<String>) -> Option<Block> {
         (!lines.is_empty()).then(|| Block {
             title: "Cautions".to_owned(),
@@ -154,20 +154,68 @@ impl Block {
             ..Block::default()
         })
     }
+    /// The heads of the columns broken between words, where they are wider than what is below
+    /// them; the last lines are next to the rows.
+    fn broken_heads(&self) -> Vec<Vec<String>> {
+        let broken = |column: usize| -> Vec<String> {
+            let head = &self.columns[column].0;
+            let cells = self.rows.iter().map(|row| row[column].chars().count()).max().unwrap_or(0);
+            let word = head.split(' ').map(|word| word.chars().count()).max().unwrap_or(0);
+            let room = cells.max(word);
+            let mut lines: Vec<String> = Vec::new();
+            for word in head.split(' ') {
+                match lines.last_mut() {
+                    Some(line) if line.chars().count() + 1 + word.chars().count() <= room => {
+                        line.push(' ');
+                        line.push_str(word);
+                    }
+                    _ => lines.push(word.to_owned()),
+                }
+            }
+            lines
+        };
+        let heads: Vec<Vec<String>> = (0..self.columns.len()).map(broken).collect();
+        let lines = heads.iter().map(Vec::len).max().unwrap_or(0);
+        let line = |at: usize| {
+            let cell = |head: &Vec<String>| {
+                let skip = lines - head.len();
+                at.checked_sub(skip).map_or_else(String::new, |at| head[at].clone())
+            };
+            heads.iter().map(cell).collect()
+        };
+        (0..lines).map(line).collect()
+    }
     fn table(&self, out: &mut String) {
         if self.rows.is_empty() {
             return;
         }
-        let width = |column: usize| {
-            let cells = self.rows.iter().map(|row| row[column].chars().count());
-            cells.chain([self.columns[column].0.chars().count()]).max().unwrap_or(0)
+        let mut heads: Vec<Vec<String>> =
+            vec![self.columns.iter().map(|(name, _)| name.clone()).collect()];
+        let widths = |heads: &[Vec<String>]| -> Vec<usize> {
+            let width = |column: usize| {
+                let cells = heads.iter().chain(&self.rows).map(|row| row[column].chars().count());
+                cells.max().unwrap_or(0)
+            };
+            (0..self.columns.len()).map(width).collect()
         };
-        let widths: Vec<usize> = (0..self.columns.len()).map(width).collect();
-        let heads: Vec<String> = self.columns.iter().map(|(name, _)| name.clone()).collect();
         // A note that does not fit beside its row goes under it.
-        let noted = heads.last().is_some_and(|head| head == "note");
-        let headed = heads.iter().any(|head| !head.is_empty()).then_some(&heads);
-        for row in headed.into_iter().chain(&self.rows) {
+        let noted = self.columns.last().is_some_and(|(head, _)| head == "note");
+        let mut wide = widths(&heads);
+        let counted = wide.len() - usize::from(noted);
+        let total = |wide: &[usize]| wide[..counted].iter().map(|width| width + 2).sum::<usize>();
+        if total(&wide) > WIDE {
+            // Only where that makes it fit.
+            let broken = self.broken_heads();
+            let narrow = widths(&broken);
+            if total(&narrow) <= WIDE {
+                (heads, wide) = (broken, narrow);
+            }
+        }
+        let widths = wide;
+        if heads.iter().flatten().all(String::is_empty) {
+            heads.clear();
+        }
+        for row in heads.iter().chain(&self.rows) {
             let mut line = String::from("  ");
             let beside: usize = widths.iter().rev().skip(1).map(|width| width + 2).sum();
             let note = row.last().filter(|note| noted && beside + note.chars().count() + 2 > WIDE);

@@ -16,7 +16,7 @@ pub(crate) fn has_words<'t>(texts: impl IntoIterator<Item = &'t str>, wanted: &s
 /// How wide texts are on a terminal.
 pub(crate) const WIDE: usize = 80;
 
-/// A text broken between words at [`WIDE`], with what stands before its first line and before those
+/// A text broken between words at [`WIDE`], with what is before its first line and before those
 /// that follow.
 pub(crate) fn wrapped(text: &str, first: &str, next: &str) -> String {
     let mut out = first.to_owned();

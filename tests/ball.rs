@@ -11,7 +11,7 @@ fn tex(text: &str) -> LinearDensity<f64> {
 
 #[test]
 fn words_and_counts() {
-    // The classifier gives what holds the figure, and says whose word it is.
+    // The classifier gives what holds the value, and says whose word it is.
     let words = |count: &str, country: &str| -> Vec<&str> {
         let found = yarn::weight_class(tex(count), Some(country)).unwrap();
         found.iter().map(|f| f.of[1]).collect()
@@ -40,7 +40,7 @@ fn bands_of_words() {
     assert!(yarn::weight_band("fingering", Some("Germany")).is_err());
 }
 
-/// No word of the table is taken for a count, with or without a figure before it; the refusal says
+/// No word of the table is taken for a count, with or without a value before it; the refusal says
 /// where the band is. Left out: a thread is many things, German words are simply unknown units, and
 /// worsted is a count system as well.
 #[test]

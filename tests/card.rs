@@ -9,7 +9,7 @@ use hankwise::mill;
 use hankwise::quantity::{Fraction, Mass, MassRate};
 use proptest::prelude::*;
 
-fn figure(found: &Solved, name: &str) -> f64 {
+fn value(found: &Solved, name: &str) -> f64 {
     found.find(name).unwrap().value
 }
 
@@ -135,14 +135,14 @@ proptest! {
 
         // By the hour: 120 ends of 200 tex at 12 m/min are 17.28 kg as they leave the card.
         let made = 0.2 * 120.0 * 12.0 * 60.0 / 1000.0 / 1.21;
-        prop_assert!((figure(&found, "fibre_output") - made).abs() < 1e-9);
-        let pass = figure(&found, "feed_rate") / 1.25;
+        prop_assert!((value(&found, "fibre_output") - made).abs() < 1e-9);
+        let pass = value(&found, "feed_rate") / 1.25;
         let wasted: f64 = waste.iter().map(|w| w / 100.0).sum();
         let in_web = pass * (1.0 - wasted);
         let good = in_web * 120.0 / (120.0 + f64::from(edges));
         prop_assert!((good - made).abs() < 1e-9);
         let fresh = pass - (in_web - good) * put_back / 100.0;
-        prop_assert!((figure(&found, "time") - lot / fresh).abs() < 1e-9);
+        prop_assert!((value(&found, "time") - lot / fresh).abs() < 1e-9);
     }
 
     /// The smallest lot loses what is allowed, a smaller one more; the lot for its own fibre has it.
@@ -154,10 +154,10 @@ proptest! {
             ("loss", &format!("{loss} %")), ("allowed_loss", &format!("{allowed} %")), ("wanted_own_share", &format!("{own} %")),
         ]).unwrap();
         let first = ask(1000.0);
-        let smallest = figure(&first, "smallest_lot");
-        prop_assert!((figure(&ask(smallest), "lot_loss") - allowed / 100.0).abs() < 1e-9);
-        prop_assert!(figure(&ask(smallest * 0.9), "lot_loss") > allowed / 100.0);
-        let wanted = figure(&first, "lot_for_own");
+        let smallest = value(&first, "smallest_lot");
+        prop_assert!((value(&ask(smallest), "lot_loss") - allowed / 100.0).abs() < 1e-9);
+        prop_assert!(value(&ask(smallest * 0.9), "lot_loss") > allowed / 100.0);
+        let wanted = value(&first, "lot_for_own");
         // Its own fibre over the run, by summing the run in slices.
         let slices = 20_000;
         let step = wanted / f64::from(slices);

@@ -1,8 +1,8 @@
-//! The draws: the same bytes however they are made, and the distribution that was asked for. Where a
+//! The lots: the same bytes however they are made, and the distribution that was asked for. Where a
 //! sample is compared with a distribution, four standard errors are allowed, for a fixed seed.
-#![allow(clippy::float_cmp)] // the same bytes are the same figures
+#![allow(clippy::float_cmp)] // the same bytes are the same values
 
-use hankwise::plan::{Layer, Plan, PlanResult, Spread};
+use hankwise::plan::{Layer, Plan, PlanResult, Run, Spread};
 use hankwise::quantity::Kind;
 
 mod lot;
@@ -12,11 +12,11 @@ use lot::{LOT, known, set};
 const Z95: f64 = 1.644_853_626_951_472_7;
 const Z80: f64 = 0.841_621_233_572_914_2;
 
-fn run(text: &str, draws: usize, seed: u64, threads: usize) -> PlanResult {
-    Plan::parse(text, "lot.toml").unwrap().run(draws, seed, threads, &mut |_| true).unwrap()
+fn run(text: &str, lots: usize, seed: u64, threads: usize) -> PlanResult {
+    Plan::parse(text, "lot.toml").unwrap().run(&Run { lots, seed, threads }).unwrap()
 }
 
-/// A share found among `n` draws where `p` is expected.
+/// A share found among `n` lots where `p` is expected.
 fn near_share(found: f64, p: f64, n: usize) -> bool {
     (found - p).abs() <= 4.0 * (p * (1.0 - p) / n as f64).sqrt()
 }
@@ -30,50 +30,50 @@ fn mean_and_deviation(all: &[f64]) -> (f64, f64) {
 
 #[test]
 fn the_same_bytes_for_any_number_of_threads() {
-    let draws = 7000; // three whole blocks and a part
-    let one = run(LOT, draws, 11, 1);
+    let lots = 7000; // three whole blocks and a part
+    let one = run(LOT, lots, 11, 1);
     for threads in [1, 2, 3, 16] {
-        let other = run(LOT, draws, 11, threads);
-        assert_eq!(one.samples.margin, other.samples.margin, "{threads} threads");
+        let other = run(LOT, lots, 11, threads);
+        assert_eq!(one.samples.spare, other.samples.spare, "{threads} threads");
         assert_eq!(one.samples.pieces, other.samples.pieces, "{threads} threads");
-        assert_eq!(one.drivers, other.drivers, "{threads} threads");
-        assert_eq!(one.margin.band, other.margin.band);
-        assert_eq!(one.margin.chance, other.margin.chance);
+        assert_eq!(one.measure_first, other.measure_first, "{threads} threads");
+        assert_eq!(one.spare.band, other.spare.band);
+        assert_eq!(one.spare.chance, other.spare.chance);
         let bands = |r: &PlanResult| r.stages.iter().map(|s| s.band).collect::<Vec<_>>();
         assert_eq!(bands(&one), bands(&other));
     }
     let plan = Plan::parse(LOT, "lot.toml").unwrap();
     let needed =
-        [1, 2, 3].map(|threads| plan.needed(&[], 0.9, draws, 11, threads, &mut |_| true).unwrap());
-    assert!(needed.iter().all(|n| n.enough == needed[0].enough));
+        [1, 2, 3].map(|threads| plan.needed(&[], 0.9, &Run { lots, seed: 11, threads }).unwrap());
+    assert!(needed.iter().all(|n| n.greasy_mass == needed[0].greasy_mass));
 }
 
 #[test]
 fn another_seed_makes_other_draws() {
     let (a, b) = (run(LOT, 500, 1, 2), run(LOT, 500, 2, 2));
-    let alike = a.samples.margin.iter().zip(&b.samples.margin).filter(|(a, b)| a == b).count();
+    let alike = a.samples.spare.iter().zip(&b.samples.spare).filter(|(a, b)| a == b).count();
     assert_eq!(alike, 0);
-    // The likely figures rest on no draw.
-    assert_eq!(a.margin.likely, b.margin.likely);
+    // The likely values rest on no draw.
+    assert_eq!(a.spare.planned, b.spare.planned);
     assert_eq!(a.goods[1].unrounded, b.goods[1].unrounded);
 }
 
 #[test]
 fn a_draw_does_not_depend_on_how_many_are_made() {
     let (few, many) = (run(LOT, 100, 4, 1), run(LOT, 5000, 4, 2));
-    assert_eq!(few.samples.margin, many.samples.margin[..100]);
+    assert_eq!(few.samples.spare, many.samples.spare[..100]);
 }
 
 #[test]
-fn figures_that_are_known_need_no_draws() {
+fn values_that_are_known_need_no_simulated_lots() {
     let result = run(&known(), 1000, 1, 1);
-    assert_eq!((result.draws, result.margin.chance, result.drivers.len()), (0, None, 0));
+    assert_eq!((result.simulated, result.spare.chance, result.measure_first.len()), (0, None, 0));
 }
 
 /// Section, key, kind; low, likely and high in base units.
 type Figure = (&'static str, &'static str, Kind, [f64; 3]);
 
-/// Figures that a lot has uncertain one at a time.
+/// Values that a lot has uncertain one at a time.
 const FIGURES: [Figure; 7] = [
     ("lot", "clean", Kind::Fraction, [0.485, 0.52, 0.55]),
     ("sort", "rejects", Kind::Fraction, [0.05, 0.08, 0.12]),
@@ -93,10 +93,10 @@ fn uncertain(text: &str, (section, key, kind, range): Figure) -> String {
     set(text, section, key, &format!("{{ low = {low}, likely = {likely}, high = {high} }}"))
 }
 
-/// How the lot file spreads a figure.
-fn spread(figure: Figure) -> Spread {
-    let plan = Plan::parse(&uncertain(&known(), figure), "lot.toml").unwrap();
-    let key = format!("{}.{}", figure.0, figure.1);
+/// How the lot file spreads a value.
+fn spread(value: Figure) -> Spread {
+    let plan = Plan::parse(&uncertain(&known(), value), "lot.toml").unwrap();
+    let key = format!("{}.{}", value.0, value.1);
     plan.given().iter().find(|g| g.key == key).unwrap().spread
 }
 
@@ -110,9 +110,9 @@ fn low_likely_and_high_are_quantiles_of_the_spread() {
         // To one side only.
         ("scour", "loss", Kind::Fraction, [0.01, 0.01, 0.03]),
     ];
-    for figure in FIGURES.into_iter().chain(more) {
-        let (_, key, kind, [low, likely, high]) = figure;
-        let spread = spread(figure);
+    for value in FIGURES.into_iter().chain(more) {
+        let (_, key, kind, [low, likely, high]) = value;
+        let spread = spread(value);
         for (z, wanted) in [(-Z95, low), (0.0, likely), (Z95, high)] {
             let got = spread.at(z, f64::NAN);
             assert!((got - wanted).abs() <= 1e-12 * high, "{key} at {z}: {got}, not {wanted}");
@@ -127,23 +127,23 @@ fn low_likely_and_high_are_quantiles_of_the_spread() {
     assert!(!spread(("dust", "loss", Kind::Fraction, [0.02; 3])).is_open());
 }
 
-/// With one figure uncertain the margin is a rising or a falling function of it: a quantile of the
-/// margin is the margin at the quantile of the figure.
+/// With one value uncertain the spare is a rising or a falling function of it: a quantile of the
+/// spare is the spare at the quantile of the value.
 #[test]
 fn one_uncertain_figure_gives_the_exact_distribution() {
     let n = 20_000;
-    for figure in FIGURES {
-        let (section, key, kind, [low, likely, high]) = figure;
-        let spread = spread(figure);
-        let drawn = run(&uncertain(&known(), figure), n, 21, 2).samples.margin;
-        let at = |x: f64| run(&set(&known(), section, key, &typed(x, kind)), 0, 1, 1).margin.likely;
+    for value in FIGURES {
+        let (section, key, kind, [low, likely, high]) = value;
+        let spread = spread(value);
+        let drawn = run(&uncertain(&known(), value), n, 21, 2).samples.spare;
+        let at = |x: f64| run(&set(&known(), section, key, &typed(x, kind)), 0, 1, 1).spare.planned;
         let rising = at(high) > at(low);
         let [fifth, four_fifths] = [-Z80, Z80].map(|z| spread.at(z, likely));
         let quantiles =
             [(low, 0.05), (fifth, 0.2), (likely, 0.5), (four_fifths, 0.8), (high, 0.95)];
         for (x, p) in quantiles {
-            let margin = at(x);
-            let below = drawn.iter().filter(|m| **m < margin).count() as f64 / n as f64;
+            let spare = at(x);
+            let below = drawn.iter().filter(|m| **m < spare).count() as f64 / n as f64;
             let p = if rising { p } else { 1.0 - p };
             assert!(near_share(below, p, n), "{section}.{key} at {x}: {below}, not {p}");
         }
@@ -151,18 +151,18 @@ fn one_uncertain_figure_gives_the_exact_distribution() {
 }
 
 #[test]
-fn bands_are_quantiles_of_the_draws() {
+fn bands_are_quantiles_of_the_lots() {
     let n = 20_000;
     let result = run(&uncertain(&known(), FIGURES[0]), n, 8, 2);
-    let margins = &result.samples.margin;
-    let below = |x: f64| margins.iter().filter(|m| **m < x).count() as f64 / n as f64;
-    let band = result.margin.band.unwrap();
-    for (x, p) in [(band.low, 0.05), (band.likely, 0.5), (band.high, 0.95)] {
+    let spare = &result.samples.spare;
+    let below = |x: f64| spare.iter().filter(|m| **m < x).count() as f64 / n as f64;
+    let band = result.spare.band.unwrap();
+    for (x, p) in [(band.low, 0.05), (band.middle, 0.5), (band.high, 0.95)] {
         assert!((below(x) - p).abs() <= 2.0 / n as f64, "{x} is at {}, not {p}", below(x));
     }
     // Fibre goes with the clean share, so its band has the share's ends, within sampling error.
     let sorted = result.stages[0].band.unwrap();
-    for (got, clean) in [(sorted.low, 0.485), (sorted.likely, 0.52), (sorted.high, 0.55)] {
+    for (got, clean) in [(sorted.low, 0.485), (sorted.middle, 0.52), (sorted.high, 0.55)] {
         let wanted = 80.0 * 0.92 * clean * 1.17;
         assert!((got / wanted - 1.0).abs() < 0.005, "{got}, not {wanted}");
     }
@@ -170,16 +170,16 @@ fn bands_are_quantiles_of_the_draws() {
 
 #[test]
 fn the_only_uncertain_figure_drives_it_all_and_an_idle_one_nothing() {
-    for figure in FIGURES {
-        let text = uncertain(&known(), figure);
+    for value in FIGURES {
+        let text = uncertain(&known(), value);
         // The diameter sets no mass; the room's regain only what the scale reads.
         let text = set(&text, "lot", "diameter", "{ mean = \"29 µm\", sd = \"1 µm\" }");
         let text = set(&text, "mule", "regain", "{ mean = \"16 %\", sd = \"2 %\" }");
         let result = run(&text, 20_000, 5, 2);
-        let name = format!("{}.{}", figure.0, figure.1);
-        assert_eq!(result.drivers[0].key, name);
-        assert!(result.drivers[0].share > 0.98, "{:?}", result.drivers[0]);
-        for idle in &result.drivers[1..] {
+        let name = format!("{}.{}", value.0, value.1);
+        assert_eq!(result.measure_first[0].key, name);
+        assert!(result.measure_first[0].share > 0.98, "{:?}", result.measure_first[0]);
+        for idle in &result.measure_first[1..] {
             assert!(idle.share < 0.005, "{idle:?}");
         }
     }
@@ -187,9 +187,9 @@ fn the_only_uncertain_figure_drives_it_all_and_an_idle_one_nothing() {
 
 /// For a sum of independent parts the share of each is its part of the variance.
 #[test]
-fn shares_of_two_drivers_are_shares_of_the_variance() {
+fn shares_of_two_values_are_shares_of_the_variance() {
     let likely = run(&known(), 0, 1, 1);
-    let slopes = likely.working("promise.margin").unwrap().sensitivities();
+    let slopes = likely.working("promise.spare").unwrap().sensitivities();
     let slope = |key: &str| slopes.iter().find(|s| s.input == key).unwrap().slope;
     // In points of percent, as the slopes are.
     for (clean, rejects) in [(0.5, 0.5), (1.0, 2.0), (0.5, 2.0)] {
@@ -200,7 +200,7 @@ fn shares_of_two_drivers_are_shares_of_the_variance() {
         let variances =
             [slope("lot.clean") * clean, slope("sort.rejects") * rejects].map(|s| s * s);
         for (key, variance) in ["lot.clean", "sort.rejects"].into_iter().zip(variances) {
-            let share = result.drivers.iter().find(|d| d.key == key).unwrap().share;
+            let share = result.measure_first.iter().find(|d| d.key == key).unwrap().share;
             let wanted = variance / variances.iter().sum::<f64>();
             assert!((share - wanted).abs() < 0.025, "{key}: {share}, not {wanted}");
         }
@@ -210,24 +210,24 @@ fn shares_of_two_drivers_are_shares_of_the_variance() {
 #[test]
 fn swings_go_the_way_of_the_slopes() {
     let result = run(LOT, 20_000, 2, 2);
-    for driver in &result.drivers {
-        let (low, high) = driver.swing;
-        assert_eq!(high > low, driver.key == "lot.clean", "{driver:?}");
-        let (short_low, short_high) = driver.short;
-        if driver.share > 0.02 {
-            assert_eq!(short_high < short_low, high > low, "{driver:?}");
+    for doubt in &result.measure_first {
+        let (low, high) = doubt.swing;
+        assert_eq!(high > low, doubt.key == "lot.clean", "{doubt:?}");
+        let (short_low, short_high) = doubt.short;
+        if doubt.share > 0.02 {
+            assert_eq!(short_high < short_low, high > low, "{doubt:?}");
         }
     }
-    let sum: f64 = result.drivers.iter().map(|d| d.share).sum();
-    assert!((sum - 1.0).abs() < 0.05, "independent figures share the variance: {sum}");
+    let sum: f64 = result.measure_first.iter().map(|d| d.share).sum();
+    assert!((sum - 1.0).abs() < 0.05, "independent values share the variance: {sum}");
 }
 
 #[test]
 fn few_draws_leave_no_figure_out() {
-    for draws in [1, 2, 10, 100] {
-        for d in run(LOT, draws, 3, 1).drivers {
+    for lots in [1, 2, 10, 100] {
+        for d in run(LOT, lots, 3, 1).measure_first {
             let all = [d.share, d.swing.0, d.swing.1, d.short.0, d.short.1];
-            assert!(all.iter().all(|x| x.is_finite()), "{draws} draws: {d:?}");
+            assert!(all.iter().all(|x| x.is_finite()), "{lots} lots: {d:?}");
         }
     }
 }
@@ -242,9 +242,9 @@ fn pieces_average_out_by_the_root_of_their_number() {
     let result = run(&text, n, 6, 2);
     // 240 hanks, each off by 8 %: their sum is off by 8 % of a hank times √240.
     let exact = 0.08 * 240f64.sqrt();
-    let (mean, deviation) = mean_and_deviation(&result.samples.margin);
+    let (mean, deviation) = mean_and_deviation(&result.samples.spare);
     let error = exact / (n as f64).sqrt();
-    assert!((mean - result.margin.likely).abs() < 4.0 * error, "{mean}");
+    assert!((mean - result.spare.planned).abs() < 4.0 * error, "{mean}");
     assert!((deviation - exact).abs() < 4.0 * error / 2f64.sqrt(), "{deviation}, not {exact}");
 }
 
@@ -253,10 +253,13 @@ fn the_lot_that_is_needed_meets_the_promise_as_often_as_asked() {
     let plan = Plan::parse(LOT, "lot.toml").unwrap();
     let n = 10_000;
     for confidence in [0.5, 0.8, 0.95] {
-        let enough = plan.needed(&[], confidence, n, 1, 2, &mut |_| true).unwrap().enough;
+        let enough = plan
+            .needed(&[], confidence, &Run { lots: n, seed: 1, threads: 2 })
+            .unwrap()
+            .greasy_mass;
         let text = set(LOT, "lot", "greasy", &format!("\"{enough:?} kg\""));
-        let chance = |seed| run(&text, n, seed, 2).margin.chance.unwrap();
-        // With the very same draws it is so to a draw; with others within the error of both.
+        let chance = |seed| run(&text, n, seed, 2).spare.chance.unwrap();
+        // With the very same lots it is so to a draw; with others within the error of both.
         assert!((chance(1) - confidence).abs() <= 1.5 / n as f64, "{} for {confidence}", chance(1));
         let error = 4.0 * (2.0 * confidence * (1.0 - confidence) / n as f64).sqrt();
         assert!((chance(77) - confidence).abs() <= error, "{} for {confidence}", chance(77));
@@ -267,7 +270,9 @@ fn the_lot_that_is_needed_meets_the_promise_as_often_as_asked() {
 fn more_confidence_takes_more_wool() {
     let plan = Plan::parse(LOT, "lot.toml").unwrap();
     let enough = |goods: &[(String, u32)], confidence| {
-        plan.needed(goods, confidence, 4000, 1, 2, &mut |_| true).unwrap().enough
+        plan.needed(goods, confidence, &Run { lots: 4000, seed: 1, threads: 2 })
+            .unwrap()
+            .greasy_mass
     };
     let by_confidence: Vec<f64> = [0.1, 0.5, 0.9, 0.99].map(|c| enough(&[], c)).to_vec();
     assert!(by_confidence.is_sorted_by(|a, b| a < b), "{by_confidence:?}");
@@ -279,11 +284,12 @@ fn more_confidence_takes_more_wool() {
 fn a_run_that_is_stopped_gives_no_result() {
     let plan = Plan::parse(LOT, "lot.toml").unwrap();
     for threads in [1, 2, 3] {
-        for draws in [10, 2048, 50_000] {
+        for lots in [10, 2048, 50_000] {
+            let run = Run { lots, seed: 1, threads };
             let mut no = |_: usize| false;
-            let error = plan.run(draws, 1, threads, &mut no).unwrap_err().to_string();
-            assert!(error.contains("stopped") && error.contains(&draws.to_string()), "{error}");
-            assert!(plan.needed(&[], 0.9, draws, 1, threads, &mut no).is_err());
+            let error = plan.run_with(&run, &mut no).unwrap_err().to_string();
+            assert!(error.contains("stopped") && error.contains(&lots.to_string()), "{error}");
+            assert!(plan.needed_with(&[], 0.9, &run, &mut no).is_err());
         }
     }
     // Stopped on the way, after some were done.
@@ -292,7 +298,7 @@ fn a_run_that_is_stopped_gives_no_result() {
         seen.push(done);
         done < 5000
     };
-    assert!(plan.run(50_000, 1, 1, &mut until).is_err());
+    assert!(plan.run_with(&Run { lots: 50_000, seed: 1, threads: 1 }, &mut until).is_err());
     assert!(seen.is_sorted() && *seen.last().unwrap() >= 5000, "{seen:?}");
     assert!(*seen.last().unwrap() < 50_000, "{seen:?}");
 }

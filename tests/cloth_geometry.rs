@@ -9,7 +9,7 @@ use hankwise::prelude::*;
 use hankwise::quantity::{Amount, unit};
 use proptest::prelude::*;
 
-/// A figure in the base unit of its kind.
+/// A value in the base unit of its kind.
 fn amount(x: f64, kind: Kind) -> Amount {
     let name = if kind.base().is_empty() { "fraction" } else { kind.base() };
     Amount { number: x, unit: unit(name, Some(kind)).unwrap() }
@@ -59,7 +59,7 @@ struct Made {
 
 fn made() -> impl Strategy<Value = Made> {
     (0.1..0.9_f64, 0.05..1.2_f64, 0.05..2.0_f64, 0.1..2.0_f64, 0.1..2.0_f64).prop_filter_map(
-        "the heights must share D, and figures that settle nothing are left out",
+        "the heights must share D, and values that settle nothing are omitted",
         |(share, t1, straight1, d1, d2)| {
             let d = d1 + d2;
             let s1 = straight1 * d;
@@ -216,7 +216,7 @@ fn sum_of_diameters() {
 }
 
 /// Question S18: a crimp of 10.26 % is keyed, the printed working gives 9.4 to 9.6 %, the rule with 4/3
-/// gives 10.37 % at density 1.52; the exact figure stands beside it.
+/// gives 10.37 % at density 1.52; the exact value is beside it.
 #[test]
 fn weft_crimp_of_an_examination() {
     let d = |tex: f64| {
@@ -279,7 +279,7 @@ fn sets_that_settle_nothing() {
     assert!(error(&[("warp_set", "9 /cm")]).contains("did you mean 'warp_sett'"));
 }
 
-/// At the edge of what is possible the last figure decides: what is proposed holds there too.
+/// At the edge of what is possible the last value decides: what is proposed holds there too.
 #[test]
 fn a_proposal_at_the_edge_is_accepted() {
     let texts = |crimp: &str| {

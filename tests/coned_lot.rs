@@ -1,6 +1,6 @@
 //! A lot that is wound to cones: the figures of the winder against plain arithmetic.
 
-use hankwise::plan::{Plan, PlanResult, StageResult};
+use hankwise::plan::{Plan, PlanResult, Run, StageResult};
 
 mod lot;
 use lot::known;
@@ -24,7 +24,7 @@ fn plan(after_mule: &[&str]) -> hankwise::Result<Plan> {
 }
 
 fn run(after_mule: &[&str]) -> PlanResult {
-    plan(after_mule).unwrap().run(0, 1, 1, &mut |_| true).unwrap()
+    plan(after_mule).unwrap().run(&Run::planned()).unwrap()
 }
 
 fn stage<'a>(result: &'a PlanResult, name: &str) -> &'a StageResult {

@@ -7,7 +7,7 @@ mod cases;
 use std::collections::BTreeSet;
 
 use cases::cases;
-use hankwise::plan::{PARTS, Plan, PlanResult, STAGES, Stock};
+use hankwise::plan::{PARTS, Plan, PlanResult, Run, STAGES, Stock};
 use proptest::prelude::*;
 
 mod lot;
@@ -120,7 +120,7 @@ prop_compose! {
 
 fn run(text: &str) -> PlanResult {
     let plan = Plan::parse(text, "lot.toml").unwrap_or_else(|e| panic!("{e}\n{text}"));
-    plan.run(0, 1, 1, &mut |_| true).unwrap()
+    plan.run(&Run::planned()).unwrap()
 }
 
 /// What came on less what left, over the rows of the account that `which` picks, part by part.
@@ -187,16 +187,16 @@ proptest! {
     fn backward_undoes_forward(lot in lots(), hanks in 1_u32..400) {
         let text = set(&lot.text, "goods.hank", "promised", &hanks.to_string());
         let plan = Plan::parse(&text, "lot.toml").unwrap();
-        let needed = plan.needed(&[], 0.5, 0, 1, 1, &mut |_| true).unwrap().likely;
+        let needed = plan.needed(&[], 0.5, &Run::planned()).unwrap().planned;
         let result = run(&set(&text, "lot", "greasy", &mass(needed)));
         for good in &result.goods {
-            prop_assert_eq!(good.made, f64::from(good.want.unwrap()), "{}", &good.name);
+            prop_assert_eq!(good.planned, f64::from(good.promised.unwrap()), "{}", &good.name);
         }
-        prop_assert!(result.margin.likely.abs() < 1e-7, "{}", result.margin.likely);
-        prop_assert!(result.is_enough());
+        prop_assert!(result.spare.planned.abs() < 1e-7, "{}", result.spare.planned);
+        prop_assert!(result.planned_enough());
         // A kilogram in ten thousand less is not enough.
         let result = run(&set(&text, "lot", "greasy", &mass(needed * 0.9999)));
-        prop_assert!(!result.is_enough() && result.margin.likely < 0.0);
+        prop_assert!(!result.planned_enough() && result.spare.planned < 0.0);
     }
 }
 
@@ -204,7 +204,7 @@ proptest! {
 fn every_stage_is_tried() {
     let tried: BTreeSet<&str> = ROUTE.into();
     let all: BTreeSet<&str> = STAGES.iter().map(|stage| stage.name).collect();
-    assert_eq!(tried, all, "a new stage goes into ROUTE above, its figures into lots()");
+    assert_eq!(tried, all, "a new stage goes into ROUTE above, its values into lots()");
 }
 
 #[test]

@@ -1,20 +1,20 @@
-//! The first lot against its chain as worked by hand: every figure of that chain to half of its last
+//! The first lot against its chain as worked by hand: every value of that chain to half of its last
 //! printed digit. All data invented.
 
 use std::collections::BTreeMap;
 use std::path::Path;
 
 use hankwise::catalogue;
-use hankwise::plan::{Plan, PlanResult};
+use hankwise::plan::{Plan, PlanResult, Run};
 
 mod lot;
 
 fn likely() -> PlanResult {
     let plan = Plan::load(Path::new("examples/first-lot.toml")).unwrap();
-    plan.run(0, 1, 1, &mut |_| true).unwrap()
+    plan.run(&Run::planned()).unwrap()
 }
 
-/// Half of the last digit of a figure as printed: `44.63`, `2.433e4`.
+/// Half of the last digit of a value as printed: `44.63`, `2.433e4`.
 fn half_digit(printed: &str) -> f64 {
     let (digits, power) = printed.split_once('e').unwrap_or((printed, "0"));
     let decimals = digits.split_once('.').map_or(0, |(_, part)| part.len());
@@ -28,7 +28,7 @@ struct Misses(Vec<String>);
 impl Misses {
     fn check(&mut self, what: &str, got: f64, printed: &str) {
         let expected: f64 = printed.parse().unwrap();
-        // Written so that a NaN misses; a figure may lie on the half itself.
+        // Written so that a NaN misses; a value may lie on the half itself.
         let near = half_digit(printed) + 1e-12 * expected.abs();
         if (got - expected).abs() <= near {
             return;
@@ -45,7 +45,7 @@ impl Drop for Misses {
     }
 }
 
-/// Named figures, with the factor from the base unit to the unit they are printed in.
+/// Named values, with the factor from the base unit to the unit they are printed in.
 fn chain(rows: &[(&str, f64, &str)]) {
     let (result, mut misses) = (likely(), Misses::default());
     for (name, factor, printed) in rows {
@@ -202,13 +202,13 @@ fn warp_weft_and_finished_piece() {
 #[test]
 fn goods() {
     let (result, mut misses) = (likely(), Misses::default());
-    assert_eq!((result.goods[0].name.as_str(), result.goods[0].made), ("throw", 12.0));
-    assert_eq!((result.goods[1].name.as_str(), result.goods[1].made), ("hank", 249.0));
+    assert_eq!((result.goods[0].name.as_str(), result.goods[0].planned), ("throw", 12.0));
+    assert_eq!((result.goods[1].name.as_str(), result.goods[1].planned), ("hank", 249.0));
     misses.check("hank.each", result.working("hank.each").unwrap().value(), "0.08519");
     misses.check("hanks, not rounded", result.goods[1].unrounded, "249.2");
-    assert!(result.is_enough());
+    assert!(result.planned_enough());
     // 240 were promised.
-    misses.check("hanks to spare", result.margin.likely, "9.2");
+    misses.check("hanks to spare", result.spare.planned, "9.2");
 }
 
 #[test]
@@ -232,7 +232,7 @@ fn account_of_the_fibre() {
         ("finish", "0.2066"),
         ("throw", "10.72"),
         ("hank", "21.21"),
-        ("spare yarn", "0.0177"),
+        ("yarn", "0.0177"),
     ];
     for (stage, printed) in by_hand {
         misses.check(stage, rows[stage], printed);
@@ -251,9 +251,9 @@ fn account_of_the_fibre() {
 fn backward() {
     let plan = Plan::parse(lot::LOT, "first-lot.toml").unwrap();
     let goods = [("throw".to_owned(), 12), ("hank".to_owned(), 200)];
-    let needed = plan.needed(&goods, 0.95, 0, 1, 1, &mut |_| true).unwrap();
+    let needed = plan.needed(&goods, 0.95, &Run::planned()).unwrap();
     let mut misses = Misses::default();
-    misses.check("greasy", needed.likely, "69.90");
+    misses.check("greasy", needed.planned, "69.90");
     misses.check("greasy, its working", needed.working.value(), "69.90");
     let recording = needed.working.recording();
     let step = |name: &str| recording.steps[recording.find(name).unwrap()].value;
@@ -265,7 +265,7 @@ fn backward() {
     ] {
         misses.check(name, step(name), printed);
     }
-    // Into the mule what comes out of the card: the third figure of the chain.
+    // Into the mule what comes out of the card: the third value of the chain.
     misses.check("mule.fibre_needed", step("mule.fibre_needed"), "29.91");
 }
 
@@ -292,11 +292,11 @@ fn chance_where_only_the_clean_share_is_uncertain() {
     let plan = Plan::parse(&text, "one-figure.toml").unwrap();
     assert_eq!(plan.given().iter().filter(|g| g.spread.is_open()).count(), 1);
     let n = 40_000;
-    let result = plan.run(n, 5, 2, &mut |_| true).unwrap();
-    assert_eq!(result.draws, n);
+    let result = plan.run(&Run { lots: n, seed: 5, threads: 2 }).unwrap();
+    assert_eq!(result.simulated, n);
 
     // The margin is linear in the clean share: its spread is that of the normal distribution.
-    let margin = &result.samples.margin;
+    let margin = &result.samples.spare;
     let mean = margin.iter().sum::<f64>() / n as f64;
     let sd = (margin.iter().map(|m| (m - mean).powi(2)).sum::<f64>() / (n - 1) as f64).sqrt();
     let (exact_sd, exact_mean) = (14.99, 9.207);
@@ -308,11 +308,11 @@ fn chance_where_only_the_clean_share_is_uncertain() {
     let (chance, exact) = (result.goods[1].chance.unwrap(), 0.730);
     let error = (exact * (1.0 - exact) / n as f64).sqrt();
     assert!((chance - exact).abs() < 4.0 * error + half_digit("0.730"), "chance {chance}");
-    assert!((result.margin.chance.unwrap() - chance).abs() < 1e-12);
+    assert!((result.spare.chance.unwrap() - chance).abs() < 1e-12);
 }
 
 fn run(text: &str) -> PlanResult {
-    Plan::parse(text, "lot.toml").unwrap().run(0, 1, 1, &mut |_| true).unwrap()
+    Plan::parse(text, "lot.toml").unwrap().run(&Run::planned()).unwrap()
 }
 
 /// 1.485 kg of oil are 1.614 L at the 0.92 kg/L that `docs/lot-file.md` names.
@@ -336,5 +336,5 @@ fn only_a_card_that_keeps_something_is_waited_for() {
 #[test]
 fn a_hank_of_a_few_grams_holds_yarn() {
     let small = run(&lot::set(&lot::known(), "goods.hank", "mass", "\"5 g\""));
-    assert!(small.goods.iter().find(|g| g.name == "hank").unwrap().made > 1000.0);
+    assert!(small.goods.iter().find(|g| g.name == "hank").unwrap().planned > 1000.0);
 }

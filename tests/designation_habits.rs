@@ -165,7 +165,7 @@ fn proposals_are_read() {
         let message = message.lines().next().unwrap();
         let Some((_, advice)) = message.split_once("write ") else { continue };
         for proposal in advice.split('\'').skip(1).step_by(2) {
-            // Names of systems and orders, and pieces of a notation, stand in quotes as well.
+            // Names of systems and orders, and pieces of a notation, are in quotes as well.
             if !proposal.contains(|c: char| c.is_ascii_digit())
                 || proposal.starts_with(['S', 't', 'f', ';', '×'])
             {

@@ -120,7 +120,7 @@ fn nothing(words: &str, kind: Option<EntryKind>) -> String {
 fn nothing_found_says_what_would_be() {
     assert!(nothing("ashenhrust", None).contains("Type: hankwise find ashenhurst"));
     assert!(nothing("twist mulitplier", None).contains("'twist multiplier'"));
-    assert!(nothing("xyzzy", None).ends_with("see what there is: hankwise find"));
+    assert!(nothing("xyzzy", None).ends_with("list everything: hankwise find"));
     let table = nothing("xyzzy", Some(EntryKind::Table));
     assert!(
         table.contains("no table has 'xyzzy'") && table.ends_with("hankwise find --kind table")

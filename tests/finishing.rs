@@ -88,7 +88,7 @@ const NAMES: [&str; 9] = [
     "mass_per_area",
 ];
 
-/// Any chain of up to five processes, each with any of its figures left out.
+/// Any chain of up to five processes, each with any of its values left out.
 fn processes() -> impl Strategy<Value = Vec<Said>> {
     let one = (
         proptest::option::of(-0.1..0.4_f64),
@@ -216,7 +216,7 @@ proptest! {
         }
     }
 
-    /// The band of a sample holds every figure that the readings leave possible, and no more.
+    /// The band of a sample holds every value that the readings leave possible, and no more.
     #[test]
     fn a_band_is_what_misreading_can_do(
         pairs in proptest::collection::vec((0.5..2.0_f64, 0.5..1.1_f64), 1..5), off in 0.0..0.02_f64,

@@ -14,7 +14,7 @@ use hankwise::source::source;
 use hankwise::worked::{Arg, Op, Recording};
 use proptest::prelude::*;
 
-/// Narrower than usual, where usual figures have no answer together: formula, input, range.
+/// Narrower than usual, where usual values have no answer together: formula, input, range.
 const TOGETHER: &[(&str, &str, (f64, f64))] = &[
     ("added_irregularity", "cv_before", (0.0, 0.1)),
     ("added_irregularity", "cv_after", (0.15, 0.5)),
@@ -40,7 +40,7 @@ const TOGETHER: &[(&str, &str, (f64, f64))] = &[
     ("capability_ratio", "lower", (0.0, 400_000.0)),
     ("variation_limit", "readings", (2.0, 12.0)),
     ("variation_limit", "chi_square", (3.0, 30.0)),
-    // Ends stand closer than both diameters, or nothing jams; and not closer than their own.
+    // Ends are closer than both diameters, or nothing jams; and not closer than their own.
     ("jam_weft_sett", "warp_sett", (20.0, 30.0)),
     ("jam_weft_sett", "warp_diameter", (0.3, 0.5)),
     ("jam_weft_sett", "weft_diameter", (0.3, 0.5)),
@@ -123,7 +123,7 @@ const TOGETHER: &[(&str, &str, (f64, f64))] = &[
     ("weft_crimp_by_rule", "weft_diameter", (0.3, 0.38)),
 ];
 
-/// A row of inputs in their usual range; `at` says where between its ends each stands.
+/// A row of inputs in their usual range; `at` says where between its ends each is.
 fn row(formula: &Formula, at: &[f64], list: usize) -> Vec<f64> {
     let length: usize = formula.inputs.iter().map(|i| if i.many { 1 + list } else { 1 }).sum();
     (0..length)
@@ -162,7 +162,7 @@ fn sides(recording: &Recording) -> Vec<f64> {
     sides.collect()
 }
 
-/// The greatest figure that came up on the way: what rounding is relative to.
+/// The greatest value that came up on the way: what rounding is relative to.
 fn greatest(recording: &Recording) -> f64 {
     recording.steps.iter().map(|s| s.value.abs()).fold(0.0, f64::max)
 }
@@ -220,7 +220,7 @@ proptest! {
         }
     }
 
-    /// A column of figures gives what its rows give one by one, for lengths about the block.
+    /// A column of values gives what its rows give one by one, for lengths about the block.
     #[test]
     fn columns_give_the_same_bits_as_rows(
         seed in proptest::array::uniform12(0.0..=1.0), one in proptest::array::uniform12(any::<bool>()),
@@ -325,7 +325,7 @@ proptest! {
                 }
             }
             let (wanted, back) = (wanted.unwrap(), (of.evaluate)(&forward));
-            // What cancels on the way is rounded as the greatest figure is.
+            // What cancels on the way is rounded as the greatest value is.
             let (recording, _) = of.record(&forward);
             prop_assert!(
                 (back - wanted).abs() <= 1e-9 * wanted.abs().max(1e-6 * greatest(&recording)),
@@ -394,7 +394,7 @@ fn every_card_is_whole() {
             need(!input.many || next.is_none_or(|n| n.many), format!("{name}: lists come last"));
             need(!input.whole || input.many, format!("{name}: only a list is made of shares"));
             let others = f.inputs.iter().filter(|o| o.name == name || o.symbol == input.symbol);
-            need(others.count() == 1, format!("{name} or '{}' stands twice", input.symbol));
+            need(others.count() == 1, format!("{name} or '{}' appears twice", input.symbol));
             need(input.symbol != f.output.symbol, format!("'{}' is the result too", input.symbol));
         }
     }

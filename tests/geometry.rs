@@ -1,5 +1,5 @@
 //! Diameter, slope of the twist, wraps, strength and evenness: what holds between the formulas,
-//! published answers that take two of them, and how their units are told apart.
+//! published answers that take two of them, and how their units are distinguished.
 
 use hankwise::prelude::*;
 use hankwise::quantity::unit;

@@ -2,7 +2,8 @@
 //!
 //! A row of the glossary is a name with its symbol (– where only results bear it), the kinds of value that
 //! bear it, what it is a name of (`formula`, `calculation`: an input of them; `lot`: a key of a stage in a lot
-//! file; `result`: a result of calculations) and its meaning. Several kinds or uses stand in one cell, with a
+//! file; `result`: a result of calculations; `plan`: a name in the JSON of a plan, which a test in Python
+//! reads) and its meaning. Several kinds or uses are in one cell, with a
 //! space between them. A new meaning gets a row first.
 
 use std::collections::{BTreeMap, BTreeSet};
@@ -42,7 +43,7 @@ fn rows() -> Vec<Row> {
 fn each_name_and_each_meaning_stands_once() {
     let rows = rows();
     for (before, row) in rows.iter().zip(&rows[1..]) {
-        assert!(before.name < row.name, "{} stands before {}", before.name, row.name);
+        assert!(before.name < row.name, "{} is before {}", before.name, row.name);
     }
     let mut meanings = BTreeMap::new();
     for row in &rows {

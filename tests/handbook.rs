@@ -145,7 +145,7 @@ fn wraps_run_as_far_as_their_factors() {
     assert!(table("diameter_factors").about.contains(&said), "{said}");
 }
 
-/// Printed constants are the exact ones to half of the last figure that a hand sum takes, but for
+/// Printed constants are the exact ones to half of the last value that a hand sum takes, but for
 /// what is cut off, and what the Chinese cotton trade takes on purpose.
 #[test]
 fn constants_are_those_of_the_systems() {
@@ -179,7 +179,7 @@ fn folds_in_print_contract_as_printed() {
     }
 }
 
-/// A round figure in print stands for its count within 5 %: else it is a slip of copying.
+/// A round number in print stands for its count within 5 %: else it is a slip of copying.
 #[test]
 fn rounded_counts_are_near_their_counts() {
     for f in &table("rounded_counts").figures {

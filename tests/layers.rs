@@ -25,7 +25,7 @@ const ORDER: &[(&str, &str)] = &[
     ("law", "other laws of chance"),
     ("parts", "wheels and reeds that a mill owns"),
     ("table", "rows as text and HTML"),
-    ("handbook", "what a table of the handbook is; its data stand in the rooms"),
+    ("handbook", "what a table of the handbook is; its data are in the rooms"),
     ("formula", "what a formula is; data: keys of sources, names of cautions"),
     ("calculation", "what a chain of formulas asks and answers, and the ways to run it"),
     ("fibre", "room"),
@@ -107,7 +107,7 @@ fn imports(code: &str, depth: usize) -> Vec<String> {
     found
 }
 
-/// Every import of a top-level module by another, and a file in which it stands.
+/// Every import of a top-level module by another, and a file in which it is.
 fn all_imports() -> BTreeMap<(String, String), PathBuf> {
     let mut all = Vec::new();
     files(Path::new("src"), &mut all);
@@ -141,7 +141,7 @@ fn every_import_points_down() {
             continue;
         };
         if other > own && !EXCEPTIONS.contains(&(from.as_str(), to.as_str())) {
-            wrong.push(format!("{path}: {from} imports {to}, which stands above it"));
+            wrong.push(format!("{path}: {from} imports {to}, which is above it"));
         }
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));

@@ -1,6 +1,6 @@
 //! Bad lot files: each gives one message with file, line and key, what was given and what to write.
 
-use hankwise::plan::Plan;
+use hankwise::plan::{Plan, Run};
 
 mod lot;
 use lot::{LOT, known, line_of, set, unset, without};
@@ -12,7 +12,7 @@ fn message(text: &str) -> String {
     }
 }
 
-/// Refused at the line where `mark` stands, at a key, with every one of the words.
+/// Refused at the line where `mark` is, at a key, with every one of the words.
 fn refused(text: &str, mark: &str, key: &str, words: &[&str]) {
     let message = message(text);
     let place = format!("bad.toml:{}: {key}: ", line_of(text, mark));
@@ -188,7 +188,7 @@ fn nothing_where_something_is_needed() {
 }
 
 #[test]
-fn figures_that_are_impossible_together() {
+fn values_that_are_impossible_together() {
     let k = known();
     let mark = "clean = \"90 %\"";
     refused(
@@ -262,7 +262,7 @@ fn a_route_that_leads_nowhere() {
         &["sort", "vat", "card", "mule", "twister"],
         &["unknown stage 'vat'. Stages: sort, scour"],
     );
-    stage(&["sort", "scour", "scour", "card"], &["'scour' stands twice"]);
+    stage(&["sort", "scour", "scour", "card"], &["'scour' appears twice"]);
     stage(&["sort", "mule", "twister"], &["no yarn without 'card'", "add it"]);
     stage(&[], &["no yarn without 'card'"]);
     stage(&["card", "twister", "mule"], &["'twister' cannot come before 'mule'", "swap them"]);
@@ -277,7 +277,7 @@ fn goods_that_cannot_be_served() {
     let more =
         "[goods.more]\nkind = \"hank\"\nyarn = \"two-fold\"\nmass = \"50 g\"\npromised = 3\n";
     let text = format!("{k}\n{more}");
-    refused(&text, "[goods.more]", "goods.more", &["'hank' takes the rest", "must stand last"]);
+    refused(&text, "[goods.more]", "goods.more", &["'hank' takes the rest", "must be last"]);
     let text = k.replace("[goods.hank]", "[goods.card]");
     refused(&text, "[goods.card]", "goods.card", &["taken", "something else"]);
 }
@@ -294,14 +294,14 @@ fn what_is_not_toml() {
     place(&k.replace("\"80.00 kg\"", "\"80.00 kg"), "greasy = \"80.00", &["greasy"]);
     place(&format!("{k}\n[goods.hat"), "[goods.hat", &["unclosed", "[goods.hat"]);
     let twice = k.replace("vegetable = \"1.5 %\"", "regain = \"1 %\"");
-    place(&twice, "regain = \"1 %\"", &["duplicate", "take one"]);
+    place(&twice, "regain = \"1 %\"", &["duplicate", "remove one of the two"]);
 }
 
 #[test]
 fn goods_that_nobody_named_cannot_be_needed() {
     let plan = Plan::parse(&known(), "bad.toml").unwrap();
     let needed = |goods: &[(String, u32)], confidence| {
-        plan.needed(goods, confidence, 0, 1, 1, &mut |_| true).unwrap_err().to_string()
+        plan.needed(goods, confidence, &Run::planned()).unwrap_err().to_string()
     };
     let message = needed(&[("hanks".to_owned(), 3)], 0.5);
     assert!(message.contains("no goods 'hanks'"), "{message}");

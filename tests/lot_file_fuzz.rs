@@ -1,10 +1,10 @@
-//! Whatever stands in a lot file, nothing panics: it is refused with its place, or the plan holds only
-//! figures that can be.
+//! Whatever is in a lot file, nothing panics: it is refused with its place, or the plan holds only
+//! values that can be.
 
 mod cases;
 
 use cases::cases;
-use hankwise::plan::Plan;
+use hankwise::plan::{Plan, Run};
 use proptest::prelude::*;
 use proptest::sample::{Index, select};
 
@@ -56,7 +56,7 @@ const WORDS: &[&str] = &[
     "\"🧶\"",
 ];
 
-/// A plan that is taken holds only figures that can be.
+/// A plan that is taken holds only values that can be.
 fn takes_or_refuses(text: &str) -> Result<(), TestCaseError> {
     let plan = match Plan::parse(text, "bad.toml") {
         Ok(plan) => plan,
@@ -66,7 +66,7 @@ fn takes_or_refuses(text: &str) -> Result<(), TestCaseError> {
             return Ok(());
         }
     };
-    let result = plan.run(5, 1, 1, &mut |_| true).unwrap();
+    let result = plan.run(&Run { lots: 5, seed: 1, threads: 1 }).unwrap();
     for setting in &result.settings {
         prop_assert!(setting.kind.check(setting.value).is_ok(), "{setting:?}\n{text}");
     }
@@ -74,9 +74,9 @@ fn takes_or_refuses(text: &str) -> Result<(), TestCaseError> {
         prop_assert!(row.stock.total().is_finite(), "{row:?}\n{text}");
     }
     for good in &result.goods {
-        prop_assert!(good.made.is_finite() && good.made >= 0.0, "{good:?}\n{text}");
+        prop_assert!(good.planned.is_finite() && good.planned >= 0.0, "{good:?}\n{text}");
     }
-    prop_assert!(result.margin.likely.is_finite(), "{:?}\n{text}", result.margin);
+    prop_assert!(result.spare.planned.is_finite(), "{:?}\n{text}", result.spare);
     Ok(())
 }
 

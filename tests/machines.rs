@@ -1,4 +1,4 @@
-//! Looms and finishing machines at work: what goes in comes out, whatever the figures; figures in print;
+//! Looms and finishing machines at work: what goes in comes out, whatever the values; values in print;
 //! refusals.
 
 use hankwise::Error;

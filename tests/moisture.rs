@@ -121,7 +121,7 @@ fn an_allowance_is_one_figure_of_a_list() {
     assert_eq!(of("woollen", None).unwrap().to_bits(), 17.0_f64.to_bits());
     assert_eq!(of("wool ASTM", None).unwrap().to_bits(), 13.6_f64.to_bits());
     assert_eq!(of("Polypropylene", Some("eu")).unwrap().to_bits(), 2.0_f64.to_bits());
-    // Both have the same figure, so either will do.
+    // Both have the same value, so either will do.
     assert_eq!(of("polyester", None).unwrap().to_bits(), 1.5_f64.to_bits());
     for (fibre, list, said) in [
         ("wool", None, "'wool, combed' (18.25 %), 'wool, carded' (17 %)"),

@@ -5,7 +5,7 @@ mod cases;
 
 use cases::cases;
 use hankwise::calculation::{Given, Solved};
-use hankwise::plan::{Plan, PlanResult};
+use hankwise::plan::{Plan, PlanResult, Run};
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
@@ -110,7 +110,7 @@ proptest! {
 
 fn first_lot() -> PlanResult {
     let text = include_str!("../examples/first-lot.toml");
-    Plan::parse(text, "lot.toml").unwrap().run(0, 1, 1, &mut |_| true).unwrap()
+    Plan::parse(text, "lot.toml").unwrap().run(&Run::planned()).unwrap()
 }
 
 fn rates(whole: &[(&str, &str)], stages: &[&[(&str, &str)]]) -> Given {
@@ -169,7 +169,7 @@ proptest! {
         }
         for good in &result.goods {
             let of = |what: &str| at(&format!("{}.{what}", good.name));
-            prop_assert!(near(of("cost_per_piece") * good.made, of("cost")));
+            prop_assert!(near(of("cost_per_piece") * good.planned, of("cost")));
             prop_assert!(near(of("price_per_piece") * (1.0 - margin), of("cost_per_piece")));
         }
         // Every number has its working, and it ends in that number.

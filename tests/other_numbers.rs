@@ -11,7 +11,7 @@ use hankwise::quantity::{
 use hankwise::{fibre, mill, yarn};
 use num_dual::{Dual64, DualNum};
 
-/// Neither the trait nor the type is of this crate, so a wrapper stands between them.
+/// Neither the trait nor the type is of this crate, so a wrapper is between them.
 #[derive(Clone, Copy, Debug)]
 struct Dual(Dual64);
 

@@ -2,7 +2,7 @@
 #![allow(clippy::float_cmp)] // what is exact is compared exactly
 
 use hankwise::catalogue;
-use hankwise::plan::{Extent, Plan, load_counts};
+use hankwise::plan::{Extent, Plan, Run, load_counts};
 use hankwise::quantity::counts::{SYSTEMS, System};
 use hankwise::quantity::{
     Definition, Kind, convert, define, parse, parse_as, systems, unit, units,
@@ -199,7 +199,7 @@ direct = true
     for name in ["CC", "cc", "cC"] {
         assert_eq!(unit(name, Some(Kind::LinearDensity)).unwrap().symbol, "combe-cut", "{name}");
     }
-    // As it stands in a lot file.
+    // As it is in a lot file.
     let inner = "[counts.vale-cut]\nlength = \"200 yd\"\nmass = \"1 lb\"\n";
     assert_eq!(load("inner", inner).unwrap()[0].unit.symbol, "vale-cut");
     let message = load("inner-bad", &inner.replace("\"1 lb\"", "26")).unwrap_err();
@@ -284,7 +284,7 @@ fn counts_of_a_lot_file() {
         (Plan::parse(&own, "own.toml").unwrap(), Plan::parse(lot, "lot.toml").unwrap());
     let base = |plan: &Plan| plan.given().iter().find(|g| g.key == "yarn.count").unwrap().base();
     assert_eq!(base(&own), base(&plain));
-    let result = own.run(0, 1, 1, &mut |_| true).unwrap();
+    let result = own.run(&Run::planned()).unwrap();
     assert!(result.report(Extent::All).text().contains(" ten-hank"));
     let bad = format!("{lot}\n[counts.worsted]\nlength = \"3 yd\"\nmass = \"1 lb\"\n");
     let message = Plan::parse(&bad, "bad.toml").unwrap_err().to_string();

@@ -20,7 +20,7 @@ fn near(got: f64, wanted: f64, by: f64) {
 
 /// C. P. Brooks, Cotton Manufacturing, 3rd ed. 1892, Weight of a Piece: 36 in by 36 yd, sixteen square,
 /// 30s and 36s, 38 in in the reed, 38 yd of warp, 25 % of size; 7 lb 2½ oz. He takes the weft at
-/// 37½ in where the reed has 38: his figure for it is the 75/76 of ours.
+/// 37½ in where the reed has 38: his value for it is the 75/76 of ours.
 #[test]
 fn a_piece_of_brooks() {
     let piece = piece(&[

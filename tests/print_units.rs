@@ -1,36 +1,41 @@
 //! Results in the units that the mill thinks in: printed otherwise, the same underneath.
 
-use hankwise::plan::{Extent, Plan, PlanResult};
-use hankwise::quantity::{convert, print::figure};
+use hankwise::plan::{Extent, Plan, PlanResult, Run};
+use hankwise::quantity::{convert, print::significant};
 
 const FIRST: &str = include_str!("../examples/first-lot.toml");
 
 fn run(more: &str) -> PlanResult {
     let plan = Plan::parse(&format!("{FIRST}\n{more}"), "lot.toml").unwrap();
-    plan.run(2_000, 1, 2, &mut |_| true).unwrap()
+    plan.run(&Run { lots: 2_000, seed: 1, threads: 2 }).unwrap()
 }
 
 #[test]
-fn figures_are_printed_in_the_units_asked_for() {
+fn values_are_printed_in_the_units_asked_for() {
     let plain = run("");
     let result = run(concat!(
         "[print]\ncount = \"YSW\"\nmass = \"lb\"\nsmall_mass = \"dr\"\nlength = \"yd\"\n",
         "rate = \"lb/h\"\ntwist = \"tpi\"\ntwist_factor = \"tpi/√YSW\"\nsett = \"ends/in\"\nreed = \"dents/in\"\narea = \"oz/yd²\"\n"
     ));
     let text = result.report(Extent::All).text();
-    let said = |key: &str, from: &str, to: &str| {
+    let lines: Vec<&str> = text.lines().collect();
+    let said = |key: &str, from: &str, to: &str, digits: usize| {
         let setting = plain.settings.iter().find(|s| s.key == key).unwrap();
         let number = convert(setting.value, from, to).unwrap();
-        let line = text.lines().find(|l| l.split_whitespace().any(|word| word == key)).unwrap();
-        assert!(line.contains(&format!("{} {to}", figure(number))), "{key} in {to}: {line}");
+        // The name is on the line below the value.
+        let named = |l: &&str| l.split([' ', ':']).any(|word| word == key);
+        let line = lines[lines.iter().position(named).unwrap() - 1];
+        let printed = format!("{} {to}", significant(number, digits));
+        assert!(line.contains(&printed), "{key} is not {printed}: {line}");
     };
-    said("card.slubbing_count", "tex", "YSW");
-    said("card.check_weight", "kg", "dr");
-    said("oil.oil_mass", "kg", "lb");
-    said("mule.twist", "turns/m", "tpi");
-    said("loom.warp_length", "m", "yd");
-    said("loom.reed", "dents/cm", "dents/in");
-    said("finish.mass_per_area", "g/m²", "oz/yd²");
+    said("card.slubbing_count", "tex", "YSW", 4);
+    // Masses to what a balance reads.
+    said("card.check_weight", "kg", "dr", 3);
+    said("oil.oil_mass", "kg", "lb", 3);
+    said("mule.twist", "turns/m", "tpi", 4);
+    said("loom.warp_length", "m", "yd", 4);
+    said("loom.reed", "dents/cm", "dents/in", 4);
+    said("finish.mass_per_area", "g/m²", "oz/yd²", 4);
     // Columns of kilograms become columns of pounds, in the account too.
     assert!(text.contains("lb at 17 % regain"));
     assert!(text.contains("176.37"), "80 kg are 176.37 lb");

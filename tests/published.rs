@@ -1,7 +1,7 @@
 //! Check values from outside, one row each in `published/*.csv`, and the formulas they exercise.
 //!
 //! A row passes when the answer lies within the row's tolerance of the printed value. The tolerance
-//! is that of the source's figures; only the rounding of the binary arithmetic itself
+//! is that of the source's values; only the rounding of the binary arithmetic itself
 //! ([`ROUNDING`]) is forgiven on top, because many answers lie exactly on a printed half.
 //!
 //! A row may ask for an input instead of the result: that input is `"?"` and the result is given under
@@ -357,7 +357,7 @@ fn rows_are_well_formed() {
             fault("say in bases.tsv what its source is");
         }
         if !(row.tolerance >= 0.0 && row.tolerance.is_finite() && row.expected.is_finite()) {
-            fault("the tolerance or the value is not a figure");
+            fault("the tolerance or the value is not a value");
         }
     }
     for (file, text) in FILES {
@@ -422,7 +422,7 @@ fn half_digit(printed: &str) -> f64 {
     0.5 * 10f64.powi(-i32::try_from(decimals).unwrap())
 }
 
-/// Prints what stands behind each formula; see it with `cargo test -- --nocapture`.
+/// Prints what is behind each formula; see it with `cargo test -- --nocapture`.
 #[test]
 fn coverage() {
     let mut table: BTreeMap<String, BTreeMap<String, usize>> = BTreeMap::new();
@@ -430,7 +430,7 @@ fn coverage() {
     for (file, row) in all() {
         let (grades, wide) = files.entry(file).or_default();
         *grades.entry(row.grade.clone()).or_default() += 1;
-        // Some sources round an intermediate figure; such a row is a weaker check.
+        // Some sources round an intermediate value; such a row is a weaker check.
         *wide += usize::from(row.tolerance > 1.001 * half_digit(&row.printed));
         *table.entry(row.formula).or_default().entry(row.grade).or_default() += 1;
     }

@@ -85,7 +85,7 @@ proptest! {
         prop_assert!((below - share).abs() < 1e-11 && (below + above - 1.0).abs() < 1e-12);
     }
 
-    /// Another unit or another zero moves the figures and changes nothing of what is found.
+    /// Another unit or another zero moves the values and changes nothing of what is found.
     #[test]
     fn charts_do_not_depend_on_the_unit(
         values in proptest::collection::vec(90.0..110.0_f64, 24..=24),

@@ -1,12 +1,12 @@
 //! What the reader is shown is what the program gives.
 
 use hankwise::calculation::flat;
-use hankwise::plan::{Extent, Plan, STAGES};
+use hankwise::plan::{Extent, Plan, Run, STAGES};
 
 #[test]
 fn the_first_screen_in_the_readme_is_a_real_one() {
     let plan = Plan::load("examples/first-lot.toml".as_ref()).unwrap();
-    let result = plan.run(100_000, 1, 2, &mut |_| true).unwrap();
+    let result = plan.run(&Run { lots: 100_000, seed: 1, threads: 2 }).unwrap();
     let screen = result.report(Extent::First).text();
     let readme = include_str!("../README.md");
     let shown = readme.split("```text\n").nth(1).unwrap().split("```").next().unwrap();

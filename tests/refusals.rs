@@ -135,7 +135,7 @@ fn a_count_in_other_capitals_or_with_look_alike_signs() {
 #[test]
 fn a_folded_yarn_where_a_count_is_wanted() {
     use ErrorKind::Notation;
-    let words = ["folded yarn", "2-fold of 24", "'24 worsted'", "ends"];
+    let words = ["folded yarn", "2-fold of 24", "'24 worsted'", "read the folded yarn"];
     for text in ["2/24 worsted", "2/24's worsted", "2/24"] {
         refused(text, Kind::LinearDensity, Notation, &words);
     }
@@ -172,7 +172,7 @@ fn what_cannot_be() {
     refused("Nm -16", Kind::LinearDensity, Range, &["not possible", "more than 0"]);
     refused("120 %", Kind::Fraction, Range, &["120 %", "between 0 % and 100 %"]);
     refused("-5 %", Kind::Fraction, Range, &["−5 %", "between 0 % and 100 %"]);
-    // The limit must not be printed as the very figure that is refused.
+    // The limit must not be printed as the very value that is refused.
     refused("100 %", Kind::TakeUp, Range, &["100 %", "99.9999 %"]);
     let loss = catalogue::formula("mass_after_loss").unwrap();
     let error = loss.answer(&[-1.0, 0.1, 0.0]).unwrap_err();
@@ -208,8 +208,16 @@ fn an_unknown_word_with_a_suggestion() {
     use ErrorKind::{Notation, Unit};
     refused("16 worstd", Kind::LinearDensity, Unit, &["'worstd'", "did you mean 'worsted'?"]);
     refused("16 YSX", Kind::LinearDensity, Unit, &["'YSX'", "did you mean 'YSW'?"]);
-    refused("3 kilo", Kind::Mass, Unit, &["'kilo'", "mass", "did you mean 'kilogram'?"]);
-    refused("10 °X", Kind::Mass, Unit, &["'°X'", "unknown unit", "1 lb 12 oz"]);
+    refused("3 kilogrm", Kind::Mass, Unit, &["'kilogrm'", "mass", "did you mean 'kilogram'?"]);
+    // Another kind, or only somewhat like it, is no help: the units of the kind are.
+    refused("3 stoen", Kind::Mass, Unit, &["did you mean 'stone'?"]);
+    refused("3 stove", Kind::Length, Unit, &["unknown unit", "units of length: m, cm, mm"]);
+    refused_alone("3 C", Unit, &["unknown unit 'C'; write one such as"]);
+    refused_alone("3 cwt", Unit, &["'imp cwt' (112 lb) or 'US cwt' (100 lb)"]);
+    let error = convert(3.0, "kg", "tex").unwrap_err();
+    let count = "units of mass: kg, g, mg, t, lb; a count takes a length and a mass: see count_of";
+    says(&error, Unit, &["cannot convert a mass to 'tex', a unit of linear density", count]);
+    refused("10 °X", Kind::Mass, Unit, &["'°X'", "unknown unit", "units of mass: kg"]);
     refused("10 °C", Kind::Mass, Unit, &["'°C'", "temperature", "1 lb 12 oz"]);
     refused_alone("16 yorkshre", Unit, &["did you mean 'yorkshire'?"]);
     let error = catalogue::formula("twist_factr").unwrap_err();
@@ -217,7 +225,7 @@ fn an_unknown_word_with_a_suggestion() {
 }
 
 #[test]
-fn figures_that_cannot_be_read() {
+fn values_that_cannot_be_read() {
     use ErrorKind::Notation;
     refused("1,5 kg", Kind::Mass, Notation, &["'1,5 kg'", "decimal mark", "point", "1,250"]);
     refused("0,5 kg", Kind::Mass, Notation, &["decimal mark", "point"]);

@@ -22,7 +22,7 @@ fn ends(all: &Solved, key: &str) -> f64 {
 }
 
 /// Square cloth of woollen 100 tex, threads in a centimetre: worked out by hand from the printed and
-/// the remembered constants, to four figures.
+/// the remembered constants, to four digits.
 #[test]
 fn the_comparison_of_the_theories() {
     let expected = [

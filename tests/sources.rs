@@ -110,9 +110,10 @@ fn a_usual_range_is_shown_with_its_basis() {
     let place = card.inputs.iter().position(|input| input.name == "ends").unwrap();
     let warning = card.unusual_at(place, card.inputs.len(), 900.0).unwrap();
     assert!(warning.ends_with("is 4 to 200 (from memory, unchecked)"), "{warning}");
-    let text = catalogue::calculation("mule").unwrap().text();
+    let text = catalogue::calculation("mule").unwrap().description();
     assert!(text.contains("usually 75 % to 90 % (from memory, unchecked)"), "{text}");
-    let text = catalogue::calculation("skein_count").map(hankwise::calculation::Calculation::text);
+    let text =
+        catalogue::calculation("skein_count").map(hankwise::calculation::Calculation::description);
     assert!(text.is_ok_and(|text| text.contains("skein method (standard or law)")));
     let card = catalogue::formula("twist_factor").unwrap();
     let warning = card.unusual_at(0, card.inputs.len(), 1e9).unwrap();

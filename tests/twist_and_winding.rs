@@ -94,7 +94,7 @@ proptest! {
         prop_assert!(near(knots + 1.0, packages));
     }
 
-    /// Every whole number stays itself, however the binary figures round.
+    /// Every whole number stays itself, however the binary values round.
     #[test]
     fn whole_numbers_stay(n in 1_u32..5000, tex in 20.0..1000.0, metres in 50.0..1000.0) {
         let mass = Mass::base(f64::from(n) * tex * metres * 1e-6);
@@ -193,7 +193,7 @@ fn the_constant_is_counted_against_the_power() {
 
 /// What these trades do every day is not called unusual.
 #[test]
-fn everyday_figures_are_usual() {
+fn everyday_values_are_usual() {
     for (name, row, who) in [
         ("fold_alike", &[14.0 / 9.0, 2.0, 0.02][..], "a throwster folds 13/15 denier"),
         ("twist_factor", &[3500.0, 3.1], "crêpe of two such ends"),

@@ -4,7 +4,7 @@ use hankwise::cloth::{Face, Threads, Weave};
 use hankwise::prelude::*;
 use proptest::prelude::*;
 
-/// The path of a class, without what stands round it.
+/// The path of a class, without what is round it.
 fn path<'s>(svg: &'s str, class: &str) -> &'s str {
     let start = format!("class=\"{class}\" d=\"");
     let from = svg.find(&start).unwrap_or_else(|| panic!("no {class}")) + start.len();

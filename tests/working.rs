@@ -43,7 +43,7 @@ fn the_working_without_an_inverse_says_what_was_found() {
     let found = lines.iter().find(|line| line.name == "held_up").unwrap();
     assert!((found.value - 2.0).abs() < 1e-9);
     assert_eq!(found.origin, "found so that lot_loss is 10 %");
-    // A share is shown as one, and the origin stands where the unit is changed too.
+    // A share is shown as one, and the origin is where the unit is changed too.
     let given = ["40 kg", "1 %", "2 kg"].map(|text| parse(text).unwrap());
     let working = f.solve_working(1, &wanted, None, &given, &[]).unwrap();
     assert!(working.text().contains("found so that lot_loss is 10 %"), "{}", working.text());
@@ -51,7 +51,7 @@ fn the_working_without_an_inverse_says_what_was_found() {
 }
 
 #[test]
-fn no_one_working_where_several_figures_fit() {
+fn no_one_working_where_several_values_fit() {
     let f = catalogue::formula("clean_yield_customs").unwrap();
     let given = ["50 %", "1 %"].map(|text| parse(text).unwrap());
     let error = f.solve_working(1, &parse("42.5 %").unwrap(), None, &given, &[]).unwrap_err();

@@ -40,7 +40,7 @@ def chart_figure(chart: Chart) -> Any:
 
 
 def _lines(axes: Any, chart: Chart, places: list[int]) -> None:
-    """Centre and limits, each with its figure at the right end."""
+    """Centre and limits, each with its value at the right end."""
     low, high = chart.limits
     lines = [("centre", chart.centre, "-"), ("upper", high, "--"), ("lower", low, "--")]
     for name, level, style in lines:

@@ -169,7 +169,7 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
         warnings.simplefilter("ignore", hw.RangeWarning)
         also = {unit: run(**inputs).to(unit) for unit in args.units}
     if args.workbook is not None:
-        working.to_sheet(args.workbook)
+        working.to_workbook(args.workbook)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.json:
         numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}

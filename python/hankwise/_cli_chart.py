@@ -80,7 +80,7 @@ def _column(path: Path, name: str | None) -> list[float]:
     except ValueError:
         return values
     raise hw.NotationError(
-        f"{path}: '{name}' stands where the header should be; write the name of the column above"
+        f"{path}: '{name}' is where the header should be; write the name of the column above"
     )
 
 

@@ -22,7 +22,7 @@ def add(commands: Any, own: argparse.ArgumentParser) -> None:
         "find",
         parents=[own],
         help="search formulas, calculations, tables, counts, units and everything else",
-        description="Search everything; without words, list what there is. The name of a table "
+        description="Search everything; without words, list everything. The name of a table "
         "prints the table, with words the rows that have them.",
     )
     find.add_argument("words", nargs="*", default=[], metavar="WORD", help="words to look for")
@@ -61,7 +61,7 @@ def _table(name: str, words: str, args: argparse.Namespace) -> None:
             "name": table.name,
             "title": table.title,
             "about": table.about,
-            "figures": rows.records(),
+            "rows": rows.records(),
         }
         print(json.dumps(parts, ensure_ascii=False, indent=1))
     if not len(rows):

@@ -7,14 +7,14 @@ from hankwise._hankwise import HandbookTable, _table, _tables
 
 
 class Handbook(_Fixed, dict[str, HandbookTable]):
-    """The handbook: tables of figures that no formula gives, by name; shows what there is.
+    """The handbook: tables of values that no formula gives, by name; shows a list of them.
 
     >>> import hankwise as hw
     >>> hw.handbook["fibre_densities"].find("wool dry")[0].low
     <density: 1.3 g/cm³>
     """
 
-    _own = "keep figures of your own beside it"
+    _own = "keep values of your own beside it"
     _kind = "table"
 
     def __reduce__(self) -> tuple[type[Handbook], tuple[dict[str, HandbookTable]]]:

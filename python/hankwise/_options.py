@@ -89,7 +89,6 @@ def _parser() -> argparse.ArgumentParser:
     plan.add_argument(
         "--confidence",
         type=_share,
-        default=0.95,
         metavar="SHARE",
         help="with --needed: how sure to be (default 95 %%)",
     )
@@ -213,7 +212,7 @@ def _parser() -> argparse.ArgumentParser:
 
 
 def read(argv: Sequence[str]) -> argparse.Namespace:
-    """Read the command line; inputs and words may stand before and after the options."""
+    """Read the command line; inputs and words may be before and after the options."""
     parser = _parser()
     # An ASCII locale hands over the bytes of a ½ one by one.
     args, more = parser.parse_known_args(

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 
 def blank(width: float, height: float) -> Any:
-    """Give an empty figure that a notebook shows by itself, its sides in inches."""
+    """Give an empty picture that a notebook shows by itself, its sides in inches."""
     try:
         from matplotlib.figure import Figure
     except ImportError as error:
@@ -23,7 +23,7 @@ def blank(width: float, height: float) -> Any:
         ) from error
 
     class Picture(Figure):
-        """A figure that a notebook shows by itself."""
+        """A picture that a notebook shows by itself."""
 
         def _repr_png_(self) -> bytes:
             import io
@@ -42,7 +42,7 @@ def write(draw: Callable[[], Any], path: Path) -> None:
     figure = draw()
     import matplotlib
 
-    # The same bytes from the same figures: no date, fixed names inside the SVG; text stays text.
+    # The same bytes from the same values: no date, fixed names inside the SVG; text stays text.
     with matplotlib.rc_context({"svg.hashsalt": "hankwise", "svg.fonttype": "none"}):
         part = path.with_name(f".{path.stem}.part{path.suffix}")
         try:
@@ -70,9 +70,7 @@ def plan_figure(result: PlanResult) -> Any:
     left, right = figure.subplots(1, 2, width_ratios=(3, 2))
     _stages(left, result)
     _promise(right, result)
-    figure.suptitle(
-        f"{result.name}: {result.answer.split('. ')[0].capitalize()}", fontweight="bold"
-    )
+    figure.suptitle(f"{result.name}\n{result.answer}", fontweight="bold")
     return figure
 
 
@@ -80,12 +78,12 @@ def _stages(axes: Any, result: PlanResult) -> None:
     stages = list(result.stages)
     greasy, fibre = result.intake
     stated = 1 + result.stated_regain
-    names = ["greasy", *(s["name"] for s in stages)]
+    names = ["intake", *(s["name"] for s in stages)]
     planned = [fibre * stated, *(s["planned"] for s in stages)]
-    scale = [greasy, *(s["scale_reads"] for s in stages)]
+    scale = [greasy, *(s["on_scale"] for s in stages)]
     places = range(len(names))
     axes.bar(
-        places, scale, width=0.8, color="0.90", edgecolor="0.55", label="as the scale reads it"
+        places, scale, width=0.8, color="0.90", edgecolor="0.55", label="on the scale, planned"
     )
     axes.bar(
         places,
@@ -95,12 +93,12 @@ def _stages(axes: Any, result: PlanResult) -> None:
         edgecolor="0.25",
         label=f"fibre at {100 * result.stated_regain:.0f} % regain, planned",
     )
-    if result.draws:
-        low = [s["likely"] - s["low"] for s in stages]
-        high = [s["high"] - s["likely"] for s in stages]
+    if result.simulated:
+        low = [s["middle"] - s["low"] for s in stages]
+        high = [s["high"] - s["middle"] for s in stages]
         axes.errorbar(
             places[1:],
-            [s["likely"] for s in stages],
+            [s["middle"] for s in stages],
             yerr=[low, high],
             fmt="none",
             ecolor="black",
@@ -108,7 +106,7 @@ def _stages(axes: Any, result: PlanResult) -> None:
             capsize=4,
             label="in 9 lots of 10",
         )
-    # The figures stand below the bands.
+    # The masses are written below the bands.
     below = [planned[0], *(s["low"] if s["low"] is not None else s["planned"] for s in stages)]
     for place, mass, under in zip(places, planned, below, strict=True):
         axes.annotate(
@@ -123,7 +121,7 @@ def _stages(axes: Any, result: PlanResult) -> None:
         )
     axes.set_xticks(list(places), names, rotation=35, ha="right")
     axes.set_ylabel("kg")
-    axes.set_title("What comes out at each stage", fontsize=10)
+    axes.set_title("Fibre out of each stage", fontsize=10)
     axes.spines[["top", "right"]].set_visible(False)
     axes.legend(frameon=False, fontsize=8)
 
@@ -131,23 +129,21 @@ def _stages(axes: Any, result: PlanResult) -> None:
 def _promise(axes: Any, result: PlanResult) -> None:
     import numpy as np
 
-    good = result.margin["good"]
-    row = next(g for g in result.goods if g["name"] == good)
     axes.spines[["top", "right", "left"]].set_visible(False)
     axes.set_yticks([])
-    margin = result.samples["margin"]
-    if margin.size == 0:
-        planned = result.margin["planned"]
+    spare = result.samples["spare"]
+    if spare.size == 0:
+        planned = result.spare["planned"]
         axes.axvline(0, color="black", linewidth=1.6)
         axes.plot([planned], [0.5], "D", color="black")
         axes.annotate("planned", (planned, 0.5), (0, 10), textcoords="offset points", ha="center")
         axes.set_ylim(0, 1)
     else:
-        whole = np.floor(margin + 1e-9)
+        whole = np.floor(spare + 1e-9)
         low, high = np.percentile(whole, [0.05, 99.95])
         step = max(1.0, np.ceil((high - low) / 45))
         edges = np.arange(low - step, high + 2 * step, step)
-        # An edge stands at the promise, so that no bar is half short and half enough.
+        # An edge is at the promise, so that no bar is half short and half enough.
         edges = edges - (edges[0] % step)
         counts, edges = np.histogram(whole, edges)
         short = edges[:-1] < 0
@@ -189,11 +185,8 @@ def _promise(axes: Any, result: PlanResult) -> None:
             va="top",
             ha="right",
         )
-    promised = " and ".join(
-        f"{g['promised']} × {g['name']}" for g in result.goods if g["promised"] is not None
-    )
-    axes.set_xlabel(f"pieces of '{good}' to spare (short: below 0)")
-    axes.set_title(f"Against the promise: {promised or row['name']}", fontsize=10)
+    axes.set_xlabel(result._spare_label)
+    axes.set_title("Simulated lots against the promise" if spare.size else "Planned", fontsize=10)
 
 
 def save(result: PlanResult, path: Path) -> None:

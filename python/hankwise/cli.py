@@ -6,6 +6,7 @@ import argparse
 import json
 import math
 import os
+import re
 import sys
 import time
 import warnings
@@ -46,11 +47,11 @@ def _goods(text: str) -> dict[str, int]:
         name, count = name.strip(), count.strip()
         if not (sign and name and count.isascii() and count.isdigit()):
             raise hw.NotationError(
-                f"--needed {text}: '{part.strip()}' does not name goods and how many, "
-                "a whole number from 0 up; write hank=200,throw=12"
+                f"--needed {text}: '{part.strip()}' must be goods and a whole number from 0 up, "
+                "such as hank=200,throw=12"
             )
         if name in goods:
-            raise hw.NotationError(f"--needed {text}: '{name}' stands twice; write it once")
+            raise hw.NotationError(f"--needed {text}: '{name}' appears twice; write it once")
         if len(count) > 9:
             raise hw.RangeError(f"--needed {text}: {count} is more than any lot makes")
         goods[name] = int(count)
@@ -64,10 +65,13 @@ def _plan(args: argparse.Namespace) -> None:
             "--needed plans backward and prints its own working; run --working, --workbook, "
             "--lot-sheet and --picture without --needed"
         )
+    if args.confidence is not None and args.needed is None:
+        raise hw.NotationError("--confidence says how sure --needed is to be; write --needed too")
     plan = hw.plan.load(args.lot)
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
-        needed = plan.needed(goods, args.confidence, args.lots, args.seed, progress=_progress())
+        sure = 0.95 if args.confidence is None else args.confidence
+        needed = plan.needed(goods, sure, args.lots, args.seed, progress=_progress())
         text = needed.to_json() if args.json else f"{needed}\n\n{needed.working}"
         print(text.rstrip("\n"))
         return
@@ -79,15 +83,15 @@ def _plan(args: argparse.Namespace) -> None:
         save(result, Path(path))
         print(f"picture: {path}", file=sys.stderr)
     if args.workbook is not None:
-        result.to_sheet(args.workbook)
+        result.to_workbook(args.workbook)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.lot_sheet is not None:
-        result.to_html(args.lot_sheet)
+        result.to_lot_sheet(args.lot_sheet)
         print(f"lot sheet: {args.lot_sheet}", file=sys.stderr)
     if args.working is not None:
         working = result.working(args.working)
         text = f"{args.working} = {working.answer}\n\n{working}".rstrip("\n")
-        print(as_json(working, figure=args.working) if args.json else text)
+        print(as_json(working, result=args.working) if args.json else text)
     elif args.json:
         print(result.to_json())
     else:
@@ -237,6 +241,21 @@ def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
     )
 
 
+# What Python offers, and the command that does the same.
+_COMMANDS = (
+    (re.compile(r"hankwise\.yarn\.parse\('(.+?)'\)"), r"hankwise yarn '\1'"),
+    (re.compile(r"weight_band\('(.+?)'\) gives"), r"hankwise find '\1' gives"),
+)
+
+
+def _said(error: BaseException) -> str:
+    """Give a message in the words of the command line."""
+    message = str(error.args[0]) if isinstance(error, KeyError) else str(error)
+    for python, command in _COMMANDS:
+        message = python.sub(command, message)
+    return message
+
+
 def main(argv: Sequence[str] | None = None) -> int:
     """Run a command; gives 0, or 1 where something given was wrong, or 130 where it was stopped."""
     # The trade's signs (½, √, ×) on a terminal of any encoding.
@@ -266,11 +285,8 @@ def main(argv: Sequence[str] | None = None) -> int:
     except BrokenPipeError:
         # Whoever read has enough, as in `hankwise plan … | head`; nothing is left to flush.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-    except (hw.HankwiseError, TypeError, UnicodeError, OSError) as error:
-        print(f"hankwise: {error}", file=sys.stderr)
-        return 1
-    except KeyError as error:
-        print(f"hankwise: {error.args[0]}", file=sys.stderr)
+    except (hw.HankwiseError, TypeError, UnicodeError, OSError, KeyError) as error:
+        print(f"hankwise: {_said(error)}", file=sys.stderr)
         return 1
     except KeyboardInterrupt:
         print("\nhankwise: stopped", file=sys.stderr)

@@ -38,7 +38,7 @@ def brierley_sett(
     brierley_constant: _Plain,
     count: _Measure,
 ) -> Quantity:
-    """The closest sett of a square cloth by Brierley.
+    """The maximum sett of a square cloth by Brierley.
 
     Fᵐ = exp(m × ln(F)); Y = 496,054.648 / T; n_q = Fᵐ × √k × √Y / 2.54
 
@@ -55,7 +55,7 @@ def brierley_weft_sett(square_sett: _Measure, warp_sett: _Measure) -> Quantity:
 
     n₂ = n_q^1.66666667 × n₁^(−0.666666667)
 
-    square_sett: closest sett of the square cloth
+    square_sett: maximum sett of the square cloth
     warp_sett: ends
     """
 
@@ -70,7 +70,7 @@ def brierley_weft_sett_unlike(
 
     a = 0.666666667 × √(T₁ / T₂); n₂ = n_q × exp(a × ln(n_q / n₁))
 
-    square_sett: closest sett of the square cloth
+    square_sett: maximum sett of the square cloth
     warp_sett: ends
     warp_count: count of the warp
     weft_count: count of the weft
@@ -331,7 +331,7 @@ def crown_height(wave_height: _Measure, yarn_diameter: _Measure) -> Quantity:
 
 @_as_formula
 def curvature_sett(side_by_side: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity:
-    """The closest sett of a weave by the curvature of the threads, for a square cloth of like
+    """The maximum sett of a weave by the curvature of the threads, for a square cloth of like
     yarns.
 
     n_m = D × R / (R + 0.732050808 × I)
@@ -348,7 +348,7 @@ def curvature_sett_unlike(
     repeat: _Plain,
     intersections: _Plain,
 ) -> Quantity:
-    """The closest sett of one system by curvature, where the other is of another yarn.
+    """The maximum sett of one system by curvature, where the other is of another yarn.
 
     p = 0.866025404 × (1 / D₁ + 1 / D₂); n_m = R / ((R − I) / D₁ + I × p)
 
@@ -574,7 +574,7 @@ def hanks_of_weft(
 
 @_as_formula
 def heald_density(reed_sett: _Measure, ends_on_shaft: _Plain, repeat: _Plain) -> Quantity:
-    """How close the heddles stand on a shaft.
+    """How close the heddles are on a shaft.
 
     h = n_r × R_s / R
 
@@ -936,7 +936,7 @@ def mass_per_area_of_threads(sett: _Measure, count: _Measure, crimp: _Plain) -> 
 
 @_as_formula
 def maximum_sett(side_by_side: _Measure, repeat: _Plain, intersections: _Plain) -> Quantity:
-    """The closest sett of a weave by diameters and intersections, for a square cloth.
+    """The maximum sett of a weave by diameters and intersections, for a square cloth.
 
     n_m = D × R / (R + I)
 
@@ -952,7 +952,7 @@ def maximum_sett_from_wraps(
     repeat: _Plain,
     intersections: _Plain,
 ) -> Quantity:
-    """The closest sett from wraps: these are fewer than diameters.
+    """The maximum sett from wraps: these are fewer than diameters.
 
     n_m = w / c × R / (R + I)
 
@@ -969,7 +969,7 @@ def maximum_sett_unlike(
     repeat: _Plain,
     intersections: _Plain,
 ) -> Quantity:
-    """The closest sett of one system by diameters and intersections, where the other is of another
+    """The maximum sett of one system by diameters and intersections, where the other is of another
     yarn.
 
     n_m = R / (R / D₁ + I / D₂)
@@ -990,7 +990,7 @@ def milasius_firmness(
     warp_sett: _Measure,
     weft_sett: _Measure,
 ) -> Quantity:
-    """Firmness of a cloth by Milašius: 1 would be the closest that round threads allow.
+    """Firmness of a cloth by Milašius: 1 would be the densest that round threads allow.
 
     a = 0.666666667 × √(T₁ / T₂); S = exp((ln(n₂) + a × ln(n₁)) / (1 + a)); φ = 0.00618038723 / P
     × √(T_m / ρ) × S
@@ -1314,12 +1314,12 @@ def sett_in_reed(reed: _Measure, ends_per_dent: _Plain) -> Quantity:
 
 @_as_formula
 def share_of_maximum(sett: _Measure, maximum_sett: _Measure) -> Quantity:
-    """How much of the closest sett a sett is.
+    """A sett as a share of the maximum.
 
     s = n / n_m
 
     sett: sett
-    maximum_sett: closest sett by a theory
+    maximum_sett: maximum sett by a theory
     """
 
 @_as_formula
@@ -1436,7 +1436,7 @@ def taylor_crimp(
 
 @_as_formula
 def taylor_plain_sett(side_by_side: _Measure, taylor_allowance: _Plain) -> Quantity:
-    """The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little
+    """The maximum sett of a balanced plain cloth by Taylor: half of the diameters and a little
     more.
 
     n_m = D / 2 × (1 + a)
@@ -1666,11 +1666,11 @@ def weft_yarn_length(weft_per_piece: _Measure, pieces: _Plain, weft_waste: _Plai
 
 @_as_formula
 def working_sett(maximum_sett: _Measure, sett_share: _Plain) -> Quantity:
-    """The sett to weave, as a share of the closest.
+    """The sett to weave, as a share of the maximum.
 
     n = n_m × s
 
-    maximum_sett: closest sett by a theory
+    maximum_sett: maximum sett by a theory
     sett_share: share of it
     """
 

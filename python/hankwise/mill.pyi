@@ -673,7 +673,7 @@ def hanks_of_spindle(
 
 @_as_formula
 def head_time(head_turns: _Plain, head_speed: _Measure) -> Quantity:
-    """Time that the carriage stands at the head for the turns put in there.
+    """Time that the carriage is at the head for the turns put in there.
 
     τ_h = z_h / (60 × n)
 
@@ -1299,7 +1299,7 @@ def section_warping_time(
 
 @_as_formula
 def sett_from_ends(ends: _Plain, warp_width: _Measure) -> Quantity:
-    """How close the ends of a warp stand, from their number and its width.
+    """How close the ends of a warp are, from their number and its width.
 
     n = N / (100 × B_w)
 
@@ -2372,7 +2372,7 @@ def loom(
     efficiency: efficiency, with every stop in it
     stop_rate: stops in a time of running
     stops_per_100000_picks: stops in a hundred thousand picks
-    stop_time: time that the loom stands for a stop
+    stop_time: time that the loom is stopped for a stop
     weft_sett: picks in the cloth off the loom
     reed_width: width in the reed
     weft_count: count of the weft

@@ -1,9 +1,9 @@
-"""Plans: a lot file in, what it makes, what to set and how sure it is.
+"""Plans: what a lot makes, what to set and how sure that is, from a lot file.
 
 >>> import hankwise as hw
 >>> plan = hw.plan.load("examples/first-lot.toml")
->>> result = plan.run(draws=1000, seed=1)
->>> result.enough
+>>> result = plan.run(lots=1000, seed=1)
+>>> result.planned_enough
 True
 """
 

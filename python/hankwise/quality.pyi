@@ -151,7 +151,7 @@ def mean_upper_limit(mean: _Plain, sd_multiple: _Plain, sd: _Plain, readings: _P
 
 @_as_formula
 def outlier_limit(readings: _Plain, student_t: _Plain) -> Quantity:
-    """How far the reading farthest out of several may stand from the mean, in standard deviations,
+    """How far the reading farthest out of several may be from the mean, in standard deviations,
     before chance hardly explains it.
 
     G_c = (n − 1) / √n × √(t × t / (n − 2 + t × t))
@@ -162,7 +162,7 @@ def outlier_limit(readings: _Plain, student_t: _Plain) -> Quantity:
 
 @_as_formula
 def outlier_ratio(reading: _Plain, mean: _Plain, sd: _Plain) -> Quantity:
-    """How far a reading stands from the mean, in standard deviations.
+    """How far a reading is from the mean, in standard deviations.
 
     G = greater of (x − x̄, −(x − x̄)) / s
 

@@ -621,12 +621,12 @@ def mean_by_mass(counts: _Measures) -> Quantity:
 
 @_as_formula
 def mean_by_share(shares: _Plains, values: _Plains) -> Quantity:
-    """Mean of figures by the shares of their parts in a whole.
+    """Mean of values by the shares of their parts in a whole.
 
     x_m = p₁ × x₁ + p₂ × x₂
 
     shares: share of each part
-    values: figure of each part
+    values: value of each part
     """
 
 @_as_formula
@@ -707,7 +707,7 @@ def packing_fraction(yarn_diameter: _Measure, count: _Measure, fibre_density: _M
 
 @_as_formula
 def peirce_diameter(count: _Measure) -> Quantity:
-    """Diameter of a cotton yarn by Peirce's round figure: an inch over 28 times the root of the
+    """Diameter of a cotton yarn by Peirce's round number: an inch over 28 times the root of the
     count.
 
     N = 590.541247 / T; d = 25.4 / (28 × √N)

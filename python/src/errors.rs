@@ -24,9 +24,9 @@ create_exception!(
     HankwiseError,
     "A text cannot be read as what it should be."
 );
-create_exception!(hankwise, RangeError, HankwiseError, "A figure is impossible.");
+create_exception!(hankwise, RangeError, HankwiseError, "A value is impossible.");
 create_exception!(hankwise, PlanError, HankwiseError, "A plan or its lot file is wrong.");
-create_exception!(hankwise, RangeWarning, PyUserWarning, "A figure is outside its usual range.");
+create_exception!(hankwise, RangeWarning, PyUserWarning, "A value is outside its usual range.");
 
 /// The class of a wrong call: what was written cannot be read as one, and Python has `TypeError` for that.
 fn call_error(py: Python<'_>) -> PyResult<&Bound<'_, PyType>> {

@@ -78,16 +78,14 @@ impl Formula {
             )));
         };
         let Given::One(wanted, wanted_text) = one(&wanted, card.output.kind)? else {
-            return Err(PyTypeError::new_err(
-                "solve takes one figure for the result, not an array",
-            ));
+            return Err(PyTypeError::new_err("solve takes one value for the result, not an array"));
         };
         let bound = self.bind(&PyTuple::empty(py), Some(&others), Some(unknown))?;
         let (mut given, mut typed) = (Vec::new(), Vec::new());
         for one in self.read(&bound)?.given {
             let Given::One(amount, text) = one else {
                 return Err(PyTypeError::new_err(
-                    "solve takes one figure for each input, not arrays",
+                    "solve takes one value for each input, not arrays",
                 ));
             };
             given.push(amount);

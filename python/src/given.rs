@@ -203,9 +203,12 @@ fn described<'py>(
             shown(what)
         ))
     };
-    // Where one thing has to be given of each, its value may stand alone: {"hank": "100 g"}.
+    // Where one thing is asked of each, or the first alone has to be given, its value may stand alone:
+    // {"hank": "100 g"}.
     let asked = || names.iter().filter(|item| Some(item.name()) != list.label);
-    let only = the_only(asked().filter(|item| item.is_needed())).or_else(|| the_only(asked()));
+    let needed = the_only(asked().filter(|item| item.is_needed()));
+    let first = asked().next().map(Item::name);
+    let only = needed.filter(|name| first == Some(name)).or_else(|| the_only(asked()));
     let dict = |fields: &Bound<'py, PyAny>| -> PyResult<Bound<'py, PyDict>> {
         if fields.is_none() {
             return Ok(PyDict::new(py));

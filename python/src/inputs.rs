@@ -175,7 +175,7 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
         if given.kind != kind && has_a_base(given.kind) && has_a_base(kind) {
             return Err(UnitError::new_err(format!(
                 "a {} was given for a {}: the two are shares of different things; turn one into the \
-                 other by a formula, or write the figure that is meant as a text, like '{}'",
+                 other by a formula, or write the value that is meant as a text, like '{}'",
                 given.kind.words(),
                 kind.words(),
                 kind.example()

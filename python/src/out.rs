@@ -39,7 +39,7 @@ pub(crate) fn write<'py>(
     let overlap = || numpy()?.getattr("shares_memory")?.call1((&given, &out))?.is_truthy();
     if !same && !apart(&given, &out) && overlap()? {
         return Err(NotationError::new_err(
-            "out and the values overlap in part, so figures would be overwritten before they are \
+            "out and the values overlap in part, so values would be overwritten before they are \
              read; give the values themselves as out, or an array of its own",
         ));
     }

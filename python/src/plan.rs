@@ -34,8 +34,8 @@ pub(crate) fn cores() -> usize {
     std::thread::available_parallelism().map_or(1, std::num::NonZero::get)
 }
 
-/// Runs something long without the interpreter's lock; Ctrl-C stops it, `progress` is told how many
-/// of how many are done.
+/// Runs something long without the interpreter's lock; Ctrl-C stops it. `progress` is called with how
+/// many of how many are done.
 fn long<T: Send>(
     py: Python<'_>,
     total: usize,
@@ -60,7 +60,7 @@ fn long<T: Send>(
         return Err(error);
     }
     let result = result.or_raise()?;
-    // Another thread may have made the last draws.
+    // Another thread may have simulated the last lots.
     if last < total {
         tell(py, total)?;
     }
@@ -78,55 +78,52 @@ attributes! {
         /// The goods and how many of each were promised.
         promise: BTreeMap<String, Option<u32>> =
             self.plan.promise().into_iter().map(|(name, want)| (name.to_owned(), want)).collect();
-        /// What is unusual about the figures.
+        /// Values that look wrong.
         warnings: Vec<String> = self.plan.warnings().to_vec();
     }
 
-    /// Runs the plan: the planned values, and `draws` simulated lots that vary the uncertain ones. The same seed
-    /// gives the same result, on any number of threads.
-    #[pyo3(signature = (draws=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, draws=100000, seed=1, *, threads=None, progress=None)")]
+    /// Runs the plan: carries the planned values through, and simulates a number of `lots` that vary the
+    /// uncertain values. The same seed gives the same result, on any number of threads.
+    #[pyo3(signature = (lots=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, lots=100000, seed=1, *, threads=None, progress=None)")]
     fn run(
         &self,
         py: Python<'_>,
-        draws: Number,
+        lots: Number,
         seed: Number,
         threads: Option<Number>,
         progress: Option<Py<PyAny>>,
     ) -> PyResult<PlanResult> {
-        let (draws, seed) = (whole("draws", draws, MOST)?, whole("seed", seed, u64::MAX)?);
-        let threads = checked(threads)?;
+        let run = run(lots, seed, threads)?;
         let plan = self.plan.clone();
-        let result =
-            long(py, draws, progress.as_ref(), |tell| plan.run(draws, seed, threads, tell))?;
-        Ok(PlanResult { result, plan: self.plan.clone(), asked: (draws, seed) })
+        let result = long(py, run.lots, progress.as_ref(), |tell| plan.run_with(&run, tell))?;
+        Ok(PlanResult { result, plan: self.plan.clone(), asked: (run.lots, run.seed) })
     }
     /// The greasy mass to take in for a number of each good, all of them together with a confidence.
     /// Goods that are not named are not made; without `goods` the promise of the lot is meant.
-    #[pyo3(signature = (goods=None, confidence=0.95, draws=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, goods=None, confidence=0.95, draws=100000, seed=1, *, threads=None, progress=None)")]
+    #[pyo3(signature = (goods=None, confidence=0.95, lots=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, goods=None, confidence=0.95, lots=100000, seed=1, *, threads=None, progress=None)")]
     fn needed(
         &self,
         py: Python<'_>,
         goods: Option<BTreeMap<String, Number>>,
         confidence: f64,
-        draws: Number,
+        lots: Number,
         seed: Number,
         threads: Option<Number>,
         progress: Option<Py<PyAny>>,
     ) -> PyResult<Needed> {
-        let (draws, seed) = (whole("draws", draws, MOST)?, whole("seed", seed, u64::MAX)?);
-        let threads = checked(threads)?;
+        let run = run(lots, seed, threads)?;
         let goods = goods
             .unwrap_or_default()
             .into_iter()
             .map(|(name, count)| Ok((name.clone(), whole(&name, count, u32::MAX)?)))
             .collect::<PyResult<Vec<(String, u32)>>>()?;
         let plan = self.plan.clone();
-        let needed = long(py, draws, progress.as_ref(), |tell| {
-            plan.needed(&goods, confidence, draws, seed, threads, tell)
+        let needed = long(py, run.lots, progress.as_ref(), |tell| {
+            plan.needed_with(&goods, confidence, &run, tell)
         })?;
         Ok(Needed { needed })
     }
-    /// The figures that the plan rests on, as dictionaries.
+    /// The values that the plan rests on, as dictionaries.
     #[getter]
     fn given<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
         let mut all = Vec::new();
@@ -177,8 +174,14 @@ impl<'a, 'py> FromPyObject<'a, 'py> for Number {
     }
 }
 
-/// More draws than any memory holds are a slip of the pen.
-const MOST: usize = plan::MOST_DRAWS;
+/// How a plan is run, or what is wrong with what was asked.
+fn run(lots: Number, seed: Number, threads: Option<Number>) -> PyResult<plan::Run> {
+    Ok(plan::Run {
+        lots: whole("lots", lots, plan::MOST_LOTS)?,
+        seed: whole("seed", seed, u64::MAX)?,
+        threads: checked(threads)?,
+    })
+}
 
 /// A number of something, or what is wrong with it.
 fn whole<T: TryFrom<i128> + PartialOrd + Display>(
@@ -219,17 +222,18 @@ attributes! {
 
     /// The greasy mass that suffices with the confidence asked for.
     #[getter]
-    fn greasy(&self, py: Python<'_>) -> PyResult<Quantity> {
+    fn greasy_mass(&self, py: Python<'_>) -> PyResult<Quantity> {
         let kg = unit("kg", Some(Kind::Mass)).or_raise()?;
-        Ok(Quantity::scalar(py, self.needed.enough, kg, Kind::Mass))
+        Ok(Quantity::scalar(py, self.needed.greasy_mass, kg, Kind::Mass))
     }
     /// The greasy mass with the planned values.
     #[getter]
-    fn likely(&self, py: Python<'_>) -> PyResult<Quantity> {
+    fn planned(&self, py: Python<'_>) -> PyResult<Quantity> {
         let kg = unit("kg", Some(Kind::Mass)).or_raise()?;
-        Ok(Quantity::scalar(py, self.needed.likely, kg, Kind::Mass))
+        Ok(Quantity::scalar(py, self.needed.planned, kg, Kind::Mass))
     }
-    /// The same as JSON text.
+    /// The greasy mass to take in as JSON text.
+    #[pyo3(text_signature = "($self)")]
     fn to_json(&self) -> String {
         format!("{:#}", self.needed.to_json())
     }

@@ -42,7 +42,7 @@ impl Quantity {
     }
     /// This one's unit and the one with a name: a length may go on as a diameter.
     fn towards(&self, unit: &str) -> PyResult<(&'static Unit, &'static Unit)> {
-        match quantity::unit(unit, Some(self.kind)) {
+        match quantity::unit_to(unit, self.kind) {
             Ok(to) => Ok((self.unit, to)),
             Err(error) => quantity::pair(self.unit.symbol, unit).map_err(|_| raise(&error)),
         }
@@ -272,7 +272,7 @@ impl Quantity {
     }
     fn __hash__(&self) -> PyResult<isize> {
         Err(PyTypeError::new_err(
-            "a Quantity has no hash: equal quantities may stand in different units",
+            "a Quantity has no hash: equal quantities may be in different units",
         ))
     }
     fn __float__(&self) -> PyResult<f64> {

@@ -23,7 +23,7 @@ pub(crate) struct PlanResult {
     pub(crate) asked: (usize, u64),
 }
 
-/// What a pickle keeps: text and name of the lot file, draws, seed.
+/// What a pickle keeps: text and name of the lot file, number of simulated lots, seed.
 type State = (String, String, usize, u64);
 
 /// Rows that show themselves as a table: a sequence of dictionaries.
@@ -67,10 +67,10 @@ impl Table {
 fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) -> PyResult<Table> {
     let mut block = Block::default();
     for (place, name) in shown.iter().enumerate() {
-        let figures = rows.first().is_some_and(|row| {
+        let numbers = rows.first().is_some_and(|row| {
             row.get_item(name).ok().flatten().is_some_and(|v| v.extract::<f64>().is_ok())
         });
-        let align = if figures && place > 0 { Align::Right } else { Align::Left };
+        let align = if numbers && place > 0 { Align::Right } else { Align::Left };
         block.columns.push(((*name).to_owned(), align));
     }
     for row in &rows {
@@ -93,89 +93,91 @@ fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) ->
     Ok(Table::showing(PyList::new(py, rows)?, report))
 }
 
-fn put(row: &Bound<'_, PyDict>, band: Option<Band>, fallback: f64) -> PyResult<()> {
+/// Puts a planned value into a row, with its low, middle and high over the simulated lots.
+fn put(row: &Bound<'_, PyDict>, planned: f64, band: Option<Band>) -> PyResult<()> {
+    row.set_item("planned", planned)?;
     row.set_item("low", band.map(|b| b.low))?;
-    row.set_item("likely", band.map_or(fallback, |b| b.likely))?;
+    row.set_item("middle", band.map(|b| b.middle))?;
     row.set_item("high", band.map(|b| b.high))
 }
 
 attributes! {
     PlanResult, self, py {
-        /// True where the planned values meet the whole promise.
-        enough: bool = self.result.is_enough();
-        /// Chance that the whole promise is met; None without simulated lots.
-        chance: Option<f64> = self.result.margin.chance;
+        /// True where the planned values keep the whole promise; how sure that is, `chance` says.
+        planned_enough: bool = self.result.planned_enough();
+        /// Chance that the whole promise is kept; None without simulated lots.
+        chance: Option<f64> = self.result.spare.chance;
+        /// What the numbers of spare pieces are called.
+        _spare_label: String = self.result.spare_label();
         /// The answer in a sentence or two.
         answer: String = self.result.answer().join(" ");
         /// Greasy mass taken in, kg, and the clean dry fibre in it.
-        intake: (f64, f64) = self.result.greasy;
+        intake: (f64, f64) = self.result.intake;
         /// The regain at which masses are stated, as a fraction.
         stated_regain: f64 = self.result.stated_regain;
         /// Name of the lot.
         name: &str = &self.result.name;
-        /// How many draws were made.
-        draws: usize = self.result.draws;
-        /// The seed of the draws.
+        /// Number of simulated lots.
+        simulated: usize = self.result.simulated;
+        /// Seed of the simulated lots.
         seed: u64 = self.result.seed;
-        /// For each good that the planned values do not make as promised: where the promise stands, what
-        /// is made, and what to write instead.
+        /// For each good of which fewer are planned than promised: where the promise is written, how many
+        /// are planned, and what to write instead.
         shortfalls: Vec<String> = self.result.shortfalls.clone();
-        /// What is unusual about the figures.
+        /// Values that look wrong.
         warnings: Vec<String> = self.result.warnings.clone();
-        /// The names of the figures that have a working.
+        /// The names of the values that have a working.
         workings: Vec<String> = self.result.workings();
     }
 
-    /// Pieces to spare for the whole promise (negative: short), not rounded: told in pieces of
-    /// `good`, with low, likely and high over the simulated lots.
+    /// Pieces to spare beyond the whole promise (negative: short), not rounded: planned, and low,
+    /// middle and high over the simulated lots, counted in the goods `counted_in`;
+    /// `safe_greasy_mass` (kg) keeps the promise in 19 lots of 20.
     #[getter]
-    fn margin<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+    fn spare<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let row = PyDict::new(py);
-        let margin = &self.result.margin;
-        row.set_item("good", &margin.good)?;
-        row.set_item("planned", margin.likely)?;
-        put(&row, margin.band, margin.likely)?;
-        row.set_item("chance", margin.chance)?;
+        let spare = &self.result.spare;
+        row.set_item("counted_in", &spare.good)?;
+        put(&row, spare.planned, spare.band)?;
+        row.set_item("safe_greasy_mass", spare.safe_greasy_mass)?;
         Ok(row)
     }
-    /// The goods: promised, made with the planned values, low, likely and high over the simulated lots, chance.
+    /// The goods: promised; planned; low, middle and high over the simulated lots; the chance to make as
+    /// many as promised; the safe promise, kept by 19 lots of 20.
     #[getter]
     fn goods(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for good in &self.result.goods {
             let row = dict!(py, {
                 "name": &good.name,
-                "promised": good.want,
-                "takes_rest": good.rest,
-                "made": good.made,
-                "unrounded": good.unrounded,
+                "promised": good.promised,
+                "takes_rest": good.takes_rest,
             });
-            put(&row, good.band, good.made)?;
+            put(&row, good.planned, good.band)?;
+            row.set_item("unrounded", good.unrounded)?;
             row.set_item("chance", good.chance)?;
+            row.set_item("safe", good.safe)?;
             rows.push(row);
         }
-        table(rows, py, &["name", "promised", "made", "low", "likely", "high", "chance"])
+        let shown = ["name", "promised", "planned", "low", "middle", "high", "chance", "safe"];
+        table(rows, py, &shown)
     }
-    /// The stages: kg of fibre at the stated regain (low, likely, high; `planned` with the likely
-    /// figures), kg as the scale reads it, and its parts.
+    /// The stages: kg of fibre out of each at the stated regain, planned, and low, middle and high over
+    /// the simulated lots; the planned kg on the scale, and their parts.
     #[getter]
     fn stages(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for stage in &self.result.stages {
-            let row = dict!(py, {
-                "name": &stage.name,
-                "makes": &stage.makes,
-                "planned": stage.stated,
-            });
-            put(&row, stage.band, stage.stated)?;
-            row.set_item("scale_reads", stage.stock.total())?;
+            let row = dict!(py, { "name": &stage.name, "makes": &stage.makes });
+            put(&row, stage.stated_mass, stage.band)?;
+            row.set_item("on_scale", stage.stock.total())?;
             for (part, kg) in plan::PARTS.iter().zip(stage.stock.parts()) {
-                row.set_item(part.replace(' ', "_"), kg)?;
+                row.set_item(plan::part_name(part), kg)?;
             }
             row.set_item("cautions", stage.cautions.to_vec())?;
             rows.push(row);
         }
-        table(rows, py, &["name", "makes", "low", "likely", "high", "scale_reads"])
+        table(rows, py, &["name", "makes", "planned", "low", "middle", "high", "on_scale"])
     }
     /// What to set, weigh and expect at each machine.
     #[getter]
@@ -185,32 +187,37 @@ attributes! {
             rows.push(dict!(py, {
                 "machine": &s.stage,
                 "name": &s.key,
-                "words": &s.words,
+                "meaning": &s.words,
                 "value": s.value,
                 "unit": s.kind.base(),
                 "main": s.main,
                 "note": &s.note,
             }));
         }
-        table(rows, py, &["name", "words", "value", "unit", "note"])
+        table(rows, py, &["name", "meaning", "value", "unit", "note"])
     }
-    /// What moves the answer most, first: `share` of the uncertainty that would go if it were known.
+    /// The uncertain values, the one that moves the answer most first: `share_of_doubt` that would go if it
+    /// were known, pieces spare with it low and high.
     #[getter]
-    fn drivers(&self, py: Python<'_>) -> PyResult<Table> {
+    fn measure_first(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
-        for d in &self.result.drivers {
+        for d in &self.result.measure_first {
             rows.push(dict!(py, {
                 "name": &d.key,
-                "words": &d.words,
-                "share": d.share,
-                "margin_at_low": d.swing.0,
-                "margin_at_high": d.swing.1,
+                "meaning": &d.words,
+                "share_of_doubt": d.share,
+                "spare_at_low": d.swing.0,
+                "spare_at_high": d.swing.1,
                 "short_at_low": d.short.0,
                 "short_at_high": d.short.1,
                 "varies": d.layer.words(),
             }));
         }
-        table(rows, py, &["name", "words", "share", "margin_at_low", "margin_at_high", "varies"])
+        table(
+            rows,
+            py,
+            &["name", "meaning", "share_of_doubt", "spare_at_low", "spare_at_high", "varies"],
+        )
     }
     /// Where every kilogram goes, by its parts.
     #[getter]
@@ -223,7 +230,7 @@ attributes! {
                 "added": line.added,
             });
             for (part, kg) in plan::PARTS.iter().zip(line.stock.parts()) {
-                row.set_item(part.replace(' ', "_"), kg)?;
+                row.set_item(plan::part_name(part), kg)?;
             }
             rows.push(row);
         }
@@ -234,25 +241,25 @@ attributes! {
                 "stage",
                 "to",
                 "added",
-                "fibre",
-                "water",
-                "oil",
-                "grease_and_dirt",
-                "vegetable_matter",
+                "fibre_mass",
+                "water_mass",
+                "oil_mass",
+                "grease_and_dirt_mass",
+                "vegetable_matter_mass",
             ],
         )
     }
-    /// The draws themselves: arrays of whole pieces by good, and of the margin in pieces (`margin`).
+    /// The simulated lots themselves: arrays of whole pieces by good, and of the pieces to spare (`spare`).
     #[getter]
     fn samples<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         let all = PyDict::new(py);
         for (good, pieces) in self.result.goods.iter().zip(&self.result.samples.pieces) {
             all.set_item(&good.name, numpy::PyArray1::from_slice(py, pieces))?;
         }
-        all.set_item("margin", numpy::PyArray1::from_slice(py, &self.result.samples.margin))?;
+        all.set_item("spare", numpy::PyArray1::from_slice(py, &self.result.samples.spare))?;
         Ok(all)
     }
-    /// The working of a figure, by its name, such as "twister.twist".
+    /// The working of a value, by its name, such as "twister.twist".
     #[pyo3(signature = (name, /))]
     fn working(&self, name: &str) -> PyResult<Working> {
         let working = self.result.working(name).or_raise()?;
@@ -282,7 +289,7 @@ attributes! {
         let given = self.result.cost_inputs(&given).or_raise_at(card.name)?;
         crate::results::Results::solve(py, card, given, container)
     }
-    /// The result as tables of text; `all=True` for all there is.
+    /// The result as tables of text; `all=True` for everything.
     #[pyo3(signature = (*, all=false))]
     fn text(&self, all: bool) -> String {
         self.result.report(extent(all)).text()
@@ -298,33 +305,33 @@ attributes! {
     }
     /// Writes the planned values as a live workbook (.xlsx), and the results of the simulated lots as plain numbers.
     #[pyo3(signature = (path, /))]
-    fn to_sheet(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
+    fn to_workbook(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
         let today = py.import("datetime")?.getattr("date")?.call_method0("today")?;
         let date: String = today.call_method0("isoformat")?.extract()?;
-        self.result.to_sheet(&path, &date).or_raise()
+        self.result.to_workbook(&path, &date).or_raise()
     }
     /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
     #[pyo3(signature = (path, /))]
-    fn to_html(&self, path: PathBuf) -> PyResult<()> {
-        self.result.to_html(&path).or_raise()
+    fn to_lot_sheet(&self, path: PathBuf) -> PyResult<()> {
+        self.result.to_lot_sheet(&path).or_raise()
     }
-    /// A figure of the result: the mass down the stages, the goods against the promise. Needs
-    /// matplotlib; gives its Figure.
+    /// A picture of the result: the mass down the stages, the goods against the promise. Needs
+    /// matplotlib and gives its Figure.
     fn plot<'py>(slf: &Bound<'py, Self>) -> PyResult<Bound<'py, PyAny>> {
         slf.py().import("hankwise._plot")?.call_method1("plan_figure", (slf,))
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let again = py.import("hankwise._hankwise")?.getattr("PlanResult")?.getattr("_again")?;
-        let (draws, seed) = self.asked;
-        Ok((again, (self.plan.text().to_owned(), self.plan.file().to_owned(), draws, seed)))
+        let (lots, seed) = self.asked;
+        Ok((again, (self.plan.text().to_owned(), self.plan.file().to_owned(), lots, seed)))
     }
-    /// The same bytes from the same text, draws and seed.
+    /// A pickled result: the same bytes from the same text, lots and seed.
     #[staticmethod]
-    fn _again(text: &str, file: &str, draws: usize, seed: u64) -> PyResult<PlanResult> {
+    fn _again(text: &str, file: &str, lots: usize, seed: u64) -> PyResult<PlanResult> {
         let plan = plan::Plan::parse(text, file).or_raise()?;
-        let result =
-            plan.run(draws, seed, crate::plan::cores(), &mut |_| true).or_raise()?;
-        Ok(PlanResult { result, plan: Arc::new(plan), asked: (draws, seed) })
+        let run = plan::Run { lots, seed, threads: crate::plan::cores() };
+        let result = plan.run(&run).or_raise()?;
+        Ok(PlanResult { result, plan: Arc::new(plan), asked: (lots, seed) })
     }
     fn __repr__(&self) -> String {
         self.result.report(Extent::First).text()

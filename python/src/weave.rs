@@ -93,7 +93,7 @@ fn squares(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
             if !known.call_method0("all")?.is_truthy()? {
                 return Err(NotationError::new_err(
                     "the squares of a weave are 1 where the warp is up and 0 where it is down; there \
-                     are other figures among them",
+                     are other values among them",
                 ));
             }
             numpy.call_method1("ascontiguousarray", (up,))?.call_method1("view", ("uint8",))?

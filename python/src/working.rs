@@ -69,7 +69,7 @@ attributes! {
                 "symbol": line.symbol,
                 "meaning": line.meaning,
                 "symbols": line.symbols,
-                "figures": line.figures,
+                "numbers": line.numbers,
                 "value": line.value,
                 "unit": line.unit,
                 "formula": line.formula,
@@ -80,8 +80,8 @@ attributes! {
     }
     /// Writes the working as a live workbook (.xlsx): a cell a step, formulas instead of values.
     #[pyo3(signature = (path, /))]
-    fn to_sheet(&self, path: PathBuf) -> PyResult<()> {
-        self.working.to_sheet(&path).or_raise()
+    fn to_workbook(&self, path: PathBuf) -> PyResult<()> {
+        self.working.to_workbook(&path).or_raise()
     }
     fn __str__(&self) -> String {
         self.working.text()

@@ -89,7 +89,7 @@ impl Found {
             return Some(format!("{said}; did you mean '{near}'? Type: {line}"));
         }
         let line = search(face, "", self.kind);
-        Some(format!("{said}; write fewer or other words, or see what there is: {line}"))
+        Some(format!("{said}; write fewer or other words, or list everything: {line}"))
     }
 
     /// The hits for a terminal: the best ten, or all. Without words a list of what there is.

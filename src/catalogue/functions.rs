@@ -41,7 +41,7 @@ pub static FUNCTIONS: &[Function] = &[
     f("cloth", "draft", "A draft from threading, tie-up and treadling."),
     f("cloth", "colour_order", "An order of colours over a number of ends or picks."),
     f("quality", "chart", "A control chart of readings.").at("hankwise chart --help"),
-    f("quality", "capability", "How readings stand to a tolerance: C_p, C_pk, P_p, P_pk."),
+    f("quality", "capability", "How readings compare with a tolerance: C_p, C_pk, P_p, P_pk."),
     f("quality", "summary", "Mean, standard deviation and variation, each with its interval."),
     f("quality", "deviations", "How far readings are from what was wanted."),
     f("quality", "chart_constants", "The constants of control charts: A2, c4, d2 and others."),

@@ -61,7 +61,7 @@ impl fmt::Display for ColourOrder {
     }
 }
 
-/// Words, figures and brackets apart: `8grey,2 white` as `8`, `grey`, `2`, `white`.
+/// Words, values and brackets apart: `8grey,2 white` as `8`, `grey`, `2`, `white`.
 fn words(text: &str) -> Vec<String> {
     let mut out = Vec::new();
     for word in text.split(|c: char| c.is_whitespace() || matches!(c, ',' | ';')) {
@@ -146,7 +146,7 @@ impl Reader<'_> {
                         inner.iter().try_for_each(|s| self.add(out, s.clone()))?;
                     }
                 }
-                "(" => return Err(self.fault("brackets stand too deep")),
+                "(" => return Err(self.fault("brackets are too deep")),
                 ")" if depth > 0 => {
                     self.at -= 1;
                     return Ok(());
@@ -182,7 +182,7 @@ impl Reader<'_> {
         self.is_colour(count, &colour)?;
         Ok(colour)
     }
-    /// What stands after a bracket; once where nothing does.
+    /// What is after a bracket; once where nothing does.
     fn often(&mut self) -> Result<u32> {
         let Some(rest) = self.peek().and_then(times).map(str::to_owned) else { return Ok(1) };
         self.at += 1;
@@ -252,7 +252,7 @@ impl ColourOrder {
         check(threads)?;
         let repeat = self.threads();
         let middles = self.middles();
-        // With an odd thread too many for any middle, one stands at the right edge.
+        // With an odd thread too many for any middle, one is at the right edge.
         for odd in 0..=u32::from(threads > 1) {
             let even = threads - odd;
             let starts = middles.iter().flat_map(|d| [*d, d + repeat]).filter_map(|twice| {

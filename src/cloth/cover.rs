@@ -2,7 +2,7 @@
 //!
 //! A *fractional cover* comes from a real diameter and is a share of the surface. A *cover factor* comes
 //! from sett and count alone; it is printed in several forms, each of which is a unit of its own here,
-//! so that two forms can be told apart and never be compared by their bare figures.
+//! so that two forms can be distinguished and never be compared by their bare numbers.
 
 use std::f64::consts::PI;
 

@@ -64,7 +64,7 @@ pub fn knit_take_up<N: Number>(
     result = "K_t",
     sources = ["Textile handbook 2023", "definition"],
     limits = ["the length of yarn in a loop by unravelling a known number of them", "compares plain knitting in yarns of one make"],
-    slips = ["the loop in millimetres in one figure, in centimetres in the other: a factor of ten", "the count instead of its root"]
+    slips = ["the loop in millimetres in one value, in centimetres in the other: a factor of ten", "the count instead of its root"]
 )]
 #[inverse(
     "The length of yarn in a loop that gives a tightness.",
@@ -113,7 +113,7 @@ pub fn loop_constant<N: Number>(
 #[formula(
     result = "K_s",
     sources = ["Munden 1959", "GATE solutions"],
-    limits = ["both of one state; Munden's own product figures are from memory and differ from it by a little"],
+    limits = ["both of one state; Munden's own product values are from memory and differ from it by a little"],
     slips = ["the constants of two states"]
 )]
 pub fn stitch_constant<N: Number>(

@@ -42,7 +42,7 @@ pub fn sett_from_repeats<N: Number>(
     repeat_sett * repeat
 }
 
-/// How close the heddles stand on a shaft.
+/// How close the heddles are on a shaft.
 ///
 /// A straight draft puts one end of as many as there are shafts on each; another puts on a shaft the
 /// ends of the repeat that it carries.

@@ -89,7 +89,7 @@ pub fn diameters_side_by_side<N: Number>(
     crate::yarn::side_by_side(yarn_factor, count)
 }
 
-/// The closest sett of a weave by diameters and intersections, for a square cloth.
+/// The maximum sett of a weave by diameters and intersections, for a square cloth.
 #[formula(
     result = "n_m",
     sources = ["Ashenhurst 1884", "Ashenhurst page 1999", "Ground Weave"],

@@ -40,7 +40,7 @@ pub fn allowances(fibre: &str) -> Result<Vec<&'static Figure>> {
 /// # Ok::<(), hankwise::Error>(())
 /// ```
 pub fn allowance(fibre: &str, list: Option<&str>) -> Result<&'static Figure> {
-    // The list may stand among the words: "wool ASTM".
+    // The list may be among the words: "wool ASTM".
     let (named, asked): (Vec<_>, Vec<_>) =
         words(fibre).into_iter().partition(|word| list_of(word).is_some());
     let asked = asked.join(" ");

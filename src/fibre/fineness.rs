@@ -27,7 +27,7 @@ pub fn wool_fibre_count<N: Number>(
 #[formula(
     result = "d_f",
     sources = ["Textile School", "definition"],
-    limits = ["a round solid fibre: cotton and viscose are not round, and the figure is that of a circle of equal section"],
+    limits = ["a round solid fibre: cotton and viscose are not round, and the value is that of a circle of equal section"],
     slips = ["denier for decitex: 5 % in the diameter", "proportion instead of square root"]
 )]
 pub fn fibre_diameter<N: Number>(

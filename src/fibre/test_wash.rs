@@ -213,7 +213,7 @@ fn check(
         refuse!(
             check,
             given.washed_masses,
-            "sample {} holds more clean fibre than it weighed in the grease; does each stand beside its \
+            "sample {} holds more clean fibre than it weighed in the grease; is each beside its \
              own?",
             k + 1
         );

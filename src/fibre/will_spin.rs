@@ -153,7 +153,7 @@ fn check(
     }
     if found.setting_over_staple.is_some_and(|over| over.value() < 1.0) {
         check.warn(
-            "the rollers stand closer than the staple is long: both pairs hold the longest fibres, which \
+            "the rollers are closer than the staple is long: both pairs hold the longest fibres, which \
              break or crack the draft (custom of the trade)",
         );
     }

@@ -71,7 +71,7 @@ pub fn spindle_speed<N: Number>(
 #[formula(
     result = "C_t",
     sources = ["Howard and Bullough 1909"],
-    limits = ["counted from the delivery roller to the cylinder, as if the roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "twist is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the twist itself"],
+    limits = ["counted from the delivery roller to the cylinder, as if the roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "twist is the constant over the teeth where the change wheel is among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the twist itself"],
     cautions = ["wheels"],
     slips = ["the diameter of the roller for its circumference", "driver for driven: the way of the power for the way of the count"]
 )]
@@ -98,7 +98,7 @@ pub fn twist_constant<N: Number>(
 #[formula(
     result = "C_d",
     sources = ["Howard and Bullough 1909", "definition"],
-    limits = ["counted from the back roller to the front roller, as if the back roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "draft is the constant over the teeth where the change wheel stands among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the draft itself"],
+    limits = ["counted from the back roller to the front roller, as if the back roller drove: the power mostly runs the other way, and a wheel that drives in the machine is then driven here; write 1 where the change wheel goes", "draft is the constant over the teeth where the change wheel is among the driven of this count, the constant times the teeth where among its drivers", "with all wheels in the lists it is the draft itself"],
     cautions = ["wheels"],
     slips = ["leaving out that the rollers differ in diameter", "driver for driven: the way of the power for the way of the count"]
 )]

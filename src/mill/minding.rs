@@ -12,7 +12,7 @@ pub(super) const ROUNDING: f64 = 1e-6;
     result = "η",
     sources = ["Winding efficiency", "definition"],
     limits = ["both in one unit and for the same time"],
-    slips = ["taking stops off the time and then multiplying by the efficiency too", "over 100 %: the calculated figure is of another count, hank or speed"]
+    slips = ["taking stops off the time and then multiplying by the efficiency too", "over 100 %: the calculated value is of another count, hank or speed"]
 )]
 pub fn efficiency_from_output<N: Number>(
     /// made

@@ -152,7 +152,7 @@ pub fn turns_at_head<N: Number>(
     spindle_turns - drafting_turns
 }
 
-/// Time that the carriage stands at the head for the turns put in there.
+/// Time that the carriage is at the head for the turns put in there.
 #[formula(
     result = "τ_h",
     sources = ["definition"],

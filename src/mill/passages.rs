@@ -9,7 +9,7 @@ use crate::quantity::{Count, Duration, Length, Mass, Regain, Speed};
 #[formula(
     result = "τ",
     sources = ["definition"],
-    limits = ["length as it is in the machine: it may shrink from one passage to the next", "threading and sewing on stand in the time for a passage, so no efficiency comes on top"],
+    limits = ["length as it is in the machine: it may shrink from one passage to the next", "threading and sewing on are in the time for a passage, so no efficiency comes on top"],
     slips = ["one passage for all of them", "minutes for hours"],
     cautions = ["machines"]
 )]

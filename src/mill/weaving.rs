@@ -22,7 +22,7 @@ pub fn ends_in_sections<N: Number>(
     ends_per_section * sections
 }
 
-/// How close the ends of a warp stand, from their number and its width.
+/// How close the ends of a warp are, from their number and its width.
 #[formula(
     result = "n",
     sources = ["definition"],
@@ -62,7 +62,7 @@ pub fn length_after_stretches<N: Number>(
 #[formula(
     result = "τ",
     sources = ["definition"],
-    limits = ["changing a section, creeling and mending ends stand in the time for a section, so no efficiency comes on top"],
+    limits = ["changing a section, creeling and mending ends are in the time for a section, so no efficiency comes on top"],
     slips = ["one section for all of them", "forgetting the time of beaming in the plan"],
     cautions = ["machines"]
 )]

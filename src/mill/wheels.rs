@@ -19,7 +19,7 @@ pub enum WheelLaw {
     Direct,
 }
 
-/// What a wheel sets. Counts are left out: they have two ways round.
+/// What a wheel sets. Counts are omitted: they have two ways round.
 #[derive(Clone, Debug, Inputs)]
 pub enum WheelSets<N> {
     /// A twist.
@@ -113,7 +113,7 @@ pub struct WheelFit<N> {
 /// A wheel next to the teeth wanted.
 #[derive(Clone, Debug, Results)]
 pub struct WheelNeighbour<N> {
-    /// Where it stands.
+    /// Where it is.
     #[label]
     pub place: String,
     /// The wheel and what it gives.

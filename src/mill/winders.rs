@@ -173,7 +173,7 @@ pub fn reel_doffs<N: Number>(
 #[formula(
     result = "τ",
     sources = ["definition"],
-    limits = ["one reel; tying, lacing and taking off stand in the time between doffs, so no efficiency comes on top"],
+    limits = ["one reel; tying, lacing and taking off are in the time between doffs, so no efficiency comes on top"],
     slips = ["leaving out the time between doffs: on a reel it is often more than the reeling", "an efficiency on top of that time"],
     cautions = ["machines"]
 )]

@@ -16,23 +16,24 @@ impl Plan {
     pub(super) fn shortfalls(&self, nominal: &Nominal, result: &PlanResult) -> Vec<String> {
         let likely = self.likely();
         let values = Values { given: &likely };
-        let wanted: Vec<f64> = self.goods.iter().map(|g| g.want.map_or(0.0, f64::from)).collect();
+        let wanted: Vec<f64> =
+            self.goods.iter().map(|g| g.promised.map_or(0.0, f64::from)).collect();
         let planned = self.back(&values, goods::needed(&nominal.needs, &wanted)).value();
-        let (greasy, basis) = match result.margin.greasy {
+        let (greasy, basis) = match result.spare.safe_greasy_mass {
             Some(greasy) => (greasy, "kept in 19 lots of 20"),
             None => (planned, "with the planned values"),
         };
         let goods = self.goods.iter().zip(&result.goods);
         goods
-            .filter_map(|(good, made)| {
-                let want = good.want.filter(|want| made.made < f64::from(*want))?;
+            .filter_map(|(good, result)| {
+                let promised = good.promised.filter(|n| result.planned < f64::from(*n))?;
                 Some(format!(
-                    "{}: goods.{}.promised: planned {} of {want}; write {}, or take in {} of greasy \
+                    "{}: goods.{}.promised: planned {} of {promised}; write {}, or take in {} of greasy \
                      wool ({basis})",
                     good.origin,
                     good.name,
-                    made.made,
-                    made.safe.unwrap_or(made.made),
+                    result.planned,
+                    result.safe.unwrap_or(result.planned),
                     intake(greasy, &self.say),
                 ))
             })

@@ -9,7 +9,7 @@ use crate::worked::{Arg, Section, StaticTable, write_sheet};
 impl PlanResult {
     /// Writes the planned values as a live workbook, a section a stage, the cautions, and the results
     /// of the simulated lots as plain numbers; `date` is printed beside them.
-    pub fn to_sheet(&self, path: &Path, date: &str) -> Result<()> {
+    pub fn to_workbook(&self, path: &Path, date: &str) -> Result<()> {
         let recording = self.recording();
         let roots: Vec<Arg> = recording.labels.keys().map(|step| Arg::Step(*step)).collect();
         let section = |title: &str, names: &[&str]| Section {
@@ -28,7 +28,7 @@ impl PlanResult {
         sections.push(section("Loom", &["cone", "loom"]));
         sections.push(section("Finish", &["finish"]));
         sections.push(Section { title: "Other".to_owned(), names: Vec::new() });
-        let tables = if self.draws > 0 { vec![self.chance_table(date)] } else { Vec::new() };
+        let tables = if self.simulated > 0 { vec![self.chance_table(date)] } else { Vec::new() };
         write_sheet(path, recording, &roots, &sections, &tables, &self.caution_lines())
     }
 
@@ -38,18 +38,14 @@ impl PlanResult {
         let mut add = |name: String, band: Option<super::Band>, chance: Option<f64>| {
             let Some(b) = band else { return };
             let mut row = vec![name];
-            row.extend([b.low, b.likely, b.high].map(|x| x.to_string()));
+            row.extend([b.low, b.middle, b.high].map(|x| x.to_string()));
             row.extend(chance.map(|c| c.to_string()));
             rows.push(row);
         };
         for good in &self.goods {
             add(format!("{}, pieces", good.name), good.band, good.chance);
         }
-        add(
-            format!("spare or short, as {}", self.margin.good),
-            self.margin.band,
-            self.margin.chance,
-        );
+        add(self.spare_label(), self.spare.band, self.spare.chance);
         for stage in &self.stages {
             add(format!("{}, kg at the stated regain", stage.name), stage.band, None);
         }
@@ -57,7 +53,7 @@ impl PlanResult {
             title: "Chance".to_owned(),
             note: format!(
                 "Plain numbers, not live: {} simulated lots, seed {}, {date}. Low 5 %, middle 50 %, high 95 %.",
-                self.draws, self.seed
+                self.simulated, self.seed
             ),
             rows,
         }

@@ -59,8 +59,10 @@ pub(super) struct Nominal {
     pub(super) made: Vec<f64>,
     pub(super) unrounded: Vec<f64>,
     pub(super) needs: Vec<Need<f64>>,
+    /// Scoured yarn that no goods take, in clean dry fibre.
+    pub(super) left_over: f64,
+    /// Yarn beyond what the promise needs (negative: short), in clean dry fibre.
     pub(super) spare: f64,
-    pub(super) margin: f64,
     /// Where the yarn of the goods went, in clean dry fibre.
     pub(super) used: Vec<Used<f64>>,
     pub(super) recording: Recording,
@@ -87,7 +89,7 @@ impl Plan {
         flow
     }
 
-    /// What the goods are figured from.
+    /// What the goods are calculated from.
     pub(super) fn shop<'a, 'v, N: Number>(&'a self, values: &'a Values<'v, N>) -> Shop<'a, 'v, N> {
         let shrinkage = self.stages.iter().find_map(|s| match s {
             AnyStage::HankScour(scour) => {
@@ -139,8 +141,8 @@ impl Nominal {
             made: Vec::new(),
             unrounded: Vec::new(),
             needs: Vec::new(),
+            left_over: 0.0,
             spare: 0.0,
-            margin: 0.0,
             used: Vec::new(),
             recording: Recording::default(),
         }
@@ -163,18 +165,19 @@ impl Nominal {
         let shop = plan.shop(values);
         let needs = plan.needs(&shop);
         let yarn = flow[flow.len() - 1].fibre;
-        let (mut left, mut margin) = (yarn.v(), yarn.v());
+        let (mut left, mut spare) = (yarn.v(), yarn.v());
         let mut shares = Vec::new();
         for (good, need) in plan.goods.iter().zip(&needs) {
             let taken: Taken<N> = good.take(values, need, Mass::from(left));
             left = left - taken.used.v();
-            margin = margin - taken.promised.v();
+            spare = spare - taken.promised.v();
             self.unrounded.push(taken.unrounded.value());
             shares.push(taken);
         }
         let words = "scoured yarn beyond what the promise needs, as clean dry fibre";
-        let margin = named("promise", "margin", words, Mass::from(margin));
-        let spare = named("promise", "spare", "scoured yarn left over", Mass::from(left));
+        let spare = named("promise", "spare", words, Mass::from(spare));
+        let words = "scoured yarn left over, as clean dry fibre";
+        let left_over = named("promise", "left_over", words, Mass::from(left));
 
         // Counts are asked for up the route, settings made down it.
         let mut bench = Bench::new(plan.say.clone());
@@ -228,14 +231,14 @@ impl Nominal {
             .iter()
             .map(|n| Need { each: Mass::base(n.each.value()), fixed: Mass::base(n.fixed.value()) })
             .collect();
+        self.left_over = left_over.value();
         self.spare = spare.value();
-        self.margin = margin.value();
     }
 }
 
 /// One simulated lot: the fibre after each stage and the pieces of each good; gives the yarn beyond
 /// what the promise needs, and the greasy wool that would have made the promise.
-pub(super) fn draw(
+pub(super) fn simulate(
     plan: &Plan,
     values: &Values<'_, f64>,
     fibre: &mut [f64],

@@ -1,4 +1,4 @@
-//! How sure a value is, and simulating it.
+//! How uncertain a value is, and simulating it.
 
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
@@ -121,8 +121,8 @@ impl Spread {
     }
 }
 
-/// Standard normal deviates, a fresh stream for each simulated lot: a simulated lot comes out the same whichever
-/// thread makes it and whatever was drawn before.
+/// Standard normal deviates, a fresh stream for each simulated lot: a lot is the same whichever
+/// thread simulates it and in whatever order.
 pub(super) struct Deviates {
     generator: ChaCha8Rng,
 }
@@ -133,8 +133,8 @@ impl Deviates {
         Deviates { generator: ChaCha8Rng::seed_from_u64(seed) }
     }
     /// Fills `out` for a simulated lot.
-    pub(super) fn fill(&mut self, draw: u64, out: &mut [f64]) {
-        self.generator.set_stream(draw);
+    pub(super) fn fill(&mut self, lot: u64, out: &mut [f64]) {
+        self.generator.set_stream(lot);
         self.generator.set_word_pos(0);
         // Box and Muller, Annals of Mathematical Statistics 29 (1958): two deviates from two even ones.
         for pair in out.chunks_mut(2) {

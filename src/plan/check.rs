@@ -100,7 +100,7 @@ impl Plan {
         }
         let message = format!(
             "nothing is left of the lot after '{stage}': {} of clean dry fibre come in; \
-             take a larger lot or write a smaller figure here",
+             take a larger lot or write a smaller value here",
             of_kind(before.fibre, Kind::Mass)
         );
         Err(match self.given_at(&format!("{stage}.held_up")) {

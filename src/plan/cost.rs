@@ -29,13 +29,14 @@ impl PlanResult {
     /// [`lot_cost`](mill::lot_cost), whose masses and hours come from the plan.
     ///
     /// `rates` are the prices: `price_per_mass`, wage, overhead, margin or mark-up, and in `stages` what is
-    /// paid at each stage, whether it stands before the yarn or after it (reel, cone, loom, finish).
+    /// paid at each stage, whether it is before the yarn or after it (reel, cone, loom, finish).
     ///
     /// ```
-    /// use hankwise::{mill, plan::Plan};
+    /// use hankwise::mill;
+    /// use hankwise::plan::{Plan, Run};
     ///
     /// let plan = Plan::parse(include_str!("../../examples/first-lot.toml"), "first-lot.toml")?;
-    /// let result = plan.run(0, 1, 1, &mut |_| true)?;
+    /// let result = plan.run(&Run::planned())?;
     /// let rates = mill::LOT_COST.blank().with_texts(&[("price_per_mass", "4.20 /kg")])?;
     /// let rates = rates.with_row("stages", &[("name", "card"), ("hourly_cost", "18")])?;
     /// let cost = result.cost(&rates)?;
@@ -58,10 +59,10 @@ impl PlanResult {
             }
         }
         let state = self.stages.last().map_or(1.0, |s| s.stock.total() / s.stock.fibre);
-        let spare = self.base("promise", "spare").unwrap_or(0.0);
+        let left_over = self.base("promise", "left_over").unwrap_or(0.0);
         for (name, base, kind) in [
-            ("greasy_mass", self.greasy.0, Kind::Mass),
-            ("left_over", spare, Kind::Mass),
+            ("greasy_mass", self.intake.0, Kind::Mass),
+            ("left_over", left_over, Kind::Mass),
             ("state_ratio", state, Kind::Ratio),
         ] {
             given.set(name, value(base, kind))?;
@@ -102,7 +103,7 @@ impl PlanResult {
             }
             Ok(())
         };
-        let mut mass = self.greasy.0;
+        let mut mass = self.intake.0;
         for stage in &self.stages {
             let mut row = given.row("stages")?;
             row.set("mass_in", value(mass, Kind::Mass))?;
@@ -129,8 +130,8 @@ impl PlanResult {
             row.set("name", Value::Text(good.name.clone()))?;
             let fibre = self.base(&good.name, "yarn").unwrap_or(0.0);
             row.set("fibre_mass", value(fibre, Kind::Mass))?;
-            if good.made > 0.5 {
-                row.set("pieces", value(good.made, Kind::Count))?;
+            if good.planned > 0.5 {
+                row.set("pieces", value(good.planned, Kind::Count))?;
             }
             let is_woven = self.base(&good.name, "once").is_some();
             for (stage, _) in OWN.iter().filter(|(_, woven)| *woven == is_woven) {

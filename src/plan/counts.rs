@@ -13,7 +13,7 @@ pub fn load_counts(path: &Path) -> Result<Vec<&'static System>> {
         .map_err(|e| Error::plan(format!("{}: {}", path.display(), unreadable(&e))))?;
     let file = File::parse(&path.display().to_string(), &text)?;
     let root = file.root();
-    // As it stands in a lot file: `[counts.our-cut]`.
+    // As it is in a lot file: `[counts.our-cut]`.
     let counts = match root.keys().as_slice() {
         [only] if only == "counts" => root.section(only)?,
         _ => root,
@@ -21,7 +21,7 @@ pub fn load_counts(path: &Path) -> Result<Vec<&'static System>> {
     read_counts(&counts)
 }
 
-/// Defines the count systems that stand in a section, each in a table of its own.
+/// Defines the count systems that are in a section, each in a table of its own.
 pub(super) fn read_counts(section: &Section<'_>) -> Result<Vec<&'static System>> {
     let names = section.keys();
     let tables = names.iter().map(|n| section.section(n)).collect::<Result<Vec<_>>>()?;

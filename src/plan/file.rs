@@ -37,7 +37,7 @@ impl File {
                 let why = why.trim();
                 let shown = text.lines().nth(line - 1).unwrap_or("").trim();
                 let write = if why.starts_with("duplicate") {
-                    "it stands above already; take one of the two out"
+                    "it is written above already; remove one of the two"
                 } else {
                     "write key = \"value\", texts in quotes"
                 };
@@ -91,7 +91,7 @@ impl<'d> Section<'d> {
     pub(super) fn placed(&self, key: &str, error: &Error) -> Error {
         self.error(key, error.to_string())
     }
-    /// Where a key stands.
+    /// Where a key is.
     fn origin(&self, key: &str) -> String {
         let line = self.item(key).map_or(self.line, |item| self.file.line(item.span()));
         self.file.place(line)

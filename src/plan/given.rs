@@ -23,9 +23,9 @@ pub struct Given {
     pub typed: String,
     /// How it is spread.
     pub spread: Spread,
-    /// What varies when it varies.
+    /// Where its uncertainty comes from.
     pub layer: Layer,
-    /// Where it stands, such as `first-lot.toml:12`.
+    /// Where it is, such as `first-lot.toml:12`.
     pub origin: String,
 }
 
@@ -34,7 +34,7 @@ impl Given {
     pub fn base(&self) -> f64 {
         self.amount.base()
     }
-    /// Where it stands and what it is called: what messages about it begin with.
+    /// Where it is and what it is called: what messages about it begin with.
     pub(super) fn place(&self) -> String {
         format!("{}: {}", self.origin, self.key)
     }
@@ -48,12 +48,12 @@ pub(super) struct Values<'a, N> {
 }
 
 impl<N: Number> Values<'_, N> {
-    /// What stands at a place: for the `map` of inputs.
+    /// What is at a place: for the `map` of inputs.
     #[inline(always)]
     pub(super) fn read(&self) -> impl FnMut(&Place) -> N + '_ {
         |place| self.given[place.0]
     }
-    /// What stands at one place.
+    /// What is at one place.
     #[inline(always)]
     pub(super) fn at(&self, place: Place) -> N {
         self.given[place.0]

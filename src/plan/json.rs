@@ -3,56 +3,70 @@
 use serde_json::{Value, json};
 
 use super::result::{Band, PlanResult};
-use super::{Needed, Stock};
+use super::{Needed, PARTS, Stock, part_name};
 
 /// Name and version of the schema; `schema/plan-result-2.json` describes it.
 pub const SCHEMA: &str = "hankwise/plan-result/2";
 
-fn band(band: Option<Band>) -> Value {
-    band.map_or(Value::Null, |b| json!({ "low": b.low, "middle": b.likely, "high": b.high }))
+/// A planned value with its low, middle and high over the simulated lots; these are null without any.
+fn over_lots(planned: f64, band: Option<Band>) -> Value {
+    let (low, middle, high) = (band.map(|b| b.low), band.map(|b| b.middle), band.map(|b| b.high));
+    json!({ "planned": planned, "low": low, "middle": middle, "high": high })
 }
 
+/// Puts the names and values of one object into another.
+fn with(mut object: Value, more: &Value) -> Value {
+    if let (Some(object), Some(more)) = (object.as_object_mut(), more.as_object()) {
+        object.extend(more.clone());
+    }
+    object
+}
+
+/// A mass on the scale, by its parts and in all.
 fn stock(stock: &Stock) -> Value {
-    json!({
-        "fibre": stock.fibre, "water": stock.water, "oil": stock.oil,
-        "grease": stock.grease, "vegetable": stock.vegetable, "total": stock.total(),
-    })
+    let parts = PARTS.iter().zip(stock.parts());
+    let mut all: serde_json::Map<String, Value> =
+        parts.map(|(part, kg)| (part_name(part), json!(kg))).collect();
+    all.insert("mass".to_owned(), json!(stock.total()));
+    Value::Object(all)
 }
 
 impl PlanResult {
     /// The result as a JSON value. Masses are in kg, shares are fractions.
     pub fn to_json(&self) -> Value {
+        let spare = json!({
+            "counted_in": self.spare.good, "safe_greasy_mass": self.spare.safe_greasy_mass,
+        });
         json!({
             "schema": SCHEMA,
             "hankwise": env!("CARGO_PKG_VERSION"),
             "lot": self.name,
             "file": self.file,
             "sha256": self.hash,
-            "simulated": self.draws,
+            "simulated": self.simulated,
             "seed": self.seed,
-            "enough": self.is_enough(),
+            "planned_enough": self.planned_enough(),
+            "chance": self.spare.chance,
+            "spare": with(spare, &over_lots(self.spare.planned, self.spare.band)),
             "stated_regain": self.stated_regain,
-            "intake": { "greasy": self.greasy.0, "fibre": self.greasy.1 },
-            "promise": {
-                "counted_in": self.margin.good,
-                "spare": self.margin.likely,
-                "spare_band": band(self.margin.band),
-                "chance": self.margin.chance,
-            },
-            "goods": self.goods.iter().map(|g| json!({
-                "name": g.name, "promised": g.want, "takes_rest": g.rest, "made": g.made,
-                "unrounded": g.unrounded, "band": band(g.band), "chance": g.chance,
-            })).collect::<Vec<_>>(),
+            "intake": { "greasy_mass": self.intake.0, "fibre_mass": self.intake.1 },
+            "goods": self.goods.iter().map(|g| with(
+                json!({
+                    "name": g.name, "promised": g.promised, "takes_rest": g.takes_rest,
+                    "unrounded": g.unrounded, "chance": g.chance, "safe": g.safe,
+                }),
+                &over_lots(g.planned, g.band),
+            )).collect::<Vec<_>>(),
             "stages": self.stages.iter().map(|s| json!({
-                "name": s.name, "makes": s.makes, "stated_mass": s.stated,
-                "band": band(s.band), "stock": stock(&s.stock),
+                "name": s.name, "makes": s.makes, "stated_mass": over_lots(s.stated_mass, s.band),
+                "stock": stock(&s.stock),
             })).collect::<Vec<_>>(),
             "settings": self.settings.iter().map(|s| json!({
-                "machine": s.stage, "name": s.key, "words": s.words, "value": s.value,
+                "machine": s.stage, "name": s.key, "meaning": s.words, "value": s.value,
                 "unit": s.kind.base(), "kind": s.kind.words(), "main": s.main, "note": s.note,
             })).collect::<Vec<_>>(),
-            "drivers": self.drivers.iter().map(|d| json!({
-                "name": d.key, "words": d.words, "varies": d.layer.words(), "share": d.share,
+            "measure_first": self.measure_first.iter().map(|d| json!({
+                "name": d.key, "meaning": d.words, "varies": d.layer.words(), "share_of_doubt": d.share,
                 "spare_at_low": d.swing.0, "spare_at_high": d.swing.1,
                 "short_at_low": d.short.0, "short_at_high": d.short.1,
             })).collect::<Vec<_>>(),
@@ -73,8 +87,8 @@ impl Needed {
             self.goods.iter().map(|(name, n)| (name.clone(), json!(n))).collect();
         json!({
             "hankwise": env!("CARGO_PKG_VERSION"),
-            "goods": goods, "planned": self.likely, "enough": self.enough,
-            "confidence": self.confidence, "simulated": self.draws, "seed": self.seed,
+            "goods": goods, "greasy_mass": self.greasy_mass, "planned": self.planned,
+            "confidence": self.confidence, "simulated": self.simulated, "seed": self.seed,
         })
     }
 }

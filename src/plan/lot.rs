@@ -1,4 +1,4 @@
-//! The lot, the yarn to be made of it, the label: what stands at the head of a lot file.
+//! The lot, the yarn to be made of it, the label: what is at the head of a lot file.
 
 use super::given::Values;
 use super::stage::named;

@@ -8,14 +8,14 @@ mod chance;
 mod check;
 mod cost;
 mod counts;
-mod draws;
-mod drivers;
+mod doubt;
 mod file;
 mod given;
 mod goods;
 #[cfg(feature = "serde")]
 mod json;
 mod lot;
+mod lots;
 mod needed;
 mod page;
 mod report;
@@ -29,16 +29,16 @@ mod value;
 pub use crate::table::{Align, Block, Report};
 pub use chance::{Layer, Scale, Spread};
 pub use counts::load_counts;
-pub use draws::MOST_DRAWS;
-pub use drivers::Driver;
+pub use doubt::Doubt;
 pub use given::Given;
 #[cfg(feature = "serde")]
 pub use json::SCHEMA;
+pub use lots::{MOST_LOTS, Run};
 pub use needed::Needed;
 pub use report::Extent;
-pub use result::{Account, Band, Draws, GoodResult, Margin, PlanResult, StageResult};
+pub use result::{Account, Band, GoodResult, PlanResult, Samples, Spare, StageResult};
 pub use stage::Setting;
-pub use stock::{PARTS, Stock};
+pub use stock::{PARTS, Stock, part_name};
 
 use std::fmt::Write as _;
 use std::path::Path;
@@ -58,7 +58,7 @@ pub use stage::{STAGES, StageCard};
 pub const ROUTE: [&str; 9] =
     ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
 
-/// What may stand at the head of a lot file beside the stages.
+/// What may be at the head of a lot file beside the stages.
 const TABLES: [&str; 11] =
     ["route", "counts", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods", "print"];
 
@@ -175,7 +175,7 @@ impl Plan {
     }
     /// The goods and how many of each were promised.
     pub fn promise(&self) -> Vec<(&str, Option<u32>)> {
-        self.goods.iter().map(|g| (g.name.as_str(), g.want)).collect()
+        self.goods.iter().map(|g| (g.name.as_str(), g.promised)).collect()
     }
     /// What is unusual about the values.
     pub fn warnings(&self) -> &[String] {
@@ -206,7 +206,7 @@ fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStag
     for (place, name) in names.iter().enumerate() {
         if names[..place].contains(name) {
             return Err(
-                root.error("route", format!("'{name}' stands twice in the route; remove one"))
+                root.error("route", format!("'{name}' appears twice in the route; remove one"))
             );
         }
         let section = root.section(name)?;
@@ -276,7 +276,9 @@ fn read_goods(
     let mut goods: Vec<Good> = Vec::new();
     for name in section.keys() {
         let one = section.section(&name)?;
-        if TABLES.iter().chain(stage::NAMES).any(|taken| *taken == name) || name == "promise" {
+        if TABLES.iter().chain(stage::NAMES).any(|taken| *taken == name)
+            || ["promise", "spare"].contains(&name.as_str())
+        {
             return Err(section.error(
                 &name,
                 "this name is taken; call the goods something else, such as [goods.scarf]",
@@ -284,11 +286,11 @@ fn read_goods(
         }
         let good = Good::read(&name, &one, machines, yarn, draft)?;
         one.finish()?;
-        if let Some(before) = goods.iter().find(|g| g.rest) {
+        if let Some(before) = goods.iter().find(|g| g.takes_rest) {
             return Err(section.error(
                 &name,
                 format!(
-                    "'{}' takes the rest, so it must stand last; move [goods.{}] to the end",
+                    "'{}' takes the rest, so it must be last; move [goods.{}] to the end",
                     before.name, before.name
                 ),
             ));

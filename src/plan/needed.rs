@@ -4,9 +4,9 @@ use std::fmt;
 use std::sync::Arc;
 
 use super::Plan;
-use super::draws::{Request, in_blocks};
 use super::given::Values;
 use super::goods;
+use super::lots::{Run, in_blocks};
 use super::screen::{listed, pieces};
 use crate::error::{Error, Result};
 use crate::quantity::print::{figure, fixed};
@@ -18,17 +18,17 @@ pub struct Needed {
     /// The goods asked for.
     pub goods: Vec<(String, u32)>,
     /// Greasy mass with the planned values, kg.
-    pub likely: f64,
-    /// Greasy mass that suffices with the confidence asked for, kg; the likely mass where nothing
+    pub planned: f64,
+    /// Greasy mass that suffices with the confidence asked for, kg; the planned mass where nothing
     /// is uncertain.
-    pub enough: f64,
+    pub greasy_mass: f64,
     /// The confidence asked for.
     pub confidence: f64,
-    /// How many simulated lots it rests on.
-    pub draws: usize,
+    /// Number of simulated lots.
+    pub simulated: usize,
     /// The seed of the simulated lots.
     pub seed: u64,
-    /// The working of the likely mass.
+    /// The working of the planned mass.
     pub working: Working,
 }
 
@@ -38,16 +38,16 @@ impl fmt::Display for Needed {
         let up = |kg: f64| fixed((kg * 10.0 - 1e-9).ceil() / 10.0, 1);
         let goods: Vec<String> =
             self.goods.iter().map(|(name, n)| pieces(f64::from(*n), name)).collect();
-        write!(f, "Take in {} kg of greasy wool for {} ", up(self.enough), listed(&goods))?;
-        if self.draws == 0 {
+        write!(f, "Take in {} kg of greasy wool for {} ", up(self.greasy_mass), listed(&goods))?;
+        if self.simulated == 0 {
             return f.write_str("(with the planned values; no lots were simulated).");
         }
         write!(
             f,
             "({} % sure; {} kg with the planned values; {} simulated lots, seed {}).",
             figure(self.confidence * 100.0),
-            up(self.likely),
-            fixed(self.draws as f64, 0),
+            up(self.planned),
+            fixed(self.simulated as f64, 0),
             self.seed
         )
     }
@@ -56,15 +56,17 @@ impl fmt::Display for Needed {
 impl Plan {
     /// The greasy mass for a number of each good, all of them together with a confidence. Goods that
     /// are not named are not made; with no goods named at all, the promise of the lot is meant.
-    ///
-    /// `progress` is told how many simulated lots are done and says whether to go on.
-    pub fn needed(
+    pub fn needed(&self, goods: &[(String, u32)], confidence: f64, run: &Run) -> Result<Needed> {
+        self.needed_with(goods, confidence, run, &mut |_| true)
+    }
+
+    /// [`Plan::needed`], with `progress` called with how many simulated lots are done; where it gives
+    /// false, the run stops with an error.
+    pub fn needed_with(
         &self,
         goods: &[(String, u32)],
         confidence: f64,
-        draws: usize,
-        seed: u64,
-        threads: usize,
+        run: &Run,
         progress: &mut dyn FnMut(usize) -> bool,
     ) -> Result<Needed> {
         if !(confidence > 0.0 && confidence < 1.0) {
@@ -75,7 +77,7 @@ impl Plan {
         let mut pieces = vec![0.0; self.goods.len()];
         if goods.is_empty() {
             for (pieces, good) in pieces.iter_mut().zip(&self.goods) {
-                *pieces = good.want.map_or(0.0, f64::from);
+                *pieces = good.promised.map_or(0.0, f64::from);
             }
         }
         for (name, count) in goods {
@@ -95,24 +97,23 @@ impl Plan {
             let needs = self.needs(&self.shop(&values));
             self.back(&values, goods::needed(&needs, &pieces)).v().0
         };
-        let likely = crate::number::Number::value(&root);
+        let planned = crate::number::Number::value(&root);
         let root = root.arg();
         let working = Working::new(Arc::new(tape.finish()), root);
 
         let uncertain = self.given.iter().any(|g| g.spread.is_open());
-        let draws = if uncertain { draws } else { 0 };
-        let mut enough = likely;
-        if draws > 0 {
-            let mut request = Request { draws, seed, threads, progress };
+        let run = Run { lots: if uncertain { run.lots } else { 0 }, ..*run };
+        let mut greasy_mass = planned;
+        if run.lots > 0 {
             let make = |values: &Values<'_, f64>, _: &[f64], greasy: &mut Vec<f64>| {
                 let needs = self.needs(&self.shop(values));
                 greasy.push(self.back(values, goods::needed(&needs, &pieces)).value());
             };
-            let blocks = in_blocks(self, &mut request, make, Vec::with_capacity)?;
+            let blocks = in_blocks(self, &run, progress, make, Vec::with_capacity)?;
             let mut greasy = blocks.concat();
             // The smallest mass that suffices in at least that share of the simulated lots.
-            let place = ((confidence * draws as f64).ceil() as usize).clamp(1, draws) - 1;
-            enough = *greasy.select_nth_unstable_by(place, f64::total_cmp).1;
+            let place = ((confidence * run.lots as f64).ceil() as usize).clamp(1, run.lots) - 1;
+            greasy_mass = *greasy.select_nth_unstable_by(place, f64::total_cmp).1;
         }
         let goods = self
             .goods
@@ -121,6 +122,7 @@ impl Plan {
             .filter(|(_, n)| **n > 0.0)
             .map(|(good, n)| (good.name.clone(), *n as u32))
             .collect();
-        Ok(Needed { goods, likely, enough, confidence, draws, seed, working })
+        let Run { lots: simulated, seed, .. } = run;
+        Ok(Needed { goods, planned, greasy_mass, confidence, simulated, seed, working })
     }
 }

@@ -12,14 +12,16 @@ use crate::table::{Block, Report};
 const STYLE: &str = "body{font:11pt/1.35 sans-serif;color:#000;background:#fff;max-width:60em;margin:1em auto;\
     padding:0 1em}h3{font-size:1.4em}h4{margin:1.2em 0 0.3em;border-bottom:1px solid}\
     table{border-collapse:collapse}th,td{vertical-align:top;border-bottom:1px solid #bbb}\
-    section{break-inside:avoid}aside p{margin:0.4em 0}@page{margin:15mm}";
+    section{break-inside:avoid}aside p{margin:0.4em 0}@page{margin:15mm}\
+    @media screen and (max-width:32em){body{font-size:9pt;padding:0 0.5em}h3{font-size:1.2em}\
+    table{display:block;overflow-x:auto}th,td{padding:0 0.2em!important}}";
 
 impl PlanResult {
     /// The lot sheet as an HTML page.
     pub fn page(&self) -> String {
         let head = Report {
             title: self.title(),
-            blocks: vec![self.promise(Extent::All), self.outcome(Extent::All)],
+            blocks: vec![self.promise(Extent::All), self.outcome(Extent::All), self.on_the_scale()],
         };
         let mut body = head.html();
         for block in self.by_stage() {
@@ -32,14 +34,15 @@ impl PlanResult {
         last.extend(self.unusual());
         body.push_str(&Report { title: String::new(), blocks: last }.html());
         format!(
-            "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>{}</title>\
+            "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">\
+             <meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{}</title>\
              <style>{STYLE}</style></head><body>{body}<p><small>{}</small></p></body></html>\n",
             escape(&self.name),
             escape(caution::HEAD)
         )
     }
     /// Writes the lot sheet, whole or not at all.
-    pub fn to_html(&self, path: &std::path::Path) -> Result<()> {
+    pub fn to_lot_sheet(&self, path: &std::path::Path) -> Result<()> {
         crate::write_whole(path, self.page().as_bytes())
     }
 
@@ -70,8 +73,8 @@ impl PlanResult {
                     _ => String::new(),
                 };
                 let mark = if s.main { "set,\u{a0}weigh" } else { "expect" };
-                let figure = self.say.figure(s.value, s.kind);
-                vec![mark.to_owned(), format!("{of}{}", s.words), figure, s.note.clone()]
+                let value = self.say.to_hand(s.value, s.kind);
+                vec![mark.to_owned(), format!("{of}{}", s.words), value, s.note.clone()]
             });
             let names =
                 cautions.iter().find(|(p, _)| *p == place).map_or(&[][..], |(_, names)| names);

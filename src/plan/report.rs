@@ -1,6 +1,6 @@
 //! A result as tables: the same rows for the terminal, for a page and for a notebook.
 
-use super::result::PlanResult;
+use super::result::{PlanResult, StageResult};
 use super::screen::{parts, range};
 use super::stock::PARTS;
 use crate::caution;
@@ -30,7 +30,11 @@ impl PlanResult {
         if !first.title.is_empty() {
             blocks.push(first);
         }
-        blocks.extend([self.outcome(extent), self.to_set(extent)]);
+        blocks.push(self.outcome(extent));
+        if extent == Extent::All {
+            blocks.push(self.on_the_scale());
+        }
+        blocks.push(self.to_set(extent));
         if extent == Extent::All {
             blocks.push(self.every_kilogram());
             blocks.extend(Block::caution_lines(self.caution_lines()));
@@ -41,7 +45,7 @@ impl PlanResult {
 
     /// The lot, the wool taken in, the file.
     pub(super) fn title(&self) -> String {
-        let greasy = self.say.mass(self.greasy.0);
+        let greasy = self.say.mass(self.intake.0);
         format!("{}: {greasy} {} of greasy wool ({})", self.name, self.say.mass_unit(), self.file)
     }
 
@@ -55,7 +59,7 @@ impl PlanResult {
     }
 
     pub(super) fn outcome(&self, extent: Extent) -> Block {
-        let (all, simulated) = (extent == Extent::All, self.draws > 0);
+        let (all, simulated) = (extent == Extent::All, self.simulated > 0);
         let mut names = vec![("stage", Left), ("product", Left), ("planned", Right)];
         if simulated && all {
             names.extend([("low", Right), ("middle", Right), ("high", Right)]);
@@ -63,35 +67,26 @@ impl PlanResult {
             names.push(("in 9 lots of 10", Right));
         }
         names.push(("on the scale", Right));
-        if all {
-            names.extend(PARTS.map(|part| (part, Right)));
-        }
         let kg = |x: f64| self.say.mass(x);
         let stated = 1.0 + self.stated_regain;
         let mut intake =
-            vec!["intake".to_owned(), "greasy wool".to_owned(), kg(self.greasy.1 * stated)];
+            vec!["intake".to_owned(), "greasy wool".to_owned(), kg(self.intake.1 * stated)];
         let bands = match (simulated, all) {
             (false, _) => 0,
             (true, false) => 1,
             (true, true) => 3,
         };
         intake.extend(vec![String::new(); bands]);
-        intake.push(kg(self.greasy.0));
-        if all {
-            intake.extend(PARTS.map(|_| String::new()));
-        }
+        intake.push(kg(self.intake.0));
         let mut rows = vec![intake];
         for stage in &self.stages {
-            let mut row = vec![stage.name.clone(), stage.makes.clone(), kg(stage.stated)];
+            let mut row = vec![stage.name.clone(), stage.makes.clone(), kg(stage.stated_mass)];
             if all {
                 row.extend(parts(stage.band, &kg));
             } else {
                 row.extend(stage.band.map(|b| range(b, &kg)));
             }
             row.push(kg(stage.stock.total()));
-            if all {
-                row.extend(stage.stock.parts().map(kg));
-            }
             rows.push(row);
         }
         let regain = of_kind(self.stated_regain, Kind::Regain);
@@ -100,6 +95,23 @@ impl PlanResult {
             columns: columns(&names),
             rows,
             foot: vec!["On the scale: planned mass including water, oil and dirt.".to_owned()],
+            ..Block::default()
+        }
+    }
+
+    /// What is on the scale after each stage, by its parts.
+    pub(super) fn on_the_scale(&self) -> Block {
+        let kg = |x: f64| self.say.mass(x);
+        let row = |stage: &StageResult| {
+            let parts = stage.stock.parts().map(kg);
+            [stage.name.clone(), kg(stage.stock.total())].into_iter().chain(parts).collect()
+        };
+        let mut names = vec![("stage", Left), ("total", Right)];
+        names.extend(PARTS.map(|part| (part, Right)));
+        Block {
+            title: format!("On the scale after each stage, {}, planned", self.say.mass_unit()),
+            columns: columns(&names),
+            rows: self.stages.iter().map(row).collect(),
             ..Block::default()
         }
     }
@@ -118,22 +130,32 @@ impl PlanResult {
                 };
                 let stage = if place == last { String::new() } else { place.clone() };
                 last = place;
-                let value = self.say.figure(s.value, s.kind);
-                let mut row = vec![stage, s.words.clone(), value];
-                row.extend((extent == Extent::All).then(|| s.key.clone()));
-                row.push(s.note.clone());
-                row
+                let value = self.say.to_hand(s.value, s.kind);
+                let note = match extent {
+                    Extent::First => s.note.clone(),
+                    Extent::All if s.note.is_empty() => s.key.clone(),
+                    Extent::All => format!("{}: {}", s.key, s.note),
+                };
+                vec![stage, s.words.clone(), value, note]
             })
             .collect();
-        let mut names = vec![("machine", Left), ("set or weigh", Left), ("value", Right)];
-        if extent == Extent::All {
-            names.push(("name for --working", Left));
-        }
-        names.push(("note", Left));
+        let names =
+            vec![("machine", Left), ("set or weigh", Left), ("value", Right), ("note", Left)];
+        let foot = match extent {
+            Extent::First => Vec::new(),
+            Extent::All => {
+                vec![
+                    "Names such as mule.twist are for --working, which shows how the value is \
+                      calculated."
+                        .to_owned(),
+                ]
+            }
+        };
         Block {
             title: "Machine settings".to_owned(),
             columns: columns(&names),
             rows,
+            foot,
             cautions: match extent {
                 Extent::First => vec![self.cautions_in_short()],
                 Extent::All => Vec::new(),
@@ -147,7 +169,7 @@ impl PlanResult {
         let unit = self.say.mass_unit();
         let kg = |x: f64| {
             let x = self.say.number(x, Kind::Mass);
-            if x.abs() < 5e-5 { "–".to_owned() } else { fixed(x, 4) }
+            if x.abs() < 5e-4 { "–".to_owned() } else { fixed(x, 3) }
         };
         let mut sum = [0.0; 5];
         for line in &self.account {
@@ -157,23 +179,21 @@ impl PlanResult {
             }
             let mut row = vec![line.stage.clone(), line.to.clone()];
             row.extend(line.stock.parts().map(|p| kg(sign * p)));
-            row.push(line.key.clone());
             rows.push(row);
         }
         let mut row = vec!["total".to_owned(), "greasy wool".to_owned()];
         row.extend(sum.map(kg));
-        row.push(String::new());
         rows.push(row);
         let mut names = vec![("stage", Left), ("went to", Left)];
         names.extend(PARTS.map(|part| (part, Right)));
-        names.push(("name of the fibre", Left));
-        let unexplained = self.greasy.0 - sum.iter().sum::<f64>();
+        let unexplained = self.intake.0 - sum.iter().sum::<f64>();
         Block {
             title: format!("Where every kilogram goes, in {unit}, planned"),
             columns: columns(&names),
             rows,
             foot: vec![
-                "Minus: added to the lot (oil, water).".to_owned(),
+                "Minus: added to the lot (oil, water). For --working: sort.lost and so on."
+                    .to_owned(),
                 format!(
                     "Balance closes to {} {unit}.",
                     fixed(self.say.number(unexplained, Kind::Mass), 2)

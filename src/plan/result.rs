@@ -4,35 +4,35 @@ use std::sync::Arc;
 
 use super::advice;
 use super::chain::{Loss, Nominal};
-use super::draws::{self, Request};
-use super::drivers::{self, Driver};
+use super::doubt::{self, Doubt};
+use super::lots::{self, Run};
 use super::say::Say;
 use super::stage::{AnyStage, Setting};
 use super::{Plan, Stock};
 use crate::error::{Error, Result, did_you_mean};
 use crate::worked::{Arg, Recording, Working};
 
-/// 5 %, median and 95 % of a value.
+/// A value over the simulated lots.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Band {
     /// One simulated lot in twenty is below.
     pub low: f64,
     /// Half of the simulated lots are below.
-    pub likely: f64,
+    pub middle: f64,
     /// One simulated lot in twenty is above.
     pub high: f64,
 }
 
 impl Band {
     /// The band of some values, which are reordered.
-    fn of(figures: &mut [f64]) -> Band {
-        let n = figures.len();
+    fn of(values: &mut [f64]) -> Band {
+        let n = values.len();
         let at = |share: f64| (((n - 1) as f64 * share).round()) as usize;
-        let mut take = |place: usize| *figures.select_nth_unstable_by(place, f64::total_cmp).1;
-        Band { low: take(at(0.05)), likely: take(at(0.5)), high: take(at(0.95)) }
+        let mut take = |place: usize| *values.select_nth_unstable_by(place, f64::total_cmp).1;
+        Band { low: take(at(0.05)), middle: take(at(0.5)), high: take(at(0.95)) }
     }
     fn times(self, factor: f64) -> Band {
-        Band { low: self.low * factor, likely: self.likely * factor, high: self.high * factor }
+        Band { low: self.low * factor, middle: self.middle * factor, high: self.high * factor }
     }
 }
 
@@ -48,25 +48,25 @@ pub struct StageResult {
     /// What comes out, by its parts, with the planned values.
     pub stock: Stock,
     /// Fibre that comes out, in kg at the stated regain, with the planned values.
-    pub stated: f64,
-    /// The same over the simulated lots.
+    pub stated_mass: f64,
+    /// This mass over the simulated lots.
     pub band: Option<Band>,
 }
 
-/// How a kind of goods comes out.
+/// How many of a kind of goods the lot makes.
 #[derive(Clone, Debug)]
 pub struct GoodResult {
     /// Its name.
     pub name: String,
     /// How many were promised.
-    pub want: Option<u32>,
+    pub promised: Option<u32>,
     /// True where it takes what the others leave.
-    pub rest: bool,
-    /// Where the promise stands.
+    pub takes_rest: bool,
+    /// Where the promise is written.
     pub origin: String,
     /// Whole pieces with the planned values.
-    pub made: f64,
-    /// What the yarn left when its turn came would make, not rounded down.
+    pub planned: f64,
+    /// What the yarn left when its turn came would make, with the planned values, not rounded down.
     pub unrounded: f64,
     /// Whole pieces over the simulated lots.
     pub band: Option<Band>,
@@ -77,19 +77,19 @@ pub struct GoodResult {
     pub safe: Option<f64>,
 }
 
-/// How much the lot has to spare for the whole promise, or falls short.
+/// How much the lot has to spare beyond the whole promise, or how far it falls short.
 #[derive(Clone, Debug)]
-pub struct Margin {
-    /// The good that it is given in.
+pub struct Spare {
+    /// The good in whose pieces it is counted.
     pub good: String,
     /// Pieces to spare (negative: short) with the planned values, not rounded.
-    pub likely: f64,
-    /// The same over the simulated lots.
+    pub planned: f64,
+    /// These pieces over the simulated lots.
     pub band: Option<Band>,
     /// Share of the simulated lots in which the whole promise is met.
     pub chance: Option<f64>,
     /// Greasy wool that keeps the whole promise in 19 simulated lots of 20, kg.
-    pub greasy: Option<f64>,
+    pub safe_greasy_mass: Option<f64>,
 }
 
 /// A line of the account.
@@ -109,11 +109,11 @@ pub struct Account {
 
 /// The simulated lots themselves, for pictures and further study.
 #[derive(Clone, Debug, Default)]
-pub struct Draws {
+pub struct Samples {
     /// Whole pieces of each good, a column each.
     pub pieces: Vec<Vec<f64>>,
-    /// Pieces to spare for the whole promise, not rounded.
-    pub margin: Vec<f64>,
+    /// Pieces to spare beyond the whole promise (negative: short), not rounded.
+    pub spare: Vec<f64>,
 }
 
 /// What a plan gives: the promise, the stages, the settings, the account, what moves the answer.
@@ -127,85 +127,92 @@ pub struct PlanResult {
     pub hash: String,
     /// How many values of the lot file are uncertain.
     pub uncertain: usize,
-    /// How many simulated lots were made.
-    pub draws: usize,
+    /// Number of simulated lots.
+    pub simulated: usize,
     /// Their seed.
     pub seed: u64,
     /// The regain at which masses are stated, as a fraction.
     pub stated_regain: f64,
     /// Greasy mass taken in, kg, and the clean dry fibre in it.
-    pub greasy: (f64, f64),
+    pub intake: (f64, f64),
     /// The stages in order.
     pub stages: Vec<StageResult>,
     /// The goods in order.
     pub goods: Vec<GoodResult>,
-    /// Margin of the whole promise.
-    pub margin: Margin,
+    /// What is spare beyond the whole promise, or short of it.
+    pub spare: Spare,
     /// What to set, weigh and expect.
     pub settings: Vec<Setting>,
     /// What moves the answer most, first.
-    pub drivers: Vec<Driver>,
+    pub measure_first: Vec<Doubt>,
     /// Every kilogram.
     pub account: Vec<Account>,
-    /// What is unusual.
+    /// Values that look wrong.
     pub warnings: Vec<String>,
-    /// For each good that the planned values do not make as promised: where the promise stands, what
-    /// is made, and what to write instead.
+    /// For each good that the planned values do not make as promised: where the promise is written, how
+    /// many are planned, and what to write instead.
     pub shortfalls: Vec<String>,
     /// The simulated lots.
-    pub samples: Draws,
+    pub samples: Samples,
     pub(super) say: Say,
     recording: Arc<Recording>,
 }
 
 impl Plan {
-    /// Runs the plan. With `draws = 0` only the planned values are worked out.
-    ///
-    /// `progress` is told how many simulated lots are done and says whether to go on.
-    pub fn run(
+    /// Runs the plan: carries the planned values through and simulates lots.
+    pub fn run(&self, run: &Run) -> Result<PlanResult> {
+        self.run_with(run, &mut |_| true)
+    }
+
+    /// [`Plan::run`], with `progress` called with how many simulated lots are done; where it gives
+    /// false, the run stops with an error.
+    pub fn run_with(
         &self,
-        draws: usize,
-        seed: u64,
-        threads: usize,
+        run: &Run,
         progress: &mut dyn FnMut(usize) -> bool,
     ) -> Result<PlanResult> {
         let nominal = Nominal::new(self);
         let label = self.given[self.label.regain.inner().0].base();
         let uncertain = self.given.iter().any(|g| g.spread.is_open());
-        let draws = if uncertain { draws } else { 0 };
-        // The margin is given in pieces of the good that takes the rest, else of the last one.
-        let told = self.goods.iter().position(|g| g.rest).unwrap_or(self.goods.len() - 1);
-        let piece = nominal.needs[told].each.value();
+        let run = Run { lots: if uncertain { run.lots } else { 0 }, ..*run };
+        // What is spare is counted in pieces of the good that takes the rest, else of the last one.
+        let counted = self.goods.iter().position(|g| g.takes_rest).unwrap_or(self.goods.len() - 1);
+        let piece = nominal.needs[counted].each.value();
 
-        let mut result = self.likely_result(&nominal, label, told, piece);
-        if draws > 0 {
-            let mut request = Request { draws, seed, threads, progress };
-            let blocks = draws::forward(self, &mut request)?;
-            result.draws = draws;
-            result.seed = seed;
-            result.drivers = drivers::rank(self, &blocks, piece);
-            result.spread(&blocks, 1.0 + label, piece, threads);
+        let mut result = self.planned_result(&nominal, label, counted, piece);
+        if run.lots > 0 {
+            let blocks = lots::forward(self, &run, progress)?;
+            result.simulated = run.lots;
+            result.seed = run.seed;
+            result.measure_first = doubt::rank(self, &blocks, piece);
+            result.spread(&blocks, 1.0 + label, piece, run.threads);
         }
         result.shortfalls = self.shortfalls(&nominal, &result);
         result.recording = Arc::new(nominal.recording);
         Ok(result)
     }
 
-    fn likely_result(&self, nominal: &Nominal, label: f64, told: usize, piece: f64) -> PlanResult {
+    fn planned_result(
+        &self,
+        nominal: &Nominal,
+        label: f64,
+        counted: usize,
+        piece: f64,
+    ) -> PlanResult {
         let stage = |(stage, stock): (&AnyStage, &Stock)| StageResult {
             name: stage.name().to_owned(),
             makes: stage.makes().to_owned(),
             cautions: stage.cautions(),
             stock: *stock,
-            stated: stock.fibre * (1.0 + label),
+            stated_mass: stock.fibre * (1.0 + label),
             band: None,
         };
         let good = |(place, good): (usize, &super::goods::Good)| GoodResult {
             name: good.name.clone(),
-            want: good.want,
-            rest: good.rest,
+            promised: good.promised,
+            takes_rest: good.takes_rest,
             origin: good.origin.clone(),
-            made: nominal.made[place],
+            planned: nominal.made[place],
             unrounded: nominal.unrounded[place],
             band: None,
             chance: None,
@@ -217,21 +224,21 @@ impl Plan {
             file: self.file.clone(),
             hash: self.hash(),
             uncertain: self.given.iter().filter(|g| g.spread.is_open()).count(),
-            draws: 0,
+            simulated: 0,
             seed: 0,
             stated_regain: label,
-            greasy: (greasy.total(), greasy.fibre),
+            intake: (greasy.total(), greasy.fibre),
             stages: self.stages.iter().zip(&nominal.flow[1..]).map(stage).collect(),
             goods: self.goods.iter().enumerate().map(good).collect(),
-            margin: Margin {
-                good: self.goods[told].name.clone(),
-                likely: nominal.margin / piece,
+            spare: Spare {
+                good: self.goods[counted].name.clone(),
+                planned: nominal.spare / piece,
                 band: None,
                 chance: None,
-                greasy: None,
+                safe_greasy_mass: None,
             },
             settings: nominal.settings.clone(),
-            drivers: Vec::new(),
+            measure_first: Vec::new(),
             account: account(nominal),
             warnings: self
                 .warnings
@@ -240,7 +247,7 @@ impl Plan {
                 .chain(advice::far_parts(&nominal.recording))
                 .collect(),
             shortfalls: Vec::new(),
-            samples: Draws::default(),
+            samples: Samples::default(),
             say: self.say.clone(),
             recording: Arc::default(),
         }
@@ -278,20 +285,20 @@ fn account(nominal: &Nominal) -> Vec<Account> {
         });
     }
     rows.push(Account {
-        stage: "spare yarn".to_owned(),
+        stage: "yarn".to_owned(),
         to: "left over".to_owned(),
         added: false,
-        key: "promise.spare".to_owned(),
-        stock: with_fibre(nominal.spare),
+        key: "promise.left_over".to_owned(),
+        stock: with_fibre(nominal.left_over),
     });
     rows
 }
 
 impl PlanResult {
     /// Fills in what the simulated lots say.
-    fn spread(&mut self, blocks: &[draws::Block], stated: f64, piece: f64, threads: usize) {
+    fn spread(&mut self, blocks: &[lots::Block], stated: f64, piece: f64, threads: usize) {
         let (stages, goods) = (self.stages.len(), self.goods.len());
-        let column = |from: fn(&draws::Block) -> &Vec<f64>,
+        let column = |from: fn(&lots::Block) -> &Vec<f64>,
                       place: usize,
                       width: usize|
          -> Vec<f64> {
@@ -313,36 +320,36 @@ impl PlanResult {
         }
         for (place, good) in self.goods.iter_mut().enumerate() {
             let pieces = column(|b| &b.pieces, place, goods);
-            if let Some(want) = good.want {
-                let met = pieces.iter().filter(|p| **p >= f64::from(want)).count();
+            if let Some(promised) = good.promised {
+                let met = pieces.iter().filter(|p| **p >= f64::from(promised)).count();
                 good.chance = Some(met as f64 / pieces.len() as f64);
             }
             good.band = Some(Band::of(&mut pieces.clone()));
             self.samples.pieces.push(pieces);
         }
-        let met = (0..self.samples.pieces[0].len()).filter(|draw| {
+        let met = (0..self.samples.pieces[0].len()).filter(|lot| {
             self.goods
                 .iter()
                 .zip(&self.samples.pieces)
-                .all(|(good, pieces)| good.want.is_none_or(|want| pieces[*draw] >= f64::from(want)))
+                .all(|(good, pieces)| good.promised.is_none_or(|n| pieces[*lot] >= f64::from(n)))
         });
-        self.margin.chance = Some(met.count() as f64 / self.draws as f64);
+        self.spare.chance = Some(met.count() as f64 / self.simulated as f64);
         self.promise_safely();
         let mut greasy = column(|b| &b.greasy, 0, 1);
         let place = nineteen_in_twenty(greasy.len()) - 1;
-        self.margin.greasy = Some(*greasy.select_nth_unstable_by(place, f64::total_cmp).1);
-        let margin: Vec<f64> = column(|b| &b.margin, 0, 1).iter().map(|m| m / piece).collect();
-        self.margin.band = Some(Band::of(&mut margin.clone()));
-        self.samples.margin = margin;
+        self.spare.safe_greasy_mass = Some(*greasy.select_nth_unstable_by(place, f64::total_cmp).1);
+        let spare: Vec<f64> = column(|b| &b.spare, 0, 1).iter().map(|s| s / piece).collect();
+        self.spare.band = Some(Band::of(&mut spare.clone()));
+        self.samples.spare = spare;
     }
 
     /// For each good, in the order in which they are made: the greatest number that 19 simulated lots
     /// of 20 make together with the safe numbers of the goods before it.
     fn promise_safely(&mut self) {
-        let mut keep: Vec<usize> = (0..self.draws).collect();
-        let place = self.draws - nineteen_in_twenty(self.draws);
+        let mut keep: Vec<usize> = (0..self.simulated).collect();
+        let place = self.simulated - nineteen_in_twenty(self.simulated);
         for (good, pieces) in self.goods.iter_mut().zip(&self.samples.pieces) {
-            let place = place - (self.draws - keep.len());
+            let place = place - (self.simulated - keep.len());
             let mut made: Vec<f64> = keep.iter().map(|lot| pieces[*lot]).collect();
             let safe = *made.select_nth_unstable_by(place, f64::total_cmp).1;
             keep.retain(|lot| pieces[*lot] >= safe);
@@ -350,9 +357,9 @@ impl PlanResult {
         }
     }
 
-    /// True where the planned values meet the whole promise.
-    pub fn is_enough(&self) -> bool {
-        self.goods.iter().all(|g| g.want.is_none_or(|want| g.made >= f64::from(want)))
+    /// True where the planned values keep the whole promise. How sure that is, `spare.chance` says.
+    pub fn planned_enough(&self) -> bool {
+        self.goods.iter().all(|g| g.promised.is_none_or(|n| g.planned >= f64::from(n)))
     }
 
     /// The working of a value, by its name.

@@ -2,11 +2,11 @@
 
 use super::file::Section;
 use crate::error::Result;
-use crate::quantity::print::{figure, fixed, of_kind, with_unit};
+use crate::quantity::print::{figure, fixed, of_kind, significant, with_unit};
 use crate::quantity::{Kind, Unit, unit};
 
-/// Units for printing: those that the lot file asks for, else the handbooks' own. Figures are
-/// worked out and handed to programs in the base units whatever is printed.
+/// Units for printing: those that the lot file asks for, else the handbooks' own. Values are
+/// calculated and handed to programs in the base units whatever is printed.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Say {
     units: Vec<(Kind, &'static Unit)>,
@@ -59,6 +59,32 @@ impl Say {
             unit = small;
         }
         with_unit(unit.from_base(base), unit.symbol)
+    }
+
+    /// A value with as many digits as the hand can set or the balance can read: whole teeth, ends and
+    /// picks, 159 g, 1.49 kg, 10 h 12 min, 276 km of yarn.
+    pub(super) fn to_hand(&self, base: f64, kind: Kind) -> String {
+        match kind {
+            Kind::Count => fixed(base, 0),
+            Kind::Duration if base >= 1.0 => {
+                let minutes = (base * 60.0).round();
+                format!("{} h {} min", fixed((minutes / 60.0).floor(), 0), minutes % 60.0)
+            }
+            Kind::Duration => format!("{} min", significant(base * 60.0, 2)),
+            Kind::Length if self.unit(kind).is_none() && base >= 10_000.0 => {
+                format!("{} km", significant(base / 1000.0, 3))
+            }
+            Kind::Mass | Kind::Volume | Kind::MassRate => self.rounded(base, kind, 3),
+            _ => self.figure(base, kind),
+        }
+    }
+
+    /// A value of a kind with some significant digits.
+    fn rounded(&self, base: f64, kind: Kind, digits: usize) -> String {
+        let printed = self.figure(base, kind);
+        let Some((_, unit)) = printed.split_once(' ') else { return printed };
+        let in_unit = crate::quantity::unit(unit, Some(kind)).map(|unit| unit.from_base(base));
+        in_unit.map_or(printed.clone(), |x| format!("{} {unit}", significant(x, digits)))
     }
 
     /// A large mass to two decimals, without its unit: for columns.

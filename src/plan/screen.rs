@@ -13,18 +13,23 @@ impl PlanResult {
         let parts: Vec<String> = self
             .goods
             .iter()
-            .filter_map(|good| Some(pieces(f64::from(good.want?), &good.name)))
+            .filter_map(|good| Some(pieces(f64::from(good.promised?), &good.name)))
             .collect();
         if parts.is_empty() {
             return vec!["Promise: no number is promised.".to_owned()];
         }
-        let kept = self.margin.chance.map_or_else(|| self.planned(), |c| self.kept(c));
+        let kept = self.spare.chance.map_or_else(|| self.planned(), |c| self.kept(c));
         vec![format!("Promise: {}.", listed(&parts)), kept]
+    }
+
+    /// What the numbers of spare pieces are called: `spare or short, hanks`.
+    pub fn spare_label(&self) -> String {
+        format!("spare or short, {}", plural(&self.spare.good))
     }
 
     /// How many lots keep the promise.
     fn kept(&self, chance: f64) -> String {
-        let lots = fixed(self.draws as f64, 0);
+        let lots = fixed(self.simulated as f64, 0);
         match chance {
             c if c <= 0.0 => format!("None of {lots} simulated lots keeps it."),
             c if c >= 1.0 => format!("All of {lots} simulated lots keep it."),
@@ -36,18 +41,18 @@ impl PlanResult {
 
     /// Whether the planned values keep the promise.
     fn planned(&self) -> String {
-        let spare = self.margin.likely;
-        if self.is_enough() {
-            let spare = pieces((spare.abs() + 1e-9).floor(), &self.margin.good);
+        let spare = self.spare.planned;
+        if self.planned_enough() {
+            let spare = pieces((spare.abs() + 1e-9).floor(), &self.spare.good);
             return format!("The planned values keep it, with {spare} to spare.");
         }
-        let short = pieces((spare.abs() - 1e-9).ceil(), &self.margin.good);
+        let short = pieces((spare.abs() - 1e-9).ceil(), &self.spare.good);
         format!("The planned values are {short} short.")
     }
 
     /// Why no chance is known, where none is.
     fn no_chance(&self) -> Option<String> {
-        if self.draws > 0 {
+        if self.simulated > 0 {
             return None;
         }
         Some(if self.uncertain == 0 {
@@ -63,7 +68,7 @@ impl PlanResult {
 
     pub(super) fn promise(&self, extent: Extent) -> Block {
         let all = extent == Extent::All;
-        let simulated = self.draws > 0;
+        let simulated = self.simulated > 0;
         let mut names = vec![("", Left), ("promised", Right), ("planned", Right)];
         if simulated && all {
             names.extend([("low", Right), ("middle", Right), ("high", Right), ("kept by", Right)]);
@@ -71,12 +76,12 @@ impl PlanResult {
             names.push(("in 9 lots of 10", Right));
         }
         if simulated {
-            names.push(("safe promise (19 lots in 20)", Left));
+            names.push(if all { ("safe", Right) } else { ("safe promise (19 lots in 20)", Left) });
         }
         let mut rows: Vec<Vec<String>> = Vec::new();
         for good in &self.goods {
-            let want = good.want.map_or("–".to_owned(), |n| fixed(n.into(), 0));
-            let mut row = vec![named(good), want, fixed(good.made, 0)];
+            let promised = good.promised.map_or("–".to_owned(), |n| fixed(n.into(), 0));
+            let mut row = vec![named(good), promised, fixed(good.planned, 0)];
             if all {
                 row.extend(parts(good.band, &|x| fixed(x, 0)));
                 row.extend(simulated.then(|| good.chance.map_or(String::new(), percent)));
@@ -87,27 +92,26 @@ impl PlanResult {
             rows.push(row);
         }
         if all {
-            let name = format!("spare or short, {}", plural(&self.margin.good));
-            let mut row = vec![name, String::new(), signed(self.margin.likely)];
-            row.extend(parts(self.margin.band, &signed));
+            let mut row = vec![self.spare_label(), String::new(), signed(self.spare.planned)];
+            row.extend(parts(self.spare.band, &signed));
             if simulated {
-                row.extend([self.margin.chance.map_or(String::new(), percent), String::new()]);
+                row.extend([self.spare.chance.map_or(String::new(), percent), String::new()]);
             }
             rows.push(row);
         }
         let mut foot: Vec<String> = self.no_chance().into_iter().collect();
         if all && simulated {
             foot.push(format!(
-                "9 lots in 10 fall between low and high; half lie below middle. {} simulated lots, \
-                 seed {}.",
-                fixed(self.draws as f64, 0),
+                "9 lots in 10 fall between low and high; half lie below middle; 19 in 20 keep the safe \
+                 promise. {} simulated lots, seed {}.",
+                fixed(self.simulated as f64, 0),
                 self.seed
             ));
         }
         foot.extend(self.more_wool());
         foot.extend(self.shortfalls.iter().cloned());
         if let [first, .., last] = &self.goods[..]
-            && !self.is_enough()
+            && !self.planned_enough()
         {
             foot.push(format!(
                 "Goods are made in the order above: {} first, {} last.",
@@ -134,8 +138,8 @@ impl PlanResult {
     /// How much greasy wool keeps the promise, where this lot is not sure to; a shortfall says so
     /// itself.
     fn more_wool(&self) -> Option<String> {
-        let greasy = self.margin.greasy?;
-        let unsure = self.margin.chance.is_some_and(|c| c < 0.95) && self.shortfalls.is_empty();
+        let greasy = self.spare.safe_greasy_mass?;
+        let unsure = self.spare.chance.is_some_and(|c| c < 0.95) && self.shortfalls.is_empty();
         unsure.then(|| {
             format!(
                 "To keep the whole promise in 19 lots of 20, take in {} of greasy wool.",
@@ -145,13 +149,13 @@ impl PlanResult {
     }
 
     pub(super) fn measure_first(&self, extent: Extent) -> Block {
-        let mut drivers = self.drivers.iter().enumerate();
+        let mut doubts = self.measure_first.iter().enumerate();
         let shown: Vec<_> = match extent {
-            Extent::First => drivers
+            Extent::First => doubts
                 .by_ref()
                 .take_while(|(i, d)| *i == 0 || (*i < 2 && d.share >= 0.05))
                 .collect(),
-            Extent::All => drivers
+            Extent::All => doubts
                 .by_ref()
                 .take_while(|(i, d)| *i < 6 && (*i == 0 || d.share > 0.002))
                 .collect(),
@@ -171,8 +175,8 @@ impl PlanResult {
             let title = format!("Measure first: {}.", steps.join(", then "));
             return Block { title, ..Block::default() };
         }
-        let good = plural(&self.margin.good);
-        let row = |d: &super::Driver| {
+        let good = plural(&self.spare.good);
+        let row = |d: &super::Doubt| {
             vec![
                 d.key.clone(),
                 percent(d.share),
@@ -204,12 +208,16 @@ impl PlanResult {
 
 fn named(good: &GoodResult) -> String {
     let name = plural(&good.name);
-    if good.rest && good.want.is_none() { format!("{name} (from the rest)") } else { name }
+    if good.takes_rest && good.promised.is_none() {
+        format!("{name} (from the rest)")
+    } else {
+        name
+    }
 }
 
 /// Low, middle and high; nothing where no lots were simulated.
 pub(super) fn parts(band: Option<Band>, print: &dyn Fn(f64) -> String) -> Vec<String> {
-    band.map_or(Vec::new(), |b| [b.low, b.likely, b.high].map(print).to_vec())
+    band.map_or(Vec::new(), |b| [b.low, b.middle, b.high].map(print).to_vec())
 }
 
 /// `215 to 275`.

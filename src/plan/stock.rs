@@ -24,6 +24,11 @@ pub struct Stock {
 /// Names of the parts, in the order of [`Stock::parts`].
 pub const PARTS: [&str; 5] = ["fibre", "water", "oil", "grease and dirt", "vegetable matter"];
 
+/// The name of a part in JSON and Python, such as `oil_mass`.
+pub fn part_name(part: &str) -> String {
+    format!("{}_mass", part.replace(' ', "_"))
+}
+
 impl Stock {
     /// The parts, in the order of [`PARTS`].
     pub fn parts(&self) -> [f64; 5] {

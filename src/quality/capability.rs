@@ -9,7 +9,7 @@ use crate::quantity::print::figure;
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
-/// How a process stands to a tolerance.
+/// How a process compares with a tolerance.
 #[derive(Clone, Debug)]
 pub struct Capability {
     /// The chart that says whether the process is steady.
@@ -32,7 +32,7 @@ pub struct Capability {
 }
 
 impl Capability {
-    /// How the readings, in the order in which they were taken, stand to a tolerance.
+    /// How the readings, in the order in which they were taken, compare with a tolerance.
     pub fn new(sample: Sample, tolerance: [f64; 2], subgroup: u32) -> Result<Self> {
         let [low, high] = tolerance;
         let in_order = low < high;
@@ -95,7 +95,7 @@ impl Capability {
         ];
         if !self.chart.is_steady() {
             foot.push(
-                "The process is not steady (see its chart), so these figures say nothing of what comes \
+                "The process is not steady (see its chart), so these values say nothing of what comes \
                  next."
                     .to_owned(),
             );

@@ -26,7 +26,7 @@ pub fn deviations(readings: &[f64], wanted: f64) -> Result<Deviations> {
     }
     if !wanted.is_finite() || wanted <= 0.0 {
         return Err(Error::range(format!(
-            "{} is given as what was wanted, of which no share can be taken; write a figure above 0, such \
+            "{} is given as what was wanted, of which no share can be taken; write a value above 0, such \
              as '100 g'",
             figure(wanted)
         )));

@@ -61,7 +61,7 @@ impl Sample {
     pub fn sd(&self) -> f64 {
         sd(&self.values)
     }
-    /// A figure in the unit of the readings.
+    /// A value in the unit of the readings.
     pub fn say(&self, x: f64) -> String {
         with_unit(x, self.unit.symbol)
     }
@@ -90,12 +90,12 @@ pub(super) fn check_unit(unit: &Unit) -> Result<()> {
 
 /// The mean of figures.
 pub(super) fn mean(values: &[f64]) -> f64 {
-    // About the first, so that figures that differ in their last digits keep them.
+    // About the first, so that values that differ in their last digits keep them.
     let first = values[0];
     first + values.iter().map(|x| x - first).sum::<f64>() / values.len() as f64
 }
 
-/// The standard deviation of figures, over n − 1.
+/// The standard deviation of values, over n − 1.
 pub(super) fn sd(values: &[f64]) -> f64 {
     let middle = mean(values);
     let squares: f64 = values.iter().map(|x| (x - middle).powi(2)).sum();

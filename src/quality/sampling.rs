@@ -1,10 +1,10 @@
-//! Samples: how sure a mean is, how many readings it takes, which reading stands apart.
+//! Samples: how sure a mean is, how many readings it takes, which reading is an outlier.
 
 use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{Count, Deviation, Fraction, Ratio, Reading};
 
-/// What is left out before rounding up, so that 100 readings computed with the last digit of binary
+/// What is omitted before rounding up, so that 100 readings computed with the last digit of binary
 /// arithmetic do not become 101.
 const SLACK: f64 = 1e-9;
 
@@ -137,7 +137,7 @@ pub fn error_from_share<N: Number>(
     result = "n",
     sources = ["Sample size for count"],
     limits = ["the standard deviation is known from many readings; where it comes from few, take t and go round again, as the summary of a sample does"],
-    slips = ["rounding down", "the number where the root of it stands"]
+    slips = ["rounding down", "the number where the root of it is"]
 )]
 pub fn readings_for_error<N: Number>(
     /// standard deviations to each side: 1.96 for 95 %
@@ -239,7 +239,7 @@ pub fn variation_limit<N: Number>(
     cv / inner.sqrt()
 }
 
-/// How far a reading stands from the mean, in standard deviations.
+/// How far a reading is from the mean, in standard deviations.
 #[formula(
     result = "G",
     sources = ["Grubbs 1969"],
@@ -261,7 +261,7 @@ pub fn outlier_ratio<N: Number>(
     off.max(-off) / sd
 }
 
-/// How far the reading farthest out of several may stand from the mean, in standard deviations, before
+/// How far the reading farthest out of several may be from the mean, in standard deviations, before
 /// chance hardly explains it.
 #[formula(
     result = "G_c",

@@ -1,4 +1,4 @@
-//! What a sample says: mean, spread, how sure both are, how many readings it would take, what stands
+//! What a sample says: mean, spread, how sure both are, how many readings it would take, what is
 //! apart.
 
 use super::needed::smallest_sample;

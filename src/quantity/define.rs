@@ -164,7 +164,7 @@ fn worth(definition: &Definition) -> std::result::Result<Worth, At> {
     Ok((if definition.direct { Form::Times(tex) } else { Form::Over(tex) }, length, mass))
 }
 
-/// A figure as a whole number of parts, but for the rounding of binary figures.
+/// A value as a whole number of parts, but for the rounding of binary figures.
 fn whole(x: f64, parts: u64) -> Option<Exact> {
     let n = x * parts as f64;
     let near = (n - n.round()).abs() <= 4.0 * f64::EPSILON * n;

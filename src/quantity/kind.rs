@@ -63,7 +63,7 @@ macro_rules! kinds {
                 /// The number, in the base unit.
                 #[inline(always)]
                 pub fn v(self) -> V<N> { self.0 }
-                /// The plain figure, in the base unit.
+                /// The plain number, in the base unit.
                 #[inline(always)]
                 pub fn value(self) -> f64 { self.0.value() }
             }
@@ -72,7 +72,7 @@ macro_rules! kinds {
                 pub fn parse(text: &str) -> Result<Self> {
                     super::parse_as(text, Kind::$name).map(|a| Self::base(a.base()))
                 }
-                /// The figure in another unit of the same kind.
+                /// The value in another unit of the same kind.
                 pub fn number(self, in_unit: &str) -> Result<f64> {
                     let unit = unit(in_unit, Some(Kind::$name))?;
                     Ok(unit.from_base(self.value()))
@@ -173,9 +173,9 @@ kinds! {
     Temperature, "temperature", "°C", Temperature, -273.15, ANY, "60 °C";
     /// Mass of what is dissolved in a volume of liquor, in grams per litre.
     Concentration, "concentration", "g/L", Concentration, 0.0, ANY, "10 g/L";
-    /// A figure of a sample, in the unit of the sample: a mean, a limit of a chart.
-    Reading, "figure of the sample, in its unit", "", Ratio, -ANY, ANY, "150";
-    /// How far a figure is from what was wanted, on what was wanted: negative below it.
+    /// A value of a sample, in the unit of the sample: a mean, a limit of a chart.
+    Reading, "value of the sample, in its unit", "", Ratio, -ANY, ANY, "150";
+    /// How far a value is from what was wanted, on what was wanted: negative below it.
     Deviation, "deviation from what is wanted", "", Fraction, -ANY, ANY, "-9 %";
     /// Money, in the mill's own currency.
     Money, "money", "", Ratio, -ANY, ANY, "120";

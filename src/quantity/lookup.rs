@@ -46,6 +46,8 @@ const AMBIGUOUS: &[(&str, &str)] = &[
     ),
     ("gal", "'imp gal' (4.546 L) or 'US gal' (3.785 L)"),
     ("gallon", "'imp gal' (4.546 L) or 'US gal' (3.785 L)"),
+    ("cwt", "'imp cwt' (112 lb) or 'US cwt' (100 lb)"),
+    ("hundredweight", "'imp cwt' (112 lb) or 'US cwt' (100 lb)"),
     ("oz/gal", "'oz/imp gal' (of 4.546 L) or 'oz/US gal' (of 3.785 L)"),
     ("oz/gallon", "'oz/imp gal' (of 4.546 L) or 'oz/US gal' (of 3.785 L)"),
     ("lb/gal", "'lb/imp gal' (of 4.546 L) or 'lb/US gal' (of 3.785 L)"),
@@ -101,7 +103,7 @@ pub(crate) fn refuse_knitting_word(text: &str) -> Option<Error> {
         Some(word) => (word.trim(), true),
         None => (lower.trim(), false),
     };
-    // "4 ply", "8ply": the word with the band's figure.
+    // "4 ply", "8ply": the word with the number of the range.
     let ply = word.strip_suffix("ply").map(str::trim_end);
     let ply = ply.filter(|n| !n.is_empty() && n.bytes().all(|b| b.is_ascii_digit()));
     // "worsted" alone is a count system, "worsted weight" is not.
@@ -122,9 +124,9 @@ pub(crate) fn refuse_knitting_word(text: &str) -> Option<Error> {
             (written.to_owned(), "")
         };
         Error::unit(format!(
-            "'{written}' is a hand-knitting word for a band of thickness, which differs from \
+            "'{written}' is a hand-knitting word for a range of thickness, which differs from \
              country to country, not a count; write the metres of a mass, such as '230 m/100g'; \
-             weight_band('{example}') gives the band{ends}"
+             weight_band('{example}') gives the range{ends}"
         ))
     })
 }
@@ -212,7 +214,7 @@ static SMALL: LazyLock<HashMap<String, Option<&'static Unit>>> = LazyLock::new(|
     small
 });
 
-/// The ways in which a unit that somebody wrote may stand in the table.
+/// The ways in which a unit that somebody wrote may be in the table.
 fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
     let mut all = vec![name.to_owned()];
     let mut tidy = plain(name).split_whitespace().collect::<Vec<_>>().join(" ");
@@ -319,8 +321,49 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
         .flat_map(|u| std::iter::once(u.symbol).chain(u.names.iter().copied()))
         .filter(|n| !n.is_empty());
     let near = did_you_mean(name, known).map(|n| format!("; did you mean '{n}'?"));
-    let write = if write.is_empty() { "; write one such as 'YSW', 'tex' or 'kg'" } else { &write };
-    Error::unit(format!("unknown unit '{name}'{for_kind}{}", near.as_deref().unwrap_or(write)))
+    let write = match wanted {
+        None => "; write one such as 'YSW', 'tex' or 'kg'".to_owned(),
+        Some(kind) if !write.is_empty() && kind.family() != Kind::Ratio => {
+            format!("; {}", units_of(kind))
+        }
+        Some(_) => write,
+    };
+    Error::unit(format!("unknown unit '{name}'{for_kind}{}", near.as_deref().unwrap_or(&write)))
+}
+
+/// The unit with a name to convert a value of a kind to.
+pub fn unit_to(name: &str, from: Kind) -> Result<&'static Unit> {
+    unit(name, Some(from)).map_err(|error| match unit(name, None) {
+        Ok(other) if other.kind != from.family() && several_readings(name).is_none() => {
+            Error::unit(format!(
+                "cannot convert a {} to '{name}', a unit of {}; {}{}",
+                from.words(),
+                other.kind.words(),
+                units_of(from),
+                formula_between(from.family(), other.kind)
+            ))
+        }
+        _ => error,
+    })
+}
+
+/// `units of mass: kg, g, mg, t, lb`.
+fn units_of(kind: Kind) -> String {
+    let symbols = units().filter(|u| u.kind == kind.family() && !u.symbol.is_empty());
+    let symbols: Vec<&str> = symbols.map(|u| u.symbol).take(5).collect();
+    format!("units of {}: {}", kind.words(), symbols.join(", "))
+}
+
+/// The formula that somebody looks for who converts between a count and a mass or a length.
+fn formula_between(from: Kind, to: Kind) -> &'static str {
+    match (from, to) {
+        (Kind::Mass | Kind::Length, Kind::LinearDensity) => {
+            "; a count takes a length and a mass: see count_of"
+        }
+        (Kind::LinearDensity, Kind::Mass) => "; for the mass of a length see mass_of_length",
+        (Kind::LinearDensity, Kind::Length) => "; for the length of a mass see length_of_mass",
+        _ => "",
+    }
 }
 
 /// Two units of one kind, by their names. The first is what it is without a kind asked for, unless
@@ -330,7 +373,7 @@ pub fn pair(from: &str, to: &str) -> Result<(&'static Unit, &'static Unit)> {
     let first = unit(from, None).or_else(|error| {
         unit(to, None).and_then(|second| unit(from, Some(second.kind))).map_err(|_| error)
     })?;
-    unit(to, Some(first.kind)).map(|second| (first, second)).or_else(|error| {
+    unit_to(to, first.kind).map(|second| (first, second)).or_else(|error| {
         let of_diameter = |name| unit(name, Some(Kind::Diameter)).map_err(|_| error.clone());
         Ok((of_diameter(from)?, of_diameter(to)?))
     })

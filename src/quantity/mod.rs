@@ -28,7 +28,7 @@ pub use kind::{
 };
 pub use last_digit::half_of_last_digit;
 pub(crate) use lookup::refuse_knitting_word;
-pub use lookup::{convert, pair, unit};
+pub use lookup::{convert, pair, unit, unit_to};
 pub(crate) use parse::fraction_sign;
 pub use parse::{bare_number, number, parse, parse_as};
 pub(crate) use plain::plain;

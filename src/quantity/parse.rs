@@ -23,7 +23,7 @@ pub fn parse_as(text: &str, kind: Kind) -> Result<Amount> {
 }
 
 /// A plain number of a kind: allowed where no unit matters.
-#[allow(clippy::float_cmp, reason = "a figure as it was typed")]
+#[allow(clippy::float_cmp, reason = "a value as it was typed")]
 pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
     let amount = |name| unit(name, Some(kind)).map(|unit| Amount { number, unit });
     match kind.family() {
@@ -116,7 +116,7 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
         .unwrap_or_else(|| Ok(Amount { number, unit: unit(rest, wanted)? }))
 }
 
-/// `Nm 13 1/2`: what stands before the first number, and the rest.
+/// `Nm 13 1/2`: what is before the first number, and the rest.
 fn split_before_number(text: &str) -> Option<(&str, &str)> {
     let number = |c: char| c.is_ascii_digit() || fraction_sign(c).is_some() || "+-−".contains(c);
     let at = text.match_indices(' ').find(|(i, _)| text[i + 1..].starts_with(number))?.0;
@@ -330,9 +330,8 @@ fn refuse_fold(text: &str, a: &str, b: &str, wanted: Option<Kind>, rest: &str) -
     }
     let system = if system.is_empty() { "worsted" } else { system };
     Err(Error::notation(format!(
-        "'{text}' names a folded yarn, {a}-fold of {b} or {b}-fold of {a}, not a count; \
-         write the count of one single, '{b} {system}' or '{a} {system}', and the number of ends apart, \
-         or read the whole yarn with hankwise.yarn.parse('{text}')"
+        "'{text}' is a folded yarn ({a}-fold of {b}, or {b}-fold of {a}), not a count; \
+         write the count of one single, '{b} {system}' or '{a} {system}', or read the folded yarn with hankwise.yarn.parse('{text}')"
     )))
 }
 

@@ -1,14 +1,14 @@
-//! How figures are printed.
+//! How values are printed.
 
 use super::kind::Kind;
 
-/// A figure to four significant digits, thousands apart, never in powers of ten within the range
+/// A value to four significant digits, thousands grouped, never in powers of ten within the range
 /// that a mill meets.
 pub fn figure(x: f64) -> String {
     significant(x, 4)
 }
 
-/// A figure to a number of significant digits. Whole digits are never replaced by zeros: 24 330
+/// A value to a number of significant digits. Whole digits are never replaced by zeros: 24 330
 /// stays 24,330 at four digits.
 pub fn significant(x: f64, digits: usize) -> String {
     if x == 0.0 {
@@ -21,8 +21,8 @@ pub fn significant(x: f64, digits: usize) -> String {
     if !(-5..12).contains(&size) {
         return format!("{x:.*e}", digits - 1);
     }
-    // A figure that is short in itself stays so: 1300 draws, 36 teeth, 0.06 m.
-    // Twelve digits tell a short figure from one that is short but for the rounding of arithmetic.
+    // A value that is short in itself stays so: 1300 draws, 36 teeth, 0.06 m.
+    // Twelve digits tell a short value from one that is short but for the rounding of arithmetic.
     let tidy = format!("{x:.11e}").parse().unwrap_or(x);
     let short = tidy.to_string();
     if tidy.fract() == 0.0 || short.bytes().filter(u8::is_ascii_digit).count() <= digits {
@@ -39,7 +39,7 @@ pub fn significant(x: f64, digits: usize) -> String {
     grouped(&text)
 }
 
-/// A figure with a fixed number of decimals, thousands apart.
+/// A value with a fixed number of decimals, thousands grouped.
 pub fn fixed(x: f64, decimals: usize) -> String {
     let text = format!("{x:.decimals$}");
     // What rounds to zero has no sign.
@@ -82,12 +82,12 @@ fn grouped(text: &str) -> String {
     out
 }
 
-/// A figure and its unit.
+/// A value and its unit.
 pub fn with_unit(x: f64, unit: &str) -> String {
     if unit.is_empty() { figure(x) } else { format!("{} {unit}", figure(x)) }
 }
 
-/// A figure of a kind, given in its base unit, as people would say it: a share in percent, a small
+/// A value of a kind, given in its base unit, as people would say it: a share in percent, a small
 /// mass in grams, a short length in millimetres, a short time in minutes or seconds.
 pub fn of_kind(x: f64, kind: Kind) -> String {
     match kind.family() {

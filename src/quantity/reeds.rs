@@ -1,6 +1,6 @@
-//! The reed systems of the trade: how many dents, beers or porters stand in a fixed width.
+//! The reed systems of the trade: how many dents, beers or porters are in a fixed width.
 //!
-//! A number in a reed system says how close the dents are; the ends per dent are a figure of their
+//! A number in a reed system says how close the dents are; the ends per dent are a value of their
 //! own. Where a system counts ends, two ends a dent are meant, as its source says. The Preston
 //! reed counted beers in various widths and has no one value.
 

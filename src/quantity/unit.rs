@@ -112,7 +112,13 @@ pub(super) const POUND: u128 = 45_359_237; // in 10⁻⁸ kg
 /// those of strength and diameter ([`super::mechanics`]).
 static GENERAL: &[Unit] = &[
     // mass
-    plain("kg", &["kilogram", "kilograms", "kgs"], Kind::Mass, Times(1.0), "kilogram"),
+    plain(
+        "kg",
+        &["kilogram", "kilograms", "kgs", "kilo", "kilos"],
+        Kind::Mass,
+        Times(1.0),
+        "kilogram",
+    ),
     plain("g", &["gram", "grams", "gm"], Kind::Mass, Per(1000.0), "10⁻³ kg"),
     plain("mg", &["milligram"], Kind::Mass, Per(1e6), "10⁻⁶ kg"),
     plain("t", &["tonne", "tonnes"], Kind::Mass, Times(1000.0), "1000 kg"),
@@ -129,6 +135,20 @@ static GENERAL: &[Unit] = &[
         Kind::Mass,
         Times(exact(14 * POUND, 100_000_000)),
         "14 lb (imperial stone)",
+    ),
+    plain(
+        "imp cwt",
+        &["imp-cwt", "long cwt"],
+        Kind::Mass,
+        Times(exact(112 * POUND, 100_000_000)),
+        "112 lb (imperial hundredweight)",
+    ),
+    plain(
+        "US cwt",
+        &["us-cwt", "short cwt"],
+        Kind::Mass,
+        Times(exact(POUND, 1_000_000)),
+        "100 lb (hundredweight of the United States)",
     ),
     plain("oz", &["ounce", "ounces"], Kind::Mass, Times(exact(POUND, 1_600_000_000)), "1/16 lb"),
     plain("dr", &["dram", "drams"], Kind::Mass, Times(exact(POUND, 25_600_000_000)), "1/256 lb"),

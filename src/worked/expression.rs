@@ -1,4 +1,4 @@
-//! How a step is written out: in symbols or figures, as plain text, LaTeX or a cell of a sheet.
+//! How a step is written out: in symbols or numbers, as plain text, LaTeX or a cell of a sheet.
 
 use super::latex::in_dialect;
 use super::tape::{Arg, Op, Recording};
@@ -17,7 +17,7 @@ pub enum Dialect {
 
 /// What stands for an operand at which the writing stops.
 pub(super) enum Leaf {
-    /// A finished word, such as a symbol, a figure with its unit, or a cell.
+    /// A finished word, such as a symbol, a value with its unit, or a cell.
     Word(String),
     /// Not a leaf: write its own operands.
     Expand,

@@ -7,7 +7,7 @@ use super::tape::{Arg, Op, Recording};
 pub struct Sensitivity {
     /// Name of the input.
     pub input: String,
-    /// The figure that was given.
+    /// The value that was given.
     pub value: f64,
     /// Its unit.
     pub unit: String,

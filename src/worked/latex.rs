@@ -1,4 +1,4 @@
-//! Symbols and figures in LaTeX.
+//! Symbols and values in LaTeX.
 
 use super::expression::Dialect;
 use crate::quantity::print::figure;

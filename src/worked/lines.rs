@@ -97,7 +97,7 @@ impl<'a> Lines<'a> {
             Some(call) if label.unit.is_empty() => call.formula.output.kind.base().to_owned(),
             _ => label.unit.clone(),
         };
-        let (symbols, figures) = if recording.steps[step].op == Op::Input {
+        let (symbols, numbers) = if recording.steps[step].op == Op::Input {
             let typed =
                 if label.typed.is_empty() { with_unit(value, &unit) } else { label.typed.clone() };
             (String::new(), words(&typed, dialect))
@@ -110,7 +110,7 @@ impl<'a> Lines<'a> {
             symbol: self.symbol(step),
             meaning: label.meaning,
             symbols,
-            figures,
+            numbers,
             value,
             unit,
             formula: call.map(|c| c.formula.name),
@@ -130,7 +130,7 @@ impl<'a> Lines<'a> {
                 if let Some(symbol) = around.and_then(|call| call.symbol_of(Arg::Step(i))) {
                     Leaf::Word(in_dialect(&symbol, dialect))
                 } else if self.is_typed_input(i) {
-                    // The typed figure and its unit are the symbol: `9 tpi × 39.37`.
+                    // The typed value and its unit are the symbol: `9 tpi × 39.37`.
                     Leaf::Word(words(&recording.labels[&i].typed, dialect))
                 } else if self.steps.contains(&i) {
                     let word = if around.is_some() { self.symbol(i) } else { self.name(i) };
@@ -141,7 +141,7 @@ impl<'a> Lines<'a> {
             },
         }
         .step(step);
-        let figures = Writer {
+        let numbers = Writer {
             recording,
             dialect,
             leaf: |i: usize| {
@@ -158,11 +158,11 @@ impl<'a> Lines<'a> {
         }
         .step(step);
         if matches!(recording.steps[step].op, Op::Solved(_)) {
-            // In figures an equation says nothing more.
+            // In numbers an equation says nothing more.
             return (symbols, String::new());
         }
-        let same = symbols == figures;
-        (if same { String::new() } else { symbols }, figures)
+        let same = symbols == numbers;
+        (if same { String::new() } else { symbols }, numbers)
     }
 
     /// An input that was typed in a unit of its own and is converted by the next step.

@@ -1,4 +1,4 @@
-//! A number that remembers how it came about.
+//! A number that remembers how it was calculated.
 //!
 //! Run a formula with [`Worked`] numbers on a [`Tape`] and the tape holds every step. From that one
 //! recording come the [`Working`] (text, HTML, LaTeX), the sensitivity of the answer to each input

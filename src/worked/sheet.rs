@@ -22,12 +22,12 @@ pub struct Section {
     pub names: Vec<String>,
 }
 
-/// A table of plain figures on a sheet of its own.
+/// A table of plain numbers on a sheet of its own.
 #[derive(Clone, Debug, Default)]
 pub struct StaticTable {
     /// Name of the sheet.
     pub title: String,
-    /// What the figures are and how they came about.
+    /// What the values are and how they were calculated.
     pub note: String,
     /// Rows of cells; the first is the heading.
     pub rows: Vec<Vec<String>>,
@@ -39,12 +39,12 @@ const RESIDUAL: u16 = 6;
 const SOLVED: &str = "found by iteration: a value, to be found again when this is no longer zero";
 const LIVE: &str = "Shaded cells are given: change them and all else follows.";
 const CAUTIONS: &str = "Cautions";
-const SEE_CAUTIONS: &str = " What can do harm stands on the sheet Cautions.";
+const SEE_CAUTIONS: &str = " For the cautions see the sheet Cautions.";
 const HEAD: [&str; 6] = ["figure", "symbol", "value", "unit", "how", "what it is"];
 
 impl Working {
     /// Writes the working as a live workbook, with the cautions of the formulas that it rests on.
-    pub fn to_sheet(&self, path: &Path) -> Result<()> {
+    pub fn to_workbook(&self, path: &Path) -> Result<()> {
         let sections = [Section { title: self.name(), names: Vec::new() }];
         let needed = self.recording().needed_for(self.root());
         let calls = self.recording().calls.iter().filter(|(step, _)| needed[**step]);
@@ -55,7 +55,7 @@ impl Working {
 }
 
 /// Writes the lines that the roots rest on as a live workbook, what can do harm on a sheet of words,
-/// and tables of plain figures after it.
+/// and tables of plain numbers after it.
 ///
 /// The file appears whole or not at all.
 pub fn write_sheet(
@@ -178,7 +178,7 @@ fn build(
     book.save_to_buffer()
 }
 
-/// A sheet of words alone, so that nobody takes a caution for a figure or a setting.
+/// A sheet of words alone, so that nobody takes a caution for a value or a setting.
 fn write_cautions(
     sheet: &mut Worksheet,
     cautions: &[String],

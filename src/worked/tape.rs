@@ -11,9 +11,9 @@ use crate::number::{Equation, Number, V, slopes};
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum Op {
-    /// A figure that somebody gave.
+    /// A value that somebody gave.
     Input,
-    /// The same figure under another name.
+    /// The same value under another name.
     Same,
     /// −a
     Neg,
@@ -55,7 +55,7 @@ pub enum Op {
     Chosen,
     /// a number out of a table or a law, looked up for a, b, …
     LookedUp,
-    /// the root of an equation at known figures: see [`Root`]; which equation, by its name
+    /// the root of an equation at known values: see [`Root`]; which equation, by its name
     Solved(&'static str),
 }
 
@@ -68,7 +68,7 @@ pub enum Arg {
     Constant(f64),
 }
 
-/// One step: an operation, its operands and the figure that came out.
+/// One step: an operation, its operands and the value that came out.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Step {
     /// The operation.
@@ -86,9 +86,9 @@ pub struct Label {
     pub symbol: String,
     /// The full name, such as `spin.count`; the symbol where empty.
     pub key: String,
-    /// The unit that the figure is in; empty for a plain ratio.
+    /// The unit that the value is in; empty for a plain ratio.
     pub unit: String,
-    /// What the figure is, in words.
+    /// What the value is, in words.
     pub meaning: String,
     /// The input as the user typed it, such as `22½ YSW`.
     pub typed: String,
@@ -135,7 +135,7 @@ pub struct Recording {
 }
 
 impl Recording {
-    /// The figure of an operand.
+    /// The value of an operand.
     pub fn value(&self, arg: Arg) -> f64 {
         match arg {
             Arg::Constant(x) => x,
@@ -155,7 +155,7 @@ pub struct Tape {
     known: RefCell<HashMap<Known, usize>>,
 }
 
-/// By what a step is known again: its operation, its operands and its figure, bit for bit.
+/// By what a step is known again: its operation, its operands and its value, bit for bit.
 type Known = (Op, Vec<(bool, u64)>, u64);
 
 impl Tape {
@@ -163,7 +163,7 @@ impl Tape {
     pub fn new() -> Self {
         Self::default()
     }
-    /// A figure that the user gave.
+    /// A value that the user gave.
     pub fn input(&self, value: f64, label: Label) -> Worked<'_> {
         let worked = self.push(Op::Input, &[], value);
         self.recording.borrow_mut().labels.insert(worked.step, label);
@@ -186,7 +186,7 @@ impl Tape {
         self.known.borrow_mut().insert(key, step);
         Worked { tape: Some(self), step, value }
     }
-    /// The same figure under another name: the one it was given before, or a step of its own.
+    /// The same value under another name: the one it was given before, or a step of its own.
     fn also(&self, step: Worked<'_>, label: &Label) -> Worked<'_> {
         let same = {
             let recording = self.recording.borrow();
@@ -210,7 +210,7 @@ impl Tape {
     }
 }
 
-/// A number that remembers how it came about: its place on a tape and its value.
+/// A number that remembers how it was calculated: its place on a tape and its value.
 #[derive(Clone, Copy, Debug)]
 pub struct Worked<'t> {
     tape: Option<&'t Tape>,
@@ -350,7 +350,7 @@ impl Number for Worked<'_> {
         let mut args = Vec::new();
         inputs(&mut |input: Self| args.push(input.arg()));
         // A body that hands an input straight through gets a step of its own to carry the note; so does
-        // a figure that another formula came to by the same operation.
+        // a value that another formula came to by the same operation.
         let other = tape
             .recording
             .borrow()

@@ -1,4 +1,4 @@
-//! The working of one answer: every step in symbols and in figures, from what the user gave.
+//! The working of one answer: every step in symbols and in numbers, from what the user gave.
 
 use std::fmt::Write as _;
 use std::sync::Arc;
@@ -22,13 +22,13 @@ pub struct Line {
     pub name: String,
     /// The symbol that the line defines.
     pub symbol: String,
-    /// What the figure is, in words.
+    /// What the value is, in words.
     pub meaning: String,
     /// Right-hand side in symbols; empty for an input.
     pub symbols: String,
-    /// Right-hand side in figures.
-    pub figures: String,
-    /// The figure itself.
+    /// Right-hand side in numbers.
+    pub numbers: String,
+    /// The value itself.
     pub value: f64,
     /// Its unit.
     pub unit: String,
@@ -38,7 +38,7 @@ pub struct Line {
     pub given: Vec<(String, String)>,
     /// Where an input came from.
     pub origin: String,
-    /// What the equation leaves of zero, where the figure was found by iteration.
+    /// What the equation leaves of zero, where the value was found by iteration.
     pub residual: Option<f64>,
 }
 
@@ -82,7 +82,7 @@ impl Working {
     pub fn lines(&self) -> Vec<Line> {
         self.lines_in(Dialect::Text)
     }
-    /// A figure typed in a unit of its own stands in the line that converts it, so it needs none.
+    /// A value typed in a unit of its own is in the line that converts it, so it needs none.
     fn lines_in(&self, dialect: Dialect) -> Vec<Line> {
         let lines = Lines::new(&self.recording, &[self.root]);
         lines
@@ -116,14 +116,14 @@ impl Working {
     /// The working as an HTML table.
     pub fn html(&self) -> String {
         let mut out = String::from(
-            "<table class=\"hankwise-working\"><thead><tr style=\"text-align:left\"><th>figure</th>\
+            "<table class=\"hankwise-working\"><thead><tr style=\"text-align:left\"><th>value</th>\
              <th>how</th><th>result</th><th>note</th></tr></thead><tbody>",
         );
         for line in self.lines() {
-            let how = match (line.symbols.is_empty(), line.figures.is_empty()) {
-                (true, _) => line.figures.clone(),
+            let how = match (line.symbols.is_empty(), line.numbers.is_empty()) {
+                (true, _) => line.numbers.clone(),
                 (false, true) => line.symbols.clone(),
-                (false, false) => format!("{} = {}", line.symbols, line.figures),
+                (false, false) => format!("{} = {}", line.symbols, line.numbers),
             };
             let _ = write!(
                 out,
@@ -145,7 +145,7 @@ impl Working {
             .into_iter()
             .map(|line| {
                 let mut row = format!("{} &= ", latex_symbol(&line.symbol));
-                for side in [&line.symbols, &line.figures] {
+                for side in [&line.symbols, &line.numbers] {
                     if !side.is_empty() {
                         row.push_str(side);
                         row.push_str(" = ");
@@ -168,7 +168,7 @@ impl Line {
     }
     fn right_side(&self) -> String {
         let mut sides: Vec<String> =
-            [&self.symbols, &self.figures].into_iter().filter(|s| !s.is_empty()).cloned().collect();
+            [&self.symbols, &self.numbers].into_iter().filter(|s| !s.is_empty()).cloned().collect();
         let result = with_unit(self.value, &self.unit);
         if sides.last() != Some(&result) {
             sides.push(result);

@@ -9,7 +9,7 @@ use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass, Ratio, Regai
     result = "m_c",
     sources = ["practice"],
     limits = ["the count in the state that the material has at that machine", "after a change of the feed wait about three times hold-up over feed rate before weighing again"],
-    slips = ["weighing one end where the figure is for several"]
+    slips = ["weighing one end where the value is for several"]
 )]
 pub fn check_weight<N: Number>(
     /// count in the state at the machine
@@ -69,8 +69,8 @@ pub fn check_weight_in_todays_air<N: Number>(
 #[formula(
     result = "CV_m",
     sources = ["definition"],
-    limits = ["as many pieces from each end; ends chosen by chance", "both variations as coefficients between pieces of the length that is weighed: an evenness tester's figure is for much shorter ones"],
-    slips = ["dividing by the root of all pieces where they come from few ends", "an evenness tester's figure for that between lengths"]
+    limits = ["as many pieces from each end; ends chosen by chance", "both variations as coefficients between pieces of the length that is weighed: an evenness tester's value is for much shorter ones"],
+    slips = ["dividing by the root of all pieces where they come from few ends", "an evenness tester's value for that between lengths"]
 )]
 pub fn variation_of_mean<N: Number>(
     /// variation from end to end

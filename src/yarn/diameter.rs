@@ -46,7 +46,7 @@ pub fn yarn_specific_volume<N: Number>(
 #[formula(
     result = "φ",
     sources = ["definition"],
-    limits = ["a round yarn; the diameter read over its hairs or under pressure gives another figure"],
+    limits = ["a round yarn; the diameter read over its hairs or under pressure gives another value"],
     slips = ["the radius for the diameter: a quarter of the section, four times the packing"]
 )]
 pub fn packing_fraction<N: Number>(
@@ -82,7 +82,7 @@ pub fn yarn_diameter<N: Number>(
     (4.0 * specific_volume * count / (1000.0 * PI)).sqrt()
 }
 
-/// Diameter of a cotton yarn by Peirce's round figure: an inch over 28 times the root of the count.
+/// Diameter of a cotton yarn by Peirce's round number: an inch over 28 times the root of the count.
 #[formula(
     result = "d",
     sources = ["Textile Coach", "Balasubramanian"],

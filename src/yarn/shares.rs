@@ -8,7 +8,7 @@ use crate::quantity::{CostPerMass, Fraction, LinearDensity, Mass, Ratio};
 #[formula(
     result = "s",
     sources = ["Taylor 1909", "Davis 1920"],
-    limits = ["the end asked for stands first, in both lists; any order will do for the others"],
+    limits = ["the end asked for is first, in both lists; any order will do for the others"],
     slips = ["sharing by the numbers of an indirect count: the finer end weighs less", "leaving out that an end is fed longer than the others"]
 )]
 pub fn mass_share<N: Number>(
@@ -27,7 +27,7 @@ pub fn mass_share<N: Number>(
 #[formula(
     result = "m₁",
     sources = ["Taylor 1909", "Davis 1920"],
-    limits = ["the end asked for stands first, in both lists", "what is wasted in folding comes on top"],
+    limits = ["the end asked for is first, in both lists", "what is wasted in folding comes on top"],
     slips = ["sharing by the numbers of an indirect count: the finer end weighs less"]
 )]
 pub fn mass_of_component<N: Number>(
@@ -49,7 +49,7 @@ pub fn mass_of_component<N: Number>(
 #[formula(
     result = "λ",
     sources = ["definition"],
-    limits = ["the yarn asked for stands first, in both lists", "masses and counts in one state"],
+    limits = ["the yarn asked for is first, in both lists", "masses and counts in one state"],
     slips = ["sharing the length by mass: of equal masses the finer yarn is longer"]
 )]
 pub fn length_share<N: Number>(
@@ -68,7 +68,7 @@ pub fn length_share<N: Number>(
 #[formula(
     result = "T",
     sources = ["Davis 1920"],
-    limits = ["ends of equal length in the fold; the shares are all there are, and sum to 1", "the share asked for stands first"],
+    limits = ["ends of equal length in the fold; the shares are all there are, and sum to 1", "the share asked for is first"],
     slips = ["shares that do not sum to 1: no fold of the wanted count has them", "multiplying an indirect count by the share: it is divided"]
 )]
 pub fn count_for_share<N: Number>(
@@ -109,7 +109,7 @@ pub fn fold_cost<N: Number>(
 #[formula(
     result = "s",
     sources = ["Davis 1920"],
-    limits = ["the end asked for stands first, in all lists", "material alone, with some of it at a price"],
+    limits = ["the end asked for is first, in all lists", "material alone, with some of it at a price"],
     slips = ["sharing the cost by mass: a dear fine end costs more than it weighs"]
 )]
 pub fn fold_cost_share<N: Number>(
@@ -127,18 +127,18 @@ pub fn fold_cost_share<N: Number>(
     V::first(costs.clone()) / V::sum(costs)
 }
 
-/// Mean of figures by the shares of their parts in a whole.
+/// Mean of values by the shares of their parts in a whole.
 #[formula(
     result = "x_m",
     sources = ["Mill note on yarn", "definition"],
-    limits = ["for figures that go with the shares: prices, regains and fibre constants with shares of mass, tex with shares of length", "not for indirect counts"],
+    limits = ["for values that go with the shares: prices, regains and fibre constants with shares of mass, tex with shares of length", "not for indirect counts"],
     slips = ["shares that do not sum to 1", "shares of mass for what goes by length"]
 )]
 pub fn mean_by_share<N: Number>(
     /// share of each part
     #[q("p", 0.0..=1.0, whole)]
     shares: &[Fraction<N>],
-    /// figure of each part
+    /// value of each part
     #[q("x", 0.0..=1000000.0)]
     values: &[Ratio<N>],
 ) -> Ratio<N> {

@@ -9,7 +9,7 @@ use crate::quantity::{Density, Force, Length, LinearDensity, Ratio, Stress, Tena
 #[formula(
     result = "f",
     sources = ["Textile School", "definition"],
-    limits = ["the count of the yarn as it was broken, at its regain", "a figure goes with the length between the jaws and the time to break"],
+    limits = ["the count of the yarn as it was broken, at its regain", "a value goes with the length between the jaws and the time to break"],
     slips = ["newtons for centinewtons", "force over an indirect count"]
 )]
 #[inverse(

@@ -1,10 +1,10 @@
-//! Changing a lot file figure by figure, for the tests that plan lots.
+//! Changing a lot file value by value, for the tests that plan lots.
 #![allow(dead_code)] // each test file uses its own part
 
 /// The first lot, as it stands in the examples.
 pub(crate) const LOT: &str = include_str!("../../examples/first-lot.toml");
 
-/// The lot with every uncertain figure replaced by its likely one.
+/// The lot with every uncertain value replaced by its likely one.
 pub(crate) fn known() -> String {
     let line = |line: &str| {
         let Some((key, rest)) = line.split_once(" = {").filter(|_| !line.starts_with('#')) else {
@@ -58,7 +58,7 @@ pub(crate) fn without(text: &str, name: &str) -> String {
     format!("{}{}", &text[..range.start], &text[range.end..])
 }
 
-/// The line on which a text stands first, counted from 1.
+/// The line on which a text is first, counted from 1.
 pub(crate) fn line_of(text: &str, part: &str) -> usize {
     let at = text.find(part).unwrap_or_else(|| panic!("no '{part}'"));
     text[..at].matches('\n').count() + 1

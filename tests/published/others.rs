@@ -1,6 +1,6 @@
-//! Rows about things other than formulas: a figure of the handbook, a figure of a weave or of a satin.
+//! Rows about things other than formulas: a value of the handbook, a value of a weave or of a satin.
 //!
-//! - `handbook`: `table`, `of` (words that find one figure in it), `end` (`low`, `high` or `only`);
+//! - `handbook`: `table`, `of` (words that find one value in it), `end` (`low`, `high` or `only`);
 //! - `weave`: `weave` (a name, or its picks from the first woven), `figure`, and for
 //!   `interlacings_in` the number of `ends` or `picks`;
 //! - `chart_constant`: `constant` (its symbol), `n` (readings in a subgroup);
@@ -51,7 +51,7 @@ fn handbook_figure(inputs: &Inputs) -> Result<Amount, String> {
     let of = text(inputs, "of")?;
     let found: Vec<_> = table.find(of).collect();
     let [figure] = found[..] else {
-        return Err(format!("'{of}' finds {} figures of {}", found.len(), table.name));
+        return Err(format!("'{of}' finds {} values of {}", found.len(), table.name));
     };
     let number = match text(inputs, "end")? {
         "low" => figure.low,
@@ -61,7 +61,7 @@ fn handbook_figure(inputs: &Inputs) -> Result<Amount, String> {
     };
     match figure.measure() {
         Ok(unit) => Ok(Amount { number, unit }),
-        // A figure in a unit of its table alone, such as tpi/√Ne; the row gives none.
+        // A value in a unit of its table alone, such as tpi/√Ne; the row gives none.
         Err(_) => plain(number),
     }
 }
@@ -98,7 +98,7 @@ fn weave_figure(inputs: &Inputs) -> Result<Amount, String> {
         "warp_up" => weave.warp_up(),
         "crossing_firmness" => weave.crossing_firmness(),
         "floating_factor" => weave.floating_factor(),
-        other => return Err(format!("'{other}' is no figure of a weave")),
+        other => return Err(format!("'{other}' is no value of a weave")),
     })
 }
 
@@ -118,7 +118,7 @@ fn satin_figure(inputs: &Inputs) -> Result<Amount, String> {
             let [riser] = risers[..] else { return Err(format!("risers: {risers:?}")) };
             plain(riser as f64 + 1.0)
         }
-        other => Err(format!("'{other}' is no figure of a satin")),
+        other => Err(format!("'{other}' is no value of a satin")),
     }
 }
 

@@ -1,6 +1,6 @@
 """Calls of calculations of the room mill, and what is changed in them.
 
-Each case is a calculation, what it is first given, and what is then given instead. Figures are
+Each case is a calculation, what it is first given, and what is then given instead. Values are
 invented; the second call crosses a whole number or another bend where the calculation has one.
 """
 

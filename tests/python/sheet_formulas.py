@@ -1,4 +1,4 @@
-"""What the workbooks of formulas are tried with: both sides of bends, figures possible together."""
+"""What the workbooks of formulas are tried with: both sides of bends, values possible together."""
 
 # Formulas with a bend in them: inputs on either side of it, and the answer worked by hand.
 BOTH_SIDES = {
@@ -193,7 +193,7 @@ BOTH_SIDES = {
 }
 
 
-# Narrower than usual, where usual figures are not possible together.
+# Narrower than usual, where usual values are not possible together.
 TOGETHER = {
     "break_even_lot_with_hold_up": {"cost_per_mass": (0.0, 10.0), "price_per_mass": (50.0, 100.0)},
     "exhaustion_from_baths": {

@@ -36,7 +36,7 @@ def named_cells(book: Workbook) -> dict[str, str]:
 
 
 def change(book: Workbook, figures: Mapping[str, float]) -> None:
-    """Put other figures into the cells of inputs, by the names of their lines."""
+    """Put other values into the cells of inputs, by the names of their lines."""
     cells = named_cells(book)
     for name, x in figures.items():
         book["Working"][cells[name]] = x
@@ -109,7 +109,7 @@ def rows_of(path: Path) -> Rows:
 
 
 def column(rows: Rows) -> dict[str, list[float]]:
-    """The figures by the names of their lines."""
+    """The values by the names of their lines."""
     lines: dict[str, list[float]] = {}
     for row in rows:
         if row[VALUE - 1] is not None:
@@ -123,7 +123,7 @@ def residuals(rows: Rows) -> list[float]:
 
 
 def assert_live(book: Workbook, inputs: set[str]) -> None:
-    """Inputs are figures with a name, everything else is a formula."""
+    """Inputs are values with a name, everything else is a formula."""
     cells = named_cells(book)
     assert set(cells) == inputs
     for row in book["Working"].iter_rows(min_row=HEAD + 1):

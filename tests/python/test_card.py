@@ -11,7 +11,7 @@ STAGES = ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "h
 
 @pytest.fixture(scope="module")
 def result(root):
-    return hw.plan.load(root / "examples/first-lot.toml").run(draws=200, seed=1)
+    return hw.plan.load(root / "examples/first-lot.toml").run(lots=200, seed=1)
 
 
 class Page(HTMLParser):
@@ -38,9 +38,9 @@ class Page(HTMLParser):
             self.plain.append(data)
 
 
-def test_every_stage_stands_on_the_card_with_its_cautions_in_a_box(result, tmp_path):
+def test_every_stage_is_on_the_lot_sheet_with_its_cautions_in_a_box(result, tmp_path):
     path = tmp_path / "card.html"
-    result.to_html(path)
+    result.to_lot_sheet(path)
     page = Page(path.read_text(encoding="utf-8"))
     assert page.tags == []
     cautioned = {row["name"]: row["cautions"] for row in result.stages}
@@ -48,10 +48,10 @@ def test_every_stage_stands_on_the_card_with_its_cautions_in_a_box(result, tmp_p
         heading = next(h for h in page.headings if h.split(":")[0] == stage)
         told = [line.split(":")[0].lower() for line in page.boxed[heading]]
         assert sorted(told) == sorted(cautioned.get(stage, ["loom"]))
-    # What is set stands outside of the boxes, what is dangerous nowhere else.
+    # What is set is outside of the boxes, what is dangerous nowhere else.
     plain = " ".join(page.plain)
     for row in result.settings:
-        assert row["words"] in plain
+        assert row["meaning"] in plain
     for lines in page.boxed.values():
         assert not any(line in plain for line in lines)
 
@@ -70,7 +70,7 @@ def test_cautions_are_in_the_text_short_or_long(result):
 
 def test_a_card_that_cannot_be_written_leaves_none(result, tmp_path):
     with pytest.raises(hw.PlanError, match="cannot be written"):
-        result.to_html(tmp_path / "no folder" / "card.html")
+        result.to_lot_sheet(tmp_path / "no folder" / "card.html")
     assert list(tmp_path.iterdir()) == []
 
 

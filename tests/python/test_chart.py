@@ -1,4 +1,4 @@
-"""Control charts: limits by hand, outlier and drift told apart, false alarms by simulation."""
+"""Control charts: limits by hand, outlier and drift distinguished, false alarms by simulation."""
 
 import json
 

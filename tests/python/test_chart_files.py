@@ -1,4 +1,4 @@
-"""Files given to `hankwise chart`: no figure is read as another, and the message says why."""
+"""Files given to `hankwise chart`: no value is read as another, and the message says why."""
 
 import pytest
 from hankwise import cli
@@ -27,7 +27,7 @@ def run(tmp_path, capsys, content, *more):
         (b"\xff\xfet\x00\n\x00", "save it as CSV UTF-8"),
         ("tex\n", "a header row and readings below it"),
         ("", "a header row and readings below it"),
-        ("150\n151\n149\n", "stands where the header should be"),
+        ("150\n151\n149\n", "is where the header should be"),
     ],
 )
 def test_what_is_refused(tmp_path, capsys, content, words):

@@ -141,7 +141,7 @@ def test_it_shows_itself():
         ({"regain": "12 %"}, "without stated_regain .*; write both"),
         ({"stated_oil": "2 %"}, "without oil .*; write both"),
         ({"balance": "m"}, "balance"),
-        ({"balance": "kilo"}, "did you mean 'kilogram'"),
+        ({"balance": "kilogrm"}, "did you mean 'kilogram'"),
     ],
 )
 @pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
@@ -150,6 +150,6 @@ def test_nonsense_is_refused(wrong, words):
         card(**{"count": "200 tex", "check_lengths": ["20 m"], **wrong})
 
 
-def test_unusual_figures_are_told():
+def test_unusual_values_are_told():
     with pytest.warns(hw.RangeWarning, match="60 %"):
         weigh(stated_regain="17 %", regain="60 %")

@@ -166,7 +166,7 @@ def test_files_are_written_and_named(run, tmp_path):
         ["plan", LOT, *FEW, "--picture"],
         [*FACTOR, "--workbook"],
     ],
-    ids=["plan sheet", "plan figure", "formula sheet"],
+    ids=["plan sheet", "plan value", "formula sheet"],
 )
 @pytest.mark.parametrize("place", ["none/a", "taken"])
 def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
@@ -189,7 +189,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["convert", "16", "cut", "tex"], "galashiels-cut"),
         (["convert", "16", "Nek", "tex"], "worsted"),
         (["convert", "16", "YSQ", "tex"], "did you mean 'YSW'"),
-        (["convert", "16", "Nm", "kg"], "not of linear density"),
+        (["convert", "16", "Nm", "kg"], "cannot convert a linear density (count) to 'kg'"),
         (["convert", "16"], "has no unit; write it too"),
         (["convert", "foo", "bar"], "does not begin with a number"),
         (
@@ -197,7 +197,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
             "did you mean 'twist_factor'? Or search: hankwise find twist factr",
         ),
         (["calc", "twist_factor", "twist=9 tpi"], "count (yarn count) is missing"),
-        ([*FACTOR, "--in", "kg"], "'kg' is a unit of mass"),
+        ([*FACTOR, "--in", "kg"], "cannot convert a twist factor to 'kg', a unit of mass"),
         (["calc", "twist_factor", "--in", "kg"], "needs the inputs"),
         (["calc", "twist_factor", "9 tpi"], "is not an input; write it like twist="),
         (["calc", "twist_factor", "twist=9", "count=16 YSW"], "has no unit"),
@@ -205,7 +205,7 @@ def test_what_cannot_be_written_leaves_nothing(run, tmp_path, words, place):
         (["calc", "mass_after_loss", "mass_in=1 kg", "loss=16", "held_up=0 kg"], "write '16 %'"),
         (["plan", "nope.toml"], "nope.toml: no such file"),
         (["plan", LOT, "--lots", "1000000000"], "too large"),
-        (["plan", LOT, "--needed", "hank"], "write hank=200"),
+        (["plan", LOT, "--needed", "hank"], "such as hank=200"),
         (["plan", LOT, *FEW, "--needed", "hnk=200"], "hank"),
         (["plan", LOT, *FEW, "--needed", "hank=1", "--confidence", "95"], "0.95"),
         (["plan", LOT, *FEW, "--working", "twister.twst"], "twister.twist"),
@@ -270,7 +270,7 @@ def test_as_a_program():
     assert done.stdout.decode() == f"hankwise {hw.__version__}\n"
 
 
-def test_an_unusual_figure_is_noted_on_stderr():
+def test_an_unusual_value_is_noted_on_stderr():
     done = outside("calc", "twist_factor", "twist=9 tpi", "count=0.5 tex")
     assert done.returncode == 0
     assert done.stderr.startswith(b"note: twist_factor: count = 0.5 tex is unusual")

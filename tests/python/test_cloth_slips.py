@@ -71,7 +71,7 @@ def reed(sett, reeds, **more):
         (lambda: TWILL.picture("face", warp="4 bleu"), hw.NotationError, "mean 'blue'.; write"),
         (lambda: TWILL.picture().save("twill.png"), hw.NotationError, r"must end in \.svg"),
         (lambda: TWILL.picture().save(""), hw.NotationError, r"must end in \.svg"),
-        # Figures that are none.
+        # Values that are none.
         (
             lambda: cloth.process(name="scour", width_shrinkage=float("inf")),
             hw.RangeError,

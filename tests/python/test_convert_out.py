@@ -1,4 +1,4 @@
-"""Converting into an array: the same figures, in their place, whoever computes them."""
+"""Converting into an array: the same values, in their place, whoever computes them."""
 
 from concurrent.futures import ThreadPoolExecutor
 
@@ -39,7 +39,7 @@ def test_the_same_to_the_last_bit(many, units):
     arrays.arrays(np.float64, arrays.array_shapes(min_dims=0, max_dims=3, min_side=0)),
     st.sampled_from(CHANGES),
 )
-def test_any_figures_and_shapes(values, units):
+def test_any_values_and_shapes(values, units):
     out = np.empty_like(values)
     with np.errstate(all="ignore"):
         if values.ndim == 0:
@@ -129,7 +129,7 @@ def test_units_are_refused_before_anything_is_written():
 
 
 def test_several_at_once(many):
-    """Without the interpreter's lock, and each with the figures of its own."""
+    """Without the interpreter's lock, and each with the values of its own."""
     fresh = hw.convert(many, "Nm", "tex")
     with ThreadPoolExecutor(4) as pool:
         outs = [np.empty(MANY) for _ in range(8)]

@@ -80,7 +80,7 @@ def test_an_own_system_works_everywhere(tmp_path, capsys):
     assert factor.number("tpi/√combe-hank") == pytest.approx(9 / 4, rel=1e-14)
     working = hw.yarn.twist_factor.working(twist="9 tpi", count="16 combe-hank")
     assert "/ 16 combe-hank =" in str(working)
-    working.to_sheet(tmp_path / "own.xlsx")
+    working.to_workbook(tmp_path / "own.xlsx")
     with pytest.raises(hw.UnitError, match="mean_by_length"):
         hw.q([16, 18], "Ch").mean()
     assert main(["convert", "16", "Ch", "tex"]) == 0

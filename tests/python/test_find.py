@@ -90,7 +90,7 @@ def test_nothing_found_is_one_behaviour(run):
     assert run(*line)[0] == 0
     code, out, err = run("find", "xyzzy", "--kind", "table")
     assert (code, out) == (1, "")
-    assert err.endswith("see what there is: hankwise find --kind table\n")
+    assert err.endswith("list everything: hankwise find --kind table\n")
     code, out, err = run("find", "xyzzy", "--json")
     assert code == 1
     assert json.loads(out)["hits"] == []

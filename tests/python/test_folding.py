@@ -56,7 +56,7 @@ def test_columns_in_lists():
     assert got.number("").to_dict() == {"a": 17.5, "b": 15.0}
     fed = hw.yarn.fold_fed([hw.q([10.0, 20.0], "tex"), "5 tex"], [1, np.array([2.0, 4.0])])
     assert fed.number("tex").tolist() == [20.0, 40.0]
-    # A missing figure is no reason to refuse the others.
+    # A missing value is no reason to refuse the others.
     shares["a"] = np.nan
     got = hw.yarn.mean_by_share([shares, [0.5, 0.5]], [10, 20]).number("")
     np.testing.assert_array_equal(got, [np.nan, 15])

@@ -96,7 +96,7 @@ def test_arrays_give_arrays_of_the_same_shape(kilos):
     np.testing.assert_allclose(got.ravel(), [8, 17], rtol=1e-15)
 
 
-def test_an_array_without_axes_is_a_figure():
+def test_an_array_without_axes_is_a_value():
     assert LOSS(hw.q(np.array(10.0), "kg"), np.array(0.1), "1 kg").number("kg") == 8.0
 
 
@@ -128,7 +128,7 @@ def test_shapes_are_brought_together_as_numpy_does_it():
         LOSS(hw.q([1, 2, 3], "kg"), shares, "0 kg")
 
 
-def test_figures_stand_in_their_place_whatever_their_order_in_memory():
+def test_values_stand_in_their_place_whatever_their_order_in_memory():
     kilos = np.array([[10.0, 20.0, 30.0], [40.0, 50.0, 60.0]])
     shares = np.array([[0.1, 0.12, 0.14], [0.16, 0.18, 0.2]])
     for a in (kilos, np.asfortranarray(kilos), kilos[::-1][::-1], kilos.T.copy().T):
@@ -148,14 +148,14 @@ def test_lists_of_counts_with_arrays_in_them():
     assert mixed.number("tex").tolist() == [expected, 50.0]
 
 
-def test_a_missing_figure_stays_missing_in_its_place():
+def test_a_missing_value_stays_missing_in_its_place():
     got = LOSS(hw.q([10.0, np.nan, 20.0], "kg"), [np.nan, 0.1, 0.1], "0 kg").number("kg")
     np.testing.assert_allclose(got, [np.nan, np.nan, 18.0])
     assert LOSS(hw.q(np.empty((0, 2)), "kg"), 0.1, "0 kg").number("kg").shape == (0, 2)
 
 
 @given(st.lists(st.floats(min_value=20, max_value=3000), max_size=70), st.floats(2, 2000))
-def test_arrays_and_figures_agree_bit_for_bit(twists, tex):
+def test_arrays_and_values_agree_bit_for_bit(twists, tex):
     one_by_one = [FACTOR(hw.q(t, "turns/m"), hw.q(tex, "tex")) for t in twists]
     unit = "turns/cm √tex"
     got = FACTOR(hw.q(np.array(twists, dtype=float), "turns/m"), hw.q(tex, "tex")).number(unit)
@@ -174,7 +174,7 @@ def told(call) -> list[str]:
     return [str(w.message) for w in caught]
 
 
-def test_an_unusual_figure_is_told_once_with_its_range_and_who_says_so():
+def test_an_unusual_value_is_told_once_with_its_range_and_who_says_so():
     (message,) = told(lambda: FACTOR("9 tpi", "0.5 tex"))
     assert "count = 0.5 tex is unusual" in message
     assert "1 tex to 2000 tex" in message
@@ -184,7 +184,7 @@ def test_an_unusual_figure_is_told_once_with_its_range_and_who_says_so():
     assert len(told(lambda: FACTOR.working("9 tpi", "0.5 tex"))) == 1
 
 
-def test_unusual_figures_of_an_array_are_told_once():
+def test_unusual_values_of_an_array_are_told_once():
     (message,) = told(lambda: FACTOR("9 tpi", hw.q([16.0, 0.5, 0.4, np.nan], "tex")))
     assert "count = 0.5 tex is unusual" in message
     assert message.endswith("so are 1 more")
@@ -232,10 +232,10 @@ def test_the_working_of_an_array_is_of_one_place():
 def test_no_half_written_workbook(tmp_path):
     working = FACTOR.working("9 tpi", "16 YSW")
     with pytest.raises(hw.HankwiseError, match="cannot be written"):
-        working.to_sheet(tmp_path / "no such folder" / "a.xlsx")
+        working.to_workbook(tmp_path / "no such folder" / "a.xlsx")
     (tmp_path / "a.xlsx").mkdir()
     with pytest.raises(hw.HankwiseError, match="cannot be written"):
-        working.to_sheet(tmp_path / "a.xlsx")
+        working.to_workbook(tmp_path / "a.xlsx")
     assert [p.name for p in tmp_path.iterdir()] == ["a.xlsx"]
 
 
@@ -278,7 +278,7 @@ def test_the_working_of_what_is_solved_for():
     assert line["value"] == pytest.approx(100, rel=1e-9)
 
 
-def test_the_working_of_a_solution_warns_of_unusual_figures():
+def test_the_working_of_a_solution_warns_of_unusual_values():
     with pytest.warns(hw.RangeWarning, match=r"twist = .* is unusual"):
         FACTOR.solve_working("twist", twist_factor="78 turns/cm √tex", count="1.5 tex")
     with pytest.raises(hw.RangeError, match="more than one vegetable_on_greasy"):

@@ -86,7 +86,7 @@ def test_wraps_are_a_band_with_its_grounds():
     # The factors, from the fewest wraps to the most.
     assert f"33  {low / 6135**0.5:.2f}" in said.replace("    ", "  ")
     assert "Grist experiment" in said
-    # The middle figure is one formula of the catalogue, where a factor of one's own goes in too.
+    # The middle value is one formula of the catalogue, where a factor of one's own goes in too.
     assert wraps["touching"] == hw.yarn.wraps_estimate(0.9, "6135 yd/lb")
 
 

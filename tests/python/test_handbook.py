@@ -26,7 +26,7 @@ def run(capsys):
 # --- tables -----------------------------------------------------------------------------------
 
 
-def test_every_figure_is_a_quantity_with_its_source():
+def test_every_value_is_a_quantity_with_its_source():
     for name, table in hw.handbook.items():
         assert (table.name, bool(table.title), bool(table.about)) == (name, True, True)
         for figure in table:
@@ -61,7 +61,7 @@ def test_a_table_is_a_sequence_and_a_data_frame():
     assert (frame["low"] <= frame["high"]).all()
 
 
-def test_figures_are_found_by_words():
+def test_values_are_found_by_words():
     found = hw.handbook["twist_multipliers"].find("woollen warp")
     assert [str(figure.low) for figure in found] == ["1.6 tpi/√YSW"]
     assert len(hw.handbook["twist_multipliers"].find("nonsense")) == 0
@@ -214,4 +214,4 @@ def test_tables_on_the_command_line(run):
     assert err.endswith("run hankwise find reels for all rows\n")
     told = json.loads(run("find", "reels", "hank", "--json")[1])
     assert told["name"] == "reels"
-    assert told["figures"] == hw.handbook["reels"].find("hank").records()
+    assert told["rows"] == hw.handbook["reels"].find("hank").records()

@@ -1,7 +1,7 @@
 """Machines at work, against plain arithmetic written out here: picks and stops.
 
 Nothing below uses the library's formulas: each sum is done again from what happens at the machine,
-with other figures on the way than the library takes.
+with other values on the way than the library takes.
 """
 
 import math

@@ -10,12 +10,12 @@ from pages import Page, plain
 PAGE = Page("mill.md")
 REFUSED = PAGE.tables["refused", "because", "write instead"]
 SLIPS = PAGE.tables["slip", "done so", "gives", "ask instead", "answer"]
-# Calculations of the mill that stand elsewhere on the page.
+# Calculations of the mill that are elsewhere on the page.
 ELSEWHERE = {
     "blend", "card", "change_wheel", "dye_bath", "emulsion", "evenness_of_blend", "lot_on_card",
     "scour_liquor", "washes",
 }  # fmt: skip
-# Calculations of the mill that stand on the page of money.
+# Calculations of the mill that are on the page of money.
 MONEY = {"balance", "compare_tariffs", "cost_through", "lot_cost", "week"}
 MACHINES = PAGE.tables["above", "function", "asks", "answers, among others"]
 CAUTIONS = PAGE.tables["caution", "where it is shown, for example"]
@@ -38,7 +38,7 @@ def test_what_is_refused_and_what_to_write(wrong, why, right):
 
 
 @pytest.mark.parametrize(("slip", "done", "gives", "ask", "answer"), SLIPS)
-def test_a_slip_gives_another_figure(slip, done, gives, ask, answer):
+def test_a_slip_gives_another_value(slip, done, gives, ask, answer):
     assert slip
     wrong = eval(plain(done))
     assert f"{wrong:.4g}" == plain(gives)

@@ -32,7 +32,10 @@ def dye(**more):
         (lambda: M.scour_liquor(mass="20 kg", liquor_ratio="30:1"), "30 for 30:1"),
         (lambda: M.scour_liquor(mass="20 kg", liquor_ratio="1:30"), "one number"),
         (lambda: M.scour_liquor(mass="20 kg"), 'write liquor_ratio=30'),
-        (lambda: M.scour_liquor(mass="20 kg", liquor_ratio=30, temperature="55 C"), "mean '°C'"),
+        (
+            lambda: M.scour_liquor(mass="20 kg", liquor_ratio=30, temperature="55 C"),
+            "units of temperature: °C",
+        ),
         (lambda: dye(shrinkage="3 %"), "without count_before"),
         (lambda: dye(loss="100 %"), "all of the goods would be lost"),
         (lambda: M.blend(components={"white": "10 kg", "grey": "4 kg"}), "a list goes here"),
@@ -136,7 +139,7 @@ def test_gallons_of_both_countries():
 
 
 def test_what_a_lot_costs_asks_for_costs(root):
-    made = hw.plan.load(root / "examples/first-lot.toml").run(draws=100, seed=1)
+    made = hw.plan.load(root / "examples/first-lot.toml").run(lots=100, seed=1)
     for wrong, words in [
         ({"hourly_wag": "4"}, "did you mean 'hourly_wage'"),
         ({"stages": {"card": {"hourly_cost": "-24"}}}, "card.hourly_cost: −24 is given"),
@@ -146,7 +149,7 @@ def test_what_a_lot_costs_asks_for_costs(root):
             made.cost(price_per_mass="4 /kg", **wrong)
 
 
-def test_a_figure_is_asked_for_by_its_name():
+def test_a_value_is_asked_for_by_its_name():
     cost = M.cost_through(price_per_mass="4 /kg", stages=STAGES)
     with pytest.raises(KeyError, match="by its name, such as"):
         cost[0]

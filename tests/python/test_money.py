@@ -126,7 +126,7 @@ def test_what_a_comparison_lacks_is_said(change, says):
 
 @pytest.fixture(scope="module")
 def planned():
-    return hw.plan.load("examples/first-lot.toml").run(draws=0)
+    return hw.plan.load("examples/first-lot.toml").run(lots=0)
 
 
 def test_the_cost_of_a_planned_lot_is_all_borne(planned):

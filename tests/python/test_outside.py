@@ -121,18 +121,18 @@ def test_only_the_clean_share_uncertain(first_lot):
         if s["input"] == "lot.clean"
     ]
     assert slope == pytest.approx(7.495, abs=0.0005)
-    exact = stats.norm(result.margin["planned"], 2 * slope)
+    exact = stats.norm(result.spare["planned"], 2 * slope)
     assert exact.std() == pytest.approx(14.99, abs=0.005)
-    margin = result.samples["margin"]
+    margin = result.samples["spare"]
     assert np.mean(margin) == pytest.approx(exact.mean(), abs=4 * exact.std() / DRAWS**0.5)
     assert np.std(margin) == pytest.approx(exact.std(), rel=4 / (2 * DRAWS) ** 0.5)
     chance = exact.sf(0)
     assert chance == pytest.approx(0.730, abs=0.0005)
     assert result.chance == pytest.approx(chance, abs=4 * (chance * (1 - chance) / DRAWS) ** 0.5)
     assert stats.kstest(margin, exact.cdf).pvalue > 1e-3
-    for name, share in (("low", 0.05), ("likely", 0.5), ("high", 0.95)):
+    for name, share in (("low", 0.05), ("middle", 0.5), ("high", 0.95)):
         error = (share * (1 - share) / DRAWS) ** 0.5 / exact.pdf(exact.ppf(share))
-        assert result.margin[name] == pytest.approx(exact.ppf(share), abs=4 * error)
+        assert result.spare[name] == pytest.approx(exact.ppf(share), abs=4 * error)
 
 
 # --- the chain in plain NumPy -----------------------------------------------------------------
@@ -195,7 +195,7 @@ def assert_alike(ours: np.ndarray, theirs: np.ndarray) -> None:
 def test_the_margin_and_the_chance(drawn):
     theirs, plan = drawn
     result = plan.run(DRAWS, 5)
-    assert_alike(result.samples["margin"], theirs["hanks"] - 240)
+    assert_alike(result.samples["spare"], theirs["hanks"] - 240)
     chance = np.mean(theirs["hanks"] >= 240)
     assert abs(result.chance - chance) < 4 * (2 * chance * (1 - chance) / DRAWS) ** 0.5
     # Whole hanks are counted in each draw.
@@ -209,7 +209,7 @@ def test_the_bands_down_the_stages(drawn):
     stages = {row["name"]: row for row in plan.run(DRAWS, 5).stages}
     for stage, key in (("card", "card"), ("hank-scour", "yarn")):
         fibre = theirs[key] * 1.17
-        for name, at in (("low", 0.05), ("likely", 0.5), ("high", 0.95)):
+        for name, at in (("low", 0.05), ("middle", 0.5), ("high", 0.95)):
             batches = np.quantile(fibre.reshape(20, -1), at, axis=1)
             error = batches.std(ddof=1) / 20**0.5
             expected = np.quantile(fibre, at)
@@ -219,7 +219,7 @@ def test_the_bands_down_the_stages(drawn):
 def test_the_greasy_mass_to_be_sure(drawn):
     theirs, plan = drawn
     for confidence in (0.5, 0.8, 0.95):
-        needed = plan.needed(confidence=confidence, draws=DRAWS, seed=9).greasy.number("kg")
+        needed = plan.needed(confidence=confidence, lots=DRAWS, seed=9).greasy_mass.number("kg")
         batches = np.quantile(theirs["greasy"].reshape(20, -1), confidence, axis=1)
         error = batches.std(ddof=1) / 20**0.5
         assert abs(needed - np.quantile(theirs["greasy"], confidence)) < 5 * 2**0.5 * error

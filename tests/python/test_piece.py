@@ -48,7 +48,7 @@ RICH = {
 
 
 def test_a_workbook_of_a_piece_follows_its_inputs(tmp_path):
-    """Figures are changed in the workbook, LibreOffice recalculates it, the library agrees."""
+    """Values are changed in the workbook, LibreOffice recalculates it, the library agrees."""
     hw.cloth.piece(**RICH).to_workbook(tmp_path / "piece.xlsx")
     changed = {
         "wanted_width": "1.62 m",
@@ -69,7 +69,7 @@ def test_a_workbook_of_a_piece_follows_its_inputs(tmp_path):
         assert sheet[name][-1] == pytest.approx(base, rel=1e-9), name
 
 
-def test_every_figure_says_what_it_is_and_how_it_came_about():
+def test_every_value_says_what_it_is_and_how_it_came_about():
     piece = hw.cloth.piece(**RICH)
     for name in piece.keys():  # noqa: SIM118
         assert piece.meanings[name]

@@ -24,7 +24,7 @@ def plan(root):
 
 @pytest.fixture(scope="module")
 def result(plan):
-    return plan.run(draws=20_000, seed=1)
+    return plan.run(lots=20_000, seed=1)
 
 
 # --- running ----------------------------------------------------------------------------------
@@ -43,8 +43,8 @@ def test_same_bytes_for_any_number_of_threads(path):
 
 
 def test_needed_is_the_same_for_any_number_of_threads(plan):
-    one = plan.needed({"hank": 200}, draws=5_000, threads=1)
-    assert one.to_json() == plan.needed({"hank": 200}, draws=5_000, threads=2).to_json()
+    one = plan.needed({"hank": 200}, lots=5_000, threads=1)
+    assert one.to_json() == plan.needed({"hank": 200}, lots=5_000, threads=2).to_json()
 
 
 def test_more_draws_begin_with_the_same_draws(plan):
@@ -54,30 +54,30 @@ def test_more_draws_begin_with_the_same_draws(plan):
 
 
 def test_the_result_adds_up(plan, result):
-    assert result.draws == 20_000
+    assert result.simulated == 20_000
     assert result.seed == 1
     assert result.name == plan.name == "First lot"
     assert plan.promise == {"throw": 12, "hank": 240}
-    margin = result.samples["margin"]
+    margin = result.samples["spare"]
     assert result.chance == np.mean(margin >= 0)
-    assert result.margin["chance"] == result.chance
+    assert result.goods[1]["chance"] == result.chance
     hanks = result.samples["hank"]
     assert result.goods[1]["chance"] == np.mean(hanks >= 240)
     low, likely, high = np.quantile(hanks, [0.05, 0.5, 0.95])
     assert abs(result.goods[1]["low"] - low) <= 1
-    assert abs(result.goods[1]["likely"] - likely) <= 1
+    assert abs(result.goods[1]["middle"] - likely) <= 1
     assert abs(result.goods[1]["high"] - high) <= 1
-    added = sum(row["fibre"] for row in result.account)
+    added = sum(row["fibre_mass"] for row in result.account)
     assert added == pytest.approx(result.intake[1], rel=1e-12)
     assert result.stages[-1]["name"] == "hank-scour"
     assert [row["name"] for row in result.stages[:2]] == ["sort", "scour"]
-    assert all(row["low"] < row["likely"] < row["high"] for row in result.stages)
-    shares = [row["share"] for row in result.drivers]
+    assert all(row["low"] < row["middle"] < row["high"] for row in result.stages)
+    shares = [row["share_of_doubt"] for row in result.measure_first]
     assert shares == sorted(shares, reverse=True)
-    assert result.drivers[0]["name"] == "lot.clean"
+    assert result.measure_first[0]["name"] == "lot.clean"
 
 
-def test_every_figure_has_a_working(result):
+def test_every_value_has_a_working(result):
     assert "twister.twist" in result.workings
     for row in result.settings:
         assert result.working(row["name"]).value == row["value"], row["name"]
@@ -86,11 +86,11 @@ def test_every_figure_has_a_working(result):
         result.working("twister.twst")
 
 
-def test_without_draws_only_the_likely_figures(plan):
-    result = plan.run(draws=0)
+def test_without_draws_only_the_likely_values(plan):
+    result = plan.run(lots=0)
     assert result.chance is None
     assert result.goods[0]["low"] is None
-    assert len(result.drivers) == 0
+    assert len(result.measure_first) == 0
     assert result.stages[0]["planned"] == plan.run(100).stages[0]["planned"]
     assert "planned" in result.text()
 
@@ -107,15 +107,15 @@ def test_it_shows_itself(plan, result):
 
 
 def test_backward_is_forward(plan, first_lot):
-    needed = plan.needed({"throw": 12, "hank": 200}, draws=1_000)
-    assert needed.likely.number("kg") == pytest.approx(69.90, abs=0.005)
-    assert needed.greasy.number("kg") > needed.likely.number("kg")
-    assert needed.working.value == pytest.approx(needed.likely.number("kg"), rel=1e-12)
-    kilos = needed.likely.number("kg")
+    needed = plan.needed({"throw": 12, "hank": 200}, lots=1_000)
+    assert needed.planned.number("kg") == pytest.approx(69.90, abs=0.005)
+    assert needed.greasy_mass.number("kg") > needed.planned.number("kg")
+    assert needed.working.value == pytest.approx(needed.planned.number("kg"), rel=1e-12)
+    kilos = needed.planned.number("kg")
     for share, enough in ((1 + 1e-9, True), (1 - 1e-9, False)):
         text = with_figure(first_lot, "lot.greasy", f'"{kilos * share!r} kg"')
-        goods = hw.plan.loads(text).run(draws=0).goods
-        assert (goods[1]["made"] >= 200) is enough
+        goods = hw.plan.loads(text).run(lots=0).goods
+        assert (goods[1]["planned"] >= 200) is enough
     assert json.loads(needed.to_json())["planned"] == kilos
     assert "12 throws and 200 hanks" in repr(needed)
 
@@ -124,9 +124,9 @@ def test_backward_is_forward(plan, first_lot):
 @given(st.integers(1, 20), st.integers(1, 400), st.floats(0.5, 0.99))
 def test_more_is_never_needed_for_less(throws, hanks, confidence):
     plan = hw.plan.load(EXAMPLES[0].with_name("first-lot.toml"))
-    ask = {"draws": 500, "confidence": confidence}
-    less = plan.needed({"throw": throws, "hank": hanks}, **ask).greasy
-    more = plan.needed({"throw": throws, "hank": hanks + 1}, **ask).greasy
+    ask = {"lots": 500, "confidence": confidence}
+    less = plan.needed({"throw": throws, "hank": hanks}, **ask).greasy_mass
+    more = plan.needed({"throw": throws, "hank": hanks + 1}, **ask).greasy_mass
     assert less < more
 
 
@@ -141,7 +141,7 @@ def test_progress_is_told_to_the_end(plan):
     assert {total for _, total in told} == {50_000}
     assert told[-1] == (50_000, 50_000)
     told.clear()
-    plan.needed({"hank": 200}, draws=10_000, progress=lambda *done: told.append(done))
+    plan.needed({"hank": 200}, lots=10_000, progress=lambda *done: told.append(done))
     assert told[-1] == (10_000, 10_000)
 
 
@@ -165,7 +165,7 @@ def tell(done, total):
 try:
     plan.run(10_000_000, progress=tell)
 except KeyboardInterrupt:
-    print("stopped", plan.run(10).draws)
+    print("stopped", plan.run(10).simulated)
     sys.exit(7)
 """
 
@@ -212,11 +212,11 @@ def test_plans_and_results_can_be_kept(plan, result):
     assert again.file == plan.file
     kept = pickle.loads(pickle.dumps(result))
     assert kept.to_json() == result.to_json()
-    assert kept.samples["margin"].tobytes() == result.samples["margin"].tobytes()
+    assert kept.samples["spare"].tobytes() == result.samples["spare"].tobytes()
 
 
 def test_plans_and_results_do_not_change(plan, result):
-    for thing, name in ((plan, "name"), (result, "draws"), (result, "other")):
+    for thing, name in ((plan, "name"), (result, "simulated"), (result, "other")):
         with pytest.raises(AttributeError):
             setattr(thing, name, 1)
     result.stages[0]["name"] = "changed"
@@ -231,11 +231,11 @@ def test_plans_and_results_do_not_change(plan, result):
 @pytest.mark.parametrize(
     ("call", "error", "words"),
     [
-        (lambda p: p.run(-1), hw.RangeError, "draws=-1.*0 or more"),
+        (lambda p: p.run(-1), hw.RangeError, "lots=-1.*0 or more"),
         (lambda p: p.run(10, -1), hw.RangeError, "seed=-1"),
         (lambda p: p.run(10, 2**64), hw.RangeError, "too large"),
-        (lambda p: p.run(10**9), hw.RangeError, "draws=1000000000 is too large.*at most 10000000"),
-        (lambda p: p.run(10**50), hw.RangeError, "draws=.* is too large"),
+        (lambda p: p.run(10**9), hw.RangeError, "lots=1000000000 is too large.*at most 10000000"),
+        (lambda p: p.run(10**50), hw.RangeError, "lots=.* is too large"),
         (lambda p: p.run(-(10**50)), hw.RangeError, "0 or more"),
         (lambda p: p.run(10, threads=10**6), hw.RangeError, "threads=1000000 is too large"),
         (lambda p: p.run(10, threads=0), hw.RangeError, "threads=0.*1 or more"),
@@ -296,8 +296,8 @@ def test_no_half_written_workbook(result, tmp_path):
     (tmp_path / "plan.xlsx").mkdir()
     for path in (tmp_path / "plan.xlsx", tmp_path / "none" / "plan.xlsx"):
         with pytest.raises(hw.HankwiseError, match="cannot be written"):
-            result.to_sheet(path)
+            result.to_workbook(path)
     assert [p.name for p in tmp_path.iterdir()] == ["plan.xlsx"]
     (tmp_path / "good.xlsx").write_text("old")
-    result.to_sheet(tmp_path / "good.xlsx")
+    result.to_workbook(tmp_path / "good.xlsx")
     assert (tmp_path / "good.xlsx").read_bytes()[:2] == b"PK"

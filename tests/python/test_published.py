@@ -7,7 +7,7 @@ A row may ask for an input instead of the result: that input is "?" and the resu
 the name "=". `{"mass": "?", "regain": "17 %", "=": "100 kg"}` asks for the mass of which 100 kg
 come out; `expected` is then that input, in `unit`, and the formula is solved for it.
 
-Rows about things other than formulas (figures of the handbook, of a weave or satin; a grade) are
+Rows about things other than formulas (values of the handbook, of a weave or satin; a grade) are
 described in `tests/published/others.rs`.
 """
 
@@ -21,7 +21,7 @@ import pytest
 FILES = [
     path
     for path in sorted((Path(__file__).parents[1] / "published").glob("*.csv"))
-    # What was measured of cloths stands beside the rows and is no table of answers.
+    # What was measured of cloths is beside the rows and is no table of answers.
     if path.stem != "fabrics-finishing"
 ]
 ROUNDING = 1e-13

@@ -38,7 +38,7 @@ def test_what_is_refused_and_what_to_write(wrong, why, right):
 
 
 @pytest.mark.parametrize(("slip", "done", "gives", "ask", "answer"), SLIPS)
-def test_a_slip_gives_another_figure(slip, done, gives, ask, answer):
+def test_a_slip_gives_another_value(slip, done, gives, ask, answer):
     assert slip
     assert ask
     wrong = eval(plain(done))

@@ -37,7 +37,7 @@ POSITIVE = st.floats(min_value=1e-6, max_value=1e6)
     ],
     ids=lambda x: type(x).__name__,
 )
-def test_a_figure_gives_a_float(figure):
+def test_a_value_gives_a_float(figure):
     for got in (hw.convert(figure, "Nm", "tex"), hw.q(figure, "Nm").number("tex")):
         assert type(got) is float
         assert got == 62.5
@@ -90,7 +90,7 @@ def test_nested_lists_and_tuples():
     assert hw.convert(((16,), (20,)), "Nm", "tex") == ((62.5,), (50.0,))
 
 
-def test_tables_of_figures():
+def test_tables_of_values():
     table = pd.DataFrame({"a": [16.0, 20.0], "b": [10.0, 40.0]}, index=["x", "y"])
     expected = pd.DataFrame({"a": [62.5, 50.0], "b": [100.0, 25.0]}, index=["x", "y"])
     pd.testing.assert_frame_equal(hw.convert(table, "Nm", "tex"), expected)
@@ -107,7 +107,7 @@ def test_nothing_gives_nothing(empty):
     assert np.shape(hw.q(empty, "Nm").number("tex")) == np.shape(empty)
 
 
-def test_a_missing_figure_stays_missing_in_its_place():
+def test_a_missing_value_stays_missing_in_its_place():
     for values in ([1, np.nan, 4], np.array([1, np.nan, 4]), pd.Series([1, np.nan, 4])):
         for got in (hw.convert(values, "Nm", "tex"), hw.q(values, "Nm").number("tex")):
             assert [bool(x) for x in np.isnan(got)] == [False, True, False]
@@ -206,9 +206,9 @@ def test_what_is_written_is_read(x, unit):
         (lambda: hw.q("22 kg", "g"), hw.NotationError, "has its unit already"),
         (lambda: hw.q(float("nan"), "kg"), hw.RangeError, "finite"),
         (lambda: hw.q(float("inf"), "kg"), hw.RangeError, "finite"),
-        (lambda: hw.q("1 kg").to("m"), hw.UnitError, "length.*not of mass"),
-        (lambda: hw.q("1 kg").number("YSW"), hw.UnitError, "not of mass"),
-        (lambda: hw.convert(1, "kg", "m"), hw.UnitError, "not of mass"),
+        (lambda: hw.q("1 kg").to("m"), hw.UnitError, "mass to 'm', a unit of length"),
+        (lambda: hw.q("1 kg").number("YSW"), hw.UnitError, "cannot convert a mass"),
+        (lambda: hw.convert(1, "kg", "m"), hw.UnitError, "cannot convert a mass"),
         (lambda: float(hw.q("1 kg")), TypeError, r"\.number\('kg'\)"),
         (lambda: hash(hw.q("1 kg")), TypeError, "no hash"),
         (lambda: bool(hw.q("0 kg")), TypeError, "neither true nor false"),

@@ -1,4 +1,4 @@
-"""What people ask about weaves, and the figure that they should get.
+"""What people ask about weaves, and the value that they should get.
 
 The questions were met in print or on pages for practitioners, named at each; the answers were
 worked out from the definitions.
@@ -8,7 +8,7 @@ import hankwise as hw
 import pytest
 
 
-def test_s15_no_one_figure_for_all_twills():
+def test_s15_no_one_value_for_all_twills():
     """Calculating weft (comfortclothweaving.com): raise the sett 20 to 30 % for twill."""
     plain = hw.cloth.weave("plain").ashenhurst_ratio["warp"]
     names = ["2/1 twill", "2/2 twill", "3/1 twill", "5-end satin"]

@@ -1,4 +1,4 @@
-"""What people ask about cover and about measured cloths, and the figure that they should get.
+"""What people ask about cover and about measured cloths, and the value that they should get.
 
 The questions were met in print or on pages for practitioners, named at each; the answers were
 worked out from the definitions.

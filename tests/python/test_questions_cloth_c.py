@@ -1,4 +1,4 @@
-"""What people ask about setts and reeds, and the figure that they should get.
+"""What people ask about setts and reeds, and the value that they should get.
 
 The questions were met in print or on pages for practitioners, named at each; the answers were
 worked out from the definitions.
@@ -97,7 +97,7 @@ def test_s10_36_bolton_over_39_inches():
 
 
 def test_s15_twills_to_plain():
-    """Calculating weft (comfortclothweaving.com): one figure, 20 to 30 %, for all twills."""
+    """Calculating weft (comfortclothweaving.com): one value, 20 to 30 %, for all twills."""
     weaves = {"2/1": (3, 2), "2/2": (4, 2), "3/1": (4, 2), "satin": (5, 2)}
     ratios = [cloth.sett_for_weave("10 ends/in", 2, 2, *weave) for weave in weaves.values()]
     expected = [1.2, 1.33333, 1.33333, 1.42857]

@@ -1,4 +1,4 @@
-"""What people ask about a yarn, and the figure that they should get, each in a line or two.
+"""What people ask about a yarn, and the value that they should get, each in a line or two.
 
 The questions were met in print or on pages for practitioners, named at each; the answers were
 worked out from the definitions.

@@ -50,7 +50,7 @@ def test_moving_ranges_cry_wolf_more_often_than_points_apart():
             if moving > c["D4"] * c["d2"] or run == 8:
                 waits.append(k + 1)
                 break
-    # 54 on the average: the figure for points apart, 67, is a bound.
+    # 54 on the average: the value for points apart, 67, is a bound.
     assert np.mean(waits) < 60 < told.points_to_false_alarm < 70
     assert "more often than once in 67 points" in one_line(told)
 

@@ -28,7 +28,7 @@ SOLVED = {name for name, f in hw.formulas.items() if "root of" in f.equation}
 
 
 def number(formula: hw.Formula, row: dict, share: float) -> float:
-    """A figure of an input's range, in the base unit: 0 gives its low end, 1 its high end."""
+    """A value of an input's range, in the base unit: 0 gives its low end, 1 its high end."""
     low, high = TOGETHER.get(formula.name, {}).get(row["name"], row["usual"])
     if low > 0 and high / low > 20:
         figure = low * (high / low) ** share
@@ -53,7 +53,7 @@ class Case:
         return texts
 
     def cells(self) -> dict[str, float]:
-        """The figures by the names of their lines: a list is numbered from 1."""
+        """The values by the names of their lines: a list is numbered from 1."""
         return {
             f"{name}[{place}]" if many else name: x
             for name, (many, figures) in self.typed.items()
@@ -108,10 +108,10 @@ def cases(tmp_path_factory) -> list[tuple[Case, float]]:
             others[-1].expected = expected
         for place, other in enumerate(others):
             path = folder / "written" / f"{name}-{place}.xlsx"
-            # Written with middling figures in the same units; both sides of a
+            # Written with middling values in the same units; both sides of a
             # bend with those of its far side, so that one of them crosses it.
             start = others[-1] if other.expected is not None else first
-            formula.working(**start.inputs()).to_sheet(path)
+            formula.working(**start.inputs()).to_workbook(path)
             book = openpyxl.load_workbook(path)
             assert_live(book, set(other.cells()))
             change(book, other.cells())
@@ -159,7 +159,7 @@ def test_a_stale_root_is_told(tmp_path):
     first, other = middling(formula, 0.4), middling(formula, 0.65)
     for place, case in enumerate((first, other)):
         path = tmp_path / f"{place}.xlsx"
-        formula.working(**first.inputs()).to_sheet(path)
+        formula.working(**first.inputs()).to_workbook(path)
         put(path, case.cells())
     out = recalculate(tmp_path)
     still, stale = (x for place in (0, 1) for x in residuals(rows_of(out / f"{place}.xlsx")))

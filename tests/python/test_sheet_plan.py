@@ -1,4 +1,4 @@
-"""The live workbook of a plan against the plan itself: change figures, recalculate, compare."""
+"""The live workbook of a plan against the plan itself: change values, recalculate, compare."""
 
 import hankwise as hw
 import openpyxl
@@ -6,7 +6,7 @@ import pytest
 from conftest import ROOT, with_figure
 from sheets import assert_live, column, near, put, recalculate, rows_of
 
-# A figure of the workbook as typed there, and as written in the lot file.
+# A value of the workbook as typed there, and as written in the lot file.
 FIGURES = {
     "lot.greasy": (85.0, '"85 kg"'),
     "lot.clean": (50.5, '"50.5 %"'),
@@ -51,13 +51,13 @@ def sheets(tmp_path_factory):
     (folder / "library").mkdir()
     results = {}
     for name, (text, changes) in CHANGES.items():
-        hw.plan.loads(text).run(draws=2000).to_sheet(folder / f"{name}.xlsx")
+        hw.plan.loads(text).run(lots=2000).to_workbook(folder / f"{name}.xlsx")
         typed = {ELSEWHERE.get((name, key), key): figure for key, (figure, _) in changes.items()}
         put(folder / f"{name}.xlsx", typed)
         for key, (_, written) in changes.items():
             text = with_figure(text, key, written)
-        results[name] = hw.plan.loads(text).run(draws=2000)
-        results[name].to_sheet(folder / "library" / f"{name}.xlsx")
+        results[name] = hw.plan.loads(text).run(lots=2000)
+        results[name].to_workbook(folder / "library" / f"{name}.xlsx")
     out = recalculate(folder)
     return {
         name: (
@@ -70,7 +70,7 @@ def sheets(tmp_path_factory):
 
 def test_inputs_have_names_and_all_else_is_a_formula(tmp_path, first_lot):
     plan = hw.plan.loads(first_lot)
-    plan.run(draws=0).to_sheet(tmp_path / "plan.xlsx")
+    plan.run(lots=0).to_workbook(tmp_path / "plan.xlsx")
     parts = {"mule.delivery_wheel", "mule.twist_wheel", "twister.twist_wheel", "loom.reed"}
     book = openpyxl.load_workbook(tmp_path / "plan.xlsx")
     assert_live(book, {given["name"] for given in plan.given} | parts)
@@ -84,12 +84,12 @@ def test_a_changed_workbook_says_what_the_changed_plan_says(sheets, change):
         if not near(sheet[row["name"]][-1], row["value"]):
             wrong.append((row["name"], sheet[row["name"]][-1], row["value"]))
     for row in result.goods:
-        for key, value in (("made", row["made"]), ("unrounded", row["unrounded"])):
+        for key, value in (("made", row["planned"]), ("unrounded", row["unrounded"])):
             if not near(sheet[f"{row['name']}.{key}"][-1], value):
                 wrong.append((row["name"], key, sheet[f"{row['name']}.{key}"][-1], value))
-    margin = sheet["promise.margin"][-1] / sheet[f"{result.margin['good']}.each"][-1]
-    if not near(margin, result.margin["planned"]):
-        wrong.append(("margin", margin, result.margin["planned"]))
+    margin = sheet["promise.spare"][-1] / sheet[f"{result.spare['counted_in']}.each"][-1]
+    if not near(margin, result.spare["planned"]):
+        wrong.append(("margin", margin, result.spare["planned"]))
     assert not wrong
 
 
@@ -107,10 +107,10 @@ def test_every_line_of_a_changed_workbook_is_that_of_the_changed_plan(sheets, ch
 
 def test_what_was_changed_matters(sheets):
     for name, (result, _, _) in sheets.items():
-        before = hw.plan.loads(CHANGES[name][0]).run(draws=0)
-        assert result.margin["planned"] != pytest.approx(before.margin["planned"], rel=1e-6)
+        before = hw.plan.loads(CHANGES[name][0]).run(lots=0)
+        assert result.spare["planned"] != pytest.approx(before.spare["planned"], rel=1e-6)
     little = sheets["little"][0]
-    assert little.goods[0]["made"] == 0
+    assert little.goods[0]["planned"] == 0
 
 
 def test_a_line_is_written_once(sheets):

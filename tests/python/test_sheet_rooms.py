@@ -1,7 +1,7 @@
 """Workbooks of calculations against the library.
 
 A workbook is written for what is first given; the cells of what is given are then changed to other
-figures, LibreOffice recalculates, and every line must be what the library says for those figures.
+values, LibreOffice recalculates, and every line must be what the library says for those figures.
 """
 
 import re
@@ -31,7 +31,7 @@ pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 PLAIN = {"number", "ratio", "money"}
 # What is settled before a calculation runs: a workbook is of the road that was taken then.
 SETTLED = {"system", "confidence", "rinses", "twist_wheels", "wheels"}
-# Words, which are no figures although they may begin with one.
+# Words, which are no values although they may begin with one.
 WORDS = {"weave", "warp_colours", "weft_colours"}
 
 
@@ -40,7 +40,7 @@ def work(function: str, given: dict) -> hw.Results:
 
 
 def figures_of(given: object) -> list[float]:
-    """Every figure that was typed, in the unit that it was typed in."""
+    """Every value that was typed, in the unit that it was typed in."""
     if isinstance(given, dict):
         return [x for one in given.values() for x in figures_of(one)]
     if isinstance(given, list | tuple):
@@ -135,7 +135,7 @@ STALE = {
 
 @pytest.mark.parametrize("function", STALE)
 def test_what_iteration_found_is_a_value_that_tells_when_it_is_stale(tmp_path, function):
-    """What no cell solves stands beside what its equation leaves."""
+    """What no cell solves is beside what its equation leaves."""
     given, beside, within = STALE[function]
     for name, figures in {"same": beside, "changed": within}.items():
         work(function, given).to_workbook(tmp_path / f"{name}.xlsx")
@@ -157,7 +157,7 @@ def test_what_was_changed_matters(case, sheets):
 
 
 @pytest.mark.parametrize("case", CASES)
-def test_a_figure_ends_its_own_working(case, sheets):
+def test_a_value_ends_its_own_working(case, sheets):
     answer = sheets[case][0]
     for name in answer:
         working = answer.working(name)
@@ -181,14 +181,14 @@ def test_cautions_are_words_on_a_sheet_of_their_own(case, sheets):
     head, *lines = [cell.value for cell in cells]
     assert "Reminders only" in head
     assert lines == answer.cautions
-    # None of them stands where the figures are.
+    # None of them is where the values are.
     words = [cell.value for row in book["Working"] for cell in row if isinstance(cell.value, str)]
     assert not set(words) & set(lines)
 
 
 def test_the_sheet_of_a_plan_and_of_a_formula_have_their_cautions_too(tmp_path, first_lot):
-    result = hw.plan.loads(first_lot).run(draws=50)
-    result.to_sheet(tmp_path / "plan.xlsx")
+    result = hw.plan.loads(first_lot).run(lots=50)
+    result.to_workbook(tmp_path / "plan.xlsx")
     book = openpyxl.load_workbook(tmp_path / "plan.xlsx")
     assert book.sheetnames == ["Working", "Cautions", "Chance"]
     lines = [row[0].value for row in book["Cautions"].iter_rows(min_row=3)]
@@ -205,7 +205,7 @@ def test_the_sheet_of_a_plan_and_of_a_formula_have_their_cautions_too(tmp_path, 
             ]
             for row in weighed.inputs
         }
-    ).to_sheet(tmp_path / "formula.xlsx")
+    ).to_workbook(tmp_path / "formula.xlsx")
     book = openpyxl.load_workbook(tmp_path / "formula.xlsx")
     lines = [row[0].value for row in book["Cautions"].iter_rows(min_row=3)]
     assert lines == weighed.cautions

@@ -27,7 +27,7 @@ kept: hw.Quantity = hw.mill.mass_after_loss("3 kg", 0.08, held_up="0 kg")
 share: hw.Quantity = hw.fibre.clean_yield_customs(0.52, vegetable_on_greasy=0.015)
 mean: hw.Quantity = hw.yarn.mean_by_length(["16 Nm", "20 Nm"])
 number: float = hw.convert(16, "Nm", "tex")
-low: list[hw.Quantity | None] = [figure.low for figure in hw.handbook["packing"].find("wool")]
+low: list[hw.Quantity | None] = [row.low for row in hw.handbook["packing"].find("wool")]
 words: hw.HandbookTable = hw.yarn.weight_class("4 Nm", country="UK")
 cost: hw.Results[str, Any] = hw.mill.cost_through(
     price_per_mass="4 /kg",
@@ -39,7 +39,7 @@ kind: str = hw.mill.week(
     lots={"Elm": {"colour": "black", "times": {"card": "10 h"}}},
     machines={"card": {"open_time": "40 h"}},
 ).working("card.finish").unit
-chance: float | None = hw.plan.load("lot.toml").run(draws=1000, seed=2).chance
+chance: float | None = hw.plan.load("lot.toml").run(lots=1000, seed=2).chance
 """
 REST = 'regain_before="60 %", regain_after="16 %", evaporation_rate="15 kg/h"'
 DRYER = f'oven_dry_mass="40 kg", {REST}'

@@ -100,7 +100,7 @@ def test_what_is_no_weave_is_refused(value):
     assert len(str(caught.value)) > 20
 
 
-def test_other_figures_than_0_and_1_are_refused():
+def test_other_values_than_0_and_1_are_refused():
     with pytest.raises(hw.NotationError, match="1 where the warp is up"):
         hw.cloth.weave([[0, 2], [1, 0]])
 

@@ -67,7 +67,7 @@ def test_a_yarn_is_the_same_after_a_pickle(text):
         ("twist_left", 600 * 69.3 / 68 - 400),
     ],
 )
-def test_each_figure_has_its_working(what, answer):
+def test_each_value_has_its_working(what, answer):
     working = hw.yarn.parse(STANDARD).working(what)
     assert working.value == pytest.approx(answer)
     assert working.name == what

@@ -210,7 +210,7 @@ fn chain<N: Number>(
 
 /// What finishing makes of a cloth that comes off the loom so: size, sett, count, mass after each process.
 ///
-/// `processes` stand in their order, each with its name and what it does, as `process` asks. They compound,
+/// `processes` are in their order, each with its name and what it does, as `process` asks. They compound,
 /// each on what it finds. As much comes out as what is given allows; results are named by stage:
 /// `loom.width`, `mill.width`, `finished.mass_per_area`.
 #[calculation(

@@ -12,7 +12,7 @@ use crate::table::{Block, Report};
 /// A value of a stage in words; none where it is not known.
 type Say = fn(&Stage<f64>, &Check<'_>) -> Option<String>;
 
-/// A column of a table: its heading, and what stands in it.
+/// A column of a table: its heading, and what is in it.
 struct Column {
     head: &'static str,
     say: Say,
@@ -50,7 +50,7 @@ fn parts(words: &str) -> (&str, &str) {
     words.split_once(' ').unwrap_or((words, ""))
 }
 
-/// A table of the stages. The unit stands in the heading where it is that of the whole column.
+/// A table of the stages. The unit is in the heading where it is that of the whole column.
 fn table(
     title: &str,
     columns: &[Column],

@@ -121,7 +121,7 @@ impl<Q: Typed<f64>> Measured<'_, f64, Q> {
         let least = marks.measure()?.to_base(marks.low);
         if Q::KIND == crate::quantity::Kind::Length && small < least {
             check.warn(format!(
-                "{process}: measured over {} m; the marks of a specimen stand at least {least} m \
+                "{process}: measured over {} m; the marks of a specimen are at least {least} m \
                  apart and {} specimens are taken when possible ({})",
                 crate::quantity::print::figure(small),
                 specimens.low,

@@ -1,6 +1,6 @@
 //! Plain cloth of round threads, after Peirce, solved exactly.
 //!
-//! Suffix 1 is the warp, 2 the weft. Ends stand p₁ apart, picks p₂; a warp thread is l₁ long from pick
+//! Suffix 1 is the warp, 2 the weft. Ends are p₁ apart, picks p₂; a warp thread is l₁ long from pick
 //! to pick, a weft thread l₂ from end to end. What the two waves share is their height: h₁ + h₂ = D, the
 //! sum of the diameters.
 
@@ -124,7 +124,7 @@ fn warp_height<N: Number>(p2: V<N>, crimp: V<N>, d: V<N>) -> V<N> {
     height_by_half_angle(theta1, straight, p2).named("h₁")
 }
 
-/// A figure of the cloth, if the warp's wave leaves any height to the weft's.
+/// A value of the cloth, if the warp's wave leaves any height to the weft's.
 #[inline(always)]
 pub(super) fn if_it_fits<N: Number>(h1: V<N>, d: V<N>, figure: V<N>) -> V<N> {
     d.if_less(h1, f64::NAN, figure)
@@ -380,7 +380,7 @@ pub fn diameters_in_cloth<N: Number>(
 #[formula(
     result = "v",
     sources = ["GATE solutions"],
-    limits = ["at the pressure of the gauge, which belongs to the figure"],
+    limits = ["at the pressure of the gauge, which belongs to the value"],
     slips = ["a thickness of the yarn for that of the cloth"]
 )]
 pub fn cloth_specific_volume<N: Number>(

@@ -1,4 +1,4 @@
-//! Rules that do without solving: near the exact figure, and told apart from it.
+//! Rules that do without solving: near the exact value, and told apart from it.
 
 use crate::formula::formula;
 use crate::number::Number;

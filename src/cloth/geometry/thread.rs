@@ -42,7 +42,7 @@ pub(super) fn height_by_half_angle<N: Number>(angle: V<N>, straight: V<N>, spaci
 
 /// Straight part from the height and the spacing.
 ///
-/// Two right-angled triangles stand on the line between the threads crossed: p² + (D − h)² = s² + D².
+/// Two right-angled triangles are on the line between the threads crossed: p² + (D − h)² = s² + D².
 #[inline(always)]
 pub(super) fn straight_part<N: Number>(height: V<N>, spacing: V<N>, d: V<N>) -> V<N> {
     (spacing.squared() - height * (2.0 * d - height)).sqrt()
@@ -71,7 +71,7 @@ pub(super) fn length<N: Number>(angle: V<N>, spacing: V<N>, d: V<N>) -> V<N> {
 }
 
 /// Sine and cosine of an angle from 0 to a right angle, from those of its half by their series: as
-/// exact as the library's to a figure or two in the last place, and much faster.
+/// exact as the library's to a value or two in the last place, and much faster.
 #[inline(always)]
 fn sine_and_cosine(angle: f64) -> (f64, f64) {
     let half = angle / 2.0;
@@ -265,7 +265,7 @@ mod tests {
         }
     }
 
-    /// Here two roots lie close together, and the steps are slow to tell them apart.
+    /// Here two roots lie close together, and the steps are slow to distinguish them.
     #[test]
     fn just_short_of_the_jam_the_angle_is_as_exact_as_elsewhere() {
         for (i, j) in (0..200).flat_map(|i| (0..40).map(move |j| (i, j))) {

@@ -1,4 +1,4 @@
-//! Colours by name or by figures, lighter and darker.
+//! Colours by name or by hex codes, lighter and darker.
 
 use super::names::NAMES;
 use crate::error::{Error, Result, did_you_mean};
@@ -8,7 +8,7 @@ use crate::error::{Error, Result, did_you_mean};
 pub(super) struct Colour(pub(super) [u8; 3]);
 
 impl Colour {
-    /// From a name of CSS (`light grey` and `LightGrey` are one) or from hex figures: `#8a3324`, `#834`.
+    /// From a name of CSS (`light grey` and `LightGrey` are one) or from hex codes: `#8a3324`, `#834`.
     pub(super) fn parse(text: &str) -> Result<Colour> {
         let key: String = text.to_lowercase().split([' ', '-', '_']).collect();
         if let Some(hex) = key.strip_prefix('#') {
@@ -28,7 +28,7 @@ impl Colour {
             let near = near.map_or(String::new(), |name| format!(": did you mean '{name}'?"));
             Error::notation(format!(
                 "a picture knows no colour '{text}'{near}; write a colour name of CSS such as \
-                 'firebrick', or hex figures such as '#8a3324'"
+                 'firebrick', or hex codes such as '#8a3324'"
             ))
         })
     }

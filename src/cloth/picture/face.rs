@@ -282,7 +282,7 @@ fn runs(over: impl Fn(usize) -> bool, threads: usize) -> Vec<(isize, isize)> {
     if let Some(start) = from {
         all.push((start.cast_signed(), threads.cast_signed()));
     }
-    // Whole repeats are drawn: before the first thread stands the last.
+    // Whole repeats are drawn: before the first thread is the last.
     if over(0) && over(threads - 1) {
         if let Some(first) = all.first_mut() {
             first.0 -= 1;

@@ -32,7 +32,7 @@ pub struct ClothYarns<N> {
     pub weft_count: Option<LinearDensity<N>>,
 }
 
-/// How close the ends stand.
+/// How close the ends are.
 #[derive(Clone, Debug, Inputs)]
 pub enum EndSpacing<N> {
     /// sett wanted in the reed
@@ -206,7 +206,7 @@ pub struct Article<N> {
     #[group]
     pub yarns: ClothYarns<N>,
     /// The ends.
-    #[one_of("how close the ends stand")]
+    #[one_of("how close the ends are")]
     pub ends: EndSpacing<N>,
     /// ends in a dent; 2 where the reed is given, else 1
     #[q("e", 1.0..=6.0)]
@@ -298,7 +298,7 @@ impl<N: Number> Article<N> {
         let usual = if matches!(self.ends, EndSpacing::Reed(_)) { 2.0 } else { 1.0 };
         self.ends_per_dent.unwrap_or(Count::base(N::constant(usual)))
     }
-    /// Ends of each selvedge, and how many of them stand in a dent.
+    /// Ends of each selvedge, and how many of them are in a dent.
     pub(super) fn selvedge(&self) -> Option<(Count<N>, Count<N>)> {
         let selvedges = self.selvedges.as_ref()?;
         let per_dent = selvedges.selvedge_ends_per_dent.unwrap_or_else(|| self.per_dent());

@@ -22,7 +22,7 @@ pub(crate) struct Setting<N> {
     pub(crate) take_up: TakeUp<N>,
     pub(crate) reed: ReedCount<N>,
     pub(crate) ends_per_dent: Count<N>,
-    /// Ends of each selvedge and how many of them stand in a dent.
+    /// Ends of each selvedge and how many of them are in a dent.
     pub(crate) selvedge: Option<(Count<N>, Count<N>)>,
     /// Off the loom.
     pub(crate) weft_sett: Sett<N>,

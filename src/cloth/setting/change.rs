@@ -10,7 +10,7 @@ use crate::quantity::{Count, Crimp, LinearDensity, Ratio, Sett};
     result = "n₂",
     sources = ["Taylor 1909"],
     limits = ["by diameters and intersections; the same yarn and the same relation of ends to picks"],
-    slips = ["the ratio upside down: the weave with fewer intersections takes more ends", "one figure for all twills: 2/1 takes 1.2 times the ends of plain, 2/2 takes 1⅓"]
+    slips = ["the ratio upside down: the weave with fewer intersections takes more ends", "one value for all twills: 2/1 takes 1.2 times the ends of plain, 2/2 takes 1⅓"]
 )]
 pub fn sett_for_weave<N: Number>(
     /// sett of the cloth at hand

@@ -5,7 +5,7 @@ use crate::number::Number;
 use crate::quantity::counts::YARD_PER_POUND;
 use crate::quantity::{Count, LinearDensity, Ratio, Sett};
 
-/// The closest sett of one system by diameters and intersections, where the other is of another yarn.
+/// The maximum sett of one system by diameters and intersections, where the other is of another yarn.
 ///
 /// Each intersection lets one thread of the other system through: for ends, count those of a pick.
 #[formula(
@@ -31,7 +31,7 @@ pub fn maximum_sett_unlike<N: Number>(
     repeat / (repeat / own_side_by_side + intersections / crossing_side_by_side)
 }
 
-/// The closest sett of a weave by the curvature of the threads, for a square cloth of like yarns.
+/// The maximum sett of a weave by the curvature of the threads, for a square cloth of like yarns.
 ///
 /// At an intersection two neighbours are √3 diameters apart, elsewhere one: the crossing thread bends
 /// round them instead of passing straight between.
@@ -55,9 +55,9 @@ pub fn curvature_sett<N: Number>(
     side_by_side * repeat / (repeat + (3.0_f64.sqrt() - 1.0) * intersections)
 }
 
-/// The closest sett of one system by curvature, where the other is of another yarn.
+/// The maximum sett of one system by curvature, where the other is of another yarn.
 ///
-/// Both systems take an equal part of the bend, so that neighbours at an intersection stand √3/2 times
+/// Both systems take an equal part of the bend, so that neighbours at an intersection are √3/2 times
 /// the sum of both diameters apart.
 #[formula(
     result = "n_m",
@@ -84,7 +84,7 @@ pub fn curvature_sett_unlike<N: Number>(
     repeat / ((repeat - intersections) / own_side_by_side + intersections * at_crossing)
 }
 
-/// The closest sett of a balanced plain cloth by Taylor: half of the diameters and a little more.
+/// The maximum sett of a balanced plain cloth by Taylor: half of the diameters and a little more.
 #[formula(
     result = "n_m",
     sources = ["Taylor 1909"],
@@ -107,7 +107,7 @@ pub fn taylor_plain_sett<N: Number>(
     result = "T",
     sources = ["Ashenhurst 1884", "Ashenhurst page 1999", "Ground Weave"],
     limits = ["a square cloth of like yarns", "the share of the maximum is the mill's own; see the table working_setts"],
-    slips = ["leaving out the share: the yarn would suit the closest cloth that can be woven", "forgetting the square: a tenth more ends want a fifth finer yarn"]
+    slips = ["leaving out the share: the yarn would suit the densest cloth that can be woven", "forgetting the square: a tenth more ends want a fifth finer yarn"]
 )]
 pub fn count_for_sett<N: Number>(
     /// factor of the yarn
@@ -131,7 +131,7 @@ pub fn count_for_sett<N: Number>(
     YARD_PER_POUND / yards_per_pound
 }
 
-/// The sett to weave, as a share of the closest.
+/// The sett to weave, as a share of the maximum.
 #[formula(
     result = "n",
     sources = ["Ashenhurst page 1999", "Osterkamp"],
@@ -139,13 +139,13 @@ pub fn count_for_sett<N: Number>(
     slips = ["a share of wraps for a share of the maximum: wraps are not diameters"]
 )]
 #[inverse(
-    "How much of the closest sett a sett is.",
+    "A sett as a share of the maximum.",
     share_of_maximum(sett: 1.0..=80.0, maximum_sett) -> sett_share = sett / maximum_sett,
-    limits = ["only as good as the theory that gave the closest sett: say which"],
+    limits = ["only as good as the theory that gave the maximum sett: say which"],
     slips = ["comparing shares by different theories", "a square maximum for a cloth with many more ends than picks"]
 )]
 pub fn working_sett<N: Number>(
-    /// closest sett by a theory
+    /// maximum sett by a theory
     #[q("n_m", 1.0..=80.0)]
     maximum_sett: Sett<N>,
     /// share of it
@@ -173,7 +173,7 @@ pub fn sett_from_wraps<N: Number>(
     wraps * wraps_share
 }
 
-/// The closest sett from wraps: these are fewer than diameters.
+/// The maximum sett from wraps: these are fewer than diameters.
 #[formula(
     result = "n_m",
     sources = ["Osterkamp"],

@@ -1,4 +1,4 @@
-//! The closest sett by Galceran, Brierley, Peirce, Love and Milašius.
+//! The maximum sett by Galceran, Brierley, Peirce, Love and Milašius.
 
 use std::f64::consts::PI;
 
@@ -44,7 +44,7 @@ pub fn galceran_sett<N: Number>(
     density_coefficient * number.sqrt()
 }
 
-/// The closest sett of a square cloth by Brierley.
+/// The maximum sett of a square cloth by Brierley.
 ///
 /// In the trade's units: the average float to a power by the class of weave, times the root of a
 /// constant times the yards in a pound, in an inch.
@@ -81,7 +81,7 @@ pub fn brierley_sett<N: Number>(
     slips = ["ends and picks to a constant sum: each tenth more ends costs less than a tenth of the picks"]
 )]
 pub fn brierley_weft_sett<N: Number>(
-    /// closest sett of the square cloth
+    /// maximum sett of the square cloth
     #[q("n_q", 1.0..=80.0)]
     square_sett: Sett<N>,
     /// ends
@@ -99,7 +99,7 @@ pub fn brierley_weft_sett<N: Number>(
     slips = ["using it where warp and weft are alike and a printed value is at hand"]
 )]
 pub fn brierley_weft_sett_unlike<N: Number>(
-    /// closest sett of the square cloth
+    /// maximum sett of the square cloth
     #[q("n_q", 1.0..=80.0)]
     square_sett: Sett<N>,
     /// ends
@@ -174,7 +174,7 @@ pub fn jam_weft_sett_of_weave<N: Number>(
     10.0 * warp_float / (picks + (warp_float - 1.0) * weft_diameter)
 }
 
-/// Firmness of a cloth by Milašius: 1 would be the closest that round threads allow.
+/// Firmness of a cloth by Milašius: 1 would be the densest that round threads allow.
 #[formula(
     result = "φ",
     sources = ["memory"],

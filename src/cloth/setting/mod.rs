@@ -1,4 +1,4 @@
-//! The setting of a cloth: how close threads can stand, by every theory, and what changes with them.
+//! The setting of a cloth: how close threads can be, by every theory, and what changes with them.
 
 pub(super) mod change;
 pub(super) mod diameters;

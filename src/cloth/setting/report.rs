@@ -12,7 +12,7 @@ use crate::table::{Align, Block, Report};
 
 type Row = (Theory<f64>, About);
 
-/// Says where a sett wanted is beyond the closest of every theory.
+/// Says where a sett wanted is beyond the maximum of every theory.
 pub(super) fn beyond(
     given: &SettsInputs<f64>,
     weave: &Interlacing,
@@ -64,7 +64,7 @@ pub(super) fn report(
     let assumes =
         Block { title: "What each assumes".to_owned(), lead: assumes(&rows), ..Block::default() };
     Report {
-        title: format!("Closest setts of {} in {yarns}", given.weave.trim()),
+        title: format!("Maximum setts of {} in {yarns}", given.weave.trim()),
         blocks: vec![table(given, &rows, found, check), assumes],
     }
 }
@@ -75,7 +75,7 @@ fn table(
     found: &SettsResults<f64>,
     check: &Check<'_>,
 ) -> Block {
-    // The unit stands over the table.
+    // The unit is over the table.
     let number = |sett: Option<Sett<f64>>| {
         let words = sett.map(|sett| check.say(sett)).unwrap_or_default();
         words.split_once(' ').map_or(String::new(), |(number, _)| number.to_owned())

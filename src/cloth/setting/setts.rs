@@ -1,4 +1,4 @@
-//! One question, every theory: how close the threads of a cloth can stand.
+//! One question, every theory: how close the threads of a cloth can be.
 
 use super::interlacing::Interlacing;
 use super::report;
@@ -34,13 +34,13 @@ pub struct SettsInputs<N> {
 /// What [`setts()`] answers.
 #[derive(Clone, Debug, Results)]
 pub struct SettsResults<N> {
-    /// Closest setts, by every theory
+    /// Maximum setts, by every theory
     #[rows]
     pub theories: Vec<Theory<N>>,
-    /// lowest closest sett of the ends
+    /// lowest maximum sett of the ends
     #[block = "How far the theories differ"]
     pub lowest_warp_sett: Sett<N>,
-    /// highest closest sett of the ends
+    /// highest maximum sett of the ends
     pub highest_warp_sett: Sett<N>,
     /// how much closer the highest is, on the lowest
     pub spread: Ratio<N>,
@@ -50,11 +50,11 @@ pub struct SettsResults<N> {
 ///
 /// `weft_count` is the warp's unless given, `yarn_factor` Ashenhurst's (woollen and worsted are both answered
 /// without it), `specific_volume` that for Peirce and Love (cotton's without it). With `wanted_warp_sett` or
-/// `wanted_weft_sett` each theory says what share of its closest they are. Results are named by theory:
+/// `wanted_weft_sett` each theory says what share of its maximum they are. Results are named by theory:
 /// `brierley.warp_sett`. The theories take threads to interlace alike: where they do not, as in a crepe, the
 /// average float hides the tightest thread. Ask for a double cloth layer by layer.
 #[calculation(
-    title = "Closest setts, by every theory",
+    title = "Maximum setts, by every theory",
     example = ">>> import hankwise as hw
 >>> found = hw.cloth.setts(weave=\"plain\", warp_count=\"100 tex\")
 >>> found[\"ashenhurst_woollen.warp_sett\"]
@@ -99,10 +99,10 @@ fn check(
     Ok(())
 }
 
-/// A sett as a share of a closest one.
+/// A sett as a share of a maximum.
 pub(super) fn share<N: Number>(
     sett: Option<Sett<N>>,
-    closest: Option<Sett<N>>,
+    maximum: Option<Sett<N>>,
 ) -> Option<Ratio<N>> {
-    Some(crate::cloth::share_of_maximum(sett?, closest?))
+    Some(crate::cloth::share_of_maximum(sett?, maximum?))
 }

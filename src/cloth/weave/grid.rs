@@ -123,7 +123,7 @@ impl Grid {
         (0..self.lines).map(count).collect()
     }
 
-    /// The longest row of squares alike across the lines, going round: the square at which it stands,
+    /// The longest row of squares alike across the lines, going round: the square at which it is,
     /// the line where it begins, how long it is. Of equals the first square, then the first line.
     pub(super) fn longest_across(&self) -> (usize, usize, usize) {
         let (lines, stride) = (self.lines, self.stride);
@@ -175,7 +175,7 @@ impl Grid {
     }
 }
 
-/// True where some mark stands on another one so many words later, going round.
+/// True where some mark is on another one so many words later, going round.
 fn meet(marks: &[u64], by: usize) -> bool {
     let (head, tail) = marks.split_at(by);
     // A stretch at a time: within one nothing is asked, which is fast.
@@ -187,7 +187,7 @@ fn meet(marks: &[u64], by: usize) -> bool {
     some(&marks[..tail.len()], tail) || some(&marks[tail.len()..], head)
 }
 
-/// Leaves the marks that stand on another one so many words later, going round.
+/// Leaves the marks that are on another one so many words later, going round.
 fn lay(marks: &mut [u64], by: usize) {
     let head = marks[..by].to_vec();
     let whole = marks.len() - by;

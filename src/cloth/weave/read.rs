@@ -87,10 +87,10 @@ struct Name {
 
 impl Weave {
     /// Reads a weave: a name of the trade, a mat, an ISO 9354 code, or its squares. Picks on one line
-    /// stand in the order of weaving; several lines are a drawing, with the first pick at the bottom.
+    /// are in the order of weaving; several lines are a drawing, with the first pick at the bottom.
     ///
     /// A satin is warp-faced and a sateen weft-faced. Twills rise to the right (Z) unless `S` or
-    /// `left-hand` stands with them. `over 12 ends` says where a herringbone or a pointed twill turns;
+    /// `left-hand` is with them. `over 12 ends` says where a herringbone or a pointed twill turns;
     /// `weft-way` has it turn after so many picks instead.
     ///
     /// ```
@@ -227,7 +227,7 @@ fn name(text: &str, words: &[&str]) -> Result<Name> {
                 "weft-way" => name.weft_way = true,
                 _ => {
                     let known = SORTS.iter().map(|(w, _)| *w).chain(WORDS);
-                    // A word may be known and stand where it has no meaning.
+                    // A word may be known and used where it has no meaning.
                     let near = did_you_mean(word, known).filter(|near| *near != word);
                     let near = near.map(str::to_owned).or_else(|| slashed(word));
                     let mended = near.map(|near| {
@@ -240,7 +240,8 @@ fn name(text: &str, words: &[&str]) -> Result<Name> {
                         None => HELP.to_owned(),
                     };
                     return Err(Error::notation(format!(
-                        "unknown weave '{text}' ('{word}'); {tail}"
+                        "unknown weave '{text}'{}; {tail}",
+                        if word == text { String::new() } else { format!(" ('{word}')") }
                     )));
                 }
             }

@@ -47,7 +47,7 @@ pub fn regain_of_remainder<N: Number>(
 #[formula(
     result = "p₁",
     sources = ["definition"],
-    limits = ["the fibre asked for stands first, in both lists", "the regains are those at weighing, not the allowances"],
+    limits = ["the fibre asked for is first, in both lists", "the regains are those at weighing, not the allowances"],
     slips = ["taking the allowances for the regains found"]
 )]
 pub fn dry_share<N: Number>(

@@ -28,7 +28,7 @@ pub fn state_ratio<N: Number>(
 #[formula(
     result = "m",
     sources = ["definition"],
-    slips = ["weighing at the machine and comparing with a figure at label regain"]
+    slips = ["weighing at the machine and comparing with a value at label regain"]
 )]
 #[inverse(
     "Clean dry fibre in what was weighed.",

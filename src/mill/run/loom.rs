@@ -39,7 +39,7 @@ pub struct LoomStops<N> {
     /// How often it stops.
     #[one_of("how often the loom stops")]
     pub stops: StopsCounted<N>,
-    /// time that the loom stands for a stop
+    /// time that the loom is stopped for a stop
     #[q("τ_s", 0.005..=0.3, like = "2 min")]
     pub stop_time: Duration<N>,
 }

@@ -217,7 +217,7 @@ fn check(given: &ReelInputs<f64>, found: &ReelResults<f64>, check: &mut Check<'_
         refuse!(
             check,
             given.machine.change_time,
-            "the reel neither runs nor stands between doffs; write change_time=\"8 min\""
+            "the reel neither runs nor stops between doffs; write change_time=\"8 min\""
         );
     }
     if let (Some(lot), Some(made)) = (&given.lot, &found.lot) {

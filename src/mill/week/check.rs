@@ -46,7 +46,7 @@ pub(super) fn check(
             check,
             given.try_orders,
             "there are more than {MOST} orders of the lots as light as each other; omit try_orders, or \
-             give the lots a lightness that tells their shades apart"
+             give the lots a lightness that distinguishes their shades"
         );
     }
     doubts(given, check);

@@ -10,7 +10,7 @@ use crate::table::{Block, Report};
 type Inputs = WeekInputs<f64>;
 type Results = WeekResults<f64>;
 
-/// What is beyond the week in words; the rest stands in the table.
+/// What is beyond the week in words; the rest is in the table.
 const TOLD: usize = 12;
 
 /// Hours that only rounding makes.

@@ -2,7 +2,7 @@
 
 use crate::error::{Error, Result, or_near};
 
-/// Natural shades from white to black, as a house would stand its bins. Steps between them are even
+/// Natural shades from white to black, as a house would order its bins. Steps between them are even
 /// for want of a measure: a mill that measures its shades gives lightness itself.
 pub const SHADES: [&str; 13] = [
     "white",

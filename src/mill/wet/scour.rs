@@ -178,7 +178,7 @@ pub(super) fn make_up<N: Number>(mass: Mass<N>, given: &ScourLiquor<N>) -> Liquo
 /// The hottest that sources stay at with alkali, °C.
 const HOTTEST: f64 = 60.0;
 
-/// Says of a liquor that it is hotter than sources have it; `before` stands before the input.
+/// Says of a liquor that it is hotter than sources have it; `before` is before the input.
 pub(super) fn warn_of_heat(given: &ScourLiquor<f64>, before: &str, check: &mut Check<'_>) {
     if let Some(hot) = given.temperature
         && hot.value() > HOTTEST + 1e-9

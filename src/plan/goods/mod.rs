@@ -23,12 +23,12 @@ pub(super) use loom::{CAUTIONS, Loom};
 pub(super) struct Good {
     pub(super) name: String,
     /// How many were promised.
-    pub(super) want: Option<u32>,
+    pub(super) promised: Option<u32>,
     /// What the plan reads of it.
     asked: Asked<Place>,
     /// Takes what the others leave.
-    pub(super) rest: bool,
-    /// Where the promise stands in the file.
+    pub(super) takes_rest: bool,
+    /// Where the promise is in the file.
     pub(super) origin: String,
     /// How far a piece's yarn differs from the mean of all pieces: a factor about one.
     evenness: Option<Place>,
@@ -84,7 +84,7 @@ pub(super) struct Machines {
     pub(super) loom: Option<Loom>,
 }
 
-/// What the goods are figured from.
+/// What the goods are calculated from.
 pub(super) struct Shop<'a, 'v, N> {
     pub(super) values: &'a Values<'v, N>,
     pub(super) machines: &'a Machines,
@@ -117,10 +117,10 @@ impl Good {
             return Err(section
                 .error("yarn", format!("no stage makes a yarn '{of}'; the lot makes '{yarn}'")));
         }
-        let want = section.whole("promised")?;
+        let promised = section.whole("promised")?;
         let asked = section.read(draft, |reader| Asked::take(reader))?;
-        let rest = section.flag("takes_rest")?;
-        if want.is_none() && !rest {
+        let takes_rest = section.flag("takes_rest")?;
+        if promised.is_none() && !takes_rest {
             return Err(section.error(
                 "promised",
                 "how many were promised is missing; write promised = 12, or takes_rest = true for what the others leave",
@@ -155,7 +155,7 @@ impl Good {
         let evenness = match &asked.piece_cv {
             None => None,
             Some(cv) => {
-                let pieces = want.filter(|n| *n > 0).ok_or_else(|| {
+                let pieces = promised.filter(|n| *n > 0).ok_or_else(|| {
                     section.error(
                         "piece_cv",
                         "how many pieces average out is not known; write promised too",
@@ -167,7 +167,7 @@ impl Good {
         let origin = section.error("promised", "").to_string();
         let origin =
             origin.rsplit_once(": goods.").map_or(origin.clone(), |(place, _)| place.to_owned());
-        Ok(Good { name: name.to_owned(), want, asked, rest, origin, evenness, making })
+        Ok(Good { name: name.to_owned(), promised, asked, takes_rest, origin, evenness, making })
     }
 
     /// True where two goods go over the same machines.
@@ -256,7 +256,7 @@ impl Good {
         let none = Count::base(N::constant(0.0));
         let promised = self.asked.promised.as_ref();
         let wanted = promised.map_or(none, |n| Count::base(values.at(*n.inner())));
-        let made = if self.rest { whole } else { whole.min(wanted.v()) };
+        let made = if self.takes_rest { whole } else { whole.min(wanted.v()) };
         let made = named(name, "made", "whole pieces", Count::from(made));
         let used = mill::yarn_for_pieces(made, need.fixed, need.each);
         let used =

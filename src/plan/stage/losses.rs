@@ -86,7 +86,7 @@ impl<N: Number> Loss<N> {
         let lost = named(stage, "lost", "clean dry fibre lost", lost);
         ledger.lost(sinks.fibre, "lost", || entered().share(lost.value() / entered().fibre));
         if let Some(held_up) = held_up {
-            ledger.lost("held up in the machine", "held_up", || {
+            ledger.lost("held up in machine", "held_up", || {
                 entered().share(held_up.value() / entered().fibre)
             });
         }

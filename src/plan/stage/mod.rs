@@ -174,7 +174,7 @@ pub(super) trait Ledger {
     fn added(&mut self, from: &'static str, what: impl FnOnce() -> Stock);
 }
 
-/// Keeps no books: for draws.
+/// Keeps no books: for simulated lots.
 pub(super) struct NoLedger;
 
 impl Ledger for NoLedger {

@@ -64,7 +64,7 @@ impl Stage for Mule<Place> {
     const CAUTIONS: &'static [&'static str] = &["mule", "wheels"];
     const AFTER: &'static [&'static str] = &["card"];
     const SINKS: Sinks =
-        Sinks { fibre: "slubbing and yarn waste", water: "air", fat: "air", vegetable: "fly" };
+        Sinks { fibre: "slubbing, yarn waste", water: "air", fat: "air", vegetable: "fly" };
 
     fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
         Some(self.losses.map(&mut values.read()).into())

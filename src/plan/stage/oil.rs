@@ -60,7 +60,7 @@ impl Stage for Oil<Place> {
         // Where there is no fat at all none of it is oil.
         let oil = (flow.oil * flow.fat.v() + oil_added.v()) / fat.v().max(f64::MIN_POSITIVE);
         let out = Flow { regain, fat, oil, ..flow };
-        ledger.added("oil and water put on", || out.stock().less(&flow.stock()));
+        ledger.added("oil and water added", || out.stock().less(&flow.stock()));
         out
     }
 

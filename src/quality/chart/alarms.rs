@@ -27,7 +27,7 @@ pub fn points_to_false_alarm(kind: Kind, constants: &ChartConstants) -> f64 {
 fn within(kind: Kind, constants: &ChartConstants) -> [f64; 2] {
     let n = constants.n;
     let freedom = f64::from(n - 1);
-    // The share below a figure in standard deviations of single readings, centre and spread of that.
+    // The share below a value in standard deviations of single readings, centre and spread of that.
     let (below, centre, spread): (Box<dyn Fn(f64) -> f64>, f64, f64) = match kind {
         Kind::Mean | Kind::Individuals => (Box::new(normal_below), 0.0, 1.0),
         Kind::Range | Kind::MovingRange => {

@@ -266,7 +266,7 @@ fn whole_subgroups(sample: &Sample, n: usize) -> Result<Vec<&[f64]>> {
     Ok(sample.values().chunks(n).collect())
 }
 
-/// The greatest of figures less the least.
+/// The greatest of values less the least.
 fn range(values: &[f64]) -> f64 {
     let of = |pick: fn(f64, f64) -> f64| values.iter().copied().fold(values[0], pick);
     of(f64::max) - of(f64::min)

@@ -119,7 +119,7 @@ impl Chart {
     fn about_alarms(&self) -> String {
         let points = figure(self.false_alarm.round());
         let how_often = match self.asked.kind {
-            // The figure is for points apart.
+            // The value is for points apart.
             Kind::MovingRange => format!(
                 "more often than once in {points} points, for neighbouring moving ranges share a \
                  reading, if readings are normal and independent."

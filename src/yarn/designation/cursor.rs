@@ -38,14 +38,14 @@ impl<'t> Cursor<'t> {
         loop {
             match self.peek() {
                 b' ' | b'\t' | b'\n' | b'\r' => self.at += 1,
-                // A no-break space, as typesetting has it between figure and unit.
+                // A no-break space, as typesetting has it between number and unit.
                 0xC2 if self.rest().starts_with('\u{a0}') => self.at += 2,
                 0xE2 if self.rest().starts_with(['\u{202f}', '\u{2009}']) => self.at += 3,
                 _ => return,
             }
         }
     }
-    /// Past a character, if it stands here.
+    /// Past a character, if it is here.
     #[inline(always)]
     pub(super) fn eat(&mut self, wanted: u8) -> bool {
         self.skip();
@@ -74,16 +74,16 @@ impl<'t> Cursor<'t> {
         Error::notation(format!("{what}\n    {line}\n    {}^", " ".repeat(before)))
     }
 
-    /// What stands at a place, for a message.
+    /// What is at a place, for a message.
     #[cold]
     pub(super) fn found(&self, at: usize) -> String {
         match self.text[at.min(self.text.len())..].split_whitespace().next() {
-            Some(word) => format!("'{word}' stands here"),
+            Some(word) => format!("'{word}' is here"),
             None => "the text ends here".to_owned(),
         }
     }
 
-    /// The digits that stand here and what follows their point: figure, digits, decimals.
+    /// The digits that are here and what follows their point: number, digits, decimals.
     #[inline(always)]
     fn digits(&mut self) -> (u64, usize, usize) {
         let bytes = self.text.as_bytes();
@@ -259,7 +259,7 @@ impl<'t> Cursor<'t> {
         Err(self.fault(start, format!("a count is more than 0 and finite, not {given}")))
     }
 
-    /// The count system that stands here: the longest run of words that names one.
+    /// The count system that is here: the longest run of words that names one.
     #[inline(always)]
     pub(super) fn system(&mut self) -> Result<&'static crate::quantity::Unit> {
         let rest = self.rest();

@@ -231,7 +231,7 @@ impl Yarn {
         read::yarn(text, &Reading::default())
     }
 
-    /// Reads a yarn, with what settles a short notation: the order of its figures, its count system.
+    /// Reads a yarn, with what settles a short notation: the order of its numbers, its count system.
     ///
     /// # Errors
     /// As [`Yarn::parse`].

@@ -108,7 +108,7 @@ fn is_resultant(cursor: &Cursor<'_>) -> bool {
     }
 }
 
-/// True where a figure is not followed by its count system.
+/// True where a number is not followed by its count system.
 #[inline(always)]
 fn is_short(cursor: &Cursor<'_>, reading: &Reading) -> Result<bool> {
     let mut ahead = *cursor;
@@ -184,7 +184,7 @@ fn whole(cursor: &mut Cursor<'_>) -> Result<Option<Whole>> {
     Ok(Some(Whole { count: cursor.count()?, bulked }))
 }
 
-/// Refuses what stands after the end.
+/// Refuses what is after the end.
 pub(super) fn ended(cursor: &mut Cursor<'_>) -> Result<()> {
     cursor.skip();
     if cursor.is_at_end() || matches!(cursor.rest().trim_end(), "," | ".") {
@@ -197,7 +197,7 @@ pub(super) fn ended(cursor: &mut Cursor<'_>) -> Result<()> {
     if cursor.peek() == b'+' {
         return Err(cursor.fault(
             at,
-            "ends that lie together stand in brackets, and the twist of the fold after them, as in \
+            "ends that lie together are in brackets, and the twist of the fold after them, as in \
              '(25 tex S 420 + 60 tex Z 80) S 360'",
         ));
     }
@@ -278,8 +278,8 @@ fn is_short_member(cursor: &Cursor<'_>) -> Result<bool> {
     }
 }
 
-/// Past the stroke of `24 Ne/5`. After a single it may stand before filaments as well, or the ends may
-/// stand before it.
+/// Past the stroke of `24 Ne/5`. After a single it may be before filaments as well, or the ends may
+/// are before it.
 fn eat_stroke(cursor: &mut Cursor<'_>, before: &Strand) -> Result<bool> {
     let mut ahead = *cursor;
     let stroke = ahead.eat(b'/') && {

@@ -66,7 +66,7 @@ fn whole_of_ends(mut cursor: Cursor<'_>, start: usize, number: f64, bulked: bool
         return Err(cursor.fault(
             start,
             format!(
-                "which figure is the ends is not settled; write 'R {n} {s}/{ends}' for {n} as a whole of {ends} \
+                "which number is the ends is not settled; write 'R {n} {s}/{ends}' for {n} as a whole of {ends} \
                  ends, 'R {ends} {s}/{n}' for {ends} as a whole of {}",
                 settle::ends_in_words(n)
             ),

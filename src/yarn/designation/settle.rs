@@ -1,4 +1,4 @@
-//! What the figures of a short notation make: which is the count, which the ends.
+//! What the numbers of a short notation make: which is the count, which the ends.
 
 use super::cursor::Cursor;
 use super::trade::{Figures, Order, SPUN_SILK, Short};
@@ -11,7 +11,7 @@ use crate::quantity::{Amount, Unit};
 const RAW_SILK: [&str; 5] =
     ["den", "old-denier-500", "turin-denier", "milan-denier", "legal-denier-450"];
 
-/// What two figures would be in the systems that are likely.
+/// What two numbers would be in the systems that are likely.
 pub(super) fn without_system(figures: &str, [a, b]: [f64; 2]) -> String {
     let (ends, count) = match ends_of([a, b]) {
         (true, false) => (a, b),
@@ -24,7 +24,7 @@ pub(super) fn without_system(figures: &str, [a, b]: [f64; 2]) -> String {
         }
         _ => {
             return format!(
-                "and which figure is the ends is not settled; write '{b} worsted × {a}', '{a} worsted × {b}' or \
+                "and which number is the ends is not settled; write '{b} worsted × {a}', '{a} worsted × {b}' or \
                  the like, with the system that is meant"
             );
         }
@@ -37,8 +37,8 @@ pub(super) fn without_system(figures: &str, [a, b]: [f64; 2]) -> String {
     )
 }
 
-/// What the figures make.
-#[allow(clippy::float_cmp, reason = "two figures as they were typed")]
+/// What the numbers make.
+#[allow(clippy::float_cmp, reason = "two numbers as they were typed")]
 pub(super) fn folded(
     cursor: &Cursor<'_>,
     start: usize,
@@ -91,7 +91,7 @@ fn ends_for_reed(cursor: &Cursor<'_>, start: usize, ends: f64, order: Order) -> 
     Err(cursor.fault(
         start,
         format!(
-            "the number of ends is whole, from 1 to 10 000, not {ends}; '{told}' was the order told"
+            "the number of ends is whole, from 1 to 10 000, not {ends}; '{told}' was the order given"
         ),
     ))
 }
@@ -187,7 +187,7 @@ fn are_many_ends(x: f64, count: f64) -> bool {
     x.fract() == 0.0 && (5.0..=12.0).contains(&x) && count >= 5.0 * x
 }
 
-/// Which of the figures can be the number of ends.
+/// Which of the numbers can be the number of ends.
 fn ends_of([a, b]: [f64; 2]) -> (bool, bool) {
     match (could_be_ends(a), could_be_ends(b)) {
         (false, false) => (are_many_ends(a, b), are_many_ends(b, a)),
@@ -195,8 +195,8 @@ fn ends_of([a, b]: [f64; 2]) -> (bool, bool) {
     }
 }
 
-/// Which figure is the number of ends, where only one can be.
-#[allow(clippy::float_cmp, reason = "two figures as they were typed")]
+/// Which number is the number of ends, where only one can be.
+#[allow(clippy::float_cmp, reason = "two numbers as they were typed")]
 fn settle(
     cursor: &Cursor<'_>,
     start: usize,

@@ -1,4 +1,4 @@
-//! What may stand beside the count of a single: its filaments, its twist.
+//! What may be beside the count of a single: its filaments, its twist.
 
 use super::cursor::Cursor;
 use super::read::COMMON;
@@ -6,7 +6,7 @@ use super::{Direction, Turned, words};
 use crate::error::{Error, Result};
 use crate::quantity::{Amount, Kind, Unit, unit};
 
-/// `f40`, if it stands here.
+/// `f40`, if it is here.
 #[inline(always)]
 pub(super) fn filaments(cursor: &mut Cursor<'_>) -> Result<Option<u32>> {
     cursor.skip();
@@ -21,7 +21,7 @@ pub(super) fn filaments(cursor: &mut Cursor<'_>) -> Result<Option<u32>> {
     }
 }
 
-/// `F 48`, `f 48`, `/48f`, `48 fil`, `/f48`: the letter says what the figure is.
+/// `F 48`, `f 48`, `/48f`, `48 fil`, `/f48`: the letter says what the number is.
 #[cold]
 fn filaments_by_habit(cursor: &mut Cursor<'_>) -> Option<u32> {
     let mut ahead = *cursor;
@@ -46,7 +46,7 @@ fn filaments_by_habit(cursor: &mut Cursor<'_>) -> Option<u32> {
     Some(filaments)
 }
 
-/// `S 600`, `Z 15 tpi`, `S`, `t0`, if it stands here.
+/// `S 600`, `Z 15 tpi`, `S`, `t0`, if it is here.
 #[inline(always)]
 pub(super) fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
     cursor.skip();
@@ -91,7 +91,7 @@ pub(super) fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
     Err(cursor.fault(start, "a twist is more than 0; write 't0' for a yarn without twist"))
 }
 
-/// A figure where a twist could stand: `16 Nm 2-ply`, or a twist that lacks its direction.
+/// A number where a twist could be: `16 Nm 2-ply`, or a twist that lacks its direction.
 #[cold]
 fn figure_alone(cursor: &Cursor<'_>) -> Result<Turned> {
     match words::ply_words(cursor.rest()) {
@@ -113,7 +113,7 @@ fn negative(cursor: &Cursor<'_>) -> Error {
     cursor.fault(cursor.at, "a twist is more than 0; its direction is its letter, S or Z")
 }
 
-/// The unit of a twist, where something stands that can be one.
+/// The unit of a twist, where something is that can be one.
 fn twist_unit(cursor: &mut Cursor<'_>) -> Result<&'static Unit> {
     let mut ahead = *cursor;
     ahead.skip();

@@ -16,7 +16,7 @@ use crate::yarn::{
     length_share, mass_share, twist_after_shrinkage, twist_factor, twist_left_in_single,
 };
 
-/// A figure that a yarn's designation gives, by its name.
+/// A number that a yarn's designation gives, by its name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Asked {
     /// Sum of the ends, without contraction.
@@ -48,7 +48,7 @@ impl Asked {
         ("mass_share", Asked::MassShare),
         ("length_share", Asked::LengthShare),
     ];
-    /// The figure with a name.
+    /// The number with a name.
     ///
     /// # Errors
     /// Where there is none.
@@ -86,7 +86,7 @@ impl Asked {
     }
 }
 
-/// Takes a figure of the designation for a sum: as a number, or noted down for a working.
+/// Takes a number of the designation for a sum: as a number, or noted down for a working.
 pub(super) type Enter<'e, N> = &'e mut dyn FnMut(&Amount, Kind, &str, &str, &str) -> N;
 
 impl Yarn {
@@ -158,10 +158,10 @@ impl Yarn {
         self.sum(Asked::ContractionOnTwisted, 0)
     }
 
-    /// The working of a figure, for a component (or an end) where it is of one.
+    /// The working of a number, for a component (or an end) where it is of one.
     ///
     /// # Errors
-    /// As the figure itself.
+    /// As the number itself.
     pub fn working(&self, asked: Asked, component: usize) -> Result<Working> {
         let ends = self.ends().count();
         if component >= ends {

@@ -1,6 +1,6 @@
 //! The short notations of the trade, each only where its reading is settled.
 //!
-//! `2/24 worsted` and `Nm 24/2` are both two ends of 24: the number of ends is the figure that can be
+//! `2/24 worsted` and `Nm 24/2` are both two ends of 24: the number of ends is the number that can be
 //! one. Where both could be, or neither, nothing is guessed. English spun silk is named by the
 //! resultant: 60/2 is 60 as a whole, of two ends of 120.
 
@@ -12,7 +12,7 @@ use super::{Single, Strand, Whole, Yarn};
 use crate::error::{Error, Result};
 use crate::quantity::{Amount, Kind, Unit, unit};
 
-/// What the two figures of a short notation are.
+/// What the two numbers of a short notation are.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Order {
     /// 2/24: the ends, then the count of each.
@@ -56,7 +56,7 @@ impl Order {
 pub struct Reading {
     /// The count system.
     pub system: Option<&'static Unit>,
-    /// What the two figures are.
+    /// What the two numbers are.
     pub order: Option<Order>,
 }
 
@@ -88,7 +88,7 @@ impl Short {
     }
 }
 
-/// Figures with a stroke or a sign of multiplication between them.
+/// Numbers with a stroke or a sign of multiplication between them.
 #[derive(Default)]
 pub(super) struct Figures {
     pub(super) numbers: [f64; 4],
@@ -202,7 +202,7 @@ pub(super) fn positive(cursor: &Cursor<'_>, start: usize, count: &Amount) -> Res
     Err(cursor.fault(start, format!("a count is more than 0 and finite, not {}", count.number)))
 }
 
-/// The system that stands before the figures, as in `Nm 32/2`, `Nm. 32/2`, `Nm: 32/2`.
+/// The system that is before the numbers, as in `Nm 32/2`, `Nm. 32/2`, `Nm: 32/2`.
 pub(super) fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
     let rest = cursor.rest();
     let is_figure = |c: char| c.is_ascii_digit() || crate::quantity::fraction_sign(c).is_some();
@@ -221,7 +221,7 @@ pub(super) fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
     // No system has a longer name; a long text is not searched for one.
     let word = words::head(&rest[..length]).trim();
     if word.ends_with('-') {
-        return Err(cursor.fault(cursor.at, "a count is more than 0, and no sign stands before it"));
+        return Err(cursor.fault(cursor.at, "a count is more than 0, and no sign is before it"));
     }
     match unit(word.trim_end_matches(['.', ':', '=', ' ']), Some(Kind::LinearDensity)) {
         Ok(unit) => {
@@ -232,7 +232,7 @@ pub(super) fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
     }
 }
 
-/// The system of the figures: before them, after them, or given separately.
+/// The system of the numbers: before them, after them, or given separately.
 fn system(
     cursor: &mut Cursor<'_>,
     prefix: Option<&'static Unit>,
@@ -253,7 +253,7 @@ fn system(
         (Some(system), _) | (None, Some(system)) => Ok(system),
         (None, None) => {
             let figures = cursor.text[start..end].trim();
-            // As the figures can be read again: without an s.
+            // As the numbers can be read again: without an s.
             let plain: Vec<String> = numbers.iter().map(f64::to_string).collect();
             let plain = plain.join("/");
             let what = match *numbers {

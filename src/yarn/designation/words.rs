@@ -1,4 +1,4 @@
-//! Words of the trade beside the figures: tickets, cords, ply and fold.
+//! Words of the trade beside the numbers: tickets, cords, ply and fold.
 
 use super::cursor::Cursor;
 use super::trade::{Reading, positive};
@@ -147,7 +147,7 @@ pub(super) fn head(rest: &str) -> &str {
     &rest[..end]
 }
 
-/// How many ends words such as `2-ply`, `two-fold`, `zweifach`, `single` say, if they stand here, and
+/// How many ends words such as `2-ply`, `two-fold`, `zweifach`, `single` say, if they are here, and
 /// how long they are.
 pub(super) fn ply_words(rest: &str) -> Option<(u32, usize)> {
     const FIGURES: [(&str, u32); 11] = [
@@ -164,7 +164,7 @@ pub(super) fn ply_words(rest: &str) -> Option<(u32, usize)> {
         ("sechs", 6),
     ];
     const WORDS: [&str; 8] = ["plies", "ply", "folds", "fold", "strands", "strand", "ends", "end"];
-    // Most texts are told apart at a glance.
+    // Most texts are distinguished at a glance.
     let start = rest.trim_start_matches([',', ' ']).as_bytes();
     let digits = start.iter().take_while(|b| b.is_ascii_digit()).count();
     let word = start[digits..].iter().find(|b| digits == 0 || !matches!(b, b'-' | b' '));
@@ -202,7 +202,7 @@ pub(super) fn eat_ends_word(cursor: &mut Cursor<'_>) {
     if !matches!(ahead.peek() | 0x20, b'p' | b'f' | b's' | b'e' | b'-') {
         return;
     }
-    // As if a figure stood before it.
+    // As if a number stood before it.
     let with_figure = format!("2{}", head(ahead.rest()));
     if let Some((_, length)) = ply_words(&with_figure) {
         cursor.at = ahead.at + length - 1;

@@ -1,55 +1,83 @@
-//! Many simulated lots on all cores, the same bytes whatever the number of cores.
+//! Many simulated lots on all cores: the same bytes on any number of cores.
 
 use std::sync::atomic::{AtomicBool, AtomicUsize, Ordering};
 use std::sync::{Mutex, PoisonError};
 
 use super::Plan;
-use super::chain::draw;
+use super::chain::simulate;
 use super::chance::Deviates;
 use super::given::Values;
 use crate::error::{Error, Result};
 
-/// Draws that are made in one go: what a thread takes at a time.
+/// Simulated lots that a thread takes at a time.
 pub(super) const BLOCK: usize = 2048;
 
-/// The most simulated lots of one run: what each gives is kept, about a hundred bytes of it.
-pub const MOST_DRAWS: usize = 10_000_000;
+/// The most simulated lots of one run: about a hundred bytes of each are kept.
+pub const MOST_LOTS: usize = 10_000_000;
 
-/// What was asked for.
-pub(super) struct Request<'a> {
-    pub(super) draws: usize,
-    pub(super) seed: u64,
-    pub(super) threads: usize,
-    /// Told how many simulated lots are done; says whether to go on.
-    pub(super) progress: &'a mut dyn FnMut(usize) -> bool,
+/// How a plan is run.
+///
+/// ```
+/// use hankwise::plan::Run;
+///
+/// let run = Run { lots: 1000, seed: 7, ..Run::default() };
+/// assert_eq!(Run::default().lots, 100_000);
+/// # let _ = run;
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Run {
+    /// Number of simulated lots; with 0 only the planned values are calculated.
+    pub lots: usize,
+    /// Seed of the simulated lots: the same seed gives the same lots.
+    pub seed: u64,
+    /// Threads that work on them; the result is the same for any number.
+    pub threads: usize,
 }
+
+impl Default for Run {
+    /// 100,000 simulated lots with seed 1, on all cores.
+    fn default() -> Self {
+        let threads = std::thread::available_parallelism().map_or(1, std::num::NonZero::get);
+        Run { lots: 100_000, seed: 1, threads }
+    }
+}
+
+impl Run {
+    /// Without simulated lots: the planned values only.
+    pub fn planned() -> Self {
+        Run { lots: 0, ..Run::default() }
+    }
+}
+
+/// Called with how many simulated lots are done; says whether to go on.
+pub(super) type Progress<'a> = dyn FnMut(usize) -> bool + 'a;
 
 /// One block of simulated lots, made by `make` with a row of values for each.
 ///
 /// Blocks come back in order, so what is summed over them is the same for any number of threads.
 pub(super) fn in_blocks<T: Send>(
     plan: &Plan,
-    request: &mut Request<'_>,
+    run: &Run,
+    progress: &mut Progress<'_>,
     make: impl Fn(&Values<'_, f64>, &[f64], &mut T) + Sync,
     start: impl Fn(usize) -> T + Sync,
 ) -> Result<Vec<T>> {
-    if request.draws > MOST_DRAWS {
+    let Run { lots, seed, threads } = *run;
+    if lots > MOST_LOTS {
         return Err(Error::range(format!(
-            "{} simulated lots are not possible; write at most {MOST_DRAWS}",
-            request.draws
+            "{lots} simulated lots are not possible; write at most {MOST_LOTS}"
         )));
     }
     let likely = plan.likely();
     let open: Vec<usize> =
         (0..plan.given.len()).filter(|i| plan.given[*i].spread.is_open()).collect();
-    let blocks = request.draws.div_ceil(BLOCK);
+    let blocks = lots.div_ceil(BLOCK);
     let (next, done) = (AtomicUsize::new(0), AtomicUsize::new(0));
     let stop = AtomicBool::new(false);
     let results: Mutex<Vec<Option<T>>> = Mutex::new((0..blocks).map(|_| None).collect());
-    let (draws, seed) = (request.draws, request.seed);
 
     let work = |after_each: &mut dyn FnMut()| {
-        let mut figures = likely.clone();
+        let mut values = likely.clone();
         let mut deviates = Deviates::new(seed);
         let mut z = vec![0.0; open.len()];
         loop {
@@ -58,7 +86,7 @@ pub(super) fn in_blocks<T: Send>(
                 return;
             }
             let first = block * BLOCK;
-            let count = BLOCK.min(draws - first);
+            let count = BLOCK.min(lots - first);
             let mut made = start(count);
             for number in first..first + count {
                 deviates.fill(number as u64, &mut z);
@@ -66,10 +94,9 @@ pub(super) fn in_blocks<T: Send>(
                     let given = &plan.given[*place];
                     let (low, high) = given.kind.possible();
                     // A normal tail may reach beyond what is possible; there it ends.
-                    figures[*place] = given.spread.at(*z, likely[*place]).max(low).min(high);
+                    values[*place] = given.spread.at(*z, likely[*place]).max(low).min(high);
                 }
-                let values = Values { given: &figures };
-                make(&values, &z, &mut made);
+                make(&Values { given: &values }, &z, &mut made);
             }
             results.lock().unwrap_or_else(PoisonError::into_inner)[block] = Some(made);
             done.fetch_add(count, Ordering::Relaxed);
@@ -77,16 +104,16 @@ pub(super) fn in_blocks<T: Send>(
         }
     };
     // Asked before the first simulated lot too: another thread may be done before this one starts.
-    if !(request.progress)(0) {
+    if !progress(0) {
         stop.store(true, Ordering::Relaxed);
     }
     std::thread::scope(|scope| {
-        for _ in 1..request.threads.min(blocks).max(1) {
+        for _ in 1..threads.min(blocks).max(1) {
             scope.spawn(|| work(&mut || {}));
         }
         // This thread works too and reports between its blocks.
         work(&mut || {
-            if !(request.progress)(done.load(Ordering::Relaxed)) {
+            if !progress(done.load(Ordering::Relaxed)) {
                 stop.store(true, Ordering::Relaxed);
             }
         });
@@ -94,7 +121,7 @@ pub(super) fn in_blocks<T: Send>(
     let results = results.into_inner().unwrap_or_else(PoisonError::into_inner);
     let whole = if stop.into_inner() { None } else { results.into_iter().collect() };
     whole.ok_or_else(|| {
-        Error::plan(format!("stopped after {} of {draws} simulated lots", done.into_inner()))
+        Error::plan(format!("stopped after {} of {lots} simulated lots", done.into_inner()))
     })
 }
 
@@ -113,22 +140,22 @@ pub(super) struct Block {
     pub(super) fibre: Vec<f64>,
     /// Pieces of each good, lot by lot.
     pub(super) pieces: Vec<f64>,
-    /// Yarn beyond what the promise needs.
-    pub(super) margin: Vec<f64>,
+    /// Yarn beyond what the promise needs (negative: short).
+    pub(super) spare: Vec<f64>,
     /// Greasy wool that would have made the promise, kg.
     pub(super) greasy: Vec<f64>,
-    /// For each open value and bin of it: how many lots, their margins summed, how many short.
+    /// For each open value and bin of it: how many lots, their spare yarn summed, how many short.
     pub(super) bins: Vec<[f64; 3]>,
 }
 
 /// Runs the plan forward for every simulated lot.
-pub(super) fn forward(plan: &Plan, request: &mut Request<'_>) -> Result<Vec<Block>> {
+pub(super) fn forward(plan: &Plan, run: &Run, progress: &mut Progress<'_>) -> Result<Vec<Block>> {
     let (stages, goods) = (plan.stages.len(), plan.goods.len());
     let open = plan.given.iter().filter(|g| g.spread.is_open()).count();
     let start = |count: usize| Block {
         fibre: Vec::with_capacity(count * stages),
         pieces: Vec::with_capacity(count * goods),
-        margin: Vec::with_capacity(count),
+        spare: Vec::with_capacity(count),
         greasy: Vec::with_capacity(count),
         bins: vec![[0.0; 3]; open * BINS],
     };
@@ -136,15 +163,15 @@ pub(super) fn forward(plan: &Plan, request: &mut Request<'_>) -> Result<Vec<Bloc
         let (f, p) = (block.fibre.len(), block.pieces.len());
         block.fibre.resize(f + stages, 0.0);
         block.pieces.resize(p + goods, 0.0);
-        let (margin, greasy) = draw(plan, values, &mut block.fibre[f..], &mut block.pieces[p..]);
-        block.margin.push(margin);
+        let (spare, greasy) = simulate(plan, values, &mut block.fibre[f..], &mut block.pieces[p..]);
+        block.spare.push(spare);
         block.greasy.push(greasy);
-        for (figure, z) in z.iter().enumerate() {
-            let [count, sum, short] = &mut block.bins[figure * BINS + bin(*z)];
+        for (place, z) in z.iter().enumerate() {
+            let [count, sum, short] = &mut block.bins[place * BINS + bin(*z)];
             *count += 1.0;
-            *sum += margin;
-            *short += f64::from(u8::from(margin < 0.0));
+            *sum += spare;
+            *short += f64::from(u8::from(spare < 0.0));
         }
     };
-    in_blocks(plan, request, make, start)
+    in_blocks(plan, run, progress, make, start)
 }
