@@ -453,3 +453,21 @@ fn a_long_text_is_refused_in_a_short_sentence() {
         assert!(error.len() < 600, "{} characters", error.len());
     }
 }
+
+/// A row that could not be read would be skipped.
+#[test]
+fn every_row_of_the_file_of_units_is_a_unit() {
+    let file = include_str!("../src/quantity/units.tsv");
+    let rows = file.lines().filter(|line| !line.is_empty() && !line.starts_with('#')).skip(1);
+    for row in rows {
+        let [symbol, names, kind, worth, definition]: [&str; 5] =
+            row.split('\t').take(5).collect::<Vec<_>>().try_into().unwrap();
+        let kind = Kind::named(kind).unwrap();
+        let found = unit(symbol, Some(kind)).unwrap();
+        assert_eq!((found.symbol, found.kind, found.definition), (symbol, kind, definition));
+        for name in names.split(", ").filter(|name| !name.is_empty()) {
+            assert_eq!(unit(name, Some(kind)).unwrap(), found, "{name}");
+        }
+        assert!(!worth.is_empty() && found.to_base(1.5).is_finite(), "{symbol}");
+    }
+}

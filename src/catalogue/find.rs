@@ -5,8 +5,8 @@ use std::sync::LazyLock;
 use super::entry::{Entry, EntryKind};
 use super::found::Found;
 use super::index::{ALIAS, Field, Indexed, IndexedTable, NAME, ROWS, index, stems};
-use super::synonyms::SYNONYMS;
 use crate::handbook::{Figure, Table};
+use crate::tsv;
 use crate::words::words;
 
 /// What a likeness is worth: the beginning of a word, the first synonym, each one after it.
@@ -79,10 +79,15 @@ impl Term {
 }
 
 /// A phrase, its words without endings, and what is looked for beside it.
-type Phrase = (&'static str, Vec<String>, &'static [&'static str]);
+type Phrase = (&'static str, Vec<String>, Vec<&'static str>);
 
 static PHRASES: LazyLock<Vec<Phrase>> = LazyLock::new(|| {
-    SYNONYMS.iter().map(|(phrase, others)| (*phrase, stems(phrase), *others)).collect()
+    let all = tsv::rows(include_str!("synonyms.tsv")).skip(1);
+    let row = |row: Vec<&'static str>| {
+        let phrase = tsv::field(&row, 0);
+        (phrase, stems(phrase), tsv::field(&row, 1).split(" | ").collect())
+    };
+    all.map(row).collect()
 });
 
 /// Takes what was typed apart: phrases that have a synonym stay together.
@@ -99,7 +104,7 @@ fn terms(text: &str) -> Vec<Term> {
             let found = PHRASES.iter().filter(|(words, stems, _)| {
                 *words == phrase || !wanted.is_empty() && *stems == wanted
             });
-            let others: Vec<&str> = found.flat_map(|(_, _, others)| *others).copied().collect();
+            let others: Vec<&str> = found.flat_map(|(_, _, others)| others).copied().collect();
             (!others.is_empty()).then_some((length, phrase, others))
         });
         let (length, phrase, others) = longest.unwrap_or((1, typed[at].to_owned(), Vec::new()));
@@ -229,7 +234,7 @@ fn near(terms: &[Term], kind: Option<EntryKind>, index: &[Indexed]) -> Option<St
             let names = std::iter::once(entry.name()).chain(entry.other_names().iter().copied());
             names.flat_map(words).chain(words(&entry.summary()))
         });
-        let others = SYNONYMS.iter().map(|(word, _)| (*word).to_owned());
+        let others = PHRASES.iter().map(|(phrase, ..)| (*phrase).to_owned());
         let candidates = names.chain(others.filter(|_| kind.is_none()));
         put_right.push(nearest(&term.typed, candidates)?);
         changed = true;

@@ -17,7 +17,6 @@ mod find;
 mod found;
 mod functions;
 mod index;
-mod synonyms;
 mod weaves;
 
 pub use entry::{Entry, EntryKind, Face, entries};

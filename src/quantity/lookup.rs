@@ -6,11 +6,11 @@ use std::sync::LazyLock;
 use super::define::own_unit;
 use super::factors::{FACTORS, KINDS};
 use super::kind::Kind;
-use super::mechanics::DIAMETERS;
 use super::parse::shortened;
 use super::plain::plain;
-use super::unit::{Unit, units, without_factors};
+use super::unit::{Unit, diameters, units, without_factors};
 use crate::error::{Error, Result, did_you_mean};
+use crate::tsv::{field, rows};
 
 type Table = HashMap<&'static str, &'static Unit>;
 
@@ -27,50 +27,14 @@ fn table_of(units: impl Iterator<Item = &'static Unit>) -> Table {
 
 static TABLE: LazyLock<Table> = LazyLock::new(|| table_of(without_factors()));
 /// Millimetres and the like: without a kind asked for, they are lengths.
-static DIAMETER_TABLE: LazyLock<Table> = LazyLock::new(|| table_of(DIAMETERS.iter()));
+static DIAMETER_TABLE: LazyLock<Table> = LazyLock::new(|| table_of(diameters()));
 static FACTOR_TABLE: LazyLock<Table> = LazyLock::new(|| table_of(FACTORS.iter()));
 
 /// Words that mean more than one thing, and what to write instead.
-const AMBIGUOUS: &[(&str, &str)] = &[
-    (
-        "cut",
-        "'galashiels-cut' (300 yd per 24 oz), 'hawick-cut' (300 yd per 26 oz), 'american-cut' (300 yd per lb) or 'asbestos-cut-us' (100 yd per lb)",
-    ),
-    (
-        "nek",
-        "'worsted' (560 yd per lb; the German Kammgarn) or 'Ne' (cotton, 840 yd per lb; the Dutch katoen)",
-    ),
-    (
-        "lea",
-        "'linen-lea' for the linen count (300 yd per lb); as a length a lea is 120 yd of cotton, 80 yd of worsted, 300 yd of linen",
-    ),
-    ("gal", "'imp gal' (4.546 L) or 'US gal' (3.785 L)"),
-    ("gallon", "'imp gal' (4.546 L) or 'US gal' (3.785 L)"),
-    ("cwt", "'imp cwt' (112 lb) or 'US cwt' (100 lb)"),
-    ("hundredweight", "'imp cwt' (112 lb) or 'US cwt' (100 lb)"),
-    ("oz/gal", "'oz/imp gal' (of 4.546 L) or 'oz/US gal' (of 3.785 L)"),
-    ("oz/gallon", "'oz/imp gal' (of 4.546 L) or 'oz/US gal' (of 3.785 L)"),
-    ("lb/gal", "'lb/imp gal' (of 4.546 L) or 'lb/US gal' (of 3.785 L)"),
-    ("lb/gallon", "'lb/imp gal' (of 4.546 L) or 'lb/US gal' (of 3.785 L)"),
-    ("count", "the system of the count, such as 'YSW', 'Nm' or 'worsted'"),
-    ("skein", "'YSW' for Yorkshire skeins of 256 yd per lb"),
-    ("alloa", "'alloa-480' or 'alloa-240' (yards per pound); both are in print"),
-    ("hank", "the system of the hank, such as 'Ne' (840 yd), 'worsted' (560 yd)"),
-    ("ply", "the number of ends as an input of its own, such as ends=2"),
-    ("grain", "'gr' for a mass; for a count name the length, 'gr/120yd', 'gr/20yd' or 'gr/yd'"),
-    ("american-grain", "'gr/120yd' or 'gr/20yd'; both are in print under that name"),
-    ("ends", "'ends/cm' or 'ends/in'"),
-    ("picks", "'picks/cm' or 'picks/in'"),
-    ("turns", "'turns/m' or 'tpi'"),
-    ("dents", "'dents/10 cm' or 'dents/in'"),
-    ("silk", "'spun-silk' for spun silk (840 yd per lb), 'den' for raw silk"),
-    (
-        "wool",
-        "the system, such as 'YSW', 'galashiels-cut' or 'american-run' for woollen yarn, 'worsted' or 'Nm' for worsted",
-    ),
-    ("woollen", "'YSW', 'galashiels-cut', 'american-run' or 'Nm'"),
-    ("oz", "'oz/yd²' (and for a running yard its width), or a mass"),
-];
+static SEVERAL_MEANINGS: LazyLock<HashMap<&str, &str>> = LazyLock::new(|| {
+    let all = rows(include_str!("several_meanings.tsv")).skip(1);
+    all.map(|row| (field(&row, 0), field(&row, 1))).collect()
+});
 
 /// Hand-knitting words: each is a band of thickness that differs from country to country, no count.
 const KNITTING: &[&str] = &[
@@ -253,8 +217,8 @@ fn spellings(name: &str, family: Option<Kind>) -> Vec<String> {
 /// What to write instead of a word that means more than one thing.
 pub(super) fn several_readings(name: &str) -> Option<&'static str> {
     let key = name.trim().to_lowercase();
-    let found = AMBIGUOUS.iter().find(|(word, _)| *word == key || format!("{word}s") == key);
-    found.map(|(_, instead)| *instead)
+    let one = key.strip_suffix('s').and_then(|one| SEVERAL_MEANINGS.get(one));
+    SEVERAL_MEANINGS.get(&*key).or(one).copied()
 }
 
 fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Error {

@@ -7,7 +7,6 @@ mod factors;
 mod kind;
 mod last_digit;
 mod lookup;
-mod mechanics;
 mod parse;
 mod plain;
 pub mod print;

@@ -1,10 +1,13 @@
 //! Units: what each is called, what it is worth, who says so.
 
+use std::sync::LazyLock;
+
 use super::define::own_units;
 use super::factors::FACTORS;
 use super::kind::Kind;
 use crate::number::Number;
 use crate::source::{Basis, basis, cited};
+use crate::tsv::{field, rows};
 
 /// How a number in a unit becomes a number in the base unit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -92,7 +95,7 @@ pub const fn exact(numerator: u128, denominator: u128) -> f64 {
     (numerator / a) as f64 / (denominator / a) as f64
 }
 
-/// Short form for the table: a unit fixed by definition.
+/// Short form for the tables: a unit fixed by definition.
 pub(super) const fn plain(
     symbol: &'static str,
     names: &'static [&'static str],
@@ -103,320 +106,70 @@ pub(super) const fn plain(
     Unit { symbol, names, kind, form, definition, source: "definition", rests_on: None }
 }
 
-use Form::{Per, Times};
+/// The units of `units.tsv`. Those of diameter have the names of lengths, so they are found only where a
+/// diameter is asked for.
+struct General {
+    units: Vec<Unit>,
+    diameters: Vec<Unit>,
+}
 
-pub(super) const INCH: u128 = 254; // in 10⁻⁴ m
-pub(super) const POUND: u128 = 45_359_237; // in 10⁻⁸ kg
+static GENERAL: LazyLock<General> = LazyLock::new(|| {
+    let all = rows(include_str!("units.tsv")).skip(1).filter_map(|row| of_row(&row));
+    let (diameters, units) = all.partition(|unit| unit.kind == Kind::Diameter);
+    General { units, diameters }
+});
 
-/// Units other than the count systems ([`super::counts`]), the reed systems ([`super::reeds`]) and
-/// those of strength and diameter ([`super::mechanics`]).
-static GENERAL: &[Unit] = &[
-    // mass
-    plain(
-        "kg",
-        &["kilogram", "kilograms", "kgs", "kilo", "kilos"],
-        Kind::Mass,
-        Times(1.0),
-        "kilogram",
-    ),
-    plain("g", &["gram", "grams", "gm"], Kind::Mass, Per(1000.0), "10⁻³ kg"),
-    plain("mg", &["milligram"], Kind::Mass, Per(1e6), "10⁻⁶ kg"),
-    plain("t", &["tonne", "tonnes"], Kind::Mass, Times(1000.0), "1000 kg"),
-    plain(
-        "lb",
-        &["lbs", "pound", "pounds"],
-        Kind::Mass,
-        Times(exact(POUND, 100_000_000)),
-        "0.453 592 37 kg",
-    ),
-    plain(
-        "st",
-        &["stone", "stones"],
-        Kind::Mass,
-        Times(exact(14 * POUND, 100_000_000)),
-        "14 lb (imperial stone)",
-    ),
-    plain(
-        "imp cwt",
-        &["imp-cwt", "long cwt"],
-        Kind::Mass,
-        Times(exact(112 * POUND, 100_000_000)),
-        "112 lb (imperial hundredweight)",
-    ),
-    plain(
-        "US cwt",
-        &["us-cwt", "short cwt"],
-        Kind::Mass,
-        Times(exact(POUND, 1_000_000)),
-        "100 lb (hundredweight of the United States)",
-    ),
-    plain("oz", &["ounce", "ounces"], Kind::Mass, Times(exact(POUND, 1_600_000_000)), "1/16 lb"),
-    plain("dr", &["dram", "drams"], Kind::Mass, Times(exact(POUND, 25_600_000_000)), "1/256 lb"),
-    plain(
-        "gr",
-        &["grain", "grains"],
-        Kind::Mass,
-        Times(exact(POUND, 700_000_000_000)),
-        "1/7000 lb",
-    ),
-    // length
-    plain("m", &["metre", "metres", "meter", "meters"], Kind::Length, Times(1.0), "metre"),
-    plain("cm", &["centimetre", "centimetres"], Kind::Length, Per(100.0), "10⁻² m"),
-    plain("mm", &["millimetre", "millimetres"], Kind::Length, Per(1000.0), "10⁻³ m"),
-    plain("km", &["kilometre", "kilometres"], Kind::Length, Times(1000.0), "1000 m"),
-    plain("in", &["inch", "inches", "\""], Kind::Length, Times(exact(INCH, 10_000)), "0.0254 m"),
-    plain("ft", &["foot", "feet"], Kind::Length, Times(exact(12 * INCH, 10_000)), "0.3048 m"),
-    plain(
-        "yd",
-        &["yard", "yards", "yds"],
-        Kind::Length,
-        Times(exact(36 * INCH, 10_000)),
-        "0.9144 m",
-    ),
-    plain("mile", &["miles"], Kind::Length, Times(exact(1760 * 36 * INCH, 10_000)), "1760 yd"),
-    // twist
-    plain(
-        "turns/m",
-        &["tpm", "t/m", "T/m", "turns/metre"],
-        Kind::Twist,
-        Times(1.0),
-        "turns in a metre",
-    ),
-    plain("turns/cm", &["tpcm", "t/cm"], Kind::Twist, Times(100.0), "turns in a centimetre"),
-    plain("turns/10 cm", &["turns/dm"], Kind::Twist, Times(10.0), "turns in ten centimetres"),
-    plain(
-        "tpi",
-        &["turns/in", "turns/inch"],
-        Kind::Twist,
-        Times(exact(10_000, INCH)),
-        "turns in an inch",
-    ),
-    // sett
-    plain(
-        "threads/cm",
-        &["ends/cm", "picks/cm", "courses/cm", "wales/cm", "wraps/cm", "epcm", "ppcm", "/cm"],
-        Kind::Sett,
-        Times(1.0),
-        "threads in a centimetre",
-    ),
-    plain(
-        "threads/10 cm",
-        &["ends/10 cm", "picks/10 cm", "ends/dm", "picks/dm", "threads/dm"],
-        Kind::Sett,
-        Per(10.0),
-        "threads in ten centimetres",
-    ),
-    plain(
-        "threads/in",
-        &[
-            "ends/in",
-            "picks/in",
-            "courses/in",
-            "wales/in",
-            "epi",
-            "ppi",
-            "ends/inch",
-            "picks/inch",
-            "threads/inch",
-            "wpi",
-            "wraps/in",
-            "/in",
-        ],
-        Kind::Sett,
-        Times(exact(100, INCH)),
-        "threads in an inch",
-    ),
-    // loop density
-    plain(
-        "loops/cm²",
-        &["loops/cm2", "stitches/cm²", "stitches/cm2"],
-        Kind::LoopDensity,
-        Times(1.0),
-        "loops on a square centimetre",
-    ),
-    plain(
-        "loops/in²",
-        &["loops/in2", "loops/inch²", "stitches/in²", "stitches/in2"],
-        Kind::LoopDensity,
-        Times(exact(100 * 100, INCH * INCH)),
-        "loops on a square inch",
-    ),
-    plain(
-        "threads/quarter-inch",
-        &["ends/quarter-inch", "picks/quarter-inch"],
-        Kind::Sett,
-        Times(exact(400, INCH)),
-        "threads in a quarter of an inch, as under the glass",
-    ),
-    plain(
-        "threads/yd",
-        &["ends/yd", "picks/yd"],
-        Kind::Sett,
-        Times(exact(100, 36 * INCH)),
-        "threads in a yard",
-    ),
-    // mass per area
-    plain(
-        "g/m²",
-        &["g/m2", "gsm", "grams/m²"],
-        Kind::MassPerArea,
-        Times(1.0),
-        "grams on a square metre",
-    ),
-    plain(
-        "oz/yd²",
-        &["oz/yd2", "oz/sq yd", "osy"],
-        Kind::MassPerArea,
-        Times(exact(POUND * 10_000 * 10_000 * 1000, 1_600_000_000 * 9144 * 9144)),
-        "ounces on a square yard",
-    ),
-    Unit {
-        source: "Wikipedia textile units",
-        ..plain(
-            "momme",
-            &["mommes"],
-            Kind::MassPerArea,
-            Times(exact(POUND * 1000, 11_430 * 914_400)),
-            "a pound on 100 yd of a width of 45 in",
-        )
-    },
-    // fibre diameter
-    plain(
-        "µm",
-        &["um", "μm", "micron", "microns", "micrometre"],
-        Kind::Fineness,
-        Times(1.0),
-        "10⁻⁶ m",
-    ),
-    // fractions
-    plain("%", &["percent", "per cent", "pct"], Kind::Fraction, Per(100.0), "one in a hundred"),
-    plain("fraction", &["share"], Kind::Fraction, Times(1.0), "part of one"),
-    // plain numbers
-    plain(
-        "",
-        &["teeth", "tooth", "spindles", "ends", "dents", "pieces", "bobbins", "turns", "picks"],
-        Kind::Ratio,
-        Times(1.0),
-        "a number",
-    ),
-    // time
-    plain("h", &["hour", "hours", "hr", "hrs"], Kind::Duration, Times(1.0), "hour"),
-    plain("min", &["minute", "minutes"], Kind::Duration, Per(60.0), "1/60 h"),
-    plain("s", &["second", "seconds", "sec"], Kind::Duration, Per(3600.0), "1/3600 h"),
-    // speed
-    plain("m/min", &["metres/min", "m/minute"], Kind::Speed, Times(1.0), "metres in a minute"),
-    plain("m/s", &[], Kind::Speed, Times(60.0), "metres in a second"),
-    plain(
-        "yd/min",
-        &["yards/min"],
-        Kind::Speed,
-        Times(exact(36 * INCH, 10_000)),
-        "yards in a minute",
-    ),
-    plain("ft/min", &[], Kind::Speed, Times(exact(12 * INCH, 10_000)), "feet in a minute"),
-    // rate per minute
-    plain(
-        "/min",
-        &["rpm", "r/min", "picks/min", "ppm", "drops/min", "draws/min", "turns/min"],
-        Kind::Frequency,
-        Times(1.0),
-        "times in a minute",
-    ),
-    plain("/h", &["/hour", "drops/h"], Kind::Frequency, Per(60.0), "times in an hour"),
-    // mass per time
-    plain("kg/h", &["kg/hour", "kg/hr"], Kind::MassRate, Times(1.0), "kilograms in an hour"),
-    plain("g/min", &[], Kind::MassRate, Times(0.06), "grams in a minute"),
-    plain(
-        "lb/h",
-        &["lb/hour", "lb/hr"],
-        Kind::MassRate,
-        Times(exact(POUND, 100_000_000)),
-        "pounds in an hour",
-    ),
-    // density, volume
-    plain(
-        "kg/L",
-        &["kg/l", "g/cm³", "g/cm3", "g/mL"],
-        Kind::Density,
-        Times(1.0),
-        "kilograms in a litre",
-    ),
-    plain("kg/m³", &["kg/m3"], Kind::Density, Per(1000.0), "kilograms in a cubic metre"),
-    plain("L", &["l", "litre", "litres", "liter"], Kind::Volume, Times(1.0), "10⁻³ m³"),
-    plain("mL", &["ml"], Kind::Volume, Per(1000.0), "10⁻³ L"),
-    // temperature
-    plain(
-        "°C",
-        &["degC", "deg C", "ºC", "celsius", "centigrade"],
-        Kind::Temperature,
-        Times(1.0),
-        "degree Celsius",
-    ),
-    plain(
-        "°F",
-        &["degF", "deg F", "ºF", "fahrenheit"],
-        Kind::Temperature,
-        Form::From { zero: 32.0, degrees: 1.8 },
-        "1.8 degrees to one of Celsius, 32 at its zero",
-    ),
-    // concentration
-    plain("g/L", &["g/l", "grams/litre"], Kind::Concentration, Times(1.0), "grams in a litre"),
-    // The gallon alone has two readings, a fifth apart.
-    plain(
-        "oz/imp gal",
-        &["oz/gal (imp)", "oz/imperial gallon"],
-        Kind::Concentration,
-        Times(exact(POUND * 1000, 16 * 454_609_000)),
-        "ounces in an imperial gallon of 4.546 09 L",
-    ),
-    plain(
-        "lb/imp gal",
-        &["lb/gal (imp)", "lb/imperial gallon"],
-        Kind::Concentration,
-        Times(exact(POUND * 1000, 454_609_000)),
-        "pounds in an imperial gallon of 4.546 09 L",
-    ),
-    plain(
-        "oz/US gal",
-        &["oz/gal (US)"],
-        Kind::Concentration,
-        Times(exact(POUND * 10_000, 16 * 3_785_411_784)),
-        "ounces in a US gallon of 3.785 411 784 L",
-    ),
-    plain(
-        "lb/US gal",
-        &["lb/gal (US)"],
-        Kind::Concentration,
-        Times(exact(POUND * 10_000, 3_785_411_784)),
-        "pounds in a US gallon of 3.785 411 784 L",
-    ),
-    plain(
-        "imp gal",
-        &["gal (imp)", "imperial gallon", "imperial gallons"],
-        Kind::Volume,
-        Times(exact(454_609, 100_000)),
-        "imperial gallon, 4.546 09 L",
-    ),
-    plain(
-        "US gal",
-        &["gal (US)", "US gallon", "US gallons"],
-        Kind::Volume,
-        Times(exact(3_785_411_784, 1_000_000_000)),
-        "gallon of the United States, 231 cubic inches",
-    ),
-    // money
-    plain("/kg", &["per kg"], Kind::CostPerMass, Times(1.0), "for a kilogram"),
-    plain("/lb", &["per lb"], Kind::CostPerMass, Times(exact(100_000_000, POUND)), "for a pound"),
-];
+/// A unit from its row: symbol, names, kind, worth, definition, source.
+fn of_row(row: &[&'static str]) -> Option<Unit> {
+    let [symbol, names, kind, worth, definition] = *row.first_chunk()?;
+    let names = names.split(", ").filter(|name| !name.is_empty()).collect::<Vec<_>>().leak();
+    let form = match worth.split_once(' ') {
+        Some(("per", divisor)) => Form::Per(product(divisor)?),
+        Some(("over", constant)) => Form::Over(product(constant)?),
+        Some(("scale", scale)) => {
+            let (zero, degrees) = scale.split_once(' ')?;
+            Form::From { zero: product(zero)?, degrees: product(degrees)? }
+        }
+        _ => Form::Times(product(worth)?),
+    };
+    let source = Some(field(row, 5)).filter(|key| !key.is_empty()).unwrap_or("definition");
+    let kind = Kind::named(kind)?;
+    Some(Unit { source, ..plain(symbol, names, kind, form, definition) })
+}
+
+/// An exact product of decimals, such as `4/2.54`, rounded once.
+fn product(text: &str) -> Option<f64> {
+    let (mut above, mut below) = (1_u128, 1_u128);
+    let mut rest = text;
+    let mut divides = false;
+    loop {
+        let end = rest.find(['*', '/']).unwrap_or(rest.len());
+        let (whole, part) = rest[..end].split_once('.').unwrap_or((&rest[..end], ""));
+        let digits: u128 = format!("{whole}{part}").parse().ok()?;
+        let scale = 10_u128.checked_pow(u32::try_from(part.len()).ok()?)?;
+        let (by, over) = if divides { (scale, digits) } else { (digits, scale) };
+        (above, below) = (above.checked_mul(by)?, below.checked_mul(over)?);
+        if end == rest.len() {
+            return Some(exact(above, below));
+        }
+        divides = rest[end..].starts_with('/');
+        rest = &rest[end + 1..];
+    }
+}
 
 /// Every unit, those of one's own last.
 pub fn units() -> impl Iterator<Item = &'static Unit> {
     let own = own_units();
-    without_factors().chain(FACTORS.iter()).chain(super::mechanics::DIAMETERS).chain(own)
+    without_factors().chain(FACTORS.iter()).chain(diameters()).chain(own)
 }
 
 pub(super) fn without_factors() -> impl Iterator<Item = &'static Unit> {
     let counts = super::counts::SYSTEMS.iter().map(|system| &system.unit);
     let reeds = super::reeds::SYSTEMS.iter();
-    GENERAL.iter().chain(counts).chain(reeds).chain(super::mechanics::UNITS)
+    GENERAL.units.iter().chain(counts).chain(reeds)
+}
+
+/// Units of diameter.
+pub(super) fn diameters() -> impl Iterator<Item = &'static Unit> {
+    GENERAL.diameters.iter()
 }
