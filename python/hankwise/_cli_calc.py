@@ -122,6 +122,13 @@ def _given(of: str, inputs: Sequence[dict[str, Any]], texts: Sequence[str]) -> d
         if name in given:
             raise hw.NotationError(f"{of}: '{name}' was given twice; write it once")
         given[name] = _value(by_name.get(name, {}), value)
+    for name, asked in by_name.items():
+        if "rows" in asked and asked["needed"] and name not in given:
+            row = "NAME" if asked["label"] else "1"
+            first = next(one["name"] for one in asked["rows"] if one["name"] != asked["label"])
+            raise hw.NotationError(
+                f"{of}: {name} ({asked['meaning']}) is missing; write {name}.{row}.{first}=…"
+            )
     return {name: _listed(by_name.get(name, {}), value) for name, value in given.items()}
 
 
@@ -129,14 +136,13 @@ def _row(of: str, asked: dict[str, Any], rows: dict[str, Any], rest: str, value:
     """Put a value in its row: `stages.card.loss=8 %`, or `washes.1.bath=200 L`."""
     row, dot, name = rest.rpartition(".")
     if not dot:
+        # The value of a row may stand alone: `out.top=673 g`.
         row, name = rest, ""
-    fields = rows.setdefault(row, {})
-    if not name:
-        raise hw.NotationError(
-            f"{of}: write {asked['name']}.{row}.{asked['rows'][0]['name']}=…, a value for each name"
-        )
-    if name in fields:
-        raise hw.NotationError(f"{of}: '{asked['name']}.{row}.{name}' was given twice")
+    fields = rows.setdefault(row, {} if name else value)
+    if not name and fields is value:
+        return
+    if not name or not isinstance(fields, dict) or name in fields:
+        raise hw.NotationError(f"{of}: '{asked['name']}.{rest}' was given twice")
     of_row = {one["name"]: one for one in asked["rows"]}
     fields[name] = _value(of_row.get(name, {}), value)
 
