@@ -102,7 +102,7 @@ def _rows(path: Path) -> list[tuple[int, list[str]]]:
 
 
 def _figure(cell: str, place: str) -> float:
-    """Read a number; says what to write where there is none."""
+    """Read a number; without one say what to write."""
     try:
         value = float(cell)
     except ValueError:

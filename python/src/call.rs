@@ -24,7 +24,7 @@ pub(crate) fn warn(py: Python<'_>, messages: Vec<String>) -> PyResult<()> {
     Ok(())
 }
 
-/// The signature of what is called: names, and for each that may be omitted what then stands for it.
+/// The signature of what is called: names, and for each that may be omitted its default.
 pub(crate) fn signature<'py>(
     py: Python<'py>,
     how: &str,

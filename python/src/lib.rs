@@ -137,7 +137,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     Ok(())
 }
 
-/// What a room has besides its formulas; its types stand in `hankwise/_<room>_more.pyi`.
+/// What a room has besides its formulas; its types are in `hankwise/_hankwise.pyi`.
 fn room_functions<'py>(
     room: &str,
     m: &Bound<'py, PyModule>,

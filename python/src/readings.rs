@@ -109,7 +109,7 @@ fn holds_texts(value: &Bound<'_, PyAny>) -> bool {
 
 fn a_table() -> PyErr {
     NotationError::new_err(
-        "a table was given, and one row of readings is wanted: its rows one after another, as \
+        "a table was given instead of one row of readings: its rows one after another, as \
          numpy.ravel(table) gives them, in the order in which they were taken; a row of the table may \
          then be a subgroup=",
     )

@@ -145,11 +145,11 @@ attributes! {
         ends: Vec<Yarn> = self.yarn.ends().map(|yarn| self.same(yarn)).collect();
         /// Length of each end in a unit length of the yarn.
         lengths: Vec<f64> = self.yarn.lengths();
-        /// The fibre, where it was told.
+        /// The fibre, where it was given.
         material: Option<&str> = self.yarn.about().material.as_deref();
-        /// The state that the counts are in, where it was told.
+        /// The state that the counts are in, where it was given.
         state: Option<&str> = self.yarn.about().state.as_deref();
-        /// Whether the yarn has been washed and has shrunk, where it was told.
+        /// Whether the yarn has been washed and has shrunk, where it was given.
         relaxed: Option<bool> = self.yarn.about().relaxed;
     }
 

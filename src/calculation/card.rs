@@ -13,7 +13,7 @@ pub enum Presence {
     Needed,
     /// It may be omitted, and what depends on it is then omitted too.
     Optional,
-    /// It may be omitted; this value, in the base unit, then stands for it.
+    /// It may be omitted; this value, in the base unit, is then used.
     Default(f64),
 }
 
@@ -163,7 +163,7 @@ pub struct Answer {
     pub meaning: &'static str,
     /// Its kind.
     pub kind: Kind,
-    /// A short heading for it where results stand in rows; empty for the name.
+    /// A short heading for it where results are in rows; empty for the name.
     pub head: &'static str,
     /// It may be missing, since it depends on inputs that may be omitted.
     pub optional: bool,
@@ -174,7 +174,7 @@ pub struct Answer {
 /// One thing that is answered.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Output {
-    /// A heading: the results after it stand in its table.
+    /// A heading: the results after it are in its table.
     Block(&'static str),
     /// A result.
     One(Answer),
@@ -263,7 +263,7 @@ impl Input {
             format!("{} = {value} is unusual; the usual range is {}", self.name, self.usual_words())
         })
     }
-    /// The value that stands for it when it is omitted, in words.
+    /// The value that is used when it is omitted, in words.
     pub fn default_words(&self) -> Option<String> {
         match self.presence {
             Presence::Default(base) => Some(self.say(base)),

@@ -9,7 +9,7 @@ use crate::quantity::print::escape;
 use crate::source::titles;
 use crate::words::wrapped;
 
-/// One line about an input: name, symbol, what it is, what is usual, what stands for it when omitted.
+/// One line about an input: name, symbol, what it is, what is usual, the default when omitted.
 struct Line {
     name: &'static str,
     symbol: &'static str,

@@ -298,7 +298,7 @@ impl Solved {
     }
     fn place(&self, name: &str) -> Result<usize> {
         self.found.iter().position(|found| found.name == name).ok_or_else(|| {
-            let names: Vec<&str> = self.found.iter().map(|found| found.name.as_str()).collect();
+            let names: Vec<&str> = self.found.iter().map(|found| &*found.name).collect();
             let known = super::card::answers(self.calculation.outputs);
             // A row may say why it has no such result.
             let row = name.rsplit_once('.').map_or(name, |(row, _)| row);

@@ -27,7 +27,7 @@ impl Formula {
         }
     }
 
-    /// Where an input stands in a row of a length: its place among the inputs, and which member of
+    /// Where an input is in a row of a length: its place among the inputs, and which member of
     /// a list it is, from 1.
     fn locate(&self, place: usize, of: usize) -> (usize, Option<usize>) {
         let singles = self.singles();

@@ -1,4 +1,4 @@
-//! Count systems of one's own from a file, or from the table `[counts]` of a lot file.
+//! Count systems of the user's own, from a file, or from the table `[counts]` of a lot file.
 
 use std::path::Path;
 

@@ -144,7 +144,7 @@ impl<'d> Section<'d> {
             path if self.is_present() => format!("{key} = {example} in [{path}]"),
             path => format!("a table [{path}] with {key} = {example}"),
         };
-        // Two letters off: more likely misspelt than left out.
+        // Two letters off: more likely misspelt than omitted.
         let near = self.keys().into_iter().find(|k| strsim::damerau_levenshtein(k, key) <= 2);
         match near {
             Some(near) => {

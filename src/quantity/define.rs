@@ -1,4 +1,4 @@
-//! Count systems of one's own: defined once, known everywhere afterwards.
+//! Count systems that users define: defined once, known everywhere afterwards.
 //!
 //! What is defined stays until the program ends and never changes, so a count keeps its meaning.
 
@@ -75,12 +75,12 @@ fn own() -> Option<RwLockReadGuard<'static, Own>> {
     any.then(|| OWN.read().unwrap_or_else(PoisonError::into_inner))
 }
 
-/// A unit of one's own by one of its names.
+/// A unit that a user defined, by one of its names.
 pub(super) fn own_unit(name: &str) -> Option<&'static Unit> {
     own()?.table.get(name).copied()
 }
 
-/// The units of one's own: the systems and their factors.
+/// The units that users defined: the systems and their factors.
 pub(super) fn own_units() -> Vec<&'static Unit> {
     own().map(|own| own.units.clone()).unwrap_or_default()
 }

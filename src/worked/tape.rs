@@ -97,7 +97,7 @@ pub struct Label {
 }
 
 impl Label {
-    /// The full name, or the symbol where there is none.
+    /// The full name, or the symbol without one.
     pub fn name(&self) -> &str {
         if self.key.is_empty() { &self.symbol } else { &self.key }
     }
