@@ -146,6 +146,10 @@ impl Recording {
     pub fn find(&self, name: &str) -> Option<usize> {
         self.labels.iter().rev().find(|(_, label)| label.name() == name).map(|(step, _)| *step)
     }
+    /// The steps by their names, to look up many: what [`Recording::find`] gives for each.
+    pub fn by_name(&self) -> HashMap<&str, usize> {
+        self.labels.iter().map(|(step, label)| (label.name(), *step)).collect()
+    }
 }
 
 /// Records what is computed with the [`Worked`] numbers that it hands out.
@@ -153,6 +157,8 @@ impl Recording {
 pub struct Tape {
     recording: RefCell<Recording>,
     known: RefCell<HashMap<Known, usize>>,
+    /// The steps that only give another name to a step, by that step.
+    again: RefCell<HashMap<usize, Vec<usize>>>,
 }
 
 /// By what a step is known again: its operation, its operands and its value, bit for bit.
@@ -189,14 +195,10 @@ impl Tape {
     /// The same value under another name: the one it was given before, or a step of its own.
     fn also(&self, step: Worked<'_>, label: &Label) -> Worked<'_> {
         let same = {
-            let recording = self.recording.borrow();
-            let is_same = |i: usize| {
-                i == step.step || {
-                    let Step { op, args, .. } = &recording.steps[i];
-                    *op == Op::Same && args[0] == step.arg()
-                }
-            };
-            recording.labels.iter().find(|(i, l)| *l == label && is_same(**i)).map(|(i, _)| *i)
+            let (recording, again) = (self.recording.borrow(), self.again.borrow());
+            let others = again.get(&step.step).into_iter().flatten().copied();
+            let mut all = std::iter::once(step.step).chain(others);
+            all.find(|i| recording.labels.get(i) == Some(label))
         };
         match same {
             Some(same) => Worked { tape: Some(self), step: same, value: step.value },
@@ -206,7 +208,11 @@ impl Tape {
     fn push(&self, op: Op, args: &[Arg], value: f64) -> Worked<'_> {
         let steps = &mut self.recording.borrow_mut().steps;
         steps.push(Step { op, args: args.to_vec(), value });
-        Worked { tape: Some(self), step: steps.len() - 1, value }
+        let step = steps.len() - 1;
+        if let (Op::Same, [Arg::Step(of)]) = (op, args) {
+            self.again.borrow_mut().entry(*of).or_default().push(step);
+        }
+        Worked { tape: Some(self), step, value }
     }
 }
 
