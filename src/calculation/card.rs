@@ -200,6 +200,9 @@ pub enum Output {
     },
 }
 
+/// So many times outside the usual range is more likely a slip than a rare value.
+const FAR: f64 = 3.0;
+
 impl Input {
     /// How one would write it as an argument in Python.
     pub fn example(&self) -> String {
@@ -262,6 +265,18 @@ impl Input {
             let value = of_kind(base, self.kind);
             format!("{} = {value} is unusual; the usual range is {}", self.name, self.usual_words())
         })
+    }
+    /// What to ask of a value that is so far outside the usual range that it may be a slip; `bare` where
+    /// it was written without a unit.
+    pub fn slip(&self, base: f64, bare: bool) -> Option<String> {
+        let (low, high) = self.usual;
+        let hundredth = base / 100.0;
+        if bare && self.kind.family() == Kind::Fraction && (low..=high).contains(&hundredth) {
+            let meant = of_kind(hundredth, self.kind);
+            return Some(format!("Is \"{meant}\" meant?"));
+        }
+        let far = base > FAR * high || base < low / FAR;
+        far.then(|| "Is the point in its place, and the unit right?".to_owned())
     }
     /// The value that is used when it is omitted, in words.
     pub fn default_words(&self) -> Option<String> {

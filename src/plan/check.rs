@@ -214,6 +214,6 @@ fn step_of(arg: &Arg) -> Option<usize> {
 }
 
 /// An error at a given value.
-fn refused(given: &Given, message: &str) -> Error {
+pub(super) fn refused(given: &Given, message: &str) -> Error {
     Error::plan(message).at(given.place())
 }

@@ -10,6 +10,7 @@ use super::given::Given;
 use super::value::{read, read_value, shown};
 use crate::calculation::{Group, Input, Owned, PartsInput, Place, Rows, Source, Text, Word};
 use crate::error::{Error, ErrorKind, Result, did_you_mean};
+use crate::normal::Z95;
 use crate::parts::Parts;
 use crate::quantity::Amount;
 use crate::quantity::print::{default_unit, of_kind};
@@ -233,12 +234,30 @@ impl<'d> Section<'d> {
             let message = format!("{}: known and whole; write {}", q.meaning, q.example());
             return Err(self.error(q.name, message));
         }
-        if let Some(unusual) = q.unusual(amount.base()) {
-            let unusual = unusual.replacen(q.name, &self.full(q.name), 1);
-            draft.warnings.push(format!("{}: {unusual}", self.origin(q.name)));
-        }
+        let bare = item.as_table_like().is_none() && item.as_str().is_none();
+        draft.warnings.extend(self.unusual(q, amount.base(), bare, spread));
         let origin = self.origin(q.name);
         Ok(Some(self.push(draft, q, amount, typed, spread, layer, origin)))
+    }
+    /// What is unusual about a value, or else about its low and its high end.
+    fn unusual(&self, q: &Input, base: f64, bare: bool, spread: Spread) -> Option<String> {
+        let ends = || [("low", -Z95), ("high", Z95)].map(|(end, z)| (end, spread.at(z, base)));
+        let (words, base, end) = match q.unusual(base) {
+            Some(words) => (words, base, ""),
+            None if spread.is_open() => {
+                let mut ends = ends().into_iter();
+                ends.find_map(|(end, base)| Some((q.unusual(base)?, base, end)))?
+            }
+            None => return None,
+        };
+        let key = self.full(q.name);
+        let name = if end.is_empty() { key } else { format!("{key}: {end}") };
+        let words = words.replacen(q.name, &name, 1);
+        let question = match q.slip(base, bare) {
+            Some(question) => format!(". {question}"),
+            None => String::new(),
+        };
+        Some(format!("{}: {words}{question}", self.origin(q.name)))
     }
     fn push(
         &self,
@@ -297,7 +316,9 @@ impl<'d> Section<'d> {
                 Ok((likely, typed, spread, layer))
             }
             (None, None, None, Some((mean, typed)), Some((sd, _))) => {
-                Ok((mean, typed, Spread::normal(mean.base(), sd.base()), layer))
+                let spread = Spread::from_mean(q.name, mean.base(), sd.base(), q.kind)
+                    .map_err(|e| self.placed(q.name, &e))?;
+                Ok((mean, typed, spread, layer))
             }
             _ => Err(self.error(
                 q.name,

@@ -18,6 +18,7 @@ mod lot;
 mod lots;
 mod needed;
 mod page;
+mod possible;
 mod report;
 mod result;
 mod say;

@@ -181,10 +181,11 @@ impl Plan {
 
         let mut result = self.planned_result(&nominal, label, counted, piece);
         if run.lots > 0 {
-            let blocks = lots::forward(self, &run, progress)?;
+            let lots::Blocks { blocks, held } = lots::forward(self, &run, progress)?;
+            result.warnings.extend(self.held(&run, &held));
             result.simulated = run.lots;
             result.seed = run.seed;
-            result.measure_first = doubt::rank(self, &blocks, piece);
+            result.measure_first = doubt::rank(self, &blocks, counted);
             result.spread(&blocks, 1.0 + label, piece, run.threads);
         }
         result.shortfalls = self.shortfalls(&nominal, &result);

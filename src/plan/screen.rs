@@ -125,6 +125,7 @@ impl PlanResult {
             1 => lead.push("1 value looks wrong: see the end.".to_owned()),
             n => lead.push(format!("{n} values look wrong: see the end.")),
         }
+        lead.extend(self.warnings.iter().filter(|warning| warning.ends_with('?')).cloned());
         Block {
             title: self.answer().join(" "),
             lead,
