@@ -581,7 +581,7 @@ def fed_count(
     loss: _Plain,
     draft: _Plain,
 ) -> Quantity:
-    """Count to feed for a count that is wanted, through a draft.
+    """Count to feed for a wanted count, through a draft.
 
     T_i = T_o × D / (n_d × (1 − w))
 

@@ -1076,7 +1076,7 @@ def variation_of_mean(
     different_ends: _Plain,
     test_pieces: _Plain,
 ) -> Quantity:
-    """Variation of the mean of readings, with that from end to end and that along the ends told
+    """Variation of the mean of readings, with that from end to end and that along the ends kept
     apart.
 
     CV_m = √(CV_b × CV_b / e + CV_a × CV_a / p)

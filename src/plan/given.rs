@@ -41,7 +41,7 @@ impl Given {
         let (low, high) = self.kind.possible();
         let free = self.spread.at(z, self.base());
         let held = free.max(low).min(high);
-        (held, held != free)
+        (held, (held - free).abs() > 0.0)
     }
     /// Where it is and what it is called: what messages about it begin with.
     pub(super) fn place(&self) -> String {
