@@ -6,6 +6,7 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod allowance;
+mod arithmetic;
 mod attributes;
 mod calculation;
 mod call;
@@ -17,6 +18,7 @@ mod counts;
 mod draft;
 mod errors;
 mod find;
+mod foreign;
 mod formula;
 mod given;
 mod grade;
@@ -34,6 +36,7 @@ mod result;
 mod results;
 mod rounding;
 mod sequence;
+mod texts;
 mod weave;
 mod working;
 mod yarn;
