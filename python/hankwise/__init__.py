@@ -132,3 +132,7 @@ else:
             value = globals()[name] = getattr(import_module(f"hankwise._{name}"), name)
             return value
         raise AttributeError(f"module 'hankwise' has no attribute '{name}'")
+
+    def __dir__() -> list[str]:
+        """List what there is, with what is made when it is first asked for."""
+        return sorted({*globals(), *__all__})

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import json
+import math
 import sys
 import warnings
 from typing import TYPE_CHECKING, Any
 
 import hankwise as hw
 from hankwise._hankwise import _calc
+from hankwise._json import dumps
 
 if TYPE_CHECKING:
     import argparse
@@ -68,7 +70,7 @@ def as_json(working: hw.Working, **about: object) -> str:
         "lines": working.lines,
         "sensitivities": working.sensitivities,
     }
-    return json.dumps(parts, ensure_ascii=False, indent=1)
+    return dumps(parts)
 
 
 def run(args: argparse.Namespace) -> None:
@@ -101,7 +103,7 @@ def _describe(
     if args.json:
         keys = _FORMULA if isinstance(what, hw.Formula) else _CALCULATION
         parts = {key: getattr(what, key) for key in keys}
-        print(json.dumps({"hankwise": hw.__version__, **parts}, ensure_ascii=False, indent=1))
+        print(dumps({"hankwise": hw.__version__, **parts}))
         return
     print(f"{what.name} ({what.room})\n{str(what).rstrip()}\n")
     print(f"To run it: hankwise calc {what.name} {' '.join(f'{name}=…' for name in names)}")
@@ -187,6 +189,8 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
         print(" = ".join([formula.name, working.answer, *map(str, also.values())]) + "\n")
         print(working, end="")
         for line in working.sensitivities:
+            if not math.isfinite(line["elasticity"]):
+                continue  # an answer of 0 has no percent of itself
             unit = f" {line['unit']}" if line["unit"] else ""
             print(
                 f"    1 % more of {line['input']} ({line['value']:g}{unit}): "
@@ -217,7 +221,7 @@ def _calculation(
             print(working.latex() if args.latex else working, end="")
     elif args.json:
         parts = {"hankwise": hw.__version__, **json.loads(found.to_json())}
-        print(json.dumps(parts, ensure_ascii=False, indent=1))
+        print(dumps(parts))
     else:
         print(found)
         print(

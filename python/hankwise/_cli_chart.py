@@ -5,7 +5,6 @@ from __future__ import annotations
 import argparse
 import csv
 import io
-import json
 import math
 import sys
 from pathlib import Path
@@ -13,6 +12,7 @@ from typing import Any
 
 import hankwise as hw
 from hankwise._hankwise import _read_text
+from hankwise._json import dumps
 
 
 def _from_one(text: str) -> int:
@@ -144,4 +144,4 @@ def run(args: argparse.Namespace) -> None:
         "findings": chart.findings,
         "points_to_false_alarm": chart.points_to_false_alarm,
     }
-    print(json.dumps(parts, ensure_ascii=False, indent=1))
+    print(dumps(parts))

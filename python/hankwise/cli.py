@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
-import math
 import os
 import re
 import sys
@@ -17,6 +15,7 @@ from typing import TYPE_CHECKING
 import hankwise as hw
 from hankwise import _cli_calc, _cli_chart, _cli_files, _cli_find, _cli_output
 from hankwise._cli_calc import as_json
+from hankwise._json import dumps
 from hankwise._options import read
 from hankwise._stop import say_stopped
 
@@ -107,11 +106,9 @@ def _convert(args: argparse.Namespace) -> None:
     value, unit = _split(args.words)
     result = value.to(unit)
     number = float(result.number(unit))
-    if not math.isfinite(number):
-        raise hw.RangeError(f"{value} has no finite value in {unit}")
     if args.json:
         print(
-            json.dumps(
+            dumps(
                 {
                     "hankwise": hw.__version__,
                     "given": str(value),
@@ -130,7 +127,7 @@ def _yarn(args: argparse.Namespace) -> None:
     if args.working:
         print(yarn.working(args.working))
     elif args.json:
-        print(json.dumps({"hankwise": hw.__version__, **_described(yarn)}, ensure_ascii=False))
+        print(dumps({"hankwise": hw.__version__, **_described(yarn)}))
     else:
         print(yarn.report().rstrip())
 
@@ -216,7 +213,7 @@ def _weave(args: argparse.Namespace) -> None:
         }
         if args.ends is not None:
             parts["healds"] = draft.ends_on_shafts(args.ends)
-    print(json.dumps(parts, ensure_ascii=False, indent=1))
+    print(dumps(parts))
 
 
 def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:

@@ -6,6 +6,7 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod allowance;
+mod arithmetic;
 mod attributes;
 mod calculation;
 mod call;
@@ -18,6 +19,7 @@ mod draft;
 mod errors;
 mod files;
 mod find;
+mod foreign;
 mod formula;
 mod given;
 mod grade;
@@ -35,6 +37,7 @@ mod result;
 mod results;
 mod rounding;
 mod sequence;
+mod texts;
 mod weave;
 mod working;
 mod yarn;

@@ -328,7 +328,7 @@ impl Results {
             }
             Inner::Many { cases, container, .. } => {
                 let index = match &container.like {
-                    Some(like) => Some(like.bind(py).getattr("index")?),
+                    Some(like) => like.bind(py).getattr("index").ok(),
                     None => None,
                 };
                 let units = PyDict::new(py);

@@ -49,7 +49,7 @@ def test_shares_may_be_plain_and_percent():
         (lambda: FACTOR("9 tpi", "16 Nek"), hw.UnitError, "worsted"),
         (lambda: FACTOR(hw.q("9 kg"), "16 YSW"), hw.UnitError, "9 kg is a mass .*for a twist"),
         (lambda: FACTOR(np.array([9.0]), "16 YSW"), hw.UnitError, "9 has no unit"),
-        (lambda: FACTOR(["9 tpi"], "16 YSW"), TypeError, "twist_factor, twist: write numbers"),
+        (lambda: FACTOR(["nine"], "16 YSW"), hw.NotationError, "twist: 1 of 1 .*row 0: .*nine"),
         (lambda: FACTOR("9 tpi", "0 YSW"), hw.RangeError, "count: '0 YSW'.*finite"),
         (lambda: LOSS("1 kg", 16, "0 kg"), hw.UnitError, "write '16 %' for 16 percent"),
         (lambda: LOSS("1 kg", "16", "0 kg"), hw.UnitError, "write '16 %'"),
