@@ -15,6 +15,7 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 <BLANKLINE>
 """
 
+from hankwise import _stop as _stop
 from hankwise import plan
 from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (

@@ -31,11 +31,11 @@ _FORMULA = (
 _CALCULATION = ("name", "room", "summary", "details", "inputs", "results", "cautions")
 
 
-def add(commands: Any, own: argparse.ArgumentParser) -> None:
+def add(commands: Any, own: argparse.ArgumentParser, written: argparse.ArgumentParser) -> None:
     """Add the command."""
     calc = commands.add_parser(
         "calc",
-        parents=[own],
+        parents=[own, written],
         help="run a formula or a calculation; without values, describe it",
     )
     calc.add_argument("name", help="the formula or calculation; hankwise find WORDS looks for one")
@@ -169,7 +169,7 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
         warnings.simplefilter("ignore", hw.RangeWarning)
         also = {unit: run(**inputs).to(unit) for unit in args.units}
     if args.workbook is not None:
-        working.to_workbook(args.workbook)
+        working.to_workbook(args.workbook, force=args.force)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.json:
         numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}
@@ -201,7 +201,7 @@ def _calculation(
         )
     found = calculation(**inputs)
     if args.workbook is not None:
-        found.to_workbook(args.workbook)
+        found.to_workbook(args.workbook, force=args.force)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.working is not None:
         working = found.working(args.working)

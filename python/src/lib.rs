@@ -16,6 +16,7 @@ mod convert;
 mod counts;
 mod draft;
 mod errors;
+mod files;
 mod find;
 mod formula;
 mod given;
@@ -89,6 +90,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::_table, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::_tables, m)?)?;
+    m.add_function(wrap_pyfunction!(files::_check_output, m)?)?;
+    m.add_function(wrap_pyfunction!(files::_write_picture, m)?)?;
+    m.add_function(wrap_pyfunction!(files::_read_text, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 

@@ -10,6 +10,7 @@ use pyo3::types::{PyDict, PyList};
 
 use crate::attributes::{attributes, dict};
 use crate::errors::OrRaise;
+use crate::files::output;
 use crate::given::{Read, read};
 use crate::working::Working;
 
@@ -304,16 +305,18 @@ attributes! {
         format!("{:#}", self.result.to_json())
     }
     /// Writes the planned values as a live workbook (.xlsx), and the results of the simulated lots as plain numbers.
-    #[pyo3(signature = (path, /))]
-    fn to_workbook(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
+    /// `force=True` replaces a file of another kind too.
+    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
+    fn to_workbook(&self, py: Python<'_>, path: PathBuf, force: bool) -> PyResult<()> {
         let today = py.import("datetime")?.getattr("date")?.call_method0("today")?;
         let date: String = today.call_method0("isoformat")?.extract()?;
-        self.result.to_workbook(&path, &date).or_raise()
+        self.result.to_workbook(output(path, force), &date).or_raise()
     }
     /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
-    #[pyo3(signature = (path, /))]
-    fn to_lot_sheet(&self, path: PathBuf) -> PyResult<()> {
-        self.result.to_lot_sheet(&path).or_raise()
+    /// `force=True` replaces a file of another kind too.
+    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
+    fn to_lot_sheet(&self, path: PathBuf, force: bool) -> PyResult<()> {
+        self.result.to_lot_sheet(output(path, force)).or_raise()
     }
     /// A picture of the result: the mass down the stages, the goods against the promise. Needs
     /// matplotlib and gives its Figure.

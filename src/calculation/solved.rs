@@ -347,11 +347,11 @@ impl Solved {
     /// Writes all results as a live workbook: a cell a step, formulas instead of values, and the
     /// cautions on a sheet of their own.
     #[cfg(feature = "sheet")]
-    pub fn to_workbook(&self, path: &std::path::Path) -> Result<()> {
+    pub fn to_workbook(&self, out: impl Into<crate::files::Output>) -> Result<()> {
         let (recording, args) = self.recorded();
         let title = self.calculation.title.to_owned();
         let sections = [crate::worked::Section { title, names: Vec::new() }];
         let cautions: Vec<String> = self.cautions().iter().map(|c| c.line(&[])).collect();
-        crate::worked::write_sheet(path, recording, args, &sections, &[], &cautions)
+        crate::worked::write_sheet(&out.into(), recording, args, &sections, &[], &cautions)
     }
 }
