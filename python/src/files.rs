@@ -1,6 +1,6 @@
 //! Files, for what is written in Python: pictures and the command line.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 use hankwise::files::{FileKind, Output, read_text};
 use pyo3::prelude::*;
@@ -13,7 +13,7 @@ pub(crate) fn output(path: PathBuf, force: bool) -> Output {
 }
 
 /// The kind of picture that the name of a file says.
-fn picture(path: &PathBuf) -> PyResult<FileKind> {
+fn picture(path: &Path) -> PyResult<FileKind> {
     let kinds = [FileKind::Svg, FileKind::Png, FileKind::Pdf];
     FileKind::of(path).filter(|kind| kinds.contains(kind)).ok_or_else(|| {
         NotationError::new_err(format!(

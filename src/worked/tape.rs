@@ -157,8 +157,8 @@ impl Recording {
 pub struct Tape {
     recording: RefCell<Recording>,
     known: RefCell<HashMap<Known, usize>>,
-    /// The steps that only give another name to a step, by that step.
-    again: RefCell<HashMap<usize, Vec<usize>>>,
+    /// The steps that only give a step another name, by that step and the name.
+    again: RefCell<HashMap<(usize, String), Vec<usize>>>,
 }
 
 /// By what a step is known again: its operation, its operands and its value, bit for bit.
@@ -196,7 +196,8 @@ impl Tape {
     fn also(&self, step: Worked<'_>, label: &Label) -> Worked<'_> {
         let same = {
             let (recording, again) = (self.recording.borrow(), self.again.borrow());
-            let others = again.get(&step.step).into_iter().flatten().copied();
+            let named = (step.step, label.name().to_owned());
+            let others = again.get(&named).into_iter().flatten().copied();
             let mut all = std::iter::once(step.step).chain(others);
             all.find(|i| recording.labels.get(i) == Some(label))
         };
@@ -208,11 +209,7 @@ impl Tape {
     fn push(&self, op: Op, args: &[Arg], value: f64) -> Worked<'_> {
         let steps = &mut self.recording.borrow_mut().steps;
         steps.push(Step { op, args: args.to_vec(), value });
-        let step = steps.len() - 1;
-        if let (Op::Same, [Arg::Step(of)]) = (op, args) {
-            self.again.borrow_mut().entry(*of).or_default().push(step);
-        }
-        Worked { tape: Some(self), step, value }
+        Worked { tape: Some(self), step: steps.len() - 1, value }
     }
 }
 
@@ -260,7 +257,15 @@ impl<'t> Worked<'t> {
             Some(_) => tape.also(self, &label),
             None => self,
         };
-        tape.recording.borrow_mut().labels.insert(step.step, label);
+        let mut recording = tape.recording.borrow_mut();
+        if let Step { op: Op::Same, args, .. } = &recording.steps[step.step]
+            && let [Arg::Step(of)] = args[..]
+            && recording.labels.get(&step.step) != Some(&label)
+        {
+            let named = (of, label.name().to_owned());
+            tape.again.borrow_mut().entry(named).or_default().push(step.step);
+        }
+        recording.labels.insert(step.step, label);
         step
     }
 }
