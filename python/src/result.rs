@@ -122,9 +122,13 @@ attributes! {
         simulated: usize = self.result.simulated;
         /// Seed of the simulated lots.
         seed: u64 = self.result.seed;
+        /// What stands against making the yarn and the goods at all, with the planned values.
+        obstacles: Vec<String> = self.result.obstacles.clone();
         /// For each good of which fewer are planned than promised: where the promise is written, how many
-        /// are planned, and what to write instead.
+        /// are planned, how many are short.
         shortfalls: Vec<String> = self.result.shortfalls.clone();
+        /// What would make the promise safe: a smaller promise, or more wool; None where it is safe.
+        advice: Option<String> = self.result.advice.clone();
         /// Values that look wrong.
         warnings: Vec<String> = self.result.warnings.clone();
         /// The names of the values that have a working.
@@ -198,7 +202,8 @@ attributes! {
         table(rows, py, &["name", "meaning", "value", "unit", "note"])
     }
     /// The uncertain values, the one that moves the answer most first: `share_of_doubt` that would go if it
-    /// were known, pieces spare with it low and high.
+    /// were known; pieces spare of a plan with it at its low and high end, all others as planned; chance of
+    /// falling short with it there, all others drawn.
     #[getter]
     fn measure_first(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();

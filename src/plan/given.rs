@@ -40,8 +40,7 @@ impl Given {
     pub(super) fn drawn(&self, z: f64) -> (f64, bool) {
         let (low, high) = self.kind.possible();
         let free = self.spread.at(z, self.base());
-        let held = free.max(low).min(high);
-        (held, (held - free).abs() > 0.0)
+        (free.max(low).min(high), free < low || free > high)
     }
     /// Where it is and what it is called: what messages about it begin with.
     pub(super) fn place(&self) -> String {
