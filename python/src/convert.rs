@@ -164,8 +164,8 @@ impl Change {
             for (x, y) in from.iter().zip(&mut *to) {
                 *y = change(*x);
                 // Without a branch, so that several values are looked at in one instruction.
-                let within = (*x >= least) & (*x <= f64::MAX) & (y.abs() <= f64::MAX);
-                wrong |= u64::from(!within);
+                let beyond = [*x < least, *x > f64::MAX, y.abs() > f64::MAX];
+                wrong |= beyond.map(u64::from).into_iter().fold(0, |a, b| a | b);
             }
             if wrong == 0 {
                 continue;
