@@ -61,4 +61,4 @@ def test_a_file_that_is_not_there(tmp_path, capsys):
     assert cli.main(["chart", str(tmp_path / "none.csv")]) == 1
     assert "none.csv: no such file" in capsys.readouterr().err
     assert cli.main(["chart", str(tmp_path)]) == 1
-    assert "cannot be read: Is a directory" in capsys.readouterr().err
+    assert "cannot be read: it is a folder" in capsys.readouterr().err
