@@ -30,7 +30,7 @@ pub fn read_text(path: &Path) -> Result<String> {
         let file = File::open(path)?;
         let said = file.metadata()?.len();
         let mut bytes = Vec::new();
-        // What is no plain file does not say how much there is to come.
+        // Only a plain file says how much there is to come.
         if said <= LARGEST {
             file.take(LARGEST + 1).read_to_end(&mut bytes)?;
         }
@@ -173,7 +173,7 @@ impl Output {
         let refuse = |e: io::Error| self.refused(&unwritable(&e));
         let old = fs::metadata(&target).map_err(refuse)?;
         if !old.is_file() {
-            let why = if old.is_dir() { "it is a folder" } else { "it is no plain file" };
+            let why = if old.is_dir() { "it is a folder" } else { "it is not a plain file" };
             return Err(self.refused(why));
         }
         if old.permissions().readonly() {

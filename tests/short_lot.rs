@@ -189,7 +189,7 @@ fn a_shortfall_names_every_good() {
 
 /// Whether it can be made is said at the top, whatever the promise; each thing against it is named.
 #[test]
-fn what_stands_against_making_it_is_counted_at_the_top() {
+fn obstacles_are_counted_at_the_top() {
     let first = std::fs::read_to_string("examples/first-lot.toml").unwrap();
     let run = |text: &str| Plan::parse(text, "lot.toml").unwrap().run(&Run::planned()).unwrap();
     let result = run(&first);
@@ -210,7 +210,7 @@ fn what_stands_against_making_it_is_counted_at_the_top() {
         let screen = result.report(Extent::First).text();
         let top: String = screen.lines().take(5).collect::<Vec<_>>().join(" ");
         let n = result.obstacles.len();
-        assert!(top.contains(&format!("Can it be made: {n} thing")), "{screen}");
+        assert!(top.contains(&format!("Can it be made: {n} obstacle")), "{screen}");
         assert!(screen.contains(&format!("{name}: ")), "{screen}");
     }
     assert!(run(&small).obstacles[0].contains("keeps"), "{:?}", run(&small).obstacles);

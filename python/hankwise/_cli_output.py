@@ -89,7 +89,7 @@ def settle(*, json: bool = False) -> None:
         if not hasattr(stream, "reconfigure"):
             continue
         if json and stream is sys.stdout:
-            # What is no sign at all, half of a pair, is replaced: the text stays valid.
+            # Half of a surrogate pair is replaced, so that the text stays valid.
             stream.reconfigure(encoding="utf-8", errors="replace")
         else:
             stream.reconfigure(errors="hankwise")

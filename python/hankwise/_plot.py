@@ -63,7 +63,7 @@ _TURNING = {*range(0x202A, 0x202F), *range(0x2066, 0x206A)}
 
 
 def literal(text: str) -> str:
-    """Give a name as a picture shows it: `$` is no mathematics, and what is no sign an escape."""
+    """Give a name as a picture shows it: `$` is not mathematics, control characters are escapes."""
     shown = (
         ascii(sign)[1:-1]
         if unicodedata.category(sign) in ("Cc", "Cs", "Zl", "Zp") or ord(sign) in _TURNING

@@ -252,7 +252,7 @@ def _said(error: BaseException) -> str:
     message = str(error.args[0]) if isinstance(error, KeyError) else str(error)
     if isinstance(error, UnicodeEncodeError):
         # Such bytes come from a command line that is not UTF-8.
-        return f"{error.object[error.start]!a} is no sign of a text; write in UTF-8"
+        return f"{error.object[error.start]!a} is not a character of a text; write in UTF-8"
     for python, command in _COMMANDS:
         message = python.sub(command, message)
     return message

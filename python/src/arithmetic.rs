@@ -39,7 +39,7 @@ impl Quantity {
             self.unit.symbol
         ))
     }
-    /// Refuses to compute with temperatures: twice 20 °C is no temperature, and what lies between two
+    /// Refuses to compute with temperatures: twice 20 °C is not a temperature, and what lies between two
     /// of them is none either.
     pub(crate) fn is_no_point(&self, what: &str) -> PyResult<()> {
         if self.unit.kind != Kind::Temperature {
@@ -103,7 +103,7 @@ impl Quantity {
         }
         Change::between(other.unit, self.unit).convert(other.number.bind(py))
     }
-    /// What is said where a plain number or an array of them is wanted.
+    /// The message where a plain number or an array of them is needed.
     pub(crate) fn no_number(&self) -> PyErr {
         PyTypeError::new_err(format!(
             "a {} is not a plain number; say in which unit: .number('{}')",

@@ -54,7 +54,7 @@ pub(crate) fn is_plain(value: &Bound<'_, PyAny>) -> bool {
 
 /// True of an array that says which of its figures are missing.
 pub(crate) fn is_masked(value: &Bound<'_, PyAny>) -> bool {
-    // Plain arrays and what is no array at all should not wait for the question.
+    // Plain arrays, and values that are not arrays, should not wait for the question.
     if is_plain(value) || value.cast::<PyUntypedArray>().is_err() {
         return false;
     }

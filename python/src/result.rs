@@ -122,7 +122,7 @@ attributes! {
         simulated: usize = self.result.simulated;
         /// Seed of the simulated lots.
         seed: u64 = self.result.seed;
-        /// What stands against making the yarn and the goods at all, with the planned values.
+        /// Obstacles to making the yarn and the goods at all, with the planned values.
         obstacles: Vec<String> = self.result.obstacles.clone();
         /// For each good of which fewer are planned than promised: where the promise is written, how many
         /// are planned, how many are short.

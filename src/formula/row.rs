@@ -14,7 +14,7 @@ use crate::worked::subscript;
 const WHOLE: f64 = 1e-9;
 
 impl Formula {
-    /// How many inputs are no lists; they come first.
+    /// How many inputs are not lists; they come first.
     const fn singles(&self) -> usize {
         self.inputs.len() - self.lists
     }

@@ -1,4 +1,4 @@
-//! Advice beside the values: what to promise instead, what stands against making it, what to measure.
+//! Advice beside the values: what to promise instead, obstacles to making it, what to measure.
 
 use super::Plan;
 use super::chain::Nominal;
@@ -66,7 +66,7 @@ impl Plan {
         })
     }
 
-    /// What stands against making the yarn and the goods at all, with the planned values: too few fibres
+    /// Obstacles to making the yarn and the goods at all, with the planned values: too few fibres
     /// in the section, parts that are far from what is wanted, a card that keeps much of the lot.
     pub(super) fn obstacles(&self, nominal: &Nominal) -> Vec<String> {
         let recording = &nominal.recording;

@@ -49,7 +49,7 @@ impl PlanResult {
         format!("{}: {greasy} {} of greasy wool ({})", self.name, self.say.mass_unit(), self.file)
     }
 
-    /// What stands against making it, and what looks wrong, where anything does.
+    /// Obstacles to making it, and what looks wrong.
     pub(super) fn unusual(&self) -> impl Iterator<Item = Block> {
         let lists = [("Can it be made?", &self.obstacles), ("Unusual values", &self.warnings)];
         lists.into_iter().filter(|(_, list)| !list.is_empty()).map(|(title, list)| Block {

@@ -148,7 +148,7 @@ pub struct PlanResult {
     pub account: Vec<Account>,
     /// Values that look wrong.
     pub warnings: Vec<String>,
-    /// What stands against making the yarn and the goods at all, with the planned values.
+    /// Obstacles to making the yarn and the goods at all, with the planned values.
     pub obstacles: Vec<String>,
     /// For each good that the planned values do not make as promised: where the promise is written, how
     /// many are planned, how many are short.

@@ -160,8 +160,8 @@ impl PlanResult {
     fn can_be_made(&self) -> String {
         match self.obstacles.len() {
             0 => "Can it be made: yes, by fibres in the section, wheels, reed and card.".to_owned(),
-            1 => "Can it be made: 1 thing stands against it: see the end.".to_owned(),
-            n => format!("Can it be made: {n} things stand against it: see the end."),
+            1 => "Can it be made: 1 obstacle, see the end.".to_owned(),
+            n => format!("Can it be made: {n} obstacles, see the end."),
         }
     }
 

@@ -204,7 +204,7 @@ pub fn systems() -> impl Iterator<Item = &'static System> {
 }
 
 /// Defines a count system. Its name is then known wherever a count is read, and `tpi/√name` as a twist
-/// factor and `K_name` as a cover factor where the system is indirect. The same definition again is no error; another one under a
+/// factor and `K_name` as a cover factor where the system is indirect. The same definition again is not an error; another one under a
 /// name that is taken is refused.
 pub fn define(definition: &Definition) -> Result<&'static System> {
     let all = define_all(std::slice::from_ref(definition));

@@ -152,7 +152,7 @@ impl Yarn {
     /// Folding twist over the twist of a component.
     ///
     /// # Errors
-    /// Where a twist is not said, or the yarn is no fold.
+    /// Where a twist is not said, or the yarn is not a fold.
     pub fn twist_ratio(&self, component: usize) -> Result<f64> {
         self.sum(Asked::TwistRatio, component)
     }
@@ -162,7 +162,7 @@ impl Yarn {
     /// of the folded yarn, else contraction is not counted.
     ///
     /// # Errors
-    /// Where a twist or its direction is not said, or the yarn is no fold.
+    /// Where a twist or its direction is not said, or the yarn is not a fold.
     pub fn twist_left(&self, component: usize) -> Result<(Direction, f64)> {
         let left = self.sum(Asked::TwistLeft, component)?;
         let (outer, inner) = self.twists(component)?;
