@@ -134,13 +134,13 @@ def _parser() -> argparse.ArgumentParser:
     convert.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     yarn = commands.add_parser(
-        "yarn", parents=[own], help="read a yarn: yarn 2/24 worsted, yarn '34 tex S 600 x 2 Z 400'"
+        "yarn", parents=[own], help="read a yarn: yarn 2/17 worsted, yarn '125 tex Z 210 x 2 S 120'"
     )
     yarn.add_argument(
         "words",
         nargs="+",
         metavar="DESIGNATION",
-        help="the yarn, e.g. 2/24 worsted (quote it if it contains ; or parentheses)",
+        help="the yarn, e.g. 2/17 worsted (quote it if it contains ; or parentheses)",
     )
     yarn.add_argument(
         "--system", metavar="UNIT", help="count system to assume if the yarn names none"
@@ -148,7 +148,7 @@ def _parser() -> argparse.ArgumentParser:
     yarn.add_argument(
         "--order",
         choices=["ends/count", "count/ends", "resultant/ends", "count/count"],
-        help="how to read a short form such as 2/24",
+        help="how to read a short form such as 2/17",
     )
     yarn.add_argument("--working", metavar="NAME", help="show the calculation behind one value")
     yarn.add_argument("--json", action="store_true", help="print JSON for other programs")
