@@ -467,15 +467,17 @@ class Weave:
         *,
         repeats: tuple[int, int] | None = None,
         title: str | None = None,
+        treadles: bool = False,
         warp: str | ColourOrder | None = None,
         weft: str | ColourOrder | None = None,
-        ends: _Measure | None = None,
-        picks: _Measure | None = None,
+        warp_sett: _Measure | None = None,
+        weft_sett: _Measure | None = None,
         warp_count: _Measure | None = None,
         weft_count: _Measure | None = None,
         warp_diameter: _Measure | None = None,
         weft_diameter: _Measure | None = None,
-        volume: _Measure | None = None,
+        specific_volume: _Measure | None = None,
+        inches: bool = False,
     ) -> Picture: ...
     def report(self) -> str: ...
     def __hash__(self) -> int: ...
@@ -501,9 +503,13 @@ class Draft:
     def drawing(self) -> str: ...
     def ends_on_shafts(self, ends: int) -> list[int]: ...
     def picture(
-        self, *, repeats: tuple[int, int] | None = None, title: str | None = None
+        self,
+        *,
+        treadles: bool = False,
+        repeats: tuple[int, int] | None = None,
+        title: str | None = None,
     ) -> Picture: ...
-    def report(self, ends: int | None = None) -> str: ...
+    def report(self, ends: int | None = None, *, treadles: bool = False) -> str: ...
     @property
     def weave(self) -> Weave: ...
     def _repr_html_(self) -> str: ...
