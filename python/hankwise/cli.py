@@ -103,7 +103,7 @@ def _plan(args: argparse.Namespace) -> None:
 
 
 def _convert(args: argparse.Namespace) -> None:
-    value, unit = _split(args.words)
+    value, unit, given = _split(args.words)
     result = value.to(unit)
     number = float(result.number(unit))
     if not math.isfinite(number):
@@ -113,7 +113,7 @@ def _convert(args: argparse.Namespace) -> None:
             json.dumps(
                 {
                     "hankwise": hw.__version__,
-                    "given": str(value),
+                    "given": given,
                     "number": number,
                     "unit": result.unit,
                 }
@@ -121,7 +121,7 @@ def _convert(args: argparse.Namespace) -> None:
         )
     else:
         # A share is shown in percent; whoever asks for a fraction means the plain number.
-        print(f"{value} = {number:.10g}" if result.unit == "fraction" else f"{value} = {result}")
+        print(f"{given} = {number:.10g}" if result.unit == "fraction" else f"{given} = {result}")
 
 
 def _yarn(args: argparse.Namespace) -> None:
@@ -218,7 +218,20 @@ def _weave(args: argparse.Namespace) -> None:
     print(json.dumps(parts, ensure_ascii=False, indent=1))
 
 
-def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
+def _read(text: str) -> tuple[hw.Quantity, str]:
+    """Read a quantity, or a yarn for its count, and say what it is."""
+    try:
+        value = hw.q(text)
+    except hw.HankwiseError:
+        with suppress(hw.HankwiseError):
+            yarn = hw.yarn.parse(text)
+            counted = yarn.singles == 1 or yarn.is_measured
+            return yarn.resultant, f"{yarn}{'' if counted else ', contraction not counted,'}"
+        raise
+    return value, str(value)
+
+
+def _split(words: Sequence[str]) -> tuple[hw.Quantity, str, str]:
     """Find where the quantity ends and the unit begins: units may have spaces in them."""
     # `convert 16 Nm to YSW` is what people say.
     words = [w for i, w in enumerate(words) if w != "to" or i == 0]
@@ -226,12 +239,12 @@ def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
     first: hw.HankwiseError | None = None
     for cut in range(len(words) - 1, 0, -1):
         try:
-            value = hw.q(" ".join(words[:cut]))
+            value, given = _read(" ".join(words[:cut]))
             value.to(" ".join(words[cut:]))
         except hw.HankwiseError as error:
             first = first or error
         else:
-            return value, " ".join(words[cut:])
+            return value, " ".join(words[cut:]), given
     try:
         value = hw.q(text)
     except hw.HankwiseError as error:

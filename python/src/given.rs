@@ -10,8 +10,8 @@ use pyo3::types::{PyBool, PyDict, PyFloat, PyMapping, PyString};
 use crate::columns::{rows, shown};
 use crate::errors::{NotationError, OrRaise, raise};
 use crate::inputs::{
-    Call, Given, base_unit, has_several, is_row, labelled, locate, members, one, one_figure,
-    one_shape,
+    Call, Given, base_unit, has_several, is_row, labelled, locate, members, no_fold_for_a_single,
+    one, one_figure, one_shape,
 };
 use crate::quantity::Quantity;
 use crate::results::Container;
@@ -95,6 +95,7 @@ fn column<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
 fn one_of(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> PyResult<Value> {
     match item {
         Item::One(input) => {
+            no_fold_for_a_single(value, input.name)?;
             let (amount, typed) = one_figure(value, input.kind)?;
             Ok(Value::One(amount, typed))
         }

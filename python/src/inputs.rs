@@ -1,7 +1,9 @@
 //! Reading the inputs of a formula: quantities, texts, plain numbers, arrays.
 
 use hankwise::formula as catalogue;
+use hankwise::quantity::print::{of_kind, with_unit};
 use hankwise::quantity::{self, Amount, Kind};
+use hankwise::yarn;
 use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
@@ -145,42 +147,12 @@ fn namesake(unit: &quantity::Unit, kind: Kind) -> Option<&'static quantity::Unit
     quantity::unit(unit.symbol, Some(kind)).ok().filter(|other| other.symbol == unit.symbol)
 }
 
-/// True of a percentage that says what it is a share of: one number means different lengths in each. A
-/// draw-in is left out: it is on the size before, as a shrinkage is.
-fn has_a_base(kind: Kind) -> bool {
-    matches!(
-        kind,
-        Kind::TakeUp
-            | Kind::Crimp
-            | Kind::Shrinkage
-            | Kind::OverWidth
-            | Kind::DimensionalChange
-            | Kind::AreaShrinkage
-            | Kind::Contraction
-            | Kind::TwistedContraction
-            | Kind::Stretch
-            | Kind::Margin
-            | Kind::MarkUp
-            | Kind::ShareOfSales
-            | Kind::Regain
-            | Kind::MoistureContent
-    )
-}
-
 /// Reads one input of a kind.
 pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
     let py = value.py();
     if let Ok(given) = value.cast::<Quantity>() {
         let given = given.get();
-        if given.kind != kind && has_a_base(given.kind) && has_a_base(kind) {
-            return Err(UnitError::new_err(format!(
-                "a {} was given for a {}: the two are shares of different things; turn one into the \
-                 other by a formula, or write the value that is meant as a text, like '{}'",
-                given.kind.words(),
-                kind.words(),
-                kind.example()
-            )));
-        }
+        given.kind.given_for(kind).or_raise()?;
         let unit = if given.unit.kind == kind.family() {
             given.unit
         } else if let Some(unit) = namesake(given.unit, kind) {
@@ -214,13 +186,21 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
                 kind.example()
             )));
         }
-        let tex = yarn.resultant().or_raise()?;
-        let unit = yarn.system();
-        return Ok(Given::One(Amount { number: unit.from_base(tex), unit }, None));
+        let (amount, said) = count_of_yarn(yarn)?;
+        return Ok(Given::One(amount, said));
     }
     if let Ok(text) = value.cast::<PyString>() {
         let text = text.to_string_lossy();
-        let amount = quantity::parse_as(&text, kind).or_raise()?;
+        let amount = match quantity::parse_as(&text, kind) {
+            Ok(amount) => amount,
+            Err(error) => match yarn_in_text(&text).filter(|_| kind == Kind::LinearDensity) {
+                Some(yarn) => {
+                    let (amount, said) = count_of_yarn(&yarn)?;
+                    return Ok(Given::One(amount, said));
+                }
+                None => return Err(raise(&error)),
+            },
+        };
         return Ok(Given::One(amount, Some(text.trim().to_owned())));
     }
     let figures = Figures::of(value).map_err(|e| {
@@ -240,6 +220,53 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
             quantity::bare_number(greatest, kind).or_raise()?;
             Ok(Given::Many(array, value.clone()))
         }
+    }
+}
+
+/// A yarn in a notation whose reading is settled, which is no count alone: `2/24 worsted`.
+fn yarn_in_text(text: &str) -> Option<yarn::Yarn> {
+    yarn::Yarn::parse(text).ok().filter(|yarn| yarn.resultant().is_ok())
+}
+
+/// The count of a yarn as a whole, and how it is written in a working: what contraction is in it.
+fn count_of_yarn(yarn: &yarn::Yarn) -> PyResult<(Amount, Option<String>)> {
+    let tex = yarn.resultant().or_raise()?;
+    let unit = yarn.system();
+    let amount = Amount { number: unit.from_base(tex), unit };
+    if yarn.singles() == Some(1) {
+        return Ok((amount, None));
+    }
+    let whole = with_unit(amount.number, unit.symbol);
+    let contraction = match yarn.contraction() {
+        Ok(contraction) => format!("contraction {}", of_kind(contraction, Kind::Contraction)),
+        Err(_) if yarn.whole.is_some() => "as measured".to_owned(),
+        Err(_) => "contraction not counted".to_owned(),
+    };
+    Ok((amount, Some(format!("{} = {whole}, {contraction}", yarn.designation()))))
+}
+
+/// Refuses a folded yarn where the count of one of its singles is asked.
+pub(crate) fn no_fold_for_a_single(value: &Bound<'_, PyAny>, input: &str) -> PyResult<()> {
+    if !input.starts_with("single_count") {
+        return Ok(());
+    }
+    let read = match (value.cast::<Yarn>(), value.cast::<PyString>()) {
+        (Ok(yarn), _) => Some(yarn.get().yarn.clone()),
+        (_, Ok(text)) => {
+            let text = text.to_string_lossy();
+            let is_count = quantity::parse_as(&text, Kind::LinearDensity).is_ok();
+            if is_count { None } else { yarn_in_text(&text) }
+        }
+        _ => None,
+    };
+    match read {
+        Some(yarn) if yarn.singles() != Some(1) => Err(NotationError::new_err(format!(
+            "'{}' is a {}, and {input} is the count of one of its singles; write {input} for the single \
+             and ends for how many there are",
+            yarn.designation(),
+            yarn.what()
+        ))),
+        _ => Ok(()),
     }
 }
 

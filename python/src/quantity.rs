@@ -106,6 +106,31 @@ impl Quantity {
         let _ = py;
         Quantity { number: number.unbind(), unit: self.unit, kind: self.kind, text: None }
     }
+    /// The other member of a sum or difference in this one's unit, and the kind of what comes out. To a
+    /// share one may add a number below 1, or 1 for the whole: the rest of it is `1 - x`.
+    fn term<'py>(
+        &self,
+        py: Python<'py>,
+        other: &Bound<'py, PyAny>,
+        what: &str,
+    ) -> PyResult<(Bound<'py, PyAny>, Kind)> {
+        if self.unit.kind == Kind::Fraction
+            && let Some(x) = scalar(other)
+        {
+            // A sum of several begins with 0, which says nothing of what they are shares of.
+            let kind = if x == 0.0 { self.kind } else { Kind::Fraction };
+            let whole = if x.abs().total_cmp(&1.0).is_eq() {
+                Ok(())
+            } else {
+                quantity::bare_number(x, self.kind).map(|_| ())
+            };
+            whole.or_raise()?;
+            return Ok((PyFloat::new(py, self.unit.from_base(x)).into_any(), kind));
+        }
+        let number = self.in_my_unit(py, other, what)?;
+        let theirs = other.cast::<Quantity>().map_or(self.kind, |other| other.get().kind);
+        Ok((number, self.kind.with(theirs, what).or_raise()?))
+    }
     /// Another quantity's numbers in this one's unit.
     fn in_my_unit<'py>(
         &self,
@@ -175,16 +200,21 @@ impl Quantity {
 
     fn __add__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
         self.can_be_summed(other, "a sum")?;
-        let other = self.in_my_unit(py, other, "a sum")?;
-        Ok(self.like(py, self.number.bind(py).add(other)?))
+        let (other, kind) = self.term(py, other, "a sum")?;
+        Ok(Quantity { kind, ..self.like(py, self.number.bind(py).add(other)?) })
     }
     fn __radd__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
         self.__add__(py, other)
     }
     fn __sub__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
         self.can_be_summed(other, "a difference")?;
-        let other = self.in_my_unit(py, other, "a difference")?;
-        Ok(self.like(py, self.number.bind(py).sub(other)?))
+        let (other, kind) = self.term(py, other, "a difference")?;
+        Ok(Quantity { kind, ..self.like(py, self.number.bind(py).sub(other)?) })
+    }
+    fn __rsub__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        self.can_be_summed(other, "a difference")?;
+        let (other, kind) = self.term(py, other, "a difference")?;
+        Ok(Quantity { kind, ..self.like(py, other.sub(self.number.bind(py))?) })
     }
     fn __mul__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
         self.scaled(py, other, true)
@@ -260,6 +290,9 @@ impl Quantity {
         let same_kind = other.cast::<Quantity>().is_ok_and(|o| o.get().unit.kind == self.unit.kind);
         if !same_kind && matches!(op, Eq | Ne) {
             return Ok(matches!(op, Ne).into_pyobject(py)?.to_owned().into_any());
+        }
+        if let Ok(other) = other.cast::<Quantity>() {
+            self.kind.comparable(other.get().kind, "a comparison").or_raise()?;
         }
         let other = self.in_my_unit(py, other, "a comparison")?;
         if self.unit.is_indirect() && matches!(op, Lt | Le | Gt | Ge) {

@@ -139,6 +139,8 @@ kinds! {
     Stretch, "stretch on the unstretched length", "", Fraction, -0.999_999, ANY, "2 %";
     /// One number over another of the same kind, such as a draft.
     Ratio, "ratio", "", Ratio, 0.0, ANY, "1.4";
+    /// A ratio that may be negative, such as how far a mean is within a limit, over a spread.
+    SignedRatio, "ratio of either sign", "", Ratio, -ANY, ANY, "1.2";
     /// How many: spindles, ends, teeth, pieces.
     Count, "number", "", Ratio, 0.0, ANY, "120";
     /// Time, in hours.

@@ -11,6 +11,7 @@ mod parse;
 mod plain;
 pub mod print;
 pub mod reeds;
+pub mod share;
 mod unit;
 
 #[cfg(feature = "plan-file")]
@@ -21,9 +22,9 @@ pub use kind::{
     Crimp, Density, Deviation, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force,
     Fraction, Frequency, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass, MassLoss,
     MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading, ReedCount,
-    Regain, Sett, ShareOfSales, Shrinkage, SpecificVolume, Speed, Stress, Stretch, TakeUp,
-    Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction,
-    Typed, Volume, Yield,
+    Regain, Sett, ShareOfSales, Shrinkage, SignedRatio, SpecificVolume, Speed, Stress, Stretch,
+    TakeUp, Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor,
+    TwistedContraction, Typed, Volume, Yield,
 };
 pub use last_digit::half_of_last_digit;
 pub(crate) use lookup::refuse_knitting_word;

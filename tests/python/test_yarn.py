@@ -193,3 +193,33 @@ def test_the_command_reads_a_yarn(capsys):
     assert "0.01876" in capsys.readouterr().out
     assert main(["yarn", "8/8", "Ne"]) == 1
     assert "8 Ne × 2" in capsys.readouterr().err
+
+
+def test_a_folded_yarn_is_a_count_wherever_a_count_is_wanted():
+    cloth = {"warp_sett": "20 ends/in", "weft_sett": "18 picks/in", "warp_crimp": "8 %"}
+    cloth |= {"weft_crimp": "6 %"}
+    # Two of 24 worsted are one of 12, without contraction.
+    whole = hw.cloth.mass_per_area(warp_count="2/24 worsted", weft_count="Nm 32/2", **cloth)
+    alone = hw.cloth.mass_per_area(warp_count="12 worsted", weft_count="16 Nm", **cloth)
+    assert whole.number("g/m²") == pytest.approx(alone.number("g/m²"), rel=1e-12)
+    text = hw.cloth.mass_per_area.working(
+        warp_count="2/24 worsted", weft_count="12 worsted", **cloth
+    ).text()
+    assert "12 worsted, contraction not counted" in text
+    assert hw.yarn.twist_factor("9 tpi", "34 tex S 600 x 2 Z 400; R 69.3 tex").number(
+        "turns/cm √tex"
+    ) == pytest.approx(hw.yarn.twist_factor("9 tpi", "69.3 tex").number("turns/cm √tex"))
+
+
+@pytest.mark.parametrize("fold", ["2/24 worsted", hw.yarn.parse("2/24 worsted")])
+def test_a_folded_yarn_is_no_single(fold):
+    with pytest.raises(hw.NotationError, match="single_count for the single and ends for how many"):
+        hw.yarn.fold_alike(single_count=fold, ends=2, contraction="2 %")
+    # A single in the notation of a yarn is one.
+    one = hw.yarn.fold_alike(single_count="34 tex S 600", ends=2, contraction="0 %")
+    assert one.number("tex") == pytest.approx(68)
+
+
+def test_an_unsettled_yarn_stays_refused():
+    with pytest.raises(hw.NotationError, match="folded yarn"):
+        hw.yarn.twist_factor("9 tpi", "2/24")
