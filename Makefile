@@ -66,6 +66,8 @@ fuzz: $(VENV)/dev
 lint: $(VENV)/dev
 	cargo fmt --all --check
 	cargo clippy --workspace --all-targets --quiet -- -D warnings
+	for features in '' plan-file serde sheet; do \
+	  cargo check --package hankwise --no-default-features --features "$$features" --quiet || exit 1; done
 	$(BIN)/ruff check .
 	$(BIN)/ruff format --check .
 	$(BIN)/mypy

@@ -26,7 +26,7 @@ pub struct Caution {
 }
 
 impl Caution {
-    /// Name and text, with the places that it is for, where they are told.
+    /// Name and text, with the places that it is for, where they are given.
     pub fn line(&self, places: &[&str]) -> String {
         // As a sentence begins.
         let mut letters = self.name.chars();

@@ -91,7 +91,10 @@ pub(crate) fn unreadable(error: &std::io::Error) -> String {
         std::io::ErrorKind::NotFound => "no such file".to_owned(),
         std::io::ErrorKind::IsADirectory => "cannot be read: it is a folder".to_owned(),
         std::io::ErrorKind::PermissionDenied => "cannot be read: permission denied".to_owned(),
-        std::io::ErrorKind::InvalidData => "cannot be read: it is not a UTF-8 text".to_owned(),
+        std::io::ErrorKind::InvalidData => {
+            "cannot be read: it is not UTF-8; save it as UTF-8, from a spreadsheet as CSV UTF-8"
+                .to_owned()
+        }
         _ => format!("cannot be read: {error}"),
     }
 }

@@ -1,6 +1,6 @@
 //! The handbook: values of the trade that no formula gives, in tables with their sources.
 //!
-//! What the books disagree on stands in several rows, each with who says so. A table is a file of its own in
+//! What the books disagree on is in several rows, each with who says so. A table is a file of its own in
 //! its room, such as `src/yarn/tables/reels.tsv`; it is read when it is first asked for.
 
 use crate::error::Result;
@@ -44,7 +44,7 @@ pub struct Table {
     pub figures: Box<[Figure]>,
 }
 
-/// What stands in the columns after those of the table itself.
+/// What is in the columns after those of the table itself.
 const REST: [&str; 5] = ["value", "unit", "source", "place", "note"];
 
 /// The tables of a room: each is a file of the folder, read when it is first asked for.

@@ -34,7 +34,8 @@
 //! [`yarn`], [`cloth`], [`mill`] and [`quality`] (the trade), [`catalogue`] (all that can be
 //! called or looked up, and the search), [`plan`] (the main job), [`source`] (who says
 //! so), [`mod@caution`] (what can do harm),
-//! [`mod@normal`], [`law`] and [`table`] (the laws of chance, tables as text and HTML).
+//! [`mod@normal`], [`law`] and [`table`] (the laws of chance, tables as text and HTML), [`files`]
+//! (reading and writing them).
 #![forbid(unsafe_code)]
 
 // What the macros write names the crate as others do.
@@ -46,6 +47,7 @@ pub mod caution;
 pub mod cloth;
 mod error;
 pub mod fibre;
+pub mod files;
 pub mod formula;
 pub mod handbook;
 pub(crate) mod lanes;
@@ -67,19 +69,6 @@ pub mod worked;
 pub mod yarn;
 
 pub use error::{Error, ErrorKind, Result};
-
-/// Writes a file so that it appears whole or not at all.
-pub(crate) fn write_whole(path: &std::path::Path, bytes: &[u8]) -> Result<()> {
-    let refuse =
-        |e: std::io::Error| Error::plan(format!("{} cannot be written: {e}", path.display()));
-    let mut beside = path.as_os_str().to_owned();
-    beside.push(".part");
-    std::fs::write(&beside, bytes).map_err(refuse)?;
-    std::fs::rename(&beside, path).map_err(|e| {
-        let _ = std::fs::remove_file(&beside);
-        refuse(e)
-    })
-}
 
 /// The examples of the README are run with the others.
 #[cfg(doctest)]

@@ -108,7 +108,7 @@ pub trait Number:
 pub trait Equation<const K: usize>: 'static {
     /// What is zero at the root.
     fn residual<N: Number>(unknown: V<N>, known: [V<N>; K]) -> V<N>;
-    /// The root, to the last digit that double precision gives; NaN where there is none.
+    /// The root, to the last digit that double precision gives; NaN without one.
     fn root(known: [f64; K]) -> f64;
     /// The roots of several equations, bit for bit those of [`Equation::root`].
     #[inline(always)]

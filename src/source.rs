@@ -1,6 +1,6 @@
 //! What a statement rests on: the sources that formulas, tables and units cite, by key.
 //!
-//! They stand in `sources.tsv`, one a line.
+//! They are in `sources.tsv`, one a line.
 
 use std::collections::BTreeMap;
 use std::sync::LazyLock;

@@ -1,5 +1,28 @@
 //! Words of a text, and whether what somebody looks for is among them.
 
+#[cfg(feature = "plan-file")]
+use std::borrow::Cow;
+
+/// A text on one line, as it was written: signs that a terminal obeys instead of showing them, and
+/// those that turn the order of others round, are shown as escapes.
+#[cfg(feature = "plan-file")]
+pub(crate) fn one_line(text: &str) -> Cow<'_, str> {
+    let obeyed =
+        |c: char| c.is_control() || matches!(c, '\u{2028}'..='\u{202e}' | '\u{2066}'..='\u{2069}');
+    if !text.contains(obeyed) {
+        return Cow::Borrowed(text);
+    }
+    let mut out = String::new();
+    for c in text.chars() {
+        if obeyed(c) {
+            out.extend(c.escape_default());
+        } else {
+            out.push(c);
+        }
+    }
+    Cow::Owned(out)
+}
+
 /// The words of a text, in small letters.
 pub(crate) fn words(text: &str) -> Vec<String> {
     let parts = text.split(|c: char| !c.is_alphanumeric());

@@ -302,3 +302,213 @@ fn a_run_that_is_stopped_gives_no_result() {
     assert!(seen.is_sorted() && *seen.last().unwrap() >= 5000, "{seen:?}");
     assert!(*seen.last().unwrap() < 50_000, "{seen:?}");
 }
+
+/// Each end of an uncertain value as the lot file writes it, keyed by section and key.
+fn ends(text: &str) -> Vec<(String, String, [String; 2])> {
+    let mut section = String::new();
+    let mut all = Vec::new();
+    for line in text.lines() {
+        if let Some(name) = line.strip_prefix('[') {
+            name.split(']').next().unwrap().clone_into(&mut section);
+        }
+        let Some((key, rest)) = line.split_once(" = {").filter(|_| !line.starts_with('#')) else {
+            continue;
+        };
+        let of = |end: &str| {
+            let rest = rest.split_once(&format!("{end} = ")).unwrap().1;
+            rest.split([',', '}']).next().unwrap().trim().to_owned()
+        };
+        all.push((section.clone(), key.to_owned(), [of("low"), of("high")]));
+    }
+    all
+}
+
+/// What is spare where a value is low or high is what the plan gives with it fixed there, the other values
+/// as planned; the chance of falling short is what it gives with the others drawn.
+#[test]
+fn low_and_high_are_what_a_plan_with_the_value_fixed_gives() {
+    let lots = 10_000;
+    for text in [LOT, include_str!("../examples/short-lot.toml")] {
+        let rows = run(text, lots, 1, 2).measure_first;
+        let ends = ends(text);
+        assert_eq!(rows.len(), ends.len());
+        for (section, key, ends) in ends {
+            let name = format!("{section}.{key}");
+            let row = rows.iter().find(|row| row.key == name).unwrap();
+            let (spare, short) = ([row.swing.0, row.swing.1], [row.short.0, row.short.1]);
+            for (place, end) in ends.iter().enumerate() {
+                let fixed = set(text, &section, &key, end);
+                let planned = run(&fixed, 0, 1, 1).spare.planned;
+                assert!(
+                    (spare[place] - planned).abs() < 1e-6,
+                    "{name} at {end}: {row:?}, {planned}"
+                );
+                let found = 1.0 - run(&fixed, lots, 5, 2).spare.chance.unwrap();
+                // Two bins on either side have about 350 lots.
+                let near = 4.0
+                    * (found.clamp(0.02, 0.98) * (1.0 - found.clamp(0.02, 0.98)) / 350.0).sqrt();
+                assert!((short[place] - found).abs() < near, "{name} at {end}: {row:?}, {found}");
+            }
+        }
+    }
+}
+
+/// A lot of which some simulated lots leave nothing is refused, and the value that does it is named.
+#[test]
+fn lots_that_cannot_be_are_refused() {
+    let changes = [
+        ("card", "held_up", "{ low = \"0.45 kg\", likely = \"0.60 kg\", high = \"850 kg\" }"),
+        ("lot", "greasy", "{ low = \"1.0 kg\", likely = \"2.4 kg\", high = \"2.8 kg\" }"),
+        ("reel", "reel_circumference", "{ low = \"0 m\", likely = \"1.5 m\", high = \"1.6 m\" }"),
+    ];
+    for (section, key, value) in changes {
+        let text = set(LOT, section, key, value);
+        let plan = Plan::parse(&text, "lot.toml").unwrap();
+        let of = Run { lots: 5000, seed: 1, threads: 2 };
+        let Err(error) = plan.run(&of) else {
+            // Held at 0 without harm: then it is counted.
+            let result = plan.run(&of).unwrap();
+            assert!(result.warnings.iter().any(|w| w.contains("simulated lots drew this below")));
+            assert!(result.samples.spare.iter().all(|x| x.is_finite()), "{section}.{key}");
+            continue;
+        };
+        let error = error.to_string();
+        assert!(error.contains("of 5000 simulated lots cannot be"), "{error}");
+        assert!(error.contains(&format!(": {section}.{key}: ")), "{error}");
+        // The plan without simulated lots stands.
+        assert!(plan.run(&Run::planned()).is_ok());
+    }
+}
+
+/// What is simulated can be, or the plan is refused: whatever spread a value has.
+#[test]
+fn every_simulated_lot_can_be() {
+    let mut refused = 0;
+    for wide in 1..30_u32 {
+        let share = f64::from(wide) / 10.0;
+        let text = set(LOT, "lot", "greasy", "\"3 kg\"");
+        let high = 0.6 + share;
+        let value = format!("{{ low = \"0.5 kg\", likely = \"0.6 kg\", high = \"{high} kg\" }}");
+        let text = set(&text, "card", "held_up", &value);
+        match Plan::parse(&text, "lot.toml").unwrap().run(&Run {
+            lots: 500,
+            seed: wide.into(),
+            threads: 1,
+        }) {
+            Ok(result) => {
+                assert!(result.samples.spare.iter().all(|x| x.is_finite()));
+                for stage in &result.stages {
+                    assert!(stage.band.unwrap().low > 0.0, "{stage:?}");
+                }
+            }
+            Err(error) => {
+                refused += 1;
+                assert!(error.to_string().contains("cannot be"), "{error}");
+            }
+        }
+    }
+    assert!((5..28).contains(&refused), "{refused}");
+}
+
+/// Shares that had to be held at an end are counted and said; those within are not.
+#[test]
+fn values_held_at_an_end_are_counted() {
+    let lots = 20_000;
+    let value = "{ low = \"0 %\", likely = \"2 %\", high = \"3 %\" }";
+    let result = run(&set(&known(), "dust", "loss", value), lots, 3, 2);
+    let [warning] = &result.warnings[..] else { panic!("{:?}", result.warnings) };
+    let count = warning.split(": ").nth(2).unwrap().split(" of ").next().unwrap();
+    let count: f64 = count.replace(',', "").parse().unwrap();
+    // One in twenty lies below low.
+    assert!(near_share(count / lots as f64, 0.05, lots), "{warning}");
+    assert!(warning.contains("dust.loss") && warning.contains("below 0 %"), "{warning}");
+    assert_eq!(run(LOT, 2000, 3, 2).warnings, Vec::<String>::new());
+}
+
+/// A mean and a standard deviation that would pile lots up at an end are refused; what is proposed
+/// instead is taken, and has that mean and that deviation.
+#[test]
+fn a_normal_share_that_piles_up_is_refused_with_what_to_write() {
+    for (section, key, mean, sd) in [
+        ("scour", "loss", 0.03, 0.02),
+        ("card", "held_up", 0.60, 0.40),
+        ("sort", "rejects", 0.08, 0.05),
+    ] {
+        let unit = if key == "held_up" { "kg" } else { "" };
+        let value = format!("{{ mean = \"{mean} {unit}\", sd = \"{sd} {unit}\" }}");
+        let value = if unit.is_empty() { value.replace(['"'], "") } else { value };
+        let text = set(&known(), section, key, &value);
+        let error = Plan::parse(&text, "lot.toml").unwrap_err().to_string();
+        let write = error.split_once("write ").unwrap().1;
+        let proposed = write.strip_prefix(&format!("{key} = ")).unwrap();
+        let plan = Plan::parse(&set(&known(), section, key, proposed), "lot.toml").unwrap();
+        let spread =
+            plan.given().iter().find(|g| g.key == format!("{section}.{key}")).unwrap().spread;
+        let drawn: Vec<f64> =
+            (0..2000).map(|k| spread.at(deviate((f64::from(k) + 0.5) / 2000.0), mean)).collect();
+        let (found, deviation) = mean_and_deviation(&drawn);
+        assert!((found / mean - 1.0).abs() < 0.05, "{error}: {found}");
+        assert!((deviation / sd - 1.0).abs() < 0.15, "{error}: {deviation}");
+    }
+    // All but one lot in a thousand within what is possible: taken.
+    let text = set(&known(), "scour", "loss", "{ mean = \"3 %\", sd = \"0.9 %\" }");
+    assert!(Plan::parse(&text, "lot.toml").is_ok());
+}
+
+/// The deviate that a share of a normal distribution lies below: bisection on the integral.
+fn deviate(p: f64) -> f64 {
+    let below = |z: f64| {
+        // The series of Abramowitz and Stegun, Handbook of Mathematical Functions (1964), 26.2.10.
+        let (mut term, mut sum) = (z, z);
+        for k in 1..60 {
+            let k = f64::from(k);
+            term *= -z * z / (2.0 * k);
+            sum += term / (2.0 * k + 1.0);
+        }
+        0.5 + sum / std::f64::consts::TAU.sqrt()
+    };
+    let (mut low, mut high) = (-4.0, 4.0);
+    for _ in 0..40 {
+        let middle = f64::midpoint(low, high);
+        if below(middle) < p { low = middle } else { high = middle }
+    }
+    low
+}
+
+/// The ends of a range meet the usual range as the likely value does, and slips are asked about.
+#[test]
+fn slips_in_low_and_high_and_in_bare_shares_are_asked_about() {
+    let warned = |text: &str| Plan::parse(text, "lot.toml").unwrap().warnings().to_vec();
+    let clean = "{ low = \"4.85 %\", likely = \"52 %\", high = \"55 %\" }";
+    let [low] = &warned(&set(LOT, "lot", "clean", clean))[..] else { panic!() };
+    assert!(low.contains("lot.clean: low = 4.85 % is unusual") && low.ends_with('?'), "{low}");
+    let [high] = &warned(&set(LOT, "lot", "clean", "{ mean = \"70 %\", sd = \"5 %\" }"))[..] else {
+        panic!()
+    };
+    assert!(high.contains("lot.clean: high = 78.22 %"), "{high}");
+    let text = set(LOT, "label", "fat", "0.6");
+    let [fat] = &warned(&text)[..] else { panic!() };
+    assert!(fat.ends_with("Is \"0.6 %\" meant?"), "{fat}");
+    let screen = Plan::parse(&text, "lot.toml").unwrap().run(&Run::planned()).unwrap();
+    let screen = screen.report(hankwise::plan::Extent::First).text();
+    let top: String = screen.lines().take(8).collect::<Vec<_>>().join(" ");
+    assert!(top.contains("Is \"0.6 %\" meant?"), "{screen}");
+}
+
+/// A confidence that so few lots cannot show is refused, with a number of lots that can show it.
+#[test]
+fn a_confidence_takes_enough_lots() {
+    let plan = Plan::parse(LOT, "lot.toml").unwrap();
+    let needed =
+        |confidence, lots| plan.needed(&[], confidence, &Run { lots, seed: 1, threads: 2 });
+    let error = needed(0.999_999, 1000).unwrap_err().to_string();
+    assert!(error.contains("1000 simulated lots cannot show a confidence of 99.9999 %"), "{error}");
+    assert!(
+        error.contains("at least 5,000,000 lots") && error.contains("at most 99.5 %"),
+        "{error}"
+    );
+    assert!(needed(0.995, 1000).is_ok() && needed(0.9951, 1000).is_err());
+    let error = needed(0.999, 1000).unwrap_err().to_string();
+    let lots = error.split("at least ").nth(1).unwrap().split(' ').next().unwrap();
+    assert!(needed(0.999, lots.replace(',', "").parse().unwrap()).is_ok(), "{error}");
+}

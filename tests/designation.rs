@@ -317,3 +317,12 @@ proptest! {
         let _ = Yarn::parse(&text);
     }
 }
+
+#[test]
+fn a_resultant_that_no_folding_makes_is_doubted() {
+    let doubt = |text: &str| Yarn::parse(text).unwrap().doubt();
+    assert_eq!(doubt("34 tex × 2; R 69.3 tex"), None);
+    assert_eq!(doubt("34 tex × 2"), None);
+    let said = doubt("34 tex × 2; R 6.93 tex").unwrap();
+    assert!(said.contains("6.93 tex is 90 % less than the 68 tex of its ends"), "{said}");
+}

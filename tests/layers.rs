@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 /// and a higher one looks up is no import.
 const ORDER: &[(&str, &str)] = &[
     ("error", "the one error type"),
-    ("write_whole", "the function of lib.rs that writes a file whole or not at all"),
+    ("files", "reading and writing files"),
     ("words", "the words of a text"),
     ("tsv", "rows of a data file"),
     ("source", "data: the sources by key, and what rests on them"),

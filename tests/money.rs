@@ -194,6 +194,23 @@ fn a_lots_cost_by_hand() {
     assert!((value(&cost, "cost") - expected).abs() < 1e-9);
     assert!((value(&cost, "card.person_hours") - 1.5 * hours).abs() < 1e-12);
     assert!((value(&cost, "person_hours") - 1.5 * hours).abs() < 1e-12);
+    // Stages that nobody priced are named, at the total too; with every stage priced there are none.
+    let text = cost.report().text();
+    let total = text.lines().find(|line| line.trim_start().starts_with("the lot")).unwrap();
+    assert!(total.contains("as far as priced"), "{text}");
+    let named = "Not priced: sort, scour, dust, oil, tease, mule, twister, hank-scour, reel, cone, loom, finish.";
+    assert!(text.split_whitespace().collect::<Vec<_>>().join(" ").contains(named), "{text}");
+    let stages =
+        ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour", "reel"];
+    let rows: Vec<[(&str, &str); 2]> = stages
+        .into_iter()
+        .chain(["cone", "loom", "finish"])
+        .map(|name| [("name", name), ("fixed_cost", "1")])
+        .collect();
+    let rows: Vec<&[(&str, &str)]> = rows.iter().map(|row| &row[..]).collect();
+    let all = result.cost(&rates(&[("price_per_mass", "0 /kg")], &rows)).unwrap();
+    assert!(!all.report().text().contains("priced"), "{}", all.report().text());
+    assert!((value(&all, "cost") - 13.0).abs() < 1e-9);
     // A fleece of one's own costs nothing, and neither does the lot then.
     let free = result.cost(&rates(&[("price_per_mass", "0 /kg")], &[])).unwrap();
     assert!(value(&free, "cost").abs() < 1e-12);

@@ -286,6 +286,23 @@ fn counts_of_a_lot_file() {
     assert_eq!(base(&own), base(&plain));
     let result = own.run(&Run::planned()).unwrap();
     assert!(result.report(Extent::All).text().contains(" ten-hank"));
+    // They are of that file alone.
+    assert!(unit("ten-hank", None).is_err());
+    let other = lot.replace(count, "count = \"16.5 ten-hank\"");
+    let other = format!("{other}\n[counts.ten-hank]\nlength = \"200 m\"\nmass = \"1 kg\"\n");
+    let other = Plan::parse(&other, "other.toml").unwrap();
+    assert_eq!(base(&other), base(&plain));
+    assert!(result.report(Extent::All).text().contains(" ten-hank"));
+    // A refused file leaves nothing behind, and what everybody knows yields to the file's own.
+    let refused =
+        format!("{lot}\n[counts.left-hank]\nlength = \"1 m\"\nmass = \"1 g\"\n[nonsense]\n");
+    assert!(Plan::parse(&refused, "refused.toml").is_err());
+    assert!(unit("left-hank", None).is_err());
+    let everybody = define(&definition("known-hank", "1 m", "1 kg")).unwrap();
+    let own = lot.replace(count, "count = \"33 known-hank\"");
+    let own = format!("{own}\n[counts.known-hank]\nlength = \"100 m\"\nmass = \"1 kg\"\n");
+    assert_eq!(base(&Plan::parse(&own, "own.toml").unwrap()), base(&plain));
+    assert_eq!(unit("known-hank", None).unwrap(), &everybody.unit);
     let bad = format!("{lot}\n[counts.worsted]\nlength = \"3 yd\"\nmass = \"1 lb\"\n");
     let message = Plan::parse(&bad, "bad.toml").unwrap_err().to_string();
     let line = bad.lines().position(|l| l == "[counts.worsted]").unwrap() + 1;

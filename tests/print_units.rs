@@ -50,6 +50,9 @@ fn what_programs_read_does_not_change() {
     let (mut plain, mut pounds) = (run("").to_json(), run("[print]\nmass = \"lb\"\n").to_json());
     for json in [&mut plain, &mut pounds] {
         json["sha256"] = serde_json::Value::Null;
+        // A sentence for people: its mass is in the unit that the screen has.
+        assert!(json["advice"].as_str().unwrap().contains("take in"));
+        json["advice"] = serde_json::Value::Null;
     }
     assert_eq!(plain, pounds);
 }

@@ -111,27 +111,121 @@ fn every_kilogram_is_accounted_for() {
     assert!(near(sums.iter().sum(), greasy), "{} of {greasy}", sums.iter().sum::<f64>());
 }
 
-/// What is written about the shortfall can be followed: either remedy makes the promise good.
-#[test]
-fn the_shortfall_says_where_and_what_to_write() {
-    let text = std::fs::read_to_string("examples/short-lot.toml").unwrap();
-    let plan = Plan::parse(&text, "short.toml").unwrap();
-    let result = plan.run(&Run::planned()).unwrap();
-    let [message] = &result.shortfalls[..] else { panic!("{:?}", result.shortfalls) };
-    let (place, rest) = message.split_once(": goods.hank.promised: ").unwrap();
-    let line: usize = place.strip_prefix("short.toml:").unwrap().parse().unwrap();
-    assert!(text.lines().nth(line - 1).unwrap().starts_with("promised = 125"), "{message}");
+/// The text with what the advice says to promise, or to take in.
+fn obeyed(text: &str, advice: &str, greasy: &str, goods: &[(&str, u32)]) -> [String; 2] {
+    let (promise, rest) =
+        advice.strip_prefix("Promise ").unwrap().split_once(", or take in ").unwrap();
+    let mut fewer = text.to_owned();
+    for (name, promised) in goods {
+        let word = promise.replace(" and ", ", ");
+        let word = word.split(", ").find(|part| part.contains(name));
+        let n: u32 = word.map_or(0, |part| part.split(' ').next().unwrap().parse().unwrap());
+        fewer = fewer.replace(&format!("promised = {promised}\n"), &format!("promised = {n}\n"));
+    }
+    let mass = rest.split(',').next().unwrap();
+    [fewer, text.replace(&format!("greasy = \"{greasy}\""), &format!("greasy = \"{mass}\""))]
+}
 
-    let fewer = rest.split("write ").nth(1).unwrap().split(',').next().unwrap();
-    let greasy = rest.split("take in ").nth(1).unwrap().split(" of").next().unwrap();
-    let remedies = [
-        text.replace("promised = 125", &format!("promised = {fewer}")),
-        text.replace("greasy = \"36.5 kg\"", &format!("greasy = \"{greasy}\"")),
+/// What the advice says, obeyed, makes the promise safe: 19 lots of 20 keep it.
+#[test]
+fn the_advice_obeyed_makes_the_promise_safe() {
+    let first = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    let short = std::fs::read_to_string("examples/short-lot.toml").unwrap();
+    let lots = 20_000;
+    // By the root of the number of lots, once for the lots that chose and once for those that judge.
+    let resolved = 4.0 * (2.0 * 0.95 * 0.05 / f64::from(lots)).sqrt();
+    let cases = [
+        (&first, "80.00 kg", [("throw", 12), ("hank", 240)]),
+        (&short, "36.5 kg", [("blanket", 5), ("hank", 125)]),
     ];
-    for remedy in remedies {
+    for (text, greasy, goods) in cases {
+        let of = |text: &str, seed| {
+            let run = Run { lots: lots as usize, seed, threads: 2 };
+            Plan::parse(text, "lot.toml").unwrap().run(&run).unwrap()
+        };
+        let advice = of(text, 1).advice.unwrap();
+        assert!(advice.ends_with(", to be 95 % sure."), "{advice}");
+        for remedy in obeyed(text, &advice, greasy, &goods) {
+            assert_ne!(&remedy, text, "{advice}");
+            let (same, other) = (of(&remedy, 1), of(&remedy, 77));
+            assert!(same.spare.chance.unwrap() >= 0.95 && same.advice.is_none(), "{advice}");
+            let chance = other.spare.chance.unwrap();
+            assert!(chance >= 0.95 - resolved, "{advice}: {chance}");
+        }
+    }
+}
+
+/// Without simulated lots the advice is for the planned values, and they keep it.
+#[test]
+fn the_advice_for_the_planned_values_makes_them_enough() {
+    let text = std::fs::read_to_string("examples/short-lot.toml").unwrap();
+    let planned = |text: &str| Plan::parse(text, "s.toml").unwrap().run(&Run::planned()).unwrap();
+    let result = planned(&text);
+    let [message] = &result.shortfalls[..] else { panic!("{:?}", result.shortfalls) };
+    let (place, _) = message.split_once(": goods.hank.promised: planned ").unwrap();
+    let line: usize = place.strip_prefix("s.toml:").unwrap().parse().unwrap();
+    assert!(text.lines().nth(line - 1).unwrap().starts_with("promised = 125"), "{message}");
+    let advice = result.advice.unwrap();
+    for remedy in obeyed(&text, &advice, "36.5 kg", &[("blanket", 5), ("hank", 125)]) {
         assert_ne!(remedy, text);
-        let result = Plan::parse(&remedy, "mended.toml").unwrap();
-        let result = result.run(&Run::planned()).unwrap();
-        assert!(result.planned_enough() && result.shortfalls.is_empty(), "{message}");
+        let result = planned(&remedy);
+        assert!(result.planned_enough() && result.advice.is_none(), "{advice}");
+        assert!(result.shortfalls.is_empty());
+    }
+}
+
+/// A shortfall names every good that falls short, with its own number.
+#[test]
+fn a_shortfall_names_every_good() {
+    let text = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    let text = text.replace("80.00 kg", "20.00 kg");
+    let result = Plan::parse(&text, "lot.toml").unwrap().run(&Run::planned()).unwrap();
+    let [throw, hank] = &result.goods[..] else { panic!("{:?}", result.goods) };
+    assert!(throw.planned > 0.0 && throw.planned < 12.0 && hank.planned == 0.0);
+    let short = format!("{} throws and all 240 hanks short.", 12.0 - throw.planned);
+    assert!(result.answer().join(" ").contains(&short), "{:?}", result.answer());
+    assert_eq!(result.shortfalls.len(), 2);
+}
+
+/// Whether it can be made is said at the top, whatever the promise; each thing against it is named.
+#[test]
+fn obstacles_are_counted_at_the_top() {
+    let first = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    let run = |text: &str| Plan::parse(text, "lot.toml").unwrap().run(&Run::planned()).unwrap();
+    let result = run(&first);
+    assert!(result.obstacles.is_empty(), "{:?}", result.obstacles);
+    let screen = result.report(Extent::First).text();
+    assert!(screen.lines().take(5).any(|line| line.contains("Can it be made: yes")), "{screen}");
+    // Fibres in the section go with the single's count: at 1,000 m/100 g there are far fewer than 100.
+    let fine = first.replace("330 m/100g", "1000 m/100g");
+    let fibres = |text: &str| run(text).working("mule.fibres").unwrap().value();
+    assert!(fibres(&fine) < 100.0 && fibres(&first) > 100.0);
+    let small = first.replace("80.00 kg", "2.5 kg");
+    let wheels = first.replace("twist_wheels = [60, 64, 68]", "twist_wheels = [28]");
+    for (text, name) in
+        [(&fine, "mule.fibres"), (&small, "card.held_up"), (&wheels, "mule.twist_wheel")]
+    {
+        let result = run(text);
+        assert!(result.obstacles.iter().any(|o| o.starts_with(name)), "{:?}", result.obstacles);
+        let screen = result.report(Extent::First).text();
+        let top: String = screen.lines().take(5).collect::<Vec<_>>().join(" ");
+        let n = result.obstacles.len();
+        assert!(top.contains(&format!("Can it be made: {n} obstacle")), "{screen}");
+        assert!(screen.contains(&format!("{name}: ")), "{screen}");
+    }
+    assert!(run(&small).obstacles[0].contains("keeps"), "{:?}", run(&small).obstacles);
+}
+
+/// The note on the folding twist is of the yarn's own number of ends.
+#[test]
+fn the_twist_ratio_is_judged_by_its_own_number_of_ends() {
+    let first = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    for (ends, note) in [(2, "two-fold"), (3, "three-fold"), (4, "judge")] {
+        let text = first
+            .replace("\nends = 2 ", &format!("\nends = {ends} "))
+            .replace("\nends = 2\n", &format!("\nends = {ends}\n"));
+        let result = Plan::parse(&text, "lot.toml").unwrap().run(&Run::planned()).unwrap();
+        let ratio = result.settings.iter().find(|s| s.key == "twister.twist_ratio").unwrap();
+        assert!(ratio.note.starts_with(note), "{ends}: {}", ratio.note);
     }
 }

@@ -280,7 +280,7 @@ fn what_is_refused_says_what_to_type() {
         ("2/2 twill 3/1", "two formulas"),
         ("5/2/1 twill", "ups and downs in turn"),
         ("2/0 twill", "0 has no place"),
-        ("10\n12", "'2' is no mark"),
+        ("10\n12", "'2' is not a mark"),
         ("101 10", "pick 2 has 2 ends and pick 1 has 3"),
         ("20-02 2-01-01", "two digits"),
         ("20-02 02-01", "four"),

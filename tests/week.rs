@@ -221,7 +221,7 @@ fn what_does_not_fit_is_told_by_name_and_by_how_much() {
         .results()
         .iter()
         .filter(|r| r.name.starts_with("lot") && r.name.ends_with(".beyond") && r.value > 0.0)
-        .map(|r| (r.name.as_str(), r.value))
+        .map(|r| (&*r.name, r.value))
         .collect();
     assert_eq!(late, [("lot 1.machine 0.beyond", 4.0)]);
     let text = week.report().text();

@@ -372,7 +372,7 @@ fn every_machine_tells_its_cautions_and_warns_of_the_unusual() {
         assert_eq!(result.warnings(), [""; 0], "{machine:?}");
         let text = result.report().text();
         for found in result.results() {
-            assert!(text.contains(&found.name), "{}: {text}", found.name);
+            assert!(text.contains(&*found.name), "{}: {text}", found.name);
             assert!(!result.working(&found.name).unwrap().text().is_empty());
         }
     }

@@ -1,4 +1,4 @@
-//! What stands in the attributes of inputs: `#[q(…)]`, `#[group(…)]`.
+//! What is in the attributes of inputs: `#[q(…)]`, `#[group(…)]`.
 
 use proc_macro2::{Ident, TokenStream as Tokens};
 use quote::quote;
@@ -8,7 +8,7 @@ use syn::{Attribute, Error, Expr, LitStr, RangeLimits, Token, parenthesized};
 
 use crate::words::{attribute, custom, home, memory};
 
-/// What stands in `#[q("T", 10.0..=2000.0, …)]`.
+/// What is in `#[q("T", 10.0..=2000.0, …)]`.
 pub(crate) struct Card {
     symbol: Expr,
     low: Tokens,

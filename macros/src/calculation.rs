@@ -8,7 +8,7 @@ use syn::{Error, Expr, FnArg, Ident, ItemFn, LitStr, Path, ReturnType, Token, Ty
 
 use crate::words::{LISTS, bare, documentation, home, number};
 
-/// What stands in the brackets of `#[calculation(…)]`.
+/// What is in the brackets of `#[calculation(…)]`.
 pub(crate) struct Card {
     title: Expr,
     example: Expr,

@@ -9,7 +9,7 @@ use syn::{Error, Expr, FnArg, ItemFn, Lit, Pat, ReturnType, Token, Type};
 use crate::inverse::Relation;
 use crate::words::{LISTS, attribute, custom, documentation, memory};
 
-/// What stands in the brackets of `#[formula(…)]`.
+/// What is in the brackets of `#[formula(…)]`.
 pub(crate) struct Card {
     pub(crate) result: Expr,
     /// Sources, limits, slips and cautions.

@@ -41,7 +41,7 @@ fn asks(ask: &str, needed: bool) -> Ident {
     word(&if needed { format!("needed_{ask}") } else { ask.to_owned() })
 }
 
-/// The map of what stands in an option, where it does.
+/// The map of what is in an option, where there is something.
 fn within(optional: bool, map: Tokens) -> Tokens {
     if optional { quote!(it.as_ref().map(|it| #map)) } else { map }
 }
@@ -318,7 +318,7 @@ fn of_choice(input: &ItemEnum) -> syn::Result<Tokens> {
         let as_name = Ident::new(&snake(ident), ident.span());
         let Part { item, take, map } = part(&variant.attrs, &as_name, ty)?;
         items.push(item);
-        // The last stands for what is not among them: `way` gives no other.
+        // The last is taken for what is not among them: `way` gives no other.
         let pattern = if place + 1 == input.variants.len() { quote!(_) } else { quote!(#place) };
         takes.push(quote!(#pattern => #name::#ident(#take)));
         maps.push(quote!(#name::#ident(it) => #name::#ident(#map)));

@@ -13,7 +13,7 @@ use syn::{Type, parse_quote};
 use crate::formula::{Card, Input, expand, inputs};
 use crate::words::LISTS;
 
-/// What stands in the brackets of `#[inverse(…)]`.
+/// What is in the brackets of `#[inverse(…)]`.
 struct Inverse {
     summary: LitStr,
     name: Ident,

@@ -53,7 +53,7 @@ pub(crate) fn inside<'a>(ty: &'a Type, of: &str) -> Option<&'a Type> {
     }
 }
 
-/// A type, and whether it stands in `Option<…>`.
+/// A type, and whether it is in `Option<…>`.
 pub(crate) fn opened(ty: &Type) -> (&Type, bool) {
     inside(ty, "Option").map_or((ty, false), |held| (held, true))
 }

@@ -15,6 +15,7 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 <BLANKLINE>
 """
 
+from hankwise import _stop as _stop
 from hankwise import plan
 from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (
@@ -131,3 +132,7 @@ else:
             value = globals()[name] = getattr(import_module(f"hankwise._{name}"), name)
             return value
         raise AttributeError(f"module 'hankwise' has no attribute '{name}'")
+
+    def __dir__() -> list[str]:
+        """List what there is, with what is made when it is first asked for."""
+        return sorted({*globals(), *__all__})

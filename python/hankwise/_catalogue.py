@@ -19,7 +19,7 @@ class _Shown:
     _kind: _Kind
 
     def __repr__(self) -> str:
-        """Show what there is as a table."""
+        """Show everything as a table."""
         return repr(find(kind=self._kind))
 
     def _repr_html_(self) -> str:

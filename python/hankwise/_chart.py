@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from hankwise._plot import blank, write
+from hankwise._plot import blank, literal, write
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -30,7 +30,7 @@ def chart_figure(chart: Chart) -> Any:
     axes.set_ylabel(f"{name}, {chart.unit}" if chart.unit else name)
     axes.set_xlabel("subgroup" if chart.subgroup > 1 else "reading")
     axes.xaxis.set_major_locator(MaxNLocator(integer=True))
-    axes.set_title(chart.title, fontweight="bold", loc="left", fontsize=11)
+    axes.set_title(literal(chart.title), fontweight="bold", loc="left", fontsize=11)
     axes.spines[["top", "right"]].set_visible(False)
     axes.margins(x=0.02, y=0.14)
     handles, labels = axes.get_legend_handles_labels()
@@ -98,6 +98,6 @@ def _marks(axes: Any, chart: Chart, places: list[int]) -> None:
         )
 
 
-def save(chart: Chart, path: Path) -> None:
+def save(chart: Chart, path: Path, force: bool) -> None:
     """Draw a chart into a file, whole or not at all; the ending says which kind."""
-    write(lambda: chart_figure(chart), path)
+    write(lambda: chart_figure(chart), path, force)

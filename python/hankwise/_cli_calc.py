@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import json
+import math
 import sys
 import warnings
 from typing import TYPE_CHECKING, Any
 
 import hankwise as hw
 from hankwise._hankwise import _calc
+from hankwise._json import dumps
 
 if TYPE_CHECKING:
     import argparse
@@ -31,11 +33,11 @@ _FORMULA = (
 _CALCULATION = ("name", "room", "summary", "details", "inputs", "results", "cautions")
 
 
-def add(commands: Any, own: argparse.ArgumentParser) -> None:
+def add(commands: Any, own: argparse.ArgumentParser, written: argparse.ArgumentParser) -> None:
     """Add the command."""
     calc = commands.add_parser(
         "calc",
-        parents=[own],
+        parents=[own, written],
         help="run a formula or a calculation; without values, describe it",
     )
     calc.add_argument("name", help="the formula or calculation; hankwise find WORDS looks for one")
@@ -68,7 +70,7 @@ def as_json(working: hw.Working, **about: object) -> str:
         "lines": working.lines,
         "sensitivities": working.sensitivities,
     }
-    return json.dumps(parts, ensure_ascii=False, indent=1)
+    return dumps(parts)
 
 
 def run(args: argparse.Namespace) -> None:
@@ -101,7 +103,7 @@ def _describe(
     if args.json:
         keys = _FORMULA if isinstance(what, hw.Formula) else _CALCULATION
         parts = {key: getattr(what, key) for key in keys}
-        print(json.dumps({"hankwise": hw.__version__, **parts}, ensure_ascii=False, indent=1))
+        print(dumps({"hankwise": hw.__version__, **parts}))
         return
     print(f"{what.name} ({what.room})\n{str(what).rstrip()}\n")
     print(f"To run it: hankwise calc {what.name} {' '.join(f'{name}=…' for name in names)}")
@@ -122,6 +124,13 @@ def _given(of: str, inputs: Sequence[dict[str, Any]], texts: Sequence[str]) -> d
         if name in given:
             raise hw.NotationError(f"{of}: '{name}' was given twice; write it once")
         given[name] = _value(by_name.get(name, {}), value)
+    for name, asked in by_name.items():
+        if "rows" in asked and asked["needed"] and name not in given:
+            row = "NAME" if asked["label"] else "1"
+            first = next(one["name"] for one in asked["rows"] if one["name"] != asked["label"])
+            raise hw.NotationError(
+                f"{of}: {name} ({asked['meaning']}) is missing; write {name}.{row}.{first}=…"
+            )
     return {name: _listed(by_name.get(name, {}), value) for name, value in given.items()}
 
 
@@ -129,14 +138,13 @@ def _row(of: str, asked: dict[str, Any], rows: dict[str, Any], rest: str, value:
     """Put a value in its row: `stages.card.loss=8 %`, or `washes.1.bath=200 L`."""
     row, dot, name = rest.rpartition(".")
     if not dot:
+        # The value of a row may stand alone: `out.top=673 g`.
         row, name = rest, ""
-    fields = rows.setdefault(row, {})
-    if not name:
-        raise hw.NotationError(
-            f"{of}: write {asked['name']}.{row}.{asked['rows'][0]['name']}=…, a value for each name"
-        )
-    if name in fields:
-        raise hw.NotationError(f"{of}: '{asked['name']}.{row}.{name}' was given twice")
+    fields = rows.setdefault(row, {} if name else value)
+    if not name and fields is value:
+        return
+    if not name or not isinstance(fields, dict) or name in fields:
+        raise hw.NotationError(f"{of}: '{asked['name']}.{rest}' was given twice")
     of_row = {one["name"]: one for one in asked["rows"]}
     fields[name] = _value(of_row.get(name, {}), value)
 
@@ -169,7 +177,7 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
         warnings.simplefilter("ignore", hw.RangeWarning)
         also = {unit: run(**inputs).to(unit) for unit in args.units}
     if args.workbook is not None:
-        working.to_workbook(args.workbook)
+        working.to_workbook(args.workbook, force=args.force)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.json:
         numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}
@@ -181,6 +189,8 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
         print(" = ".join([formula.name, working.answer, *map(str, also.values())]) + "\n")
         print(working, end="")
         for line in working.sensitivities:
+            if not math.isfinite(line["elasticity"]):
+                continue  # an answer of 0 has no percent of itself
             unit = f" {line['unit']}" if line["unit"] else ""
             print(
                 f"    1 % more of {line['input']} ({line['value']:g}{unit}): "
@@ -201,7 +211,7 @@ def _calculation(
         )
     found = calculation(**inputs)
     if args.workbook is not None:
-        found.to_workbook(args.workbook)
+        found.to_workbook(args.workbook, force=args.force)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.working is not None:
         working = found.working(args.working)
@@ -211,7 +221,7 @@ def _calculation(
             print(working.latex() if args.latex else working, end="")
     elif args.json:
         parts = {"hankwise": hw.__version__, **json.loads(found.to_json())}
-        print(json.dumps(parts, ensure_ascii=False, indent=1))
+        print(dumps(parts))
     else:
         print(found)
         print(

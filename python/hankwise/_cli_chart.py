@@ -5,13 +5,14 @@ from __future__ import annotations
 import argparse
 import csv
 import io
-import json
 import math
 import sys
 from pathlib import Path
 from typing import Any
 
 import hankwise as hw
+from hankwise._hankwise import _read_text
+from hankwise._json import dumps
 
 
 def _from_one(text: str) -> int:
@@ -23,10 +24,12 @@ def _from_one(text: str) -> int:
     return int(text)
 
 
-def add(commands: Any) -> None:
+def add(commands: Any, written: argparse.ArgumentParser) -> None:
     """Add the command to the parser."""
     chart = commands.add_parser(
-        "chart", help="a control chart of readings in a CSV file, in the order of its rows"
+        "chart",
+        parents=[written],
+        help="a control chart of readings in a CSV file, in the order of its rows",
     )
     chart.add_argument("file", metavar="FILE.csv", help="CSV file with a header row")
     chart.add_argument("--column", metavar="NAME", help="the column, where there are several")
@@ -86,12 +89,7 @@ def _column(path: Path, name: str | None) -> list[float]:
 
 def _rows(path: Path) -> list[tuple[int, list[str]]]:
     """Give the lines that are not empty, each with its number, parted as the first one is."""
-    try:
-        text = path.read_text(encoding="utf-8-sig")
-    except UnicodeDecodeError:
-        raise hw.NotationError(f"{path} is not text in UTF-8; save it as CSV UTF-8") from None
-    except OSError as error:
-        raise hw.NotationError(f"{path} cannot be read: {error.strerror}") from None
+    text = _read_text(path).removeprefix("\ufeff")
     head = next((line for line in text.splitlines() if line.strip()), "")
     parts = next((mark for mark in ";\t" if mark in head and "," not in head), ",")
     reader = csv.reader(io.StringIO(text, newline=""), delimiter=parts)
@@ -102,7 +100,7 @@ def _rows(path: Path) -> list[tuple[int, list[str]]]:
 
 
 def _figure(cell: str, place: str) -> float:
-    """Read a number; says what to write where there is none."""
+    """Read a number; without one say what to write."""
     try:
         value = float(cell)
     except ValueError:
@@ -129,7 +127,7 @@ def run(args: argparse.Namespace) -> None:
     readings = values if args.unit is None else hw.q(values, args.unit)
     chart = hw.quality.chart(readings, args.subgroup, args.kind, baseline=args.baseline)
     if args.picture is not None:
-        chart.save(args.picture)
+        chart.save(args.picture, force=args.force)
         print(f"picture: {args.picture}", file=sys.stderr)
     if not args.json:
         print(chart)
@@ -146,4 +144,4 @@ def run(args: argparse.Namespace) -> None:
         "findings": chart.findings,
         "points_to_false_alarm": chart.points_to_false_alarm,
     }
-    print(json.dumps(parts, ensure_ascii=False, indent=1))
+    print(dumps(parts))

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import json
 from typing import TYPE_CHECKING, Any
 
 import hankwise as hw
 from hankwise._hankwise import _kinds
+from hankwise._json import dumps
 
 if TYPE_CHECKING:
     import argparse
@@ -44,7 +44,7 @@ def run(args: argparse.Namespace) -> None:
             for row in found.records()
         ]
         parts = {"hankwise": hw.__version__, "words": words, "kinds": found.kinds, "hits": hits}
-        print(json.dumps(parts, ensure_ascii=False, indent=1))
+        print(dumps(parts))
     nothing = found._nothing()
     if nothing is not None:
         raise Nothing(nothing)
@@ -63,7 +63,7 @@ def _table(name: str, words: str, args: argparse.Namespace) -> None:
             "about": table.about,
             "rows": rows.records(),
         }
-        print(json.dumps(parts, ensure_ascii=False, indent=1))
+        print(dumps(parts))
     if not len(rows):
         raise Nothing(
             f"nothing in '{name}' matches '{words}'; run hankwise find {name} for all rows"

@@ -14,7 +14,7 @@ if TYPE_CHECKING:
 
 
 class Counts(_Shown, Mapping[str, "dict[str, Any]"]):
-    """The count systems by name, those of one's own last; shows itself as a table.
+    """The count systems by name, your own last; shows itself as a table.
 
     >>> import hankwise as hw
     >>> hw.counts["gala"]["definition"]

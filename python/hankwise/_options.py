@@ -63,9 +63,13 @@ def _parser() -> argparse.ArgumentParser:
         default=[],
         help="a file with your own count systems",
     )
+    written = _Parser(add_help=False)
+    written.add_argument(
+        "--force", action="store_true", help="replace files of another kind than is written"
+    )
 
     plan = commands.add_parser(
-        "plan", parents=[own], help="what a lot makes, what to set, how sure it is"
+        "plan", parents=[own, written], help="what a lot makes, what to set, how sure it is"
     )
     plan.add_argument("lot", metavar="LOT.toml", help="the lot file")
     plan.add_argument(
@@ -150,7 +154,7 @@ def _parser() -> argparse.ArgumentParser:
     yarn.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     setts = commands.add_parser(
-        "setts", parents=[own], help="maximum sett of a weave, by each published theory"
+        "setts", parents=[own, written], help="maximum sett of a weave, by each published theory"
     )
     setts.add_argument("words", nargs="+", metavar="WEAVE", help="the weave, such as: 2/2 twill")
     setts.add_argument("--warp-count", required=True, metavar="COUNT", help="count of the warp")
@@ -182,7 +186,7 @@ def _parser() -> argparse.ArgumentParser:
     )
 
     weave = commands.add_parser(
-        "weave", help="analyse a weave: floats, firmness, threading; draw it"
+        "weave", parents=[written], help="analyse a weave: floats, firmness, threading; draw it"
     )
     weave.add_argument(
         "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
@@ -204,9 +208,9 @@ def _parser() -> argparse.ArgumentParser:
     weave.add_argument("--weft", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
     weave.add_argument("--json", action="store_true", help="print JSON for other programs")
 
-    _cli_chart.add(commands)
+    _cli_chart.add(commands, written)
 
-    _cli_calc.add(commands, own)
+    _cli_calc.add(commands, own, written)
     _cli_find.add(commands, own)
     return parser
 

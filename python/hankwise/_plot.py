@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
-from pathlib import Path
+import unicodedata
 from typing import TYPE_CHECKING, Any
 
-from hankwise._hankwise import HankwiseError, NotationError
+from hankwise._hankwise import (
+    HankwiseError,
+    NotationError,
+    _check_output,
+    _write_picture,
+)
 
 if TYPE_CHECKING:
     from collections.abc import Callable
+    from pathlib import Path
 
     from hankwise._hankwise import PlanResult, Results
 
@@ -35,24 +41,36 @@ def blank(width: float, height: float) -> Any:
     return Picture(figsize=(width, height), layout="constrained")
 
 
-def write(draw: Callable[[], Any], path: Path) -> None:
+def write(draw: Callable[[], Any], path: Path, force: bool) -> None:
     """Draw into a file, whole or not at all; the ending says which kind."""
-    if path.suffix.lower() not in {".svg", ".png", ".pdf"}:
-        raise NotationError(f"{path}: the name of a picture must end in .svg, .png or .pdf")
+    _check_output(path, None, force)
     figure = draw()
+    import io
+
     import matplotlib
 
+    kind = path.suffix.lower().removeprefix(".")
     # The same bytes from the same values: no date, fixed names inside the SVG; text stays text.
+    date = {"svg": "Date", "pdf": "CreationDate"}.get(kind)
+    drawn = io.BytesIO()
     with matplotlib.rc_context({"svg.hashsalt": "hankwise", "svg.fonttype": "none"}):
-        part = path.with_name(f".{path.stem}.part{path.suffix}")
-        try:
-            metadata = {"Date": None} if path.suffix.lower() == ".svg" else None
-            figure.savefig(part, dpi=160, metadata=metadata)
-            part.replace(path)
-        except OSError as error:
-            raise HankwiseError(f"{path} cannot be written: {error.strerror}") from error
-        finally:
-            part.unlink(missing_ok=True)
+        figure.savefig(drawn, format=kind, dpi=160, metadata=date and {date: None})
+    _write_picture(path, drawn.getvalue(), force)
+
+
+# Signs that turn the order of others round.
+_TURNING = {*range(0x202A, 0x202F), *range(0x2066, 0x206A)}
+
+
+def literal(text: str) -> str:
+    """Give a name as a picture shows it: `$` is not mathematics, control characters are escapes."""
+    shown = (
+        ascii(sign)[1:-1]
+        if unicodedata.category(sign) in ("Cc", "Cs", "Zl", "Zp") or ord(sign) in _TURNING
+        else sign
+        for sign in text
+    )
+    return "".join(shown).replace("$", r"\$")
 
 
 def results_figure(name: str, results: Results[str, Any]) -> Any:
@@ -70,7 +88,7 @@ def plan_figure(result: PlanResult) -> Any:
     left, right = figure.subplots(1, 2, width_ratios=(3, 2))
     _stages(left, result)
     _promise(right, result)
-    figure.suptitle(f"{result.name}\n{result.answer}", fontweight="bold")
+    figure.suptitle(f"{literal(result.name)}\n{literal(result.answer)}", fontweight="bold")
     return figure
 
 
@@ -185,10 +203,10 @@ def _promise(axes: Any, result: PlanResult) -> None:
             va="top",
             ha="right",
         )
-    axes.set_xlabel(result._spare_label)
+    axes.set_xlabel(literal(result._spare_label))
     axes.set_title("Simulated lots against the promise" if spare.size else "Planned", fontsize=10)
 
 
-def save(result: PlanResult, path: Path) -> None:
+def save(result: PlanResult, path: Path, force: bool) -> None:
     """Draw a result into a file, whole or not at all; the ending says which kind."""
-    write(lambda: plan_figure(result), path)
+    write(lambda: plan_figure(result), path, force)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from hankwise._plot import blank
+from hankwise._plot import blank, literal
 
 if TYPE_CHECKING:
     from hankwise._hankwise import Results
@@ -43,7 +43,7 @@ def week_figure(week: Results[str, Any]) -> Any:
         axes.text(
             start + long / 2,
             place,
-            lot,
+            literal(lot),
             ha="center",
             va="center",
             fontsize=8,
@@ -54,14 +54,14 @@ def week_figure(week: Results[str, Any]) -> Any:
         axes.plot(
             [open_times[machine]] * 2, [place - 0.46, place + 0.46], color="black", linewidth=2.4
         )
-    axes.set_yticks(range(len(machines)), machines)
+    axes.set_yticks(range(len(machines)), [literal(name) for name in machines])
     axes.invert_yaxis()
     axes.set_xlim(0, 1.02 * max(week["finish"].number("h"), *open_times.values()))
     axes.set_xlabel(
         "hours from the start; hatched: cleaning; thick line: end of the machine's week"
     )
     axes.spines[["top", "right"]].set_visible(False)
-    fits = f"beyond the week: {'; '.join(beyond)}" if beyond else "all lots fit"
+    fits = f"beyond the week: {literal('; '.join(beyond))}" if beyond else "all lots fit"
     order = week.given.get("order", "light to dark")
     axes.set_title(f"A week of lots, {order}: {fits}", fontsize=10)
     return figure

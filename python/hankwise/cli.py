@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import json
-import math
 import os
 import re
 import sys
@@ -15,9 +13,11 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import hankwise as hw
-from hankwise import _cli_calc, _cli_chart, _cli_find
+from hankwise import _cli_calc, _cli_chart, _cli_files, _cli_find, _cli_output
 from hankwise._cli_calc import as_json
+from hankwise._json import dumps
 from hankwise._options import read
+from hankwise._stop import say_stopped
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
@@ -80,13 +80,13 @@ def _plan(args: argparse.Namespace) -> None:
     for path in args.picture:
         from hankwise._plot import save
 
-        save(result, Path(path))
+        save(result, Path(path), args.force)
         print(f"picture: {path}", file=sys.stderr)
     if args.workbook is not None:
-        result.to_workbook(args.workbook)
+        result.to_workbook(args.workbook, force=args.force)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.lot_sheet is not None:
-        result.to_lot_sheet(args.lot_sheet)
+        result.to_lot_sheet(args.lot_sheet, force=args.force)
         print(f"lot sheet: {args.lot_sheet}", file=sys.stderr)
     if args.working is not None:
         working = result.working(args.working)
@@ -106,11 +106,9 @@ def _convert(args: argparse.Namespace) -> None:
     value, unit, given = _split(args.words)
     result = value.to(unit)
     number = float(result.number(unit))
-    if not math.isfinite(number):
-        raise hw.RangeError(f"{value} has no finite value in {unit}")
     if args.json:
         print(
-            json.dumps(
+            dumps(
                 {
                     "hankwise": hw.__version__,
                     "given": given,
@@ -129,7 +127,7 @@ def _yarn(args: argparse.Namespace) -> None:
     if args.working:
         print(yarn.working(args.working))
     elif args.json:
-        print(json.dumps({"hankwise": hw.__version__, **_described(yarn)}, ensure_ascii=False))
+        print(dumps({"hankwise": hw.__version__, **_described(yarn)}))
     else:
         print(yarn.report().rstrip())
 
@@ -158,7 +156,7 @@ def _setts(args: argparse.Namespace) -> None:
     given = {name: getattr(args, name) for name in names}
     found = hw.cloth.setts(weave=" ".join(args.words), warp_count=args.warp_count, **given)
     if args.workbook is not None:
-        found.to_workbook(args.workbook)
+        found.to_workbook(args.workbook, force=args.force)
         print(f"workbook: {args.workbook}", file=sys.stderr)
     if args.working:
         print(found.working(args.working))
@@ -183,7 +181,7 @@ def _weave(args: argparse.Namespace) -> None:
         kind: Literal["point paper", "draft", "face"] = args.kind or (
             "face" if any(colours.values()) else "point paper"
         )
-        weave.picture(kind, **colours).save(args.picture)
+        weave.picture(kind, **colours).save(args.picture, force=args.force)
         print(f"picture: {args.picture}", file=sys.stderr)
     draft = weave.draft() if args.draft else None
     if not args.json:
@@ -215,7 +213,7 @@ def _weave(args: argparse.Namespace) -> None:
         }
         if args.ends is not None:
             parts["healds"] = draft.ends_on_shafts(args.ends)
-    print(json.dumps(parts, ensure_ascii=False, indent=1))
+    print(dumps(parts))
 
 
 def _read(text: str) -> tuple[hw.Quantity, str]:
@@ -257,6 +255,7 @@ def _split(words: Sequence[str]) -> tuple[hw.Quantity, str, str]:
 # What Python offers, and the command that does the same.
 _COMMANDS = (
     (re.compile(r"hankwise\.yarn\.parse\('(.+?)'\)"), r"hankwise yarn '\1'"),
+    (re.compile(r"write force=True"), "add --force"),
     (re.compile(r"weight_band\('(.+?)'\) gives"), r"hankwise find '\1' gives"),
 )
 
@@ -264,6 +263,9 @@ _COMMANDS = (
 def _said(error: BaseException) -> str:
     """Give a message in the words of the command line."""
     message = str(error.args[0]) if isinstance(error, KeyError) else str(error)
+    if isinstance(error, UnicodeEncodeError):
+        # Such bytes come from a command line that is not UTF-8.
+        return f"{error.object[error.start]!a} is not a character of a text; write in UTF-8"
     for python, command in _COMMANDS:
         message = python.sub(command, message)
     return message
@@ -271,14 +273,13 @@ def _said(error: BaseException) -> str:
 
 def main(argv: Sequence[str] | None = None) -> int:
     """Run a command; gives 0, or 1 where something given was wrong, or 130 where it was stopped."""
-    # The trade's signs (½, √, ×) on a terminal of any encoding.
-    for stream in (sys.stdout, sys.stderr):
-        if hasattr(stream, "reconfigure"):
-            stream.reconfigure(errors="replace")
+    _cli_output.settle()
     warnings.showwarning = lambda message, *_args, **_more: print(
         f"note: {message}", file=sys.stderr
     )
     args = read(sys.argv[1:] if argv is None else argv)
+    if getattr(args, "json", False):
+        _cli_output.settle(json=True)
     command = {
         "plan": _plan,
         "convert": _convert,
@@ -290,6 +291,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         "find": _cli_find.run,
     }
     try:
+        _cli_files.check(args)
         for path in getattr(args, "own", []):
             hw.load_counts(path)
         command[args.command](args)
@@ -298,12 +300,11 @@ def main(argv: Sequence[str] | None = None) -> int:
     except BrokenPipeError:
         # Whoever read has enough, as in `hankwise plan … | head`; nothing is left to flush.
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
-    except (hw.HankwiseError, TypeError, UnicodeError, OSError, KeyError) as error:
+    except (hw.HankwiseError, TypeError, UnicodeError, OSError, OverflowError, KeyError) as error:
         print(f"hankwise: {_said(error)}", file=sys.stderr)
         return 1
     except KeyboardInterrupt:
-        print("\nhankwise: stopped", file=sys.stderr)
-        return 130
+        return say_stopped()
     return 0
 
 

@@ -581,7 +581,7 @@ def fed_count(
     loss: _Plain,
     draft: _Plain,
 ) -> Quantity:
-    """Count to feed for a count that is wanted, through a draft.
+    """Count to feed for a wanted count, through a draft.
 
     T_i = T_o × D / (n_d × (1 − w))
 
@@ -1384,7 +1384,7 @@ def slubbing_for_single(
 def smallest_lot(held_up: _Measure, loss: _Plain, allowed_loss: _Plain) -> Quantity:
     """The smallest lot whose loss stays within what is allowed.
 
-    f = h / (w_a − w)
+    f = (h / (w_a − w) if w < w_a, else no answer)
 
     held_up: clean dry fibre that the machine keeps
     loss: share lost, however large the lot
@@ -1430,7 +1430,8 @@ def spindle_speed_from_travellers(
 ) -> Quantity:
     """Spindle speed from the speed of the traveller at two diameters of winding.
 
-    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂)
+    n_s = (((n₁ × d₁ − n₂ × d₂) / (d₁ − d₂) if n₂ < n₁, else no answer) if d₂ < d₁, else no
+    answer)
 
     speed_at_large: traveller speed at the large diameter
     large_diameter: large diameter
@@ -1663,7 +1664,8 @@ def twist_from_travellers(
 ) -> Quantity:
     """Twist of a ring yarn from the speed of the traveller at two diameters of winding.
 
-    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = n_s / v
+    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = ((n_s / v if n₂
+    < n₁, else no answer) if d₂ < d₁, else no answer)
 
     speed_at_large: traveller speed at the large diameter
     large_diameter: large diameter

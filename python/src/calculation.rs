@@ -12,7 +12,7 @@ use crate::errors::raise;
 use crate::given::{Read, read};
 use crate::results::Results;
 
-// A calculation. Its class has no doc comment, which would stand before the `__doc__` of each.
+// A calculation. Its class has no doc comment, which would come before the `__doc__` of each.
 #[pyclass(frozen, module = "hankwise", dict, weakref)]
 pub(crate) struct Calculation {
     card: &'static calculation::Calculation,

@@ -1,31 +1,36 @@
 //! Calling a formula: from arguments to figures to the answer.
 
+use std::sync::{Mutex, PoisonError};
+
 use hankwise::Error;
-use hankwise::formula::array::Column;
+use hankwise::formula::array::{Column, Unanswered};
 use numpy::{PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyTuple};
 
-use crate::columns::{in_kind, rows};
+use crate::columns::{in_kind, place, rows};
 use crate::errors::{NotationError, OrRaise, RangeWarning, raise};
 use crate::formula::Formula;
 use crate::inputs::{
-    Call, Given, base_unit, check_column, extent, labelled, locate, members, no_fold_for_a_single,
-    one, one_shape,
+    Call, Extent, Given, base_unit, check_column, extent, labelled, locate, members,
+    no_fold_for_a_single, one, one_shape,
 };
 use crate::out::in_parts;
 use crate::quantity::Quantity;
 
-/// Tells what is unusual; whoever wants it as an error turns the warning into one.
+/// The extent of no figures.
+const NONE: Extent = Extent { least: 0.0, most: 0.0, gaps: false };
+
+/// Tells what is unusual at the line that called; whoever wants it as an error turns the warning into one.
 pub(crate) fn warn(py: Python<'_>, messages: Vec<String>) -> PyResult<()> {
     for message in messages {
         let text = std::ffi::CString::new(message).unwrap_or_default();
-        PyErr::warn(py, &py.get_type::<RangeWarning>(), &text, 2)?;
+        PyErr::warn(py, &py.get_type::<RangeWarning>(), &text, 1)?;
     }
     Ok(())
 }
 
-/// The signature of what is called: names, and for each that may be omitted what then stands for it.
+/// The signature of what is called: names, and for each that may be omitted its default.
 pub(crate) fn signature<'py>(
     py: Python<'py>,
     how: &str,
@@ -139,7 +144,7 @@ impl Formula {
         place: usize,
         of: usize,
         column: &[f64],
-        (least, most): (f64, f64),
+        Extent { least, most, .. }: Extent,
     ) -> Option<String> {
         let (low, high) = self.card.input(place, of).usual;
         if least >= low && most <= high {
@@ -157,7 +162,7 @@ impl Formula {
         let columns: Vec<_> = read.iter().map(rows).collect();
         let length = columns.first().map_or(0, |c| c.len());
         let slices: Vec<&[f64]> = columns.iter().map(|c| &c[..]).collect();
-        let mut extents = vec![(0.0, 0.0); slices.len()];
+        let mut extents = vec![NONE; slices.len()];
         py.detach(|| {
             in_parts(
                 length,
@@ -165,7 +170,8 @@ impl Formula {
                 |(column, found)| *found = extent(column),
             );
         });
-        let mut many = slices.iter().zip(extents);
+        let gaps = extents.iter().any(|extent| extent.gaps);
+        let mut many = slices.iter().copied().zip(extents);
         let mut given = Vec::with_capacity(call.given.len());
         let mut unusual = Vec::new();
         let of = call.given.len();
@@ -180,8 +186,7 @@ impl Formula {
                     Column::One(amount.base())
                 }
                 Given::Many(..) => {
-                    let (column, extent): (&[f64], _) =
-                        many.next().map_or((&[], (0.0, 0.0)), |(column, extent)| (column, extent));
+                    let (column, extent): (&[f64], _) = many.next().unwrap_or((&[], NONE));
                     check_column(column, extent, input, self.card.name)?;
                     unusual.extend(self.unusual_in(place, of, column, extent));
                     Column::Each(column)
@@ -190,6 +195,8 @@ impl Formula {
         }
         self.card.check_whole_columns(&given).or_raise()?;
         let mut out = vec![0.0; length];
+        let card = self.card;
+        let refused = Mutex::new(Unanswered::default());
         py.detach(|| {
             in_parts(
                 length,
@@ -197,14 +204,31 @@ impl Formula {
                 |(start, out): (usize, &mut [f64])| {
                     let part: Vec<Column<'_>> =
                         given.iter().map(|column| column.part(start, out.len())).collect();
-                    self.card.evaluate_columns(&part, out);
+                    card.evaluate_columns(&part, out);
+                    let found = card.check_columns(&part, out, gaps);
+                    if found.count > 0 {
+                        refused.lock().unwrap_or_else(PoisonError::into_inner).add(found, start);
+                    }
                 },
             );
         });
-        warn(py, unusual)?;
         let shape: Vec<usize> = arrays.first().map(|a| a.shape().to_vec()).unwrap_or_default();
+        let like = labelled(call)?;
+        let refused = refused.into_inner().unwrap_or_else(PoisonError::into_inner);
+        if let Some(row) = refused.first {
+            let figures: Vec<f64> = given.iter().map(|column| column.at(row)).collect();
+            let why = card.answer(&figures).map_or_else(|e| e.to_string(), |_| String::new());
+            unusual.push(format!(
+                "{}: {} of {length} rows have no answer (NaN), the first in {}: {}",
+                card.name,
+                refused.count,
+                place(row, &shape, like),
+                why.strip_prefix(&format!("{}: ", card.name)).unwrap_or(&why)
+            ));
+        }
+        warn(py, unusual)?;
         let array = numpy::PyArray1::from_vec(py, out).reshape(shape)?;
-        let number = match labelled(call)? {
+        let number = match like {
             Some(like) => in_kind(array.into_any(), like)?,
             None => array.into_any(),
         };

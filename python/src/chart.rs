@@ -143,9 +143,10 @@ attributes! {
         slf.py().import("hankwise._chart")?.call_method1("chart_figure", (slf,))
     }
     /// Draws the chart into a file (.svg, .png or .pdf), whole or not at all. Needs matplotlib.
-    #[pyo3(signature = (path, /))]
-    fn save(slf: &Bound<'_, Self>, path: PathBuf) -> PyResult<()> {
-        slf.py().import("hankwise._chart")?.call_method1("save", (slf, path)).map(|_| ())
+    /// `force=True` replaces a file of another kind too.
+    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
+    fn save(slf: &Bound<'_, Self>, path: PathBuf, force: bool) -> PyResult<()> {
+        slf.py().import("hankwise._chart")?.call_method1("save", (slf, path, force)).map(|_| ())
     }
     fn __repr__(&self) -> String {
         self.report()

@@ -32,7 +32,7 @@ fn row<'py>(py: Python<'py>, system: &System) -> PyResult<Bound<'py, PyDict>> {
 /// of `length`. Its names are then known wherever a count is written, and `tpi/√name` as a twist
 /// factor where it is indirect. Gives its row in `hankwise.counts`.
 ///
-/// The same definition again is no error; another one under a name that is taken is refused.
+/// The same definition again is not an error; another one under a name that is taken is refused.
 ///
 /// >>> import hankwise as hw
 /// >>> row = hw.define_count("my-cut", length="300 yd", mass="26 oz")

@@ -14,7 +14,7 @@ use crate::inputs::{Given, base_unit, locate, one, one_figure, one_shape};
 use crate::quantity::Quantity;
 use crate::working::Working;
 
-// A formula of the catalogue. Its class has no doc comment, which would stand before the `__doc__` of
+// A formula of the catalogue. Its class has no doc comment, which would come before the `__doc__` of
 // each formula.
 #[pyclass(frozen, dict, weakref, module = "hankwise")]
 pub(crate) struct Formula {

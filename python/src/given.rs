@@ -1,7 +1,7 @@
 //! What is given for a calculation: from arguments, and as arguments again.
 
 use hankwise::calculation::{self, Item, Value, flat};
-use hankwise::quantity::{Amount, Kind, Unit};
+use hankwise::quantity::{Amount, Unit};
 use numpy::PyArrayMethods;
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
@@ -10,8 +10,8 @@ use pyo3::types::{PyBool, PyDict, PyFloat, PyMapping, PyString};
 use crate::columns::{rows, shown};
 use crate::errors::{NotationError, OrRaise, raise};
 use crate::inputs::{
-    Call, Given, base_unit, has_several, is_row, labelled, locate, members, no_fold_for_a_single,
-    one, one_figure, one_shape,
+    Call, base_unit, has_several, is_row, labelled, locate, members, no_fold_for_a_single, one,
+    one_figure, one_shape,
 };
 use crate::quantity::Quantity;
 use crate::results::Container;
@@ -39,7 +39,7 @@ pub(crate) fn read(
         let item = given.item(&name).or_raise()?;
         match &item {
             Item::One(input) if has_several(&value) => {
-                let several = column(&value, input.kind).map_err(at)?;
+                let several = one(&value, input.kind).map_err(at)?;
                 let unit = match value.cast::<Quantity>() {
                     Ok(q) if q.get().unit.kind == input.kind.family() => q.get().unit,
                     _ => base_unit(input.kind),
@@ -65,30 +65,6 @@ pub(crate) fn read(
     let shape = arrays.first().map(|a| numpy::PyUntypedArrayMethods::shape(a).to_vec());
     let like = labelled(&call)?.map(|like| like.clone().unbind());
     Ok(Read { given, container: Some(Container { shape: shape.unwrap_or_default(), like }) })
-}
-
-/// A column: an array, a Series, a list of numbers or of texts, in the base unit.
-fn column<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
-    let texts = is_row(value)
-        && value.try_iter()?.next().is_some_and(|first| {
-            first.is_ok_and(|first| {
-                first.is_instance_of::<PyString>()
-                    || first.cast::<Quantity>().is_ok()
-                    || first.cast::<crate::yarn::Yarn>().is_ok()
-            })
-        });
-    if !texts {
-        return one(value, kind);
-    }
-    let py = value.py();
-    let mut all = Vec::new();
-    for (row, member) in value.try_iter()?.enumerate() {
-        let (amount, _) =
-            one_figure(&member?, kind).map_err(|e| locate(py, &format!("row {row}"), "", e))?;
-        all.push(amount.base());
-    }
-    let array = numpy::PyArray1::from_vec(py, all).to_dyn().clone();
-    Ok(Given::Many(array, value.clone()))
 }
 
 /// Reads one value as what is asked.

@@ -11,9 +11,11 @@ use pyo3::types::{
     PyByteArray, PyBytes, PyIterator, PyList, PyMapping, PySequence, PyString, PyTuple,
 };
 
-use crate::columns::{Figures, rows, shown};
+use crate::columns::{Figures, is_masked, rows, shown};
 use crate::errors::{NotationError, OrRaise, RangeError, UnitError, raise};
+use crate::foreign::foreign;
 use crate::quantity::Quantity;
+use crate::texts::{column_of_texts, texts};
 use crate::yarn::Yarn;
 
 /// One given input: a figure with its unit, or an array in the base unit.
@@ -33,32 +35,46 @@ pub(crate) fn base_unit(kind: Kind) -> &'static quantity::Unit {
     quantity::unit(name, Some(kind)).unwrap_or_else(|e| unreachable!("{e}"))
 }
 
+/// What the figures of a column lie between.
+#[derive(Clone, Copy)]
+pub(crate) struct Extent {
+    pub(crate) least: f64,
+    pub(crate) most: f64,
+    /// True where figures are missing (NaN).
+    pub(crate) gaps: bool,
+}
+
 /// The least and the greatest figure of a column, missing ones (NaN) apart; of none, the least is
 /// infinite and the greatest minus infinite.
-pub(crate) fn extent(column: &[f64]) -> (f64, f64) {
+pub(crate) fn extent(column: &[f64]) -> Extent {
     // Several at a time, which compares as fast as memory gives.
     const LANES: usize = 8;
     let (mut least, mut most) = ([f64::INFINITY; LANES], [f64::NEG_INFINITY; LANES]);
+    let mut gaps = [0_u64; LANES];
     let (blocks, rest) = column.as_chunks::<LANES>();
     for block in blocks {
         for lane in 0..LANES {
             least[lane] = if block[lane] < least[lane] { block[lane] } else { least[lane] };
             most[lane] = if block[lane] > most[lane] { block[lane] } else { most[lane] };
+            gaps[lane] |= u64::from(block[lane].is_nan());
         }
     }
     let all = |lanes: [f64; LANES]| rest.iter().copied().chain(lanes);
-    (all(least).fold(f64::INFINITY, f64::min), all(most).fold(f64::NEG_INFINITY, f64::max))
+    Extent {
+        least: all(least).fold(f64::INFINITY, f64::min),
+        most: all(most).fold(f64::NEG_INFINITY, f64::max),
+        gaps: gaps != [0; LANES] || rest.iter().any(|x| x.is_nan()),
+    }
 }
 
 /// The first impossible figure of a column, by its row. A missing figure (NaN) is let through.
 pub(crate) fn check_column(
     column: &[f64],
-    extent: (f64, f64),
+    Extent { least, most, .. }: Extent,
     input: &catalogue::Input,
     formula: &str,
 ) -> PyResult<()> {
     let (low, high) = input.kind.possible();
-    let (least, most) = extent;
     if least >= low && most <= high && most < f64::INFINITY {
         return Ok(());
     }
@@ -113,6 +129,9 @@ pub(crate) fn members<'py>(
                 Ok(Bound::new(value.py(), Quantity { number, unit, kind, text: None })?.into_any())
             })
             .collect();
+    }
+    if let Some(refused) = foreign(value) {
+        return Err(refused);
     }
     if is_row(value) {
         return value.try_iter()?.collect();
@@ -169,12 +188,13 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
         if let Some(number) = given.one(py) {
             return Ok(Given::One(Amount { number, unit }, given.text.clone()));
         }
-        let change = crate::convert::Change::between(unit, base_unit(kind));
-        let base = change.convert(given.number.bind(py))?;
-        let Figures::Many(array) = Figures::of(&base)? else {
+        let number = given.number.bind(py);
+        let Figures::Many(array) = Figures::of(number)? else {
             return Err(PyTypeError::new_err("write an array"));
         };
-        return Ok(Given::Many(array, given.number.bind(py).clone()));
+        let change = crate::convert::Change::between(unit, base_unit(kind));
+        let base = if change.is_none() { array } else { change.raw(&array)? };
+        return Ok(Given::Many(base, number.clone()));
     }
     // A yarn is given for its count.
     if let Ok(yarn) = value.cast::<Yarn>() {
@@ -203,8 +223,12 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
         };
         return Ok(Given::One(amount, Some(text.trim().to_owned())));
     }
+    if let Some(texts) = texts(value)? {
+        return column_of_texts(value, &texts, kind);
+    }
     let figures = Figures::of(value).map_err(|e| {
-        if e.is_instance_of::<PyTypeError>(value.py()) { no_numbers_of(value, kind) } else { e }
+        let plain = e.is_instance_of::<PyTypeError>(value.py()) && foreign(value).is_none();
+        if plain { no_numbers_of(value, kind) } else { e }
     })?;
     match figures {
         Figures::One(x) => {
@@ -336,12 +360,14 @@ pub(crate) fn single(
 }
 
 /// The first Series or table of figures given, whose labels the answer bears; others must have the
-/// same, or figures of different things would be put together.
+/// same, or figures of different things would be put together. Where there is none, a masked array.
 pub(crate) fn labelled<'a, 'py>(call: &'a Call<'py>) -> PyResult<Option<&'a Bound<'py, PyAny>>> {
     let mut first: Option<&Bound<'py, PyAny>> = None;
+    let mut masked = None;
     for given in &call.given {
         let Given::Many(_, like) = given else { continue };
         if !(like.hasattr("index")? && like.hasattr("to_numpy")?) {
+            masked = masked.or_else(|| Some(like).filter(|like| is_masked(like)));
             continue;
         }
         let Some(first) = first else {
@@ -358,7 +384,7 @@ pub(crate) fn labelled<'a, 'py>(call: &'a Call<'py>) -> PyResult<Option<&'a Boun
             }
         }
     }
-    Ok(first)
+    Ok(first.or(masked))
 }
 
 /// Arrays of unequal shape are brought to one as NumPy does it.

@@ -6,6 +6,7 @@
 #![allow(clippy::elidable_lifetime_names, reason = "the lifetime of the interpreter has its name")]
 
 mod allowance;
+mod arithmetic;
 mod attributes;
 mod calculation;
 mod call;
@@ -16,7 +17,9 @@ mod convert;
 mod counts;
 mod draft;
 mod errors;
+mod files;
 mod find;
+mod foreign;
 mod formula;
 mod given;
 mod grade;
@@ -34,6 +37,7 @@ mod result;
 mod results;
 mod rounding;
 mod sequence;
+mod texts;
 mod weave;
 mod working;
 mod yarn;
@@ -89,6 +93,9 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(formula::source, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::_table, m)?)?;
     m.add_function(wrap_pyfunction!(handbook::_tables, m)?)?;
+    m.add_function(wrap_pyfunction!(files::_check_output, m)?)?;
+    m.add_function(wrap_pyfunction!(files::_write_picture, m)?)?;
+    m.add_function(wrap_pyfunction!(files::_read_text, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
 
@@ -137,7 +144,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     Ok(())
 }
 
-/// What a room has besides its formulas; its types stand in `hankwise/_<room>_more.pyi`.
+/// What a room has besides its formulas; its types are in `hankwise/_hankwise.pyi`.
 fn room_functions<'py>(
     room: &str,
     m: &Bound<'py, PyModule>,

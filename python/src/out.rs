@@ -2,14 +2,12 @@
 
 use std::sync::{Mutex, PoisonError};
 
-use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArray, PyUntypedArrayMethods};
-use pyo3::PyTypeInfo;
+use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyFloat};
 
-use crate::columns::Figures;
-use crate::convert::Change;
+use crate::columns::{Figures, is_masked, is_plain};
+use crate::convert::{Change, Refused};
 use crate::errors::NotationError;
 
 type Array<'py> = Bound<'py, PyArrayDyn<f64>>;
@@ -45,50 +43,27 @@ pub(crate) fn write<'py>(
     }
     let alike = (given.is_c_contiguous() && out.is_c_contiguous())
         || (given.is_fortran_contiguous() && out.is_fortran_contiguous());
-    if alike && (if same { in_place(change, &out) } else { across(change, &given, &out) }) {
-        return Ok(());
-    }
-    // Figures that lie apart are NumPy's business.
-    let kwargs = PyDict::new(values.py());
-    kwargs.set_item("out", &out)?;
-    let py = values.py();
-    let number = |x: f64| PyFloat::new(py, x).into_any();
-    let given = given.into_any();
-    let steps = match change {
-        Change::Times(k) => vec![("multiply", given, number(k))],
-        Change::Per(k) => vec![("divide", given, number(k))],
-        Change::Over(k) => vec![("divide", number(k), given)],
-        Change::Down(zero, degrees) => vec![
-            ("subtract", given, number(zero)),
-            ("divide", out.clone().into_any(), number(degrees)),
-        ],
-        Change::Up(zero, degrees) => vec![
-            ("multiply", given, number(degrees)),
-            ("add", out.clone().into_any(), number(zero)),
-        ],
+    let done = match alike {
+        true if same => in_place(change, &out),
+        true => across(change, &given, &out),
+        false => None,
     };
-    for (name, left, right) in steps {
-        numpy()?.getattr(name)?.call((left, right), Some(&kwargs))?;
-    }
-    Ok(())
-}
-
-/// True where the object is NumPy's own array: a subclass may mean more than its figures, a mask, a unit.
-fn is_plain(value: &Bound<'_, PyAny>) -> bool {
-    value.get_type().is(PyUntypedArray::type_object(value.py()))
+    let refused = match done {
+        Some(refused) if out.is_c_contiguous() => refused,
+        Some(refused) => refused.by_columns(given.shape()),
+        // Figures that lie apart are brought together and written back.
+        None => {
+            let (made, refused) = change.array(&given)?;
+            numpy()?.getattr("copyto")?.call1((&out, made))?;
+            refused
+        }
+    };
+    change.tell(values.py(), refused, given.shape(), Some(values))
 }
 
 /// The figures of anything that has several.
 fn figures<'py>(values: &Bound<'py, PyAny>) -> PyResult<Array<'py>> {
-    // The plain case first: small arrays should not wait for questions.
-    if is_plain(values)
-        && let Ok(array) = values.cast::<PyArrayDyn<f64>>()
-        && array.ndim() > 0
-    {
-        return Ok(array.clone());
-    }
-    let masked = values.py().import("numpy")?.getattr("ma")?.getattr("MaskedArray")?;
-    if values.is_instance(&masked)? {
+    if is_masked(values) {
         return Err(PyTypeError::new_err(
             "out cannot say what is masked; fill the gaps first, values.filled(numpy.nan), or leave \
              out= away",
@@ -130,29 +105,44 @@ fn writeable<'py>(out: &Bound<'py, PyAny>) -> PyResult<Array<'py>> {
     Ok(array.clone())
 }
 
-/// False where the figures cannot be had as a slice.
-fn in_place(change: Change, out: &Array<'_>) -> bool {
-    let Ok(mut write) = out.try_readwrite() else { return false };
-    let Ok(figures) = write.as_slice_mut() else { return false };
-    out.py().detach(|| {
-        in_parts(figures.len(), |size| figures.chunks_mut(size), |part| change.turn(part));
-    });
-    true
+/// None where the figures cannot be had as a slice.
+fn in_place(change: Change, out: &Array<'_>) -> Option<Refused> {
+    let mut write = out.try_readwrite().ok()?;
+    let figures = write.as_slice_mut().ok()?;
+    Some(out.py().detach(|| {
+        let all = Mutex::new(Refused::default());
+        in_parts(
+            figures.len(),
+            |size| figures.chunks_mut(size).enumerate().map(move |(at, part)| (at * size, part)),
+            |(start, part)| gather(&all, change.turn(part), start),
+        );
+        all.into_inner().unwrap_or_else(PoisonError::into_inner)
+    }))
 }
 
-fn across(change: Change, given: &Array<'_>, out: &Array<'_>) -> bool {
-    let (Ok(read), Ok(mut write)) = (given.try_readonly(), out.try_readwrite()) else {
-        return false;
-    };
-    let (Ok(from), Ok(to)) = (read.as_slice(), write.as_slice_mut()) else { return false };
-    out.py().detach(|| {
+fn across(change: Change, given: &Array<'_>, out: &Array<'_>) -> Option<Refused> {
+    let (read, mut write) = (given.try_readonly().ok()?, out.try_readwrite().ok()?);
+    let (from, to) = (read.as_slice().ok()?, write.as_slice_mut().ok()?);
+    Some(out.py().detach(|| {
+        let all = Mutex::new(Refused::default());
         in_parts(
             from.len(),
-            |size| from.chunks(size).zip(to.chunks_mut(size)),
-            |(from, to)| change.fill(from, to),
+            |size| {
+                let parts = from.chunks(size).zip(to.chunks_mut(size));
+                parts.enumerate().map(move |(at, part)| (at * size, part))
+            },
+            |(start, (from, to))| gather(&all, change.fill(from, to), start),
         );
-    });
-    true
+        all.into_inner().unwrap_or_else(PoisonError::into_inner)
+    }))
+}
+
+/// Adds what was refused in a part to the whole.
+fn gather(all: &Mutex<Refused>, part: Refused, start: usize) {
+    if !part.is_empty() {
+        let mut all = all.lock().unwrap_or_else(PoisonError::into_inner);
+        *all = all.and(part.from(start));
+    }
 }
 
 /// Does the parts of so many figures; whichever core is free takes the next. The figures do not depend

@@ -11,6 +11,7 @@ use pyo3::types::{PyDict, PyString};
 use crate::colours::ColourOrder;
 use crate::columns::shown;
 use crate::errors::{NotationError, OrRaise, raise};
+use crate::files::output;
 use crate::inputs::single;
 
 /// A picture as SVG; shows itself in a notebook. Made by `Weave.picture`.
@@ -27,10 +28,10 @@ impl Picture {
     fn svg(&self) -> &str {
         self.picture.svg()
     }
-    /// Writes the SVG to a file, whole or not at all.
-    #[pyo3(signature = (path, /))]
-    fn save(&self, path: PathBuf) -> PyResult<()> {
-        self.picture.save(&path).or_raise()
+    /// Writes the SVG to a file, whole or not at all. `force=True` replaces a file of another kind too.
+    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
+    fn save(&self, path: PathBuf, force: bool) -> PyResult<()> {
+        self.picture.save(output(path, force)).or_raise()
     }
     fn _repr_svg_(&self) -> &str {
         self.picture.svg()

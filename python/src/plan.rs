@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::fmt::Display;
+use std::hash::{Hash, Hasher};
 use std::path::PathBuf;
 use std::sync::Arc;
 
@@ -141,6 +142,15 @@ attributes! {
             }));
         }
         Ok(all)
+    }
+    /// Plans of the same text are equal, whatever file it stands in.
+    fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
+        other.cast::<Plan>().is_ok_and(|other| other.get().plan.text() == self.plan.text())
+    }
+    fn __hash__(&self) -> u64 {
+        let mut hasher = std::hash::DefaultHasher::new();
+        self.plan.text().hash(&mut hasher);
+        hasher.finish()
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (String, String))> {
         let make = py.import("hankwise._hankwise")?.getattr("loads")?;

@@ -70,7 +70,7 @@ pub(crate) struct Summary {
 
 /// What a sample says: mean, standard deviation, coefficient of variation, each with its interval, and
 /// the reading that stands farthest out, with a test whether chance explains it. No reading is ever
-/// left out by itself.
+/// omitted by itself.
 ///
 /// `values` is a quantity that holds several, a list of texts with their units, or bare numbers. With
 /// `precision`, an error of the mean as a share of it, how many readings it takes is said too.

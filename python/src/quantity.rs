@@ -4,9 +4,11 @@ use hankwise::quantity::{self, Amount, Kind, Unit, print};
 use hankwise::source::Basis;
 use pyo3::exceptions::{PyTypeError, PyZeroDivisionError};
 use pyo3::prelude::*;
-use pyo3::types::PyFloat;
+use pyo3::types::{PyDict, PyFloat, PyIterator, PyList, PyString, PyTuple};
 
-use crate::columns::{is_numeric, no_numbers, scalar};
+use crate::arithmetic::of_all;
+use crate::attributes::dict;
+use crate::columns::{Figures, scalar};
 use crate::convert::Change;
 use crate::errors::{OrRaise, UnitError, raise};
 
@@ -37,7 +39,7 @@ impl Quantity {
     pub(crate) fn one(&self, py: Python<'_>) -> Option<f64> {
         scalar(self.number.bind(py))
     }
-    fn name(&self) -> &'static str {
+    pub(crate) fn name(&self) -> &'static str {
         self.kind.words()
     }
     /// This one's unit and the one with a name: a length may go on as a diameter.
@@ -47,51 +49,7 @@ impl Quantity {
             Err(error) => quantity::pair(self.unit.symbol, unit).map_err(|_| raise(&error)),
         }
     }
-    fn refuse_sum(&self, what: &str) -> PyErr {
-        if self.kind != Kind::LinearDensity {
-            return UnitError::new_err(format!(
-                "{what} in {} would be of reciprocals; compute in the base unit: .to('{}')",
-                self.unit.symbol,
-                self.kind.base()
-            ));
-        }
-        UnitError::new_err(format!(
-            "{what} of indirect counts ({}) can be meant in several ways: for ends folded together use \
-             hankwise.yarn.fold, for the mean of equal lengths hankwise.yarn.mean_by_length, for the \
-             mean of equal masses hankwise.yarn.mean_by_mass, or compute in tex: .to('tex')",
-            self.unit.symbol
-        ))
-    }
-    /// Refuses to compute with temperatures: twice 20 °C is no temperature, and what lies between two
-    /// of them is none either.
-    fn is_no_point(&self, what: &str) -> PyResult<()> {
-        if self.unit.kind != Kind::Temperature {
-            return Ok(());
-        }
-        Err(UnitError::new_err(format!(
-            "{what} of temperatures depends on where their scale has its zero; compute with the \
-             numbers, .number('{}')",
-            self.unit.symbol
-        )))
-    }
-    /// Refuses an indirect count on either side.
-    fn can_be_summed(&self, other: &Bound<'_, PyAny>, what: &str) -> PyResult<()> {
-        self.is_no_point(what)?;
-        // A sum begins with 0.
-        let is_bare = other.extract::<f64>().is_ok_and(|x| x != 0.0);
-        if self.unit.is_indirect() && !is_bare {
-            return Err(self.refuse_sum(what));
-        }
-        match other.cast::<Quantity>() {
-            Ok(other)
-                if other.get().unit.is_indirect() && other.get().unit.kind == self.unit.kind =>
-            {
-                Err(other.get().refuse_sum(what))
-            }
-            _ => Ok(()),
-        }
-    }
-    fn text(&self, py: Python<'_>) -> PyResult<String> {
+    pub(crate) fn text(&self, py: Python<'_>) -> PyResult<String> {
         if let Some(text) = &self.text {
             return Ok(text.clone());
         }
@@ -102,69 +60,9 @@ impl Quantity {
             None => Ok(format!("{} {}", self.number.bind(py).str()?, self.unit.symbol)),
         }
     }
-    fn like(&self, py: Python<'_>, number: Bound<'_, PyAny>) -> Quantity {
+    pub(crate) fn like(&self, py: Python<'_>, number: Bound<'_, PyAny>) -> Quantity {
         let _ = py;
         Quantity { number: number.unbind(), unit: self.unit, kind: self.kind, text: None }
-    }
-    /// The other member of a sum or difference in this one's unit, and the kind of what comes out. To a
-    /// share one may add a number below 1, or 1 for the whole: the rest of it is `1 - x`.
-    fn term<'py>(
-        &self,
-        py: Python<'py>,
-        other: &Bound<'py, PyAny>,
-        what: &str,
-    ) -> PyResult<(Bound<'py, PyAny>, Kind)> {
-        if self.unit.kind == Kind::Fraction
-            && let Some(x) = scalar(other)
-        {
-            // A sum of several begins with 0, which says nothing of what they are shares of.
-            let kind = if x == 0.0 { self.kind } else { Kind::Fraction };
-            let whole = if x.abs().total_cmp(&1.0).is_eq() {
-                Ok(())
-            } else {
-                quantity::bare_number(x, self.kind).map(|_| ())
-            };
-            whole.or_raise()?;
-            return Ok((PyFloat::new(py, self.unit.from_base(x)).into_any(), kind));
-        }
-        let number = self.in_my_unit(py, other, what)?;
-        let theirs = other.cast::<Quantity>().map_or(self.kind, |other| other.get().kind);
-        Ok((number, self.kind.with(theirs, what).or_raise()?))
-    }
-    /// Another quantity's numbers in this one's unit.
-    fn in_my_unit<'py>(
-        &self,
-        py: Python<'py>,
-        other: &Bound<'py, PyAny>,
-        what: &str,
-    ) -> PyResult<Bound<'py, PyAny>> {
-        let Ok(other) = other.cast::<Quantity>() else {
-            return Err(UnitError::new_err(format!(
-                "cannot take {what} of a {} and {other:?}, which has no unit; write it like hankwise.q('{}')",
-                self.name(),
-                self.kind.example()
-            )));
-        };
-        let other = other.get();
-        if matches!(
-            (self.unit.kind, other.unit.kind),
-            (Kind::Mass, Kind::Length) | (Kind::Length, Kind::Mass)
-        ) {
-            return Err(UnitError::new_err(format!(
-                "cannot take {what} of a {} and a {}: they are of different kinds; for a count use \
-                 hankwise.yarn.count_of(length, mass)",
-                self.name(),
-                other.name()
-            )));
-        }
-        if other.unit.kind != self.unit.kind {
-            return Err(UnitError::new_err(format!(
-                "cannot take {what} of a {} and a {}: they are of different kinds",
-                self.name(),
-                other.name()
-            )));
-        }
-        Change::between(other.unit, self.unit).convert(other.number.bind(py))
     }
 }
 
@@ -237,7 +135,11 @@ impl Quantity {
                 )));
             }
             let other = self.in_my_unit(py, other, "a ratio")?;
-            return self.number.bind(py).div(other);
+            return match scalar(&other) {
+                Some(0.0) => Err(PyZeroDivisionError::new_err("a quantity divided by zero")),
+                Some(_) => self.number.bind(py).div(other),
+                None => self.divided(py, &other),
+            };
         }
         Ok(Bound::new(py, self.scaled(py, other, false)?)?.into_any())
     }
@@ -257,8 +159,48 @@ impl Quantity {
         }
         match self.one(py) {
             Some(x) => Ok(Quantity::scalar(py, x, self.unit, self.kind)),
-            None => Ok(self.like(py, self.number.bind(py).call_method0("mean")?)),
+            None => Ok(self.part(py, self.column(py)?.call_method0("mean")?)),
         }
+    }
+    /// The greatest; refused for indirect counts, of which the greatest is the finest.
+    #[pyo3(signature = (axis=None, out=None), text_signature = "($self)")]
+    fn max(
+        &self,
+        py: Python<'_>,
+        axis: Option<Py<PyAny>>,
+        out: Option<Py<PyAny>>,
+    ) -> PyResult<Quantity> {
+        self.end(py, "max", [axis, out, None])
+    }
+    /// The least; refused for indirect counts, of which the least is the thickest.
+    #[pyo3(signature = (axis=None, out=None), text_signature = "($self)")]
+    fn min(
+        &self,
+        py: Python<'_>,
+        axis: Option<Py<PyAny>>,
+        out: Option<Py<PyAny>>,
+    ) -> PyResult<Quantity> {
+        self.end(py, "min", [axis, out, None])
+    }
+    /// The standard deviation of a sample, over n − 1; with `ddof=0` that of all there are, over n.
+    /// Refused for indirect counts.
+    #[pyo3(signature = (axis=None, dtype=None, out=None, ddof=1), text_signature = "($self, *, ddof=1)")]
+    fn std(
+        &self,
+        py: Python<'_>,
+        axis: Option<Py<PyAny>>,
+        dtype: Option<Py<PyAny>>,
+        out: Option<Py<PyAny>>,
+        ddof: u32,
+    ) -> PyResult<Quantity> {
+        of_all([axis, dtype, out])?;
+        self.is_no_point("a standard deviation")?;
+        if self.unit.is_indirect() {
+            return Err(self.refuse_sum("a standard deviation"));
+        }
+        let known = dict!(py, { "ddof": ddof });
+        let figures = self.column(py)?;
+        Ok(self.part(py, figures.call_method("std", (), Some(&known))?))
     }
     /// The sum; refused for indirect counts.
     #[pyo3(signature = (axis=None, dtype=None, out=None), text_signature = "($self)")]
@@ -276,7 +218,7 @@ impl Quantity {
         }
         match self.one(py) {
             Some(x) => Ok(Quantity::scalar(py, x, self.unit, self.kind)),
-            None => Ok(self.like(py, self.number.bind(py).call_method0("sum")?)),
+            None => Ok(self.part(py, self.column(py)?.call_method0("sum")?)),
         }
     }
 
@@ -296,10 +238,7 @@ impl Quantity {
         }
         let other = self.in_my_unit(py, other, "a comparison")?;
         if self.unit.is_indirect() && matches!(op, Lt | Le | Gt | Ge) {
-            return Err(UnitError::new_err(format!(
-                "a larger indirect count ({}) is a finer yarn, so 'less' can be meant both ways; compare in tex: .to('tex')",
-                self.unit.symbol
-            )));
+            return Err(self.refuse_order());
         }
         self.number.bind(py).rich_compare(other, op)
     }
@@ -309,11 +248,7 @@ impl Quantity {
         ))
     }
     fn __float__(&self) -> PyResult<f64> {
-        Err(PyTypeError::new_err(format!(
-            "a {} is not a plain number; say in which unit: .number('{}')",
-            self.name(),
-            self.unit.symbol
-        )))
+        Err(self.no_number())
     }
     fn __bool__(&self) -> PyResult<bool> {
         Err(PyTypeError::new_err("a quantity is neither true nor false; compare it with another"))
@@ -322,17 +257,64 @@ impl Quantity {
         self.places(py)?.len()
     }
     fn __getitem__<'py>(&self, py: Python<'py>, key: &Bound<'py, PyAny>) -> PyResult<Quantity> {
-        let part = self.places(py)?.get_item(key)?;
-        let part = match scalar(&part) {
-            Some(x) => PyFloat::new(py, x).into_any(),
-            None => part,
-        };
-        Ok(self.like(py, part))
+        Ok(self.part(py, self.places(py)?.get_item(key)?))
     }
-    /// NumPy leaves arithmetic with a quantity to the quantity.
+    /// The figures one after another, each with the unit.
+    fn __iter__<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyIterator>> {
+        let figures = match Figures::of(self.places(py)?)? {
+            Figures::Many(array) => array.into_any(),
+            Figures::One(_) => return Err(self.no_places()),
+        };
+        let mut all = Vec::new();
+        for part in figures.try_iter()? {
+            all.push(self.part(py, part?));
+        }
+        PyList::new(py, all)?.try_iter()
+    }
+    fn __abs__(&self, py: Python<'_>) -> PyResult<Quantity> {
+        Ok(self.like(py, self.number.bind(py).abs()?))
+    }
+    fn __neg__(&self, py: Python<'_>) -> PyResult<Quantity> {
+        self.scaled(py, PyFloat::new(py, -1.0).as_any(), true)
+    }
+    #[pyo3(signature = (digits=None))]
+    fn __round__(&self, py: Python<'_>, digits: Option<i32>) -> PyResult<Quantity> {
+        self.round(py, digits.unwrap_or(0), None)
+    }
+    /// The same with its numbers rounded, in the unit that it has.
+    #[pyo3(signature = (decimals=0, out=None), text_signature = "($self, decimals=0)")]
+    fn round(&self, py: Python<'_>, decimals: i32, out: Option<Py<PyAny>>) -> PyResult<Quantity> {
+        of_all([out, None, None])?;
+        let number = self.number.bind(py);
+        let rounded = match self.one(py) {
+            Some(_) => number.call_method1("__round__", (decimals,))?,
+            None => number.call_method1("round", (decimals,))?,
+        };
+        Ok(self.like(py, rounded))
+    }
+    /// An array has no unit: whoever wants one says in which unit.
+    #[pyo3(signature = (dtype=None, copy=None))]
+    fn __array__(&self, dtype: Option<Py<PyAny>>, copy: Option<Py<PyAny>>) -> PyResult<Py<PyAny>> {
+        let _ = (dtype, copy);
+        Err(self.no_number())
+    }
+    /// NumPy leaves arithmetic with a quantity to the quantity; for what has a meaning with numbers alone
+    /// it says what to write.
+    #[pyo3(signature = (ufunc, method, *inputs, **kwargs))]
+    fn __array_ufunc__<'py>(
+        &self,
+        py: Python<'py>,
+        ufunc: &Bound<'py, PyAny>,
+        method: &str,
+        inputs: &Bound<'py, PyTuple>,
+        kwargs: Option<&Bound<'py, PyDict>>,
+    ) -> PyResult<Bound<'py, PyAny>> {
+        self.in_numpy(py, ufunc, method, inputs, kwargs)
+    }
+    /// pandas leaves arithmetic with a quantity to the quantity, as it does with its own tables.
     #[classattr]
-    fn __array_ufunc__() -> Option<bool> {
-        None
+    fn __pandas_priority__() -> u32 {
+        10_000
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise._hankwise")?.getattr("Quantity")?.getattr("_make")?;
@@ -375,8 +357,18 @@ impl Quantity {
         if spec.is_empty() {
             return self.text(py);
         }
-        let number = self.number.bind(py).call_method1("__format__", (spec,))?;
-        let number: String = number.extract()?;
+        let number = self.number.bind(py);
+        let number: String = if self.one(py).is_some() {
+            number.call_method1("__format__", (spec,))?.extract()?
+        } else {
+            let each = PyString::new(py, &format!("{{:{spec}}}")).getattr("format")?;
+            // A wrong format is refused as that of a single figure.
+            each.call1((0.0,))?;
+            let Figures::Many(array) = Figures::of(number)? else { return Err(self.no_places()) };
+            let known = dict!(py, { "formatter": dict!(py, { "float_kind": each }) });
+            let numpy = py.import("numpy")?;
+            numpy.getattr("array2string")?.call((array,), Some(&known))?.extract()?
+        };
         Ok(if self.unit.symbol.is_empty() {
             number
         } else {
@@ -389,57 +381,5 @@ impl Quantity {
             print::escape(self.name()),
             print::escape(&self.text(py)?)
         ))
-    }
-}
-
-/// NumPy's mean and sum ask for an axis, a dtype and a place, all of them None where all is meant.
-fn of_all(asked: [Option<Py<PyAny>>; 3]) -> PyResult<()> {
-    if asked.iter().any(Option::is_some) {
-        return Err(PyTypeError::new_err(
-            "the mean and the sum of a quantity are of all its values; for others use .number(unit)",
-        ));
-    }
-    Ok(())
-}
-
-impl Quantity {
-    /// The figures, where there are several.
-    fn places<'py>(&self, py: Python<'py>) -> PyResult<&Bound<'py, PyAny>> {
-        if self.one(py).is_some() {
-            return Err(PyTypeError::new_err("a single quantity has no places"));
-        }
-        Ok(self.number.bind(py))
-    }
-    fn scaled<'py>(
-        &self,
-        py: Python<'py>,
-        by: &Bound<'py, PyAny>,
-        times: bool,
-    ) -> PyResult<Quantity> {
-        self.is_no_point("a multiple")?;
-        if self.unit.is_indirect() {
-            return Err(UnitError::new_err(format!(
-                "{} {} can mean {0} as thick or {0} the number; for ends folded together use \
-                 hankwise.yarn.fold_alike, else compute in tex, .to('tex'), or with the number, .number('{}')",
-                if times { "twice" } else { "half" },
-                self.text(py)?,
-                self.unit.symbol
-            )));
-        }
-        if by.cast::<Quantity>().is_ok() {
-            return Err(UnitError::new_err(format!(
-                "the product of a {} and a {} has no unit here; use the formula that is meant, see hankwise.formulas",
-                self.name(),
-                by.cast::<Quantity>()?.get().name()
-            )));
-        }
-        if scalar(by).is_none() && !(by.hasattr("__array__")? && is_numeric(by)) {
-            return Err(no_numbers(by));
-        }
-        let number = self.number.bind(py);
-        if !times && scalar(by) == Some(0.0) {
-            return Err(PyZeroDivisionError::new_err("a quantity divided by zero"));
-        }
-        Ok(self.like(py, if times { number.mul(by)? } else { number.div(by)? }))
     }
 }

@@ -9,6 +9,7 @@ use crate::columns::Figures;
 use crate::errors::{NotationError, UnitError};
 use crate::inputs::{base_unit, is_row, locate, members, single};
 use crate::quantity::Quantity;
+use crate::texts::holds_texts;
 
 /// Readings and their unit: a quantity that holds several, a list of quantities or of texts with their
 /// units, or bare numbers.
@@ -34,6 +35,9 @@ impl Readings {
         }
         if value.getattr("ndim").is_ok_and(|n| n.extract::<usize>().is_ok_and(|n| n > 1)) {
             return Err(a_table());
+        }
+        if let Some(refused) = crate::foreign::foreign(value) {
+            return Err(refused);
         }
         if !is_row(value) {
             return Err(NotationError::new_err(format!(
@@ -101,15 +105,9 @@ impl Readings {
     }
 }
 
-/// True of an array or a Series that holds no numbers.
-fn holds_texts(value: &Bound<'_, PyAny>) -> bool {
-    let kind = value.getattr("dtype").and_then(|d| d.getattr("kind"));
-    kind.and_then(|k| k.extract::<String>()).is_ok_and(|k| "OUST".contains(&k))
-}
-
 fn a_table() -> PyErr {
     NotationError::new_err(
-        "a table was given, and one row of readings is wanted: its rows one after another, as \
+        "a table was given instead of one row of readings: its rows one after another, as \
          numpy.ravel(table) gives them, in the order in which they were taken; a row of the table may \
          then be a subgroup=",
     )

@@ -10,6 +10,7 @@ use pyo3::types::{PyDict, PyList};
 
 use crate::attributes::{attributes, dict};
 use crate::errors::OrRaise;
+use crate::files::output;
 use crate::given::{Read, read};
 use crate::working::Working;
 
@@ -121,9 +122,13 @@ attributes! {
         simulated: usize = self.result.simulated;
         /// Seed of the simulated lots.
         seed: u64 = self.result.seed;
+        /// Obstacles to making the yarn and the goods at all, with the planned values.
+        obstacles: Vec<String> = self.result.obstacles.clone();
         /// For each good of which fewer are planned than promised: where the promise is written, how many
-        /// are planned, and what to write instead.
+        /// are planned, how many are short.
         shortfalls: Vec<String> = self.result.shortfalls.clone();
+        /// What would make the promise safe: a smaller promise, or more wool; None where it is safe.
+        advice: Option<String> = self.result.advice.clone();
         /// Values that look wrong.
         warnings: Vec<String> = self.result.warnings.clone();
         /// The names of the values that have a working.
@@ -197,7 +202,8 @@ attributes! {
         table(rows, py, &["name", "meaning", "value", "unit", "note"])
     }
     /// The uncertain values, the one that moves the answer most first: `share_of_doubt` that would go if it
-    /// were known, pieces spare with it low and high.
+    /// were known; pieces spare of a plan with it at its low and high end, all others as planned; chance of
+    /// falling short with it there, all others drawn.
     #[getter]
     fn measure_first(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
@@ -304,16 +310,18 @@ attributes! {
         format!("{:#}", self.result.to_json())
     }
     /// Writes the planned values as a live workbook (.xlsx), and the results of the simulated lots as plain numbers.
-    #[pyo3(signature = (path, /))]
-    fn to_workbook(&self, py: Python<'_>, path: PathBuf) -> PyResult<()> {
+    /// `force=True` replaces a file of another kind too.
+    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
+    fn to_workbook(&self, py: Python<'_>, path: PathBuf, force: bool) -> PyResult<()> {
         let today = py.import("datetime")?.getattr("date")?.call_method0("today")?;
         let date: String = today.call_method0("isoformat")?.extract()?;
-        self.result.to_workbook(&path, &date).or_raise()
+        self.result.to_workbook(output(path, force), &date).or_raise()
     }
     /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
-    #[pyo3(signature = (path, /))]
-    fn to_lot_sheet(&self, path: PathBuf) -> PyResult<()> {
-        self.result.to_lot_sheet(&path).or_raise()
+    /// `force=True` replaces a file of another kind too.
+    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
+    fn to_lot_sheet(&self, path: PathBuf, force: bool) -> PyResult<()> {
+        self.result.to_lot_sheet(output(path, force)).or_raise()
     }
     /// A picture of the result: the mass down the stages, the goods against the promise. Needs
     /// matplotlib and gives its Figure.

@@ -10,6 +10,7 @@ use pyo3::types::{PyDict, PyIterator, PyList};
 use crate::call::warn;
 use crate::columns::in_kind;
 use crate::errors::{OrRaise, raise};
+use crate::files::output;
 use crate::inputs::base_unit;
 use crate::quantity::Quantity;
 use crate::working::Working;
@@ -303,10 +304,10 @@ impl Results {
         Ok(Results { card: self.card, inner })
     }
     /// Writes all results as a live workbook (.xlsx): a cell a step, formulas instead of values; `at` says
-    /// of which case where there are many.
-    #[pyo3(signature = (path, /, *, at = None))]
-    fn to_workbook(&self, path: PathBuf, at: Option<usize>) -> PyResult<()> {
-        self.case_at(at)?.to_workbook(&path).or_raise()
+    /// of which case where there are many. `force=True` replaces a file of another kind too.
+    #[pyo3(signature = (path, /, *, at = None, force = false), text_signature = "($self, path, /, *, at=None, force=False)")]
+    fn to_workbook(&self, path: PathBuf, at: Option<usize>, force: bool) -> PyResult<()> {
+        self.case_at(at)?.to_workbook(output(path, force)).or_raise()
     }
     /// The results as a pandas table: of one case a row for each result, of many a column for each.
     fn to_frame<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyAny>> {
@@ -327,7 +328,7 @@ impl Results {
             }
             Inner::Many { cases, container, .. } => {
                 let index = match &container.like {
-                    Some(like) => Some(like.bind(py).getattr("index")?),
+                    Some(like) => like.bind(py).getattr("index").ok(),
                     None => None,
                 };
                 let units = PyDict::new(py);

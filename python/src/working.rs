@@ -9,6 +9,7 @@ use pyo3::types::PyDict;
 
 use crate::attributes::{attributes, dict};
 use crate::errors::OrRaise;
+use crate::files::output;
 
 /// The working of one answer: every step in symbols and figures, from what was given.
 ///
@@ -79,9 +80,10 @@ attributes! {
         Ok(all)
     }
     /// Writes the working as a live workbook (.xlsx): a cell a step, formulas instead of values.
-    #[pyo3(signature = (path, /))]
-    fn to_workbook(&self, path: PathBuf) -> PyResult<()> {
-        self.working.to_workbook(&path).or_raise()
+    /// `force=True` replaces a file of another kind too.
+    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
+    fn to_workbook(&self, path: PathBuf, force: bool) -> PyResult<()> {
+        self.working.to_workbook(output(path, force)).or_raise()
     }
     fn __str__(&self) -> String {
         self.working.text()

@@ -8,6 +8,7 @@ use pyo3::prelude::*;
 use pyo3::types::{PyAny, PyString, PyTuple};
 
 use crate::attributes::attributes;
+use crate::call::warn;
 use crate::errors::{NotationError, OrRaise, RangeError, raise};
 use crate::inputs::{Given, base_unit, members, one};
 use crate::quantity::Quantity;
@@ -49,6 +50,7 @@ pub(crate) struct Yarn {
 #[pyfunction]
 #[pyo3(signature = (text, /, *, system=None, order=None, material=None, state=None, relaxed=None))]
 pub(crate) fn parse(
+    py: Python<'_>,
     text: &Bound<'_, PyAny>,
     system: Option<&str>,
     order: Option<&str>,
@@ -60,11 +62,9 @@ pub(crate) fn parse(
         return known_already(text, material, state, relaxed);
     };
     let text = text.to_str()?;
-    let told = material.is_some() || state.is_some() || relaxed.is_some();
     let mut yarn = if system.is_none() && order.is_none() {
         match crate_yarn::Yarn::parse(text) {
-            Ok(yarn) if told => yarn,
-            Ok(yarn) => return Ok(Yarn { yarn }),
+            Ok(yarn) => yarn,
             Err(error) => return Err(raise(&error)),
         }
     } else {
@@ -76,10 +76,11 @@ pub(crate) fn parse(
         });
         yarn.or_raise()?
     };
-    if told {
+    if material.is_some() || state.is_some() || relaxed.is_some() {
         let about = yarn.about_mut();
         (about.material, about.state, about.relaxed) = (said(material), said(state), relaxed);
     }
+    warn(py, yarn.doubt().into_iter().collect())?;
     Ok(Yarn { yarn })
 }
 
@@ -145,11 +146,11 @@ attributes! {
         ends: Vec<Yarn> = self.yarn.ends().map(|yarn| self.same(yarn)).collect();
         /// Length of each end in a unit length of the yarn.
         lengths: Vec<f64> = self.yarn.lengths();
-        /// The fibre, where it was told.
+        /// The fibre, where it was given.
         material: Option<&str> = self.yarn.about().material.as_deref();
-        /// The state that the counts are in, where it was told.
+        /// The state that the counts are in, where it was given.
         state: Option<&str> = self.yarn.about().state.as_deref();
-        /// Whether the yarn has been washed and has shrunk, where it was told.
+        /// Whether the yarn has been washed and has shrunk, where it was given.
         relaxed: Option<bool> = self.yarn.about().relaxed;
     }
 
@@ -333,7 +334,7 @@ attributes! {
         state: Option<String>,
         relaxed: Option<bool>,
     ) -> PyResult<Yarn> {
-        let mut yarn = parse(text.as_any(), None, None, material, state, relaxed)?;
+        let mut yarn = parse(text.py(), text.as_any(), None, None, material, state, relaxed)?;
         if !lengths.is_empty() {
             yarn.yarn.about_mut().lengths = lengths;
         }

@@ -13,7 +13,7 @@ pub enum Presence {
     Needed,
     /// It may be omitted, and what depends on it is then omitted too.
     Optional,
-    /// It may be omitted; this value, in the base unit, then stands for it.
+    /// It may be omitted; this value, in the base unit, is then used.
     Default(f64),
 }
 
@@ -163,7 +163,7 @@ pub struct Answer {
     pub meaning: &'static str,
     /// Its kind.
     pub kind: Kind,
-    /// A short heading for it where results stand in rows; empty for the name.
+    /// A short heading for it where results are in rows; empty for the name.
     pub head: &'static str,
     /// It may be missing, since it depends on inputs that may be omitted.
     pub optional: bool,
@@ -174,7 +174,7 @@ pub struct Answer {
 /// One thing that is answered.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Output {
-    /// A heading: the results after it stand in its table.
+    /// A heading: the results after it are in its table.
     Block(&'static str),
     /// A result.
     One(Answer),
@@ -199,6 +199,9 @@ pub enum Output {
         outputs: &'static [Output],
     },
 }
+
+/// So many times outside the usual range is more likely a slip than a rare value.
+const FAR: f64 = 3.0;
 
 impl Input {
     /// How one would write it as an argument in Python.
@@ -263,7 +266,19 @@ impl Input {
             format!("{} = {value} is unusual; the usual range is {}", self.name, self.usual_words())
         })
     }
-    /// The value that stands for it when it is omitted, in words.
+    /// What to ask of a value that is so far outside the usual range that it may be a slip; `bare` where
+    /// it was written without a unit.
+    pub fn slip(&self, base: f64, bare: bool) -> Option<String> {
+        let (low, high) = self.usual;
+        let hundredth = base / 100.0;
+        if bare && self.kind.family() == Kind::Fraction && (low..=high).contains(&hundredth) {
+            let meant = of_kind(hundredth, self.kind);
+            return Some(format!("Is \"{meant}\" meant?"));
+        }
+        let far = base > FAR * high || base < low / FAR;
+        far.then(|| "Is the point in its place, and the unit right?".to_owned())
+    }
+    /// The value that is used when it is omitted, in words.
     pub fn default_words(&self) -> Option<String> {
         match self.presence {
             Presence::Default(base) => Some(self.say(base)),

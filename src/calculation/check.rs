@@ -43,7 +43,7 @@ pub struct Check<'a> {
     pub(crate) warnings: Vec<String>,
     /// Sentences under a table, by its heading.
     pub(crate) notes: Vec<(&'static str, String)>,
-    /// What stands beside a result, by its name.
+    /// What is said beside a result, by its name.
     pub(crate) beside: Vec<(String, String)>,
 }
 
@@ -92,7 +92,7 @@ impl<'a> Check<'a> {
     pub fn note(&mut self, block: &'static str, sentence: impl Into<String>) {
         self.notes.push((block, sentence.into()));
     }
-    /// What stands beside a result: the owned parts next to it, the state in which it is weighed.
+    /// What is said beside a result: the owned parts next to it, the state in which it is weighed.
     pub fn beside(&mut self, result: impl Into<String>, note: impl Into<String>) {
         self.beside.push((result.into(), note.into()));
     }

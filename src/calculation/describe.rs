@@ -7,8 +7,9 @@ use super::card::{Input, Item, Output, flat};
 use crate::caution;
 use crate::quantity::print::escape;
 use crate::source::titles;
+use crate::words::wrapped;
 
-/// One line about an input: name, symbol, what it is, what is usual, what stands for it when omitted.
+/// One line about an input: name, symbol, what it is, what is usual, the default when omitted.
 struct Line {
     name: &'static str,
     symbol: &'static str,
@@ -93,35 +94,27 @@ fn said(Line { symbol, meaning, usual, otherwise, .. }: &Line) -> String {
 impl Calculation {
     /// What it answers, what it asks, its results, its cautions.
     pub fn description(&self) -> String {
-        let mut out = format!("{}\n\n", self.summary);
-        if !self.details.is_empty() {
-            let _ = write!(out, "{}\n\n", self.details);
+        let part = |title: &str, lines: &mut dyn Iterator<Item = String>| {
+            let lines: String = lines.map(|line| wrapped(&line, "    ", "        ")).collect();
+            if lines.is_empty() { lines } else { format!("\n{title}:\n{lines}") }
+        };
+        let list = |all: &[&str]| all.iter().map(|one| (*one).to_owned()).collect::<Vec<_>>();
+        let inputs = described(self.inputs).into_iter();
+        let results = answered(self.outputs).into_iter();
+        let cautions = format!("Cautions: {}", caution::HEAD);
+        let mut out = wrapped(self.summary, "", "");
+        for paragraph in self.details.split("\n\n").filter(|paragraph| !paragraph.is_empty()) {
+            let _ = write!(out, "\n{}", wrapped(paragraph, "", ""));
         }
-        out.push_str("Inputs:\n");
-        for (name, says) in described(self.inputs) {
-            let _ = writeln!(out, "    {name}: {says}");
-        }
-        out.push_str("\nResults, where their inputs are given:\n");
-        for (name, meaning) in answered(self.outputs) {
-            let _ = writeln!(out, "    {name}: {meaning}");
-        }
-        for (title, list) in [("Limits", self.limits), ("Slips", self.slips)] {
-            if !list.is_empty() {
-                let _ = writeln!(out, "\n{title}:");
-                for one in list {
-                    let _ = writeln!(out, "    {one}");
-                }
-            }
-        }
-        let cautions = self.caution_lines();
-        if !cautions.is_empty() {
-            let _ = writeln!(out, "\nCautions: {}", caution::HEAD);
-            for line in &cautions {
-                let _ = writeln!(out, "    ! {line}");
-            }
-        }
+        out += &part("Inputs", &mut inputs.map(|(name, says)| format!("{name}: {says}")));
+        let given = "Results, where their inputs are given";
+        out += &part(given, &mut results.map(|(name, meaning)| format!("{name}: {meaning}")));
+        out += &part("Limits", &mut list(self.limits).into_iter());
+        out += &part("Slips", &mut list(self.slips).into_iter());
+        let beware = self.caution_lines().into_iter().map(|line| format!("! {line}"));
+        out += &part(cautions.trim_end_matches('.'), &mut { beware });
         if !self.sources.is_empty() {
-            let _ = writeln!(out, "\n{}", self.sources_line());
+            let _ = write!(out, "\n{}", wrapped(&self.sources_line(), "", ""));
         }
         if !self.example.is_empty() {
             let _ = writeln!(out, "\n{}", self.example);

@@ -1,5 +1,6 @@
 //! What was given for a calculation, by name.
 
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 
 use super::card::{Group, Input, Item, PartsInput, Rows, Text, Word, flat, named};
@@ -221,7 +222,7 @@ pub struct Entry {
     /// What asked for it.
     pub input: Input,
     /// Its full name: `card.loss` in a row, `losses[2]` in a list.
-    pub key: String,
+    pub key: Cow<'static, str>,
     /// The quantity; of a column, its first.
     pub amount: Amount,
     /// The text of it, where there was one.
@@ -232,7 +233,7 @@ pub struct Entry {
 
 /// Reads the structs of inputs from what was given, and keeps each value in its place.
 pub(super) struct Reader<'g> {
-    /// What was given, and the rows that were gone into, with what stands before names there.
+    /// What was given, and the rows that were gone into, with what comes before names there.
     open: Vec<(&'g Given, String)>,
     groups: Vec<Group>,
     pub(super) entries: Vec<Entry>,
@@ -255,12 +256,15 @@ impl<'g> Reader<'g> {
     fn push(
         &mut self,
         input: Input,
-        name: &str,
+        name: Cow<'static, str>,
         amount: Amount,
         typed: Option<String>,
         column: Option<Vec<f64>>,
     ) -> Place {
-        let key = format!("{}{name}", self.here().1);
+        let key = match self.here().1.as_str() {
+            "" => name,
+            before => Cow::Owned(format!("{before}{name}")),
+        };
         self.entries.push(Entry { input, key, amount, typed, column });
         Place(self.entries.len() - 1)
     }
@@ -288,12 +292,12 @@ impl Source for Reader<'_> {
         let input = self.adjusted(input);
         match self.value(input.name) {
             Some(Value::One(amount, typed)) => {
-                Ok(Some(self.push(input, input.name, *amount, typed.clone(), None)))
+                Ok(Some(self.push(input, input.name.into(), *amount, typed.clone(), None)))
             }
             Some(Value::Column(column, unit)) => {
                 let first = column.first().copied().unwrap_or(f64::NAN);
                 let amount = Amount { number: unit.from_base(first), unit };
-                Ok(Some(self.push(input, input.name, amount, None, Some(column.clone()))))
+                Ok(Some(self.push(input, input.name.into(), amount, None, Some(column.clone()))))
             }
             _ => Ok(None),
         }
@@ -302,7 +306,7 @@ impl Source for Reader<'_> {
         let input = self.adjusted(input);
         let unit = crate::quantity::print::default_unit(input.kind);
         let amount = Amount { number: unit.from_base(base), unit };
-        Ok(self.push(input, input.name, amount, None, None))
+        Ok(self.push(input, input.name.into(), amount, None, None))
     }
     fn or_half_digit(&mut self, input: &Input, of: &str) -> Result<Place> {
         if let Some(place) = self.one(input)? {
@@ -319,13 +323,19 @@ impl Source for Reader<'_> {
         };
         let half = half_of_last_digit(text, input.kind).map_err(|e| self.at(e.at(of)))?;
         let amount = Amount { number: amount.unit.from_base(half), unit: amount.unit };
-        Ok(self.push(*input, input.name, amount, None, None))
+        Ok(self.push(*input, input.name.into(), amount, None, None))
     }
     fn list(&mut self, input: &Input) -> Result<Option<Vec<Place>>> {
         let input = self.adjusted(input);
         let Some(Value::List(all)) = self.value(input.name) else { return Ok(None) };
         let place = |(k, (amount, typed)): (usize, &(Amount, Option<String>))| {
-            self.push(input, &format!("{}[{}]", input.name, k + 1), *amount, typed.clone(), None)
+            self.push(
+                input,
+                format!("{}[{}]", input.name, k + 1).into(),
+                *amount,
+                typed.clone(),
+                None,
+            )
         };
         Ok(Some(all.iter().enumerate().map(place).collect()))
     }

@@ -36,7 +36,7 @@ impl Solved {
         let row = |place: &usize| {
             let found = &self.found[*place];
             let value = self.in_words(found);
-            vec![found.answer.meaning.to_owned(), value, found.name.clone()]
+            vec![found.answer.meaning.to_owned(), value, found.name.to_string()]
         };
         let mut foot: Vec<String> = Vec::new();
         for place in places {

@@ -1,5 +1,7 @@
 //! Results laid out: plain, recorded, in columns.
 
+use std::borrow::Cow;
+
 use super::card::{Answer, Output};
 use crate::number::Number;
 use crate::worked::{Arg, Label, Tape, Worked};
@@ -26,12 +28,12 @@ pub trait Sheet<N> {
 #[derive(Clone, Debug)]
 pub struct Found {
     /// Its name: `output`, `card.cost`, `weights[1].low`.
-    pub name: String,
+    pub name: Cow<'static, str>,
     /// Its card.
     pub answer: &'static Answer,
     /// The value, in the base unit of its kind.
     pub value: f64,
-    /// The rows of results in which it stands, by their name; empty where it stands in none.
+    /// The rows of results that it belongs to, by their name; empty where it belongs to none.
     pub list: &'static str,
 }
 
@@ -44,7 +46,7 @@ pub(crate) enum Shown {
     Table { meaning: &'static str, rows: Vec<(String, Vec<usize>)> },
 }
 
-/// Where the sheet stands in rows: what stands before names.
+/// Where the sheet is in rows: what comes before names.
 #[derive(Debug, Default)]
 struct Path(Vec<String>, &'static str);
 
@@ -63,14 +65,15 @@ impl Path {
             None => format!("{before}{name}[{}].", row + 1),
         });
     }
-    fn name(&self, name: &str) -> String {
+    fn name(&self, name: &'static str) -> Cow<'static, str> {
         match self.0.last() {
-            Some(before) => format!("{before}{name}"),
-            None => name.to_owned(),
+            Some(before) => Cow::Owned(format!("{before}{name}")),
+            None => Cow::Borrowed(name),
         }
     }
-    fn member(&self, name: &str, place: usize) -> String {
-        self.name(&format!("{name}[{}]", place + 1))
+    fn member(&self, name: &str, place: usize) -> Cow<'static, str> {
+        let before = self.0.last().map_or("", String::as_str);
+        Cow::Owned(format!("{before}{name}[{}]", place + 1))
     }
 }
 
@@ -83,7 +86,7 @@ pub(super) struct Plain {
 }
 
 impl Plain {
-    fn push(&mut self, name: String, answer: &'static Answer, value: f64) {
+    fn push(&mut self, name: Cow<'static, str>, answer: &'static Answer, value: f64) {
         let place = self.found.len();
         self.found.push(Found { name, answer, value, list: self.path.list() });
         match self.shown.last_mut() {
@@ -144,9 +147,9 @@ impl<'t> Recorded<'t> {
     pub(super) fn new(tape: &'t Tape) -> Recorded<'t> {
         Recorded { tape, args: Vec::new(), path: Path::default() }
     }
-    fn push(&mut self, name: String, answer: &'static Answer, value: Worked<'t>) {
+    fn push(&mut self, name: Cow<'static, str>, answer: &'static Answer, value: Worked<'t>) {
         let label = || Label {
-            key: name,
+            key: name.into_owned(),
             unit: answer.kind.base().to_owned(),
             meaning: answer.meaning.to_owned(),
             ..Label::default()
@@ -179,12 +182,12 @@ impl<'t> Sheet<Worked<'t>> for Recorded<'t> {
 #[derive(Clone, Debug)]
 pub struct FoundColumn {
     /// Its name.
-    pub name: String,
+    pub name: Cow<'static, str>,
     /// Its card.
     pub answer: &'static Answer,
     /// The values, in the base unit; NaN where a case has none.
     pub values: Vec<f64>,
-    /// The rows of results in which it stands, by their name; empty where it stands in none.
+    /// The rows of results that it belongs to, by their name; empty where it belongs to none.
     pub list: &'static str,
     /// The rows in which it stands.
     rows: Vec<(&'static str, usize)>,
@@ -220,7 +223,12 @@ impl Columns {
     pub(super) fn at_hand(&self) -> impl Iterator<Item = &FoundColumn> {
         self.found.iter().filter(|column| column.last == self.case)
     }
-    fn put(&mut self, name: impl FnOnce(&Path) -> String, answer: &'static Answer, value: f64) {
+    fn put(
+        &mut self,
+        name: impl FnOnce(&Path) -> Cow<'static, str>,
+        answer: &'static Answer,
+        value: f64,
+    ) {
         let is_it = |column: &FoundColumn, rows: &[(&str, usize)]| {
             std::ptr::eq(column.answer, answer) && column.rows == rows
         };

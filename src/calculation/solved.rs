@@ -298,7 +298,7 @@ impl Solved {
     }
     fn place(&self, name: &str) -> Result<usize> {
         self.found.iter().position(|found| found.name == name).ok_or_else(|| {
-            let names: Vec<&str> = self.found.iter().map(|found| found.name.as_str()).collect();
+            let names: Vec<&str> = self.found.iter().map(|found| &*found.name).collect();
             let known = super::card::answers(self.calculation.outputs);
             // A row may say why it has no such result.
             let row = name.rsplit_once('.').map_or(name, |(row, _)| row);
@@ -347,11 +347,11 @@ impl Solved {
     /// Writes all results as a live workbook: a cell a step, formulas instead of values, and the
     /// cautions on a sheet of their own.
     #[cfg(feature = "sheet")]
-    pub fn to_workbook(&self, path: &std::path::Path) -> Result<()> {
+    pub fn to_workbook(&self, out: impl Into<crate::files::Output>) -> Result<()> {
         let (recording, args) = self.recorded();
         let title = self.calculation.title.to_owned();
         let sections = [crate::worked::Section { title, names: Vec::new() }];
         let cautions: Vec<String> = self.cautions().iter().map(|c| c.line(&[])).collect();
-        crate::worked::write_sheet(path, recording, args, &sections, &[], &cautions)
+        crate::worked::write_sheet(&out.into(), recording, args, &sections, &[], &cautions)
     }
 }

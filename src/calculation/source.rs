@@ -17,7 +17,7 @@ pub trait Source {
     fn has(&self, name: &str) -> bool;
     /// The place of a quantity, where it was given; checked.
     fn one(&mut self, input: &Input) -> Result<Option<Place>>;
-    /// The place of a value that stands for a quantity that was not given.
+    /// The place of a value that is used for a quantity that was not given.
     fn default(&mut self, input: &Input, base: f64) -> Result<Place>;
     /// The places of a list of quantities, where it was given; checked.
     fn list(&mut self, input: &Input) -> Result<Option<Vec<Place>>>;

@@ -176,7 +176,7 @@ fn row_words(table: &Table, figures: &[&Figure], typed: &str) -> String {
     figures[0].of.iter().flat_map(|word| words(word)).collect::<Vec<_>>().join(" ")
 }
 
-/// What has the words, the best first. Words stand in any order and are found in the singular and the
+/// What has the words, the best first. Words may be in any order and are found in the singular and the
 /// plural; names count for more than descriptions. Without words all there is, kind by kind.
 ///
 /// ```

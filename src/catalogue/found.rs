@@ -92,7 +92,7 @@ impl Found {
         Some(format!("{said}; write fewer or other words, or list everything: {line}"))
     }
 
-    /// The hits for a terminal: the best ten, or all. Without words a list of what there is.
+    /// The hits for a terminal: the best ten, or all. Without words a list of everything.
     pub fn text(&self, face: Face, all: bool) -> String {
         if let Some(nothing) = self.nothing(face) {
             return wrapped(&nothing, "", "");

@@ -3,7 +3,7 @@
 /// A function of a room.
 #[derive(Debug)]
 pub struct Function {
-    /// The room; empty for what stands above the rooms.
+    /// The room; empty for what is above the rooms.
     pub room: &'static str,
     /// Its name.
     pub name: &'static str,

@@ -17,7 +17,7 @@ const DETAIL: f64 = 2.0;
 /// An entry and its fields, the name first.
 pub(super) type Indexed = (Entry, Vec<Field>);
 
-/// Every entry with its fields. Count systems of one's own may be defined at any time: what is kept
+/// Every entry with its fields. Users may define count systems at any time: what is kept
 /// is made anew when there are more.
 pub(super) fn index() -> Arc<Vec<Indexed>> {
     static KEPT: Mutex<Option<Arc<Vec<Indexed>>>> = Mutex::new(None);

@@ -1,4 +1,4 @@
-//! Everything that can be called or looked up. It stands above the rooms and alone lists what they
+//! Everything that can be called or looked up. It is above the rooms and alone lists what they
 //! offer; a formula, a calculation or a table knows nothing of it.
 //!
 //! ```

@@ -95,7 +95,7 @@ impl Reader<'_> {
     fn peek(&self) -> Option<&str> {
         self.words.get(self.at).map(String::as_str)
     }
-    /// Refuses what is no colour but a slip in writing it, which would be woven as one.
+    /// Refuses a slip in writing a colour, which would be woven as one.
     fn is_colour(&self, count: &str, colour: &str) -> Result<()> {
         let first = colour.split(' ').next().unwrap_or_default();
         let joined = |c: char| matches!(c, '/' | '+' | '|' | '&' | ':' | '*' | '=');

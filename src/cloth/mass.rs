@@ -65,7 +65,7 @@ pub fn mass_per_area<N: Number>(
 #[formula(
     result = "ω",
     sources = ["GSM pages", "definition"],
-    limits = ["to check a printed figure: the multiplier is 23.2496 exactly, and pages print 23.25, 23.27 and 23.5", "for a cloth of one's own the exact formula is mass_per_area"],
+    limits = ["to check a printed figure: the multiplier is 23.2496 exactly, and pages print 23.25, 23.27 and 23.5", "for your own cloth the exact formula is mass_per_area"],
     slips = ["a rounded multiplier: 23.5 is 1.1 % too high", "100 + 6 % read as 100.06: the crimp is lost"]
 )]
 pub fn mass_per_area_by_multiplier<N: Number>(

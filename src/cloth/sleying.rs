@@ -314,7 +314,7 @@ fn check_width(
     Ok(())
 }
 
-/// Says what is wrong with a number that is no reed in its system.
+/// Says what is wrong with a number that is not a reed in its system.
 fn check_reed(reed: &Amount) -> Result<()> {
     let Amount { number, unit } = *reed;
     let given = with_unit(number, unit.symbol);

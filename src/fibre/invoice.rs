@@ -86,7 +86,7 @@ pub struct InvoiceResults<N> {
 
 /// Regain found, oven-dry mass and the invoice mass of a lot at each of several allowances.
 ///
-/// What the lot holds of water is told by a `sample_mass` as taken and the `dry_sample_mass` from the oven, or
+/// The water in the lot comes from a `sample_mass` as taken and the `dry_sample_mass` from the oven, or
 /// by its `regain` on the dry mass, or by its `moisture_content` on the mass as weighed. The allowance of
 /// a fibre is in `hankwise.fibre.allowance`. `fat_allowance` is for fat, oil and dressing, where the
 /// sample was cleaned before it was dried.

@@ -8,7 +8,7 @@ mod grade;
 mod invoice;
 mod moisture;
 mod raw;
-mod tables;
+pub(crate) mod tables;
 mod test_wash;
 mod will_spin;
 

@@ -12,7 +12,7 @@ use crate::quantity::{Fraction, Mass, Ratio, Regain};
 
 /// Clean dry fibre that greasy wool usually has.
 const USUAL: (f64, f64) = (0.3, 0.8);
-/// What binary arithmetic leaves of nothing is no spread.
+/// What binary arithmetic leaves of nothing is not spread.
 const NO_SPREAD: f64 = 1e-9;
 
 const OF_LOT: &str = "Of the greasy mass";
@@ -257,7 +257,7 @@ fn say_interval(
     if interval.standard_error.value() < NO_SPREAD {
         check.note(
             INTERVAL,
-            "The samples do not differ: they were weighed too coarsely, or are no samples from all over \
+            "The samples do not differ: they were weighed too coarsely, or are not samples from all over \
              the lot; there is no interval.",
         );
         return;

@@ -25,6 +25,37 @@ impl Column<'_> {
             Column::Each(rows) => Column::Each(&rows[start..start + length]),
         }
     }
+    /// The figure of a row.
+    ///
+    /// # Panics
+    /// Where the column has not so many.
+    pub fn at(&self, row: usize) -> f64 {
+        match self {
+            Column::One(x) => *x,
+            Column::Each(rows) => rows[row],
+        }
+    }
+}
+
+/// Rows that have no answer: how many, and the first.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Unanswered {
+    /// How many.
+    pub count: usize,
+    /// The first of them.
+    pub first: Option<usize>,
+}
+
+impl Unanswered {
+    /// Adds those of a part that begins at a row.
+    pub fn add(&mut self, part: Unanswered, start: usize) {
+        self.count += part.count;
+        let first = part.first.map(|row| start + row);
+        self.first = match (self.first, first) {
+            (Some(a), Some(b)) => Some(a.min(b)),
+            (a, b) => a.or(b),
+        };
+    }
 }
 
 impl Formula {
@@ -67,5 +98,35 @@ impl Formula {
             }
             *out = (self.evaluate)(&row);
         }
+    }
+
+    /// Looks over the answers of [`Formula::evaluate_columns`] as [`Formula::answer`] looks over one: what
+    /// cannot be becomes NaN and is counted. With `gaps`, figures may be missing (NaN): where one is, the
+    /// answer is missing too, and is not counted.
+    ///
+    /// # Panics
+    /// Where a column has another length than `out`.
+    pub fn check_columns(&self, columns: &[Column<'_>], out: &mut [f64], gaps: bool) -> Unanswered {
+        let (low, high) = self.output.kind.possible();
+        let (low, high) = (low.max(f64::MIN), high.min(f64::MAX));
+        let mut found = Unanswered::default();
+        for (block, answers) in out.chunks_mut(BLOCK).enumerate() {
+            // Several at a time: nothing is wrong with most.
+            let wrong: u64 = answers.iter().map(|x| u64::from(!(*x >= low && *x <= high))).sum();
+            if wrong == 0 && !gaps {
+                continue;
+            }
+            for (at, answer) in answers.iter_mut().enumerate() {
+                let row = block * BLOCK + at;
+                if gaps && columns.iter().any(|column| column.at(row).is_nan()) {
+                    *answer = f64::NAN;
+                } else if !(*answer >= low && *answer <= high) {
+                    *answer = f64::NAN;
+                    found.count += 1;
+                    found.first.get_or_insert(row);
+                }
+            }
+        }
+        found
     }
 }

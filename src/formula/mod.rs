@@ -48,7 +48,7 @@ impl Input {
     }
 }
 
-/// A text of a kind as an argument in Python: what has a unit stands in quotes.
+/// A text of a kind as an argument in Python: what has a unit is in quotes.
 pub(crate) fn argument(text: &str, kind: Kind) -> String {
     if kind.family() == Kind::Ratio { text.to_owned() } else { format!("\"{text}\"") }
 }

@@ -38,7 +38,7 @@ pub(crate) fn nearest(
 }
 
 impl Formula {
-    /// The single changes that give an answer where there is none, in words: `picks at most 26.3
+    /// The single changes that would give an answer, in words: `picks at most 26.3
     /// picks/cm`. Empty where no single change within the usual ranges does.
     pub(super) fn changes(&self, row: &[f64]) -> String {
         let works = |place: usize, x: f64| {

@@ -14,7 +14,7 @@ use crate::worked::subscript;
 const WHOLE: f64 = 1e-9;
 
 impl Formula {
-    /// How many inputs are no lists; they come first.
+    /// How many inputs are not lists; they come first.
     const fn singles(&self) -> usize {
         self.inputs.len() - self.lists
     }
@@ -27,7 +27,7 @@ impl Formula {
         }
     }
 
-    /// Where an input stands in a row of a length: its place among the inputs, and which member of
+    /// Where an input is in a row of a length: its place among the inputs, and which member of
     /// a list it is, from 1.
     fn locate(&self, place: usize, of: usize) -> (usize, Option<usize>) {
         let singles = self.singles();

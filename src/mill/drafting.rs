@@ -47,7 +47,7 @@ pub fn count_through_drafts<N: Number>(
     fed_count * total_doublings * (1.0 - loss) / draft
 }
 
-/// Count to feed for a count that is wanted, through a draft.
+/// Count to feed for a wanted count, through a draft.
 #[formula(
     result = "T_i",
     sources = ["definition"],

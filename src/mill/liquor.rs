@@ -52,7 +52,7 @@ pub fn mass_in_liquor<N: Number>(
 #[formula(
     result = "V_c",
     sources = ["definition"],
-    limits = ["what the squeeze leaves is weighed at the machine: it is no constant of the fibre"],
+    limits = ["what the squeeze leaves is weighed at the machine: it is not a constant of the fibre"],
     slips = ["taking what is carried for a share of the wet mass"],
     cautions = ["scouring"]
 )]

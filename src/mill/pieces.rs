@@ -43,7 +43,7 @@ pub fn yarn_for_pieces<N: Number>(
     #[q("m_p", 0.01..=50.0)]
     mass_per_piece: Mass<N>,
 ) -> Mass<N> {
-    // Less than half a piece is no piece: pieces are whole.
+    // Pieces are whole: less than half a piece counts as none.
     pieces.if_less(0.5, 0.0, fixed_mass + pieces * mass_per_piece)
 }
 

@@ -1,4 +1,4 @@
-//! Advice beside the values: what to promise instead, which wheels are far off, what to measure.
+//! Advice beside the values: what to promise instead, obstacles to making it, what to measure.
 
 use super::Plan;
 use super::chain::Nominal;
@@ -6,44 +6,114 @@ use super::given::Values;
 use super::goods;
 use super::result::PlanResult;
 use super::say::Say;
-use crate::quantity::Kind;
-use crate::quantity::print::with_unit;
+use super::screen::{listed, pieces};
+use crate::fibre::tables::MINIMUM_FIBRES;
+use crate::quantity::print::{fixed, with_unit};
+use crate::quantity::{Kind, print};
 use crate::worked::{Op, Recording};
 
 impl Plan {
     /// For each good of which fewer are planned than promised: where the promise is written, how many
-    /// are planned, and what to write instead.
-    pub(super) fn shortfalls(&self, nominal: &Nominal, result: &PlanResult) -> Vec<String> {
-        let likely = self.likely();
-        let values = Values { given: &likely };
-        let wanted: Vec<f64> =
-            self.goods.iter().map(|g| g.promised.map_or(0.0, f64::from)).collect();
-        let planned = self.back(&values, goods::needed(&nominal.needs, &wanted)).value();
-        let (greasy, basis) = match result.spare.safe_greasy_mass {
-            Some(greasy) => (greasy, "kept in 19 lots of 20"),
-            None => (planned, "with the planned values"),
-        };
+    /// are planned, and how many are short.
+    pub(super) fn shortfalls(&self, result: &PlanResult) -> Vec<String> {
         let goods = self.goods.iter().zip(&result.goods);
-        goods
-            .filter_map(|(good, result)| {
-                let promised = good.promised.filter(|n| result.planned < f64::from(*n))?;
-                Some(format!(
-                    "{}: goods.{}.promised: planned {} of {promised}; write {}, or take in {} of greasy \
-                     wool ({basis})",
+        let short = goods.filter_map(|(good, result)| {
+            let promised = f64::from(good.promised?);
+            (result.planned < promised).then(|| {
+                format!(
+                    "{}: goods.{}.promised: planned {} of {}, {} short",
                     good.origin,
                     good.name,
-                    result.planned,
-                    result.safe.unwrap_or(result.planned),
-                    intake(greasy, &self.say),
-                ))
+                    fixed(result.planned, 0),
+                    fixed(promised, 0),
+                    fixed(promised - result.planned, 0),
+                )
             })
-            .collect()
+        });
+        short.collect()
+    }
+
+    /// What would make the promise safe: a smaller promise, or more wool. Nothing where 19 lots of 20 keep
+    /// it, or, without simulated lots, where the planned values do.
+    pub(super) fn advice(&self, nominal: &Nominal, result: &PlanResult) -> Option<String> {
+        let enough = match result.spare.chance {
+            Some(chance) => chance >= 0.95,
+            None => result.planned_enough(),
+        };
+        if enough {
+            return None;
+        }
+        let goods = result.goods.iter().filter_map(|good| {
+            let made = good.safe.unwrap_or(good.planned).min(f64::from(good.promised?));
+            (made > 0.0).then(|| pieces(made, &good.name))
+        });
+        let goods: Vec<String> = goods.collect();
+        let goods = if goods.is_empty() { "nothing".to_owned() } else { listed(&goods) };
+        let wanted: Vec<f64> =
+            self.goods.iter().map(|g| g.promised.map_or(0.0, f64::from)).collect();
+        let likely = self.likely();
+        let planned =
+            self.back(&Values { given: &likely }, goods::needed(&nominal.needs, &wanted)).value();
+        Some(match result.spare.safe_greasy_mass {
+            Some(greasy) => format!(
+                "Promise {goods}, or take in {}, to be 95 % sure.",
+                intake(greasy, &self.say)
+            ),
+            None => format!(
+                "Promise {goods}, or take in {}, for the planned values to keep it.",
+                intake(planned, &self.say)
+            ),
+        })
+    }
+
+    /// Obstacles to making the yarn and the goods at all, with the planned values: too few fibres
+    /// in the section, parts that are far from what is wanted, a card that keeps much of the lot.
+    pub(super) fn obstacles(&self, nominal: &Nominal) -> Vec<String> {
+        let recording = &nominal.recording;
+        let value = |name: &str| recording.find(name).map(|step| recording.steps[step].value);
+        let mut all = Vec::new();
+        let woollen = MINIMUM_FIBRES.figures.iter().find(|f| f.of[..] == ["wool", "woollen"]);
+        if let Some((fibres, floor)) = value("mule.fibres").zip(woollen)
+            && fibres < floor.low
+        {
+            all.push(format!(
+                "mule.fibres: {} fibres in the section of the single; woollen spinning needs {} ({}). Spin a \
+                 thicker yarn, or take finer wool",
+                fixed(fibres, 0),
+                floor.words(),
+                floor.basis().words(),
+            ));
+        }
+        all.extend(far_parts(recording));
+        let card = self.stages.iter().position(|stage| stage.name() == "card");
+        if let Some((place, kept)) = card.zip(value("card.held_up")) {
+            let share = kept / nominal.flow[place].fibre;
+            if share > KEPT {
+                all.push(format!(
+                    "card.held_up: the card keeps {} of the fibre that enters; more than a tenth is much \
+                     (common practice). Card a larger lot, or join lots",
+                    print::of_kind(share, Kind::Fraction),
+                ));
+            }
+        }
+        all
     }
 }
 
-/// Greasy wool to take in, up to the next 100 g, so that the mass as printed is enough.
+/// A card that keeps more of a lot than this share makes too little of it (common practice).
+const KEPT: f64 = 0.1;
+
+/// Greasy wool to take in, rounded up, so that the mass as printed is enough.
 pub(super) fn intake(greasy: f64, say: &Say) -> String {
-    say.figure((greasy * 10.0 - 1e-9).ceil() / 10.0, Kind::Mass)
+    let x = say.number(greasy, Kind::Mass);
+    let decimals = match x {
+        x if x >= 10.0 => 1,
+        x if x >= 1.0 => 2,
+        _ => 3,
+    };
+    let tenths = 10f64.powi(decimals);
+    let up = (x * tenths - 1e-9).ceil() / tenths;
+    format!("{} {}", fixed(up, decimals as usize), say.mass_unit())
 }
 
 /// How to measure a value of the lot file, as an instruction.
@@ -60,7 +130,7 @@ pub(super) fn measurement(key: &str, words: &str) -> String {
 const NEAR: f64 = 0.05;
 
 /// Parts in use that are far from what was wanted: the mill owns none nearer, or another was set.
-pub(super) fn far_parts(recording: &Recording) -> Vec<String> {
+fn far_parts(recording: &Recording) -> Vec<String> {
     let steps = recording.steps.iter().enumerate();
     steps
         .filter(|(_, step)| step.op == Op::Chosen)

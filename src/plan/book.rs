@@ -1,15 +1,14 @@
 //! A result as a live workbook.
 
-use std::path::Path;
-
 use super::PlanResult;
 use crate::error::Result;
+use crate::files::Output;
 use crate::worked::{Arg, Section, StaticTable, write_sheet};
 
 impl PlanResult {
     /// Writes the planned values as a live workbook, a section a stage, the cautions, and the results
     /// of the simulated lots as plain numbers; `date` is printed beside them.
-    pub fn to_workbook(&self, path: &Path, date: &str) -> Result<()> {
+    pub fn to_workbook(&self, out: impl Into<Output>, date: &str) -> Result<()> {
         let recording = self.recording();
         let roots: Vec<Arg> = recording.labels.keys().map(|step| Arg::Step(*step)).collect();
         let section = |title: &str, names: &[&str]| Section {
@@ -29,7 +28,7 @@ impl PlanResult {
         sections.push(section("Finish", &["finish"]));
         sections.push(Section { title: "Other".to_owned(), names: Vec::new() });
         let tables = if self.simulated > 0 { vec![self.chance_table(date)] } else { Vec::new() };
-        write_sheet(path, recording, &roots, &sections, &tables, &self.caution_lines())
+        write_sheet(&out.into(), recording, &roots, &sections, &tables, &self.caution_lines())
     }
 
     fn chance_table(&self, date: &str) -> StaticTable {

@@ -101,6 +101,34 @@ impl Spread {
             above: (scale.of(high) - middle) / Z95,
         })
     }
+    /// A normal distribution, where it stays within what is possible in all but one lot in a thousand.
+    pub(super) fn from_mean(name: &str, mean: f64, sd: f64, kind: Kind) -> Result<Self> {
+        let (low, high) = kind.possible();
+        let p = |x: f64| of_kind(x, kind);
+        for (room, end, way) in [(mean - low, low, "below"), (high - mean, high, "above")] {
+            if sd <= 0.0 || room >= Z999 * sd {
+                continue;
+            }
+            let write = skewed(mean, sd, kind).map_or_else(
+                || "write low, likely and high within what is possible".to_owned(),
+                |[low, likely, high]| {
+                    format!(
+                        "write {name} = {{ low = \"{}\", likely = \"{}\", high = \"{}\" }}",
+                        p(low),
+                        p(likely),
+                        p(high)
+                    )
+                },
+            );
+            return Err(Error::range(format!(
+                "a mean of {} with an sd of {} would pile lots up at {}, which none can lie {way}; {write}",
+                p(mean),
+                p(sd),
+                p(end)
+            )));
+        }
+        Ok(Spread::normal(mean, sd))
+    }
     /// A normal distribution.
     pub(super) fn normal(mean: f64, sd: f64) -> Self {
         Spread::Normal { scale: Scale::Plain, middle: mean, below: sd, above: sd }
@@ -119,6 +147,29 @@ impl Spread {
     pub fn is_open(&self) -> bool {
         matches!(self, Spread::Normal { below, above, .. } if *below > 0.0 || *above > 0.0)
     }
+}
+
+/// The deviate that one lot in a thousand exceeds.
+const Z999: f64 = 3.090_232_306_167_813_5;
+
+/// Low, likely and high of a logarithmic normal distribution with a mean and a standard deviation, from
+/// the nearer end of what is possible, to two digits; none where it does not fit.
+fn skewed(mean: f64, sd: f64, kind: Kind) -> Option<[f64; 3]> {
+    let (low, high) = kind.possible();
+    let from_high = high - mean < mean - low;
+    let room = if from_high { high - mean } else { mean - low };
+    let whole = (sd / room).powi(2) + 1.0;
+    let (middle, width) = (room / whole.sqrt(), Z95 * whole.ln().sqrt());
+    let [near, likely, far] = [-width, 0.0, width].map(|width| middle * width.exp());
+    let ends = if from_high {
+        [high - far, high - likely, high - near]
+    } else {
+        [low + near, low + likely, low + far]
+    };
+    let two_digits = |x: f64| format!("{x:.1e}").parse().unwrap_or(x);
+    let ends = if from_high { ends } else { ends.map(two_digits) };
+    (room > 0.0 && low < ends[0] && ends[0] < ends[1] && ends[1] < ends[2] && ends[2] < high)
+        .then_some(ends)
 }
 
 /// Standard normal deviates, a fresh stream for each simulated lot: a lot is the same whichever

@@ -185,9 +185,11 @@ impl Plan {
     /// The loom takes every woven piece.
     fn check_width(&self, recording: &Recording) -> Result<()> {
         let Some(widest) = self.given_at("loom.loom_width") else { return Ok(()) };
+        let steps = recording.by_name();
         for good in &self.goods {
-            let Some(step) = recording.find(&format!("{}.set_width", good.name)) else { continue };
-            let width = recording.steps[step].value;
+            let name = format!("{}.set_width", good.name);
+            let Some(step) = steps.get(name.as_str()) else { continue };
+            let width = recording.steps[*step].value;
             if width > widest.base() * (1.0 + ROUNDING) {
                 let length = |x| of_kind(x, Kind::Length);
                 let message = format!(
@@ -212,6 +214,6 @@ fn step_of(arg: &Arg) -> Option<usize> {
 }
 
 /// An error at a given value.
-fn refused(given: &Given, message: &str) -> Error {
+pub(super) fn refused(given: &Given, message: &str) -> Error {
     Error::plan(message).at(given.place())
 }

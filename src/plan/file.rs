@@ -10,14 +10,21 @@ use super::given::Given;
 use super::value::{read, read_value, shown};
 use crate::calculation::{Group, Input, Owned, PartsInput, Place, Rows, Source, Text, Word};
 use crate::error::{Error, ErrorKind, Result, did_you_mean};
+use crate::normal::Z95;
 use crate::parts::Parts;
 use crate::quantity::Amount;
 use crate::quantity::print::{default_unit, of_kind};
+use crate::words::one_line;
+
+/// So many signs are shown of a line that cannot be read.
+const LONGEST: usize = 200;
 
 /// The text of a lot file, parsed.
 pub(super) struct File {
     name: String,
     document: Document<String>,
+    /// Where the lines begin, but for the first.
+    lines: Vec<usize>,
 }
 
 /// What a plan is built up from while its file is read.
@@ -30,12 +37,18 @@ pub(super) struct Draft {
 impl File {
     pub(super) fn parse(name: &str, text: &str) -> Result<File> {
         match Document::parse(text.to_owned()) {
-            Ok(document) => Ok(File { name: name.to_owned(), document }),
+            Ok(document) => {
+                let lines = text.match_indices('\n').map(|(at, _)| at + 1).collect();
+                Ok(File { name: one_line(name).into_owned(), document, lines })
+            }
             Err(e) => {
-                let line = e.span().map_or(1, |s| line_of(text, s.start));
+                let before = e.span().map_or("", |s| &text[..s.start.min(text.len())]);
+                let line = before.matches('\n').count() + 1;
                 let why = e.message().lines().collect::<Vec<_>>().join(" ");
                 let why = why.trim();
                 let shown = text.lines().nth(line - 1).unwrap_or("").trim();
+                let shown = one_line(&shown.chars().take(LONGEST).collect::<String>()).into_owned();
+                let name = one_line(name);
                 let write = if why.starts_with("duplicate") {
                     "it is written above already; remove one of the two"
                 } else {
@@ -48,7 +61,7 @@ impl File {
         }
     }
     fn line(&self, span: Option<std::ops::Range<usize>>) -> usize {
-        span.map_or(1, |s| line_of(self.document.raw(), s.start))
+        span.map_or(1, |s| self.lines.partition_point(|begins| *begins <= s.start) + 1)
     }
     pub(super) fn place(&self, line: usize) -> String {
         format!("{}:{line}", self.name)
@@ -65,10 +78,6 @@ impl File {
     }
 }
 
-fn line_of(text: &str, at: usize) -> usize {
-    text[..at.min(text.len())].matches('\n').count() + 1
-}
-
 /// A table of the file. It knows which keys were asked for, so that the others can be refused.
 pub(super) struct Section<'d> {
     file: &'d File,
@@ -80,7 +89,8 @@ pub(super) struct Section<'d> {
 
 impl<'d> Section<'d> {
     fn full(&self, key: &str) -> String {
-        if self.path.is_empty() { key.to_owned() } else { format!("{}.{key}", self.path) }
+        let key = one_line(key);
+        if self.path.is_empty() { key.into_owned() } else { format!("{}.{key}", self.path) }
     }
     /// An error at a key of this section.
     pub(super) fn error(&self, key: &str, message: impl Into<String>) -> Error {
@@ -144,7 +154,7 @@ impl<'d> Section<'d> {
             path if self.is_present() => format!("{key} = {example} in [{path}]"),
             path => format!("a table [{path}] with {key} = {example}"),
         };
-        // Two letters off: more likely misspelt than left out.
+        // Two letters off: more likely misspelt than omitted.
         let near = self.keys().into_iter().find(|k| strsim::damerau_levenshtein(k, key) <= 2);
         match near {
             Some(near) => {
@@ -155,7 +165,8 @@ impl<'d> Section<'d> {
     }
     /// A text.
     pub(super) fn text(&self, key: &str, what: &str, example: &str) -> Result<String> {
-        self.text_or_none(key)?.ok_or_else(|| self.missing(key, what, example))
+        let text = self.text_or_none(key)?.ok_or_else(|| self.missing(key, what, example))?;
+        Ok(one_line(&text).into_owned())
     }
     /// A text that may be absent.
     pub(super) fn text_or_none(&self, key: &str) -> Result<Option<String>> {
@@ -223,12 +234,30 @@ impl<'d> Section<'d> {
             let message = format!("{}: known and whole; write {}", q.meaning, q.example());
             return Err(self.error(q.name, message));
         }
-        if let Some(unusual) = q.unusual(amount.base()) {
-            let unusual = unusual.replacen(q.name, &self.full(q.name), 1);
-            draft.warnings.push(format!("{}: {unusual}", self.origin(q.name)));
-        }
+        let bare = item.as_table_like().is_none() && item.as_str().is_none();
+        draft.warnings.extend(self.unusual(q, amount.base(), bare, spread));
         let origin = self.origin(q.name);
         Ok(Some(self.push(draft, q, amount, typed, spread, layer, origin)))
+    }
+    /// What is unusual about a value, or else about its low and its high end.
+    fn unusual(&self, q: &Input, base: f64, bare: bool, spread: Spread) -> Option<String> {
+        let ends = || [("low", -Z95), ("high", Z95)].map(|(end, z)| (end, spread.at(z, base)));
+        let (words, base, end) = match q.unusual(base) {
+            Some(words) => (words, base, ""),
+            None if spread.is_open() => {
+                let mut ends = ends().into_iter();
+                ends.find_map(|(end, base)| Some((q.unusual(base)?, base, end)))?
+            }
+            None => return None,
+        };
+        let key = self.full(q.name);
+        let name = if end.is_empty() { key } else { format!("{key}: {end}") };
+        let words = words.replacen(q.name, &name, 1);
+        let question = match q.slip(base, bare) {
+            Some(question) => format!(". {question}"),
+            None => String::new(),
+        };
+        Some(format!("{}: {words}{question}", self.origin(q.name)))
     }
     fn push(
         &self,
@@ -287,7 +316,9 @@ impl<'d> Section<'d> {
                 Ok((likely, typed, spread, layer))
             }
             (None, None, None, Some((mean, typed)), Some((sd, _))) => {
-                Ok((mean, typed, Spread::normal(mean.base(), sd.base()), layer))
+                let spread = Spread::from_mean(q.name, mean.base(), sd.base(), q.kind)
+                    .map_err(|e| self.placed(q.name, &e))?;
+                Ok((mean, typed, spread, layer))
             }
             _ => Err(self.error(
                 q.name,
@@ -395,7 +426,8 @@ impl Source for Reader<'_, '_> {
         })
     }
     fn text(&mut self, text: &Text) -> Result<Option<String>> {
-        self.section.text_or_none(text.name)
+        let text = self.section.text_or_none(text.name)?;
+        Ok(text.map(|text| one_line(&text).into_owned()))
     }
     fn flag(&mut self, name: &'static str) -> Result<bool> {
         self.section.flag(name)

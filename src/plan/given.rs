@@ -34,6 +34,14 @@ impl Given {
     pub fn base(&self) -> f64 {
         self.amount.base()
     }
+    /// The value at a standard normal deviate, in the base unit, and whether it was held at the end of
+    /// what is possible: a tail may reach beyond it.
+    #[inline]
+    pub(super) fn drawn(&self, z: f64) -> (f64, bool) {
+        let (low, high) = self.kind.possible();
+        let free = self.spread.at(z, self.base());
+        (free.max(low).min(high), free < low || free > high)
+    }
     /// Where it is and what it is called: what messages about it begin with.
     pub(super) fn place(&self) -> String {
         format!("{}: {}", self.origin, self.key)

@@ -74,7 +74,9 @@ impl PlanResult {
                 "stage": a.stage, "to": a.to, "added": a.added, "stock": stock(&a.stock),
             })).collect::<Vec<_>>(),
             "formulas": self.formulas(),
+            "obstacles": self.obstacles,
             "shortfalls": self.shortfalls,
+            "advice": self.advice,
             "warnings": self.warnings,
         })
     }

@@ -52,16 +52,30 @@ impl Run {
 /// Called with how many simulated lots are done; says whether to go on.
 pub(super) type Progress<'a> = dyn FnMut(usize) -> bool + 'a;
 
-/// One block of simulated lots, made by `make` with a row of values for each.
+/// One simulated lot: its values, the deviates of the open ones, and its number.
+pub(super) struct Lot<'a> {
+    pub(super) values: Values<'a, f64>,
+    pub(super) z: &'a [f64],
+    pub(super) number: usize,
+}
+
+/// Blocks of simulated lots.
+pub(super) struct Blocks<T> {
+    pub(super) blocks: Vec<T>,
+    /// For each open value, the lots in which it was held at the end of what is possible.
+    pub(super) held: Vec<usize>,
+}
+
+/// Simulated lots in blocks, each lot made by `make`.
 ///
 /// Blocks come back in order, so what is summed over them is the same for any number of threads.
 pub(super) fn in_blocks<T: Send>(
     plan: &Plan,
     run: &Run,
     progress: &mut Progress<'_>,
-    make: impl Fn(&Values<'_, f64>, &[f64], &mut T) + Sync,
+    make: impl Fn(&Lot<'_>, &mut T) + Sync,
     start: impl Fn(usize) -> T + Sync,
-) -> Result<Vec<T>> {
+) -> Result<Blocks<T>> {
     let Run { lots, seed, threads } = *run;
     if lots > MOST_LOTS {
         return Err(Error::range(format!(
@@ -69,8 +83,8 @@ pub(super) fn in_blocks<T: Send>(
         )));
     }
     let likely = plan.likely();
-    let open: Vec<usize> =
-        (0..plan.given.len()).filter(|i| plan.given[*i].spread.is_open()).collect();
+    let open = plan.open();
+    let held: Vec<AtomicUsize> = open.iter().map(|_| AtomicUsize::new(0)).collect();
     let blocks = lots.div_ceil(BLOCK);
     let (next, done) = (AtomicUsize::new(0), AtomicUsize::new(0));
     let stop = AtomicBool::new(false);
@@ -90,13 +104,14 @@ pub(super) fn in_blocks<T: Send>(
             let mut made = start(count);
             for number in first..first + count {
                 deviates.fill(number as u64, &mut z);
-                for (place, z) in open.iter().zip(&z) {
-                    let given = &plan.given[*place];
-                    let (low, high) = given.kind.possible();
-                    // A normal tail may reach beyond what is possible; there it ends.
-                    values[*place] = given.spread.at(*z, likely[*place]).max(low).min(high);
+                for ((place, z), held) in open.iter().zip(&z).zip(&held) {
+                    let (value, at_end) = plan.given[*place].drawn(*z);
+                    values[*place] = value;
+                    if at_end {
+                        held.fetch_add(1, Ordering::Relaxed);
+                    }
                 }
-                make(&Values { given: &values }, &z, &mut made);
+                make(&Lot { values: Values { given: &values }, z: &z, number }, &mut made);
             }
             results.lock().unwrap_or_else(PoisonError::into_inner)[block] = Some(made);
             done.fetch_add(count, Ordering::Relaxed);
@@ -120,9 +135,10 @@ pub(super) fn in_blocks<T: Send>(
     });
     let results = results.into_inner().unwrap_or_else(PoisonError::into_inner);
     let whole = if stop.into_inner() { None } else { results.into_iter().collect() };
-    whole.ok_or_else(|| {
+    let blocks = whole.ok_or_else(|| {
         Error::plan(format!("stopped after {} of {lots} simulated lots", done.into_inner()))
-    })
+    })?;
+    Ok(Blocks { blocks, held: held.into_iter().map(AtomicUsize::into_inner).collect() })
 }
 
 /// Where the deviates of a value are sorted into: bins of equal width between −3.2 and 3.2.
@@ -132,6 +148,11 @@ pub(super) const BINS: usize = 32;
 #[inline]
 pub(super) fn bin(z: f64) -> usize {
     ((z + 3.2) * 5.0).clamp(0.0, BINS as f64 - 1.0) as usize
+}
+
+/// The deviate in the middle of a bin.
+pub(super) fn bin_middle(bin: usize) -> f64 {
+    (bin as f64 + 0.5) / 5.0 - 3.2
 }
 
 /// The results of a block of simulated lots.
@@ -146,32 +167,67 @@ pub(super) struct Block {
     pub(super) greasy: Vec<f64>,
     /// For each open value and bin of it: how many lots, their spare yarn summed, how many short.
     pub(super) bins: Vec<[f64; 3]>,
+    /// How many lots cannot be, and the number of the first.
+    pub(super) impossible: Impossible,
+}
+
+/// Simulated lots that cannot be: how many, and the number of the first.
+#[derive(Clone, Copy, Default)]
+pub(super) struct Impossible {
+    pub(super) lots: usize,
+    pub(super) first: Option<usize>,
+}
+
+impl Impossible {
+    pub(super) fn count(&mut self, number: usize) {
+        self.lots += 1;
+        self.first = self.first.or(Some(number));
+    }
+    /// Those of several blocks, in order.
+    pub(super) fn sum(all: impl Iterator<Item = Impossible>) -> Impossible {
+        all.fold(Impossible::default(), |sum, one| Impossible {
+            lots: sum.lots + one.lots,
+            first: sum.first.or(one.first),
+        })
+    }
 }
 
 /// Runs the plan forward for every simulated lot.
-pub(super) fn forward(plan: &Plan, run: &Run, progress: &mut Progress<'_>) -> Result<Vec<Block>> {
+pub(super) fn forward(
+    plan: &Plan,
+    run: &Run,
+    progress: &mut Progress<'_>,
+) -> Result<Blocks<Block>> {
     let (stages, goods) = (plan.stages.len(), plan.goods.len());
-    let open = plan.given.iter().filter(|g| g.spread.is_open()).count();
+    let open = plan.open().len();
     let start = |count: usize| Block {
         fibre: Vec::with_capacity(count * stages),
         pieces: Vec::with_capacity(count * goods),
         spare: Vec::with_capacity(count),
         greasy: Vec::with_capacity(count),
         bins: vec![[0.0; 3]; open * BINS],
+        impossible: Impossible::default(),
     };
-    let make = |values: &Values<'_, f64>, z: &[f64], block: &mut Block| {
+    let make = |lot: &Lot<'_>, block: &mut Block| {
         let (f, p) = (block.fibre.len(), block.pieces.len());
         block.fibre.resize(f + stages, 0.0);
         block.pieces.resize(p + goods, 0.0);
-        let (spare, greasy) = simulate(plan, values, &mut block.fibre[f..], &mut block.pieces[p..]);
+        let (fibre, pieces) = (&mut block.fibre[f..], &mut block.pieces[p..]);
+        let (spare, greasy) = simulate(plan, &lot.values, fibre, pieces);
+        if !plan.can_be(&lot.values, fibre, pieces, spare, greasy) {
+            block.impossible.count(lot.number);
+        }
         block.spare.push(spare);
         block.greasy.push(greasy);
-        for (place, z) in z.iter().enumerate() {
+        for (place, z) in lot.z.iter().enumerate() {
             let [count, sum, short] = &mut block.bins[place * BINS + bin(*z)];
             *count += 1.0;
             *sum += spare;
             *short += f64::from(u8::from(spare < 0.0));
         }
     };
-    in_blocks(plan, run, progress, make, start)
+    let made = in_blocks(plan, run, progress, make, start)?;
+    let impossible = Impossible::sum(made.blocks.iter().map(|block| block.impossible));
+    plan.refuse_impossible(run, impossible)?;
+    Ok(made)
 }

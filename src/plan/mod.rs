@@ -18,6 +18,7 @@ mod lot;
 mod lots;
 mod needed;
 mod page;
+mod possible;
 mod report;
 mod result;
 mod say;
@@ -46,7 +47,9 @@ use std::path::Path;
 use sha2::{Digest, Sha256};
 
 use crate::calculation::Place;
-use crate::error::{Error, Result, did_you_mean, unreadable};
+use crate::error::{Error, Result, did_you_mean};
+use crate::files::{not_too_large, read_text};
+use crate::words::one_line;
 use file::{Draft, File};
 use goods::{Good, Loom, Machines, Reel};
 use lot::{Fleece, Labelled, Yarn};
@@ -83,19 +86,19 @@ pub struct Plan {
 impl Plan {
     /// Reads a lot file.
     pub fn load(path: &Path) -> Result<Plan> {
-        let text = std::fs::read_to_string(path)
-            .map_err(|e| Error::plan(format!("{}: {}", path.display(), unreadable(&e))))?;
+        let text = read_text(path)?;
         Plan::parse(&text, &path.display().to_string())
     }
 
     /// Reads the text of a lot file; `name` is what messages call it.
     pub fn parse(text: &str, name: &str) -> Result<Plan> {
+        not_too_large(text.len() as u64).map_err(|e| e.at(name))?;
         let file = File::parse(name, text)?;
         let root = file.root();
         // First of all: a misspelt table would else be called missing.
         root.only(TABLES.iter().chain(stage::NAMES).copied())?;
-        // The counts of the file may be written in them.
-        counts::read_counts(&root.section("counts")?)?;
+        // The counts of the file may be written in them; they are of this file alone.
+        let _own = counts::counts_here(&root.section("counts")?)?;
         let mut draft = Draft::default();
 
         let lot = root.section("lot")?;
@@ -129,7 +132,7 @@ impl Plan {
         let plan = Plan {
             name: title,
             description,
-            file: name.to_owned(),
+            file: one_line(name).into_owned(),
             text: text.to_owned(),
             given: draft.given,
             fleece,
@@ -284,7 +287,7 @@ fn read_goods(
                 "this name is taken; call the goods something else, such as [goods.scarf]",
             ));
         }
-        let good = Good::read(&name, &one, machines, yarn, draft)?;
+        let good = Good::read(&one_line(&name), &one, machines, yarn, draft)?;
         one.finish()?;
         if let Some(before) = goods.iter().find(|g| g.takes_rest) {
             return Err(section.error(

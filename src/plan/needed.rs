@@ -6,10 +6,10 @@ use std::sync::Arc;
 use super::Plan;
 use super::given::Values;
 use super::goods;
-use super::lots::{Run, in_blocks};
+use super::lots::{Impossible, Lot, MOST_LOTS, Run, in_blocks};
 use super::screen::{listed, pieces};
 use crate::error::{Error, Result};
-use crate::quantity::print::{figure, fixed};
+use crate::quantity::print::{constant, figure, fixed};
 use crate::worked::{Tape, Worked, Working};
 
 /// The greasy mass to take in.
@@ -105,12 +105,19 @@ impl Plan {
         let run = Run { lots: if uncertain { run.lots } else { 0 }, ..*run };
         let mut greasy_mass = planned;
         if run.lots > 0 {
-            let make = |values: &Values<'_, f64>, _: &[f64], greasy: &mut Vec<f64>| {
-                let needs = self.needs(&self.shop(values));
-                greasy.push(self.back(values, goods::needed(&needs, &pieces)).value());
+            resolved(confidence, run.lots)?;
+            let start = |lots| (Vec::with_capacity(lots), Impossible::default());
+            let make = |lot: &Lot<'_>, (masses, impossible): &mut (Vec<f64>, Impossible)| {
+                let needs = self.needs(&self.shop(&lot.values));
+                let greasy = self.back(&lot.values, goods::needed(&needs, &pieces)).value();
+                if !(greasy > 0.0 && greasy.is_finite()) {
+                    impossible.count(lot.number);
+                }
+                masses.push(greasy);
             };
-            let blocks = in_blocks(self, &run, progress, make, Vec::with_capacity)?;
-            let mut greasy = blocks.concat();
+            let blocks = in_blocks(self, &run, progress, make, start)?.blocks;
+            self.refuse_impossible(&run, Impossible::sum(blocks.iter().map(|block| block.1)))?;
+            let mut greasy: Vec<f64> = blocks.into_iter().flat_map(|block| block.0).collect();
             // The smallest mass that suffices in at least that share of the simulated lots.
             let place = ((confidence * run.lots as f64).ceil() as usize).clamp(1, run.lots) - 1;
             greasy_mass = *greasy.select_nth_unstable_by(place, f64::total_cmp).1;
@@ -125,4 +132,34 @@ impl Plan {
         let Run { lots: simulated, seed, .. } = run;
         Ok(Needed { goods, planned, greasy_mass, confidence, simulated, seed, working })
     }
+}
+
+/// Simulated lots that must lie on either side of a confidence for it to be more than the luck of a few.
+const BEYOND: f64 = 5.0;
+
+/// Refuses a confidence that so few lots cannot show.
+fn resolved(confidence: f64, lots: usize) -> Result<()> {
+    let rest = confidence.min(1.0 - confidence);
+    // One and a bit: 0.99 is not exact in binary.
+    if rest * lots as f64 >= BEYOND * (1.0 - 1e-9) {
+        return Ok(());
+    }
+    let percent = |x: f64| format!("{} %", constant(100.0 * x));
+    let enough = (BEYOND / rest * (1.0 - 1e-9)).ceil();
+    let end = BEYOND / lots as f64;
+    let mut ways = Vec::new();
+    if enough <= MOST_LOTS as f64 {
+        ways.push(format!("simulate at least {} lots", fixed(enough, 0)));
+    }
+    if end < 0.5 {
+        let (end, bound) =
+            if confidence > 0.5 { (1.0 - end, "at most") } else { (end, "at least") };
+        ways.push(format!("ask for a confidence of {bound} {}", percent(end)));
+    }
+    Err(Error::range(format!(
+        "{} simulated lots cannot show a confidence of {}: fewer than {BEYOND} of them lie beyond it; {}",
+        fixed(lots as f64, 0),
+        percent(confidence),
+        ways.join(", or ")
+    )))
 }

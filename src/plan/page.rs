@@ -4,6 +4,7 @@ use super::report::{Extent, columns};
 use super::result::PlanResult;
 use crate::caution;
 use crate::error::Result;
+use crate::files::{FileKind, Output};
 use crate::quantity::print::escape;
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
@@ -42,8 +43,8 @@ impl PlanResult {
         )
     }
     /// Writes the lot sheet, whole or not at all.
-    pub fn to_lot_sheet(&self, path: &std::path::Path) -> Result<()> {
-        crate::write_whole(path, self.page().as_bytes())
+    pub fn to_lot_sheet(&self, out: impl Into<Output>) -> Result<()> {
+        out.into().write(FileKind::Html, self.page().as_bytes())
     }
 
     /// A block for each stage and machine: what to set and expect there, and its cautions.

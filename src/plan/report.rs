@@ -49,11 +49,12 @@ impl PlanResult {
         format!("{}: {greasy} {} of greasy wool ({})", self.name, self.say.mass_unit(), self.file)
     }
 
-    /// What looks wrong, where anything does.
-    pub(super) fn unusual(&self) -> Option<Block> {
-        (!self.warnings.is_empty()).then(|| Block {
-            title: "Unusual values".to_owned(),
-            lead: self.warnings.clone(),
+    /// Obstacles to making it, and what looks wrong.
+    pub(super) fn unusual(&self) -> impl Iterator<Item = Block> {
+        let lists = [("Can it be made?", &self.obstacles), ("Unusual values", &self.warnings)];
+        lists.into_iter().filter(|(_, list)| !list.is_empty()).map(|(title, list)| Block {
+            title: title.to_owned(),
+            lead: list.clone(),
             ..Block::default()
         })
     }

@@ -2,7 +2,6 @@
 
 use std::sync::Arc;
 
-use super::advice;
 use super::chain::{Loss, Nominal};
 use super::doubt::{self, Doubt};
 use super::lots::{self, Run};
@@ -149,9 +148,13 @@ pub struct PlanResult {
     pub account: Vec<Account>,
     /// Values that look wrong.
     pub warnings: Vec<String>,
+    /// Obstacles to making the yarn and the goods at all, with the planned values.
+    pub obstacles: Vec<String>,
     /// For each good that the planned values do not make as promised: where the promise is written, how
-    /// many are planned, and what to write instead.
+    /// many are planned, how many are short.
     pub shortfalls: Vec<String>,
+    /// What would make the promise safe, where it is not: a smaller promise, or more wool.
+    pub advice: Option<String>,
     /// The simulated lots.
     pub samples: Samples,
     pub(super) say: Say,
@@ -181,13 +184,15 @@ impl Plan {
 
         let mut result = self.planned_result(&nominal, label, counted, piece);
         if run.lots > 0 {
-            let blocks = lots::forward(self, &run, progress)?;
+            let lots::Blocks { blocks, held } = lots::forward(self, &run, progress)?;
+            result.warnings.extend(self.held(&run, &held));
             result.simulated = run.lots;
             result.seed = run.seed;
-            result.measure_first = doubt::rank(self, &blocks, piece);
+            result.measure_first = doubt::rank(self, &blocks, counted);
             result.spread(&blocks, 1.0 + label, piece, run.threads);
         }
-        result.shortfalls = self.shortfalls(&nominal, &result);
+        result.shortfalls = self.shortfalls(&result);
+        result.advice = self.advice(&nominal, &result);
         result.recording = Arc::new(nominal.recording);
         Ok(result)
     }
@@ -240,13 +245,10 @@ impl Plan {
             settings: nominal.settings.clone(),
             measure_first: Vec::new(),
             account: account(nominal),
-            warnings: self
-                .warnings
-                .iter()
-                .cloned()
-                .chain(advice::far_parts(&nominal.recording))
-                .collect(),
+            warnings: self.warnings.clone(),
+            obstacles: self.obstacles(nominal),
             shortfalls: Vec::new(),
+            advice: None,
             samples: Samples::default(),
             say: self.say.clone(),
             recording: Arc::default(),

@@ -1,6 +1,7 @@
 //! The first screen of a plan: the answer, the safe promise, what to measure first.
 
-use super::advice::{intake, measurement};
+use super::advice::measurement;
+use super::chance::Layer;
 use super::report::{Extent, columns};
 use super::result::{Band, GoodResult, PlanResult};
 use crate::quantity::print::{constant, fixed};
@@ -46,8 +47,20 @@ impl PlanResult {
             let spare = pieces((spare.abs() + 1e-9).floor(), &self.spare.good);
             return format!("The planned values keep it, with {spare} to spare.");
         }
-        let short = pieces((spare.abs() - 1e-9).ceil(), &self.spare.good);
-        format!("The planned values are {short} short.")
+        format!("The planned values are {} short.", self.short())
+    }
+
+    /// Every good that falls short with the planned values, with how many: `4 throws and all 240 hanks`.
+    fn short(&self) -> String {
+        let short = self.goods.iter().filter_map(|good| {
+            let promised = f64::from(good.promised?);
+            let short = promised - good.planned;
+            (short > 0.0).then(|| {
+                let all = if good.planned > 0.0 { "" } else { "all " };
+                format!("{all}{}", pieces(short, &good.name))
+            })
+        });
+        listed(&short.collect::<Vec<_>>())
     }
 
     /// Why no chance is known, where none is.
@@ -108,8 +121,15 @@ impl PlanResult {
                 self.seed
             ));
         }
-        foot.extend(self.more_wool());
-        foot.extend(self.shortfalls.iter().cloned());
+        if simulated {
+            foot.push(
+                "The chance takes the uncertain values as independent of each other.".to_owned(),
+            );
+        }
+        if simulated && !self.planned_enough() {
+            foot.push(format!("The planned values are {} short.", self.short()));
+        }
+        foot.extend(self.advice.clone());
         if let [first, .., last] = &self.goods[..]
             && !self.planned_enough()
         {
@@ -119,12 +139,13 @@ impl PlanResult {
                 plural(&last.name)
             ));
         }
-        let mut lead = Vec::new();
+        let mut lead = vec![self.can_be_made()];
         match self.warnings.len() {
             0 => {}
             1 => lead.push("1 value looks wrong: see the end.".to_owned()),
             n => lead.push(format!("{n} values look wrong: see the end.")),
         }
+        lead.extend(self.warnings.iter().filter(|warning| warning.ends_with('?')).cloned());
         Block {
             title: self.answer().join(" "),
             lead,
@@ -135,17 +156,13 @@ impl PlanResult {
         }
     }
 
-    /// How much greasy wool keeps the promise, where this lot is not sure to; a shortfall says so
-    /// itself.
-    fn more_wool(&self) -> Option<String> {
-        let greasy = self.spare.safe_greasy_mass?;
-        let unsure = self.spare.chance.is_some_and(|c| c < 0.95) && self.shortfalls.is_empty();
-        unsure.then(|| {
-            format!(
-                "To keep the whole promise in 19 lots of 20, take in {} of greasy wool.",
-                intake(greasy, &self.say)
-            )
-        })
+    /// Whether the yarn and the goods can be made at all, in a line.
+    fn can_be_made(&self) -> String {
+        match self.obstacles.len() {
+            0 => "Can it be made: yes, by fibres in the section, wheels, reed and card.".to_owned(),
+            1 => "Can it be made: 1 obstacle, see the end.".to_owned(),
+            n => format!("Can it be made: {n} obstacles, see the end."),
+        }
     }
 
     pub(super) fn measure_first(&self, extent: Extent) -> Block {
@@ -176,6 +193,12 @@ impl PlanResult {
             return Block { title, ..Block::default() };
         }
         let good = plural(&self.spare.good);
+        let mill = shown.iter().any(|(_, d)| d.layer == Layer::Mill);
+        let mill = mill.then(|| {
+            "A mill's constant is drawn afresh for each simulated lot, as one that changes from lot to lot."
+                .to_owned()
+        });
+        let mill: Vec<String> = mill.into_iter().collect();
         let row = |d: &super::Doubt| {
             vec![
                 d.key.clone(),
@@ -189,9 +212,10 @@ impl PlanResult {
         Block {
             title: "What to measure first".to_owned(),
             lead: vec![format!(
-                "The share of the doubt that each value causes, and the {good} to spare (short: −) if \
-                 it turned out low or high."
+                "The share of the doubt that each value causes, and the {good} to spare (short: −) of a \
+                 plan with the value at its low or high end and all others as planned."
             )],
+            foot: mill,
             columns: columns(&[
                 ("value", Left),
                 ("share", Right),

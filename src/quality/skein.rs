@@ -243,7 +243,7 @@ fn say_interval(
     let count = check.say(found.count);
     let coarse = check.say(found.coarser_limit);
     let sentence = match found.finer_limit {
-        // What binary arithmetic leaves of nothing is no spread.
+        // What binary arithmetic leaves of nothing is not spread.
         _ if found.cv.value() < 1e-12 => format!("{count}. {EQUAL}"),
         None => format!(
             "{count}, no coarser than {coarse} {chance}; too few skeins that vary too much to say how \

@@ -2,7 +2,7 @@
 //!
 //! An indirect count says how many hanks of a fixed length weigh a fixed mass (finer is larger); a
 //! direct count says what a fixed length weighs (coarser is larger). Each is kept by its definition
-//! in yards, pounds, metres and grams, and only the quotient is rounded. Systems of one's own are
+//! in yards, pounds, metres and grams, and only the quotient is rounded. Systems that users define are
 //! added by [`super::define`].
 
 use super::kind::Kind;

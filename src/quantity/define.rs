@@ -1,10 +1,13 @@
-//! Count systems of one's own: defined once, known everywhere afterwards.
+//! Count systems that users define: defined once, known everywhere afterwards; those of a lot file are known
+//! while it is read, and to nobody else.
 //!
 //! What is defined stays until the program ends and never changes, so a count keeps its meaning.
 
+#[cfg(feature = "plan-file")]
+use std::cell::RefCell;
 use std::collections::HashMap;
 use std::sync::atomic::{AtomicBool, Ordering};
-use std::sync::{LazyLock, PoisonError, RwLock, RwLockReadGuard};
+use std::sync::{LazyLock, Mutex, PoisonError, RwLock, RwLockReadGuard};
 
 use super::counts::{self, Exact, SYSTEMS, System};
 use super::factors::{FACTORS, cover_form};
@@ -29,7 +32,7 @@ use crate::source::Basis;
 /// assert_eq!(convert(16.0, "my-cut", "hawick-cut")?, 16.0);
 /// # Ok::<(), hankwise::Error>(())
 /// ```
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Hash)]
 pub struct Definition {
     /// Its name, which is also how it is printed.
     pub name: String,
@@ -66,6 +69,44 @@ struct Own {
     table: HashMap<String, &'static Unit>,
 }
 
+impl Own {
+    /// The systems of the definitions, those that are there already among them; all are added, or none
+    /// where one is refused.
+    fn add(
+        &mut self,
+        all: &[Definition],
+        worths: &[Worth],
+    ) -> std::result::Result<Vec<&'static System>, Refused> {
+        let (mut found, mut made) = (Vec::new(), Vec::<Kept>::new());
+        for (which, (definition, worth)) in all.iter().zip(worths).enumerate() {
+            let new = made.iter().map(|kept| kept.system);
+            let before = self.systems.iter().copied().chain(new);
+            let same = taken(definition, worth.0, before).map_err(|(key, error)| Refused {
+                which,
+                key,
+                error,
+            })?;
+            found.push(same.unwrap_or_else(|| {
+                let kept = keep(definition, *worth);
+                made.push(kept);
+                kept.system
+            }));
+        }
+        for Kept { system, factors } in made {
+            self.systems.push(system);
+            for unit in std::iter::once(&system.unit).chain(factors.iter().copied()) {
+                self.units.push(unit);
+                for name in names(unit) {
+                    self.table.insert(name.to_owned(), unit);
+                    // As a name is looked up that somebody wrote in capitals.
+                    self.table.insert(name.to_lowercase(), unit);
+                }
+            }
+        }
+        Ok(found)
+    }
+}
+
 static OWN: LazyLock<RwLock<Own>> = LazyLock::new(RwLock::default);
 /// Spares the lock where nothing was defined.
 static ANY: AtomicBool = AtomicBool::new(false);
@@ -75,24 +116,95 @@ fn own() -> Option<RwLockReadGuard<'static, Own>> {
     any.then(|| OWN.read().unwrap_or_else(PoisonError::into_inner))
 }
 
-/// A unit of one's own by one of its names.
-pub(super) fn own_unit(name: &str) -> Option<&'static Unit> {
-    own()?.table.get(name).copied()
+/// The systems of the lot file that this thread reads.
+#[cfg(feature = "plan-file")]
+mod here {
+    use super::{Definition, Own, RefCell, Refused, System, Unit, worths};
+
+    thread_local! {
+        static HERE: RefCell<Option<Own>> = const { RefCell::new(None) };
+    }
+
+    /// Systems that this thread knows until this is dropped, before those that everybody knows.
+    pub(crate) struct OwnHere {
+        outside: Option<Own>,
+        // It belongs to the thread.
+        _thread: std::marker::PhantomData<*const ()>,
+    }
+
+    impl OwnHere {
+        pub(crate) fn define(all: &[Definition]) -> Result<OwnHere, Refused> {
+            let mut own = Own::default();
+            own.add(all, &worths(all)?)?;
+            let outside = HERE.replace((!all.is_empty()).then_some(own));
+            Ok(OwnHere { outside, _thread: std::marker::PhantomData })
+        }
+    }
+
+    impl Drop for OwnHere {
+        fn drop(&mut self) {
+            HERE.replace(self.outside.take());
+        }
+    }
+
+    fn read<T: Default>(of: impl FnOnce(&Own) -> T) -> T {
+        HERE.with_borrow(|own| own.as_ref().map(of)).unwrap_or_default()
+    }
+    pub(super) fn unit(name: &str) -> Option<&'static Unit> {
+        read(|own| own.table.get(name).copied())
+    }
+    pub(super) fn units() -> Vec<&'static Unit> {
+        read(|own| own.units.clone())
+    }
+    pub(super) fn systems() -> Vec<&'static System> {
+        read(|own| own.systems.clone())
+    }
+}
+#[cfg(feature = "plan-file")]
+pub(crate) use here::OwnHere;
+
+/// Without lot files there are no systems of one.
+#[cfg(not(feature = "plan-file"))]
+mod here {
+    use super::{System, Unit};
+
+    pub(super) fn unit(_name: &str) -> Option<&'static Unit> {
+        None
+    }
+    pub(super) fn units() -> Vec<&'static Unit> {
+        Vec::new()
+    }
+    pub(super) fn systems() -> Vec<&'static System> {
+        Vec::new()
+    }
 }
 
-/// The units of one's own: the systems and their factors.
+/// A unit that a user defined, by one of its names.
+pub(super) fn own_unit(name: &str) -> Option<&'static Unit> {
+    here::unit(name).or_else(|| own()?.table.get(name).copied())
+}
+
+/// The units that users defined: the systems and their factors.
 pub(super) fn own_units() -> Vec<&'static Unit> {
-    own().map(|own| own.units.clone()).unwrap_or_default()
+    let mut units = here::units();
+    if let Some(own) = own() {
+        // A name that the lot file gives to another system is that one's.
+        units.extend(own.units.iter().filter(|unit| here::unit(unit.symbol).is_none()));
+    }
+    units
 }
 
 /// Every count system: the trade's, then one's own.
 pub fn systems() -> impl Iterator<Item = &'static System> {
-    let own = own().map(|own| own.systems.clone()).unwrap_or_default();
-    SYSTEMS.iter().chain(own)
+    let mut all = here::systems();
+    if let Some(own) = own() {
+        all.extend(own.systems.iter().filter(|s| here::unit(s.unit.symbol).is_none()));
+    }
+    SYSTEMS.iter().chain(all)
 }
 
 /// Defines a count system. Its name is then known wherever a count is read, and `tpi/√name` as a twist
-/// factor and `K_name` as a cover factor where the system is indirect. The same definition again is no error; another one under a
+/// factor and `K_name` as a cover factor where the system is indirect. The same definition again is not an error; another one under a
 /// name that is taken is refused.
 pub fn define(definition: &Definition) -> Result<&'static System> {
     let all = define_all(std::slice::from_ref(definition));
@@ -106,35 +218,16 @@ pub fn define(definition: &Definition) -> Result<&'static System> {
 /// Defines all of them, or none where one is refused.
 pub(crate) fn define_all(all: &[Definition]) -> std::result::Result<Vec<&'static System>, Refused> {
     // Before the lock is taken: reading a unit asks for it too.
-    let refused = |which, (key, error)| Refused { which, key, error };
-    let worths = all.iter().enumerate().map(|(which, d)| worth(d).map_err(|e| refused(which, e)));
-    let worths = worths.collect::<std::result::Result<Vec<Worth>, Refused>>()?;
+    let worths = worths(all)?;
     let mut own = OWN.write().unwrap_or_else(PoisonError::into_inner);
-    let (mut found, mut made) = (Vec::new(), Vec::<&'static System>::new());
-    for (which, (definition, worth)) in all.iter().zip(worths).enumerate() {
-        let before = own.systems.iter().chain(&made).copied();
-        let same = taken(definition, worth.0, before).map_err(|e| refused(which, e))?;
-        let system = same.unwrap_or_else(|| {
-            let system = leak(definition, worth);
-            made.push(system);
-            system
-        });
-        found.push(system);
-    }
-    for system in made {
-        own.systems.push(system);
-        let factors = factors(system);
-        for unit in std::iter::once(&system.unit).chain(factors) {
-            own.units.push(unit);
-            for name in names(unit) {
-                own.table.insert(name.to_owned(), unit);
-                // As a name is looked up that somebody wrote in capitals.
-                own.table.insert(name.to_lowercase(), unit);
-            }
-        }
-    }
+    let found = own.add(all, &worths)?;
     ANY.store(!own.systems.is_empty(), Ordering::Release);
     Ok(found)
+}
+
+fn worths(all: &[Definition]) -> std::result::Result<Vec<Worth>, Refused> {
+    let refused = |which, (key, error)| Refused { which, key, error };
+    all.iter().enumerate().map(|(which, d)| worth(d).map_err(|e| refused(which, e))).collect()
 }
 
 type Worth = (Form, f64, f64);
@@ -256,6 +349,23 @@ fn unfit(name: &str) -> Option<String> {
             "'{name}' alone can be read in several ways ({instead}); choose a name of its own, such as \
              'our-{name}'"
         )
+    })
+}
+
+/// A system with its factors, kept until the program ends.
+#[derive(Clone, Copy)]
+struct Kept {
+    system: &'static System,
+    factors: &'static [&'static Unit],
+}
+
+/// Keeps what is defined, once however often the same is defined.
+fn keep(definition: &Definition, worth: Worth) -> Kept {
+    static ALL: LazyLock<Mutex<HashMap<Definition, Kept>>> = LazyLock::new(Mutex::default);
+    let mut all = ALL.lock().unwrap_or_else(PoisonError::into_inner);
+    *all.entry(definition.clone()).or_insert_with(|| {
+        let system = leak(definition, worth);
+        Kept { system, factors: factors(system).leak() }
     })
 }
 

@@ -32,7 +32,7 @@ pub fn half_of_last_digit(text: &str, kind: Kind) -> Result<f64> {
     }
     let smallest = match (last.split_once('.'), last.split_once('/')) {
         (_, Some((_, below))) => 1.0 / number(below)?,
-        (Some((_, decimals)), _) => 0.1_f64.powi(i32::try_from(decimals.len()).unwrap_or(9)),
+        (Some((_, decimals)), _) => 10_f64.powi(i32::try_from(decimals.len()).unwrap_or(9)).recip(),
         _ => last.chars().last().and_then(vulgar).unwrap_or(1.0),
     };
     Ok(unit(tail.trim(), Some(kind))?.to_base(smallest) / 2.0)

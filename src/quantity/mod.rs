@@ -14,9 +14,9 @@ pub mod reeds;
 pub mod share;
 mod unit;
 
-#[cfg(feature = "plan-file")]
-pub(crate) use define::define_all;
 pub use define::{Definition, define, systems};
+#[cfg(feature = "plan-file")]
+pub(crate) use define::{OwnHere, Refused, define_all};
 pub use kind::{
     Amount, Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor,
     Crimp, Density, Deviation, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force,

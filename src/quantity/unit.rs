@@ -157,7 +157,7 @@ fn product(text: &str) -> Option<f64> {
     }
 }
 
-/// Every unit, those of one's own last.
+/// Every unit, those that users define last.
 pub fn units() -> impl Iterator<Item = &'static Unit> {
     let own = own_units();
     without_factors().chain(FACTORS.iter()).chain(diameters()).chain(own)

@@ -15,7 +15,7 @@ pub enum Dialect {
     Sheet,
 }
 
-/// What stands for an operand at which the writing stops.
+/// What is written for an operand at which the writing stops.
 pub(super) enum Leaf {
     /// A finished word, such as a symbol, a value with its unit, or a cell.
     Word(String),

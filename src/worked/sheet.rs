@@ -1,7 +1,6 @@
 //! A recording written out as a live workbook: a cell a step, formulas instead of values.
 
 use std::collections::BTreeMap;
-use std::path::Path;
 
 use rust_xlsxwriter::{Format, Formula, Workbook, Worksheet, XlsxError};
 
@@ -11,6 +10,7 @@ use super::tape::{Arg, Op, Recording};
 use super::working::Working;
 use crate::caution;
 use crate::error::{Error, Result};
+use crate::files::{FileKind, Output};
 
 /// A part of the sheet under a heading of its own.
 #[derive(Clone, Debug)]
@@ -44,13 +44,13 @@ const HEAD: [&str; 6] = ["figure", "symbol", "value", "unit", "how", "what it is
 
 impl Working {
     /// Writes the working as a live workbook, with the cautions of the formulas that it rests on.
-    pub fn to_workbook(&self, path: &Path) -> Result<()> {
+    pub fn to_workbook(&self, out: impl Into<Output>) -> Result<()> {
         let sections = [Section { title: self.name(), names: Vec::new() }];
         let needed = self.recording().needed_for(self.root());
         let calls = self.recording().calls.iter().filter(|(step, _)| needed[**step]);
         let names: Vec<&str> = calls.flat_map(|(_, call)| call.formula.cautions).copied().collect();
         let cautions: Vec<String> = caution::of(&names).map(|c| c.line(&[])).collect();
-        write_sheet(path, self.recording(), &[self.root()], &sections, &[], &cautions)
+        write_sheet(&out.into(), self.recording(), &[self.root()], &sections, &[], &cautions)
     }
 }
 
@@ -59,23 +59,18 @@ impl Working {
 ///
 /// The file appears whole or not at all.
 pub fn write_sheet(
-    path: &Path,
+    out: &Output,
     recording: &Recording,
     roots: &[Arg],
     sections: &[Section],
     tables: &[StaticTable],
     cautions: &[String],
 ) -> Result<()> {
-    if path.extension().is_none_or(|end| !end.eq_ignore_ascii_case("xlsx")) {
-        return Err(Error::notation(format!(
-            "{}: the name of a workbook must end in .xlsx",
-            path.display()
-        )));
-    }
+    out.check(FileKind::Xlsx)?;
     let bytes = build(recording, roots, sections, tables, cautions).map_err(|e| {
-        Error::plan(format!("the workbook {} could not be made: {e}", path.display()))
+        Error::plan(format!("the workbook {} could not be made: {e}", out.path().display()))
     })?;
-    crate::write_whole(path, &bytes)
+    out.write(FileKind::Xlsx, &bytes)
 }
 
 fn build(

@@ -97,7 +97,7 @@ pub struct Label {
 }
 
 impl Label {
-    /// The full name, or the symbol where there is none.
+    /// The full name, or the symbol without one.
     pub fn name(&self) -> &str {
         if self.key.is_empty() { &self.symbol } else { &self.key }
     }
@@ -146,6 +146,10 @@ impl Recording {
     pub fn find(&self, name: &str) -> Option<usize> {
         self.labels.iter().rev().find(|(_, label)| label.name() == name).map(|(step, _)| *step)
     }
+    /// The steps by their names, to look up many: what [`Recording::find`] gives for each.
+    pub fn by_name(&self) -> HashMap<&str, usize> {
+        self.labels.iter().map(|(step, label)| (label.name(), *step)).collect()
+    }
 }
 
 /// Records what is computed with the [`Worked`] numbers that it hands out.
@@ -153,6 +157,8 @@ impl Recording {
 pub struct Tape {
     recording: RefCell<Recording>,
     known: RefCell<HashMap<Known, usize>>,
+    /// The steps that only give a step another name, by that step and the name.
+    again: RefCell<HashMap<(usize, String), Vec<usize>>>,
 }
 
 /// By what a step is known again: its operation, its operands and its value, bit for bit.
@@ -189,14 +195,11 @@ impl Tape {
     /// The same value under another name: the one it was given before, or a step of its own.
     fn also(&self, step: Worked<'_>, label: &Label) -> Worked<'_> {
         let same = {
-            let recording = self.recording.borrow();
-            let is_same = |i: usize| {
-                i == step.step || {
-                    let Step { op, args, .. } = &recording.steps[i];
-                    *op == Op::Same && args[0] == step.arg()
-                }
-            };
-            recording.labels.iter().find(|(i, l)| *l == label && is_same(**i)).map(|(i, _)| *i)
+            let (recording, again) = (self.recording.borrow(), self.again.borrow());
+            let named = (step.step, label.name().to_owned());
+            let others = again.get(&named).into_iter().flatten().copied();
+            let mut all = std::iter::once(step.step).chain(others);
+            all.find(|i| recording.labels.get(i) == Some(label))
         };
         match same {
             Some(same) => Worked { tape: Some(self), step: same, value: step.value },
@@ -254,7 +257,15 @@ impl<'t> Worked<'t> {
             Some(_) => tape.also(self, &label),
             None => self,
         };
-        tape.recording.borrow_mut().labels.insert(step.step, label);
+        let mut recording = tape.recording.borrow_mut();
+        if let Step { op: Op::Same, args, .. } = &recording.steps[step.step]
+            && let [Arg::Step(of)] = args[..]
+            && recording.labels.get(&step.step) != Some(&label)
+        {
+            let named = (of, label.name().to_owned());
+            tape.again.borrow_mut().entry(named).or_default().push(step.step);
+        }
+        recording.labels.insert(step.step, label);
         step
     }
 }

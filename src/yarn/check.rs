@@ -62,7 +62,7 @@ pub fn check_weight_in_todays_air<N: Number>(
     as_stated * (1.0 + regain + oil) / (1.0 + stated_regain + stated_oil)
 }
 
-/// Variation of the mean of readings, with that from end to end and that along the ends told apart.
+/// Variation of the mean of readings, with that from end to end and that along the ends kept apart.
 ///
 /// More readings of the same ends average out what varies along them, never what differs between
 /// them: for that, weigh more ends.

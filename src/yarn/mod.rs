@@ -14,7 +14,7 @@ mod rounding;
 mod shares;
 mod spindle;
 mod strength;
-mod tables;
+pub(crate) mod tables;
 mod twist;
 mod winding;
 mod wraps;

@@ -137,12 +137,18 @@ CLOTH: dict[str, Case] = {
         "choose_reed",
         {
             "wanted_reed_sett": "20 ends/in",
-            "reeds": ["8 dents/in", "12 dents/in"],
+            "reeds": ["10 dents/in"],
+            "ends_per_dent": [2],
             "reed_width": "24 in",
             "selvedge_ends_per_dent": 4,
             "dents_per_selvedge": 6,
         },
-        {"reed_width": "30 in", "selvedge_ends_per_dent": 3, "dents_per_selvedge": 4},
+        {
+            "wanted_reed_sett": "21 ends/in",
+            "reed_width": "30 in",
+            "selvedge_ends_per_dent": 3,
+            "dents_per_selvedge": 4,
+        },
     ),
     "setts": (
         "setts",

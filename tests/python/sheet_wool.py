@@ -105,13 +105,22 @@ WOOL: dict[str, Case] = {
         "balance",
         {
             "mass_in": "40.0 kg",
+            "balance_error": "50 g",
             "regain": "16 %",
+            "fat": "1 %",
+            "vegetable": "1 %",
             "out": {
                 "slubbing": {"mass": "37.0 kg", "regain": "18 %", "fat": "5 %"},
                 "strips": {"mass": "1.20 kg", "regain": "15 %", "vegetable": "2 %"},
             },
         },
-        {"mass_in": "38.5 kg", "regain": "14 %", "balance_error": "0.1 kg"},
+        {
+            "mass_in": "39.5 kg",
+            "balance_error": "80 g",
+            "regain": "14 %",
+            "fat": "2 %",
+            "vegetable": "3 %",
+        },
     ),
     "ball band": (
         "ball_band",

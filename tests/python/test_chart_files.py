@@ -23,8 +23,8 @@ def run(tmp_path, capsys, content, *more):
         ("tex\n150\nnan\n151\n", "row 3, tex: 'nan' is not a number; omit the row"),
         ("tex\n150\n1_000\n151\n", "row 3"),
         ("n,n\n1,2\n3,4\n", "several columns 'n'"),
-        ("grüße\n150\n".encode("latin-1"), "save it as CSV UTF-8"),
-        (b"\xff\xfet\x00\n\x00", "save it as CSV UTF-8"),
+        ("grüße\n150\n".encode("latin-1"), "save it as UTF-8, from a spreadsheet as CSV UTF-8"),
+        (b"\xff\xfet\x00\n\x00", "save it as UTF-8, from a spreadsheet as CSV UTF-8"),
         ("tex\n", "a header row and readings below it"),
         ("", "a header row and readings below it"),
         ("150\n151\n149\n", "is where the header should be"),
@@ -59,6 +59,6 @@ def test_what_spreadsheets_write_is_read(tmp_path, capsys, content, more):
 
 def test_a_file_that_is_not_there(tmp_path, capsys):
     assert cli.main(["chart", str(tmp_path / "none.csv")]) == 1
-    assert "none.csv cannot be read: No such file" in capsys.readouterr().err
+    assert "none.csv: no such file" in capsys.readouterr().err
     assert cli.main(["chart", str(tmp_path)]) == 1
-    assert "cannot be read: Is a directory" in capsys.readouterr().err
+    assert "cannot be read: it is a folder" in capsys.readouterr().err

@@ -294,3 +294,15 @@ def test_importing_needs_no_numpy():
     code = "import hankwise, sys; print([m for m in ('numpy', 'matplotlib') if m in sys.modules])"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, timeout=60)
     assert (done.stdout.strip(), done.stderr) == (b"[]", b"")
+
+
+def test_a_row_that_asks_one_thing_is_written_alone(run):
+    """`out.top=673 g` is `out.top.mass=673 g`."""
+    asked = ["calc", "balance", "mass_in=1.7 lb", "out.noil.mass=109 g"]
+    alone, named = run(*asked, "out.top=673 g"), run(*asked, "out.top.mass=673 g")
+    assert alone == named
+    assert alone[0] == 0
+    code, _, err = run(*asked[:3])
+    assert code == 1
+    assert "write out.NAME.mass=…" in err
+    assert "given twice" in run(*asked, "out.noil=1 g")[2]

@@ -41,7 +41,7 @@ def run(*words: str, **more: str) -> subprocess.CompletedProcess[str]:
         (["plan", LOT, "--workbook", "x.txt"], ".xlsx"),
         (["convert", "16", "Nm"], "names no unit to convert to"),
         (["convert", "16", "Nm", "YWS"], "did you mean 'YSW'?"),
-        (["convert", "0", "tex", "Nm"], "no finite value"),
+        (["convert", "0", "tex", "Nm"], "more than 0"),
         (["calc", "twist_factor", "twist=9 tpi", "twist=8 tpi", "count=16 YSW"], "given twice"),
         (["calc", "twist_factor", "--latex"], "needs the inputs"),
         (["calc", "twist_factor", "--bogus", "twist=9 tpi"], "--bogus"),

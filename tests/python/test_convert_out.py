@@ -1,5 +1,6 @@
 """Converting into an array: the same values, in their place, whoever computes them."""
 
+import warnings
 from concurrent.futures import ThreadPoolExecutor
 
 import hankwise as hw
@@ -41,13 +42,21 @@ def test_the_same_to_the_last_bit(many, units):
 )
 def test_any_values_and_shapes(values, units):
     out = np.empty_like(values)
-    with np.errstate(all="ignore"):
+    with warnings.catch_warnings():
+        # What has no value there is NaN, and is told of.
+        warnings.simplefilter("ignore", hw.RangeWarning)
         if values.ndim == 0:
             with pytest.raises(TypeError, match="out is for arrays"):
                 hw.convert(values, *units, out=out)
             return
         hw.convert(values, *units, out=out)
         np.testing.assert_array_equal(out, hw.convert(values, *units))
+    for x, y in zip(values.flat, out.flat, strict=True):
+        try:
+            one = hw.convert(x, *units)
+        except hw.RangeError:
+            one = np.nan
+        assert y == one or (np.isnan(y) and np.isnan(one))
 
 
 LAYOUTS = {

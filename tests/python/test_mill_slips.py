@@ -158,8 +158,8 @@ def test_a_value_is_asked_for_by_its_name():
 
 
 def test_a_message_is_one_line():
-    with pytest.raises(TypeError) as caught:
-        hw.yarn.twist_factor(twist=pd.Series(["9 tpi", "10 tpi"]), count="16 YSW")
+    with pytest.raises(hw.NotationError, match="2 of 2 rows") as caught:
+        hw.yarn.twist_factor(twist=pd.Series(["nine", "ten"]), count="16 YSW")
     assert "\n" not in str(caught.value)
 
 

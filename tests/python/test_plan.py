@@ -298,6 +298,6 @@ def test_no_half_written_workbook(result, tmp_path):
         with pytest.raises(hw.HankwiseError, match="cannot be written"):
             result.to_workbook(path)
     assert [p.name for p in tmp_path.iterdir()] == ["plan.xlsx"]
-    (tmp_path / "good.xlsx").write_text("old")
+    (tmp_path / "good.xlsx").write_bytes(b"PK\x03\x04old")
     result.to_workbook(tmp_path / "good.xlsx")
     assert (tmp_path / "good.xlsx").read_bytes()[:2] == b"PK"

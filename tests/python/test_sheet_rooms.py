@@ -30,7 +30,7 @@ pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 
 PLAIN = {"number", "ratio", "money"}
 # What is settled before a calculation runs: a workbook is of the road that was taken then.
-SETTLED = {"system", "confidence", "rinses", "twist_wheels", "wheels"}
+SETTLED = {"system", "confidence", "reeds", "rinses", "twist_wheels", "wheels"}
 # Words, which are no values although they may begin with one.
 WORDS = {"weave", "warp_colours", "weft_colours"}
 

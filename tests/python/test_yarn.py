@@ -209,6 +209,8 @@ def test_a_folded_yarn_is_a_count_wherever_a_count_is_wanted():
     assert hw.yarn.twist_factor("9 tpi", "34 tex S 600 x 2 Z 400; R 69.3 tex").number(
         "turns/cm √tex"
     ) == pytest.approx(hw.yarn.twist_factor("9 tpi", "69.3 tex").number("turns/cm √tex"))
+    setts = [hw.cloth.setts(weave="plain", warp_count=c) for c in ["R 74 tex/2", "74 tex"]]
+    assert str(setts[0]) == str(setts[1])
 
 
 @pytest.mark.parametrize("fold", ["2/24 worsted", hw.yarn.parse("2/24 worsted")])

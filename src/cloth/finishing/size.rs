@@ -111,7 +111,7 @@ pub fn loom_stretch<N: Number>(
     result = "u",
     sources = ["definition"],
     limits = ["the yarn unstretched: the warp less what was tied on and left over", "the cloth off the loom and relaxed, before any wash"],
-    slips = ["the measure under tension for that of the yarn: stretch is no take-up", "dividing by the cloth: that is a crimp"]
+    slips = ["the measure under tension for that of the yarn: stretch is not take-up", "dividing by the cloth: that is a crimp"]
 )]
 pub fn take_up_from_lengths<N: Number>(
     /// yarn, unstretched

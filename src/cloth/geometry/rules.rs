@@ -1,4 +1,4 @@
-//! Rules that do without solving: near the exact value, and told apart from it.
+//! Rules that do without solving: near the exact value, and named as rules.
 
 use crate::formula::formula;
 use crate::number::Number;

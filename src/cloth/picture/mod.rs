@@ -10,9 +10,8 @@ mod svg;
 
 pub use face::{Face, Threads};
 
-use std::path::Path;
-
 use crate::error::{Error, Result};
+use crate::files::{FileKind, Output};
 
 /// A picture as SVG.
 ///
@@ -34,14 +33,8 @@ impl Picture {
         &self.svg
     }
     /// Writes it to a file, whole or not at all.
-    pub fn save(&self, path: &Path) -> Result<()> {
-        if path.extension().is_none_or(|end| !end.eq_ignore_ascii_case("svg")) {
-            return Err(Error::notation(format!(
-                "{}: the name of an SVG picture must end in .svg",
-                path.display()
-            )));
-        }
-        crate::write_whole(path, self.svg.as_bytes())
+    pub fn save(&self, out: impl Into<Output>) -> Result<()> {
+        out.into().write(FileKind::Svg, self.svg.as_bytes())
     }
 }
 

@@ -8,7 +8,7 @@ use crate::quantity::{Count, Crimp, Fraction, Length, Mass, Ratio, Sett, Shrinka
 #[formula(
     result = "W_p",
     sources = ["practice"],
-    limits = ["take-up on the length of the yarn", "fringes as they stand on the loom, neither woven nor shrunk: twisting, knots and the wash shorten them"],
+    limits = ["take-up on the length of the yarn", "fringes as they are on the loom, neither woven nor shrunk: twisting, knots and the wash shorten them"],
     slips = ["adding shrinkage and take-up to the length instead of dividing", "crimp on cloth used as take-up on yarn"]
 )]
 pub fn warp_per_piece<N: Number>(

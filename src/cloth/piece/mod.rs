@@ -14,6 +14,8 @@ pub use colour::{WarpColour, WeftColour};
 pub use formulas::*;
 pub use from_yarn::{PIECES_FROM_YARN, PiecesFromYarnResults, pieces_from_yarn};
 pub use inputs::*;
+#[cfg(not(feature = "plan-file"))]
+use layout::Setting;
 #[cfg(feature = "plan-file")]
 pub(crate) use layout::Setting;
 pub use layout::{Finished, Layout, SelvedgeLayout};

@@ -129,7 +129,7 @@ impl Weave {
         }
         if stitches.len() > separators {
             return Err(Error::range(format!(
-                "{} of {} crossings between face and back would be stitches: this is no cloth of two \
+                "{} of {} crossings between face and back would be stitches: this is not a cloth of two \
                  layers in that order; exchange face and back, or begin the order with the other",
                 stitches.len(),
                 stitches.len() + separators

@@ -51,7 +51,10 @@ fn spelt(formula: &[usize]) -> Vec<bool> {
 impl Weave {
     /// Plain weave.
     pub fn plain() -> Weave {
-        Weave::twill(&[1, 1], Hand::Right, 1).unwrap_or_else(|_| unreachable!("one up, one down"))
+        Weave::twill(&[1, 1], Hand::Right, 1).unwrap_or_else(|_| {
+            // `twill` refuses a formula that is not of pairs, and a step of 0 or of all threads.
+            unreachable!("one up, one down")
+        })
     }
 
     /// A twill by its formula, ups and downs of the first end in turn from the first pick; each end

@@ -66,7 +66,7 @@ impl Weave {
                     '0' | '.' | '-' | '□' => false,
                     _ => {
                         return Err(Error::notation(format!(
-                            "pick {}: '{mark}' is no mark; write 1 where the warp is up, 0 where it \
+                            "pick {}: '{mark}' is not a mark; write 1 where the warp is up, 0 where it \
                              is down",
                             pick + 1
                         )));

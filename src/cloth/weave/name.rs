@@ -211,7 +211,7 @@ impl Weave {
     }
 }
 
-/// The name, or the size of the repeat in ends and picks where there is none.
+/// The name, or the size of the repeat in ends and picks for a weave without one.
 impl fmt::Display for Weave {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.name() {

@@ -157,7 +157,7 @@ fn rows(text: &str) -> Option<Vec<&str>> {
     let mut rows: Vec<&str> = text.split(split).filter(|row| !row.is_empty()).collect();
     let drawn = rows.iter().all(|row| row.chars().all(|c| marks.contains(c)));
     let lines = text.contains('\n');
-    // One word of dashes, dots or a number is no drawing.
+    // One word of dashes, dots or a number is not a drawing.
     if rows.len() < 2 || !(drawn || lines) {
         return None;
     }

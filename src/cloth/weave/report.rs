@@ -1,4 +1,4 @@
-//! A weave told in tables.
+//! A weave in tables.
 
 use super::{Draft, System, Weave};
 use crate::quantity::print::figure;

@@ -4,7 +4,7 @@
 //! goods takes; yarn left over bears its share. What comes after (reel, cone, loom, finish) is the goods'
 //! own.
 
-use super::lot_report::report;
+use super::lot_report::{report, unpriced};
 use super::price::Selling;
 use super::rates::{Rates, StageCost, Stay, check_rates};
 use super::{cost_of_mass, cost_share, hour_costs, known};
@@ -283,6 +283,10 @@ fn check(
 ) -> Result<()> {
     hour_costs(check, "hourly_wage", given.hourly_wage)?;
     hour_costs(check, "hourly_overhead", given.hourly_overhead)?;
+    let unpriced = unpriced(found);
+    if !unpriced.is_empty() {
+        check.beside("cost", format!("as far as priced; not priced: {}", unpriced.join(", ")));
+    }
     for (stage, cost) in given.stages.iter().zip(&found.stages) {
         check_rates(&stage.rates, &stage.name, cost, check)?;
         if stage.rates.stage_cost_per_mass.is_some() && stage.mass_in.is_none() {

@@ -55,8 +55,9 @@ fn goods(given: &Inputs, found: &Results) -> Block {
     }
     let (joint, whole) = (found.joint_cost.value(), found.cost.value());
     let left_over = found.left_over_cost.value();
-    let ends =
-        [("yarn left over", left_over, 0.0, left_over), ("the lot", joint, whole - joint, whole)];
+    let unpriced = unpriced(found);
+    let lot = if unpriced.is_empty() { "the lot" } else { "the lot, as far as priced" };
+    let ends = [("yarn left over", left_over, 0.0, left_over), (lot, joint, whole - joint, whole)];
     for (name, joint, own, whole) in ends {
         let mut row = vec![name.to_owned(), String::new(), money(joint), money(own), money(whole)];
         row.resize(names.len(), String::new());
@@ -65,6 +66,9 @@ fn goods(given: &Inputs, found: &Results) -> Block {
     let mut foot = vec![
         "joint: wool and all stages up to the yarn, shared by the clean dry fibre in the yarn that is taken; own: reel, cone, loom, finish.".to_owned(),
     ];
+    if !unpriced.is_empty() {
+        foot.push(format!("Not priced, and in no cost above: {}.", unpriced.join(", ")));
+    }
     foot.extend(given.selling.as_ref().map(|selling| match selling {
         Selling::Margin(g) => {
             format!("Price: with a margin of {} on the price.", of_kind(g.value(), Kind::Margin))
@@ -105,8 +109,13 @@ fn stages(given: &Inputs, found: &Results) -> Block {
         let (goods, name) = stage.name.rsplit_once('.').unwrap_or(("", &stage.name));
         lines(&stage.costs, |what, hours, cost| add(name, what, goods, hours, cost));
     }
-    add("whole", "", "", None, whole);
+    let unpriced = unpriced(found);
+    let what = if unpriced.is_empty() { "" } else { "as far as priced" };
+    add("whole", what, "", None, whole);
     let mut foot = Vec::new();
+    if !unpriced.is_empty() {
+        foot.push(format!("Not priced: {}.", unpriced.join(", ")));
+    }
     if given.overhead.is_none() && given.hourly_overhead.is_none() {
         foot.push("Overhead is not included.".to_owned());
     }
@@ -122,6 +131,22 @@ fn stages(given: &Inputs, found: &Results) -> Block {
         ("share", Right),
     ];
     Block { foot, ..Block::of("What each stage costs", &heads, rows) }
+}
+
+/// The stages for which nothing was said to be paid; those after the yarn once for all goods.
+pub(super) fn unpriced(found: &Results) -> Vec<&str> {
+    let mut names: Vec<&str> = Vec::new();
+    let stages = found.stages.iter().map(|stage| (stage.name.as_str(), stage));
+    let own = found.own_stages.iter().map(|stage| {
+        (stage.name.rsplit_once('.').map_or(stage.name.as_str(), |(_, name)| name), &stage.costs)
+    });
+    for (name, stage) in stages.chain(own) {
+        let paid = [stage.machine_cost, stage.wages, stage.mass_cost, stage.cost_once];
+        if paid.iter().all(Option::is_none) && !names.contains(&name) {
+            names.push(name);
+        }
+    }
+    names
 }
 
 /// Tells what is paid at a stage, with the hours where it is paid by the hour.

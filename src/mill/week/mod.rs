@@ -242,7 +242,7 @@ fn beyond<N: Number>(finish: V<N>, open: V<N>) -> V<N> {
     (finish - open).max(0.0)
 }
 
-/// The latest of several times; 0 where there is none.
+/// The latest of several times; 0 without any.
 fn latest<N: Number>(all: impl Iterator<Item = V<N>>) -> Duration<N> {
     all.reduce(V::max).unwrap_or(V::constant(0.0)).into()
 }

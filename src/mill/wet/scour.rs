@@ -136,7 +136,7 @@ pub fn scour_liquor<N: Number>(given: &ScourLiquorInputs<N>) -> ScourLiquorResul
         liquor_carried(dry, squeeze.pickup, squeeze.liquor_density)
     });
     let rinsing = given.squeeze.as_ref().and_then(|squeeze| squeeze.rinsing.as_ref());
-    // Each rinse is a term of its own: their number is no cell of a workbook that only half of it
+    // Each rinse is a term of its own: their number is not a cell of a workbook that only half of it
     // would follow.
     let number = rinsing.map_or(0.0, |rinsing| rinsing.rinses.value()).min(MOST_RINSES) as usize;
     let rinse_volume = rinsing

@@ -54,7 +54,7 @@ pub(super) fn finish<N: Number>(
     };
     let notes = [
         ("mass_per_area", "at label regain, weft turns included".to_owned()),
-        ("piece_mass", format!("'{name}', fringes included")),
+        ("piece_mass", format!("'{name}', fringes included, which lose nothing in finishing")),
     ];
     let expect = ["width", "mass_per_area", "piece_mass"];
     bench.show(FINISH, [], expect, notes, |s| finished.show(s));
@@ -82,7 +82,7 @@ impl Piece<Place> {
         let waste = named(name, "loom_waste", "thrums and weft waste", waste);
         let woven_in = Mass::from(coned.v() - waste.v());
         let woven_in = named(name, "woven_in", "yarn in the pieces before finishing", woven_in);
-        // Fringes are neither scoured down nor cropped.
+        // Fringes are neither cropped nor raised, so they are taken to lose nothing.
         let fringe = cloth::fringe_mass(laid.at.ends, self.map(&mut values).fringe, shop.dry);
         let in_cloth = woven_in.v() - made.v() * fringe.v();
         let finishing = in_cloth * loom.finish.map(&mut values).loss.v();

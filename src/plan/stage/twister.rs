@@ -10,6 +10,7 @@ use crate::number::Number;
 use crate::quantity::{
     Contraction, Count, Duration, Kind, Length, LinearDensity, Ratio, Speed, Twist,
 };
+use crate::yarn::tables::FOLDING_TWIST_RATIOS;
 use crate::{mill, yarn};
 
 /// Twists the singles together.
@@ -104,13 +105,24 @@ impl Stage for Twister<Place> {
             ("count", "in oil, before scouring".to_owned()),
             ("twist_wheel", beside(&given.wheels.twist_wheels, wanted, |z| z, gives)),
             ("twist", "opposite to the singles (Z on S)".to_owned()),
-            (
-                "twist_ratio",
-                "0.5 to 0.7 is common for a balanced two-fold (from memory); judge by a washed loop hanging freely"
-                    .to_owned(),
-            ),
+            ("twist_ratio", habit(station.values.at(*station.yarn.ends.inner()).value())),
         ];
         let expect = ["count", "twist_ratio", "time"];
         bench.show(Self::NAME, ["twist_wheel", "twist"], expect, notes, |s| folded.show(s));
     }
+}
+
+/// The habit of the trade for so many ends, where there is one.
+fn habit(ends: f64) -> String {
+    let fold = match ends {
+        2.0 => "two-fold knitting",
+        3.0 => "three-fold",
+        _ => "",
+    };
+    let habit = FOLDING_TWIST_RATIOS.figures.iter().find(|figure| figure.of[0] == fold);
+    let habit = habit.map_or_else(String::new, |habit| {
+        let of = habit.of.join(", ");
+        format!("{of}: {} ({}); ", habit.words(), habit.basis().words())
+    });
+    format!("{habit}judge by a washed loop hanging freely")
 }

@@ -23,7 +23,7 @@ pub enum Finding {
 
 /// Finds outliers and drifts. A point outside at the end of a run, the next of it within, is an outlier of
 /// its own and no part of the run. A drift is eight points in a row on one side of the centre, or two or
-/// more neighbours outside on one side; where it is found, the points of it are no outliers. Where
+/// more neighbours outside on one side; where it is found, its points are not outliers. Where
 /// neighbouring points share a reading, an outlier puts two of them outside: that pair is
 /// one outlier, at the first of them.
 pub(super) fn findings(

@@ -23,7 +23,7 @@ impl Yarn {
     /// How lively the fold may be.
     ///
     /// # Errors
-    /// Where a twist is not said, or the yarn is no fold.
+    /// Where a twist is not said, or the yarn is not a fold.
     pub fn balance(&self, component: usize) -> Result<Balance> {
         let ratio = self.twist_ratio(component)?;
         let inner = self.build.parts()[component].strand.twist().direction();

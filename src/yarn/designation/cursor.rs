@@ -263,7 +263,7 @@ impl<'t> Cursor<'t> {
     #[inline(always)]
     pub(super) fn system(&mut self) -> Result<&'static crate::quantity::Unit> {
         let rest = self.rest();
-        // What most designations have is told at a glance.
+        // What most designations have is seen at a glance.
         let end = rest.bytes().position(|b| !b.is_ascii_alphabetic()).unwrap_or(rest.len());
         let common = super::read::common_system(&rest[..end]);
         let next = rest.as_bytes().get(end).copied().unwrap_or(b' ');

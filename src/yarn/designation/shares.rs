@@ -56,7 +56,7 @@ impl Yarn {
     /// The yarn with its ends folded at a contraction, on the untwisted length.
     ///
     /// # Errors
-    /// Where the count of a single is not known, or the yarn is no fold.
+    /// Where the count of a single is not known, or the yarn is not a fold.
     pub fn folded(self, contraction: f64) -> Result<Yarn> {
         Kind::Contraction.check(contraction)?;
         let ends = self.ends().count();

@@ -7,6 +7,7 @@ use super::{Direction, Fold, Single, Strand, Turned, Whole, Yarn};
 use crate::error::{Error, Result};
 use crate::formula::enter;
 use crate::number::Number;
+use crate::quantity::print::{fixed, of_kind};
 use crate::quantity::{
     Amount, Contraction, Count, Kind, LinearDensity, Mass, Ratio, Shrinkage, Twist, Unit, unit,
 };
@@ -86,6 +87,9 @@ impl Asked {
     }
 }
 
+/// A resultant further than this from the sum of its ends is doubted: from memory, wide.
+const FAR: f64 = 0.3;
+
 /// Takes a number of the designation for a sum: as a number, or noted down for a working.
 pub(super) type Enter<'e, N> = &'e mut dyn FnMut(&Amount, Kind, &str, &str, &str) -> N;
 
@@ -120,6 +124,23 @@ impl Yarn {
         Ok(contraction)
     }
 
+    /// What looks wrong: a resultant that no folding makes of its ends.
+    pub fn doubt(&self) -> Option<String> {
+        let (whole, sum) = (self.whole.as_ref()?.count.base(), self.nominal().ok()?);
+        let off = whole / sum - 1.0;
+        (off.abs() > FAR).then(|| {
+            let tex = |count: f64| of_kind(count, Kind::LinearDensity);
+            format!(
+                "'{}': the resultant {} is {} % {} than the {} of its ends together; is it written right?",
+                self.designation(),
+                tex(whole),
+                fixed(100.0 * off.abs(), 0),
+                if off > 0.0 { "more" } else { "less" },
+                tex(sum)
+            )
+        })
+    }
+
     /// Twist factor of the whole, in turns/cm √tex.
     ///
     /// # Errors
@@ -131,7 +152,7 @@ impl Yarn {
     /// Folding twist over the twist of a component.
     ///
     /// # Errors
-    /// Where a twist is not said, or the yarn is no fold.
+    /// Where a twist is not said, or the yarn is not a fold.
     pub fn twist_ratio(&self, component: usize) -> Result<f64> {
         self.sum(Asked::TwistRatio, component)
     }
@@ -141,7 +162,7 @@ impl Yarn {
     /// of the folded yarn, else contraction is not counted.
     ///
     /// # Errors
-    /// Where a twist or its direction is not said, or the yarn is no fold.
+    /// Where a twist or its direction is not said, or the yarn is not a fold.
     pub fn twist_left(&self, component: usize) -> Result<(Direction, f64)> {
         let left = self.sum(Asked::TwistLeft, component)?;
         let (outer, inner) = self.twists(component)?;

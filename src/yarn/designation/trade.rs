@@ -146,6 +146,7 @@ pub(super) fn short(cursor: &mut Cursor<'_>, reading: &Reading) -> Result<Short>
     }
     cursor.skip();
     if let ([number], Some(cord)) = (numbers, words::cord(cursor)?) {
+        positive(cursor, start, &Amount { number: *number, unit: unit("Ne", None)? })?;
         return Ok(Short::of(cord.of(*number)));
     }
     let end = cursor.at;
