@@ -101,7 +101,9 @@ fn one_of(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> 
                 let all: Result<Vec<f64>, _> = text
                     .trim_matches(['[', ']'])
                     .split(',')
-                    .map(|one| hankwise::quantity::parse_as(one, parts.kind).map(|a| a.base()))
+                    .map(|one| {
+                        hankwise::yarn::read_input(one, "", parts.kind).map(|(a, _)| a.base())
+                    })
                     .collect();
                 return all.map(Value::Parts).or_raise();
             }

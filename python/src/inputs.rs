@@ -1,7 +1,6 @@
 //! Reading the inputs of a formula: quantities, texts, plain numbers, arrays.
 
 use hankwise::formula as catalogue;
-use hankwise::quantity::print::{of_kind, with_unit};
 use hankwise::quantity::{self, Amount, Kind};
 use hankwise::yarn;
 use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
@@ -206,22 +205,13 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
                 kind.example()
             )));
         }
-        let (amount, said) = count_of_yarn(yarn)?;
+        let (amount, said) = yarn.whole_count().or_raise()?;
         return Ok(Given::One(amount, said));
     }
     if let Ok(text) = value.cast::<PyString>() {
         let text = text.to_string_lossy();
-        let amount = match quantity::parse_as(&text, kind) {
-            Ok(amount) => amount,
-            Err(error) => match yarn_in_text(&text).filter(|_| kind == Kind::LinearDensity) {
-                Some(yarn) => {
-                    let (amount, said) = count_of_yarn(&yarn)?;
-                    return Ok(Given::One(amount, said));
-                }
-                None => return Err(raise(&error)),
-            },
-        };
-        return Ok(Given::One(amount, Some(text.trim().to_owned())));
+        let (amount, said) = yarn::read_input(&text, "", kind).or_raise()?;
+        return Ok(Given::One(amount, Some(said)));
     }
     if let Some(texts) = texts(value)? {
         return column_of_texts(value, &texts, kind);
@@ -247,51 +237,19 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
     }
 }
 
-/// A yarn in a notation whose reading is settled, which is no count alone: `2/24 worsted`.
-fn yarn_in_text(text: &str) -> Option<yarn::Yarn> {
-    yarn::Yarn::parse(text).ok().filter(|yarn| yarn.resultant().is_ok())
-}
-
-/// The count of a yarn as a whole, and how it is written in a working: what contraction is in it.
-fn count_of_yarn(yarn: &yarn::Yarn) -> PyResult<(Amount, Option<String>)> {
-    let tex = yarn.resultant().or_raise()?;
-    let unit = yarn.system();
-    let amount = Amount { number: unit.from_base(tex), unit };
-    if yarn.singles() == Some(1) {
-        return Ok((amount, None));
-    }
-    let whole = with_unit(amount.number, unit.symbol);
-    let contraction = match yarn.contraction() {
-        Ok(contraction) => format!("contraction {}", of_kind(contraction, Kind::Contraction)),
-        Err(_) if yarn.whole.is_some() => "as measured".to_owned(),
-        Err(_) => "contraction not counted".to_owned(),
-    };
-    Ok((amount, Some(format!("{} = {whole}, {contraction}", yarn.designation()))))
-}
-
 /// Refuses a folded yarn where the count of one of its singles is asked.
 pub(crate) fn no_fold_for_a_single(value: &Bound<'_, PyAny>, input: &str) -> PyResult<()> {
-    if !input.starts_with("single_count") {
+    if !yarn::asks_a_single(input) {
         return Ok(());
     }
-    let read = match (value.cast::<Yarn>(), value.cast::<PyString>()) {
-        (Ok(yarn), _) => Some(yarn.get().yarn.clone()),
-        (_, Ok(text)) => {
-            let text = text.to_string_lossy();
-            let is_count = quantity::parse_as(&text, Kind::LinearDensity).is_ok();
-            if is_count { None } else { yarn_in_text(&text) }
-        }
-        _ => None,
-    };
-    match read {
-        Some(yarn) if yarn.singles() != Some(1) => Err(NotationError::new_err(format!(
-            "'{}' is a {}, and {input} is the count of one of its singles; write {input} for the single \
-             and ends for how many there are",
-            yarn.designation(),
-            yarn.what()
-        ))),
-        _ => Ok(()),
+    if let Ok(yarn) = value.cast::<Yarn>() {
+        yarn.get().yarn.fits(input).or_raise()?;
+    } else if let Ok(text) = value.cast::<PyString>() {
+        yarn::read_input(&text.to_string_lossy(), input, Kind::LinearDensity).or_raise()?;
+    } else if let Some(rows) = texts(value)? {
+        return rows.iter().try_for_each(|row| no_fold_for_a_single(row, input));
     }
+    Ok(())
 }
 
 /// What is said where numbers of a kind are wanted and something else is given.

@@ -328,10 +328,9 @@ fn refuse_fold(text: &str, a: &str, b: &str, wanted: Option<Kind>, rest: &str) -
     if !count {
         return Ok(());
     }
-    let system = if system.is_empty() { "worsted" } else { system };
     Err(Error::notation(format!(
         "'{text}' is a folded yarn ({a}-fold of {b}, or {b}-fold of {a}), not a count; \
-         write the count of one single, '{b} {system}' or '{a} {system}', or read the folded yarn with hankwise.yarn.parse('{text}')"
+         hankwise.yarn.parse('{text}') reads it, and its resultant is the count of the whole"
     )))
 }
 

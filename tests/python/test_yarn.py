@@ -223,5 +223,32 @@ def test_a_folded_yarn_is_no_single(fold):
 
 
 def test_an_unsettled_yarn_stays_refused():
-    with pytest.raises(hw.NotationError, match="folded yarn"):
+    with pytest.raises(hw.NotationError, match=r"does not say its count system; .*'2/24 worsted'"):
         hw.yarn.twist_factor("9 tpi", "2/24")
+
+
+def test_a_column_of_yarns_is_a_column_of_counts():
+    column = ["2/24 worsted", "12 worsted", hw.yarn.parse("Nm 32/2"), None]
+    counts = hw.yarn.yarn_diameter("1.5 cm³/g", column).number("mm")
+    alone = hw.yarn.yarn_diameter("1.5 cm³/g", "12 worsted").number("mm")
+    assert list(counts[:2]) == pytest.approx([alone, alone], rel=1e-12)
+    assert list(counts)[3] != list(counts)[3]
+    with pytest.raises(hw.NotationError, match="one of its singles"):
+        hw.yarn.fold_alike(single_count=["20 tex", "2/24 worsted"], ends=2, contraction="2 %")
+    with pytest.raises(hw.NotationError, match=r"2 of 3 rows .*8 Ne × 8.*2/24 worsted"):
+        hw.yarn.yarn_diameter("1.5 cm³/g", ["8/8 Ne", "2/24", "20 tex"])
+
+
+def test_the_command_takes_a_yarn_for_a_count(capsys):
+    from hankwise.cli import main
+
+    said = []
+    for count in ["2/24 worsted", "12 worsted"]:
+        assert main(["calc", "twist_factor", "twist=9 tpi", f"count={count}"]) == 0
+        said.append(capsys.readouterr().out)
+    assert said[0].splitlines()[0] == said[1].splitlines()[0]
+    assert "contraction not counted" in said[0]
+    assert main(["convert", "2/24", "worsted", "tex"]) == 0
+    assert "contraction not counted, = 73.8" in capsys.readouterr().out
+    assert main(["calc", "fold_alike", "single_count=2/24 worsted", "ends=2", "contraction=0 %"])
+    assert "one of its singles" in capsys.readouterr().err
