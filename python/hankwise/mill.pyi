@@ -626,7 +626,7 @@ def full_pieces(mass: _Measure, mass_per_piece: _Measure) -> Quantity:
 def hank_rate(winding_speed: _Measure, efficiency: _Plain, hank_length: _Measure) -> Quantity:
     """Hanks that a drum winds in an hour.
 
-    q_h = v × η / l_h
+    q_h = 60 × v × η / l_h
 
     winding_speed: winding speed
     efficiency: efficiency
@@ -643,7 +643,7 @@ def hank_rate_from_mass(
 ) -> Quantity:
     """Hanks that a drum has wound in an hour, from what all have wound.
 
-    N = 1000000 × m_y / (T × l_h); q_h = N / (60 × τ × k_n)
+    N = 1000000 × m_y / (T × l_h); q_h = N / (τ × k_n)
 
     yarn_mass: mass of yarn
     count: count
@@ -1519,7 +1519,7 @@ def time_for_hanks(
 ) -> Quantity:
     """Time to wind a mass, from the hanks that a drum winds in an hour.
 
-    N = 1000000 × m_y / (T × l_h); τ = N / (60 × q_h × k_n)
+    N = 1000000 × m_y / (T × l_h); τ = N / (q_h × k_n)
 
     yarn_mass: mass of yarn
     count: count

@@ -149,6 +149,8 @@ kinds! {
     Speed, "speed", "m/min", Speed, 0.0, ANY, "12 m/min";
     /// How often in a minute: turns of a spindle, picks of a loom, drops of a hopper.
     Frequency, "rate per minute", "/min", Frequency, 0.0, ANY, "2400 rpm";
+    /// Hanks in an hour.
+    HankRate, "hanks per hour", "hanks/h", HankRate, 0.0, ANY, "38 hanks/h";
     /// Mass in a time, in kilograms per hour.
     MassRate, "mass per time", "kg/h", MassRate, 0.0, ANY, "15 kg/h";
     /// Mass of a volume, in kilograms per litre.

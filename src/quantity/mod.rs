@@ -20,10 +20,10 @@ pub(crate) use define::{OwnHere, Refused, define_all};
 pub use kind::{
     Amount, Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor,
     Crimp, Density, Deviation, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force,
-    Fraction, Frequency, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass, MassLoss,
-    MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading, ReedCount,
-    Regain, Sett, ShareOfSales, Shrinkage, SignedRatio, SpecificVolume, Speed, Stress, Stretch,
-    TakeUp, Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor,
+    Fraction, Frequency, HankRate, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass,
+    MassLoss, MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading,
+    ReedCount, Regain, Sett, ShareOfSales, Shrinkage, SignedRatio, SpecificVolume, Speed, Stress,
+    Stretch, TakeUp, Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor,
     TwistedContraction, Typed, Volume, Yield,
 };
 pub use last_digit::half_of_last_digit;
