@@ -1,7 +1,7 @@
 //! A formula and its card.
 
 pub mod array;
-mod describe;
+pub(crate) mod describe;
 mod near;
 mod row;
 mod solve;
