@@ -1,8 +1,10 @@
 //! Shares of unlike things: every ordered pair of kinds, as terms, compared, and given for an input.
 
 use hankwise::catalogue;
-use hankwise::quantity::Kind;
+use hankwise::quantity::print::figure;
 use hankwise::quantity::share::WAYS;
+use hankwise::quantity::{Kind, parse_as};
+use hankwise::yarn::read_input;
 
 /// The kinds of share, by what they are a share of: written out here, not taken from the crate.
 const SHARES: [Kind; 19] = [
@@ -84,4 +86,50 @@ fn the_message_names_the_formula() {
     assert!(says(Kind::Regain, Kind::MoistureContent).contains("regain_from_content"));
     let given = Kind::Margin.given_for(Kind::MarkUp).unwrap_err().to_string();
     assert!(given.contains("mark_up_of_margin gives the mark-up on the cost"), "{given}");
+}
+
+/// What a factor says, by hand: what is added to 1, or taken from it.
+#[test]
+fn a_share_may_be_written_as_a_factor() {
+    for (text, kind, percent) in [
+        ("× 1.2", Kind::Crimp, 20.0),
+        ("x1.2", Kind::Crimp, 20.0),
+        ("× 0.92", Kind::TakeUp, 8.0),
+        ("× 0.9", Kind::Shrinkage, 10.0),
+        ("× 1.02", Kind::Shrinkage, -2.0),
+        ("× 1 1/2", Kind::OverWidth, 50.0),
+        ("× 0.96", Kind::DimensionalChange, -4.0),
+        ("× 0.92", Kind::MassLoss, 8.0),
+        ("× 0.8", Kind::AreaShrinkage, 20.0),
+        ("× 0.98", Kind::Contraction, 2.0),
+        ("× 1.02", Kind::TwistedContraction, 2.0),
+        ("× 1.4", Kind::MarkUp, 40.0),
+    ] {
+        let share = parse_as(text, kind).unwrap().base() * 100.0;
+        assert!((share - percent).abs() < 1e-9, "{text} for a {}: {share} %", kind.words());
+        let (_, said) = read_input(text, "", kind).unwrap();
+        assert!(
+            said.contains(" − ") && said.ends_with(&format!("{} %", figure(percent))),
+            "{said}"
+        );
+    }
+    // What says nothing of two sizes has no factor; a factor has no unit and no sign.
+    for (text, kind) in [
+        ("× 1.2", Kind::Regain),
+        ("× 0.9", Kind::Fraction),
+        ("× 2", Kind::Mass),
+        ("× -1.2", Kind::Crimp),
+        ("× 1.2 %", Kind::Crimp),
+        ("× 1.2 m", Kind::Crimp),
+        ("× 0", Kind::TakeUp),
+        ("×", Kind::Crimp),
+    ] {
+        assert!(parse_as(text, kind).is_err(), "{text} for a {}", kind.words());
+    }
+    let says = |text, kind| parse_as(text, kind).unwrap_err().to_string();
+    assert!(says("1.2", Kind::Crimp).contains("'× 1.2' for a factor"));
+    assert!(!says("8", Kind::Crimp).contains("factor"));
+    assert!(
+        !says("1.2", Kind::TakeUp).contains("factor") || parse_as("× 1.2", Kind::TakeUp).is_ok()
+    );
 }

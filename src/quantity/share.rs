@@ -44,6 +44,27 @@ impl Kind {
         self.family() == Kind::Fraction && self != Kind::Fraction
     }
 
+    /// The share that a factor says: yarn × 1.2 of the cloth is a crimp of 20 %, cloth × 0.92 of the
+    /// yarn a take-up of 8 %. None where a share says nothing of how one size becomes another.
+    pub fn of_factor(self, factor: f64) -> Option<f64> {
+        match self {
+            Kind::Crimp
+            | Kind::OverWidth
+            | Kind::Stretch
+            | Kind::MarkUp
+            | Kind::TwistedContraction
+            | Kind::DimensionalChange
+            | Kind::Deviation => Some(factor - 1.0),
+            Kind::TakeUp
+            | Kind::DrawIn
+            | Kind::Shrinkage
+            | Kind::AreaShrinkage
+            | Kind::MassLoss
+            | Kind::Contraction => Some(1.0 - factor),
+            _ => None,
+        }
+    }
+
     /// True of two shares of unlike things: 8 % of the one is another amount than 8 % of the other.
     fn unlike(self, other: Kind) -> bool {
         self != other && self.has_a_base() && other.has_a_base()

@@ -62,7 +62,7 @@ pub fn asks_a_single(input: &str) -> bool {
 /// Where the text is neither; where a folded yarn is given for one of its singles.
 pub fn read_input(text: &str, input: &str, kind: Kind) -> Result<(Amount, String)> {
     let error = match parse_as(text, kind) {
-        Ok(amount) => return Ok((amount, text.trim().to_owned())),
+        Ok(amount) => return Ok((amount, said(text.trim(), kind, &amount))),
         Err(error) => error,
     };
     if kind != Kind::LinearDensity {
@@ -81,6 +81,19 @@ pub fn read_input(text: &str, input: &str, kind: Kind) -> Result<(Amount, String
             Err(Error::notation(message.lines().next().unwrap_or_default()))
         }
         _ => Err(error),
+    }
+}
+
+/// What was written, as a working has it: of a factor, how the share comes from it.
+fn said(text: &str, kind: Kind, amount: &Amount) -> String {
+    let factor = text.trim_start_matches(['×', 'x', 'X', '*', ' ']);
+    if factor.len() == text.len() {
+        return text.to_owned();
+    }
+    let share = of_kind(amount.number, kind);
+    match kind.of_factor(0.0) {
+        Some(less) if less < 0.0 => format!("{factor} − 1 = {share}"),
+        _ => format!("1 − {factor} = {share}"),
     }
 }
 
