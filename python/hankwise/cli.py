@@ -67,15 +67,23 @@ def _plan(args: argparse.Namespace) -> None:
         )
     if args.confidence is not None and args.needed is None:
         raise hw.NotationError("--confidence says how sure --needed is to be; write --needed too")
+    for option, given in (("--needed", args.needed), ("--working", args.working)):
+        if args.all and given is not None:
+            raise hw.NotationError(f"--all shows the whole plan; write it without {option}")
+    if args.all and args.json:
+        raise hw.NotationError("--json has all there is; omit --all")
+    if args.seed is not None and args.lots == 0:
+        raise hw.NotationError("--seed draws lots, and --lots 0 draws none; omit one of the two")
+    seed = 1 if args.seed is None else args.seed
     plan = hw.plan.load(args.lot)
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
         sure = 0.95 if args.confidence is None else args.confidence
-        needed = plan.needed(goods, sure, args.lots, args.seed, progress=_progress())
+        needed = plan.needed(goods, sure, args.lots, seed, progress=_progress())
         text = needed.to_json() if args.json else f"{needed}\n\n{needed.working}"
         print(text.rstrip("\n"))
         return
-    result = plan.run(args.lots, args.seed, progress=_progress())
+    result = plan.run(args.lots, seed, progress=_progress())
     # Files first: what is printed last is what was asked for.
     for path in args.picture:
         from hankwise._plot import save
