@@ -75,6 +75,13 @@ pub static CAUTIONS: &[Caution] = &[
         &["practice"],
     ),
     c(
+        "dryer",
+        "A dryer burns skin, and lint in it catches fire; oily goods can heat by themselves when they \
+         are stacked hot. Clear out the lint, let goods cool before stacking them, and keep guards on \
+         fans and rollers.",
+        &["practice"],
+    ),
+    c(
         "machines",
         "Feed rollers, licker-in, the nip of swift and doffer, teaser teeth and fan blades draw hands \
          in, and run on after the power is off. Keep guards on. Stop, lock off and wait for \

@@ -4,6 +4,7 @@
 //! its room, such as `src/yarn/tables/reels.tsv`; it is read when it is first asked for.
 
 use crate::error::Result;
+use crate::formula::describe::caution_lines;
 pub use crate::quantity::Unit;
 use crate::quantity::print;
 use crate::source::{Basis, Source, basis, source};
@@ -38,6 +39,8 @@ pub struct Table {
     pub title: &'static str,
     /// What the figures are and how to use them.
     pub about: String,
+    /// Names of the cautions that go with its figures, see [`crate::caution`].
+    pub cautions: Box<[&'static str]>,
     /// What the words of a figure are.
     pub columns: Box<[&'static str]>,
     /// The figures.
@@ -117,17 +120,19 @@ impl Figure {
 }
 
 impl Table {
-    /// Reads a table from its data file: a title, lines about it, the head, a row a line.
+    /// Reads a table from its data file: a title, lines about it, cautions, the head, a row a line.
     ///
     /// # Panics
     /// Where the file is at fault; `tests/handbook.rs` reads them all.
     pub(crate) fn read(name: &'static str, text: &'static str) -> Table {
         let mut rows = tsv::rows(text);
         let (mut title, mut about, mut head) = ("", Vec::new(), Vec::new());
+        let mut cautions = Vec::new();
         for row in rows.by_ref() {
             match row[0] {
                 "title" => title = tsv::field(&row, 1),
                 "about" => about.push(tsv::field(&row, 1)),
+                "caution" => cautions.push(tsv::field(&row, 1)),
                 _ => {
                     head = row;
                     break;
@@ -145,7 +150,8 @@ impl Table {
             Figure { of, low, high, unit, source, place, note }
         };
         let figures = rows.map(figure).collect();
-        Table { name, title, about: about.join(" "), columns: head[..own].into(), figures }
+        let (about, columns) = (about.join(" "), head[..own].into());
+        Table { name, title, about, cautions: cautions.into(), columns, figures }
     }
 
     /// The row of these words, of a table that the crate itself works with.
@@ -158,7 +164,7 @@ impl Table {
     }
 
     /// Rows of the table as text, 80 columns wide: the title, what the values are, the rows, and under
-    /// the rows that share them source, basis and note.
+    /// the rows that share them source, basis and note; last the cautions.
     pub fn text(&self, rows: &[&Figure]) -> String {
         let mut out = format!("{}\n{}", self.title, wrapped(&self.about, "  ", "    "));
         if rows.is_empty() {
@@ -208,6 +214,7 @@ impl Table {
                 out.push_str(&wrapped(&below, "      ", "      "));
             }
         }
+        out.push_str(&caution_lines(&self.cautions));
         out
     }
 
@@ -245,10 +252,11 @@ mod tests {
 
     #[test]
     fn a_table_is_read_from_its_file() {
-        let text = "title\tReels\nabout\tMeasure\nabout\tyours.\n\nreel\tvalue\tunit\tsource\tplace\tnote\n\
+        let text = "title\tReels\nabout\tMeasure\nabout\tyours.\ncaution\twheels\n\nreel\tvalue\tunit\tsource\tplace\tnote\n\
                     cotton\t54\tin\tNasmith 1890\t\tabout\nworsted\t1\tyd\tmemory\n";
         let table = Table::read("reels", text);
         assert_eq!((table.title, table.about.as_str()), ("Reels", "Measure yours."));
+        assert_eq!(&*table.cautions, ["wheels"]);
         let [cotton, worsted] = &*table.figures else { panic!("{table:?}") };
         assert_eq!((cotton.low, cotton.unit, cotton.note), (54.0, "in", "about"));
         assert_eq!((cotton.basis(), worsted.basis()), (Basis::Book, Basis::Memory));

@@ -145,8 +145,8 @@ impl Block {
     pub(crate) fn cautions<'c>(cautions: impl Iterator<Item = &'c Caution>) -> Option<Block> {
         Block::caution_lines(cautions.map(|caution| caution.line(&[])).collect())
     }
-    /// What can do harm, from lines, with that head.
-    pub(crate) fn caution_lines(lines: Vec<String>) -> Option<Block> {
+    /// What can do harm, from lines, with that head; nothing for none.
+    pub fn caution_lines(lines: Vec<String>) -> Option<Block> {
         (!lines.is_empty()).then(|| Block {
             title: "Cautions".to_owned(),
             lead: vec![caution::HEAD.to_owned()],

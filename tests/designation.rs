@@ -2,8 +2,7 @@
 #![allow(missing_docs)]
 
 use hankwise::ErrorKind;
-use hankwise::quantity::Amount;
-use hankwise::quantity::unit;
+use hankwise::quantity::{Amount, Kind, unit, units};
 use hankwise::yarn::Yarn;
 use hankwise::yarn::designation::{
     Direction, Fold, Order, Part, Reading, Single, Strand, Turned, Whole,
@@ -244,17 +243,22 @@ fn brackets_in_brackets_do_not_exhaust_the_stack() {
     assert_eq!(Yarn::parse(&cable).unwrap().singles(), Some(1));
 }
 
+/// Figures of all sizes that are written, in every unit of a kind.
+fn measured(kind: Kind) -> impl Strategy<Value = Amount> {
+    let all: Vec<_> = units().filter(|unit| unit.kind == kind).collect();
+    (1u32..100_000, 0i32..5, prop::sample::select(all)).prop_map(|(n, tenths, unit)| {
+        let number = format!("{n}e-{tenths}").parse().unwrap();
+        Amount { number, unit }
+    })
+}
+
 fn count() -> impl Strategy<Value = Amount> {
-    let system =
-        prop::sample::select(vec!["tex", "dtex", "Nm", "Ne", "YSW", "m/100g", "lb/spyndle"]);
-    (1u32..100_000, system)
-        .prop_map(|(n, s)| Amount { number: f64::from(n) / 10.0, unit: unit(s, None).unwrap() })
+    measured(Kind::LinearDensity)
 }
 
 fn turned() -> impl Strategy<Value = Turned> {
     let direction = prop::sample::select(vec![Direction::S, Direction::Z]);
-    let turns = (1u32..20_000, prop::sample::select(vec!["turns/m", "tpi"]))
-        .prop_map(|(n, s)| Amount { number: f64::from(n) / 10.0, unit: unit(s, None).unwrap() });
+    let turns = measured(Kind::Twist);
     prop_oneof![
         Just(Turned::Unsaid),
         Just(Turned::Not),
@@ -303,7 +307,12 @@ proptest! {
         let single = Strand::Single(Single { count: Some(count), ..Single::default() });
         let yarn = Yarn::of(Strand::Fold(Fold { parts: vec![Part { strand: single, ends }], twist: Turned::Unsaid }));
         if let Ok(text) = yarn.trade() {
-            prop_assert_eq!(&Yarn::parse(&text).unwrap().build, &yarn.build, "{}", text);
+            let read = Yarn::parse(&text).unwrap();
+            prop_assert_eq!(read.singles(), yarn.singles(), "{}", text);
+            prop_assert_eq!(read.system(), yarn.system(), "{}", text);
+            // Spun silk is written by its resultant, a quotient that may round.
+            let (read, meant) = (read.nominal().unwrap(), yarn.nominal().unwrap());
+            prop_assert!((read / meant - 1.0).abs() < 1e-15 * 4.0, "{}", text);
         }
     }
 

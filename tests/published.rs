@@ -173,9 +173,9 @@ fn answer(row: &Row) -> Result<f64, String> {
         (Some((place, kind)), Some(result)) => {
             let result = result.as_str().ok_or("the result is not a text")?;
             let wanted = parse_as(result, formula.output.kind).map_err(words)?.base();
-            let roots = formula.solve(place, wanted, &base).map_err(words)?;
+            let roots = formula.solve(place, wanted, &base, None).map_err(words)?;
             let [root] = roots[..] else { return Err(format!("several answers: {roots:?}")) };
-            (root, kind)
+            (root.least, kind)
         }
         _ => return Err("an input '?' needs the result '=', and the reverse".to_owned()),
     };

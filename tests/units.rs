@@ -471,3 +471,13 @@ fn every_row_of_the_file_of_units_is_a_unit() {
         assert!(!worth.is_empty() && found.to_base(1.5).is_finite(), "{symbol}");
     }
 }
+
+/// 16 ounces are a pound; a hundred cents are one.
+#[test]
+fn other_forms_of_a_mass_per_area_and_of_a_price() {
+    let near = |a: f64, b: f64| assert!((a / b - 1.0).abs() < 1e-12, "{a}, wanted {b}");
+    near(convert(1.0, "lb/yd²", "oz/yd²").unwrap(), 16.0);
+    near(convert(0.5, "lb/sq yd", "g/m²").unwrap(), 226.796_185 / 0.836_127_36);
+    near(convert(450.0, "cents/kg", "/kg").unwrap(), 4.5);
+    near(convert(100.0, "p/lb", "/kg").unwrap(), 1.0 / 0.453_592_37);
+}

@@ -1,7 +1,7 @@
 //! The working of a formula: what it shows and that it agrees with the answer.
 
 use hankwise::catalogue;
-use hankwise::quantity::parse;
+use hankwise::quantity::{Kind, parse, parse_as};
 
 #[test]
 fn shows_the_steps_from_what_was_typed() {
@@ -52,10 +52,22 @@ fn the_working_without_an_inverse_says_what_was_found() {
 
 #[test]
 fn no_one_working_where_several_values_fit() {
+    // Two standard deviations of 5 to either side of 100.
+    let f = catalogue::formula("outlier_ratio").unwrap();
+    let given = ["0", "100", "5"].map(|text| parse_as(text, Kind::Reading).unwrap());
+    let wanted = parse_as("2", Kind::Ratio).unwrap();
+    let error = f.solve_working(0, &wanted, None, &given, &[]).unwrap_err().to_string();
+    assert!(error.contains("more than one reading gives 2: 90, 110"), "{error}");
+}
+
+#[test]
+fn the_working_takes_the_least_of_a_stretch() {
+    // From 7.5 % on no more is taken off than 15 % of 50 %.
     let f = catalogue::formula("clean_yield_customs").unwrap();
     let given = ["50 %", "1 %"].map(|text| parse(text).unwrap());
-    let error = f.solve_working(1, &parse("42.5 %").unwrap(), None, &given, &[]).unwrap_err();
-    assert!(error.to_string().contains("more than one vegetable_on_greasy"), "{error}");
+    let working = f.solve_working(1, &parse("42.5 %").unwrap(), None, &given, &[]).unwrap();
+    let text = working.text();
+    assert!(text.contains("the least, and so is every one to 100 %"), "{text}");
 }
 
 #[test]

@@ -103,7 +103,7 @@ proptest! {
         prop_assert!(of(&frame, "twist_step") > 0.0);
         // The old rule with its constant 504 says the same.
         let tpi = twist * 0.0254;
-        prop_assert!(near(60.0 * of(&frame, "hank_rate"), speed * efficiency / (504.0 * tpi)));
+        prop_assert!(near(of(&frame, "hank_rate"), speed * efficiency / (504.0 * tpi)));
     }
 
     #[test]
@@ -145,7 +145,7 @@ proptest! {
         ], &[]);
         holds(&winder, mass, loss, package)?;
         prop_assert!(near(of(&winder, "package_time") * of(&winder, "output") / k, package));
-        let hanks = of(&winder, "hank_rate") * 60.0 * of(&winder, "time") * k;
+        let hanks = of(&winder, "hank_rate") * of(&winder, "time") * k;
         prop_assert!(near(hanks * 512.0, of(&winder, "yarn_length")));
         // As many drums as needed wind the lot in the time, and one less does not.
         let (needed, each) = (of(&winder, "drums_needed"), of(&winder, "drum_mass"));

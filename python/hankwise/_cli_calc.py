@@ -182,7 +182,8 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
     if args.json:
         numbers = {unit: float(answer.number(unit)) for unit, answer in also.items()}
         more = {"also": numbers} if numbers else {}
-        print(as_json(working, formula=formula.name, **more))
+        cautions = {"cautions": formula.cautions} if formula.cautions else {}
+        print(as_json(working, formula=formula.name, **more, **cautions))
     elif args.latex:
         print(working.latex(), end="")
     else:
@@ -196,6 +197,13 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
                 f"    1 % more of {line['input']} ({line['value']:g}{unit}): "
                 f"{line['elasticity']:+.3g} %"
             )
+        _beware(formula)
+
+
+def _beware(what: hw.Formula[...] | hw.Calculation[..., Any]) -> None:
+    """Print what can do harm where the answer is acted on."""
+    if what._caution_text:
+        print(f"\n{what._caution_text}", end="")
 
 
 def _calculation(
@@ -219,6 +227,8 @@ def _calculation(
             print(as_json(working, calculation=calculation.name, result=args.working))
         else:
             print(working.latex() if args.latex else working, end="")
+            if not args.latex:
+                _beware(calculation)
     elif args.json:
         parts = {"hankwise": hw.__version__, **json.loads(found.to_json())}
         print(dumps(parts))

@@ -30,6 +30,10 @@ def check(args: argparse.Namespace) -> None:
         names = [] if given is None else given if isinstance(given, list) else [given]
         # A weave is drawn as SVG alone.
         written += [(name, "svg" if args.command == "weave" else ending) for name in names]
+    if getattr(args, "force", False) and not written:
+        keys = ("workbook", "lot_sheet", "picture")
+        options = " or ".join(f"--{k.replace('_', '-')} FILE" for k in keys if hasattr(args, k))
+        raise hw.NotationError(f"--force replaces a file, and none is written; add {options}")
     before: list[str] = []
     for name, ending in written:
         if any(_same(name, other) for other in read):

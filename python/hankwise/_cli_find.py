@@ -61,6 +61,7 @@ def _table(name: str, words: str, args: argparse.Namespace) -> None:
             "name": table.name,
             "title": table.title,
             "about": table.about,
+            "cautions": table.cautions,
             "rows": rows.records(),
         }
         print(dumps(parts))

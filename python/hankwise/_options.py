@@ -106,7 +106,6 @@ def _parser() -> argparse.ArgumentParser:
     plan.add_argument(
         "--seed",
         type=_whole,
-        default=1,
         metavar="N",
         help="seed of the simulated lots (default 1)",
     )

@@ -67,15 +67,23 @@ def _plan(args: argparse.Namespace) -> None:
         )
     if args.confidence is not None and args.needed is None:
         raise hw.NotationError("--confidence says how sure --needed is to be; write --needed too")
+    for option, given in (("--needed", args.needed), ("--working", args.working)):
+        if args.all and given is not None:
+            raise hw.NotationError(f"--all shows the whole plan; write it without {option}")
+    if args.all and args.json:
+        raise hw.NotationError("--json has all there is; omit --all")
+    if args.seed is not None and args.lots == 0:
+        raise hw.NotationError("--seed draws lots, and --lots 0 draws none; omit one of the two")
+    seed = 1 if args.seed is None else args.seed
     plan = hw.plan.load(args.lot)
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
         sure = 0.95 if args.confidence is None else args.confidence
-        needed = plan.needed(goods, sure, args.lots, args.seed, progress=_progress())
+        needed = plan.needed(goods, sure, args.lots, seed, progress=_progress())
         text = needed.to_json() if args.json else f"{needed}\n\n{needed.working}"
         print(text.rstrip("\n"))
         return
-    result = plan.run(args.lots, args.seed, progress=_progress())
+    result = plan.run(args.lots, seed, progress=_progress())
     # Files first: what is printed last is what was asked for.
     for path in args.picture:
         from hankwise._plot import save
@@ -103,7 +111,7 @@ def _plan(args: argparse.Namespace) -> None:
 
 
 def _convert(args: argparse.Namespace) -> None:
-    value, unit = _split(args.words)
+    value, unit, given = _split(args.words)
     result = value.to(unit)
     number = float(result.number(unit))
     if args.json:
@@ -111,7 +119,7 @@ def _convert(args: argparse.Namespace) -> None:
             dumps(
                 {
                     "hankwise": hw.__version__,
-                    "given": str(value),
+                    "given": given,
                     "number": number,
                     "unit": result.unit,
                 }
@@ -119,7 +127,7 @@ def _convert(args: argparse.Namespace) -> None:
         )
     else:
         # A share is shown in percent; whoever asks for a fraction means the plain number.
-        print(f"{value} = {number:.10g}" if result.unit == "fraction" else f"{value} = {result}")
+        print(f"{given} = {number:.10g}" if result.unit == "fraction" else f"{given} = {result}")
 
 
 def _yarn(args: argparse.Namespace) -> None:
@@ -233,7 +241,20 @@ def _weave(args: argparse.Namespace) -> None:
     print(dumps(parts))
 
 
-def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
+def _read(text: str) -> tuple[hw.Quantity, str]:
+    """Read a quantity, or a yarn for its count, and say what it is."""
+    try:
+        value = hw.q(text)
+    except hw.HankwiseError:
+        with suppress(hw.HankwiseError):
+            yarn = hw.yarn.parse(text)
+            counted = yarn.singles == 1 or yarn.is_measured
+            return yarn.resultant, f"{yarn}{'' if counted else ', contraction not counted,'}"
+        raise
+    return value, str(value)
+
+
+def _split(words: Sequence[str]) -> tuple[hw.Quantity, str, str]:
     """Find where the quantity ends and the unit begins: units may have spaces in them."""
     # `convert 16 Nm to YSW` is what people say.
     words = [w for i, w in enumerate(words) if w != "to" or i == 0]
@@ -241,12 +262,12 @@ def _split(words: Sequence[str]) -> tuple[hw.Quantity, str]:
     first: hw.HankwiseError | None = None
     for cut in range(len(words) - 1, 0, -1):
         try:
-            value = hw.q(" ".join(words[:cut]))
+            value, given = _read(" ".join(words[:cut]))
             value.to(" ".join(words[cut:]))
         except hw.HankwiseError as error:
             first = first or error
         else:
-            return value, " ".join(words[cut:])
+            return value, " ".join(words[cut:]), given
     try:
         value = hw.q(text)
     except hw.HankwiseError as error:

@@ -660,7 +660,8 @@ def jam_weft_sett_of_weave(
     """The most picks of any weave at a number of ends: both systems jammed, after Love.
 
     D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 −
-    cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁); n₂ = 10 × F₁ / (p₂ + (F₁ − 1) × d₂)
+    cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁); n₂ = (10 × F₁ / (p₂ + (F₁ − 1) × d₂) if 0 < p₁′,
+    else no answer)
 
     warp_sett: ends
     warp_diameter: diameter of the warp
@@ -1114,7 +1115,7 @@ def racetrack_height_by_rule(
 ) -> Quantity:
     """Height of the wave of a thread over flattened threads, by the rule of the root.
 
-    h = k × √(c × p × (p − (a − b)))
+    h = (no answer if a − b < 0, else k × √(c × p × (p − (a − b))))
 
     spacing: spacing of the threads crossed
     crimp: crimp
@@ -1131,7 +1132,7 @@ def racetrack_spacing(
 ) -> Quantity:
     """Spacing of flattened threads without the straight part of their section.
 
-    p′ = p − (a − b)
+    p′ = (no answer if a − b < 0, else p − (a − b))
 
     spacing: spacing of the threads crossed
     thread_width: their width
@@ -1154,7 +1155,8 @@ def racetrack_weft_crimp(
     of (l₁′ − D × θ₁) × cos(θ₁) + D × sin(θ₁) − p₂′; h₁ = (l₁′ − D × θ₁) × sin(θ₁) + D × (1 −
     cos(θ₁)); f₁ = a₁ − b₁; p₁ = 10 / n₁; p₁′ = p₁ − f₁; θ₂ = 2 × arctan((D − h₁) / (p₁′ + √(p₁′
     × p₁′ − (D − h₁) × (2 × D − (D − h₁))))); l₂ = D × θ₂ + (p₁′ − D × sin(θ₂)) / cos(θ₂) + f₁;
-    c₂ = (no answer if D < h₁, else l₂ / p₁ − 1)
+    c₂ = (no answer if smaller of (smaller of (smaller of (f₁, f₂), p₁′), p₂′) < 0, else (no
+    answer if D < h₁, else l₂ / p₁ − 1))
 
     warp_sett: ends
     weft_sett: picks

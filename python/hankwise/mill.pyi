@@ -626,7 +626,7 @@ def full_pieces(mass: _Measure, mass_per_piece: _Measure) -> Quantity:
 def hank_rate(winding_speed: _Measure, efficiency: _Plain, hank_length: _Measure) -> Quantity:
     """Hanks that a drum winds in an hour.
 
-    q_h = v × η / l_h
+    q_h = 60 × v × η / l_h
 
     winding_speed: winding speed
     efficiency: efficiency
@@ -643,7 +643,7 @@ def hank_rate_from_mass(
 ) -> Quantity:
     """Hanks that a drum has wound in an hour, from what all have wound.
 
-    N = 1000000 × m_y / (T × l_h); q_h = N / (60 × τ × k_n)
+    N = 1000000 × m_y / (T × l_h); q_h = N / (τ × k_n)
 
     yarn_mass: mass of yarn
     count: count
@@ -1384,7 +1384,7 @@ def slubbing_for_single(
 def smallest_lot(held_up: _Measure, loss: _Plain, allowed_loss: _Plain) -> Quantity:
     """The smallest lot whose loss stays within what is allowed.
 
-    f = h / (w_a − w)
+    f = (h / (w_a − w) if w < w_a, else no answer)
 
     held_up: clean dry fibre that the machine keeps
     loss: share lost, however large the lot
@@ -1430,7 +1430,8 @@ def spindle_speed_from_travellers(
 ) -> Quantity:
     """Spindle speed from the speed of the traveller at two diameters of winding.
 
-    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂)
+    n_s = (((n₁ × d₁ − n₂ × d₂) / (d₁ − d₂) if n₂ < n₁, else no answer) if d₂ < d₁, else no
+    answer)
 
     speed_at_large: traveller speed at the large diameter
     large_diameter: large diameter
@@ -1518,7 +1519,7 @@ def time_for_hanks(
 ) -> Quantity:
     """Time to wind a mass, from the hanks that a drum winds in an hour.
 
-    N = 1000000 × m_y / (T × l_h); τ = N / (60 × q_h × k_n)
+    N = 1000000 × m_y / (T × l_h); τ = N / (q_h × k_n)
 
     yarn_mass: mass of yarn
     count: count
@@ -1663,7 +1664,8 @@ def twist_from_travellers(
 ) -> Quantity:
     """Twist of a ring yarn from the speed of the traveller at two diameters of winding.
 
-    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = n_s / v
+    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = ((n_s / v if n₂
+    < n₁, else no answer) if d₂ < d₁, else no answer)
 
     speed_at_large: traveller speed at the large diameter
     large_diameter: large diameter

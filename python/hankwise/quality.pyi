@@ -175,7 +175,7 @@ def outlier_ratio(reading: _Plain, mean: _Plain, sd: _Plain) -> Quantity:
 def readings_for_error(sd_multiple: _Plain, sd: _Plain, error: _Plain) -> Quantity:
     """Readings to take so that the mean is within an error, in the unit of the readings.
 
-    n = round up(z × s / E × z × s / E − 1e−9)
+    n = greater of (round up(z × s / E × z × s / E − 1e−9), 1)
 
     sd_multiple: standard deviations to each side: 1.96 for 95 %
     sd: standard deviation of single readings
@@ -186,7 +186,7 @@ def readings_for_error(sd_multiple: _Plain, sd: _Plain, error: _Plain) -> Quanti
 def readings_for_variation(sd_multiple: _Plain, cv: _Plain, relative_error: _Plain) -> Quantity:
     """Readings to take so that the mean is within a share of it.
 
-    n = round up(z × CV / e × z × CV / e − 1e−9)
+    n = greater of (round up(z × CV / e × z × CV / e − 1e−9), 1)
 
     sd_multiple: standard deviations to each side: 1.96 for 95 %
     cv: variation of single readings
@@ -201,7 +201,7 @@ def readings_from_limits(
 ) -> Quantity:
     """Readings to take for narrower limits, from those that a number of readings gave.
 
-    n₂ = round up(n × h₁ / h₂ × h₁ / h₂ − 1e−9)
+    n₂ = greater of (round up(n × h₁ / h₂ × h₁ / h₂ − 1e−9), 2)
 
     readings: readings taken
     half_width: half the width that they gave

@@ -151,7 +151,8 @@ def contraction_from_counts(nominal_count: _Measure, resultant_count: _Measure) 
 def contraction_of_cotton_single(twist_factor: _Measure) -> Quantity:
     """Contraction of a cotton single in spinning, by an empirical rule, on the untwisted length.
 
-    TM = 2.54 × K / 24.3010545; k = (2.67 × TM − 4.93) / 100
+    TM = 2.54 × K / 24.3010545; k = (no answer if (2.67 × TM − 4.93) / 100 < 0, else (2.67 × TM −
+    4.93) / 100)
 
     twist_factor: twist factor
     """

@@ -1,6 +1,6 @@
 //! What is computed with quantities, and what is refused.
 
-use hankwise::quantity::Kind;
+use hankwise::quantity::{Kind, bare_number};
 use numpy::{PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::{PyTypeError, PyZeroDivisionError};
 use pyo3::prelude::*;
@@ -9,7 +9,7 @@ use pyo3::types::{PyDict, PyFloat, PyTuple};
 use crate::call::warn;
 use crate::columns::{Figures, in_kind, no_numbers, place, rows, scalar};
 use crate::convert::Change;
-use crate::errors::{NotationError, UnitError};
+use crate::errors::{NotationError, OrRaise, UnitError};
 use crate::foreign::foreign;
 use crate::quantity::Quantity;
 
@@ -67,6 +67,31 @@ impl Quantity {
             }
             _ => Ok(()),
         }
+    }
+    /// The other member of a sum or difference in this one's unit, and the kind of what comes out. To a
+    /// share one may add a number below 1, or 1 for the whole: the rest of it is `1 - x`.
+    pub(crate) fn term<'py>(
+        &self,
+        py: Python<'py>,
+        other: &Bound<'py, PyAny>,
+        what: &str,
+    ) -> PyResult<(Bound<'py, PyAny>, Kind)> {
+        if self.unit.kind == Kind::Fraction
+            && let Some(x) = scalar(other)
+        {
+            // A sum of several begins with 0, which says nothing of what they are shares of.
+            let kind = if x == 0.0 { self.kind } else { Kind::Fraction };
+            let whole = if x.abs().total_cmp(&1.0).is_eq() {
+                Ok(())
+            } else {
+                bare_number(x, self.kind).map(|_| ())
+            };
+            whole.or_raise()?;
+            return Ok((PyFloat::new(py, self.unit.from_base(x)).into_any(), kind));
+        }
+        let number = self.in_my_unit(py, other, what)?;
+        let theirs = other.cast::<Quantity>().map_or(self.kind, |other| other.get().kind);
+        Ok((number, self.kind.with(theirs, what).or_raise()?))
     }
     /// Another quantity's numbers in this one's unit.
     pub(crate) fn in_my_unit<'py>(
@@ -276,6 +301,7 @@ impl Quantity {
                 "eq" => "__eq__",
                 "ne" => "__ne__",
                 "add" => "__radd__",
+                "sub" => "__rsub__",
                 "mul" => "__rmul__",
                 _ => "",
             },

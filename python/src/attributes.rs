@@ -61,6 +61,14 @@ macro_rules! callable {
                 room: &'static str = $self.card.room();
                 /// What can do harm where the answer is acted on.
                 cautions: Vec<String> = $self.card.caution_lines();
+                /// The same as text, under a head that says who decides; empty for none.
+                _caution_text: String = hankwise::plan::Report {
+                    blocks: hankwise::plan::Block::caution_lines($self.card.caution_lines())
+                        .into_iter()
+                        .collect(),
+                    ..hankwise::plan::Report::default()
+                }
+                .text();
                 $($table)*
             }
             fn __reduce__<'py>(

@@ -12,7 +12,8 @@ use crate::columns::{in_kind, place, rows};
 use crate::errors::{NotationError, OrRaise, RangeWarning, raise};
 use crate::formula::Formula;
 use crate::inputs::{
-    Call, Extent, Given, base_unit, check_column, extent, labelled, locate, members, one, one_shape,
+    Call, Extent, Given, base_unit, check_column, extent, labelled, locate, members,
+    no_fold_for_a_single, one, one_shape,
 };
 use crate::out::in_parts;
 use crate::quantity::Quantity;
@@ -118,6 +119,7 @@ impl Formula {
                     given.push(one(&member, input.kind).map_err(place)?);
                 }
             } else {
+                no_fold_for_a_single(value, input.name).map_err(place)?;
                 given.push(one(value, input.kind).map_err(place)?);
             }
         }

@@ -10,7 +10,7 @@ use pyo3::types::{PyDict, PyTuple};
 use crate::attributes::{callable, dict};
 use crate::call::{signature, warn};
 use crate::errors::OrRaise;
-use crate::inputs::{Given, base_unit, one, one_shape};
+use crate::inputs::{Given, base_unit, locate, one, one_figure, one_shape};
 use crate::quantity::Quantity;
 use crate::working::Working;
 
@@ -177,22 +177,45 @@ callable! {
         warn(py, self.card.unusual(&row))?;
         Ok(Working { working })
     }
-    /// Every value of one input, within its usual range, that gives the wanted result. Name the
-    /// result by the name of the formula: `f.solve("twist", twist_factor="39 turns/cm √tex",
-    /// count="16 YSW")`.
-    #[pyo3(signature = (unknown, **kwargs))]
+    /// Every value of one input that gives the wanted result, in its usual range and, where there is none,
+    /// as far as it can be; `between=(low, high)` looks there alone. Name the result by the name of the
+    /// formula: `f.solve("twist", twist_factor="39 turns/cm √tex", count="16 YSW")`. Where all values
+    /// of a stretch give it, the least and the most of them stand in the list, and a warning says so.
+    #[pyo3(signature = (unknown, *, between=None, **kwargs))]
     fn solve<'py>(
         &self,
         py: Python<'py>,
         unknown: &str,
+        between: Option<(Bound<'py, PyAny>, Bound<'py, PyAny>)>,
         kwargs: Option<&Bound<'py, PyDict>>,
     ) -> PyResult<Vec<Quantity>> {
-        let asked = self.asked(py, unknown, kwargs)?;
-        let row: Vec<f64> = asked.given.iter().map(Amount::base).collect();
-        let roots = self.card.solve(asked.place, asked.wanted.base(), &row);
-        let kind = self.card.inputs[asked.place].kind;
-        let each = |x| Quantity::scalar(py, x, base_unit(kind), kind);
-        Ok(roots.or_raise()?.into_iter().map(each).collect())
+        let Asked { place, wanted, given, .. } = self.asked(py, unknown, kwargs)?;
+        let row: Vec<f64> = given.iter().map(Amount::base).collect();
+        let kind = self.card.inputs[place].kind;
+        let bound = |value: &Bound<'py, PyAny>| {
+            one_figure(value, kind)
+                .map(|(amount, _)| amount.base())
+                .map_err(|e| locate(py, self.card.name, "between", e))
+        };
+        let bounds = match &between {
+            Some((low, high)) => {
+                let (low, high) = (bound(low)?, bound(high)?);
+                Some((low.min(high), low.max(high)))
+            }
+            None => None,
+        };
+        let found = self.card.solve(place, wanted.base(), &row, bounds).or_raise()?;
+        let (mut all, mut said) = (Vec::new(), Vec::new());
+        for one in found {
+            all.push(one.least);
+            if one.is_stretch() {
+                all.push(one.most);
+                said.push(self.card.stretch_words(place, row.len(), one));
+            }
+        }
+        said.extend(all.iter().filter_map(|x| self.card.unusual_at(place, row.len(), *x)));
+        warn(py, said)?;
+        Ok(all.into_iter().map(|x| Quantity::scalar(py, x, base_unit(kind), kind)).collect())
     }
     /// The working of one input that gives the wanted result, which is named as in `solve`: that of the
     /// inverse formula where there is one, else that of this formula with the input found.

@@ -10,7 +10,8 @@ use pyo3::types::{PyBool, PyDict, PyFloat, PyMapping, PyString};
 use crate::columns::{rows, shown};
 use crate::errors::{NotationError, OrRaise, raise};
 use crate::inputs::{
-    Call, base_unit, has_several, is_row, labelled, locate, members, one, one_figure, one_shape,
+    Call, base_unit, has_several, is_row, labelled, locate, members, no_fold_for_a_single, one,
+    one_figure, one_shape,
 };
 use crate::quantity::Quantity;
 use crate::results::Container;
@@ -70,6 +71,7 @@ pub(crate) fn read(
 fn one_of(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> PyResult<Value> {
     match item {
         Item::One(input) => {
+            no_fold_for_a_single(value, input.name)?;
             let (amount, typed) = one_figure(value, input.kind)?;
             Ok(Value::One(amount, typed))
         }
@@ -99,7 +101,9 @@ fn one_of(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> 
                 let all: Result<Vec<f64>, _> = text
                     .trim_matches(['[', ']'])
                     .split(',')
-                    .map(|one| hankwise::quantity::parse_as(one, parts.kind).map(|a| a.base()))
+                    .map(|one| {
+                        hankwise::yarn::read_input(one, "", parts.kind).map(|(a, _)| a.base())
+                    })
                     .collect();
                 return all.map(Value::Parts).or_raise();
             }

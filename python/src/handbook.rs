@@ -1,6 +1,7 @@
 //! The handbook tables.
 
 use hankwise::catalogue;
+use hankwise::caution;
 use hankwise::handbook::{Figure, Table};
 use hankwise::plan::{Align, Block, Report};
 use hankwise::quantity::{Amount, print};
@@ -150,6 +151,7 @@ impl HandbookTable {
                 block.rows.iter_mut().for_each(|row| drop(row.remove(column)));
             }
         }
+        block.cautions = caution::of(&self.table.cautions).map(|c| c.line(&[])).collect();
         if block.rows.is_empty() {
             block.foot.push("No row of this table.".to_owned());
         }
@@ -168,6 +170,8 @@ attributes! {
         title: &'static str = self.table.title;
         /// What the figures are and how to use them.
         about: &'static str = &self.table.about;
+        /// What can do harm where its figures are used.
+        cautions: Vec<String> = caution::of(&self.table.cautions).map(|c| c.line(&[])).collect();
         /// What the words of a figure are.
         columns: Vec<&'static str> = self.table.columns.to_vec();
     }

@@ -4,6 +4,7 @@ use std::sync::LazyLock;
 
 use hankwise::formula as catalogue;
 use hankwise::quantity::{self, Amount, Kind};
+use hankwise::yarn;
 use numpy::{PyArrayDyn, PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
@@ -172,42 +173,12 @@ fn namesake(unit: &quantity::Unit, kind: Kind) -> Option<&'static quantity::Unit
     quantity::unit(unit.symbol, Some(kind)).ok().filter(|other| other.symbol == unit.symbol)
 }
 
-/// True of a percentage that says what it is a share of: one number means different lengths in each. A
-/// draw-in is left out: it is on the size before, as a shrinkage is.
-fn has_a_base(kind: Kind) -> bool {
-    matches!(
-        kind,
-        Kind::TakeUp
-            | Kind::Crimp
-            | Kind::Shrinkage
-            | Kind::OverWidth
-            | Kind::DimensionalChange
-            | Kind::AreaShrinkage
-            | Kind::Contraction
-            | Kind::TwistedContraction
-            | Kind::Stretch
-            | Kind::Margin
-            | Kind::MarkUp
-            | Kind::ShareOfSales
-            | Kind::Regain
-            | Kind::MoistureContent
-    )
-}
-
 /// Reads one input of a kind.
 pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<'py>> {
     let py = value.py();
     if let Ok(given) = value.cast::<Quantity>() {
         let given = given.get();
-        if given.kind != kind && has_a_base(given.kind) && has_a_base(kind) {
-            return Err(UnitError::new_err(format!(
-                "a {} was given for a {}: the two are shares of different things; turn one into the \
-                 other by a formula, or write the value that is meant as a text, like '{}'",
-                given.kind.words(),
-                kind.words(),
-                kind.example()
-            )));
-        }
+        given.kind.given_for(kind).or_raise()?;
         let unit = if given.unit.kind == kind.family() {
             given.unit
         } else if let Some(unit) = namesake(given.unit, kind) {
@@ -242,14 +213,13 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
                 kind.example()
             )));
         }
-        let tex = yarn.resultant().or_raise()?;
-        let unit = yarn.system();
-        return Ok(Given::One(Amount { number: unit.from_base(tex), unit }, None));
+        let (amount, said) = yarn.whole_count().or_raise()?;
+        return Ok(Given::One(amount, said));
     }
     if let Ok(text) = value.cast::<PyString>() {
         let text = text.to_string_lossy();
-        let amount = quantity::parse_as(&text, kind).or_raise()?;
-        return Ok(Given::One(amount, Some(text.trim().to_owned())));
+        let (amount, said) = yarn::read_input(&text, "", kind).or_raise()?;
+        return Ok(Given::One(amount, Some(said)));
     }
     if let Some(texts) = texts(value)? {
         return column_of_texts(value, &texts, kind);
@@ -273,6 +243,21 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
             Ok(Given::Many(array, value.clone()))
         }
     }
+}
+
+/// Refuses a folded yarn where the count of one of its singles is asked.
+pub(crate) fn no_fold_for_a_single(value: &Bound<'_, PyAny>, input: &str) -> PyResult<()> {
+    if !yarn::asks_a_single(input) {
+        return Ok(());
+    }
+    if let Ok(yarn) = value.cast::<Yarn>() {
+        yarn.get().yarn.fits(input).or_raise()?;
+    } else if let Ok(text) = value.cast::<PyString>() {
+        yarn::read_input(&text.to_string_lossy(), input, Kind::LinearDensity).or_raise()?;
+    } else if let Some(rows) = texts(value)? {
+        return rows.iter().try_for_each(|row| no_fold_for_a_single(row, input));
+    }
+    Ok(())
 }
 
 /// What is said where numbers of a kind are wanted and something else is given.

@@ -98,16 +98,21 @@ impl Quantity {
 
     fn __add__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
         self.can_be_summed(other, "a sum")?;
-        let other = self.in_my_unit(py, other, "a sum")?;
-        Ok(self.like(py, self.number.bind(py).add(other)?))
+        let (other, kind) = self.term(py, other, "a sum")?;
+        Ok(Quantity { kind, ..self.like(py, self.number.bind(py).add(other)?) })
     }
     fn __radd__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
         self.__add__(py, other)
     }
     fn __sub__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
         self.can_be_summed(other, "a difference")?;
-        let other = self.in_my_unit(py, other, "a difference")?;
-        Ok(self.like(py, self.number.bind(py).sub(other)?))
+        let (other, kind) = self.term(py, other, "a difference")?;
+        Ok(Quantity { kind, ..self.like(py, self.number.bind(py).sub(other)?) })
+    }
+    fn __rsub__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
+        self.can_be_summed(other, "a difference")?;
+        let (other, kind) = self.term(py, other, "a difference")?;
+        Ok(Quantity { kind, ..self.like(py, other.sub(self.number.bind(py))?) })
     }
     fn __mul__<'py>(&self, py: Python<'py>, other: &Bound<'py, PyAny>) -> PyResult<Quantity> {
         self.scaled(py, other, true)
@@ -227,6 +232,9 @@ impl Quantity {
         let same_kind = other.cast::<Quantity>().is_ok_and(|o| o.get().unit.kind == self.unit.kind);
         if !same_kind && matches!(op, Eq | Ne) {
             return Ok(matches!(op, Ne).into_pyobject(py)?.to_owned().into_any());
+        }
+        if let Ok(other) = other.cast::<Quantity>() {
+            self.kind.comparable(other.get().kind, "a comparison").or_raise()?;
         }
         let other = self.in_my_unit(py, other, "a comparison")?;
         if self.unit.is_indirect() && matches!(op, Lt | Le | Gt | Ge) {

@@ -8,7 +8,8 @@ use super::owned::Owned;
 use super::source::{Place, Source};
 use crate::error::{Error, Result, or_near};
 use crate::parts::Parts;
-use crate::quantity::{Amount, Unit, half_of_last_digit, parse_as};
+use crate::quantity::{Amount, Unit, half_of_last_digit};
+use crate::yarn::read_input;
 
 /// A value that was given.
 #[derive(Clone, Debug, PartialEq)]
@@ -192,7 +193,7 @@ fn place_of(word: &Word, text: &str) -> Result<usize> {
 
 fn read(item: &Item, text: &str) -> Result<Value> {
     let one = |input: &Input, text: &str| {
-        parse_as(text, input.kind).map(|amount| (amount, Some(text.trim().to_owned())))
+        read_input(text, input.name, input.kind).map(|(amount, text)| (amount, Some(text)))
     };
     let members = || text.trim_matches(['[', ']', ' ']).split(',').map(str::trim);
     match item {
@@ -207,7 +208,7 @@ fn read(item: &Item, text: &str) -> Result<Value> {
             _ => Err(Error::notation(format!("'{}' is neither yes nor no", text.trim()))),
         },
         Item::Parts(parts) => {
-            let one = |text| parse_as(text, parts.kind).map(|amount| amount.base());
+            let one = |text| read_input(text, "", parts.kind).map(|(amount, _)| amount.base());
             members().map(one).collect::<Result<_>>().map(Value::Parts)
         }
         Item::Rows(_) | Item::Group(_) | Item::Choice(_) => {

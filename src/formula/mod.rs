@@ -1,7 +1,7 @@
 //! A formula and its card.
 
 pub mod array;
-mod describe;
+pub(crate) mod describe;
 mod near;
 mod row;
 mod solve;
@@ -10,6 +10,7 @@ pub use array::BLOCK;
 pub use describe::Checks;
 pub(crate) use hankwise_macros::formula;
 pub(crate) use near::nearest;
+pub use solve::Solution;
 pub(crate) use solve::bisect;
 
 use crate::caution;
@@ -133,9 +134,8 @@ impl Formula {
             format!("{} has no answer for {}", self.name, self.given(row))
         };
         let advice = match self.changes(row).as_str() {
-            "" => {
-                "look for a zero, a loss of the whole, or a value far too large or too small".into()
-            }
+            "" => self.suspects(row),
+            changes if row.len() == 1 => format!("change it: {changes}"),
             changes => format!("each is possible, but not together; change one: {changes}"),
         };
         Err(Error::range(format!("{fault}; {advice}")))

@@ -69,4 +69,25 @@ impl Formula {
         }
         found.join("; or ")
     }
+
+    /// Where no single change helps: which inputs to look at, those outside their usual range before all
+    /// others.
+    pub(super) fn suspects(&self, row: &[f64]) -> String {
+        let of = row.len();
+        let unusual: Vec<String> = (0..of)
+            .filter(|place| self.unusual_at(*place, of, row[*place]).is_some())
+            .map(|place| {
+                format!(
+                    "{} (usual: {})",
+                    self.name_at(place, of),
+                    self.input(place, of).usual_words()
+                )
+            })
+            .collect();
+        if unusual.is_empty() {
+            let names: Vec<&str> = self.inputs.iter().map(|input| input.name).collect();
+            return format!("no change of one alone gives an answer; look at {}", names.join(", "));
+        }
+        format!("change what is outside its usual range: {}", unusual.join("; "))
+    }
 }

@@ -29,8 +29,9 @@ pub fn train_ratio<N: Number>(
 #[formula(
     result = "i_w",
     sources = ["Howard and Bullough 1909"],
-    limits = ["whirl or wharve; the band runs at its middle: its thickness is added to both diameters, 1/8 in in the catalogue of 1909", "without slip: a slack or oily band gives less, see spindle_speed", "keep hands from bands and cylinder while they turn"],
-    slips = ["leaving out the thickness of the band: on a small whirl it is much", "adding it to one of the two only"]
+    limits = ["whirl or wharve; the band runs at its middle: its thickness is added to both diameters, 1/8 in in the catalogue of 1909", "without slip: a slack or oily band gives less, see spindle_speed"],
+    slips = ["leaving out the thickness of the band: on a small whirl it is much", "adding it to one of the two only"],
+    cautions = ["wheels"]
 )]
 pub fn whirl_ratio<N: Number>(
     /// diameter of the cylinder
@@ -50,8 +51,9 @@ pub fn whirl_ratio<N: Number>(
 #[formula(
     result = "n_s",
     sources = ["practice"],
-    limits = ["measure the slip on spindles all over the machine: it differs from band to band and with the weather", "keep hands from bands and cylinder while they turn"],
-    slips = ["taking the speed that the diameters give for that of the spindle"]
+    limits = ["measure the slip on spindles all over the machine: it differs from band to band and with the weather"],
+    slips = ["taking the speed that the diameters give for that of the spindle"],
+    cautions = ["wheels"]
 )]
 pub fn spindle_speed<N: Number>(
     /// speed of the cylinder

@@ -81,7 +81,7 @@ pub fn carried_mass<N: Number>(
 #[inverse(
     "The smallest lot whose loss stays within what is allowed.",
     smallest_lot(held_up, loss, allowed_loss "loss allowed for the lot" "w_a": 0.03..=0.5) -> fibre_mass
-        = held_up / (allowed_loss - loss),
+        = loss.if_less(allowed_loss, held_up / (allowed_loss - loss), f64::NAN),
     limits = ["what is allowed has to be over the share that is lost however large the lot"],
     slips = ["dividing the held-up fibre by the allowed loss without first taking off the share that any lot loses"]
 )]

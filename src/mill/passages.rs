@@ -75,7 +75,8 @@ pub fn load_time<N: Number>(
     result = "m_a",
     sources = ["definition"],
     limits = ["both on the oven-dry mass; what a squeeze or a spin takes off first is not evaporated"],
-    slips = ["regain with a content: 50 % of the wet mass is 100 % on the dry", "drying to nothing: wool takes its regain back from the air", "percentages of the wet mass taken one from the other"]
+    slips = ["regain with a content: 50 % of the wet mass is 100 % on the dry", "drying to nothing: wool takes its regain back from the air", "percentages of the wet mass taken one from the other"],
+    cautions = ["dryer"]
 )]
 pub fn water_to_dry<N: Number>(
     /// oven-dry mass of the goods

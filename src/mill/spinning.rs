@@ -3,7 +3,7 @@
 use std::f64::consts::PI;
 
 use crate::formula::formula;
-use crate::number::Number;
+use crate::number::{Number, V};
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, MassRate, Ratio, Speed, Twist,
 };
@@ -128,7 +128,7 @@ pub fn hanks_of_spindle<N: Number>(
 #[formula(
     result = "n_s",
     sources = ["Collegedunia", "definition"],
-    limits = ["the same delivery at both diameters: what is wound is (n_s − n) × π × d at each"],
+    limits = ["the same delivery at both diameters: what is wound is (n_s − n) × π × d at each", "the traveller is slower at the small diameter"],
     slips = ["taking the mean of the two for the speed of the spindle"],
     cautions = ["machines"]
 )]
@@ -146,8 +146,16 @@ pub fn spindle_speed_from_travellers<N: Number>(
     #[q("d₂", 0.01..=0.1)]
     small_diameter: Length<N>,
 ) -> Frequency<N> {
-    (speed_at_large * large_diameter - speed_at_small * small_diameter)
-        / (large_diameter - small_diameter)
+    let spindle = (speed_at_large * large_diameter - speed_at_small * small_diameter)
+        / (large_diameter - small_diameter);
+    if_slower_at_small(speed_at_large, large_diameter, speed_at_small, small_diameter, spindle)
+}
+
+/// A figure of the spindle, where the traveller is slower at the smaller diameter: else nothing is wound,
+/// or arguments were exchanged.
+#[inline(always)]
+fn if_slower_at_small<N: Number>(n1: V<N>, d1: V<N>, n2: V<N>, d2: V<N>, figure: V<N>) -> V<N> {
+    d2.if_less(d1, n2.if_less(n1, figure, f64::NAN), f64::NAN)
 }
 
 /// Twist of a ring yarn from the speed of the traveller at two diameters of winding.
@@ -176,7 +184,8 @@ pub fn twist_from_travellers<N: Number>(
         / (large_diameter - small_diameter))
         .named("n_s");
     let delivery = (PI * large_diameter * (spindle - speed_at_large)).named("v");
-    spindle / delivery
+    let twist = spindle / delivery;
+    if_slower_at_small(speed_at_large, large_diameter, speed_at_small, small_diameter, twist)
 }
 
 /// Turns in a minute of a yarn that rolls on a drum, a disc or the top of a flyer.

@@ -3,7 +3,9 @@
 use super::minding::ROUNDING;
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, Speed};
+use crate::quantity::{
+    Count, Duration, Fraction, Frequency, HankRate, Length, LinearDensity, Mass, Speed,
+};
 
 /// Length that a drum winds in a time.
 #[formula(
@@ -90,8 +92,8 @@ pub fn hank_rate<N: Number>(
     /// length of a hank
     #[q("l_h", 50.0..=20000.0)]
     hank_length: Length<N>,
-) -> Frequency<N> {
-    winding_speed * efficiency / hank_length
+) -> HankRate<N> {
+    60.0 * winding_speed * efficiency / hank_length
 }
 
 /// Hanks that a drum has wound in an hour, from what all have wound.
@@ -103,9 +105,9 @@ pub fn hank_rate<N: Number>(
 )]
 #[inverse(
     "Time to wind a mass, from the hanks that a drum winds in an hour.",
-    time_for_hanks(yarn_mass, count, hank_length, hank_rate "hanks that a drum winds, with stops": 0.01..=10.0, drums) -> time = {
+    time_for_hanks(yarn_mass, count, hank_length, hank_rate "hanks that a drum winds, with stops": 0.6..=600.0, drums) -> time = {
         let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
-        hanks / (60.0 * hank_rate * drums)
+        hanks / (hank_rate * drums)
     },
     sources = ["Winding problems"],
     limits = ["hanks in an hour with their efficiency; mass and count in one state"],
@@ -128,9 +130,9 @@ pub fn hank_rate_from_mass<N: Number>(
     /// drums at work
     #[q("k_n", 1.0..=600.0)]
     drums: Count<N>,
-) -> Frequency<N> {
+) -> HankRate<N> {
     let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
-    hanks / (60.0 * time * drums)
+    hanks / (time * drums)
 }
 
 /// Full packages that a mass of yarn makes; what is over fills no other.

@@ -3,7 +3,8 @@
 use toml_edit::{Item, Value};
 
 use crate::error::{Error, Result};
-use crate::quantity::{Amount, Kind, parse_as};
+use crate::quantity::{Amount, Kind};
+use crate::yarn::read_input;
 
 /// The value as it was written, shortened.
 pub(super) fn shown(item: &Item) -> String {
@@ -27,7 +28,7 @@ pub(super) fn read(item: &Item, kind: Kind) -> Result<(Amount, String)> {
 
 pub(super) fn read_value(value: &Value, kind: Kind) -> Result<(Amount, String)> {
     match value {
-        Value::String(text) => parse_as(text.value(), kind).map(|a| (a, text.value().clone())),
+        Value::String(text) => read_input(text.value(), "", kind),
         Value::Integer(n) => bare(*n.value() as f64, kind),
         Value::Float(x) => bare(*x.value(), kind),
         _ => Err(Error::notation(format!(

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Ratio, Reading};
+use crate::quantity::{Ratio, Reading, SignedRatio};
 
 /// Upper control limit of means or of single readings.
 #[formula(
@@ -124,6 +124,6 @@ pub fn capability_to_nearest<N: Number>(
     /// standard deviation
     #[q("s", 0.0001..=100000.0)]
     sd: Reading<N>,
-) -> Reading<N> {
+) -> SignedRatio<N> {
     (upper - mean).min(mean - lower) / (3.0 * sd)
 }

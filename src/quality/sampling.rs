@@ -150,7 +150,7 @@ pub fn readings_for_error<N: Number>(
     #[q("E", 0.0001..=100000.0)]
     error: Reading<N>,
 ) -> Count<N> {
-    ((sd_multiple * sd / error).squared() - SLACK).ceil()
+    ((sd_multiple * sd / error).squared() - SLACK).ceil().max(1.0)
 }
 
 /// Readings to take so that the mean is within a share of it.
@@ -171,14 +171,14 @@ pub fn readings_for_variation<N: Number>(
     #[q("e", 0.001..=0.3)]
     relative_error: Fraction<N>,
 ) -> Count<N> {
-    ((sd_multiple * cv / relative_error).squared() - SLACK).ceil()
+    ((sd_multiple * cv / relative_error).squared() - SLACK).ceil().max(1.0)
 }
 
 /// Readings to take for narrower limits, from those that a number of readings gave.
 #[formula(
     result = "n₂",
     sources = ["Tenacity limits", "GATE solutions"],
-    limits = ["both half widths at one confidence; t for few readings would need a few more"],
+    limits = ["both half widths at one confidence; t for few readings would need a few more", "at least 2: one reading has no limits"],
     slips = ["three times the readings for a third of the width: it takes nine times", "the whole width for one and half for the other"]
 )]
 pub fn readings_from_limits<N: Number>(
@@ -192,7 +192,7 @@ pub fn readings_from_limits<N: Number>(
     #[q("h₂", 0.001..=10000.0)]
     wanted_half_width: Reading<N>,
 ) -> Count<N> {
-    (readings * (half_width / wanted_half_width).squared() - SLACK).ceil()
+    (readings * (half_width / wanted_half_width).squared() - SLACK).ceil().max(2.0)
 }
 
 /// An end of the interval in which the true standard deviation lies.

@@ -139,6 +139,8 @@ kinds! {
     Stretch, "stretch on the unstretched length", "", Fraction, -0.999_999, ANY, "2 %";
     /// One number over another of the same kind, such as a draft.
     Ratio, "ratio", "", Ratio, 0.0, ANY, "1.4";
+    /// A ratio that may be negative, such as how far a mean is within a limit, over a spread.
+    SignedRatio, "ratio of either sign", "", Ratio, -ANY, ANY, "1.2";
     /// How many: spindles, ends, teeth, pieces.
     Count, "number", "", Ratio, 0.0, ANY, "120";
     /// Time, in hours.
@@ -147,6 +149,8 @@ kinds! {
     Speed, "speed", "m/min", Speed, 0.0, ANY, "12 m/min";
     /// How often in a minute: turns of a spindle, picks of a loom, drops of a hopper.
     Frequency, "rate per minute", "/min", Frequency, 0.0, ANY, "2400 rpm";
+    /// Hanks in an hour.
+    HankRate, "hanks per hour", "hanks/h", HankRate, 0.0, ANY, "38 hanks/h";
     /// Mass in a time, in kilograms per hour.
     MassRate, "mass per time", "kg/h", MassRate, 0.0, ANY, "15 kg/h";
     /// Mass of a volume, in kilograms per litre.

@@ -11,6 +11,7 @@ mod parse;
 mod plain;
 pub mod print;
 pub mod reeds;
+pub mod share;
 mod unit;
 
 pub use define::{Definition, define, systems};
@@ -19,11 +20,11 @@ pub(crate) use define::{OwnHere, Refused, define_all};
 pub use kind::{
     Amount, Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor,
     Crimp, Density, Deviation, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force,
-    Fraction, Frequency, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass, MassLoss,
-    MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading, ReedCount,
-    Regain, Sett, ShareOfSales, Shrinkage, SpecificVolume, Speed, Stress, Stretch, TakeUp,
-    Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor, TwistedContraction,
-    Typed, Volume, Yield,
+    Fraction, Frequency, HankRate, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass,
+    MassLoss, MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading,
+    ReedCount, Regain, Sett, ShareOfSales, Shrinkage, SignedRatio, SpecificVolume, Speed, Stress,
+    Stretch, TakeUp, Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor,
+    TwistedContraction, Typed, Volume, Yield,
 };
 pub use last_digit::half_of_last_digit;
 pub(crate) use lookup::refuse_knitting_word;

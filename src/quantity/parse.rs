@@ -39,9 +39,15 @@ pub fn bare_number(number: f64, kind: Kind) -> Result<Amount> {
             kind.words()
         ))),
         Kind::Fraction => Err(Error::unit(format!(
-            "{number} has no unit for a {}; write '{number} %' for {number} percent, or a fraction below 1 such as {}",
+            "{number} has no unit for a {}; write '{number} %' for {number} percent, or a fraction below 1 such as {}{}",
             kind.words(),
-            number / 100.0
+            number / 100.0,
+            if number < 3.0 && kind.of_factor(number).is_some_and(|share| kind.check(share).is_ok())
+            {
+                format!(", or '× {number}' for a factor")
+            } else {
+                String::new()
+            }
         ))),
         _ => Err(Error::unit(format!(
             "{number} has no unit; write a {} such as '{}'",
@@ -98,6 +104,9 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
     {
         return read(&format!("{figure} {system}"), Some(Kind::LinearDensity));
     }
+    if let Some(amount) = by_factor(whole, wanted)? {
+        return Ok(amount);
+    }
     let (number, rest) = leading_number(whole, wanted)?;
     let rest = rest.trim();
     if rest.is_empty() {
@@ -114,6 +123,15 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
     }
     compound(number, rest, wanted)
         .unwrap_or_else(|| Ok(Amount { number, unit: unit(rest, wanted)? }))
+}
+
+/// `× 1.2` for a crimp of 20 %: a share by the factor from one size to the other.
+fn by_factor(text: &str, wanted: Option<Kind>) -> Result<Option<Amount>> {
+    let factor = text.strip_prefix(['×', 'x', 'X', '*']);
+    let Some((kind, text)) = wanted.zip(factor) else { return Ok(None) };
+    let (factor, rest) = leading_number(text.trim_start(), wanted)?;
+    let share = kind.of_factor(factor).filter(|_| rest.trim().is_empty() && factor >= 0.0);
+    share.map(|number| unit("fraction", wanted).map(|unit| Amount { number, unit })).transpose()
 }
 
 /// `Nm 13 1/2`: what is before the first number, and the rest.
@@ -328,10 +346,9 @@ fn refuse_fold(text: &str, a: &str, b: &str, wanted: Option<Kind>, rest: &str) -
     if !count {
         return Ok(());
     }
-    let system = if system.is_empty() { "worsted" } else { system };
     Err(Error::notation(format!(
         "'{text}' is a folded yarn ({a}-fold of {b}, or {b}-fold of {a}), not a count; \
-         write the count of one single, '{b} {system}' or '{a} {system}', or read the folded yarn with hankwise.yarn.parse('{text}')"
+         hankwise.yarn.parse('{text}') reads it, and its resultant is the count of the whole"
     )))
 }
 

@@ -6,7 +6,7 @@ use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
-    Contraction, Diameter, Fraction, Length, Ratio, Twist, TwistFactor, TwistedContraction,
+    Contraction, Diameter, Length, Ratio, Twist, TwistFactor, TwistedContraction,
 };
 
 /// Contraction on the untwisted length, from that on the twisted.
@@ -40,9 +40,10 @@ pub fn contraction_of_cotton_single<N: Number>(
     /// twist factor
     #[q("K", 20.0..=55.0)]
     twist_factor: TwistFactor<N>,
-) -> Fraction<N> {
+) -> Contraction<N> {
     let multiplier = (2.54 * twist_factor / ENGLISH_COTTON.sqrt()).named("TM");
-    (2.67 * multiplier - 4.93) / 100.0
+    let contraction = (2.67 * multiplier - 4.93) / 100.0;
+    contraction.if_less(0.0, f64::NAN, contraction)
 }
 
 /// Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.

@@ -16,6 +16,7 @@ mod spindle;
 mod strength;
 pub(crate) mod tables;
 mod twist;
+mod whole;
 mod winding;
 mod wraps;
 
@@ -34,6 +35,7 @@ pub use shares::*;
 pub use spindle::*;
 pub use strength::*;
 pub use twist::*;
+pub use whole::{asks_a_single, read_input};
 pub use winding::*;
 pub use wraps::*;
 

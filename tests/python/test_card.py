@@ -59,7 +59,7 @@ def test_every_stage_is_on_the_lot_sheet_with_its_cautions_in_a_box(result, tmp_
 def test_cautions_are_in_the_text_short_or_long(result):
     short = re.sub(r"\n  !   ", " ", result.text())
     assert re.search(
-        r"^  ! Cautions for 10 hazards on this route \(raw fleece, .*--all or the lot sheet",
+        r"^  ! Cautions for 11 hazards on this route \(raw fleece, .*--all or the lot sheet",
         short,
         re.M,
     )

@@ -93,3 +93,28 @@ def test_a_closed_output_is_no_error() -> None:
         ["sh", "-c", command], cwd=ROOT, capture_output=True, text=True, check=False
     )
     assert "Traceback" not in done.stderr
+
+
+@pytest.mark.parametrize(
+    ("words", "said"),
+    [
+        (["plan", LOT, "--all", "--json"], "omit --all"),
+        (["plan", LOT, "--all", "--needed"], "without --needed"),
+        (["plan", LOT, "--all", "--working", "twister.twist"], "without --working"),
+        (["plan", LOT, "--lots", "0", "--seed", "3"], "omit one of the two"),
+        (["plan", LOT, "--confidence", "0.9"], "write --needed too"),
+        (["plan", LOT, "--force"], "add --workbook FILE or --lot-sheet FILE or --picture FILE"),
+        (["weave", "plain", "--force"], "add --picture FILE"),
+        (["calc", "hank_mass", "--force"], "add --workbook FILE"),
+        (
+            ["setts", "plain", "--warp-count", "74 tex", "--yarn-factor", "84"],
+            "write 0.84 for 84 %",
+        ),
+        (["convert", "-5 tex", "Nm"], "more than 0"),
+    ],
+)
+def test_what_would_have_no_effect_is_refused(words, said):
+    ran = run(*words)
+    assert ran.returncode == 1
+    assert said in ran.stderr
+    assert ran.stdout == ""

@@ -92,12 +92,6 @@ def reed(sett, reeds, **more):
             hw.UnitError,
             "0.9 for 90 %",
         ),
-        # A yarn for a count, and what is proposed is read.
-        (
-            lambda: cloth.setts(weave="plain", warp_count="R 74 tex/2"),
-            hw.NotationError,
-            r"yarn.parse\('R 74 tex/2'\).*'74 tex'",
-        ),
         (lambda: cloth.plain_cloth(**PLAIN), hw.NotationError, "plain_cloth: .*give 1 more"),
         (
             lambda: cloth.plain_cloth(**PLAIN, warp_crimp="-3 %"),

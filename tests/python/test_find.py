@@ -189,7 +189,9 @@ def test_a_calculation_runs(run, tmp_path):
     assert set(told["results"]) == set(found.keys())
     output = told["results"]["output"]
     assert output["value"] == pytest.approx(found["output"].number(output["unit"]))
-    assert run(*CALC, "--working", "output")[1] == str(found.working("output"))
+    working, _, cautions = run(*CALC, "--working", "output")[1].partition("\nCautions\n")
+    assert working == str(found.working("output"))
+    assert "! Mule: " in cautions
     assert json.loads(run(*CALC, "--working", "output", "--json")[1])["result"] == "output"
     path = tmp_path / "mule.xlsx"
     assert run(*CALC, "--workbook", str(path))[0] == 0

@@ -250,18 +250,64 @@ def test_solving_finds_the_one_root():
 
 
 def test_solving_says_when_there_is_no_root():
-    with pytest.raises(hw.RangeError, match=r"no twist in its usual range.*it gives"):
-        FACTOR.solve("twist", twist_factor="39000 turns/cm √tex", count="16 YSW")
+    # The weft alone weighs more.
+    cloth = {"warp_sett": "20 ends/in", "weft_sett": "18 picks/in", "weft_crimp": "6 %"}
+    cloth |= {"warp_count": "12 worsted", "weft_count": "12 worsted"}
+    with pytest.raises(hw.RangeError, match=r"no warp_crimp from .* gives .*; it gives"):
+        hw.cloth.mass_per_area.solve("warp_crimp", mass_per_area="40 g/m²", **cloth)
 
 
 def test_solving_gives_more_than_one_root():
     # From 7.5 % vegetable matter on, 15 % of 50 % is what is taken off, whatever there is more.
-    roots = hw.fibre.clean_yield_customs.solve(
-        "vegetable_on_greasy", clean_yield_customs="42.5 %", clean_content="50 %"
-    )
-    assert len(roots) > 1
+    with (
+        pytest.warns(hw.RangeWarning, match="vegetable_on_greasy = 100 % is unusual"),
+        pytest.warns(hw.RangeWarning, match="every vegetable_on_greasy from .* gives this result"),
+    ):
+        roots = hw.fibre.clean_yield_customs.solve(
+            "vegetable_on_greasy", clean_yield_customs="42.5 %", clean_content="50 %"
+        )
+    assert len(roots) == 2
     for root in roots:
-        assert hw.fibre.clean_yield_customs("50 %", root).number("%") == pytest.approx(42.5)
+        # The most, 100 %, is unusual.
+        with warnings.catch_warnings(action="ignore", category=hw.RangeWarning):
+            again = hw.fibre.clean_yield_customs("50 %", root)
+        assert again.number("%") == pytest.approx(42.5)
+
+
+def test_solving_a_staircase_gives_both_ends_of_the_step():
+    # Ten full packages of 1 kg are in 10 kg, and in all that is less than 11 kg.
+    with pytest.warns(hw.RangeWarning, match="every yarn_mass from .* kg to .* kg gives this"):
+        least, most = hw.mill.full_packages.solve(
+            "yarn_mass", full_packages=10, package_mass="1 kg"
+        )
+    assert least.number("kg") == pytest.approx(10, abs=1e-4)
+    assert most.number("kg") == pytest.approx(11, abs=1e-4)
+
+
+def test_solving_a_floor_gives_its_whole_length():
+    # No less than 90 is charged: at 11 for a kilogram, to 8.18 kg.
+    with pytest.warns(hw.RangeWarning, match="every mass from 0"):
+        least, most = hw.mill.charge_for_mass.solve(
+            "mass", charge_for_mass=90, tariff="11 /kg", minimum_charge=90
+        )
+    assert least.number("kg") == 0
+    assert most.number("kg") == pytest.approx(90 / 11, rel=1e-9)
+
+
+def test_solving_looks_beyond_the_usual_range():
+    # 512 with a fifth lost is 640.
+    with pytest.warns(hw.RangeWarning, match="is unusual"):
+        (price,) = hw.mill.cost_through_losses.solve(
+            "price_per_mass", cost_through_losses="640 /kg", losses=["20 %"]
+        )
+    assert price.number("/kg") == pytest.approx(512)
+    with pytest.raises(hw.RangeError, match="no price_per_mass from 1 /kg to 500 /kg"):
+        hw.mill.cost_through_losses.solve(
+            "price_per_mass",
+            between=("1 /kg", "500 /kg"),
+            cost_through_losses="640 /kg",
+            losses=["20 %"],
+        )
 
 
 def test_the_working_of_what_is_solved_for():
@@ -281,10 +327,10 @@ def test_the_working_of_what_is_solved_for():
 def test_the_working_of_a_solution_warns_of_unusual_values():
     with pytest.warns(hw.RangeWarning, match=r"twist = .* is unusual"):
         FACTOR.solve_working("twist", twist_factor="78 turns/cm √tex", count="1.5 tex")
-    with pytest.raises(hw.RangeError, match="more than one vegetable_on_greasy"):
-        hw.fibre.clean_yield_customs.solve_working(
-            "vegetable_on_greasy", clean_yield_customs="42.5 %", clean_content="50 %"
-        )
+    working = hw.fibre.clean_yield_customs.solve_working(
+        "vegetable_on_greasy", clean_yield_customs="42.5 %", clean_content="50 %"
+    )
+    assert "the least, and so is every one to" in working.text()
 
 
 def test_formulas_of_one_relation_name_each_other():

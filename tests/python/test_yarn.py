@@ -193,3 +193,62 @@ def test_the_command_reads_a_yarn(capsys):
     assert "0.01876" in capsys.readouterr().out
     assert main(["yarn", "8/8", "Ne"]) == 1
     assert "8 Ne × 2" in capsys.readouterr().err
+
+
+def test_a_folded_yarn_is_a_count_wherever_a_count_is_wanted():
+    cloth = {"warp_sett": "20 ends/in", "weft_sett": "18 picks/in", "warp_crimp": "8 %"}
+    cloth |= {"weft_crimp": "6 %"}
+    # Two of 24 worsted are one of 12, without contraction.
+    whole = hw.cloth.mass_per_area(warp_count="2/24 worsted", weft_count="Nm 32/2", **cloth)
+    alone = hw.cloth.mass_per_area(warp_count="12 worsted", weft_count="16 Nm", **cloth)
+    assert whole.number("g/m²") == pytest.approx(alone.number("g/m²"), rel=1e-12)
+    text = hw.cloth.mass_per_area.working(
+        warp_count="2/24 worsted", weft_count="12 worsted", **cloth
+    ).text()
+    assert "12 worsted, contraction not counted" in text
+    assert hw.yarn.twist_factor("9 tpi", "34 tex S 600 x 2 Z 400; R 69.3 tex").number(
+        "turns/cm √tex"
+    ) == pytest.approx(hw.yarn.twist_factor("9 tpi", "69.3 tex").number("turns/cm √tex"))
+    setts = [hw.cloth.setts(weave="plain", warp_count=c) for c in ["R 74 tex/2", "74 tex"]]
+    assert str(setts[0]) == str(setts[1])
+
+
+@pytest.mark.parametrize("fold", ["2/24 worsted", hw.yarn.parse("2/24 worsted")])
+def test_a_folded_yarn_is_no_single(fold):
+    with pytest.raises(hw.NotationError, match="single_count for the single and ends for how many"):
+        hw.yarn.fold_alike(single_count=fold, ends=2, contraction="2 %")
+    # A single in the notation of a yarn is one.
+    one = hw.yarn.fold_alike(single_count="34 tex S 600", ends=2, contraction="0 %")
+    assert one.number("tex") == pytest.approx(68)
+
+
+def test_an_unsettled_yarn_stays_refused():
+    with pytest.raises(hw.NotationError, match=r"does not say its count system; .*'2/24 worsted'"):
+        hw.yarn.twist_factor("9 tpi", "2/24")
+
+
+def test_a_column_of_yarns_is_a_column_of_counts():
+    column = ["2/24 worsted", "12 worsted", hw.yarn.parse("Nm 32/2"), None]
+    counts = hw.yarn.yarn_diameter("1.5 cm³/g", column).number("mm")
+    alone = hw.yarn.yarn_diameter("1.5 cm³/g", "12 worsted").number("mm")
+    assert list(counts[:2]) == pytest.approx([alone, alone], rel=1e-12)
+    assert list(counts)[3] != list(counts)[3]
+    with pytest.raises(hw.NotationError, match="one of its singles"):
+        hw.yarn.fold_alike(single_count=["20 tex", "2/24 worsted"], ends=2, contraction="2 %")
+    with pytest.raises(hw.NotationError, match=r"2 of 3 rows .*8 Ne × 8.*2/24 worsted"):
+        hw.yarn.yarn_diameter("1.5 cm³/g", ["8/8 Ne", "2/24", "20 tex"])
+
+
+def test_the_command_takes_a_yarn_for_a_count(capsys):
+    from hankwise.cli import main
+
+    said = []
+    for count in ["2/24 worsted", "12 worsted"]:
+        assert main(["calc", "twist_factor", "twist=9 tpi", f"count={count}"]) == 0
+        said.append(capsys.readouterr().out)
+    assert said[0].splitlines()[0] == said[1].splitlines()[0]
+    assert "contraction not counted" in said[0]
+    assert main(["convert", "2/24", "worsted", "tex"]) == 0
+    assert "contraction not counted, = 73.8" in capsys.readouterr().out
+    assert main(["calc", "fold_alike", "single_count=2/24 worsted", "ends=2", "contraction=0 %"])
+    assert "one of its singles" in capsys.readouterr().err

@@ -157,7 +157,7 @@ def test_a_winder_of_cotton(drums, speed, count, efficiency, mass, within):
         yarn_mass=f"{mass!r} lb", time_allowed=f"{within!r} h", hank_length="840 yd",
     )  # fmt: skip
     hanks = speed * 60 * efficiency / 840
-    near(winder["hank_rate"], "/h", hanks)
+    near(winder["hank_rate"], "hanks/h", hanks)
     near(winder["time"], "h", mass * count / (hanks * drums))
     needed = winder["drums_needed"].number("")
     assert needed >= 1
@@ -252,3 +252,10 @@ def test_a_twister_takes_the_nearest_wheel():
     near(found["twist_wheel"], "", 35)
     near(found["twist"], "turns/m", 4320 / 35)
     near(found["output"], "kg/h", 40 * 2400 / (4320 / 35) * 0.8 * 60 * 310 / 1e6)
+
+
+def test_hanks_are_said_for_an_hour():
+    # 900 yd/min × 60 × 90 % are 48,600 yd: 57.86 hanks of 840 yd.
+    given = {"winding_speed": "900 yd/min", "efficiency": "90 %", "hank_length": "840 yd"}
+    assert str(hw.mill.hank_rate(**given)).startswith("57.86 hanks/h")
+    assert "= 57.86 hanks/h" in hw.mill.hank_rate.working(**given).text()

@@ -13,7 +13,7 @@ use crate::quantity::{Crimp, Diameter, Ratio, Sett, Thickness};
 #[formula(
     result = "p′",
     sources = ["Kemp 1958"],
-    limits = ["the spacing is more than the straight part"],
+    limits = ["a thread is at least as wide as it is thick", "the spacing is more than the straight part"],
     slips = ["taking off the whole width"]
 )]
 pub fn racetrack_spacing<N: Number>(
@@ -27,14 +27,15 @@ pub fn racetrack_spacing<N: Number>(
     #[q("b", 0.05..=3.0)]
     thread_thickness: Diameter<N>,
 ) -> Thickness<N> {
-    spacing - (thread_width - thread_thickness)
+    let flat = thread_width - thread_thickness;
+    flat.if_less(0.0, f64::NAN, spacing - flat)
 }
 
 /// Height of the wave of a thread over flattened threads, by the rule of the root.
 #[formula(
     result = "h",
     sources = ["Kemp 1958"],
-    limits = ["a rule, with Peirce's factor 4/3"],
+    limits = ["a rule, with Peirce's factor 4/3", "a thread is at least as wide as it is thick"],
     slips = ["the spacing without its straight part in both places"]
 )]
 pub fn racetrack_height_by_rule<N: Number>(
@@ -54,14 +55,15 @@ pub fn racetrack_height_by_rule<N: Number>(
     #[q("k", 1.3..=1.45)]
     rule_factor: Ratio<N>,
 ) -> Thickness<N> {
-    rule_factor * (crimp * spacing * (spacing - (thread_width - thread_thickness))).sqrt()
+    let flat = thread_width - thread_thickness;
+    flat.if_less(0.0, f64::NAN, rule_factor * (crimp * spacing * (spacing - flat)).sqrt())
 }
 
 /// Crimp of the weft in plain cloth of flattened threads, from that of the warp.
 #[formula(
     result = "c₂",
     sources = ["Kemp 1958", "Peirce 1937", "Balasubramanian"],
-    limits = ["sections as they are in the cloth, from a cut through it; plain weave", "width and thickness alike: round threads, weft_crimp"],
+    limits = ["sections as they are in the cloth, from a cut through it; plain weave", "width and thickness alike: round threads, weft_crimp; a thread less wide than thick is refused"],
     slips = ["the diameter of the loose yarn for the width in the cloth"]
 )]
 pub fn racetrack_weft_crimp<N: Number>(
@@ -99,5 +101,6 @@ pub fn racetrack_weft_crimp<N: Number>(
     let round1 = (p1 - flat1).named("p₁′");
     let theta2 = angle(thicknesses - h1, round1, thicknesses).named("θ₂");
     let l2 = (length(theta2, round1, thicknesses) + flat1).named("l₂");
-    if_it_fits(h1, thicknesses, l2 / p1 - 1.0)
+    let least = flat1.min(flat2).min(round1).min(round2);
+    least.if_less(0.0, f64::NAN, if_it_fits(h1, thicknesses, l2 / p1 - 1.0))
 }

@@ -4,7 +4,7 @@ use std::f64::consts::PI;
 
 use crate::cloth::jam_spacing;
 use crate::formula::formula;
-use crate::number::Number;
+use crate::number::{Number, V};
 use crate::quantity::{Density, Diameter, LinearDensity, Ratio, Sett, Thickness};
 
 /// Galceran's greatest coefficient of density.
@@ -171,7 +171,9 @@ pub fn jam_weft_sett_of_weave<N: Number>(
     let both = Thickness::from((warp_diameter + weft_diameter).named("D"));
     let spacing = (weft_float * 10.0 / warp_sett - (weft_float - 1.0) * warp_diameter).named("p₁′");
     let picks = jam_spacing(Thickness::from(spacing), both).v();
-    10.0 * warp_float / (picks + (warp_float - 1.0) * weft_diameter)
+    let setting = 10.0 * warp_float / (picks + (warp_float - 1.0) * weft_diameter);
+    // Ends that leave no room between those under a float.
+    V::constant(0.0).if_less(spacing, setting, f64::NAN)
 }
 
 /// Firmness of a cloth by Milašius: 1 would be the densest that round threads allow.

@@ -7,6 +7,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::cloth::ClothYarns;
 use crate::error::Result;
 use crate::number::{Number, V};
+use crate::quantity::print::constant;
 use crate::quantity::{Ratio, Sett, SpecificVolume};
 
 /// What [`setts()`] asks.
@@ -88,6 +89,14 @@ fn check(
     check: &mut Check<'_>,
 ) -> Result<()> {
     let weave = Interlacing::parse(&given.weave)?;
+    // A factor is a part of one; beyond it a percentage was meant.
+    if let Some(factor) = given.yarn_factor.map(Ratio::value).filter(|factor| *factor > 2.0) {
+        let meant = constant(factor / 100.0);
+        let factor = constant(factor);
+        return Err(
+            check.refuse("yarn_factor", format!("write {meant} for {factor} %, not {factor}"))
+        );
+    }
     for (theory, about) in theories(&weave, given) {
         if theory.warp_sett.is_none() {
             check.beside(theory.key, about.why_not);

@@ -256,7 +256,7 @@ pub struct DryerResults<N> {
 ...                       evaporation_rate=\"15 kg/h\")
 >>> dryer[\"water_to_dry\"], dryer[\"time\"]
 (<mass: 17.6 kg>, <time: 1.173 h>)",
-    cautions = ["machines"],
+    cautions = ["dryer", "machines"],
     check = check_dryer
 )]
 pub fn dryer<N: Number>(given: &DryerInputs<N>) -> DryerResults<N> {

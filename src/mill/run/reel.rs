@@ -7,7 +7,8 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Shrinkage,
+    Count, Duration, Fraction, Frequency, HankRate, Length, LinearDensity, Mass, MassRate,
+    Shrinkage,
 };
 use crate::{mill, yarn};
 
@@ -120,7 +121,7 @@ pub struct ReelResults<N> {
     pub doff_time: Duration<N>,
     /// hanks in a time, all reels
     #[block = "Output"]
-    pub hank_rate: Frequency<N>,
+    pub hank_rate: HankRate<N>,
     /// output, all reels
     pub output: MassRate<N>,
     /// The lot.
@@ -205,7 +206,7 @@ pub fn reel<N: Number>(given: &ReelInputs<N>) -> ReelResults<N> {
         hank_length: yarn::reeled_length(reel_turns, circumference, one),
         hank_mass,
         doff_time,
-        hank_rate: (hourly.v() / 60.0).into(),
+        hank_rate: hourly.v().into(),
         output: (hourly.v() * hank_mass.v()).into(),
         lot,
         people: given.per_person.map(|each| people(reels, each, time)),

@@ -8,8 +8,8 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Ratio, Speed,
-    Twist,
+    Count, Duration, Fraction, Frequency, HankRate, Length, LinearDensity, Mass, MassRate, Ratio,
+    Speed, Twist,
 };
 use crate::{mill, yarn};
 
@@ -74,7 +74,7 @@ pub struct RingFrameResults<N> {
     #[block = "Output"]
     pub output: MassRate<N>,
     /// hanks of a spindle in a time, stops included
-    pub hank_rate: Option<Frequency<N>>,
+    pub hank_rate: Option<HankRate<N>>,
     /// yarn on a full package
     pub package_mass: Option<Mass<N>>,
     /// from doff to doff

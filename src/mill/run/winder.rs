@@ -7,7 +7,7 @@ use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::print::figure;
 use crate::quantity::{
-    Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassRate, Speed,
+    Count, Duration, Fraction, HankRate, Length, LinearDensity, Mass, MassRate, Speed,
 };
 use crate::{mill, yarn};
 
@@ -69,7 +69,7 @@ pub struct WinderResults<N> {
     #[block = "Output"]
     pub output: MassRate<N>,
     /// hanks of a drum in a time, stops included
-    pub hank_rate: Option<Frequency<N>>,
+    pub hank_rate: Option<HankRate<N>>,
     /// yarn on a full cone
     pub package_mass: Option<Mass<N>>,
     /// time of a cone

@@ -29,7 +29,7 @@ impl Stage for HankScour<Place> {
     const NAME: &'static str = "hank-scour";
     const SUMMARY: &'static str = "Washes the oil out of the hanks, which shrink.";
     const MAKES: &'static str = "scoured yarn";
-    const CAUTIONS: &'static [&'static str] = &["hot liquor"];
+    const CAUTIONS: &'static [&'static str] = &["hot liquor", "dryer"];
     const AFTER: &'static [&'static str] = &["twister"];
     const SINKS: Sinks = Sinks {
         fibre: "fibre in the liquor",

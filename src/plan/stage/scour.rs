@@ -15,7 +15,7 @@ impl Stage for Scour<Place> {
     const NAME: &'static str = "scour";
     const SUMMARY: &'static str = "Washes grease and dirt out of the wool and dries it.";
     const MAKES: &'static str = "scoured";
-    const CAUTIONS: &'static [&'static str] = &["raw fleece", "scouring"];
+    const CAUTIONS: &'static [&'static str] = &["raw fleece", "scouring", "dryer"];
     const SINKS: Sinks = Sinks {
         fibre: "fibre in the liquor",
         water: "drying air",

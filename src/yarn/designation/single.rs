@@ -128,16 +128,27 @@ fn twist_unit(cursor: &mut Cursor<'_>) -> Result<&'static Unit> {
         return Ok(COMMON[5]);
     }
     let end = rest.find([' ', ';', ')', '+', '×', '*']).unwrap_or(rest.len());
-    // `turns/m` has a stroke of its own, `tpi/2` has not.
-    for end in [end, letters] {
-        if let Ok(unit) = unit(&rest[..end], Some(Kind::Twist)) {
-            cursor.at = ahead.at + end;
-            return Ok(unit);
-        }
+    if let Some((unit, end)) = longest_twist_unit(rest, end) {
+        cursor.at = ahead.at + end;
+        return Ok(unit);
     }
     let what = format!(
         "'{}' is not a unit of twist; write turns per metre without a unit, or 'tpi'",
         &rest[..end]
     );
     Err(ahead.fault(ahead.at, what))
+}
+
+/// The unit up to the next space, else the longest run of words that names one: `turns/cm` and
+/// `turns/10 cm` have a stroke of their own, `tpi/2` and `turns/cm/2` have that of a fold.
+fn longest_twist_unit(rest: &str, next_space: usize) -> Option<(&'static Unit, usize)> {
+    const LONGEST: usize = 24;
+    let named = |end: usize| unit(&rest[..end], Some(Kind::Twist)).ok().map(|unit| (unit, end));
+    named(next_space).or_else(|| {
+        let limit = rest.find([';', ')', '+', '×', '*']).unwrap_or(rest.len());
+        let ends = rest[..limit].char_indices().filter(|(_, c)| matches!(c, ' ' | '/'));
+        let mut ends: Vec<usize> = ends.map(|(at, _)| at).chain([limit]).collect();
+        ends.retain(|end| (1..=LONGEST).contains(end));
+        ends.into_iter().rev().find_map(named)
+    })
 }
