@@ -129,7 +129,7 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
 fn by_factor(text: &str, wanted: Option<Kind>) -> Result<Option<Amount>> {
     let factor = text.strip_prefix(['×', 'x', 'X', '*']);
     let Some((kind, text)) = wanted.zip(factor) else { return Ok(None) };
-    let (factor, rest) = leading_number(text.trim_start(), wanted)?;
+    let Ok((factor, rest)) = leading_number(text.trim_start(), wanted) else { return Ok(None) };
     let share = kind.of_factor(factor).filter(|_| rest.trim().is_empty() && factor >= 0.0);
     share.map(|number| unit("fraction", wanted).map(|unit| Amount { number, unit })).transpose()
 }
