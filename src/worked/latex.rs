@@ -1,7 +1,6 @@
 //! Symbols and values in LaTeX.
 
 use super::expression::Dialect;
-use crate::quantity::print::figure;
 
 pub(super) fn in_dialect(word: &str, dialect: Dialect) -> String {
     if dialect == Dialect::Latex { latex_symbol(word) } else { word.to_owned() }
@@ -63,10 +62,16 @@ const GREEK: [(char, &str); 8] = [
     ('ω', r"\omega"),
 ];
 
-pub(super) fn latex_figure(value: f64, unit: &str) -> String {
-    if unit.is_empty() {
-        figure(value)
+/// A printed number.
+pub(super) fn number(printed: &str, dialect: Dialect) -> String {
+    if dialect == Dialect::Latex {
+        printed.replace('−', "-").replace(',', "{,}")
     } else {
-        format!(r"{}\ {}", figure(value), latex_text(unit))
+        printed.to_owned()
     }
+}
+
+pub(super) fn latex_figure(printed: &str, unit: &str) -> String {
+    let number = number(printed, Dialect::Latex);
+    if unit.is_empty() { number } else { format!(r"{number}\ {}", latex_text(unit)) }
 }
