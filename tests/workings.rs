@@ -3,6 +3,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use hankwise::catalogue;
+use hankwise::quantity::{Kind, parse, parse_as};
 use hankwise::worked::Working;
 
 mod at_random;
@@ -125,4 +127,50 @@ fn every_line_says_what_it_is() {
         }
     });
     faults.assert_none("lines");
+}
+
+/// What is said to come of a step is what comes when the step is typed.
+#[test]
+fn a_step_of_an_input_is_what_a_person_would_type() {
+    let mut random = Random::new(asked().1);
+    let (formulas, _) = at_random::everything();
+    for formula in formulas {
+        let drawn = (0..4000).find_map(|_| at_random::given(formula, &mut random));
+        let (given, typed) = drawn.unwrap_or_else(|| panic!("no values for {}", formula.name));
+        for change in formula.changed(&given, &typed).unwrap() {
+            let place = (0..given.len()).find(|place| change.was == typed[*place].clone().unwrap());
+            let place = place.unwrap();
+            let input = formula.input(place, given.len());
+            let mut row: Vec<f64> = given.iter().map(hankwise::quantity::Amount::base).collect();
+            // Two inputs may have been given alike.
+            let alike =
+                typed.iter().filter(|text| text.as_deref() == Some(&change.was)).count() > 1;
+            row[place] = parse_as(&change.is, input.kind).unwrap().base();
+            let again = formula.answer(&row).unwrap();
+            let off = (again - change.answer_is).abs();
+            let near = 1e-9 * again.abs().max(change.answer_was.abs());
+            assert!(alike || off <= near, "{}: {}: {again}", formula.name, change.words());
+            let step = (row[place] - given[place].base()).abs();
+            if input.kind.family() == Kind::Fraction {
+                assert!((step - 0.01).abs() < 1e-9, "{}: {}", formula.name, change.words());
+            }
+            if input.kind == Kind::Count {
+                assert!((step - 1.0).abs() < 1e-9, "{}: {}", formula.name, change.words());
+            }
+        }
+    }
+    // The last digit that was read, in the unit that it was read in.
+    let factor = catalogue::formula("twist_factor").unwrap();
+    let texts = ["9.0 tpi", "22½ YSW"];
+    let given = texts.map(|text| parse(text).unwrap());
+    let changes = factor.changed(&given, &texts.map(|text| Some(text.to_owned()))).unwrap();
+    let words: Vec<String> = changes.iter().map(hankwise::formula::Change::words).collect();
+    assert!(
+        words.iter().any(|words| words.starts_with("twist 9.1 tpi, not 9.0 tpi: ")),
+        "{words:?}"
+    );
+    assert!(
+        words.iter().any(|words| words.starts_with("count 23 YSW, not 22½ YSW: ")),
+        "{words:?}"
+    );
 }

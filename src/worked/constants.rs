@@ -71,22 +71,10 @@ const KNOWN: &[(f64, &str)] = &[
     (0.45359237, "kilograms in a pound"),
     (POUND, "grams in a pound"),
     (28.349523125, "grams in an ounce"),
-    (
-        1000.0 * POUND / (840.0 * 0.9144),
-        "tex at 1 Ne: 1,000 m over 840 yd of 0.9144 m, times a pound of 453.59237 g",
-    ),
-    (
-        1000.0 * POUND / (560.0 * 0.9144),
-        "tex at 1 worsted: 1,000 m over 560 yd of 0.9144 m, times a pound of 453.59237 g",
-    ),
-    (
-        1000.0 * POUND / (256.0 * 0.9144),
-        "tex at 1 YSW: 1,000 m over 256 yd of 0.9144 m, times a pound of 453.59237 g",
-    ),
-    (
-        1000.0 * POUND / 0.9144,
-        "tex at a yard to the pound: 1,000 m over 0.9144 m, times a pound of 453.59237 g",
-    ),
+    (1000.0 * POUND / (840.0 * 0.9144), "tex at 1 Ne, 453592.37 / (840 × 0.9144)"),
+    (1000.0 * POUND / (560.0 * 0.9144), "tex at 1 worsted, 453592.37 / (560 × 0.9144)"),
+    (1000.0 * POUND / (256.0 * 0.9144), "tex at 1 YSW, 453592.37 / (256 × 0.9144)"),
+    (1000.0 * POUND / 0.9144, "tex at a yard to the pound, 453592.37 / 0.9144"),
     (0.45359237 * 9.80665, "newtons in a pound of force: 0.45359237 kg times 9.80665 m/s²"),
     (9.80665, "standard gravity, m/s²"),
     (24.0, "hours in a day"),

@@ -67,11 +67,7 @@ impl<'a, F: Fn(usize) -> Leaf> Writer<'a, F> {
             Arg::Constant(x) => self.constant(x),
             Arg::Step(i) => match (self.leaf)(i) {
                 // `cos θ₁` and `p/D` look like more than one thing where a power is set on them.
-                Leaf::Word(word)
-                    if self.dialect == Dialect::Text && word.contains([' ', '/', '·', '√']) =>
-                {
-                    (word, Binding::Prefix)
-                }
+                Leaf::Word(word) if self.is_compound(&word) => (word, Binding::Prefix),
                 Leaf::Word(word) => (word, Binding::Atom),
                 Leaf::Number(number) if number.starts_with(['−', '-']) => {
                     (number, Binding::Prefix)
@@ -86,6 +82,17 @@ impl<'a, F: Fn(usize) -> Leaf> Writer<'a, F> {
                 }
                 Leaf::Expand => self.operation(i),
             },
+        }
+    }
+
+    fn is_compound(&self, word: &str) -> bool {
+        match self.dialect {
+            Dialect::Text => word.contains([' ', '/', '·', '√']),
+            Dialect::Latex => {
+                let signs = [r"\sin ", r"\cos ", r"\tan ", r"\sec ", r"\cdot", "^", "/"];
+                !word.starts_with(r"\text") && signs.iter().any(|sign| word.contains(sign))
+            }
+            Dialect::Sheet => false,
         }
     }
 

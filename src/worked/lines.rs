@@ -122,7 +122,11 @@ impl<'a> Lines<'a> {
 
     /// True where the line of a step shows another step as one value.
     pub(super) fn is_leaf(&self, step: usize, other: usize) -> bool {
+        // What follows from a root is written out in its equation, but for other roots.
+        let roots = &self.recording.roots;
+        let from_root = other > step && !roots.contains_key(&other);
         other != step
+            && !from_root
             && (self.steps.contains(&other)
                 || self
                     .call_around(step)
@@ -272,6 +276,13 @@ impl<'a> Lines<'a> {
         let mut said: Vec<String> = Vec::new();
         let mut others: Vec<String> = Vec::new();
         for x in used.iter().filter(|x| !constants::plain(**x)) {
+            if let Some(meaning) = self.taken_by_the_formula(step, *x) {
+                // The line of the result says it in any case.
+                if !self.recording.calls.contains_key(&step) {
+                    said.push(format!("{}: {meaning}", constant(*x)));
+                }
+                continue;
+            }
             match constants::origin(*x) {
                 Some(words) => said.push(format!("{}: {words}", constant(*x))),
                 None => match self.labelled_constant(*x) {
@@ -288,6 +299,13 @@ impl<'a> Lines<'a> {
         }
         said.dedup();
         said
+    }
+
+    /// What a constant is to the formula around a line, where it is one of its inputs.
+    fn taken_by_the_formula(&self, step: usize, x: f64) -> Option<&'static str> {
+        let call = self.call_around(step)?;
+        let place = call.inputs.iter().position(|input| *input == Arg::Constant(x))?;
+        Some(call.formula.input(place, call.inputs.len()).meaning)
     }
 
     /// What a constant is where it is a result too, and so has a line of its own on the tape.

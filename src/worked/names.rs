@@ -43,7 +43,9 @@ impl Names {
         }
         let mut taken: BTreeSet<String> = times.keys().map(|word| (*word).to_owned()).collect();
         let alone = |word: &str| times.get(word) == Some(&1);
-        let mut keys: BTreeSet<&str> = BTreeSet::new();
+        // Of what was given and comes out again, what comes out has the name.
+        let last: BTreeMap<&str, usize> =
+            wanted.iter().map(|(step, [key, _])| (key.as_str(), *step)).collect();
         let mut words = BTreeMap::new();
         for (step, [key, symbol]) in &wanted {
             // A key keeps its word before any symbol does.
@@ -53,8 +55,10 @@ impl Names {
                     symbol if alone(symbol) => symbol.to_owned(),
                     symbol => numbered(symbol, &mut taken),
                 }
-            } else if keys.insert(key) {
+            } else if last.get(key.as_str()) == Some(step) {
                 key.clone()
+            } else if taken.insert(format!("{key} as given")) {
+                format!("{key} as given")
             } else {
                 numbered(key, &mut taken)
             };

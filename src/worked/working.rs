@@ -8,6 +8,7 @@ use super::gradient::Sensitivity;
 use super::latex::{latex_figure, latex_symbol};
 use super::lines::Lines;
 use super::tape::{Arg, Recording};
+use crate::formula::Change;
 use crate::quantity::print::{escape, figure};
 
 /// A notebook sets cells flush right where they do not say otherwise.
@@ -54,6 +55,7 @@ pub struct Working {
     unit: String,
     /// Keys of the sources of constants that no formula brought in.
     sources: &'static [&'static str],
+    changes: Vec<Change>,
 }
 
 impl Working {
@@ -63,7 +65,21 @@ impl Working {
             Arg::Step(step) => recording.labels.get(&step).map(|l| l.unit.clone()),
             Arg::Constant(_) => None,
         };
-        Working { recording, root, unit: unit.unwrap_or_default(), sources: &[] }
+        Working {
+            recording,
+            root,
+            unit: unit.unwrap_or_default(),
+            sources: &[],
+            changes: Vec::new(),
+        }
+    }
+    /// The same, with what steps of the inputs do to the answer.
+    pub(crate) fn with_changes(self, changes: Vec<Change>) -> Self {
+        Working { changes, ..self }
+    }
+    /// What a step that can happen, of each input, does to the answer of a formula; none for a chain.
+    pub fn changes(&self) -> &[Change] {
+        &self.changes
     }
     /// The same, of a chain that rests on sources of its own.
     pub(crate) fn with_sources(self, sources: &'static [&'static str]) -> Self {

@@ -5,7 +5,7 @@ use hankwise::calculation::{Calculation, Given, Input, Item, PartsInput, Presenc
 use hankwise::catalogue;
 use hankwise::formula::Formula;
 use hankwise::plan::{Plan, Run};
-use hankwise::quantity::{Kind, Unit, parse_as, units};
+use hankwise::quantity::{Amount, Kind, Unit, parse_as, units};
 use hankwise::worked::Working;
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{Rng, SeedableRng};
@@ -73,6 +73,15 @@ impl Random {
 
 /// The working of a formula; none where the values do not go together.
 pub(crate) fn of_formula(formula: &Formula, random: &mut Random) -> Option<Working> {
+    let (given, typed) = given(formula, random)?;
+    formula.working(&given, &typed).ok()
+}
+
+/// Values for a formula, with their texts, that go together.
+pub(crate) fn given(
+    formula: &Formula,
+    random: &mut Random,
+) -> Option<(Vec<Amount>, Vec<Option<String>>)> {
     let members = 2 + random.below(2);
     let (mut given, mut typed) = (Vec::new(), Vec::new());
     for input in formula.inputs {
@@ -95,7 +104,8 @@ pub(crate) fn of_formula(formula: &Formula, random: &mut Random) -> Option<Worki
             typed.push(Some(text));
         }
     }
-    formula.working(&given, &typed).ok()
+    let row: Vec<f64> = given.iter().map(Amount::base).collect();
+    formula.answer(&row).ok().map(|_| (given, typed))
 }
 
 /// The workings of the results of a calculation; none where the values do not go together.
