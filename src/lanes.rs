@@ -6,7 +6,7 @@
 
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
-use crate::number::{Equation, Number, V};
+use crate::number::{Equation, Name, Number, V};
 
 /// How many.
 pub(crate) const LANES: usize = 8;
@@ -95,7 +95,7 @@ impl Number for Lanes {
         Lanes(std::array::from_fn(|k| self.0[k].if_less(than.0[k], then.0[k], otherwise.0[k])))
     }
     #[inline(always)]
-    fn solved<E: Equation<K>, const K: usize>(known: [Self; K], _symbol: &'static str) -> Self {
+    fn solved<E: Equation<K>, const K: usize>(known: [Self; K], _name: Option<Name>) -> Self {
         Lanes(E::roots(known.map(|k| k.0)))
     }
 }

@@ -14,6 +14,10 @@ use std::ops::{Add, Div, Mul, Neg, Sub};
 use crate::formula::Formula;
 use crate::worked::{Label, Tape};
 
+/// What a value inside a formula is called: its symbol, its unit (empty for a plain ratio) and what it
+/// is, in words.
+pub type Name = [&'static str; 3];
+
 /// What a formula can be computed with.
 pub trait Number:
     Copy
@@ -51,6 +55,22 @@ pub trait Number:
     fn floor(self) -> Self;
     /// The next whole number up.
     fn ceil(self) -> Self;
+    /// The square.
+    #[inline(always)]
+    fn squared(self) -> Self {
+        self * self
+    }
+    /// The next whole number up, where what is whole but for the rounding of binary numbers stays so: no
+    /// more than `slack` above a whole number is that number.
+    #[inline(always)]
+    fn round_up(self, slack: f64) -> Self {
+        (self - slack).ceil()
+    }
+    /// The next whole number down; no more than `slack` below a whole number is that number.
+    #[inline(always)]
+    fn round_down(self, slack: f64) -> Self {
+        (self + slack).floor()
+    }
     /// The smaller of two.
     fn min(self, other: Self) -> Self;
     /// The greater of two.
@@ -58,13 +78,13 @@ pub trait Number:
     /// `then` where the number is less than `than`, else `otherwise`.
     fn if_less(self, than: Self, then: Self, otherwise: Self) -> Self;
 
-    /// The root of an equation at known values, under a symbol (none where the root is the result
+    /// The root of an equation at known values, under a name (none where the root is the result
     /// itself); no number where it has no root.
     ///
     /// Unless a type has something better, it takes one step of Newton's from the plain root, over
     /// its own arithmetic: a number that carries a derivative then has the right one.
     #[inline(always)]
-    fn solved<E: Equation<K>, const K: usize>(known: [Self; K], _symbol: &'static str) -> Self {
+    fn solved<E: Equation<K>, const K: usize>(known: [Self; K], _name: Option<Name>) -> Self {
         let figures = known.map(|k| k.value());
         let root = E::root(figures);
         let residual = E::residual(V(Self::constant(root)), known.map(V));
@@ -83,9 +103,9 @@ pub trait Number:
     fn looked_up(found: f64, _for_these: &[Self]) -> Self {
         Self::constant(found)
     }
-    /// Gives the step a symbol, so that the working shows it on a line of its own.
+    /// Gives the step a name, so that the working shows it on a line of its own.
     #[inline(always)]
-    fn named(self, _symbol: &'static str) -> Self {
+    fn named(self, _name: Name) -> Self {
         self
     }
     /// Gives the step a full label: symbol, key, unit. The label is only made where it is kept.
@@ -197,7 +217,7 @@ impl Number for f64 {
         f64::from_bits(one.to_bits() | two.to_bits())
     }
     #[inline(always)]
-    fn solved<E: Equation<K>, const K: usize>(known: [f64; K], _symbol: &'static str) -> f64 {
+    fn solved<E: Equation<K>, const K: usize>(known: [f64; K], _name: Option<Name>) -> f64 {
         E::root(known)
     }
     #[inline(always)]
@@ -295,7 +315,17 @@ impl<N: Number> V<N> {
     /// The square.
     #[inline(always)]
     pub fn squared(self) -> Self {
-        self * self
+        V(self.0.squared())
+    }
+    /// The next whole number up; no more than `slack` above a whole number is that number.
+    #[inline(always)]
+    pub fn round_up(self, slack: f64) -> Self {
+        V(self.0.round_up(slack))
+    }
+    /// The next whole number down; no more than `slack` below a whole number is that number.
+    #[inline(always)]
+    pub fn round_down(self, slack: f64) -> Self {
+        V(self.0.round_down(slack))
     }
     /// The smaller of two.
     #[inline(always)]
@@ -332,20 +362,23 @@ impl<N: Number> V<N> {
     pub fn first(mut all: impl Iterator<Item = V<N>>) -> Self {
         all.next().unwrap_or_else(|| V::constant(f64::NAN))
     }
-    /// The root of an equation at known values, under a symbol.
+    /// The root of an equation at known values, under a name; none where the root is the result itself.
     #[inline(always)]
-    pub fn solved<E: Equation<K>, const K: usize>(known: [V<N>; K], symbol: &'static str) -> Self {
-        V(N::solved::<E, K>(known.map(|k| k.0), symbol))
+    pub fn solved<E: Equation<K>, const K: usize>(
+        known: [V<N>; K],
+        name: impl Into<Option<Name>>,
+    ) -> Self {
+        V(N::solved::<E, K>(known.map(|k| k.0), name.into()))
     }
     /// A number out of a table or a law, with what it was looked up for.
     #[inline(always)]
     pub fn looked_up<const K: usize>(found: f64, for_these: [V<N>; K]) -> Self {
         V(N::looked_up(found, &for_these.map(|v| v.0)))
     }
-    /// Gives an intermediate result its symbol: it gets a line of its own in the working.
+    /// Gives an intermediate result its name: it gets a line of its own in the working.
     #[inline(always)]
-    pub fn named(self, symbol: &'static str) -> Self {
-        V(self.0.named(symbol))
+    pub fn named(self, name: Name) -> Self {
+        V(self.0.named(name))
     }
 }
 

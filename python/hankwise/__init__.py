@@ -7,9 +7,9 @@
 <twist factor: 38.99 turns/cm √tex>
 >>> print(hw.yarn.twist_factor.working(twist="9 tpi", count="16 YSW"))
 twist (t) = 9 tpi × 39.3700787 = 354.3 turns/m
-    twist
+    twist; 39.3700787: inches in a metre
 count (T) = 1937.71347 / 16 YSW = 121.1 tex
-    yarn count
+    yarn count; 1937.71347: tex at 1 YSW, 453592.37 / (256 × 0.9144)
 twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm √tex
     How hard a yarn is twisted for its count; formula twist_factor
 <BLANKLINE>

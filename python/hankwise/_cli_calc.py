@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-import math
 import sys
 import warnings
 from typing import TYPE_CHECKING, Any
@@ -69,6 +68,7 @@ def as_json(working: hw.Working, **about: object) -> str:
         "unit": working.unit,
         "lines": working.lines,
         "sensitivities": working.sensitivities,
+        "changes": working.changes,
     }
     return dumps(parts)
 
@@ -189,14 +189,8 @@ def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[st
     else:
         print(" = ".join([formula.name, working.answer, *map(str, also.values())]) + "\n")
         print(working, end="")
-        for line in working.sensitivities:
-            if not math.isfinite(line["elasticity"]):
-                continue  # an answer of 0 has no percent of itself
-            unit = f" {line['unit']}" if line["unit"] else ""
-            print(
-                f"    1 % more of {line['input']} ({line['value']:g}{unit}): "
-                f"{line['elasticity']:+.3g} %"
-            )
+        for change in working.changes:
+            print(f"    With {change['words']}")
         _beware(formula)
 
 

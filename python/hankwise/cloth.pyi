@@ -53,7 +53,7 @@ def brierley_weft_sett(square_sett: _Measure, warp_sett: _Measure) -> Quantity:
     """The most picks at a number of ends, by Brierley: the ends to the power ⅔ times the picks
     stay.
 
-    n₂ = n_q^1.66666667 × n₁^(−0.666666667)
+    n₂ = n_q^(5 / 3) × n₁^(−2 / 3)
 
     square_sett: maximum sett of the square cloth
     warp_sett: ends
@@ -68,7 +68,7 @@ def brierley_weft_sett_unlike(
 ) -> Quantity:
     """The most picks at a number of ends, by Brierley, where warp and weft are of unlike count.
 
-    a = 0.666666667 × √(T₁ / T₂); n₂ = n_q × exp(a × ln(n_q / n₁))
+    a = 2 / 3 × √(T₁ / T₂); n₂ = n_q × exp(a × ln(n_q / n₁))
 
     square_sett: maximum sett of the square cloth
     warp_sett: ends
@@ -144,7 +144,7 @@ def count_before_finishing(
 def count_for_cover_factor(cover_factor: _Measure, sett: _Measure) -> Quantity:
     """The count that gives a cover factor at a sett.
 
-    T = 10 × K_c / n × 10 × K_c / n
+    T = (10 × K_c / n)²
 
     cover_factor: cover factor
     sett: sett
@@ -160,7 +160,7 @@ def count_for_sett(
 ) -> Quantity:
     """The count of yarn that suits a sett wanted, by diameters and intersections.
 
-    D = n / s × (R + I) / R; Y = 2.54 × D / k × 2.54 × D / k; T = 496,054.648 / Y
+    D = n / s × (R + I) / R; Y = (2.54 × D / k)²; T = 496,054.648 / Y
 
     yarn_factor: factor of the yarn
     sett: sett wanted
@@ -173,7 +173,7 @@ def count_for_sett(
 def count_for_weight(count: _Measure, mass_ratio: _Plain) -> Quantity:
     """The count for a heavier or lighter cloth of the same weave and firmness.
 
-    T₂ = T × μ × μ
+    T₂ = T × μ²
 
     count: count of the yarn at hand
     mass_ratio: new weight over the old
@@ -230,7 +230,7 @@ def cover_factor_after_finishing(
 def cover_factor_limit(specific_volume: _Measure) -> Quantity:
     """Cover factor at which round threads lie side by side and touch.
 
-    K_l = √(785.398163 / v)
+    K_l = √(1000 × π / 4 / v)
 
     specific_volume: specific volume of the yarn
     """
@@ -254,8 +254,7 @@ def crimp_after_finishing(
 def crimp_angle(modular_length: _Measure, spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """Angle at which a thread crosses the plane of the cloth.
 
-    θ in radians = root of (l − D × θ in radians) × cos(θ in radians) + D × sin(θ in radians) −
-    p; θ = θ in radians × 57.2957795
+    θ_r = root of (l − D × θ_r) × cos(θ_r) + D × sin(θ_r) − p; θ = θ_r × 180 / π
 
     modular_length: length between threads crossed
     spacing: spacing of the threads crossed
@@ -379,7 +378,9 @@ def diameters_in_cloth(
     crimps.
 
     p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); p₁ = 10 / n₁; l₂ = p₁ × (1 + c₂); D = root of (l₁ − D × θ₁)
-    × sin(θ₁) + D × (1 − cos(θ₁)) + ((l₂ − D × θ₂) × sin(θ₂) + D × (1 − cos(θ₂))) − D
+    × sin(θ₁) + D × (1 − cos(θ₁)) + ((l₂ − D × θ₂) × sin(θ₂) + D × (1 − cos(θ₂))) − D; θ₁ = root
+    of (l₁ − D × θ₁) × cos(θ₁) + D × sin(θ₁) − p₂; θ₂ = root of (l₂ − D × θ₂) × cos(θ₂) + D ×
+    sin(θ₂) − p₁
 
     warp_sett: ends
     weft_sett: picks
@@ -411,7 +412,7 @@ def dimensional_change(size_before: _Measure, size_after: _Measure) -> Quantity:
 def dimensional_change_from_shrinkage(shrinkage: _Plain) -> Quantity:
     """Dimensional change of ISO 5077 of a shrinkage as the mill counts it.
 
-    D = 0 − s
+    D = −s
 
     shrinkage: shrinkage
     """
@@ -430,7 +431,7 @@ def draw_in_from_widths(reed_width: _Measure, off_loom_width: _Measure) -> Quant
 def ends_for_reed(reed: _Measure, ends_per_dent: _Plain, reed_width: _Measure) -> Quantity:
     """Ends that fill whole dents within a width.
 
-    N = round down(100 × r × B + 0.000001) × e
+    N = round down(100 × r × B) × e
 
     reed: reed
     ends_per_dent: ends in a dent
@@ -496,7 +497,7 @@ def fractional_cover_of_factor(cover_factor: _Measure, specific_volume: _Measure
     """Share of the surface that threads cover, from their cover factor and what a gram of yarn
     fills.
 
-    K_c/K_l = K_c × √(0.00127323954 × v); e = smaller of (K_c/K_l, 1)
+    K_c/K_l = K_c × √(4 / (1000 × π) × v); e = smaller of (K_c/K_l, 1)
 
     cover_factor: cover factor
     specific_volume: specific volume of the yarn
@@ -506,7 +507,7 @@ def fractional_cover_of_factor(cover_factor: _Measure, specific_volume: _Measure
 def fringe_mass(ends: _Plain, fringe: _Measure, warp_count: _Measure) -> Quantity:
     """Mass of the fringes of a piece.
 
-    m = 2 × N × q × T₁ × 0.000001
+    m = 2 × N × q × T₁ / 1000000
 
     ends: ends
     fringe: fringe at each end of the piece
@@ -598,7 +599,7 @@ def intersections_in_length(weft_sett: _Measure, repeat: _Plain, intersections: 
 def jam_angle(spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """Angle of a thread that is jammed: it lies round those it crosses without a straight part.
 
-    p/D = p / D; θ = arctan(p/D / √(1 − p/D × p/D)) × 57.2957795
+    p/D = p / D; θ = arctan(p/D / √(1 − (p/D)²)) × 180 / π
 
     spacing: spacing of the threads crossed
     diameter_sum: sum of the diameters
@@ -617,7 +618,7 @@ def jam_cover_factor(cover_factor_limit: _Measure) -> Quantity:
 def jam_crimp(spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """The most crimp that a thread can have between threads at a spacing: it is then jammed.
 
-    p/D = p / D; θ = arctan(p/D / √(1 − p/D × p/D)); c = θ / p/D − 1
+    p/D = p / D; θ = arctan(p/D / √(1 − (p/D)²)); c = θ / p/D − 1
 
     spacing: spacing of the threads crossed
     diameter_sum: sum of the diameters
@@ -627,7 +628,7 @@ def jam_crimp(spacing: _Measure, diameter_sum: _Measure) -> Quantity:
 def jam_spacing(spacing: _Measure, diameter_sum: _Measure) -> Quantity:
     """Spacing of the one system where both are jammed, from that of the other.
 
-    cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁)
+    cos θ₂ = √(1 − (p / D)²); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 − (cos θ₁)²)
 
     spacing: spacing of the other system
     diameter_sum: sum of the diameters
@@ -641,8 +642,8 @@ def jam_weft_sett(
 ) -> Quantity:
     """The most picks of plain cloth at a number of ends: both systems jammed, by Peirce.
 
-    D = d₁ + d₂; p₁ = 10 / n₁; cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 −
-    cos θ₁ × cos θ₁); n₂ = 10 / p₂
+    D = d₁ + d₂; p₁ = 10 / n₁; cos θ₂ = √(1 − (p₁ / D)²); cos θ₁ = 1 − cos θ₂; p₂ = D × √(1 −
+    (cos θ₁)²); n₂ = 10 / p₂
 
     warp_sett: ends
     warp_diameter: diameter of the warp
@@ -659,9 +660,9 @@ def jam_weft_sett_of_weave(
 ) -> Quantity:
     """The most picks of any weave at a number of ends: both systems jammed, after Love.
 
-    D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − p / D × p / D); cos θ₁ = 1 −
-    cos θ₂; p₂ = D × √(1 − cos θ₁ × cos θ₁); n₂ = (10 × F₁ / (p₂ + (F₁ − 1) × d₂) if 0 < p₁′,
-    else no answer)
+    D = d₁ + d₂; p₁′ = F₂ × 10 / n₁ − (F₂ − 1) × d₁; cos θ₂ = √(1 − (p₁′ / D)²); cos θ₁ = 1 − cos
+    θ₂; p₂ = D × √(1 − (cos θ₁)²); n₂ = (10 × F₁ / (p₂ + (F₁ − 1) × d₂) if 0 < p₁′, else no
+    answer)
 
     warp_sett: ends
     warp_diameter: diameter of the warp
@@ -681,7 +682,7 @@ def knit_mass(
     """Mass of the yarn in a knitted piece: courses, the width of each, and the take-up of its
     loops.
 
-    Y = 100 × c × L × b × u; m = Y × T × 0.000001
+    Y = 100 × c × L × b × u; m = Y × T / 1000000
 
     courses: courses
     cloth_width: width of the piece
@@ -769,7 +770,7 @@ def loop_constant(courses_or_wales: _Measure, loop_length: _Measure) -> Quantity
 def loop_density(course_constant: _Plain, wale_constant: _Plain, loop_length: _Measure) -> Quantity:
     """Loops on an area from the length of yarn in one.
 
-    S = K_c × K_w / (100 × l × 100 × l)
+    S = K_c × K_w / (100 × l)²
 
     course_constant: constant of the courses
     wale_constant: constant of the wales
@@ -993,8 +994,8 @@ def milasius_firmness(
 ) -> Quantity:
     """Firmness of a cloth by Milašius: 1 would be the densest that round threads allow.
 
-    a = 0.666666667 × √(T₁ / T₂); S = exp((ln(n₂) + a × ln(n₁)) / (1 + a)); φ = 0.00618038723 / P
-    × √(T_m / ρ) × S
+    a = 2 / 3 × √(T₁ / T₂); S = exp((ln(n₂) + a × ln(n₁)) / (1 + a)); φ = 0.00618038723 / P ×
+    √(T_m / ρ) × S
 
     weave_factor: weave factor
     mean_count: average count
@@ -1065,7 +1066,7 @@ def over_width_from_sizes(size_before: _Measure, size_after: _Measure) -> Quanti
 def packages_for_length(yarn_length: _Measure, package_length: _Measure) -> Quantity:
     """Packages for a length of yarn: bobbins, pirns, cones.
 
-    z = round up(Y / l − 0.000001)
+    z = round up(Y / l)
 
     yarn_length: length of yarn
     package_length: length on a package
@@ -1095,9 +1096,9 @@ def plain_thickness(
 ) -> Quantity:
     """Thickness of plain cloth: the higher of the two crowns.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
-    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; H = (no answer if D < h₁, else
-    greater of (h₁ + d₁, h₂ + d₂))
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
+    sin(θ₁) − p₂; s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; H = (no answer if
+    D < h₁, else greater of (h₁ + d₁, h₂ + d₂))
 
     weft_sett: picks
     warp_crimp: crimp of the warp
@@ -1153,10 +1154,10 @@ def racetrack_weft_crimp(
 
     D = b₁ + b₂; f₂ = a₂ − b₂; p₂ = 10 / n₂; p₂′ = p₂ − f₂; l₁′ = p₂ × (1 + c₁) − f₂; θ₁ = root
     of (l₁′ − D × θ₁) × cos(θ₁) + D × sin(θ₁) − p₂′; h₁ = (l₁′ − D × θ₁) × sin(θ₁) + D × (1 −
-    cos(θ₁)); f₁ = a₁ − b₁; p₁ = 10 / n₁; p₁′ = p₁ − f₁; θ₂ = 2 × arctan((D − h₁) / (p₁′ + √(p₁′
-    × p₁′ − (D − h₁) × (2 × D − (D − h₁))))); l₂ = D × θ₂ + (p₁′ − D × sin(θ₂)) / cos(θ₂) + f₁;
-    c₂ = (no answer if smaller of (smaller of (smaller of (f₁, f₂), p₁′), p₂′) < 0, else (no
-    answer if D < h₁, else l₂ / p₁ − 1))
+    cos(θ₁)); f₁ = a₁ − b₁; p₁ = 10 / n₁; p₁′ = p₁ − f₁; θ₂ = 2 × arctan((D − h₁) / (p₁′ + √(p₁′²
+    − (D − h₁) × (2 × D − (D − h₁))))); l₂ = D × θ₂ + (p₁′ − D × sin(θ₂)) / cos(θ₂) + f₁; c₂ =
+    (no answer if smaller of (smaller of (smaller of (f₁, f₂), p₁′), p₂′) < 0, else (no answer if
+    D < h₁, else l₂ / p₁ − 1))
 
     warp_sett: ends
     weft_sett: picks
@@ -1328,7 +1329,7 @@ def share_of_maximum(sett: _Measure, maximum_sett: _Measure) -> Quantity:
 def shrinkage_from_dimensional_change(dimensional_change: _Plain) -> Quantity:
     """Shrinkage, as the mill counts it, of a dimensional change of ISO 5077.
 
-    s = 0 − D
+    s = −D
 
     dimensional_change: dimensional change
     """
@@ -1511,7 +1512,7 @@ def warp_length(warp_per_piece: _Measure, pieces: _Plain, loom_waste: _Measure) 
 def warp_mass(ends: _Plain, warp_length: _Measure, warp_count: _Measure) -> Quantity:
     """Mass of the yarn in a warp.
 
-    m₁ = N × W × T₁ × 0.000001
+    m₁ = N × W × T₁ / 1000000
 
     ends: ends
     warp_length: length of the warp
@@ -1539,7 +1540,7 @@ def warp_per_piece(
 def warp_sections(ends: _Plain, ends_per_section: _Plain) -> Quantity:
     """Sections in which a mill warp is made.
 
-    S = round up(N / N_s − 0.000001)
+    S = round up(N / N_s)
 
     ends: ends of the warp
     ends_per_section: ends in a section: the bobbins in the creel
@@ -1556,11 +1557,11 @@ def warp_sett_after_stretch(
 ) -> Quantity:
     """Ends after plain cloth was stretched, or let go, to other picks: its crimps change places.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
-    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); p₁ = 10 / n₁; h₂ = D − h₁; l₂ = D × 2 ×
-    arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ / (p₁ + √(p₁
-    × p₁ − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁ × p₁ − h₂ × (2 × D − h₂)))));
-    p₂′ = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′ = (l₁ − D ×
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
+    sin(θ₁) − p₂; s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); p₁ = 10 / n₁; h₂ = D − h₁; l₂ =
+    D × 2 × arctan(h₂ / (p₁ + √(p₁² − h₂ × (2 × D − h₂)))) + (p₁ − D × sin(2 × arctan(h₂ / (p₁ +
+    √(p₁² − h₂ × (2 × D − h₂)))))) / cos(2 × arctan(h₂ / (p₁ + √(p₁² − h₂ × (2 × D − h₂))))); p₂′
+    = 10 / n₂′; θ₁′ = root of (l₁ − D × θ₁′) × cos(θ₁′) + D × sin(θ₁′) − p₂′; h₁′ = (l₁ − D ×
     θ₁′) × sin(θ₁′) + D × (1 − cos(θ₁′)); h₂′ = D − h₁′; θ₂′ = root of (l₂ − D × θ₂′) × sin(θ₂′)
     + D × (1 − cos(θ₂′)) − h₂′; p₁′ = (l₂ − D × θ₂′) × cos(θ₂′) + D × sin(θ₂′); n₁′ = (no answer
     if D < h₁, else (no answer if D < h₁′, else 10 / p₁′))
@@ -1593,10 +1594,10 @@ def weft_crimp(
 ) -> Quantity:
     """Crimp of the weft in plain cloth, from that of the warp.
 
-    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂;
-    s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; p₁ = 10 / n₁; s₂ = √(p₁ × p₁ −
-    h₂ × (2 × D − h₂)); θ₂ = 2 × arctan(h₂ / (p₁ + s₂)); l₂ = D × θ₂ + s₂; c₂ = (no answer if D <
-    h₁, else l₂ / p₁ − 1)
+    D = d₁ + d₂; p₂ = 10 / n₂; l₁ = p₂ × (1 + c₁); θ₁ = root of (l₁ − D × θ₁) × cos(θ₁) + D ×
+    sin(θ₁) − p₂; s₁ = l₁ − D × θ₁; h₁ = (p₂ + s₁) × tan(θ₁ / 2); h₂ = D − h₁; p₁ = 10 / n₁; s₂ =
+    √(p₁² − h₂ × (2 × D − h₂)); θ₂ = 2 × arctan(h₂ / (p₁ + s₂)); l₂ = D × θ₂ + s₂; c₂ = (no
+    answer if D < h₁, else l₂ / p₁ − 1)
 
     warp_sett: ends
     weft_sett: picks
@@ -1617,7 +1618,7 @@ def weft_crimp_by_rule(
     """Crimp of the weft in plain cloth from that of the warp, by the rule of the root.
 
     h₁ = k × 10 / n₂ × √c₁; h₂ = d₁ + d₂ − h₁; √c₂ = h₂ × n₁ / (10 × k); c₂ = (no answer if h₂ <
-    0, else √c₂ × √c₂)
+    0, else (√c₂)²)
 
     warp_sett: ends
     weft_sett: picks
@@ -1636,7 +1637,7 @@ def weft_mass(
 ) -> Quantity:
     """Mass of the weft in a length of cloth.
 
-    m₂ = 100 × n₂ × L × B × T₂ × 0.000001
+    m₂ = 100 × n₂ × L × B × T₂ / 1000000
 
     reed_width: width in the reed
     cloth_length: length of the cloth

@@ -75,7 +75,7 @@ def count_at_regain(count: _Measure, regain: _Plain, wanted_regain: _Plain) -> Q
 def diameter_of_blend(shares: _Plains, fibre_diameters: _Measures) -> Quantity:
     """Mean diameter of a blend, as snippets of all its fibres would be measured.
 
-    d_b = (p₁ / d₁ + p₂ / d₂) / (p₁ / (d₁ × d₁) + p₂ / (d₂ × d₂))
+    d_b = (p₁ / d₁ + p₂ / d₂) / (p₁ / d₁² + p₂ / d₂²)
 
     shares: shares of the mass
     fibre_diameters: mean diameters of the components
@@ -135,7 +135,7 @@ def fibre_in_mass(mass: _Measure, state_ratio: _Plain) -> Quantity:
 def fibres_in_section(count: _Measure, fibre_count: _Measure, diameter_cv: _Plain) -> Quantity:
     """Mean number of fibres in the section of a yarn.
 
-    n = T / (T_f × (1 + CV_d × CV_d))
+    n = T / (T_f × (1 + CV_d²))
 
     count: yarn count, clean and conditioned
     fibre_count: count of a fibre of the mean diameter
@@ -201,7 +201,7 @@ def invoice_mass_of_cleaned(
 def limit_count(fibres: _Plain, fibre_count: _Measure, diameter_cv: _Plain) -> Quantity:
     """Finest count that a number of fibres in the section allows.
 
-    T = n × T_f × (1 + CV_d × CV_d)
+    T = n × T_f × (1 + CV_d²)
 
     fibres: fibres that the section needs
     fibre_count: count of a fibre of the mean diameter
@@ -212,7 +212,7 @@ def limit_count(fibres: _Plain, fibre_count: _Measure, diameter_cv: _Plain) -> Q
 def limit_factor(fibre_mass_cv: _Plain) -> Quantity:
     """Factor for the least irregularity, from the spread of the fibres' mass for their length.
 
-    k = √(1 + CV_f × CV_f)
+    k = √(1 + CV_f²)
 
     fibre_mass_cv: coefficient of variation of the fibres' mass for their length
     """
@@ -221,7 +221,7 @@ def limit_factor(fibre_mass_cv: _Plain) -> Quantity:
 def limit_factor_of_diameter(diameter_cv: _Plain) -> Quantity:
     """Factor for the least irregularity, from the spread of the diameter.
 
-    k = √(1 + 4 × CV_d × CV_d)
+    k = √(1 + 4 × CV_d²)
 
     diameter_cv: coefficient of variation of the diameter
     """
@@ -460,7 +460,7 @@ def sorted_mass(greasy_mass: _Measure, rejects: _Plain) -> Quantity:
 def spinning_fineness(fibre_diameter: _Measure, diameter_cv: _Plain) -> Quantity:
     """Diameter of a lot of usual spread that spins like this one: the spinning fineness.
 
-    d_s = 0.881 × d_f × √(1 + 5 × CV_d × CV_d)
+    d_s = 0.881 × d_f × √(1 + 5 × CV_d²)
 
     fibre_diameter: mean fibre diameter
     diameter_cv: coefficient of variation of the diameter
@@ -527,7 +527,7 @@ def water_in_mass(mass: _Measure, regain: _Plain) -> Quantity:
 def wool_fibre_count(fibre_diameter: _Measure) -> Quantity:
     """Linear density of a round wool fibre from its diameter.
 
-    T_f = 4.11548638 × d_f × d_f / 4000
+    T_f = 4.11548638 × d_f² / 4000
 
     fibre_diameter: fibre diameter
     """

@@ -255,7 +255,7 @@ def cost_through_losses(price_per_mass: _Measure, losses: _Plains) -> Quantity:
 def costs_of_sales(costs_on_sales: _Plains) -> Quantity:
     """Costs together, as a share of sales.
 
-    K = 0 + k₁ + k₂
+    K = k₁ + k₂
 
     costs_on_sales: each cost, on sales
     """
@@ -349,7 +349,7 @@ def doff_interval(spindles: _Plain, package_mass: _Measure, output: _Measure) ->
 def doffs(yarn_mass: _Measure, spindles: _Plain, package_mass: _Measure) -> Quantity:
     """Times that all spindles are doffed for a mass of yarn; the last doff may not be full.
 
-    D = round up(m_y / (k_n × g) − 0.000001)
+    D = round up(m_y / (k_n × g))
 
     yarn_mass: yarn to make
     spindles: spindles
@@ -606,7 +606,7 @@ def feed_rate(fibre_output: _Measure, loss: _Plain, state_ratio: _Plain) -> Quan
 def full_packages(yarn_mass: _Measure, package_mass: _Measure) -> Quantity:
     """Full packages that a mass of yarn makes; what is over fills no other.
 
-    p = round down(m_y / g + 0.000001)
+    p = round down(m_y / g)
 
     yarn_mass: yarn wound
     package_mass: yarn on a full package
@@ -616,7 +616,7 @@ def full_packages(yarn_mass: _Measure, package_mass: _Measure) -> Quantity:
 def full_pieces(mass: _Measure, mass_per_piece: _Measure) -> Quantity:
     """Whole pieces out of a mass.
 
-    n_p = round down(m / m_p + 1e−9)
+    n_p = round down(m / m_p)
 
     mass: mass at hand
     mass_per_piece: mass for each piece
@@ -707,7 +707,7 @@ def layered_share_deviation(component_share: _Plain, layers: _Plain, layer_cv: _
 def layers_for_deviation(component_share: _Plain, share_sd: _Plain, layer_cv: _Plain) -> Quantity:
     """Layers of each component that keep the share within a standard deviation, in whole layers.
 
-    n = round up(2 × p × (1 − p) × CV_l / σ × p × (1 − p) × CV_l / σ − 1e−9)
+    n = round up(2 × (p × (1 − p) × CV_l / σ)²)
 
     component_share: share of the component in the blend
     share_sd: standard deviation wanted of the share, from place to place
@@ -791,7 +791,7 @@ def load_time(loads: _Plain, time_per_load: _Measure, change_time: _Measure) -> 
 def loads_for_mass(goods_mass: _Measure, load_mass: _Measure) -> Quantity:
     """Loads of a machine for a mass of goods.
 
-    n = round up(m_g / g_l − 0.000001)
+    n = round up(m_g / g_l)
 
     goods_mass: mass of the goods
     load_mass: mass of the largest load
@@ -949,7 +949,7 @@ def mass_of_spindle(
 ) -> Quantity:
     """Mass of yarn that a spindle delivers in a time, from its front roller.
 
-    Y = 60 × n × τ × C × η; m = Y × T × 0.000001
+    Y = 60 × n × τ × C × η; m = Y × T / 1000000
 
     roller_speed: speed of the front roller
     roller_circumference: circumference of the front roller
@@ -977,7 +977,7 @@ def mass_wound(
 ) -> Quantity:
     """Mass that a drum winds in a time.
 
-    Y = 60 × v × τ × η; m = Y × T × 0.000001
+    Y = 60 × v × τ × η; m = Y × T / 1000000
 
     winding_speed: winding speed
     time: time
@@ -1015,7 +1015,7 @@ def mule_output(
 ) -> Quantity:
     """What the mule spins in an hour.
 
-    Q = k_n × L_w × T × 0.000001 / τ_d × η
+    Q = k_n × L_w × T / 1000000 / τ_d × η
 
     spindles: spindles
     wound_length: yarn wound in a draw
@@ -1102,7 +1102,7 @@ def passage_time(
 def people_needed(machines: _Plain, per_person: _Plain) -> Quantity:
     """People for a number of machines or spindles.
 
-    p = round up(k / a_p − 0.000001)
+    p = round up(k / a_p)
 
     machines: machines, spindles or drums
     per_person: of them for each person
@@ -1178,7 +1178,7 @@ def quality_premium(quality_steps: _Plains, step_values: _Measures) -> Quantity:
     """What better fibre is worth, from steps of quality and the value of a step: a millimetre of
     hauteur, a micrometre, a newton a kilotex.
 
-    c = 0 + n₁ × v₁ + n₂ × v₂
+    c = n₁ × v₁ + n₂ × v₂
 
     quality_steps: steps of each quality
     step_values: value of a step of each, for a kilogram
@@ -1209,7 +1209,7 @@ def realisation(mass_out: _Measure, mass_in: _Measure) -> Quantity:
 def reel_doffs(hanks: _Plain, positions: _Plain) -> Quantity:
     """Doffs of a reel for a number of hanks; the last may not be full.
 
-    D = round up(h / p − 0.000001)
+    D = round up(h / p)
 
     hanks: hanks to reel
     positions: hanks reeled side by side
@@ -1262,7 +1262,7 @@ def sampled_share_deviation(share_sd: _Plain, component_share: _Plain, tufts: _P
     """Deviation of the share between samples: of the heap from place to place, and of the tufts by
     chance.
 
-    σ_s = √(σ × σ × (1 − 1 / k) + p × (1 − p) / k)
+    σ_s = √(σ² × (1 − 1 / k) + p × (1 − p) / k)
 
     share_sd: standard deviation of the share in the heap, from place to place
     component_share: share of the component in the blend
@@ -1326,7 +1326,7 @@ def share_deviation_after_passes(
 ) -> Quantity:
     """Deviation of the share from place to place after passes through the teaser with relaying.
 
-    σ_j = σ × exp(-0.5 × j × ln(n_d))
+    σ_j = σ × exp(−0.5 × j × ln(n_d))
 
     share_sd_before: standard deviation of the share, before
     doublings: places of the heap that come together in each place of the next
@@ -1664,8 +1664,8 @@ def twist_from_travellers(
 ) -> Quantity:
     """Twist of a ring yarn from the speed of the traveller at two diameters of winding.
 
-    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = 3.14159265 × d₁ × (n_s − n₁); t = ((n_s / v if n₂
-    < n₁, else no answer) if d₂ < d₁, else no answer)
+    n_s = (n₁ × d₁ − n₂ × d₂) / (d₁ − d₂); v = π × d₁ × (n_s − n₁); t = ((n_s / v if n₂ < n₁,
+    else no answer) if d₂ < d₁, else no answer)
 
     speed_at_large: traveller speed at the large diameter
     large_diameter: large diameter

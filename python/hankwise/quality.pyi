@@ -154,7 +154,7 @@ def outlier_limit(readings: _Plain, student_t: _Plain) -> Quantity:
     """How far the reading farthest out of several may be from the mean, in standard deviations,
     before chance hardly explains it.
 
-    G_c = (n − 1) / √n × √(t × t / (n − 2 + t × t))
+    G_c = (n − 1) / √n × √(t² / (n − 2 + t²))
 
     readings: readings
     student_t: Student's t
@@ -175,7 +175,7 @@ def outlier_ratio(reading: _Plain, mean: _Plain, sd: _Plain) -> Quantity:
 def readings_for_error(sd_multiple: _Plain, sd: _Plain, error: _Plain) -> Quantity:
     """Readings to take so that the mean is within an error, in the unit of the readings.
 
-    n = greater of (round up(z × s / E × z × s / E − 1e−9), 1)
+    n = greater of (round up((z × s / E)²), 1)
 
     sd_multiple: standard deviations to each side: 1.96 for 95 %
     sd: standard deviation of single readings
@@ -186,7 +186,7 @@ def readings_for_error(sd_multiple: _Plain, sd: _Plain, error: _Plain) -> Quanti
 def readings_for_variation(sd_multiple: _Plain, cv: _Plain, relative_error: _Plain) -> Quantity:
     """Readings to take so that the mean is within a share of it.
 
-    n = greater of (round up(z × CV / e × z × CV / e − 1e−9), 1)
+    n = greater of (round up((z × CV / e)²), 1)
 
     sd_multiple: standard deviations to each side: 1.96 for 95 %
     cv: variation of single readings
@@ -201,7 +201,7 @@ def readings_from_limits(
 ) -> Quantity:
     """Readings to take for narrower limits, from those that a number of readings gave.
 
-    n₂ = greater of (round up(n × h₁ / h₂ × h₁ / h₂ − 1e−9), 2)
+    n₂ = greater of (round up(n × (h₁ / h₂)²), 2)
 
     readings: readings taken
     half_width: half the width that they gave
@@ -263,7 +263,7 @@ def standard_error(sd: _Plain, readings: _Plain) -> Quantity:
 def variation_limit(cv: _Plain, readings: _Plain, chi_square: _Plain) -> Quantity:
     """An end of the interval in which the true coefficient of variation lies.
 
-    CV_l = CV / √(((χ² + 2) / n − 1) × CV × CV + χ² / (n − 1))
+    CV_l = CV / √(((χ² + 2) / n − 1) × CV² + χ² / (n − 1))
 
     cv: variation of the readings
     readings: readings

@@ -25,7 +25,7 @@ from hankwise._hankwise import (
 def added_irregularity(cv_before: _Plain, cv_after: _Plain) -> Quantity:
     """Irregularity that a process added of its own.
 
-    CV_a = √(CV₂ × CV₂ − CV₁ × CV₁)
+    CV_a = √(CV₂² − CV₁²)
 
     cv_before: irregularity before, as coefficient of variation
     cv_after: irregularity after, as coefficient of variation
@@ -106,7 +106,7 @@ def chance_for_each(chance_of_all: _Plain, readings: _Plain) -> Quantity:
 def check_weight(count: _Measure, check_length: _Measure, ends: _Plain) -> Quantity:
     """What the balance should read for a number of ends of a length.
 
-    m_c = T × L_c × N × 0.000001
+    m_c = T × L_c × N / 1000000
 
     count: count in the state at the machine
     check_length: length of each end
@@ -126,7 +126,7 @@ def check_weight_in_todays_air(
     """What the balance should read today for ends of a length, where the count is stated at another
     regain or with another oil.
 
-    m₁ = T × L_c × N × 0.000001; m_c = m₁ × (1 + R + o) / (1 + R_s + o_s)
+    m₁ = T × L_c × N / 1000000; m_c = m₁ × (1 + R + o) / (1 + R_s + o_s)
 
     count: count as stated
     check_length: length of each end
@@ -244,7 +244,7 @@ def count_for_share(resultant_count: _Measure, shares: _Plains) -> Quantity:
 def count_from_wraps(wraps_factor: _Plain, wraps: _Measure) -> Quantity:
     """Estimate of the count of a yarn from its wraps.
 
-    Y = 2.54 × w / k × 2.54 × w / k; T = 496,054.648 / Y
+    Y = (2.54 × w / k)²; T = 496,054.648 / Y
 
     wraps_factor: factor of the yarn and the hand
     wraps: wraps
@@ -384,7 +384,7 @@ def folding_twist_ratio(folding_twist: _Measure, single_twist: _Measure) -> Quan
 def full_hanks(yarn_mass: _Measure, count: _Measure, hank_length: _Measure) -> Quantity:
     """Whole hanks that a mass of yarn makes.
 
-    h = round down(1000000 × m_y / (T × l_h) + 0.000001)
+    h = round down(1000000 × m_y / (T × l_h))
 
     yarn_mass: mass
     count: count
@@ -406,7 +406,7 @@ def hank_length(reel_turns: _Plain, reel_circumference: _Measure, shrinkage: _Pl
 def hank_mass(reel_turns: _Plain, reel_circumference: _Measure, count: _Measure) -> Quantity:
     """Mass of a hank from the turns of the reel.
 
-    m_h = z_r × C_r × T × 0.000001
+    m_h = z_r × C_r × T / 1000000
 
     reel_turns: turns of the reel
     reel_circumference: circumference of the reel
@@ -428,7 +428,7 @@ def hanks_in_mass(yarn_mass: _Measure, count: _Measure, hank_length: _Measure) -
 def helix_angle(twist: _Measure, yarn_diameter: _Measure) -> Quantity:
     """Slope of the fibres on the surface of a yarn to its axis.
 
-    α = arctan(0.00314159265 × d × t) × 57.2957795
+    α = arctan(π / 1000 × d × t) × 180 / π
 
     twist: twist
     yarn_diameter: diameter of the yarn
@@ -438,7 +438,7 @@ def helix_angle(twist: _Measure, yarn_diameter: _Measure) -> Quantity:
 def helix_angle_from_factor(twist_factor: _Measure, specific_volume: _Measure) -> Quantity:
     """Slope of the surface fibres from the twist factor: yarns of one factor and make slope alike.
 
-    α = arctan(2 × K × √(0.0000314159265 × v)) × 57.2957795
+    α = arctan(2 × K × √(0.0000314159265 × v)) × 180 / π
 
     twist_factor: twist factor
     specific_volume: specific volume of the yarn
@@ -448,7 +448,7 @@ def helix_angle_from_factor(twist_factor: _Measure, specific_volume: _Measure) -
 def helix_contraction(twist: _Measure, yarn_diameter: _Measure) -> Quantity:
     """Contraction of a yarn whose fibres lie in ideal helices, on the untwisted length.
 
-    tan α = 0.00314159265 × d × t; sec α = √(1 + tan α × tan α); k = 1 − 2 / (1 + sec α)
+    tan α = π / 1000 × d × t; sec α = √(1 + (tan α)²); k = 1 − 2 / (1 + sec α)
 
     twist: twist
     yarn_diameter: diameter of the yarn
@@ -458,7 +458,7 @@ def helix_contraction(twist: _Measure, yarn_diameter: _Measure) -> Quantity:
 def irregularity_after_processes(cvs: _Plains) -> Quantity:
     """Irregularity after processes in a row, each of which adds its own.
 
-    CV_t = √(CV₁ × CV₁ + CV₂ × CV₂)
+    CV_t = √(CV₁² + CV₂²)
 
     cvs: irregularity of the feed, then what each process adds, as coefficients of variation
     """
@@ -497,7 +497,7 @@ def irregularity_of_fold(cv: _Plain, ends: _Plain) -> Quantity:
 def knots_in_package(package_mass: _Measure, bobbin_mass: _Measure) -> Quantity:
     """Knots in a package from joining the bobbins that it was wound from.
 
-    k = greater of (round up(g / g_k − 0.000001) − 1, 0)
+    k = greater of (round up(g / g_k) − 1, 0)
 
     package_mass: yarn on the package
     bobbin_mass: yarn on a bobbin
@@ -574,7 +574,7 @@ def mass_of_component(
 def mass_of_ends(count: _Measure, length: _Measure, ends: _Plain, yarn_waste: _Plain) -> Quantity:
     """What ends of a length weigh, with an allowance for waste.
 
-    m = T × L × N × (1 + w_y) × 0.000001
+    m = T × L × N × (1 + w_y) / 1000000
 
     count: count
     length: length of each end
@@ -586,7 +586,7 @@ def mass_of_ends(count: _Measure, length: _Measure, ends: _Plain, yarn_waste: _P
 def mass_of_length(count: _Measure, length: _Measure) -> Quantity:
     """What a length of yarn weighs.
 
-    m = T × L × 0.000001
+    m = T × L / 1000000
 
     count: count
     length: length
@@ -689,7 +689,7 @@ def missing_component_contracted(
 def packages_for_mass(yarn_mass: _Measure, package_mass: _Measure) -> Quantity:
     """Packages that a mass of yarn fills, the last one perhaps not full.
 
-    p = round up(m_y / g − 0.000001)
+    p = round up(m_y / g)
 
     yarn_mass: yarn to wind
     package_mass: yarn on a full package
@@ -699,7 +699,7 @@ def packages_for_mass(yarn_mass: _Measure, package_mass: _Measure) -> Quantity:
 def packing_fraction(yarn_diameter: _Measure, count: _Measure, fibre_density: _Measure) -> Quantity:
     """Share of a yarn's section that is fibre, from its measured diameter.
 
-    v = 785.398163 × d × d / T; φ = 1 / (v × ρ)
+    v = 1000 × π / 4 × d² / T; φ = 1 / (v × ρ)
 
     yarn_diameter: diameter of the yarn
     count: yarn count
@@ -720,7 +720,7 @@ def peirce_diameter(count: _Measure) -> Quantity:
 def reel_turns(hank_length: _Measure, reel_circumference: _Measure, shrinkage: _Plain) -> Quantity:
     """Whole turns of the reel for a hank that still has its length after scouring.
 
-    z_r = round up(l_h / (1 − s) / C_r − 0.000001)
+    z_r = round up(l_h / (1 − s) / C_r)
 
     hank_length: length of the finished hank
     reel_circumference: circumference of the reel
@@ -735,7 +735,7 @@ def reel_turns_for_mass(
 ) -> Quantity:
     """Whole turns of the reel for a hank of a wanted mass.
 
-    z_r = round up(1000000 × m_h / (T × C_r) − 0.000001)
+    z_r = round up(1000000 × m_h / (T × C_r))
 
     hank_mass: mass of the hank
     reel_circumference: circumference of the reel
@@ -829,7 +829,7 @@ def traveller_speed(
 ) -> Quantity:
     """Speed of the traveller on the ring.
 
-    n_t = n_s − v / (3.14159265 × d_p)
+    n_t = n_s − v / (π × d_p)
 
     spindle_speed: spindle speed
     delivery_speed: delivery
@@ -851,7 +851,7 @@ def twist_by_lincoln(twist_factor: _Measure, count: _Measure) -> Quantity:
     """Twist of ring-spun cotton by a rule of 1885: the multiplier's twist, less 0.2 turns in an
     inch for each count below 30, and more by as much for each above.
 
-    N = 590.541247 / T; t = 100 × K / √T − 7.87401575 × (30 − N)
+    N = 590.541247 / T; t = 100 × K / √T − 0.2 × (30 − N) / 0.0254
 
     twist_factor: twist multiplier
     count: yarn count
@@ -901,7 +901,7 @@ def twist_for_factor(twist_factor: _Measure, count: _Measure) -> Quantity:
 def twist_for_helix_angle(helix_angle: _Measure, yarn_diameter: _Measure) -> Quantity:
     """Twist that gives the surface fibres a slope.
 
-    t = 1000 × tan(α × 0.0174532925) / (3.14159265 × d)
+    t = 1000 × tan(α × π / 180) / (π × d)
 
     helix_angle: slope wanted
     yarn_diameter: diameter of the yarn
@@ -967,7 +967,7 @@ def twist_from_wheel(twist_constant: _Measure, teeth: _Plain) -> Quantity:
 def twist_gained_over_end(twist_before: _Measure, package_diameter: _Measure) -> Quantity:
     """Twist after unwinding over the end, where the coil turns the way of the twist.
 
-    t₂ = t₁ + 1 / (3.14159265 × d_p)
+    t₂ = t₁ + 1 / (π × d_p)
 
     twist_before: twist on the package
     package_diameter: diameter at which the yarn comes off
@@ -991,7 +991,7 @@ def twist_left_ratio(
 ) -> Quantity:
     """Share of the singles' twist left after folding the other way, with the slope of the fold.
 
-    tan β = 0.00314159265 × D × t_f; q = 1 − t_f / t_s / (1 + tan β × tan β)
+    tan β = π / 1000 × D × t_f; q = 1 − t_f / t_s / (1 + (tan β)²)
 
     single_twist: twist of the singles before folding
     folding_twist: folding twist, of the other direction
@@ -1002,7 +1002,7 @@ def twist_left_ratio(
 def twist_lost_over_end(twist_before: _Measure, package_diameter: _Measure) -> Quantity:
     """Twist after unwinding over the end, where the coil turns against the twist.
 
-    t₂ = t₁ − 1 / (3.14159265 × d_p)
+    t₂ = t₁ − 1 / (π × d_p)
 
     twist_before: twist on the package
     package_diameter: diameter at which the yarn comes off
@@ -1012,7 +1012,7 @@ def twist_lost_over_end(twist_before: _Measure, package_diameter: _Measure) -> Q
 def twist_of_a_coil(package_diameter: _Measure) -> Quantity:
     """Twist that unwinding over the end puts in or takes out: a turn for each coil.
 
-    t_e = 1 / (3.14159265 × d_p)
+    t_e = 1 / (π × d_p)
 
     package_diameter: diameter at which the yarn comes off
     """
@@ -1025,7 +1025,7 @@ def twist_on_ring_bobbin(
 ) -> Quantity:
     """Twist of the yarn as it lies on a ring bobbin: turns of the traveller for a length delivered.
 
-    n_t = n_s − v / (3.14159265 × d_p); t = n_t / v
+    n_t = n_s − v / (π × d_p); t = n_t / v
 
     spindle_speed: spindle speed
     delivery_speed: delivery
@@ -1041,8 +1041,8 @@ def two_fold_contraction(
 ) -> Quantity:
     """Contraction of a two-fold staple yarn: the singles change their own, and lie aslant.
 
-    tan β = 0.00314159265 × D × t_f; cos β = 1 / √(1 + tan β × tan β); k = 1 − (1 − k_a) / (1 −
-    k_b) × cos β
+    tan β = π / 1000 × D × t_f; cos β = 1 / √(1 + (tan β)²); k = 1 − (1 − k_a) / (1 − k_b) × cos
+    β
 
     single_contraction_before: contraction of the singles before folding
     single_contraction_after: contraction of the singles after folding
@@ -1080,7 +1080,7 @@ def variation_of_mean(
     """Variation of the mean of readings, with that from end to end and that along the ends kept
     apart.
 
-    CV_m = √(CV_b × CV_b / e + CV_a × CV_a / p)
+    CV_m = √(CV_b² / e + CV_a² / p)
 
     cv_between: variation from end to end
     cv_along: variation from piece to piece along an end
@@ -1103,7 +1103,7 @@ def winding_lag(delivery_speed: _Measure, package_diameter: _Measure) -> Quantit
     """Turns in a minute by which the traveller lags the spindle, or a bobbin differs from its
     flyer, to wind on what is delivered.
 
-    n_l = v / (3.14159265 × d_p)
+    n_l = v / (π × d_p)
 
     delivery_speed: delivery
     package_diameter: diameter at which the yarn is wound
@@ -1118,7 +1118,7 @@ def winding_output(
 ) -> Quantity:
     """What drums wind in an hour.
 
-    Q = 60 × v × k_n × η × T × 0.000001
+    Q = 60 × v × k_n × η × T / 1000000
 
     winding_speed: winding speed of a drum
     drums: drums at work

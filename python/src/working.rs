@@ -60,6 +60,26 @@ attributes! {
         }
         Ok(all)
     }
+    /// What a step that can happen does to the answer of a formula, the greatest change first: a percentage
+    /// point of a share, one more of what is counted, one of the last digit that was read. Dictionaries
+    /// with the input, what it `was` and `is`, the answers before and after (`answer_was`, `answer_is`, in
+    /// `unit`) and the same in `words`. Empty for a result of a chain.
+    #[getter]
+    fn changes<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        let mut all = Vec::new();
+        for change in self.working.changes() {
+            all.push(dict!(py, {
+                "input": change.input.as_str(),
+                "was": change.was.as_str(),
+                "is": change.is.as_str(),
+                "answer_was": change.answer_was,
+                "answer_is": change.answer_is,
+                "unit": change.unit,
+                "words": change.words(),
+            }));
+        }
+        Ok(all)
+    }
     /// The lines, as dictionaries.
     #[getter]
     fn lines<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
@@ -72,6 +92,7 @@ attributes! {
                 "symbols": line.symbols,
                 "numbers": line.numbers,
                 "value": line.value,
+                "printed": line.printed,
                 "unit": line.unit,
                 "formula": line.formula,
                 "origin": line.origin,

@@ -191,7 +191,7 @@ impl Solved {
     pub fn working(&self, name: &str) -> Result<Working> {
         let place = self.place(name)?;
         let (recording, args) = self.recorded();
-        Ok(Working::new(recording.clone(), args[place]))
+        Ok(Working::new(recording.clone(), args[place]).with_sources(self.calculation.sources))
     }
     /// What is unusual.
     pub fn warnings(&self) -> &[String] {

@@ -109,7 +109,11 @@ pub fn fractional_cover<N: Number>(
     #[q("d", 0.03..=6.0)]
     yarn_diameter: Diameter<N>,
 ) -> Fraction<N> {
-    let close = (sett * yarn_diameter / 10.0).named("n·d");
+    let close = (sett * yarn_diameter / 10.0).named([
+        "n·d",
+        "",
+        "width that the threads take, on the width of cloth",
+    ]);
     close.min(1.0)
 }
 
@@ -128,7 +132,11 @@ pub fn fractional_cover_of_factor<N: Number>(
     #[q("v", 0.7..=6.0)]
     specific_volume: SpecificVolume<N>,
 ) -> Fraction<N> {
-    let close = (cover_factor * (4.0 / (1000.0 * PI) * specific_volume).sqrt()).named("K_c/K_l");
+    let close = (cover_factor * (4.0 / (1000.0 * PI) * specific_volume).sqrt()).named([
+        "K_c/K_l",
+        "",
+        "cover factor on that of threads side by side",
+    ]);
     close.min(1.0)
 }
 

@@ -37,7 +37,11 @@ pub fn knit_mass<N: Number>(
     #[q("T", 2.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
-    let yarn = (100.0 * courses * cloth_length * cloth_width * knit_take_up).named("Y");
+    let yarn = (100.0 * courses * cloth_length * cloth_width * knit_take_up).named([
+        "Y",
+        "m",
+        "length of yarn in the cloth",
+    ]);
     yarn * count * 1e-6
 }
 

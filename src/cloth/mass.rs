@@ -55,8 +55,16 @@ pub fn mass_per_area<N: Number>(
     #[q("c₂", 0.0..=0.3)]
     weft_crimp: Crimp<N>,
 ) -> MassPerArea<N> {
-    let warp_mass = (warp_sett * warp_count * (1.0 + warp_crimp) / 10.0).named("ω₁");
-    let weft_mass = (weft_sett * weft_count * (1.0 + weft_crimp) / 10.0).named("ω₂");
+    let warp_mass = (warp_sett * warp_count * (1.0 + warp_crimp) / 10.0).named([
+        "ω₁",
+        "g/m²",
+        "warp in the cloth",
+    ]);
+    let weft_mass = (weft_sett * weft_count * (1.0 + weft_crimp) / 10.0).named([
+        "ω₂",
+        "g/m²",
+        "weft in the cloth",
+    ]);
     warp_mass + weft_mass
 }
 
@@ -93,8 +101,16 @@ pub fn mass_per_area_by_multiplier<N: Number>(
 ) -> MassPerArea<N> {
     // Ends in an inch over the cotton count: 2.54 n, and T over 590.54.
     let per_count = 2.54 / ENGLISH_COTTON;
-    let warp_term = (warp_sett * warp_count * per_count * (1.0 + warp_crimp)).named("t₁");
-    let weft_term = (weft_sett * weft_count * per_count * (1.0 + weft_crimp)).named("t₂");
+    let warp_term = (warp_sett * warp_count * per_count * (1.0 + warp_crimp)).named([
+        "t₁",
+        "",
+        "ends in an inch over their cotton count, with the crimp",
+    ]);
+    let weft_term = (weft_sett * weft_count * per_count * (1.0 + weft_crimp)).named([
+        "t₂",
+        "",
+        "picks in an inch over their cotton count, with the crimp",
+    ]);
     mass_multiplier * (warp_term + weft_term)
 }
 

@@ -66,7 +66,7 @@ pub fn ends_for_reed<N: Number>(
     reed_width: Length<N>,
 ) -> Count<N> {
     // A millionth of a dent: 29 dents must not become 28.999… by the rounding of binary figures.
-    (100.0 * reed * reed_width + 1e-6).floor() * ends_per_dent
+    (100.0 * reed * reed_width).round_down(1e-6) * ends_per_dent
 }
 
 /// Diameters of a yarn that lie side by side in a centimetre.

@@ -133,18 +133,32 @@ fn sleying<N: Number>(given: &ChooseReedInputs<N>, (reed, order): (f64, Vec<u32>
         order.iter().map(|ends| V::looked_up(f64::from(*ends), [wanted.v()])).collect();
     let sum = |dents: &[V<N>]| dents.iter().copied().reduce(|a, b| a + b);
     let in_order = V::first(sum(&order).into_iter());
-    let ends_per_dent = (in_order / order.len() as f64).named("e");
+    let ends_per_dent =
+        (in_order / order.len() as f64).named(["e", "", "ends in a dent, mean of the order"]);
     let wanted_reed = reed_for_sett(wanted, Count::from(ends_per_dent));
     let reed: ReedCount<N> = ReedCount::from(V(wanted_reed.v().0.chosen(reed)));
     let reed_sett = sett_in_reed(reed, Count::from(ends_per_dent));
     let edge = given.selvedge.as_ref().map(|selvedge| {
         let dents = selvedge.dents(reed);
-        (dents, (2.0 * dents * selvedge.selvedge_ends_per_dent.v()).named("N_s"))
+        (
+            dents,
+            (2.0 * dents * selvedge.selvedge_ends_per_dent.v()).named([
+                "N_s",
+                "",
+                "ends of both selvedges",
+            ]),
+        )
     });
     let across = given.reed_width.map(|width| {
         // A millionth of a dent: 29 dents must not become 28.999… by the rounding of binary figures.
-        let dents = (dents_in_width(reed, width).v() + 1e-6).floor().named("N_d");
-        let ground = edge.map_or(dents, |(edge, _)| (dents - 2.0 * edge).named("N_g"));
+        let dents = dents_in_width(reed, width).v().round_down(1e-6).named([
+            "N_d",
+            "",
+            "whole dents in the width",
+        ]);
+        let ground = edge.map_or(dents, |(edge, _)| {
+            (dents - 2.0 * edge).named(["N_g", "", "dents of the ground"])
+        });
         let rounds = (ground / order.len() as f64).floor();
         let left = (ground.value() % order.len() as f64).max(0.0) as usize;
         let mut ends = rounds * in_order;
@@ -169,9 +183,11 @@ impl<N: Number> ReedSelvedge<N> {
     fn dents(&self, reed: ReedCount<N>) -> V<N> {
         match self.breadth {
             Breadth::DentsPerSelvedge(dents) => dents.v(),
-            Breadth::WidthPerSelvedge(width) => {
-                (dents_in_width(reed, width).v() - 1e-6).ceil().max(V::constant(1.0)).named("k_s")
-            }
+            Breadth::WidthPerSelvedge(width) => dents_in_width(reed, width)
+                .v()
+                .round_up(1e-6)
+                .max(V::constant(1.0))
+                .named(["k_s", "", "dents of a selvedge"]),
         }
     }
 }

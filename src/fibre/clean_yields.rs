@@ -199,6 +199,7 @@ pub struct CleanYieldsResults<N> {
 >>> lot = hw.fibre.clean_yields(iwto_17=\"61 %\", vegetable_base=\"1.5 %\")
 >>> lot[\"wool_base\"], lot[\"customs_content\"]
 (<fraction: 49.45 %>, <yield: 57.50 %>)",
+    sources = ["19 CFR 151", "memory"],
     cautions = ["raw fleece"],
     check = check,
     report = report

@@ -122,7 +122,8 @@ pub fn test_wash<N: Number>(given: &TestWashInputs<N>) -> TestWashResults<N> {
     let balance = given.balance_error.map(|error| {
         let off = V::constant(samples) * error.v();
         let low = (all_washed - off).max(0.0) / (state.v() * (all_greasy + off));
-        let high = (all_washed + off) / (state.v() * (all_greasy - off).max(1e-12));
+        let least = all_greasy - off;
+        let high = V::constant(0.0).if_less(least, (all_washed + off) / (state.v() * least), 1.0);
         BalanceBand { balance_low: low.min(1.0).into(), balance_high: high.min(1.0).into() }
     });
     TestWashResults {

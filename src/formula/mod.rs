@@ -1,12 +1,14 @@
 //! A formula and its card.
 
 pub mod array;
+mod change;
 pub(crate) mod describe;
 mod near;
 mod row;
 mod solve;
 
 pub use array::BLOCK;
+pub use change::Change;
 pub use describe::Checks;
 pub(crate) use hankwise_macros::formula;
 pub(crate) use near::nearest;
@@ -176,7 +178,8 @@ impl Formula {
             };
             crate::number::Number::labelled(result, label).arg()
         };
-        Ok(Working::new(Arc::new(tape.finish()), root))
+        let changes = self.changed(given, typed)?;
+        Ok(Working::new(Arc::new(tape.finish()), root).with_changes(changes))
     }
 
     fn enter<'t>(

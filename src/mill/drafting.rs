@@ -43,7 +43,7 @@ pub fn count_through_drafts<N: Number>(
     #[q("d", 0.9..=2000.0)]
     drafts: &[Ratio<N>],
 ) -> LinearDensity<N> {
-    let draft = V::product(drafts).named("D");
+    let draft = V::product(drafts).named(["D", "", "draft of all passages together"]);
     fed_count * total_doublings * (1.0 - loss) / draft
 }
 
@@ -157,6 +157,10 @@ pub fn transfer_coefficient<N: Number>(
     #[q("m", 0.001..=1.0)]
     cylinder_load: Mass<N>,
 ) -> Ratio<N> {
-    let turn = (fibre_output / (60.0 * cylinder_speed)).named("m_t");
+    let turn = (fibre_output / (60.0 * cylinder_speed)).named([
+        "m_t",
+        "kg",
+        "fibre that a turn of the cylinder delivers",
+    ]);
     turn / cylinder_load
 }

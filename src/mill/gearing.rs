@@ -91,7 +91,11 @@ pub fn twist_constant<N: Number>(
     #[q("b", 1.0..=300.0)]
     driven: &[Count<N>],
 ) -> Twist<N> {
-    let train = V::product(drivers.zip(driven).map(|(a, b)| a / b)).named("i");
+    let train = V::product(drivers.zip(driven).map(|(a, b)| a / b)).named([
+        "i",
+        "",
+        "ratio of the train of wheels",
+    ]);
     train * whirl_ratio / roller_circumference
 }
 
@@ -118,7 +122,11 @@ pub fn draft_constant<N: Number>(
     #[q("b", 1.0..=300.0)]
     driven: &[Count<N>],
 ) -> Ratio<N> {
-    let train = V::product(drivers.zip(driven).map(|(a, b)| a / b)).named("i");
+    let train = V::product(drivers.zip(driven).map(|(a, b)| a / b)).named([
+        "i",
+        "",
+        "ratio of the train of wheels",
+    ]);
     front_roller_diameter / back_roller_diameter * train
 }
 

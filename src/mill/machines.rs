@@ -65,7 +65,11 @@ pub fn mass_of_spindle<N: Number>(
     #[q("T", 1.0..=2000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
-    let length = (60.0 * roller_speed * time * roller_circumference * efficiency).named("Y");
+    let length = (60.0 * roller_speed * time * roller_circumference * efficiency).named([
+        "Y",
+        "m",
+        "length delivered",
+    ]);
     length * count * 1e-6
 }
 

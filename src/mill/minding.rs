@@ -41,7 +41,8 @@ pub fn efficiency_with_stops<N: Number>(
     #[q("τ_s", 0.0..=0.5)]
     stop_time: Duration<N>,
 ) -> Fraction<N> {
-    let stood = (60.0 * stop_rate * stop_time).named("s");
+    let stood =
+        (60.0 * stop_rate * stop_time).named(["s", "", "time stood for each unit of time run"]);
     1.0 / (1.0 + stood)
 }
 
@@ -64,7 +65,11 @@ pub fn efficiency_with_stops_of_picks<N: Number>(
     #[q("r_l", 20.0..=600.0)]
     loom_speed: Frequency<N>,
 ) -> Fraction<N> {
-    let running = (1e5 / (60.0 * loom_speed)).named("τ_r");
+    let running = (1e5 / (60.0 * loom_speed)).named([
+        "τ_r",
+        "h",
+        "time to weave 100,000 picks without a stop",
+    ]);
     running / (running + stops_per_100000_picks * stop_time)
 }
 
@@ -130,7 +135,7 @@ pub fn people_needed<N: Number>(
     #[q("a_p", 1.0..=2000.0)]
     per_person: Count<N>,
 ) -> Count<N> {
-    (machines / per_person - ROUNDING).ceil()
+    (machines / per_person).round_up(ROUNDING)
 }
 
 /// Times that all spindles are doffed for a mass of yarn; the last doff may not be full.
@@ -152,7 +157,7 @@ pub fn doffs<N: Number>(
     #[q("g", 0.01..=10.0)]
     package_mass: Mass<N>,
 ) -> Count<N> {
-    (yarn_mass / (spindles * package_mass) - ROUNDING).ceil()
+    (yarn_mass / (spindles * package_mass)).round_up(ROUNDING)
 }
 
 /// Time from one doff to the next.

@@ -27,7 +27,8 @@ pub fn passage_time<N: Number>(
     #[q("τ_c", 0.0..=2.0)]
     change_time: Duration<N>,
 ) -> Duration<N> {
-    let running = (cloth_length / (60.0 * cloth_speed)).named("τ_r");
+    let running =
+        (cloth_length / (60.0 * cloth_speed)).named(["τ_r", "h", "time that a passage runs"]);
     passages * (running + change_time)
 }
 
@@ -46,7 +47,7 @@ pub fn loads_for_mass<N: Number>(
     #[q("g_l", 0.5..=500.0)]
     load_mass: Mass<N>,
 ) -> Count<N> {
-    (goods_mass / load_mass - ROUNDING).ceil()
+    (goods_mass / load_mass).round_up(ROUNDING)
 }
 
 /// Time of a machine for a number of loads.

@@ -65,5 +65,5 @@ pub fn full_pieces<N: Number>(
     #[q("m_p", 0.01..=50.0)]
     mass_per_piece: Mass<N>,
 ) -> Count<N> {
-    (mass / mass_per_piece + ROUNDING).floor()
+    (mass / mass_per_piece).round_down(ROUNDING)
 }

@@ -71,7 +71,7 @@ pub fn spindle_frame_output<N: Number>(
     #[q("η", 0.5..=1.0)]
     efficiency: Fraction<N>,
 ) -> MassRate<N> {
-    let delivery = (spindle_speed / twist).named("v");
+    let delivery = (spindle_speed / twist).named(["v", "m/min", "yarn delivered"]);
     60e-6 * spindles * delivery * count * efficiency
 }
 
@@ -182,8 +182,9 @@ pub fn twist_from_travellers<N: Number>(
 ) -> Twist<N> {
     let spindle = ((speed_at_large * large_diameter - speed_at_small * small_diameter)
         / (large_diameter - small_diameter))
-        .named("n_s");
-    let delivery = (PI * large_diameter * (spindle - speed_at_large)).named("v");
+        .named(["n_s", "/min", "speed of the spindle"]);
+    let delivery =
+        (PI * large_diameter * (spindle - speed_at_large)).named(["v", "m/min", "yarn delivered"]);
     let twist = spindle / delivery;
     if_slower_at_small(speed_at_large, large_diameter, speed_at_small, small_diameter, twist)
 }

@@ -80,7 +80,11 @@ pub fn section_warping_time<N: Number>(
     #[q("τ_c", 0.0..=2.0)]
     change_time: Duration<N>,
 ) -> Duration<N> {
-    let running = (warp_length / (60.0 * warping_speed)).named("τ_r");
+    let running = (warp_length / (60.0 * warping_speed)).named([
+        "τ_r",
+        "h",
+        "time to warp a section, without stops",
+    ]);
     sections * (running + change_time)
 }
 

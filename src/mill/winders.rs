@@ -51,7 +51,7 @@ pub fn mass_wound<N: Number>(
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Mass<N> {
-    let length = (60.0 * winding_speed * time * efficiency).named("Y");
+    let length = (60.0 * winding_speed * time * efficiency).named(["Y", "m", "length wound"]);
     length * count * 1e-6
 }
 
@@ -106,7 +106,7 @@ pub fn hank_rate<N: Number>(
 #[inverse(
     "Time to wind a mass, from the hanks that a drum winds in an hour.",
     time_for_hanks(yarn_mass, count, hank_length, hank_rate "hanks that a drum winds, with stops": 0.6..=600.0, drums) -> time = {
-        let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
+        let hanks = (1e6 * yarn_mass / (count * hank_length)).named(["N", "", "hanks in the mass of yarn"]);
         hanks / (hank_rate * drums)
     },
     sources = ["Winding problems"],
@@ -131,7 +131,8 @@ pub fn hank_rate_from_mass<N: Number>(
     #[q("k_n", 1.0..=600.0)]
     drums: Count<N>,
 ) -> HankRate<N> {
-    let hanks = (1e6 * yarn_mass / (count * hank_length)).named("N");
+    let hanks =
+        (1e6 * yarn_mass / (count * hank_length)).named(["N", "", "hanks in the mass of yarn"]);
     hanks / (time * drums)
 }
 
@@ -150,7 +151,7 @@ pub fn full_packages<N: Number>(
     #[q("g", 0.02..=10.0)]
     package_mass: Mass<N>,
 ) -> Count<N> {
-    (yarn_mass / package_mass + ROUNDING).floor()
+    (yarn_mass / package_mass).round_down(ROUNDING)
 }
 
 /// Doffs of a reel for a number of hanks; the last may not be full.
@@ -168,7 +169,7 @@ pub fn reel_doffs<N: Number>(
     #[q("p", 1.0..=200.0)]
     positions: Count<N>,
 ) -> Count<N> {
-    (hanks / positions - ROUNDING).ceil()
+    (hanks / positions).round_up(ROUNDING)
 }
 
 /// Time of a reel for a number of doffs.
@@ -193,6 +194,10 @@ pub fn reeling_time<N: Number>(
     #[q("τ_c", 0.0..=0.5)]
     change_time: Duration<N>,
 ) -> Duration<N> {
-    let running = (reel_turns / (60.0 * reel_speed)).named("τ_r");
+    let running = (reel_turns / (60.0 * reel_speed)).named([
+        "τ_r",
+        "h",
+        "time to reel a doff, without stops",
+    ]);
     doffs * (running + change_time)
 }

@@ -86,7 +86,11 @@ pub fn mean_lower_limit<N: Number>(
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
 ) -> Reading<N> {
-    let half = (sd_multiple * sd / readings.sqrt()).named("h");
+    let half = (sd_multiple * sd / readings.sqrt()).named([
+        "h",
+        "",
+        "half of the interval, in the unit of the readings",
+    ]);
     mean - half
 }
 
@@ -111,7 +115,11 @@ pub fn mean_upper_limit<N: Number>(
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
 ) -> Reading<N> {
-    let half = (sd_multiple * sd / readings.sqrt()).named("h");
+    let half = (sd_multiple * sd / readings.sqrt()).named([
+        "h",
+        "",
+        "half of the interval, in the unit of the readings",
+    ]);
     mean + half
 }
 
@@ -150,7 +158,7 @@ pub fn readings_for_error<N: Number>(
     #[q("E", 0.0001..=100000.0)]
     error: Reading<N>,
 ) -> Count<N> {
-    ((sd_multiple * sd / error).squared() - SLACK).ceil().max(1.0)
+    (sd_multiple * sd / error).squared().round_up(SLACK).max(1.0)
 }
 
 /// Readings to take so that the mean is within a share of it.
@@ -171,7 +179,7 @@ pub fn readings_for_variation<N: Number>(
     #[q("e", 0.001..=0.3)]
     relative_error: Fraction<N>,
 ) -> Count<N> {
-    ((sd_multiple * cv / relative_error).squared() - SLACK).ceil().max(1.0)
+    (sd_multiple * cv / relative_error).squared().round_up(SLACK).max(1.0)
 }
 
 /// Readings to take for narrower limits, from those that a number of readings gave.
@@ -192,7 +200,7 @@ pub fn readings_from_limits<N: Number>(
     #[q("h₂", 0.001..=10000.0)]
     wanted_half_width: Reading<N>,
 ) -> Count<N> {
-    (readings * (half_width / wanted_half_width).squared() - SLACK).ceil().max(2.0)
+    (readings * (half_width / wanted_half_width).squared()).round_up(SLACK).max(2.0)
 }
 
 /// An end of the interval in which the true standard deviation lies.

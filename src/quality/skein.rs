@@ -154,7 +154,8 @@ pub fn skein_count<N: Number>(given: &SkeinCountInputs<N>) -> SkeinCountResults<
     let skeins = counts.len() as f64;
     let mean = V::sum(counts.iter().map(|count| count.v())) / skeins;
     let squares = V::sum(counts.iter().map(|count| (count.v() - mean).squared()));
-    let sd = (squares / (skeins - 1.0)).sqrt().named("s");
+    let sd =
+        (squares / (skeins - 1.0)).sqrt().named(["s", "tex", "standard deviation of the skeins"]);
     let number = V::constant(skeins);
     let confidence = given.confidence.v();
     let t = t_two_sided(confidence.value(), skeins - 1.0);

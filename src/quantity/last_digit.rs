@@ -13,6 +13,12 @@ use crate::error::{Error, Result};
 /// # Ok::<(), hankwise::Error>(())
 /// ```
 pub fn half_of_last_digit(text: &str, kind: Kind) -> Result<f64> {
+    let (smallest, in_unit) = last_digit(text, kind)?;
+    Ok(unit(in_unit, Some(kind))?.to_base(smallest) / 2.0)
+}
+
+/// One of the last digit of a value as it was written, and the unit that it is in.
+pub(crate) fn last_digit(text: &str, kind: Kind) -> Result<(f64, &str)> {
     let start = text.rfind(is_digit).ok_or_else(|| {
         Error::notation(format!("'{text}' has no number; write it like '{}'", kind.example()))
     })?;
@@ -35,7 +41,7 @@ pub fn half_of_last_digit(text: &str, kind: Kind) -> Result<f64> {
         (Some((_, decimals)), _) => 10_f64.powi(i32::try_from(decimals.len()).unwrap_or(9)).recip(),
         _ => last.chars().last().and_then(vulgar).unwrap_or(1.0),
     };
-    Ok(unit(tail.trim(), Some(kind))?.to_base(smallest) / 2.0)
+    Ok((smallest, tail.trim()))
 }
 
 fn is_digit(c: char) -> bool {

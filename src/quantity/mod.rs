@@ -27,6 +27,7 @@ pub use kind::{
     TwistedContraction, Typed, Volume, Yield,
 };
 pub use last_digit::half_of_last_digit;
+pub(crate) use last_digit::last_digit;
 pub(crate) use lookup::refuse_knitting_word;
 pub use lookup::{convert, pair, unit, unit_to};
 pub(crate) use parse::fraction_sign;

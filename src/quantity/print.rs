@@ -19,7 +19,7 @@ pub fn significant(x: f64, digits: usize) -> String {
     }
     let size = x.abs().log10().floor() as i32;
     if !(-5..12).contains(&size) {
-        return format!("{x:.*e}", digits - 1);
+        return format!("{x:.*e}", digits - 1).replace('-', "−");
     }
     // A value that is short in itself stays so: 1300 draws, 36 teeth, 0.06 m.
     // Twelve digits tell a short value from one that is short but for the rounding of arithmetic.
@@ -49,15 +49,20 @@ pub fn fixed(x: f64, decimals: usize) -> String {
 
 /// A constant of a formula: in full up to nine digits, so that it can be typed into a calculator.
 pub fn constant(x: f64) -> String {
+    constant_to(x, 9)
+}
+
+/// A constant of a formula: in full up to a number of digits.
+pub(crate) fn constant_to(x: f64, digits: usize) -> String {
     let short = x.to_string();
-    if short.len() <= 10 {
+    if short.len() <= digits + 1 {
         return short;
     }
     let power = format!("{x:e}");
     if power.len() <= 6 {
         return power.replace('-', "−");
     }
-    let long = significant(x, 9);
+    let long = significant(x, digits);
     if long.contains('.') && !long.contains('e') {
         long.trim_end_matches('0').trim_end_matches('.').to_owned()
     } else {

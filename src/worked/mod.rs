@@ -4,10 +4,13 @@
 //! recording come the [`Working`] (text, HTML, LaTeX), the sensitivity of the answer to each input
 //! and the live workbook, so none of them can drift from the answer.
 
+mod constants;
+mod digits;
 mod expression;
 mod gradient;
 mod latex;
 mod lines;
+mod names;
 #[cfg(feature = "sheet")]
 mod sheet;
 mod tape;

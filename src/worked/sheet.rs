@@ -139,14 +139,10 @@ fn build(
             sheet.write_string(*row, 4, how)?;
             continue;
         }
-        let cells = Writer {
-            recording,
-            dialect: Dialect::Sheet,
-            leaf: |i: usize| match rows.get(&i) {
-                Some(row) => Leaf::Word(cell(*row)),
-                None => Leaf::Expand,
-            },
-        };
+        let cells = Writer::new(recording, Dialect::Sheet, 0, |i: usize| match rows.get(&i) {
+            Some(row) => Leaf::Word(cell(*row)),
+            None => Leaf::Expand,
+        });
         if let Some(root) = recording.roots.get(step) {
             // A value, for a cell cannot iterate; beside it a formula that tells when it is stale.
             sheet.write_number(*row, VALUE, line.value)?;

@@ -5,7 +5,7 @@ use std::collections::{BTreeMap, HashMap};
 use std::ops::{Add, Div, Mul, Neg, Sub};
 
 use crate::formula::Formula;
-use crate::number::{Equation, Number, V, slopes};
+use crate::number::{Equation, Name, Number, V, slopes};
 
 /// What a step does to its operands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -41,9 +41,9 @@ pub enum Op {
     Tan,
     /// arctan a, in radians
     Atan,
-    /// a rounded down
+    /// a rounded down; a little below a whole number, as little as the constant b, is that number
     Floor,
-    /// a rounded up
+    /// a rounded up; a little above a whole number, as little as the constant b, is that number
     Ceil,
     /// the smaller of a and b
     Min,
@@ -308,7 +308,24 @@ impl Number for Worked<'_> {
     fn value(&self) -> f64 {
         self.value
     }
-    function!(sqrt Sqrt, exp Exp, ln Ln, sin Sin, cos Cos, tan Tan, atan Atan, floor Floor, ceil Ceil);
+    function!(sqrt Sqrt, exp Exp, ln Ln, sin Sin, cos Cos, tan Tan, atan Atan);
+    fn floor(self) -> Self {
+        self.round_down(0.0)
+    }
+    fn ceil(self) -> Self {
+        self.round_up(0.0)
+    }
+    fn round_down(self, slack: f64) -> Self {
+        let value = Number::round_down(self.value, slack);
+        Worked::record(Op::Floor, &[self, Worked::constant(slack)], value)
+    }
+    fn round_up(self, slack: f64) -> Self {
+        let value = Number::round_up(self.value, slack);
+        Worked::record(Op::Ceil, &[self, Worked::constant(slack)], value)
+    }
+    fn squared(self) -> Self {
+        Worked::record(Op::Power, &[self, Worked::constant(2.0)], Number::squared(self.value))
+    }
     fn powf(self, exponent: f64) -> Self {
         Worked::record(
             Op::Power,
@@ -326,13 +343,13 @@ impl Number for Worked<'_> {
         let value = self.value.if_less(than.value, then.value, otherwise.value);
         Worked::record(Op::IfLess, &[self, than, then, otherwise], value)
     }
-    fn solved<E: Equation<K>, const K: usize>(known: [Self; K], symbol: &'static str) -> Self {
+    fn solved<E: Equation<K>, const K: usize>(known: [Self; K], name: Option<Name>) -> Self {
         let figures = known.map(|k| k.value);
         let value = E::root(figures);
         let Some(tape) = Worked::tape_of(&known) else { return Worked::constant(value) };
         let args = known.map(Worked::arg);
         let root = tape.once(Op::Solved(std::any::type_name::<E>()), &args, value);
-        let root = if symbol.is_empty() { root } else { root.named(symbol) };
+        let root = name.map_or(root, |name| root.named(name));
         // The equation goes on the tape too: it is shown, and a workbook sees whether it still holds.
         let residual = E::residual(V(root), known.map(V)).0.arg();
         let (in_root, in_known) = slopes::<E, K>(value, figures);
@@ -346,8 +363,13 @@ impl Number for Worked<'_> {
     fn looked_up(found: f64, for_these: &[Self]) -> Self {
         Worked::record(Op::LookedUp, for_these, found)
     }
-    fn named(self, symbol: &'static str) -> Self {
-        self.label(Label { symbol: symbol.to_owned(), ..Label::default() })
+    fn named(self, [symbol, unit, words]: Name) -> Self {
+        self.label(Label {
+            symbol: symbol.to_owned(),
+            unit: unit.to_owned(),
+            meaning: words.to_owned(),
+            ..Label::default()
+        })
     }
     fn labelled(self, label: impl FnOnce() -> Label) -> Self {
         if self.tape.is_some() { self.label(label()) } else { self }

@@ -8,7 +8,8 @@ use super::gradient::Sensitivity;
 use super::latex::{latex_figure, latex_symbol};
 use super::lines::Lines;
 use super::tape::{Arg, Recording};
-use crate::quantity::print::{escape, figure, with_unit};
+use crate::formula::Change;
+use crate::quantity::print::{escape, figure};
 
 /// A notebook sets cells flush right where they do not say otherwise.
 const LEFT: &str = "style=\"text-align:left\"";
@@ -30,12 +31,16 @@ pub struct Line {
     pub numbers: String,
     /// The value itself.
     pub value: f64,
+    /// The value as it is printed: with the digits that the lines after it need.
+    pub printed: String,
     /// Its unit.
     pub unit: String,
     /// The formula of the catalogue that the line applies.
     pub formula: Option<&'static str>,
-    /// What the symbols stand for, where they are not names of other lines.
+    /// What the formula takes for a constant: what it is, and the number.
     pub given: Vec<(String, String)>,
+    /// Where the constants of the line come from.
+    pub constants: Vec<String>,
     /// Where an input came from.
     pub origin: String,
     /// What the equation leaves of zero, where the value was found by iteration.
@@ -48,6 +53,9 @@ pub struct Working {
     recording: Arc<Recording>,
     root: Arg,
     unit: String,
+    /// Keys of the sources of constants that no formula brought in.
+    sources: &'static [&'static str],
+    changes: Vec<Change>,
 }
 
 impl Working {
@@ -57,7 +65,25 @@ impl Working {
             Arg::Step(step) => recording.labels.get(&step).map(|l| l.unit.clone()),
             Arg::Constant(_) => None,
         };
-        Working { recording, root, unit: unit.unwrap_or_default() }
+        Working {
+            recording,
+            root,
+            unit: unit.unwrap_or_default(),
+            sources: &[],
+            changes: Vec::new(),
+        }
+    }
+    /// The same, with what steps of the inputs do to the answer.
+    pub(crate) fn with_changes(self, changes: Vec<Change>) -> Self {
+        Working { changes, ..self }
+    }
+    /// What a step that can happen, of each input, does to the answer of a formula; none for a chain.
+    pub fn changes(&self) -> &[Change] {
+        &self.changes
+    }
+    /// The same, of a chain that rests on sources of its own.
+    pub(crate) fn with_sources(self, sources: &'static [&'static str]) -> Self {
+        Working { sources, ..self }
     }
     /// The answer, in [`Working::unit`].
     pub fn value(&self) -> f64 {
@@ -84,7 +110,7 @@ impl Working {
     }
     /// A value typed in a unit of its own is in the line that converts it, so it needs none.
     fn lines_in(&self, dialect: Dialect) -> Vec<Line> {
-        let lines = Lines::new(&self.recording, &[self.root]);
+        let lines = Lines::keyed(&self.recording, &[self.root], self.sources);
         lines
             .steps()
             .filter(|s| !lines.is_typed_input(*s))
@@ -130,7 +156,7 @@ impl Working {
                 "<tr><td {LEFT}>{}</td><td {LEFT}>{}</td><td {LEFT}>{}</td><td {LEFT}>{}</td></tr>",
                 escape(&line.symbol_and_name()),
                 escape(&how),
-                escape(&with_unit(line.value, &line.unit)),
+                escape(&line.result()),
                 escape(&line.note()),
             );
         }
@@ -151,7 +177,7 @@ impl Working {
                         row.push_str(" = ");
                     }
                 }
-                row + &latex_figure(line.value, &line.unit)
+                row + &latex_figure(&line.printed, &line.unit)
             })
             .collect();
         format!("\\begin{{aligned}}\n{}\n\\end{{aligned}}\n", rows.join(" \\\\\n"))
@@ -166,16 +192,25 @@ impl Line {
             format!("{} ({})", self.name, self.symbol)
         }
     }
+    /// The value with its unit, as printed.
+    fn result(&self) -> String {
+        if self.unit.is_empty() {
+            self.printed.clone()
+        } else {
+            format!("{} {}", self.printed, self.unit)
+        }
+    }
     fn right_side(&self) -> String {
         let mut sides: Vec<String> =
             [&self.symbols, &self.numbers].into_iter().filter(|s| !s.is_empty()).cloned().collect();
-        let result = with_unit(self.value, &self.unit);
-        if sides.last() != Some(&result) {
+        let result = self.result();
+        if sides.len() != 1 || sides[0] != result {
             sides.push(result);
         }
         sides.join(" = ")
     }
-    fn note(&self) -> String {
+    /// What is said of the line: what the value is, the formula, constants, where an input came from.
+    pub fn note(&self) -> String {
         let mut parts = Vec::new();
         if !self.meaning.is_empty() {
             parts.push(self.meaning.clone());
@@ -184,9 +219,11 @@ impl Line {
             parts.push(format!("formula {formula}"));
         }
         if !self.given.is_empty() {
-            let given: Vec<String> = self.given.iter().map(|(s, n)| format!("{s} = {n}")).collect();
+            let given: Vec<String> =
+                self.given.iter().map(|(what, n)| format!("{n} for the {what}")).collect();
             parts.push(format!("with {}", given.join(", ")));
         }
+        parts.extend(self.constants.iter().cloned());
         if !self.origin.is_empty() {
             parts.push(self.origin.clone());
         }

@@ -36,7 +36,11 @@ pub fn ball_length<N: Number>(
     #[q("A", 0.0..=0.2)]
     label_regain: Regain<N>,
 ) -> Length<N> {
-    let as_measured = (ball_mass * (1.0 + regain) / (1.0 + label_regain)).named("m_R");
+    let as_measured = (ball_mass * (1.0 + regain) / (1.0 + label_regain)).named([
+        "m_R",
+        "kg",
+        "mass of the ball at the regain of the count",
+    ]);
     as_measured / count * 1e6
 }
 

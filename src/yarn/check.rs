@@ -58,7 +58,8 @@ pub fn check_weight_in_todays_air<N: Number>(
     #[q("o", 0.0..=0.2)]
     oil: Fraction<N>,
 ) -> Mass<N> {
-    let as_stated = (count * check_length * ends * 1e-6).named("m₁");
+    let as_stated =
+        (count * check_length * ends * 1e-6).named(["m₁", "kg", "mass of the length as stated"]);
     as_stated * (1.0 + regain + oil) / (1.0 + stated_regain + stated_oil)
 }
 

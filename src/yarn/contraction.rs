@@ -41,7 +41,8 @@ pub fn contraction_of_cotton_single<N: Number>(
     #[q("K", 20.0..=55.0)]
     twist_factor: TwistFactor<N>,
 ) -> Contraction<N> {
-    let multiplier = (2.54 * twist_factor / ENGLISH_COTTON.sqrt()).named("TM");
+    let multiplier =
+        (2.54 * twist_factor / ENGLISH_COTTON.sqrt()).named(["TM", "tpi/√Ne", "twist multiplier"]);
     let contraction = (2.67 * multiplier - 4.93) / 100.0;
     contraction.if_less(0.0, f64::NAN, contraction)
 }
@@ -61,8 +62,12 @@ pub fn helix_contraction<N: Number>(
     #[q("d", 0.03..=6.0)]
     yarn_diameter: Diameter<N>,
 ) -> Contraction<N> {
-    let tangent = (PI / 1000.0 * yarn_diameter * twist).named("tan α");
-    let secant = (1.0 + tangent.squared()).sqrt().named("sec α");
+    let tangent = (PI / 1000.0 * yarn_diameter * twist).named([
+        "tan α",
+        "",
+        "tangent of the angle of the fibres at the surface",
+    ]);
+    let secant = (1.0 + tangent.squared()).sqrt().named(["sec α", "", "secant of that angle"]);
     1.0 - 2.0 / (1.0 + secant)
 }
 
@@ -87,8 +92,13 @@ pub fn two_fold_contraction<N: Number>(
     #[q("D", 0.03..=6.0)]
     helix_diameter: Diameter<N>,
 ) -> Contraction<N> {
-    let slope = (PI / 1000.0 * helix_diameter * folding_twist).named("tan β");
-    let cosine = (1.0 / (1.0 + slope.squared()).sqrt()).named("cos β");
+    let slope = (PI / 1000.0 * helix_diameter * folding_twist).named([
+        "tan β",
+        "",
+        "tangent of the angle of the singles",
+    ]);
+    let cosine =
+        (1.0 / (1.0 + slope.squared()).sqrt()).named(["cos β", "", "cosine of that angle"]);
     1.0 - (1.0 - single_contraction_after) / (1.0 - single_contraction_before) * cosine
 }
 
@@ -128,6 +138,10 @@ pub fn twist_left_ratio<N: Number>(
     #[q("D", 0.03..=6.0)]
     helix_diameter: Diameter<N>,
 ) -> Ratio<N> {
-    let slope = (PI / 1000.0 * helix_diameter * folding_twist).named("tan β");
+    let slope = (PI / 1000.0 * helix_diameter * folding_twist).named([
+        "tan β",
+        "",
+        "tangent of the angle of the singles",
+    ]);
     1.0 - folding_twist / single_twist / (1.0 + slope.squared())
 }

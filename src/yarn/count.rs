@@ -123,6 +123,6 @@ pub fn mean_of_lots<N: Number>(
     #[q("m", 0.01..=10000.0)]
     masses: &[Mass<N>],
 ) -> LinearDensity<N> {
-    let mass = V::sum(masses.clone()).named("m");
+    let mass = V::sum(masses.clone()).named(["m", "kg", "mass of all lots"]);
     mass / V::sum(counts.zip(masses).map(|(t, m)| m / t))
 }

@@ -60,7 +60,11 @@ pub fn packing_fraction<N: Number>(
     #[q("ρ", 0.9..=2.6)]
     fibre_density: Density<N>,
 ) -> Fraction<N> {
-    let volume = (1000.0 * PI / 4.0 * yarn_diameter.squared() / count).named("v");
+    let volume = (1000.0 * PI / 4.0 * yarn_diameter.squared() / count).named([
+        "v",
+        "cm³/g",
+        "room that a gram of yarn takes",
+    ]);
     1.0 / (volume * fibre_density)
 }
 
@@ -95,7 +99,7 @@ pub fn peirce_diameter<N: Number>(
     count: LinearDensity<N>,
 ) -> Diameter<N> {
     // Of 840 yd/lb.
-    let number = (ENGLISH_COTTON / count).named("N");
+    let number = (ENGLISH_COTTON / count).named(["N", "Ne", "count"]);
     25.4 / (28.0 * number.sqrt())
 }
 

@@ -23,7 +23,7 @@ pub fn reel_turns<N: Number>(
     shrinkage: Shrinkage<N>,
 ) -> Count<N> {
     // A millionth of a turn: 58 turns must not become 58.000…1 by the rounding of binary figures.
-    (hank_length / (1.0 - shrinkage) / reel_circumference - 1e-6).ceil()
+    (hank_length / (1.0 - shrinkage) / reel_circumference).round_up(1e-6)
 }
 
 /// Length of a hank after scouring.

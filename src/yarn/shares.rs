@@ -100,8 +100,11 @@ pub fn fold_cost<N: Number>(
     #[q("p", 0.0..=200.0)]
     prices_per_mass: &[CostPerMass<N>],
 ) -> CostPerMass<N> {
-    let mass =
-        V::sum(counts.clone().zip(relative_lengths.clone()).map(|(t, u)| u * t)).named("T_R");
+    let mass = V::sum(counts.clone().zip(relative_lengths.clone()).map(|(t, u)| u * t)).named([
+        "T_R",
+        "tex",
+        "count of the components together",
+    ]);
     V::sum(counts.zip(relative_lengths).zip(prices_per_mass).map(|((t, u), p)| u * t * p)) / mass
 }
 

@@ -102,7 +102,11 @@ pub fn twist_on_ring_bobbin<N: Number>(
     #[q("d_p", 0.01..=0.3)]
     package_diameter: Length<N>,
 ) -> Twist<N> {
-    let traveller = (spindle_speed - delivery_speed / (PI * package_diameter)).named("n_t");
+    let traveller = (spindle_speed - delivery_speed / (PI * package_diameter)).named([
+        "n_t",
+        "/min",
+        "speed of the traveller",
+    ]);
     traveller / delivery_speed
 }
 

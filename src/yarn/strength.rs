@@ -62,8 +62,8 @@ pub fn lea_product<N: Number>(
     #[q("T", 3.0..=300.0)]
     count: LinearDensity<N>,
 ) -> Ratio<N> {
-    let number = (ENGLISH_COTTON / count).named("N");
-    let pounds = (lea_force / (0.453_592_37 * 9.80665)).named("S");
+    let number = (ENGLISH_COTTON / count).named(["N", "Ne", "count"]);
+    let pounds = (lea_force / (0.453_592_37 * 9.80665)).named(["S", "lbf", "force on the lea"]);
     number * pounds
 }
 

@@ -8,7 +8,7 @@ use crate::quantity::{
 };
 
 /// Turns in a metre for a turn in an inch.
-const INCH: f64 = 1.0 / 0.0254;
+const INCH: f64 = 0.0254;
 
 /// How hard a yarn is twisted for its count.
 #[formula(
@@ -53,8 +53,8 @@ pub fn twist_by_lincoln<N: Number>(
     #[q("T", 5.0..=120.0)]
     count: LinearDensity<N>,
 ) -> Twist<N> {
-    let cotton = (ENGLISH_COTTON / count).named("N");
-    100.0 * twist_factor / count.sqrt() - 0.2 * INCH * (30.0 - cotton)
+    let cotton = (ENGLISH_COTTON / count).named(["N", "Ne", "count"]);
+    100.0 * twist_factor / count.sqrt() - 0.2 * (30.0 - cotton) / INCH
 }
 
 /// The twist that keeps a yarn as hard when its count is changed.

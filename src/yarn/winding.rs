@@ -49,7 +49,7 @@ pub fn reel_turns_for_mass<N: Number>(
     #[q("T", 1.0..=4000.0)]
     count: LinearDensity<N>,
 ) -> Count<N> {
-    (1e6 * hank_mass / (count * reel_circumference) - ROUNDING).ceil()
+    (1e6 * hank_mass / (count * reel_circumference)).round_up(ROUNDING)
 }
 
 /// Yarn on a reel: turns in a cut or lea, and the number of these.
@@ -151,7 +151,7 @@ pub fn full_hanks<N: Number>(
     #[q("l_h", 10.0..=20000.0)]
     hank_length: Length<N>,
 ) -> Count<N> {
-    (1e6 * yarn_mass / (count * hank_length) + ROUNDING).floor()
+    (1e6 * yarn_mass / (count * hank_length)).round_down(ROUNDING)
 }
 
 /// Packages that a mass of yarn fills, the last one perhaps not full.
@@ -169,7 +169,7 @@ pub fn packages_for_mass<N: Number>(
     #[q("g", 0.02..=10.0)]
     package_mass: Mass<N>,
 ) -> Count<N> {
-    (yarn_mass / package_mass - ROUNDING).ceil()
+    (yarn_mass / package_mass).round_up(ROUNDING)
 }
 
 /// Yarn on a package, from its mass with and without yarn.
@@ -208,7 +208,7 @@ pub fn knots_in_package<N: Number>(
     #[q("g_k", 0.01..=2.0)]
     bobbin_mass: Mass<N>,
 ) -> Count<N> {
-    ((package_mass / bobbin_mass - ROUNDING).ceil() - 1.0).max(0.0)
+    ((package_mass / bobbin_mass).round_up(ROUNDING) - 1.0).max(0.0)
 }
 
 /// Time to wind a length, all drums at work.

@@ -13,7 +13,7 @@ use crate::table::{Align, Block, Report};
 /// in an inch. The law of diameters and of wraps; what differs is the factor.
 #[inline(always)]
 pub(crate) fn side_by_side<N: Number>(factor: V<N>, count: V<N>) -> V<N> {
-    let yards_per_pound = (YARD_PER_POUND / count).named("Y");
+    let yards_per_pound = (YARD_PER_POUND / count).named(["Y", "yd/lb", "yards in a pound"]);
     factor * yards_per_pound.sqrt() / 2.54
 }
 
@@ -29,7 +29,7 @@ pub(crate) fn side_by_side<N: Number>(factor: V<N>, count: V<N>) -> V<N> {
 #[inverse(
     "Estimate of the count of a yarn from its wraps.",
     count_from_wraps(wraps_factor, wraps: 1.0..=50.0) -> count = {
-        let yards_per_pound = (2.54 * wraps / wraps_factor).squared().named("Y");
+        let yards_per_pound = (2.54 * wraps / wraps_factor).squared().named(["Y", "yd/lb", "yards in a pound"]);
         YARD_PER_POUND / yards_per_pound
     },
     limits = ["an estimate, no conversion: it goes as the square of the factor, so printed factors from 0.84 to 1.06 give counts 60 % apart", "weigh a measured length instead: a metre and a small balance are better than any factor"],

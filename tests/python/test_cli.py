@@ -62,7 +62,11 @@ def test_formula_with_its_working(run):
     assert "38.99 turns/cm √tex" in out.splitlines()[0]
     working = hw.yarn.twist_factor.working(twist="9 tpi", count="16 YSW")
     assert str(working).strip() in out
-    assert "1 % more of twist" in out
+    # A step that can be typed, and the answer to it.
+    assert "With twist 10 tpi, not 9 tpi: 43.33 turns/cm √tex, not 38.99 turns/cm √tex" in out
+    assert good(run(*[word.replace("9 tpi", "10 tpi") for word in FACTOR])).startswith(
+        "twist_factor = 43.33 turns/cm √tex"
+    )
 
 
 def test_formula_in_the_units_of_the_trade(run):

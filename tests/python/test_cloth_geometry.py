@@ -95,8 +95,10 @@ def test_all_equations_at_once() -> None:
 def test_a_root_has_its_equation_and_its_slope() -> None:
     working = hw.cloth.weft_crimp.working(**CLOTH)
     text = str(working)
-    assert "θ₁ = root of s₁ × cos(θ₁) + D × sin(θ₁) − p₂ = 0.3181" in text
-    assert "s₁ = l₁ − D × θ₁ = 1.045 − 0.7 × 0.3181 = 0.8223" in text
+    equation = "root of (l₁ − D × θ₁) × cos(θ₁) + D × sin(θ₁) − p₂"
+    numbers = "root of (1.045 − 0.7 × θ₁) × cos(θ₁) + 0.7 × sin(θ₁) − 1"
+    assert f"θ₁ = {equation} = {numbers} = 0.318133 rad" in text
+    assert "s₁ = l₁ − D × θ₁ = 1.045 − 0.7 × 0.318133 = 0.8223 mm" in text
     assert "found by iteration" in text
     # The slope through the root, against the formula moved a little either way.
     slopes = {s["input"]: s["slope"] for s in working.sensitivities}

@@ -89,18 +89,45 @@ pub fn racetrack_weft_crimp<N: Number>(
     #[q("b₂", 0.05..=3.0)]
     weft_thread_thickness: Diameter<N>,
 ) -> Crimp<N> {
-    let thicknesses = (warp_thread_thickness + weft_thread_thickness).named("D");
-    let flat2 = (weft_thread_width - weft_thread_thickness).named("f₂");
-    let p2 = (10.0 / weft_sett).named("p₂");
-    let round2 = (p2 - flat2).named("p₂′");
-    let l1 = (p2 * (1.0 + warp_crimp) - flat2).named("l₁′");
-    let theta1 = V::solved::<FromSpacing, 3>([l1, round2, thicknesses], "θ₁");
-    let h1 = height(theta1, l1, thicknesses).named("h₁");
-    let flat1 = (warp_thread_width - warp_thread_thickness).named("f₁");
-    let p1 = (10.0 / warp_sett).named("p₁");
-    let round1 = (p1 - flat1).named("p₁′");
-    let theta2 = angle(thicknesses - h1, round1, thicknesses).named("θ₂");
-    let l2 = (length(theta2, round1, thicknesses) + flat1).named("l₂");
+    let thicknesses = (warp_thread_thickness + weft_thread_thickness).named([
+        "D",
+        "mm",
+        "sum of the two thicknesses",
+    ]);
+    let flat2 = (weft_thread_width - weft_thread_thickness).named([
+        "f₂",
+        "mm",
+        "flat part of a weft thread",
+    ]);
+    let p2 = (10.0 / weft_sett).named(["p₂", "mm", "spacing of the picks"]);
+    let round2 = (p2 - flat2).named(["p₂′", "mm", "spacing of the picks without their flat part"]);
+    let l1 = (p2 * (1.0 + warp_crimp) - flat2).named([
+        "l₁′",
+        "mm",
+        "length of warp between picks without the flat part",
+    ]);
+    let theta1 = V::solved::<FromSpacing, 3>(
+        [l1, round2, thicknesses],
+        ["θ₁", "rad", "weave angle of the warp"],
+    );
+    let h1 = height(theta1, l1, thicknesses).named(["h₁", "mm", "height of the warp's wave"]);
+    let flat1 = (warp_thread_width - warp_thread_thickness).named([
+        "f₁",
+        "mm",
+        "flat part of a warp thread",
+    ]);
+    let p1 = (10.0 / warp_sett).named(["p₁", "mm", "spacing of the ends"]);
+    let round1 = (p1 - flat1).named(["p₁′", "mm", "spacing of the ends without their flat part"]);
+    let theta2 = angle(thicknesses - h1, round1, thicknesses).named([
+        "θ₂",
+        "rad",
+        "weave angle of the weft",
+    ]);
+    let l2 = (length(theta2, round1, thicknesses) + flat1).named([
+        "l₂",
+        "mm",
+        "length of weft between ends",
+    ]);
     let least = flat1.min(flat2).min(round1).min(round2);
     least.if_less(0.0, f64::NAN, if_it_fits(h1, thicknesses, l2 / p1 - 1.0))
 }

@@ -90,7 +90,10 @@ pub fn crimp_angle<N: Number>(
     #[q("D", 0.05..=6.0)]
     diameter_sum: Thickness<N>,
 ) -> Angle<N> {
-    degrees(V::solved::<FromSpacing, 3>([modular_length, spacing, diameter_sum], "θ in radians"))
+    degrees(V::solved::<FromSpacing, 3>(
+        [modular_length, spacing, diameter_sum],
+        ["θ_r", "rad", "weave angle"],
+    ))
 }
 
 /// Height of the wave of a thread, from the middle of its trough to that of its crest.
@@ -111,17 +114,20 @@ pub fn crimp_height<N: Number>(
     #[q("D", 0.05..=6.0)]
     diameter_sum: Thickness<N>,
 ) -> Thickness<N> {
-    let angle = V::solved::<FromSpacing, 3>([modular_length, spacing, diameter_sum], "θ");
+    let angle = V::solved::<FromSpacing, 3>(
+        [modular_length, spacing, diameter_sum],
+        ["θ", "rad", "weave angle"],
+    );
     height(angle, modular_length, diameter_sum)
 }
 
 /// Height of the warp's wave from the crimp that it has.
 #[inline(always)]
 fn warp_height<N: Number>(p2: V<N>, crimp: V<N>, d: V<N>) -> V<N> {
-    let l1 = (p2 * (1.0 + crimp)).named("l₁");
-    let theta1 = V::solved::<FromSpacing, 3>([l1, p2, d], "θ₁");
-    let straight = (l1 - d * theta1).named("s₁");
-    height_by_half_angle(theta1, straight, p2).named("h₁")
+    let l1 = (p2 * (1.0 + crimp)).named(["l₁", "mm", "length of warp between picks"]);
+    let theta1 = V::solved::<FromSpacing, 3>([l1, p2, d], ["θ₁", "rad", "weave angle of the warp"]);
+    let straight = (l1 - d * theta1).named(["s₁", "mm", "straight part of the warp between picks"]);
+    height_by_half_angle(theta1, straight, p2).named(["h₁", "mm", "height of the warp's wave"])
 }
 
 /// A value of the cloth, if the warp's wave leaves any height to the weft's.
@@ -158,14 +164,19 @@ pub fn weft_crimp<N: Number>(
     #[q("d₂", 0.05..=3.0)]
     weft_diameter: Diameter<N>,
 ) -> Crimp<N> {
-    let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / weft_sett).named("p₂");
+    let diameters = (warp_diameter + weft_diameter).named(["D", "mm", "sum of the two diameters"]);
+    let p2 = (10.0 / weft_sett).named(["p₂", "mm", "spacing of the picks"]);
     let h1 = warp_height(p2, warp_crimp, diameters);
-    let h2 = (diameters - h1).named("h₂");
-    let p1 = (10.0 / warp_sett).named("p₁");
-    let straight = straight_part(h2, p1, diameters).named("s₂");
-    let theta2 = angle_by_straight_part(h2, p1, straight).named("θ₂");
-    let l2 = (diameters * theta2 + straight).named("l₂");
+    let h2 = (diameters - h1).named(["h₂", "mm", "height of the weft's wave"]);
+    let p1 = (10.0 / warp_sett).named(["p₁", "mm", "spacing of the ends"]);
+    let straight = straight_part(h2, p1, diameters).named([
+        "s₂",
+        "mm",
+        "straight part of the weft between ends",
+    ]);
+    let theta2 =
+        angle_by_straight_part(h2, p1, straight).named(["θ₂", "rad", "weave angle of the weft"]);
+    let l2 = (diameters * theta2 + straight).named(["l₂", "mm", "length of weft between ends"]);
     if_it_fits(h1, diameters, l2 / p1 - 1.0)
 }
 
@@ -209,10 +220,10 @@ pub fn plain_thickness<N: Number>(
     #[q("d₂", 0.05..=3.0)]
     weft_diameter: Diameter<N>,
 ) -> Thickness<N> {
-    let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / weft_sett).named("p₂");
+    let diameters = (warp_diameter + weft_diameter).named(["D", "mm", "sum of the two diameters"]);
+    let p2 = (10.0 / weft_sett).named(["p₂", "mm", "spacing of the picks"]);
     let h1 = warp_height(p2, warp_crimp, diameters);
-    let h2 = (diameters - h1).named("h₂");
+    let h2 = (diameters - h1).named(["h₂", "mm", "height of the weft's wave"]);
     if_it_fits(h1, diameters, (h1 + warp_diameter).max(h2 + weft_diameter))
 }
 
@@ -231,7 +242,7 @@ pub fn jam_angle<N: Number>(
     #[q("D", 0.05..=6.0)]
     diameter_sum: Thickness<N>,
 ) -> Angle<N> {
-    let sine = (spacing / diameter_sum).named("p/D");
+    let sine = (spacing / diameter_sum).named(["p/D", "", "sine of the angle"]);
     degrees((sine / (1.0 - sine.squared()).sqrt()).atan())
 }
 
@@ -250,8 +261,8 @@ pub fn jam_crimp<N: Number>(
     #[q("D", 0.05..=6.0)]
     diameter_sum: Thickness<N>,
 ) -> Crimp<N> {
-    let sine = (spacing / diameter_sum).named("p/D");
-    let theta = (sine / (1.0 - sine.squared()).sqrt()).atan().named("θ");
+    let sine = (spacing / diameter_sum).named(["p/D", "", "sine of the angle"]);
+    let theta = (sine / (1.0 - sine.squared()).sqrt()).atan().named(["θ", "rad", "weave angle"]);
     theta / sine - 1.0
 }
 
@@ -270,8 +281,12 @@ pub fn jam_spacing<N: Number>(
     #[q("D", 0.05..=6.0)]
     diameter_sum: Thickness<N>,
 ) -> Thickness<N> {
-    let cosine1 = (1.0 - (spacing / diameter_sum).squared()).sqrt().named("cos θ₂");
-    let cosine2 = (1.0 - cosine1).named("cos θ₁");
+    let cosine1 = (1.0 - (spacing / diameter_sum).squared()).sqrt().named([
+        "cos θ₂",
+        "",
+        "cosine of the angle of the other system",
+    ]);
+    let cosine2 = (1.0 - cosine1).named(["cos θ₁", "", "cosine of the angle of this system"]);
     diameter_sum * (1.0 - cosine2.squared()).sqrt()
 }
 
@@ -305,20 +320,31 @@ pub fn warp_sett_after_stretch<N: Number>(
     #[q("n₂′", 1.0..=60.0)]
     weft_sett_after: Sett<N>,
 ) -> Sett<N> {
-    let diameters = (warp_diameter + weft_diameter).named("D");
-    let p2 = (10.0 / weft_sett_before).named("p₂");
+    let diameters = (warp_diameter + weft_diameter).named(["D", "mm", "sum of the two diameters"]);
+    let p2 = (10.0 / weft_sett_before).named(["p₂", "mm", "spacing of the picks"]);
     let h1 = warp_height(p2, warp_crimp_before, diameters);
-    let p1 = (10.0 / warp_sett_before).named("p₁");
-    let h2 = (diameters - h1).named("h₂");
-    let l2 = length(angle(h2, p1, diameters), p1, diameters).named("l₂");
+    let p1 = (10.0 / warp_sett_before).named(["p₁", "mm", "spacing of the ends"]);
+    let h2 = (diameters - h1).named(["h₂", "mm", "height of the weft's wave"]);
+    let l2 = length(angle(h2, p1, diameters), p1, diameters).named([
+        "l₂",
+        "mm",
+        "length of weft between ends",
+    ]);
     // The same threads at other picks.
-    let after2 = (10.0 / weft_sett_after).named("p₂′");
+    let after2 = (10.0 / weft_sett_after).named(["p₂′", "mm", "spacing of the picks after"]);
     let l1 = p2 * (1.0 + warp_crimp_before);
-    let theta1 = V::solved::<FromSpacing, 3>([l1, after2, diameters], "θ₁′");
-    let height1 = height(theta1, l1, diameters).named("h₁′");
-    let height2 = (diameters - height1).named("h₂′");
-    let theta2 = V::solved::<FromHeight, 3>([l2, height2, diameters], "θ₂′");
-    let after1 = spacing(theta2, l2, diameters).named("p₁′");
+    let theta1 = V::solved::<FromSpacing, 3>(
+        [l1, after2, diameters],
+        ["θ₁′", "rad", "weave angle of the warp after"],
+    );
+    let height1 =
+        height(theta1, l1, diameters).named(["h₁′", "mm", "height of the warp's wave after"]);
+    let height2 = (diameters - height1).named(["h₂′", "mm", "height of the weft's wave after"]);
+    let theta2 = V::solved::<FromHeight, 3>(
+        [l2, height2, diameters],
+        ["θ₂′", "rad", "weave angle of the weft after"],
+    );
+    let after1 = spacing(theta2, l2, diameters).named(["p₁′", "mm", "spacing of the ends after"]);
     if_it_fits(h1, diameters, if_it_fits(height1, diameters, 10.0 / after1))
 }
 
@@ -327,8 +353,14 @@ pub(super) struct Filling;
 
 impl Equation<4> for Filling {
     fn residual<N: Number>(diameters: V<N>, [l1, p2, l2, p1]: [V<N>; 4]) -> V<N> {
-        let theta1 = V::solved::<FromSpacing, 3>([l1, p2, diameters], "θ₁");
-        let theta2 = V::solved::<FromSpacing, 3>([l2, p1, diameters], "θ₂");
+        let theta1 = V::solved::<FromSpacing, 3>(
+            [l1, p2, diameters],
+            ["θ₁", "rad", "weave angle of the warp"],
+        );
+        let theta2 = V::solved::<FromSpacing, 3>(
+            [l2, p1, diameters],
+            ["θ₂", "rad", "weave angle of the weft"],
+        );
         height(theta1, l1, diameters) + height(theta2, l2, diameters) - diameters
     }
     fn root(known: [f64; 4]) -> f64 {
@@ -369,11 +401,11 @@ pub fn diameters_in_cloth<N: Number>(
     #[q("c₂", 0.001..=0.3)]
     weft_crimp: Crimp<N>,
 ) -> Thickness<N> {
-    let p2 = (10.0 / weft_sett).named("p₂");
-    let l1 = (p2 * (1.0 + warp_crimp)).named("l₁");
-    let p1 = (10.0 / warp_sett).named("p₁");
-    let l2 = (p1 * (1.0 + weft_crimp)).named("l₂");
-    V::solved::<Filling, 4>([l1, p2, l2, p1], "")
+    let p2 = (10.0 / weft_sett).named(["p₂", "mm", "spacing of the picks"]);
+    let l1 = (p2 * (1.0 + warp_crimp)).named(["l₁", "mm", "length of warp between picks"]);
+    let p1 = (10.0 / warp_sett).named(["p₁", "mm", "spacing of the ends"]);
+    let l2 = (p1 * (1.0 + weft_crimp)).named(["l₂", "mm", "length of weft between ends"]);
+    V::solved::<Filling, 4>([l1, p2, l2, p1], None)
 }
 
 /// Specific volume of a cloth, the air in it counted.

@@ -52,9 +52,14 @@ pub fn weft_crimp_by_rule<N: Number>(
     #[q("k", 1.3..=1.45)]
     rule_factor: Ratio<N>,
 ) -> Crimp<N> {
-    let h1 = (rule_factor * 10.0 / weft_sett * warp_crimp.sqrt()).named("h₁");
-    let h2 = (warp_diameter + weft_diameter - h1).named("h₂");
-    let root = (h2 * warp_sett / (10.0 * rule_factor)).named("√c₂");
+    let h1 = (rule_factor * 10.0 / weft_sett * warp_crimp.sqrt()).named([
+        "h₁",
+        "mm",
+        "height of the warp's wave",
+    ]);
+    let h2 = (warp_diameter + weft_diameter - h1).named(["h₂", "mm", "height of the weft's wave"]);
+    let root =
+        (h2 * warp_sett / (10.0 * rule_factor)).named(["√c₂", "", "root of the crimp of the weft"]);
     h2.if_less(0.0, f64::NAN, root.squared())
 }
 
@@ -82,8 +87,12 @@ pub fn thickness_by_rule<N: Number>(
     #[q("k", 1.3..=1.45)]
     rule_factor: Ratio<N>,
 ) -> Thickness<N> {
-    let h1 = (rule_factor * 10.0 / weft_sett * warp_crimp.sqrt()).named("h₁");
-    let h2 = (warp_diameter + weft_diameter - h1).named("h₂");
+    let h1 = (rule_factor * 10.0 / weft_sett * warp_crimp.sqrt()).named([
+        "h₁",
+        "mm",
+        "height of the warp's wave",
+    ]);
+    let h2 = (warp_diameter + weft_diameter - h1).named(["h₂", "mm", "height of the weft's wave"]);
     let crown = (h1 + warp_diameter).max(h2 + weft_diameter);
     h2.if_less(0.0, f64::NAN, crown)
 }

@@ -78,7 +78,7 @@ pub(super) fn beams<N: Number>(
     let (warp_length, several) = match idle.pieces_per_warp {
         None => (length(lengths, waste, one), None),
         Some(most) => {
-            let warps = Count::from((pieces.v() / most.v() - 1e-6).ceil());
+            let warps = Count::from((pieces.v() / most.v()).round_up(1e-6));
             let times = panels.map_or(one, Count::v);
             let full = Count::from(most.v().min(pieces.v()) * times);
             let last = Count::from(lengths.v() - (warps.v() - 1.0) * full.v());

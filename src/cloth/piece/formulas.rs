@@ -299,7 +299,7 @@ pub fn warp_sections<N: Number>(
     ends_per_section: Count<N>,
 ) -> Count<N> {
     // A millionth of a section is the rounding of binary figures.
-    (ends / ends_per_section - 1e-6).ceil()
+    (ends / ends_per_section).round_up(1e-6)
 }
 
 /// Packages for a length of yarn: bobbins, pirns, cones.
@@ -317,5 +317,5 @@ pub fn packages_for_length<N: Number>(
     #[q("l", 10.0..=1000000.0)]
     package_length: Length<N>,
 ) -> Count<N> {
-    (yarn_length / package_length - 1e-6).ceil()
+    (yarn_length / package_length).round_up(1e-6)
 }

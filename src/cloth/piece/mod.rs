@@ -166,7 +166,7 @@ fn dents<N: Number>(set: &Setting<N>, at: &Layout<N>) -> Count<N> {
         Some((each, per_dent)) => {
             // A selvedge whose last dent is not full takes it all the same.
             (ground - 2.0 * each.v()) / set.ends_per_dent.v()
-                + 2.0 * (each.v() / per_dent.v() - 1e-6).ceil()
+                + 2.0 * (each.v() / per_dent.v()).round_up(1e-6)
         }
     };
     Count::from(dents)

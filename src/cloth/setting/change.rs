@@ -133,6 +133,6 @@ pub fn taylor_crimp<N: Number>(
     #[q("T₂", 5.0..=60.0)]
     weft_count: LinearDensity<N>,
 ) -> Crimp<N> {
-    let number = (ENGLISH_COTTON / weft_count).named("N");
+    let number = (ENGLISH_COTTON / weft_count).named(["N", "Ne", "weft count"]);
     2.54 * intersection_sett * taylor_multiplier / number / 100.0
 }

@@ -79,8 +79,9 @@ pub fn curvature_sett_unlike<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> Sett<N> {
-    let at_crossing =
-        (3.0_f64.sqrt() / 2.0 * (1.0 / own_side_by_side + 1.0 / crossing_side_by_side)).named("p");
+    let at_crossing = (3.0_f64.sqrt() / 2.0
+        * (1.0 / own_side_by_side + 1.0 / crossing_side_by_side))
+        .named(["p", "cm", "room that an end takes where the weft crosses"]);
     repeat / ((repeat - intersections) / own_side_by_side + intersections * at_crossing)
 }
 
@@ -126,8 +127,13 @@ pub fn count_for_sett<N: Number>(
     #[q("I", 2.0..=32.0)]
     intersections: Count<N>,
 ) -> LinearDensity<N> {
-    let diameters = (sett / sett_share * (repeat + intersections) / repeat).named("D");
-    let yards_per_pound = (2.54 * diameters / yarn_factor).squared().named("Y");
+    let diameters = (sett / sett_share * (repeat + intersections) / repeat).named([
+        "D",
+        "/cm",
+        "threads and crossings in a centimetre",
+    ]);
+    let yards_per_pound =
+        (2.54 * diameters / yarn_factor).squared().named(["Y", "yd/lb", "yards in a pound"]);
     YARD_PER_POUND / yards_per_pound
 }
 

@@ -40,7 +40,7 @@ pub fn galceran_sett<N: Number>(
     #[q("T", 5.0..=1000.0)]
     count: LinearDensity<N>,
 ) -> Sett<N> {
-    let number = (1000.0 / count).named("Nm");
+    let number = (1000.0 / count).named(["Nm", "Nm", "count"]);
     density_coefficient * number.sqrt()
 }
 
@@ -69,7 +69,8 @@ pub fn brierley_sett<N: Number>(
     count: LinearDensity<N>,
 ) -> Sett<N> {
     // F to the power m.
-    let weave = (weave_exponent * mean_float.ln()).exp().named("Fᵐ");
+    let weave =
+        (weave_exponent * mean_float.ln()).exp().named(["Fᵐ", "", "mean float to the power m"]);
     weave * crate::yarn::side_by_side(brierley_constant.sqrt(), count)
 }
 
@@ -112,7 +113,8 @@ pub fn brierley_weft_sett_unlike<N: Number>(
     #[q("T₂", 10.0..=500.0)]
     weft_count: LinearDensity<N>,
 ) -> Sett<N> {
-    let power = (2.0 / 3.0 * (warp_count / weft_count).sqrt()).named("a");
+    let power =
+        (2.0 / 3.0 * (warp_count / weft_count).sqrt()).named(["a", "", "exponent of the setts"]);
     square_sett * (power * (square_sett / warp_sett).ln()).exp()
 }
 
@@ -136,8 +138,12 @@ pub fn jam_weft_sett<N: Number>(
     #[q("d₂", 0.08..=2.0)]
     weft_diameter: Diameter<N>,
 ) -> Sett<N> {
-    let both = Thickness::from((warp_diameter + weft_diameter).named("D"));
-    let spacing = Thickness::from((10.0 / warp_sett).named("p₁"));
+    let both = Thickness::from((warp_diameter + weft_diameter).named([
+        "D",
+        "mm",
+        "sum of the two diameters",
+    ]));
+    let spacing = Thickness::from((10.0 / warp_sett).named(["p₁", "mm", "spacing of the ends"]));
     10.0 / jam_spacing(spacing, both).v()
 }
 
@@ -168,8 +174,16 @@ pub fn jam_weft_sett_of_weave<N: Number>(
     #[q("F₁", 1.0..=8.0)]
     warp_float: Ratio<N>,
 ) -> Sett<N> {
-    let both = Thickness::from((warp_diameter + weft_diameter).named("D"));
-    let spacing = (weft_float * 10.0 / warp_sett - (weft_float - 1.0) * warp_diameter).named("p₁′");
+    let both = Thickness::from((warp_diameter + weft_diameter).named([
+        "D",
+        "mm",
+        "sum of the two diameters",
+    ]));
+    let spacing = (weft_float * 10.0 / warp_sett - (weft_float - 1.0) * warp_diameter).named([
+        "p₁′",
+        "mm",
+        "spacing of the ends at a crossing",
+    ]);
     let picks = jam_spacing(Thickness::from(spacing), both).v();
     let setting = 10.0 * warp_float / (picks + (warp_float - 1.0) * weft_diameter);
     // Ends that leave no room between those under a float.
@@ -206,8 +220,13 @@ pub fn milasius_firmness<N: Number>(
     #[q("n₂", 1.0..=80.0)]
     weft_sett: Sett<N>,
 ) -> Ratio<N> {
-    let power = (2.0 / 3.0 * (warp_count / weft_count).sqrt()).named("a");
-    let mean = ((weft_sett.ln() + power * warp_sett.ln()) / (1.0 + power)).exp().named("S");
+    let power =
+        (2.0 / 3.0 * (warp_count / weft_count).sqrt()).named(["a", "", "exponent of the setts"]);
+    let mean = ((weft_sett.ln() + power * warp_sett.ln()) / (1.0 + power)).exp().named([
+        "S",
+        "threads/cm",
+        "sett of the square cloth that is as firm",
+    ]);
     // 10^−2.5 brings threads in a centimetre, tex and kg/L to one unit.
     10.0_f64.powf(-2.5) * (12.0 / PI).sqrt() / weave_factor
         * (mean_count / fibre_density).sqrt()

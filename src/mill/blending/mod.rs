@@ -61,8 +61,8 @@ pub fn layers_for_deviation<N: Number>(
     layer_cv: Fraction<N>,
 ) -> Count<N> {
     // Whole layers stay whole, whatever the rounding of binary figures.
-    (2.0 * (component_share * (1.0 - component_share) * layer_cv / share_sd).squared() - 1e-9)
-        .ceil()
+    (2.0 * (component_share * (1.0 - component_share) * layer_cv / share_sd).squared())
+        .round_up(1e-9)
 }
 
 /// Deviation of the share from place to place after passes through the teaser with relaying.

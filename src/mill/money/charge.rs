@@ -95,7 +95,11 @@ pub fn lot_surplus<N: Number>(
     #[q("p", 0.0..=500.0)]
     price_per_mass: CostPerMass<N>,
 ) -> Money<N> {
-    let out = (mass_in * (1.0 - loss) - held_up).max(0.0).named("m_o");
+    let out = (mass_in * (1.0 - loss) - held_up).max(0.0).named([
+        "m_o",
+        "kg",
+        "mass that comes out and is paid for",
+    ]);
     out * price_per_mass - mass_in * cost_per_mass - fixed_cost
 }
 
@@ -142,6 +146,10 @@ pub fn break_even_lot_with_hold_up<N: Number>(
     #[q("p", 1.0..=500.0)]
     price_per_mass: CostPerMass<N>,
 ) -> Mass<N> {
-    let margin = ((1.0 - loss) * price_per_mass - cost_per_mass).named("g");
+    let margin = ((1.0 - loss) * price_per_mass - cost_per_mass).named([
+        "g",
+        "/kg",
+        "what a kilogram taken in brings above its own cost",
+    ]);
     V::constant(0.0).if_less(margin, (fixed_cost + held_up * price_per_mass) / margin, f64::NAN)
 }

@@ -169,7 +169,7 @@ pub fn batches<N: Number>(given: &BatchesInputs<N>) -> BatchesResults<N> {
     let Fed { mass_in, mass_lost } = fed(goods, given.loss);
     let all = mass_in.unwrap_or(goods);
     let loads = mill::loads_for_mass(all, capacity);
-    let rounds = Count::from((loads.v() / machines.v() - 1e-6).ceil());
+    let rounds = Count::from((loads.v() / machines.v()).round_up(1e-6));
     let time = mill::load_time(rounds, given.time_per_load, given.change_time);
     BatchesResults {
         mass_in,

@@ -136,7 +136,7 @@ pub fn fringe_twisting<N: Number>(given: &FringeTwistingInputs<N>) -> FringeTwis
     let ends = given.ends;
     let ends_per_tassel = Count::from(strand_ends.v() * strands.v());
     // A millionth of a tassel is the rounding of binary figures.
-    let tassels = Count::from((ends.v() / ends_per_tassel.v() - 1e-6).ceil());
+    let tassels = Count::from((ends.v() / ends_per_tassel.v()).round_up(1e-6));
     let (fringe, twisted_fringe) = match given.size {
         FringeSize::Fringe(fringe) => {
             let twisted = (fringe.v() - knot_length.v()) * (1.0 - contraction.v());

@@ -192,7 +192,7 @@ pub fn loom<N: Number>(given: &LoomInputs<N>) -> LoomResults<N> {
         (Some(LoomsMinded::PerPerson(each)), _) => minded = Some(*each),
         (Some(LoomsMinded::ByStops(WeaverTime { attention_time, work_load })), Some(stops)) => {
             let each = mill::looms_for_weaver(stops, *attention_time, efficiency, *work_load);
-            let each = Count::from((each.v() + 1e-6).floor());
+            let each = Count::from(each.v().round_down(1e-6));
             (stop_rate, looms_per_person, minded) = (Some(stops), Some(each), Some(each));
         }
         _ => {}

@@ -118,7 +118,9 @@ pub fn lot_on_card<N: Number>(given: &LotOnCardInputs<N>) -> LotOnCardResults<N>
 
 /// The lot whose own share is `own`: the root of the mean carry-over.
 fn own_lot<N: Number>(held_up: Mass<N>, own: Fraction<N>) -> Mass<N> {
-    Mass::from(held_up.v() * V::solved::<OwnLot, 1>([own.v()], "m/h"))
+    Mass::from(
+        held_up.v() * V::solved::<OwnLot, 1>([own.v()], ["m/h", "", "lot on what the card holds"]),
+    )
 }
 
 /// h/m × (1 − e^(−m/h)) = 1 − p, in u = m/h.

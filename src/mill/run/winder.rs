@@ -145,7 +145,7 @@ pub fn winder<N: Number>(given: &WinderInputs<N>) -> WinderResults<N> {
             .map(|(fed, bobbin)| yarn::packages_for_mass(fed, bobbin)),
         allowed: yarn_mass.zip(each).map(|(mass, drum_mass)| {
             let needed = mill::drums_needed(mass, drum_mass);
-            DrumsNeeded { drum_mass, drums_needed: (needed.v() - 1e-6).ceil().into() }
+            DrumsNeeded { drum_mass, drums_needed: needed.v().round_up(1e-6).into() }
         }),
         packages: yarn_mass.zip(package).map(|(mass, each)| packages(mass, drums, each)),
         people: given.per_person.map(|each| people(drums, each, time)),

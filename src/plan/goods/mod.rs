@@ -252,7 +252,7 @@ impl Good {
         let name = self.name.as_str();
         let unrounded = mill::pieces_from_mass(left, need.fixed, need.each);
         let unrounded = named(name, "unrounded", "pieces that the yarn left would make", unrounded);
-        let whole = (unrounded.v() + WHOLE).floor();
+        let whole = unrounded.v().round_down(WHOLE);
         let none = Count::base(N::constant(0.0));
         let promised = self.asked.promised.as_ref();
         let wanted = promised.map_or(none, |n| Count::base(values.at(*n.inner())));

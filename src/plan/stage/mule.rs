@@ -43,7 +43,7 @@ struct Spun<N> {
 struct Running<N> {
     /// twist factor
     twist_factor: TwistFactor<N>,
-    /// single, clean and conditioned (16 % regain)
+    /// single, clean and conditioned: at 16 % regain, 1.16 of the dry count
     clean_count: LinearDensity<N>,
     /// fibres in the section
     fibres: Count<N>,

@@ -3,7 +3,7 @@
 use super::super::peirce::Filling;
 use super::super::thread::{FromCrimp, FromHeight, FromSpacing, angle, height, length, spacing};
 use super::{KNOWN, OF_A_SYSTEM, SYSTEMS};
-use crate::number::{Number, V};
+use crate::number::{Name, Number, V};
 
 /// What is known, in the order of the inputs and in base units.
 pub(super) type Given<N> = [Option<V<N>>; KNOWN];
@@ -33,24 +33,38 @@ struct Partial<N> {
     height: Option<V<N>>,
     angle: Option<V<N>>,
     crimp: Option<V<N>>,
-    /// Symbols of spacing, length, height and angle.
-    symbols: [&'static str; 4],
+    /// What spacing, length, height and angle are called.
+    names: [Name; 4],
 }
 
-const SYMBOLS: [[&str; 4]; 2] = [["p₂", "l₁", "h₁", "θ₁"], ["p₁", "l₂", "h₂", "θ₂"]];
+const NAMES: [[Name; 4]; 2] = [
+    [
+        ["p₂", "mm", "spacing of the picks"],
+        ["l₁", "mm", "length of warp between picks"],
+        ["h₁", "mm", "height of the warp's wave"],
+        ["θ₁", "rad", "weave angle of the warp"],
+    ],
+    [
+        ["p₁", "mm", "spacing of the ends"],
+        ["l₂", "mm", "length of weft between ends"],
+        ["h₂", "mm", "height of the weft's wave"],
+        ["θ₂", "rad", "weave angle of the weft"],
+    ],
+];
+const SUM: Name = ["D", "mm", "sum of the two diameters"];
 
 impl<N: Number> Partial<N> {
     fn of(given: &Given<N>, system: usize) -> Self {
-        let symbols = SYMBOLS[system];
+        let names = NAMES[system];
         let [sett, crimp, length, height, angle] =
             std::array::from_fn::<_, OF_A_SYSTEM, _>(|k| given[SYSTEMS[system] + k]);
-        let spacing = sett.map(|n| (10.0 / n).named(symbols[0]));
+        let spacing = sett.map(|n| (10.0 / n).named(names[0]));
         let angle = angle.map(|degrees| degrees * (std::f64::consts::PI / 180.0));
-        Partial { spacing, length, height, angle, crimp, symbols }
+        Partial { spacing, length, height, angle, crimp, names }
     }
     /// Spacing and length, where both follow without an angle.
     fn measures(&self) -> Option<(V<N>, V<N>)> {
-        let [p, l, ..] = self.symbols;
+        let [p, l, ..] = self.names;
         match (self.spacing, self.length, self.crimp) {
             (Some(spacing), Some(length), _) => Some((spacing, length)),
             (Some(spacing), None, Some(crimp)) => {
@@ -62,7 +76,7 @@ impl<N: Number> Partial<N> {
     }
     /// The whole wave from two of its figures.
     fn wave(&self, d: V<N>) -> Option<Wave<N>> {
-        let [p, l, h, t] = self.symbols;
+        let [p, l, h, t] = self.names;
         let by_angle = |angle: V<N>, length: V<N>, known: Option<V<N>>| Wave {
             spacing: known.unwrap_or_else(|| spacing(angle, length, d).named(p)),
             height: self.height.unwrap_or_else(|| height(angle, length, d).named(h)),
@@ -112,12 +126,16 @@ pub(super) fn settle<N: Number>(given: &Given<N>) -> Option<Cloth<N>> {
     let mut partial = [0, 1].map(|system| Partial::of(given, system));
     let [mut warp_diameter, mut weft_diameter] = [given[0], given[1]];
     let diameters = match (warp_diameter, weft_diameter) {
-        (Some(warp), Some(weft)) => (warp + weft).named("D"),
+        (Some(warp), Some(weft)) => (warp + weft).named(SUM),
         (warp, weft) => {
             let ((p2, l1), (p1, l2)) = (partial[0].measures()?, partial[1].measures()?);
-            let diameters = V::solved::<Filling, 4>([l1, p2, l2, p1], "D");
-            weft_diameter = weft.or_else(|| warp.map(|d| (diameters - d).named("d₂")));
-            warp_diameter = warp.or_else(|| weft.map(|d| (diameters - d).named("d₁")));
+            let diameters = V::solved::<Filling, 4>([l1, p2, l2, p1], SUM);
+            weft_diameter = weft.or_else(|| {
+                warp.map(|d| (diameters - d).named(["d₂", "mm", "diameter of the weft"]))
+            });
+            warp_diameter = warp.or_else(|| {
+                weft.map(|d| (diameters - d).named(["d₁", "mm", "diameter of the warp"]))
+            });
             diameters
         }
     };
@@ -127,7 +145,7 @@ pub(super) fn settle<N: Number>(given: &Given<N>) -> Option<Cloth<N>> {
         let height = partial[system].height.or(waves[system].map(|wave| wave.height));
         if let (Some(height), None) = (height, waves[1 - system]) {
             let other = &mut partial[1 - system];
-            other.height = Some((diameters - height).named(other.symbols[2]));
+            other.height = Some((diameters - height).named(other.names[2]));
             waves[1 - system] = other.wave(diameters);
         }
     }
