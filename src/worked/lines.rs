@@ -9,7 +9,7 @@ use super::latex::{in_dialect, number, words};
 use super::names::Names;
 use super::tape::{Arg, Call, Op, Recording, Root};
 use super::working::Line;
-use crate::quantity::print::{constant, constant_to, figure, significant};
+use crate::quantity::print::{constant, constant_to, significant};
 use crate::source::cited;
 
 /// A difference of so small a share of what it is of is what rounding leaves.
@@ -349,7 +349,10 @@ impl<'a> Lines<'a> {
         let constant = call.inputs.iter().enumerate().filter_map(|(place, input)| match input {
             Arg::Constant(x) => {
                 let meaning = call.formula.input(place, call.inputs.len()).meaning;
-                Some((meaning.to_owned(), figure(*x)))
+                Some((
+                    meaning.to_owned(),
+                    constant_to(*x, self.digits.of_constants(self.recording, step)),
+                ))
             }
             Arg::Step(_) => None,
         });
