@@ -128,7 +128,8 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
 /// `× 1.2` for a crimp of 20 %: a share by the factor from one size to the other.
 fn by_factor(text: &str, wanted: Option<Kind>) -> Result<Option<Amount>> {
     let factor = text.strip_prefix(['×', 'x', 'X', '*']);
-    let Some((kind, text)) = wanted.zip(factor) else { return Ok(None) };
+    let has_factor = |kind: &Kind| kind.of_factor(1.0).is_some();
+    let Some((kind, text)) = wanted.filter(has_factor).zip(factor) else { return Ok(None) };
     let (factor, rest) = leading_number(text.trim_start(), wanted)?;
     let share = kind.of_factor(factor).filter(|_| rest.trim().is_empty() && factor >= 0.0);
     share.map(|number| unit("fraction", wanted).map(|unit| Amount { number, unit })).transpose()
