@@ -1,7 +1,7 @@
 //! A formula and its card.
 
 pub mod array;
-pub(crate) mod describe;
+mod describe;
 mod near;
 mod row;
 mod solve;
