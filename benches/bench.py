@@ -127,7 +127,7 @@ def main() -> None:
     columns()
     geometry.compare()
     weave()
-    given = "R 69.3 tex Z 400/2 S 600; 34 tex"
+    given = "R 257 tex S 120/2 Z 210; 125 tex"
     assert by_regex.parse(given).build.ends == hw.yarn.parse(given).singles
     nothing = call(f"empty_text({given!r})")
     ours, theirs = call(f"parse({given!r})"), call(f"by_regex.parse({given!r})", 100_000)

@@ -75,7 +75,26 @@ impl Error {
     pub fn at(self, place: impl fmt::Display) -> Self {
         Error { kind: self.kind, message: format!("{place}: {}", self.message) }
     }
+    /// The same error with a message that can be read: of a longer one the middle is omitted, where what
+    /// was given stands; the place is at its beginning and what to write at its end.
+    pub(crate) fn readable(self) -> Self {
+        let letters: Vec<char> = self.message.chars().collect();
+        if letters.len() <= LONGEST {
+            return self;
+        }
+        let text = |part: &[char]| part.iter().collect::<String>();
+        let from = LONGEST - LONGEST / 3 - 3;
+        let message = format!(
+            "{} … {}",
+            text(&letters[..from]),
+            text(&letters[letters.len() - LONGEST / 3..])
+        );
+        Error { kind: self.kind, message }
+    }
 }
+
+/// The most characters of a message about a file.
+const LONGEST: usize = 500;
 
 impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

@@ -423,6 +423,10 @@ fn values_held_at_an_end_are_counted() {
     assert!(near_share(count / lots as f64, 0.05, lots), "{warning}");
     assert!(warning.contains("dust.loss") && warning.contains("below 0 %"), "{warning}");
     assert_eq!(run(LOT, 2000, 3, 2).warnings, Vec::<String>::new());
+    let plan = Plan::parse(&set(&known(), "dust", "loss", value), "lot.toml").unwrap();
+    let needed = plan.needed(&[], 0.95, &Run { lots, seed: 3, threads: 2 }).unwrap();
+    assert_eq!(needed.warnings, result.warnings);
+    assert!(needed.to_string().contains(&format!("Unusual: {warning}")), "{needed}");
 }
 
 /// A mean and a standard deviation that would pile lots up at an end are refused; what is proposed

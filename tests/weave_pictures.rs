@@ -1,37 +1,11 @@
-//! What is drawn is what is woven: squares, floats and colours are counted in the SVG.
+//! What is drawn is what is woven: squares, lines and numbers are read back from the SVG.
 
-use hankwise::cloth::{Face, Threads, Weave};
+mod svg;
+
+use hankwise::cloth::{Draft, Weave};
 use hankwise::prelude::*;
 use proptest::prelude::*;
-
-/// The path of a class, without what is round it.
-fn path<'s>(svg: &'s str, class: &str) -> &'s str {
-    let start = format!("class=\"{class}\" d=\"");
-    let from = svg.find(&start).unwrap_or_else(|| panic!("no {class}")) + start.len();
-    &svg[from..from + svg[from..].find('"').unwrap()]
-}
-
-/// All paths of a class, with their fill: one a thread.
-fn threads<'s>(svg: &'s str, class: &str) -> Vec<(&'s str, &'s str)> {
-    let start = format!("<path class=\"{class}\" d=\"");
-    svg.split(&start)
-        .skip(1)
-        .map(|part| {
-            let (d, rest) = part.split_once('"').unwrap();
-            let fill = rest.split_once("fill=\"").unwrap().1;
-            (d, &fill[..fill.find('"').unwrap()])
-        })
-        .collect()
-}
-
-fn texts(svg: &str) -> Vec<&str> {
-    svg.split("<text").skip(1).map(|t| &t[t.find('>').unwrap() + 1..t.find('<').unwrap()]).collect()
-}
-
-fn face(warp: &str, weft: &str) -> Face {
-    let of = |order: &str| Threads { colours: Some(order.parse().unwrap()), ..Threads::default() };
-    Face { warp: of(warp), weft: of(weft), ..Face::default() }
-}
+use svg::{ruled, side, squares, texts, within};
 
 /// A weave of any squares, if they hold together.
 fn weave() -> impl Strategy<Value = Weave> {
@@ -42,8 +16,24 @@ fn weave() -> impl Strategy<Value = Weave> {
         .prop_filter_map("a loose thread", |(ends, cells)| Weave::from_cells(&cells, ends).ok())
 }
 
-fn ups(weave: &Weave) -> usize {
-    weave.rows().iter().map(|row| row.matches('1').count()).sum()
+/// The squares of a weave where the warp is up, over so many repeats.
+fn ups(weave: &Weave, (across, up): (usize, usize)) -> Vec<(usize, usize)> {
+    let (ends, picks) = (weave.ends(), weave.picks());
+    (0..picks * up)
+        .flat_map(|pick| (0..ends * across).map(move |end| (end, pick)))
+        .filter(|(end, pick)| weave.is_up(end % ends, pick % picks))
+        .collect()
+}
+
+fn sorted(mut squares: Vec<(usize, usize)>) -> Vec<(usize, usize)> {
+    squares.sort_unstable_by_key(|(across, up)| (*up, *across));
+    squares
+}
+
+/// One square a thread, all different.
+fn diagonal(threads: usize) -> Weave {
+    let cells: Vec<bool> = (0..threads * threads).map(|k| k % threads == k / threads).collect();
+    Weave::from_cells(&cells, threads).unwrap()
 }
 
 #[test]
@@ -51,17 +41,7 @@ fn the_first_end_is_left_and_the_first_pick_below() {
     // The line falls to the right: the fourth end is up on the first pick.
     let weave = Weave::from_rows(&["0001", "0010", "0100", "1000"]).unwrap();
     let picture = weave.point_paper(Some((1, 1)), None).unwrap();
-    let at: Vec<(f64, f64)> = path(picture.svg(), "up")
-        .split('M')
-        .skip(1)
-        .map(|square| {
-            let (x, rest) = square.split_once(' ').unwrap();
-            (x.parse().unwrap(), rest[..rest.find('h').unwrap()].parse().unwrap())
-        })
-        .collect();
-    // Pick by pick from the lowest: each further left and higher than the one before.
-    assert_eq!(at.len(), 4);
-    assert!(at.windows(2).all(|w| w[1].0 < w[0].0 && w[1].1 < w[0].1), "{at:?}");
+    assert_eq!(sorted(squares(picture.svg(), "design")), [(3, 0), (2, 1), (1, 2), (0, 3)]);
 }
 
 #[test]
@@ -77,6 +57,93 @@ fn small_and_large_are_numbered() {
     assert!(numbers.contains(&1) && numbers.contains(&64) && numbers.len() < 2 * 33, "{numbers:?}");
 }
 
+/// Point paper of a mill is ruled 8 × 8, whatever the repeat: here one of five.
+#[test]
+fn a_heavier_line_stands_every_eight() {
+    let satin = Weave::parse("5-end satin").unwrap();
+    let paper = satin.point_paper(Some((4, 5)), None).unwrap();
+    let draft = satin.draft_picture(Some((4, 5)), None).unwrap();
+    let treadles = satin.treadle_picture(Some((4, 5)), None).unwrap();
+    for (svg, field, across, up) in [
+        (paper.svg(), "design", 20_u32, 25_u32),
+        (draft.svg(), "design", 20, 25),
+        (draft.svg(), "lifting-plan", 5, 25),
+        (treadles.svg(), "design", 20, 25),
+        (treadles.svg(), "threading", 20, 5),
+        (treadles.svg(), "treadling", 5, 25),
+    ] {
+        let field = within(svg, field);
+        let (heavy, light) = (ruled(field, "eights"), ruled(field, "light"));
+        let side = svg::number(svg::elements(field, "<rect class=\"frame\"")[0], "width")
+            / f64::from(across);
+        for (heavy, light, squares) in [(heavy.0, light.0, across), (heavy.1, light.1, up)] {
+            let squares = squares as usize;
+            assert_eq!(heavy.len(), squares / 8 + 1);
+            assert_eq!(heavy.len() + light.len(), squares + 1);
+            for (k, at) in heavy.iter().enumerate() {
+                let from = (at - heavy[0]).abs();
+                assert!(
+                    (from - 8.0 * k as f64 * side).abs() < 0.02,
+                    "line {k} at {from}, of {side}"
+                );
+            }
+        }
+    }
+    // A light line is thinner than the heavier one.
+    let width = |class: &str| {
+        let svg = paper.svg();
+        svg::number(&svg[svg.find(&format!("class=\"{class}\"")).unwrap()..], "stroke-width")
+    };
+    assert!(width("light") < 0.5 * width("eights"));
+}
+
+#[test]
+fn a_bracket_spans_the_repeat_where_several_are_shown() {
+    let satin = Weave::parse("5-end satin").unwrap();
+    let brackets = |picture: &cloth::Picture| picture.svg().matches("class=\"repeat\"").count();
+    let one = satin.point_paper(Some((1, 1)), None).unwrap();
+    assert_eq!(brackets(&one), 0);
+    let six = satin.point_paper(Some((3, 2)), None).unwrap();
+    assert_eq!(brackets(&six), 2);
+    let below = svg::attribute(&six.svg()[six.svg().find("class=\"repeat\"").unwrap()..], "d");
+    let at = svg::numbers(below);
+    let side = side(within(six.svg(), "design"));
+    // M from, y, V y, H to, V y: five squares less a pixel at each end.
+    assert!((at[3] - at[0] - (5.0 * side - 2.0)).abs() < 0.02, "{below}");
+}
+
+/// What the mill has from the picture: the shaft of each end, and what each pick lifts.
+fn read_back(svg: &str) -> (Vec<usize>, Vec<Vec<usize>>) {
+    let threading = texts(within(svg, "drawing-in")).iter().map(|t| t.parse().unwrap()).collect();
+    let plan = squares(svg, "lifting-plan");
+    let picks = plan.iter().map(|(_, pick)| pick + 1).max().unwrap();
+    let lifts = (0..picks)
+        .map(|pick| plan.iter().filter(|(_, up)| *up == pick).map(|(s, _)| s + 1).collect())
+        .collect();
+    (threading, lifts)
+}
+
+#[test]
+fn many_ends_are_still_numbered_each() {
+    let weave = diagonal(96);
+    let draft = Draft::of(&weave).picture(Some((1, 1)), None).unwrap();
+    let (threading, lifts) = read_back(draft.svg());
+    assert_eq!(threading, (1..=96).collect::<Vec<_>>());
+    assert_eq!(Draft::lifted(threading, &lifts).unwrap().weave().unwrap(), weave);
+}
+
+#[test]
+fn a_tie_up_is_drawn_for_treadles_alone() {
+    let weave = Weave::parse("2/2 herringbone").unwrap();
+    let mill = weave.draft_picture(None, None).unwrap();
+    for word in ["tie-up", "treadle", "threading"] {
+        assert!(!mill.svg().contains(word), "{word}");
+    }
+    let treadles = weave.treadle_picture(Some((1, 1)), None).unwrap();
+    assert!(!treadles.svg().contains("lifting"));
+    assert_eq!(squares(treadles.svg(), "tie-up").len(), 8);
+}
+
 #[test]
 fn what_cannot_be_read_is_not_drawn() {
     let satin = Weave::parse("8-end satin").unwrap();
@@ -85,77 +152,8 @@ fn what_cannot_be_read_is_not_drawn() {
     assert!(many.contains("at most 256 ends") && many.contains("32 repeats"), "{many}");
     assert!(told(satin.point_paper(Some((1, 0)), None)).contains("0 repeats of the picks"));
     assert!(told(satin.draft_picture(Some((usize::MAX, 1)), None)).contains("at most 200"));
-    let long = diagonal(300);
-    assert!(told(long.point_paper(None, None)).contains("a repeat of 300 ends"));
-    assert!(told(satin.face(&face("1 heather", "1 white"))).contains("no colour 'heather'"));
-    let no_sett = Threads { diameter: Some(Diameter::base(0.4)), ..Threads::default() };
-    let no_sett = Face { warp: no_sett, ..Face::default() };
-    assert!(told(satin.face(&no_sett)).contains("give the ends"));
-    let thick = Threads {
-        sett: Some(Sett::base(10.0)),
-        diameter: Some(Diameter::base(40.0)),
-        ..Threads::default()
-    };
-    let told = told(satin.face(&Face { weft: thick, ..Face::default() }));
-    assert!(told.contains("40 mm every 1 mm"), "{told}");
-}
-
-/// One square a thread, all different.
-fn diagonal(threads: usize) -> Weave {
-    let cells: Vec<bool> = (0..threads * threads).map(|k| k % threads == k / threads).collect();
-    Weave::from_cells(&cells, threads).unwrap()
-}
-
-#[test]
-fn a_check_has_its_colours_thread_by_thread() {
-    let twill = Weave::parse("2/2 twill").unwrap();
-    let svg = twill.face(&face("4 black 4 white", "2 navy 6 #fFa500")).unwrap();
-    let fills = |class| threads(svg.svg(), class).iter().map(|t| t.1).collect::<Vec<_>>();
-    let black_white = [["#000000"; 4], ["#ffffff"; 4]].concat();
-    assert_eq!(fills("warp"), black_white.repeat(3));
-    let weft = [vec!["#000080"; 2], vec!["#ffa500"; 6]].concat();
-    assert_eq!(fills("weft"), weft.repeat(3));
-    assert!(svg.svg().contains("4 black 4 white") && svg.svg().contains("no sett was given"));
-}
-
-#[test]
-fn the_scale_is_that_of_the_sett() {
-    // 10 ends in a centimetre: between middles of ends lies as much as a millimetre of the bar.
-    let of = |n| Threads { sett: Some(Sett::base(n)), ..Threads::default() };
-    let drawn = Face { warp: of(10.0), weft: of(5.0), ..Face::default() };
-    let picture = Weave::plain().face(&drawn).unwrap();
-    let svg = picture.svg();
-    let part = |text: &str, name: &str| -> f64 {
-        let from = text.find(name).unwrap() + name.len();
-        text[from..from + text[from..].find('"').unwrap()].parse().unwrap()
-    };
-    let cloth = &svg[svg.find("class=\"cloth\"").unwrap()..];
-    let wide = part(cloth, "width=\"");
-    let ends = cloth.matches("class=\"warp\"").count() as f64;
-    let picks = cloth.matches("class=\"weft\"").count() as f64;
-    // As wide as its ends at 1 mm, as high as its picks at 2 mm.
-    assert!((part(cloth, "height=\"") / wide - 2.0 * picks / ends).abs() < 1e-3);
-    let (before, _) = svg.split_once(" mm</text>").unwrap();
-    let mm: f64 = before[before.rfind('>').unwrap() + 1..].parse().unwrap();
-    let bar = &svg[svg.find("</svg>").unwrap()..];
-    let bar = &bar[bar.find("M12 ").unwrap()..];
-    let to: f64 = bar[bar.find('L').unwrap() + 1..].split_once(' ').unwrap().0.parse().unwrap();
-    assert!(((to - 12.0) / mm - wide / ends).abs() < 0.02, "{mm} mm are {} px", to - 12.0);
-}
-
-#[test]
-fn thickness_comes_from_the_count() {
-    let of = |volume: Option<f64>| Threads {
-        sett: Some(Sett::base(10.0)),
-        count: Some(LinearDensity::base(100.0)),
-        volume: volume.map(SpecificVolume::base),
-        ..Threads::default()
-    };
-    let both = Face { warp: of(Some(2.0)), weft: of(None), ..Face::default() };
-    let picture = Weave::plain().face(&both).unwrap();
-    // √(4 × 2 × 100/(1000 π)) mm, and with 1.174 cm³/g.
-    assert!(picture.svg().contains("100 tex; 0.5046 mm thick at 2 cm³/g"));
-    assert!(picture.svg().contains("0.3867 mm thick at 1.174 cm³/g (wool, from memory)"));
+    assert!(told(satin.treadle_picture(Some((1, 30)), None)).contains("at most 200"));
+    assert!(told(diagonal(300).point_paper(None, None)).contains("a repeat of 300 ends"));
 }
 
 #[test]
@@ -168,31 +166,33 @@ fn a_title_with_signs_of_its_own_is_text() {
 proptest! {
     #[test]
     fn squares_are_the_ups(weave in weave(), across in 1_usize..4, up in 1_usize..4) {
+        let design = ups(&weave, (across, up));
         let picture = weave.point_paper(Some((across, up)), None).unwrap();
-        prop_assert_eq!(path(picture.svg(), "up").matches('M').count(), ups(&weave) * across * up);
-        let draft = weave.draft_picture(Some((across, up)), None).unwrap();
-        let count = |class| path(draft.svg(), class).matches('M').count();
-        prop_assert_eq!(count("up"), ups(&weave) * across * up);
+        prop_assert_eq!(&sorted(squares(picture.svg(), "design")), &design);
+        let draft = weave.treadle_picture(Some((across, up)), None).unwrap();
+        prop_assert_eq!(&sorted(squares(draft.svg(), "design")), &design);
         // An end is on one shaft, a pick has one treadle.
-        prop_assert_eq!(count("threading"), weave.ends() * across);
-        prop_assert_eq!(count("treadling"), weave.picks() * up);
+        prop_assert_eq!(squares(draft.svg(), "threading").len(), weave.ends() * across);
+        prop_assert_eq!(squares(draft.svg(), "treadling").len(), weave.picks() * up);
     }
 
-    /// Where one system is up the other is down: the floats drawn are those counted on the squares.
+    /// The numbers of the drawing-in with the lifting plan beside them weave the design again.
     #[test]
-    fn floats_are_those_of_the_weave(weave in weave()) {
-        let drawn = Face { repeats: Some((1, 1)), ..Face::default() };
-        let picture = weave.face(&drawn).unwrap();
-        let floats = |class| -> usize {
-            threads(picture.svg(), class).iter().map(|t| t.0.matches('M').count()).sum()
-        };
-        let runs = |up: bool, lines: Vec<Vec<bool>>| -> usize {
-            lines.iter().map(|line| line.split(|s| *s != up).filter(|r| !r.is_empty()).count()).sum()
-        };
-        let (ends, picks) = (weave.ends(), weave.picks());
-        let by_end = (0..ends).map(|e| (0..picks).map(|p| weave.is_up(e, p)).collect()).collect();
-        let by_pick = (0..picks).map(|p| (0..ends).map(|e| weave.is_up(e, p)).collect()).collect();
-        prop_assert_eq!(floats("warp"), runs(true, by_end));
-        prop_assert_eq!(floats("weft"), runs(false, by_pick));
+    fn the_drawing_in_lifts_the_design_again(
+        weave in weave(), across in 1_usize..4, up in 1_usize..4,
+    ) {
+        let draft = weave.draft_picture(Some((across, up)), None).unwrap();
+        let (threading, lifts) = read_back(draft.svg());
+        prop_assert_eq!(threading.len(), weave.ends() * across);
+        let lifted: Vec<(usize, usize)> = lifts
+            .iter()
+            .enumerate()
+            .flat_map(|(pick, up)| {
+                let ends = threading.iter().enumerate().filter(|(_, shaft)| up.contains(shaft));
+                ends.map(move |(end, _)| (end, pick)).collect::<Vec<_>>()
+            })
+            .collect();
+        prop_assert_eq!(&lifted, &ups(&weave, (across, up)));
+        prop_assert_eq!(&lifted, &sorted(squares(draft.svg(), "design")));
     }
 }

@@ -15,7 +15,12 @@ twist_factor (K) = t / 100 × √T = 354.3 / 100 × √121.1 = 38.99 turns/cm �
 <BLANKLINE>
 """
 
-from hankwise import _stop as _stop
+import sys as _sys
+
+# First, so that a command that is stopped while it is being imported says so.
+if any("hankwise" in word for word in _sys.orig_argv):
+    from hankwise import _stop as _stop
+
 from hankwise import plan
 from hankwise._catalogue import calculations, formulas
 from hankwise._hankwise import (

@@ -1,7 +1,5 @@
 """Formulas and calculations by name."""
 
-from __future__ import annotations
-
 from hankwise._hankwise import Calculation, Formula, _calc, find
 from hankwise._hankwise import calculations as _calculations
 from hankwise._hankwise import formulas as _formulas
@@ -16,7 +14,7 @@ if TYPE_CHECKING:
 class _Shown:
     """Show a mapping as a table of what the search finds of its kind."""
 
-    _kind: _Kind
+    _kind: "_Kind"
 
     def __repr__(self) -> str:
         """Show everything as a table."""
@@ -31,7 +29,7 @@ class _Fixed(_Shown):
 
     _own = ""
 
-    def _fixed(self, *_args: object, **_more: object) -> NoReturn:
+    def _fixed(self, *_args: object, **_more: object) -> "NoReturn":
         raise TypeError(f"the {type(self).__name__.lower()} does not change; {self._own}")
 
     __setitem__ = __delitem__ = __ior__ = _fixed
@@ -44,10 +42,10 @@ class Formulas(_Fixed, dict[str, "Formula[...]"]):
     _own = "a formula of your own is a function"
     _kind = "formula"
 
-    def __reduce__(self) -> tuple[type[Formulas], tuple[dict[str, Formula[...]]]]:
+    def __reduce__(self) -> "tuple[type[Formulas], tuple[dict[str, Formula[...]]]]":
         return type(self), (dict(self),)
 
-    def __missing__(self, name: str) -> Formula[...]:
+    def __missing__(self, name: str) -> "Formula[...]":
         """Refuse a name that is not there, naming the nearest."""
         return _calc(name, "formula")
 
@@ -63,10 +61,10 @@ class Calculations(_Fixed, dict[str, "Calculation[..., Any]"]):
     _own = "a calculation of your own is a function"
     _kind = "calculation"
 
-    def __reduce__(self) -> tuple[type[Calculations], tuple[dict[str, Calculation[..., Any]]]]:
+    def __reduce__(self) -> "tuple[type[Calculations], tuple[dict[str, Calculation[..., Any]]]]":
         return type(self), (dict(self),)
 
-    def __missing__(self, name: str) -> Calculation[..., Any]:
+    def __missing__(self, name: str) -> "Calculation[..., Any]":
         """Refuse a name that is not there, naming the nearest."""
         return _calc(name, "calculation")
 

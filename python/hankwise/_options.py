@@ -133,13 +133,13 @@ def _parser() -> argparse.ArgumentParser:
     convert.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     yarn = commands.add_parser(
-        "yarn", parents=[own], help="read a yarn: yarn 2/24 worsted, yarn '34 tex S 600 x 2 Z 400'"
+        "yarn", parents=[own], help="read a yarn: yarn 2/17 worsted, yarn '125 tex Z 210 x 2 S 120'"
     )
     yarn.add_argument(
         "words",
         nargs="+",
         metavar="DESIGNATION",
-        help="the yarn, e.g. 2/24 worsted (quote it if it contains ; or parentheses)",
+        help="the yarn, e.g. 2/17 worsted (quote it if it contains ; or parentheses)",
     )
     yarn.add_argument(
         "--system", metavar="UNIT", help="count system to assume if the yarn names none"
@@ -147,7 +147,7 @@ def _parser() -> argparse.ArgumentParser:
     yarn.add_argument(
         "--order",
         choices=["ends/count", "count/ends", "resultant/ends", "count/count"],
-        help="how to read a short form such as 2/24",
+        help="how to read a short form such as 2/17",
     )
     yarn.add_argument("--working", metavar="NAME", help="show the calculation behind one value")
     yarn.add_argument("--json", action="store_true", help="print JSON for other programs")
@@ -190,8 +190,11 @@ def _parser() -> argparse.ArgumentParser:
     weave.add_argument(
         "words", nargs="+", metavar="WEAVE", help="its name, an ISO 9354 code, or its picks: 10 01"
     )
+    weave.add_argument("--draft", action="store_true", help="also show drawing-in and lifting plan")
     weave.add_argument(
-        "--draft", action="store_true", help="also show threading, tie-up and treadling"
+        "--treadles",
+        action="store_true",
+        help="with --draft or --kind draft: for a treadle loom, threading, tie-up and treadling",
     )
     weave.add_argument(
         "--ends",
@@ -203,8 +206,18 @@ def _parser() -> argparse.ArgumentParser:
     weave.add_argument(
         "--kind", choices=["point paper", "draft", "face"], help="what --picture draws"
     )
-    weave.add_argument("--warp", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
-    weave.add_argument("--weft", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
+    for name in ("warp", "weft"):
+        say = weave.add_argument
+        say(f"--{name}", metavar="COLOURS", help="for a face, such as '4 black 4 white'")
+        say(f"--{name}-sett", metavar="SETT", help="for a face, its scale, such as '9 ends/cm'")
+        say(f"--{name}-count", metavar="COUNT", help="for a face, the thickness, such as '120 tex'")
+        say(f"--{name}-diameter", metavar="D", help="the thickness itself, such as '0.45 mm'")
+    weave.add_argument(
+        "--specific-volume",
+        metavar="V",
+        help="with a count, for yarn that is not wool: '0.9 cm³/g'",
+    )
+    weave.add_argument("--inches", action="store_true", help="for a face, a scale in inches too")
     weave.add_argument("--json", action="store_true", help="print JSON for other programs")
 
     _cli_chart.add(commands, written)

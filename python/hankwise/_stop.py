@@ -1,7 +1,5 @@
 """Being stopped: a command says so in a word, even while the package is still being imported."""
 
-from __future__ import annotations
-
 import sys
 
 TYPE_CHECKING = False
@@ -29,7 +27,7 @@ def say_stopped() -> int:
 
 
 def _without_traceback(
-    kind: type[BaseException], error: BaseException, trace: TracebackType | None
+    kind: type[BaseException], error: BaseException, trace: "TracebackType | None"
 ) -> None:
     if issubclass(kind, KeyboardInterrupt):
         import os
@@ -39,7 +37,7 @@ def _without_traceback(
     sys.__excepthook__(kind, error, trace)
 
 
-def _end(_number: int, _frame: object) -> NoReturn:
+def _end(_number: int, _frame: object) -> "NoReturn":
     # A file that is being written is finished or removed first.
     sys.exit(_ENDED)
 

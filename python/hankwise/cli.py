@@ -21,7 +21,7 @@ from hankwise._stop import say_stopped
 
 if TYPE_CHECKING:
     from collections.abc import Callable, Sequence
-    from typing import Literal
+    from typing import Any, Literal
 
 
 def _progress() -> Callable[[int, int], None] | None:
@@ -174,28 +174,44 @@ def _setts(args: argparse.Namespace) -> None:
         print(found)
 
 
+# What only the face of a cloth is drawn from.
+_FACE = (
+    *("warp", "weft", "warp_sett", "weft_sett", "warp_count", "weft_count"),
+    *("warp_diameter", "weft_diameter", "specific_volume", "inches"),
+)
+
+
 def _weave(args: argparse.Namespace) -> None:
     if args.ends is not None and not args.draft:
         raise hw.NotationError("--ends counts the healds of a draft; write --draft with it")
-    colours = {name: getattr(args, name) for name in ("warp", "weft")}
-    if args.picture is None and (args.kind or any(colours.values())):
+    face: dict[str, Any] = {name: getattr(args, name) for name in _FACE if getattr(args, name)}
+    options = ", ".join("--" + name.replace("_", "-") for name in face)
+    if args.picture is None and (args.kind or face):
         raise hw.NotationError(
-            "--kind, --warp and --weft say how to draw a picture; "
-            "write --picture FILE.svg with them"
+            f"{options or '--kind'}: this says how to draw a picture; "
+            "write --picture FILE.svg with it"
         )
+    if face and args.kind not in {None, "face"}:
+        raise hw.NotationError(
+            f"{options}: this belongs to the face of the cloth; write --kind face, or omit it"
+        )
+    if args.treadles and not args.draft and args.kind != "draft":
+        raise hw.NotationError("--treadles belongs to a draft; write --draft or --kind draft too")
     weave = hw.cloth.weave(" ".join(args.words))
     if args.picture is not None:
-        # Colours alone say that a face is meant.
+        # What only a face has says that a face is meant.
         kind: Literal["point paper", "draft", "face"] = args.kind or (
-            "face" if any(colours.values()) else "point paper"
+            "face" if face else "point paper"
         )
-        weave.picture(kind, **colours).save(args.picture, force=args.force)
+        treadles = args.treadles and kind == "draft"
+        picture = weave.picture(kind, treadles=treadles, **face)
+        picture.save(args.picture, force=args.force)
         print(f"picture: {args.picture}", file=sys.stderr)
     draft = weave.draft() if args.draft else None
     if not args.json:
         print(weave.report().rstrip())
         if draft is not None:
-            print(f"\n{draft.report(args.ends)}".rstrip())
+            print(f"\n{draft.report(args.ends, treadles=args.treadles)}".rstrip())
         return
     keys = (
         "name",
@@ -216,6 +232,7 @@ def _weave(args: argparse.Namespace) -> None:
     if draft is not None:
         parts["draft"] = {
             "threading": draft.threading,
+            "lifts": draft.lifts,
             "tie_up": draft.tie_up,
             "treadling": draft.treadling,
         }

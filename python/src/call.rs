@@ -6,7 +6,7 @@ use hankwise::Error;
 use hankwise::formula::array::{Column, Unanswered};
 use numpy::{PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyTuple};
+use pyo3::types::{PyDict, PyString, PyTuple};
 
 use crate::columns::{in_kind, place, rows};
 use crate::errors::{NotationError, OrRaise, RangeWarning, raise};
@@ -74,7 +74,7 @@ impl Formula {
         }
         if let Some(kwargs) = kwargs {
             for (name, value) in kwargs {
-                let name: String = name.extract()?;
+                let name = name.cast::<PyString>()?.to_cow()?;
                 let Some(place) = inputs.iter().position(|i| i.name == name) else {
                     let known: Vec<&str> = inputs.iter().map(|i| i.name).collect();
                     return Err(raise(&Error::no_input(self.card.name, &name, &known)));

@@ -18,13 +18,15 @@ pub(crate) enum Figures<'py> {
     Many(Bound<'py, PyArrayDyn<f64>>),
 }
 
+/// True of Python's own numbers: the plain case, asked first, should not wait for questions.
+pub(crate) fn is_number(value: &Bound<'_, PyAny>) -> bool {
+    value.cast_exact::<PyFloat>().is_ok() || value.cast_exact::<PyInt>().is_ok()
+}
+
 /// A plain figure; None where it is something else. True and False are no figures, and neither is the
 /// value of another library that has a unit.
 pub(crate) fn scalar(value: &Bound<'_, PyAny>) -> Option<f64> {
-    if let Ok(x) = value.cast_exact::<PyFloat>() {
-        return Some(x.value());
-    }
-    if value.cast_exact::<PyInt>().is_ok() {
+    if is_number(value) {
         return value.extract::<f64>().ok();
     }
     if is_plain(value) && value.cast::<PyUntypedArray>().is_ok_and(|a| a.ndim() > 0) {

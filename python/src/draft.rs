@@ -84,7 +84,7 @@ pub(crate) fn draft(
 }
 
 attributes! {
-    Draft, self, py, shown as self.draft.report(None); {
+    Draft, self, py, shown as self.draft.report(None, false); {
         /// The shaft of each end.
         threading: Vec<usize> = self.draft.threading().to_vec();
         /// The shafts that each treadle raises.
@@ -107,20 +107,27 @@ attributes! {
     fn ends_on_shafts(&self, ends: usize) -> Vec<usize> {
         self.draft.ends_on_shafts(ends)
     }
-    /// A picture of the draft and what it weaves; `repeats` across and up.
-    #[pyo3(signature = (*, repeats=None, title=None))]
+    /// A picture of the draft as a mill writes it: the design, the drawing-in as numbers, the lifting
+    /// plan; `repeats` across and up. With `treadles`, for a treadle loom: threading, tie-up, treadling.
+    #[pyo3(signature = (*, treadles=false, repeats=None, title=None))]
     fn picture(
         &self,
+        treadles: bool,
         repeats: Option<&Bound<'_, PyAny>>,
         title: Option<&str>,
     ) -> PyResult<Picture> {
         let repeats = repeats.map(crate::picture::across_and_up).transpose()?;
-        Picture::hand_over(self.draft.picture(repeats, title))
+        Picture::hand_over(if treadles {
+            self.draft.treadle_picture(repeats, title)
+        } else {
+            self.draft.picture(repeats, title)
+        })
     }
-    /// The draft as text; with a number of ends, also the healds on each shaft.
-    #[pyo3(signature = (ends=None))]
-    fn report(&self, ends: Option<usize>) -> String {
-        self.draft.report(ends).text()
+    /// The draft as text: drawing-in and lifting plan, or with `treadles` also tie-up and treadling; with
+    /// a number of ends, also the healds on each shaft.
+    #[pyo3(signature = (ends=None, *, treadles=false))]
+    fn report(&self, ends: Option<usize>, treadles: bool) -> String {
+        self.draft.report(ends, treadles).text()
     }
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let make = py.import("hankwise.cloth")?.getattr("draft")?;

@@ -1,5 +1,7 @@
 //! Reading the inputs of a formula: quantities, texts, plain numbers, arrays.
 
+use std::sync::LazyLock;
+
 use hankwise::formula as catalogue;
 use hankwise::quantity::{self, Amount, Kind};
 use hankwise::yarn;
@@ -29,9 +31,15 @@ pub(crate) struct Call<'py> {
 }
 
 pub(crate) fn base_unit(kind: Kind) -> &'static quantity::Unit {
-    let name = if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
-    // Every base unit is in the table: a test of the crate looks each up.
-    quantity::unit(name, Some(kind)).unwrap_or_else(|e| unreachable!("{e}"))
+    static UNITS: LazyLock<Vec<&'static quantity::Unit>> = LazyLock::new(|| {
+        let unit = |kind: &Kind| {
+            let name = if kind.family() == Kind::Fraction { "fraction" } else { kind.base() };
+            // Every base unit is in the table: a test of the crate looks each up.
+            quantity::unit(name, Some(*kind)).unwrap_or_else(|e| unreachable!("{e}"))
+        };
+        Kind::ALL.iter().map(unit).collect()
+    });
+    UNITS[kind as usize]
 }
 
 /// What the figures of a column lie between.

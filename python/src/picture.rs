@@ -51,16 +51,17 @@ const KINDS: &str = "'point paper', 'draft' or 'face'";
 const NAME: &str = "picture";
 
 /// What only a face is drawn from.
-const OF_A_FACE: [&str; 9] = [
+const OF_A_FACE: [&str; 10] = [
     "warp",
     "weft",
-    "ends",
-    "picks",
+    "warp_sett",
+    "weft_sett",
     "warp_count",
     "weft_count",
     "warp_diameter",
     "weft_diameter",
-    "volume",
+    "specific_volume",
+    "inches",
 ];
 
 fn figure(value: &Bound<'_, PyAny>, name: &str, kind: Kind) -> PyResult<f64> {
@@ -93,7 +94,7 @@ fn threads(given: &Bound<'_, PyDict>, names: [&str; 4]) -> PyResult<Threads> {
         sett: number(sett, Kind::Sett)?.map(hankwise::quantity::Sett::base),
         count: number(count, Kind::LinearDensity)?.map(hankwise::quantity::LinearDensity::base),
         diameter: number(diameter, Kind::Diameter)?.map(hankwise::quantity::Diameter::base),
-        volume: number("volume", Kind::SpecificVolume)?
+        specific_volume: number("specific_volume", Kind::SpecificVolume)?
             .map(hankwise::quantity::SpecificVolume::base),
     })
 }
@@ -110,12 +111,21 @@ pub(crate) fn across_and_up(repeats: &Bound<'_, PyAny>) -> PyResult<(usize, usiz
     Ok((across as usize, up as usize))
 }
 
+/// Yes or no, no where nothing is said.
+fn flag(given: &Bound<'_, PyDict>, name: &str) -> PyResult<bool> {
+    let Some(value) = given.get_item(name)?.filter(|v| !v.is_none()) else { return Ok(false) };
+    value.extract().map_err(|_| {
+        PyTypeError::new_err(format!("{NAME}, {name}: write True or False, not {}", shown(&value)))
+    })
+}
+
 /// Draws a weave as `Weave.picture` is asked to.
 pub(crate) fn draw(
     weave: &cloth::Weave,
     kind: &str,
     repeats: Option<&Bound<'_, PyAny>>,
     title: Option<String>,
+    treadles: bool,
     given: Option<&Bound<'_, PyDict>>,
     py: Python<'_>,
 ) -> PyResult<Picture> {
@@ -124,7 +134,8 @@ pub(crate) fn draw(
         let name: String = name.extract()?;
         if !OF_A_FACE.contains(&name.as_str()) {
             return Err(PyTypeError::new_err(format!(
-                "{NAME} has no '{name}'; it has kind, repeats, title, and for a face {}",
+                "{NAME} has no '{name}'; it has kind, repeats, title, for a draft treadles, and for a \
+                 face {}",
                 OF_A_FACE.join(", ")
             )));
         }
@@ -134,14 +145,21 @@ pub(crate) fn draw(
             )));
         }
     }
+    if treadles && kind != "draft" {
+        return Err(NotationError::new_err(format!(
+            "{NAME}: treadles belong to the draft; write kind='draft', or omit treadles"
+        )));
+    }
     let repeats = repeats.map(across_and_up).transpose()?;
     let drawn = match kind {
         "point paper" => weave.point_paper(repeats, title.as_deref()),
+        "draft" if treadles => weave.treadle_picture(repeats, title.as_deref()),
         "draft" => weave.draft_picture(repeats, title.as_deref()),
         "face" => {
-            let warp = threads(&given, ["warp", "ends", "warp_count", "warp_diameter"])?;
-            let weft = threads(&given, ["weft", "picks", "weft_count", "weft_diameter"])?;
-            py.detach(|| weave.face(&Face { warp, weft, repeats, title }))
+            let warp = threads(&given, ["warp", "warp_sett", "warp_count", "warp_diameter"])?;
+            let weft = threads(&given, ["weft", "weft_sett", "weft_count", "weft_diameter"])?;
+            let inches = flag(&given, "inches")?;
+            py.detach(|| weave.face(&Face { warp, weft, repeats, title, inches }))
         }
         _ => {
             return Err(NotationError::new_err(format!(

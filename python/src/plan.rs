@@ -228,6 +228,8 @@ attributes! {
         confidence: f64 = self.needed.confidence;
         /// The working of the planned mass.
         working: Working = Working { working: self.needed.working.clone() };
+        /// What is unusual in the simulated lots.
+        warnings: Vec<String> = self.needed.warnings.clone();
     }
 
     /// The greasy mass that suffices with the confidence asked for.

@@ -2,13 +2,13 @@
 
 use std::path::PathBuf;
 
-use hankwise::calculation::{self, Answer, Cases, Output, Solved, Value};
+use hankwise::calculation::{self, Answer, CaseWarning, Cases, Output, Solved, Value};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyIterator, PyList};
 
 use crate::call::warn;
-use crate::columns::in_kind;
+use crate::columns::{in_kind, place};
 use crate::errors::{OrRaise, raise};
 use crate::files::output;
 use crate::inputs::base_unit;
@@ -36,6 +36,12 @@ impl Container {
             Some(like) => in_kind(column, like.bind(py)),
             None => Ok(column),
         }
+    }
+    /// What is unusual, each with the place and the label of the first case that it is said of.
+    fn warnings(&self, py: Python<'_>, cases: &Cases) -> Vec<String> {
+        let like = self.like.as_ref().map(|like| like.bind(py));
+        let words = |warning: &CaseWarning| warning.words(&place(warning.first, &self.shape, like));
+        cases.warnings.iter().map(words).collect()
     }
 }
 
@@ -88,7 +94,7 @@ impl Results {
                     return Err(e);
                 }
                 let cases = cases.map_err(fail)?;
-                warn(py, cases.warnings.clone())?;
+                warn(py, container.warnings(py, &cases))?;
                 Inner::Many { cases, given, container }
             }
         };
@@ -271,10 +277,10 @@ impl Results {
     }
     /// What is unusual.
     #[getter]
-    fn warnings(&self) -> Vec<String> {
+    fn warnings(&self, py: Python<'_>) -> Vec<String> {
         match &self.inner {
             Inner::One(solved) => solved.warnings().to_vec(),
-            Inner::Many { cases, .. } => cases.warnings.clone(),
+            Inner::Many { cases, container, .. } => container.warnings(py, cases),
         }
     }
     /// What can do harm where the results are acted on.
@@ -346,7 +352,7 @@ impl Results {
         }
     }
     /// The results as JSON: for each its value in the base unit, the unit and what it is.
-    fn to_json(&self) -> String {
+    fn to_json(&self, py: Python<'_>) -> String {
         let mut all = serde_json::Map::new();
         for (place, shown) in self.all().iter().enumerate() {
             let value = match &self.inner {
@@ -364,7 +370,7 @@ impl Results {
             );
         }
         let mut whole = serde_json::json!({ "calculation": self.card.name, "results": all });
-        whole["warnings"] = serde_json::json!(self.warnings());
+        whole["warnings"] = serde_json::json!(self.warnings(py));
         whole["cautions"] = serde_json::json!(self.cautions());
         format!("{whole:#}")
     }

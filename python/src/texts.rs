@@ -5,7 +5,7 @@ use numpy::PyArrayMethods;
 use pyo3::prelude::*;
 use pyo3::types::{PyList, PyString, PyTuple};
 
-use crate::columns::{is_masked, place};
+use crate::columns::{is_masked, is_number, place};
 use crate::errors::NotationError;
 use crate::inputs::{Given, one_figure};
 use crate::quantity::Quantity;
@@ -13,12 +13,16 @@ use crate::yarn::Yarn;
 
 /// The rows of a column that holds texts, quantities or yarns; None where it holds something else.
 pub(crate) fn texts<'py>(value: &Bound<'py, PyAny>) -> PyResult<Option<Vec<Bound<'py, PyAny>>>> {
-    let one_axis = value.getattr("ndim").and_then(|n| n.extract::<usize>()).is_ok_and(|n| n == 1);
+    if is_number(value) {
+        return Ok(None);
+    }
+    let one_axis =
+        || value.getattr("ndim").and_then(|n| n.extract::<usize>()).is_ok_and(|n| n == 1);
     let rows: Vec<Bound<'py, PyAny>> = if let Ok(list) = value.cast::<PyList>() {
         list.iter().collect()
     } else if let Ok(tuple) = value.cast::<PyTuple>() {
         tuple.iter().collect()
-    } else if one_axis && holds_texts(value) && !is_masked(value) {
+    } else if one_axis() && holds_texts(value) && !is_masked(value) {
         value.call_method0("tolist")?.try_iter()?.collect::<PyResult<_>>()?
     } else {
         return Ok(None);

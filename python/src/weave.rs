@@ -235,20 +235,23 @@ attributes! {
     }
     /// A picture of the weave: 'point paper', 'draft' or 'face'.
     ///
-    /// `repeats` across and up. A face takes the colours of `warp` and `weft`, a count and a colour in
-    /// turn ("6 black 6 white"; the colour names of CSS, or hex figures), and to be true to scale the setts
-    /// `ends` and `picks`, with `warp_diameter` and `weft_diameter` or the counts `warp_count` and
-    /// `weft_count` (with `volume`, what a gram of the yarn fills, unless it is wool).
-    #[pyo3(signature = (kind="point paper", *, repeats=None, title=None, **face))]
+    /// `repeats` across and up. A draft is drawn as a mill writes it, or with `treadles` for a treadle
+    /// loom. A face takes the colours of `warp` and `weft`, a count and a colour in turn ("6 black 6
+    /// white"; the colour names of CSS, or hex codes), and to be true to scale `warp_sett` and
+    /// `weft_sett`, with `warp_diameter` and `weft_diameter` or the counts `warp_count` and `weft_count`
+    /// (with `specific_volume`, what a gram of the yarn fills, unless it is wool). Its scale bar is in mm,
+    /// with `inches` in inches too. Without any sett the colours are drawn on point paper.
+    #[pyo3(signature = (kind="point paper", *, repeats=None, title=None, treadles=false, **face))]
     fn picture(
         &self,
         py: Python<'_>,
         kind: &str,
         repeats: Option<&Bound<'_, PyAny>>,
         title: Option<String>,
+        treadles: bool,
         face: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<Picture> {
-        crate::picture::draw(&self.weave, kind, repeats, title, face, py)
+        crate::picture::draw(&self.weave, kind, repeats, title, treadles, face, py)
     }
     /// What there is to say of the weave, as text.
     fn report(&self) -> String {

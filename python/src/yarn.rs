@@ -19,23 +19,23 @@ use crate::working::Working;
 /// Read one with `hankwise.yarn.parse`. It does not change.
 ///
 /// >>> import hankwise as hw
-/// >>> yarn = hw.yarn.parse("34 tex S 600 x 2 Z 400; R 69.3 tex", material="wool", state="scoured")
+/// >>> yarn = hw.yarn.parse("125 tex Z 210 x 2 S 120; R 257 tex", material="wool", state="scoured")
 /// >>> yarn
-/// <folded yarn: 34 tex S 600 × 2 Z 400; R 69.3 tex; wool, scoured>
+/// <folded yarn: 125 tex Z 210 × 2 S 120; R 257 tex; wool, scoured>
 /// >>> yarn.format("fold-to-single")
-/// 'R 69.3 tex Z 400/2 S 600; 34 tex'
+/// 'R 257 tex S 120/2 Z 210; 125 tex'
 /// >>> yarn.to("Nm"), yarn.contraction
-/// (<linear density (count): 14.43 Nm>, <contraction on untwisted length: 1.876 %>)
+/// (<linear density (count): 3.891 Nm>, <contraction on untwisted length: 2.724 %>)
 /// >>> yarn.twist_ratio(), yarn.twist_left()
-/// (0.6666666666666666, ('S', <twist: 211.5 turns/m>))
+/// (0.5714285714285714, ('Z', <twist: 95.88 turns/m>))
 #[pyclass(frozen, freelist = 32, module = "hankwise")]
 pub(crate) struct Yarn {
     pub(crate) yarn: crate_yarn::Yarn,
 }
 
-/// A yarn, in any notation whose reading is settled: "34 tex S 600 x 2 Z 400; R 69.3 tex",
-/// "R 69.3 tex Z 400/2 S 600; 34 tex", "2/24 worsted", "Nm 32/2", "60/2 spun-silk", "13/15 den",
-/// "No. 60 six-cord", "Tkt 75 metric".
+/// A yarn, in any notation whose reading is settled: "125 tex Z 210 x 2 S 120; R 257 tex",
+/// "R 257 tex S 120/2 Z 210; 125 tex", "2/17 worsted", "Nm 13/2", "54/2 spun-silk", "17/20 den",
+/// "No. 36 six-cord", "Tkt 90 metric".
 ///
 /// A short notation that does not say its count system, or that can be read in two ways, is refused
 /// with the readings; `system="Ne"` and `order="ends/count"`, "count/ends", "resultant/ends" or
@@ -43,8 +43,8 @@ pub(crate) struct Yarn {
 /// yarn: a count without its state can be half a count.
 ///
 /// >>> import hankwise as hw
-/// >>> hw.yarn.parse("2/24 worsted").to("tex")
-/// <linear density (count): 73.82 tex>
+/// >>> hw.yarn.parse("2/17 worsted").to("tex")
+/// <linear density (count): 104.2 tex>
 /// >>> hw.yarn.parse("2/3", system="Nm", order="ends/count").resultant
 /// <linear density (count): 1.5 Nm>
 #[pyfunction]
@@ -96,7 +96,7 @@ fn known_already(
         return Ok(yarn.get().known(material, state, relaxed));
     }
     Err(PyTypeError::new_err(format!(
-        "write a yarn as a text such as 'Nm 32/2', not {}",
+        "write a yarn as a text such as 'Nm 13/2', not {}",
         given.repr()?
     )))
 }

@@ -3,7 +3,7 @@
 use crate::error::{Error, Result};
 use crate::formula::argument;
 use crate::quantity::print::{constant, of_kind};
-use crate::quantity::{Amount, Kind};
+use crate::quantity::{Amount, Kind, parse_as};
 use crate::source::cited;
 
 /// Whether an input has to be given.
@@ -254,14 +254,25 @@ impl Input {
             cited(self.basis)
         )
     }
-    /// What to say of a value outside the usual range.
-    pub fn unusual(&self, base: f64) -> Option<String> {
+    /// A usual value, in the base unit.
+    pub(super) fn middle(&self) -> f64 {
+        let (low, high) = self.usual;
+        if self.has_usual() {
+            return f64::midpoint(low, high);
+        }
+        parse_as(self.kind.example(), self.kind).map_or(f64::NAN, |amount| amount.base())
+    }
+    /// Whether a value is within the usual range, as a missing one (NaN) is.
+    pub fn is_usual(&self, base: f64) -> bool {
         let (low, high) = self.usual;
         // The ends of a range belong to it, whatever the rounding of the change of unit.
         let slack = 1e-9;
-        let inside = low.is_infinite()
-            || base >= low - slack * low.abs() && base <= high + slack * high.abs();
-        (!inside).then(|| {
+        let outside = base < low - slack * low.abs() || base > high + slack * high.abs();
+        !outside || low.is_infinite()
+    }
+    /// What to say of a value outside the usual range.
+    pub fn unusual(&self, base: f64) -> Option<String> {
+        (!self.is_usual(base)).then(|| {
             let value = of_kind(base, self.kind);
             format!("{} = {value} is unusual; the usual range is {}", self.name, self.usual_words())
         })

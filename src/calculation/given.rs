@@ -224,7 +224,7 @@ pub struct Entry {
     pub input: Input,
     /// Its full name: `card.loss` in a row, `losses[2]` in a list.
     pub key: Cow<'static, str>,
-    /// The quantity; of a column, its first.
+    /// The quantity; of a column, the first that is there, or a usual one.
     pub amount: Amount,
     /// The text of it, where there was one.
     pub typed: Option<String>,
@@ -296,7 +296,8 @@ impl Source for Reader<'_> {
                 Ok(Some(self.push(input, input.name.into(), *amount, typed.clone(), None)))
             }
             Some(Value::Column(column, unit)) => {
-                let first = column.first().copied().unwrap_or(f64::NAN);
+                let first = column.iter().copied().find(|base| !base.is_nan());
+                let first = first.unwrap_or_else(|| input.middle());
                 let amount = Amount { number: unit.from_base(first), unit };
                 Ok(Some(self.push(input, input.name.into(), amount, None, Some(column.clone()))))
             }

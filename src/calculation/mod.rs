@@ -20,6 +20,7 @@
 //! ```
 
 mod card;
+mod cases;
 mod check;
 mod describe;
 mod given;
@@ -34,6 +35,7 @@ pub use card::{
     Adjust, Answer, Choice, Group, Input, Item, Output, PartsInput, Presence, Rows, Text, Word,
     answers, flat,
 };
+pub use cases::{CaseWarning, Cases, GoOn};
 pub use check::{Check, Checked, Context};
 pub use describe::described;
 pub use given::{Entry, Given, Value};
@@ -42,7 +44,7 @@ pub use hankwise_macros::{Inputs, Results, Words, calculation};
 pub use owned::Owned;
 pub use say::Say;
 pub use sheet::{Found, FoundColumn, Sheet};
-pub use solved::{Cases, GoOn, Solved};
+pub use solved::Solved;
 pub use source::{Place, Source};
 
 use crate::error::Result;
@@ -94,7 +96,7 @@ impl Runs {
         Runs {
             solve: solved::solve::<C>,
             record: solved::record::<C>,
-            cases: solved::cases::<C>,
+            cases: cases::cases::<C>,
             report: solved::report::<C>,
         }
     }

@@ -5,7 +5,7 @@ use std::sync::{Arc, OnceLock};
 use super::check::{Check, Context};
 use super::given::{Entry, Given, Reader};
 use super::say::Say;
-use super::sheet::{Columns, Found, FoundColumn, Plain, Recorded, Shown};
+use super::sheet::{Found, Plain, Recorded, Shown};
 use super::{Calculation, Chain};
 use crate::caution::{self, Caution};
 use crate::error::{Error, Result, or_near};
@@ -28,24 +28,6 @@ pub struct Solved {
     recorded: OnceLock<(Arc<Recording>, Vec<Arg>)>,
 }
 
-/// The results of a calculation for each of many cases.
-#[derive(Clone, Debug)]
-pub struct Cases {
-    /// The calculation.
-    pub calculation: &'static Calculation,
-    /// The results, a column each.
-    pub columns: Vec<FoundColumn>,
-    /// What is unusual.
-    pub warnings: Vec<String>,
-    cautions: Vec<&'static str>,
-}
-
-/// Told how many cases are done; `false` ends the run.
-pub type GoOn<'a> = &'a mut dyn FnMut(usize) -> bool;
-
-/// Fewer cases than these are not worth a word of how far the run is.
-const CASES_AT_ONCE: usize = 4096;
-
 pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -> Result<Solved> {
     let mut reader = Reader::new(&given);
     let inputs = C::take(&mut reader)?;
@@ -57,7 +39,9 @@ pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -
     let context = Asked { say: &say, given: &given };
     let mut check = Check::new(&context);
     for (entry, base) in entries.iter().zip(&base) {
-        unusual(entry, *base, &mut check);
+        if let Some(warning) = unusual(entry, *base) {
+            check.warn(warning);
+        }
     }
     C::check(&plain, &results, &mut check)?;
     let mut sheet = Plain::default();
@@ -81,9 +65,9 @@ pub(super) fn solve<C: Chain>(calculation: &'static Calculation, given: Given) -
 }
 
 /// A calculation with what was given for it.
-struct Asked<'a> {
-    say: &'a Say,
-    given: &'a Given,
+pub(super) struct Asked<'a> {
+    pub(super) say: &'a Say,
+    pub(super) given: &'a Given,
 }
 
 impl Context for Asked<'_> {
@@ -101,16 +85,15 @@ impl Context for Asked<'_> {
     }
 }
 
-/// Warns of a value outside its usual range.
-fn unusual(entry: &Entry, base: f64, check: &mut Check<'_>) {
-    if let Some(words) = entry.input.unusual(base) {
-        let member = entry.key.strip_suffix(entry.input.name).unwrap_or("");
-        check.warn(format!("{member}{words}"));
-    }
+/// What is said of a value outside its usual range.
+pub(super) fn unusual(entry: &Entry, base: f64) -> Option<String> {
+    let words = entry.input.unusual(base)?;
+    let member = entry.key.strip_suffix(entry.input.name).unwrap_or("");
+    Some(format!("{member}{words}"))
 }
 
 /// Refuses a result that cannot be.
-fn possible(found: &Found) -> Result<()> {
+pub(super) fn possible(found: &Found) -> Result<()> {
     if !found.value.is_finite() {
         return Err(Error::range(format!(
             "{} ({}) has no finite answer for what was given; look for a zero or a loss of the whole",
@@ -145,129 +128,9 @@ pub(super) fn record<C: Chain>(given: &Given) -> Result<Record> {
     Ok((tape.finish(), args))
 }
 
-pub(super) fn cases<C: Chain>(
-    calculation: &'static Calculation,
-    given: &Given,
-    go_on: GoOn<'_>,
-) -> Result<Cases> {
-    let mut reader = Reader::new(given);
-    let inputs = C::take(&mut reader)?;
-    let entries = reader.entries;
-    let columns = || entries.iter().filter_map(|e| e.column.as_ref().map(|c| (e, c)));
-    let cases = columns().map(|(_, column)| column.len()).next().unwrap_or(1);
-    if let Some((other, column)) = columns().find(|(_, column)| column.len() != cases) {
-        return Err(Error::notation(format!(
-            "{} has {} values where others have {cases}; give columns of one length",
-            other.key,
-            column.len()
-        )));
-    }
-    let say = Say::of(&entries);
-    let mut warnings = Check::new(&say);
-    let mut base: Vec<f64> = entries.iter().map(|entry| entry.amount.base()).collect();
-    for (entry, base) in entries.iter().zip(&base) {
-        match &entry.column {
-            None => unusual(entry, *base, &mut warnings),
-            Some(column) => {
-                let value = |end: fn(f64, f64) -> f64| column.iter().copied().reduce(end);
-                for end in [value(f64::min), value(f64::max)].into_iter().flatten() {
-                    unusual(entry, end, &mut warnings);
-                }
-            }
-        }
-    }
-    let mut warnings = warnings.warnings;
-    let mut sheet = Columns::new(cases);
-    let mut refused: Option<(usize, usize, Error)> = None;
-    let mut said = Said::default();
-    for case in 0..cases {
-        if case % CASES_AT_ONCE == 0 && case > 0 && !go_on(case) {
-            return Err(Error::notation(format!("stopped after {case} of {cases} cases")));
-        }
-        for (base, entry) in base.iter_mut().zip(&entries) {
-            if let Some(column) = &entry.column {
-                *base = column[case];
-            }
-        }
-        sheet.start(case);
-        let missing = entries.iter().zip(&base).any(|(e, x)| e.column.is_some() && x.is_nan());
-        let plain = C::map(&inputs, &mut |place| base[place.0]);
-        let results = C::body(&plain);
-        C::show(&results, &mut sheet);
-        if missing {
-            sheet.clear();
-            continue;
-        }
-        let impossible = sheet.at_hand().find_map(|column| {
-            let (name, value) = (&column.name, column.values[case]);
-            if value.is_finite() && column.answer.kind.check(value).is_ok() {
-                return None;
-            }
-            let (answer, list) = (column.answer, column.list);
-            possible(&Found { name: name.clone(), answer, list, value }).err()
-        });
-        let context = Asked { say: &say, given };
-        let mut check = Check::new(&context);
-        let fault = C::check(&plain, &results, &mut check).err().or(impossible);
-        if let Some(error) = fault {
-            sheet.clear();
-            let (_, number, _) = refused.get_or_insert((case, 0, error));
-            *number += 1;
-            continue;
-        }
-        check.warnings.into_iter().for_each(|warning| said.add(case, warning));
-    }
-    warnings.extend(said.warnings(cases));
-    if let Some((first, number, error)) = refused {
-        warnings.push(format!(
-            "{number} of {cases} cases have no results (NaN), the first in row {first}: {error}"
-        ));
-    }
-    // The formulas are the same in every case.
-    let formulas = record::<C>(given).map_or_else(|_| Vec::new(), |(tape, _)| of_formulas(&tape));
-    let cautions = calculation.cautions.iter().copied().chain(formulas).collect();
-    Ok(Cases { calculation, columns: sheet.found, warnings, cautions })
-}
-
 /// The cautions of the formulas that were called.
-fn of_formulas(tape: &Recording) -> Vec<&'static str> {
+pub(super) fn of_formulas(tape: &Recording) -> Vec<&'static str> {
     tape.calls.values().flat_map(|call| call.formula.cautions).copied().collect()
-}
-
-/// What was warned of in many cases: of warnings that differ in their numbers alone, the first.
-#[derive(Default)]
-struct Said {
-    kinds: Vec<(String, String, usize, usize)>,
-}
-
-impl Said {
-    /// More kinds of warning than these are not kept apart.
-    const MOST: usize = 5;
-
-    fn add(&mut self, case: usize, warning: String) {
-        let kind: String = warning.chars().filter(|c| !c.is_ascii_digit()).collect();
-        if let Some((.., number)) = self.kinds.iter_mut().find(|(known, ..)| *known == kind) {
-            *number += 1;
-        } else if self.kinds.len() < Self::MOST {
-            self.kinds.push((kind, warning, case, 1));
-        }
-    }
-    fn warnings(self, cases: usize) -> impl Iterator<Item = String> {
-        self.kinds.into_iter().map(move |(_, warning, first, number)| {
-            if number == cases {
-                warning
-            } else {
-                format!("{number} of {cases} cases, the first in row {first}: {warning}")
-            }
-        })
-    }
-}
-
-impl Cases {
-    /// What can do harm where the results are acted on.
-    pub fn cautions(&self) -> Vec<&'static Caution> {
-        caution::of(&self.cautions).collect()
-    }
 }
 
 pub(super) fn report<C: Chain>(given: &Given) -> Option<Report> {

@@ -31,7 +31,7 @@ pub static FUNCTIONS: &[Function] = &[
     f("fibre", "allowances", "What each list allows for the moisture of a fibre, side by side."),
     f("fibre", "us_grade", "The grade of raw wool in the United States, from its fineness."),
     f("yarn", "parse", "Reads a yarn: count, ends, twist, ply by ply.")
-        .at("hankwise yarn 2/24 worsted"),
+        .at("hankwise yarn 2/17 worsted"),
     f("yarn", "weight_class", "The hand-knitting weights (DK, Aran) into which a count falls."),
     f("yarn", "weight_band", "The bands of count that go with a hand-knitting word."),
     f("yarn", "round_tex", "Rounds a count in tex as the standard says."),

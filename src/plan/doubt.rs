@@ -75,7 +75,7 @@ pub(super) fn rank(plan: &Plan, blocks: &[Block], counted: usize) -> Vec<Doubt> 
 /// Pieces spare where one value is at a deviate and the others are as planned.
 fn spare_with(plan: &Plan, at: usize, z: f64, counted: usize) -> f64 {
     let mut given = plan.likely();
-    given[at] = plan.given[at].drawn(z).0;
+    given[at] = plan.given[at].draw().at(z).0;
     let values = Values { given: &given };
     let mut fibre = vec![0.0; plan.stages.len()];
     let mut pieces = vec![0.0; plan.goods.len()];

@@ -34,17 +34,37 @@ impl Given {
     pub fn base(&self) -> f64 {
         self.amount.base()
     }
-    /// The value at a standard normal deviate, in the base unit, and whether it was held at the end of
-    /// what is possible: a tail may reach beyond it.
-    #[inline]
-    pub(super) fn drawn(&self, z: f64) -> (f64, bool) {
-        let (low, high) = self.kind.possible();
-        let free = self.spread.at(z, self.base());
-        (free.max(low).min(high), free < low || free > high)
+    /// What a simulated lot draws the value from.
+    pub(super) fn draw(&self) -> Draw {
+        Draw { spread: self.spread, likely: self.base(), possible: self.kind.possible() }
     }
     /// Where it is and what it is called: what messages about it begin with.
     pub(super) fn place(&self) -> String {
         format!("{}: {}", self.origin, self.key)
+    }
+}
+
+/// How a value is drawn, in the base unit.
+pub(super) struct Draw {
+    spread: Spread,
+    likely: f64,
+    possible: (f64, f64),
+}
+
+impl Draw {
+    /// The value at a standard normal deviate, and whether it was held at the end of what is possible: a
+    /// tail may reach beyond it.
+    #[inline]
+    pub(super) fn at(&self, z: f64) -> (f64, bool) {
+        let (low, high) = self.possible;
+        let free = self.spread.at(z, self.likely);
+        if free < low {
+            (low, true)
+        } else if free > high {
+            (high, true)
+        } else {
+            (free, false)
+        }
     }
 }
 

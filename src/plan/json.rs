@@ -91,6 +91,7 @@ impl Needed {
             "hankwise": env!("CARGO_PKG_VERSION"),
             "goods": goods, "greasy_mass": self.greasy_mass, "planned": self.planned,
             "confidence": self.confidence, "simulated": self.simulated, "seed": self.seed,
+            "warnings": self.warnings,
         })
     }
 }

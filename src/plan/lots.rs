@@ -6,7 +6,7 @@ use std::sync::{Mutex, PoisonError};
 use super::Plan;
 use super::chain::simulate;
 use super::chance::Deviates;
-use super::given::Values;
+use super::given::{Draw, Values};
 use crate::error::{Error, Result};
 
 /// Simulated lots that a thread takes at a time.
@@ -84,6 +84,7 @@ pub(super) fn in_blocks<T: Send>(
     }
     let likely = plan.likely();
     let open = plan.open();
+    let draws: Vec<Draw> = open.iter().map(|place| plan.given[*place].draw()).collect();
     let held: Vec<AtomicUsize> = open.iter().map(|_| AtomicUsize::new(0)).collect();
     let blocks = lots.div_ceil(BLOCK);
     let (next, done) = (AtomicUsize::new(0), AtomicUsize::new(0));
@@ -104,8 +105,8 @@ pub(super) fn in_blocks<T: Send>(
             let mut made = start(count);
             for number in first..first + count {
                 deviates.fill(number as u64, &mut z);
-                for ((place, z), held) in open.iter().zip(&z).zip(&held) {
-                    let (value, at_end) = plan.given[*place].drawn(*z);
+                for (((place, draw), z), held) in open.iter().zip(&draws).zip(&z).zip(&held) {
+                    let (value, at_end) = draw.at(*z);
                     values[*place] = value;
                     if at_end {
                         held.fetch_add(1, Ordering::Relaxed);

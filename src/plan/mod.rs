@@ -93,6 +93,10 @@ impl Plan {
     /// Reads the text of a lot file; `name` is what messages call it.
     pub fn parse(text: &str, name: &str) -> Result<Plan> {
         not_too_large(text.len() as u64).map_err(|e| e.at(name))?;
+        Plan::read(text, name).map_err(Error::readable)
+    }
+
+    fn read(text: &str, name: &str) -> Result<Plan> {
         let file = File::parse(name, text)?;
         let root = file.root();
         // First of all: a misspelt table would else be called missing.

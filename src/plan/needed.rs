@@ -6,7 +6,7 @@ use std::sync::Arc;
 use super::Plan;
 use super::given::Values;
 use super::goods;
-use super::lots::{Impossible, Lot, MOST_LOTS, Run, in_blocks};
+use super::lots::{Blocks, Impossible, Lot, MOST_LOTS, Run, in_blocks};
 use super::screen::{listed, pieces};
 use crate::error::{Error, Result};
 use crate::quantity::print::{constant, figure, fixed};
@@ -30,6 +30,8 @@ pub struct Needed {
     pub seed: u64,
     /// The working of the planned mass.
     pub working: Working,
+    /// What is unusual in the simulated lots.
+    pub warnings: Vec<String>,
 }
 
 impl fmt::Display for Needed {
@@ -49,7 +51,8 @@ impl fmt::Display for Needed {
             up(self.planned),
             fixed(self.simulated as f64, 0),
             self.seed
-        )
+        )?;
+        self.warnings.iter().try_for_each(|warning| write!(f, "\nUnusual: {warning}"))
     }
 }
 
@@ -103,7 +106,7 @@ impl Plan {
 
         let uncertain = self.given.iter().any(|g| g.spread.is_open());
         let run = Run { lots: if uncertain { run.lots } else { 0 }, ..*run };
-        let mut greasy_mass = planned;
+        let (mut greasy_mass, mut warnings) = (planned, Vec::new());
         if run.lots > 0 {
             resolved(confidence, run.lots)?;
             let start = |lots| (Vec::with_capacity(lots), Impossible::default());
@@ -115,7 +118,8 @@ impl Plan {
                 }
                 masses.push(greasy);
             };
-            let blocks = in_blocks(self, &run, progress, make, start)?.blocks;
+            let Blocks { blocks, held } = in_blocks(self, &run, progress, make, start)?;
+            warnings = self.held(&run, &held);
             self.refuse_impossible(&run, Impossible::sum(blocks.iter().map(|block| block.1)))?;
             let mut greasy: Vec<f64> = blocks.into_iter().flat_map(|block| block.0).collect();
             // The smallest mass that suffices in at least that share of the simulated lots.
@@ -130,7 +134,7 @@ impl Plan {
             .map(|(good, n)| (good.name.clone(), *n as u32))
             .collect();
         let Run { lots: simulated, seed, .. } = run;
-        Ok(Needed { goods, planned, greasy_mass, confidence, simulated, seed, working })
+        Ok(Needed { goods, planned, greasy_mass, confidence, simulated, seed, working, warnings })
     }
 }
 

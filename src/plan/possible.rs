@@ -58,7 +58,7 @@ impl Plan {
         Deviates::new(run.seed).fill(first as u64, &mut z);
         let mut drawn = planned.clone();
         for (place, z) in open.iter().zip(&z) {
-            drawn[*place] = self.given[*place].drawn(*z).0;
+            drawn[*place] = self.given[*place].draw().at(*z).0;
         }
         let blamed = open.iter().find(|place| {
             let mut other = drawn.clone();

@@ -300,12 +300,15 @@ impl PlanResult {
     /// Fills in what the simulated lots say.
     fn spread(&mut self, blocks: &[lots::Block], stated: f64, piece: f64, threads: usize) {
         let (stages, goods) = (self.stages.len(), self.goods.len());
-        let column = |from: fn(&lots::Block) -> &Vec<f64>,
-                      place: usize,
-                      width: usize|
-         -> Vec<f64> {
-            blocks.iter().flat_map(|b| from(b).iter().skip(place).step_by(width)).copied().collect()
-        };
+        let simulated = self.simulated;
+        let column =
+            |from: fn(&lots::Block) -> &Vec<f64>, place: usize, width: usize| -> Vec<f64> {
+                let mut all = Vec::with_capacity(simulated);
+                for block in blocks {
+                    all.extend(from(block).chunks_exact(width).map(|lot| lot[place]));
+                }
+                all
+            };
         let bands = |range: std::ops::Range<usize>| -> Vec<Band> {
             range.map(|k| Band::of(&mut column(|b| &b.fibre, k, stages))).collect()
         };

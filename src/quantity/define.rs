@@ -340,8 +340,8 @@ fn unfit(name: &str) -> Option<String> {
     let words = ["no", "no.", "nr", "nr.", "tkt", "tkt.", "ticket", "single", "singles"];
     if signs.contains(&sign) || words.contains(&lower.as_str()) {
         return Some(format!(
-            "'{name}' is a sign of the notation of yarns, as in '34 tex S 600 x 2; R 69.3 tex' or \
-             'Tkt 75 metric'; choose a name of its own, such as 'our-{name}'"
+            "'{name}' is a sign of the notation of yarns, as in '125 tex Z 210 x 2; R 257 tex' or \
+             'Tkt 90 metric'; choose a name of its own, such as 'our-{name}'"
         ));
     }
     several_readings(name).map(|instead| {

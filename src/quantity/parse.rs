@@ -128,9 +128,8 @@ fn read(text: &str, wanted: Option<Kind>) -> Result<Amount> {
 /// `× 1.2` for a crimp of 20 %: a share by the factor from one size to the other.
 fn by_factor(text: &str, wanted: Option<Kind>) -> Result<Option<Amount>> {
     let factor = text.strip_prefix(['×', 'x', 'X', '*']);
-    let has_factor = |kind: &Kind| kind.of_factor(1.0).is_some();
-    let Some((kind, text)) = wanted.filter(has_factor).zip(factor) else { return Ok(None) };
-    let (factor, rest) = leading_number(text.trim_start(), wanted)?;
+    let Some((kind, text)) = wanted.zip(factor) else { return Ok(None) };
+    let Ok((factor, rest)) = leading_number(text.trim_start(), wanted) else { return Ok(None) };
     let share = kind.of_factor(factor).filter(|_| rest.trim().is_empty() && factor >= 0.0);
     share.map(|number| unit("fraction", wanted).map(|unit| Amount { number, unit })).transpose()
 }
@@ -316,13 +315,13 @@ fn leading_number(text: &str, wanted: Option<Kind>) -> Result<(f64, &str)> {
     }
 }
 
-/// `R 74 tex/2`: the resultant count of a yarn in the notation of ISO 1139, and what follows it.
+/// `R 104 tex/2`: the resultant count of a yarn in the notation of ISO 1139, and what follows it.
 fn is_whole_yarn(text: &str) -> bool {
     let rest = text.strip_prefix('R').unwrap_or("");
     rest.trim_start().starts_with(|c: char| c.is_ascii_digit())
 }
 
-/// The count that an `R 74 tex/2` begins with.
+/// The count that an `R 104 tex/2` begins with.
 fn count_of_yarn(text: &str) -> &str {
     let rest = text.strip_prefix('R').unwrap_or(text).trim();
     rest.split(['/', ';']).next().unwrap_or(rest).trim()
@@ -339,7 +338,7 @@ fn spaced_fraction(rest: &str) -> Option<(f64, &str)> {
     (top < bottom).then(|| (f64::from(top) / f64::from(bottom), &after[end..]))
 }
 
-/// `2/24` before a count system is a folded yarn, not a twelfth.
+/// `2/17` before a count system is a folded yarn, not a twelfth.
 fn refuse_fold(text: &str, a: &str, b: &str, wanted: Option<Kind>, rest: &str) -> Result<()> {
     let system = rest.trim().trim_start_matches("'s").trim_start_matches("s ").trim();
     let count = wanted == Some(Kind::LinearDensity)

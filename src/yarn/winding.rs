@@ -304,7 +304,7 @@ pub fn cotton_ticket<N: Number>(
     result = "T_s",
     sources = ["Dooley 1914"],
     limits = ["three-cord and six-cord sewing cotton; contraction not included"],
-    slips = ["taking the number for the count of the single: a No. 60 six-cord is of 120s"]
+    slips = ["taking the number for the count of the single: a No. 36 six-cord is of 72s"]
 )]
 pub fn cord_single<N: Number>(
     /// the number, as a cotton count

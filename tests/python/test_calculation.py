@@ -11,6 +11,7 @@ import warnings
 
 import hankwise as hw
 import numpy as np
+import pandas as pd
 import pytest
 from calls import CALLS
 
@@ -231,6 +232,38 @@ def test_columns_say_what_single_cases_say():
     asked = {"wanted_reed_sett": "4.8 ends/cm", "reeds": ["24 dents/10 cm"]}
     with pytest.warns(hw.RangeWarning, match=r"1 of 3 cases, the first in row 1: .*comes near"):
         hw.cloth.choose_reed(**asked | {"wanted_reed_sett": hw.q([4.8, 48, 4.7], "ends/cm")})
+
+
+def test_warnings_of_columns_name_the_row_and_its_label():
+    """A case outside the usual range is found by the label of its row."""
+    ends = pd.Series([4.8, 48, 4.7], index=["plain", "fine", "twill"])
+    asked = {"wanted_reed_sett": hw.q(ends, "ends/cm"), "reeds": ["24 dents/10 cm"]}
+    with pytest.warns(hw.RangeWarning, match=r"1 of 3 cases, the first in row 1 \('fine'\): "):
+        found = hw.cloth.choose_reed(**asked)
+    assert any("row 1 ('fine')" in warning for warning in found.warnings)
+    mule = CALLS["mule"][0] | {"count": hw.q(pd.Series([100, 2000], index=["a", "b"]), "tex")}
+    with pytest.warns(
+        hw.RangeWarning, match=r"1 of 2 cases, the first in row 1 \('b'\): count = 2000"
+    ):
+        hw.mill.mule(**mule)
+
+
+@EACH_CALL
+def test_of_no_cases_there_are_no_values_of_each_result(calculation, given):
+    """An empty column gives empty columns of the results, one without values columns of NaN."""
+    one = calculation(**given)
+    units = {asked["name"]: asked.get("unit") for asked in calculation.inputs}
+    # Rows of results differ in their number from case to case.
+    kinds = {re.split(r"[.\[]", name)[0] for name in one}
+    for name in scalars(calculation, given):
+        for values in ([], [math.nan, math.nan]):
+            column = np.array(values)
+            none = calculation(
+                **given | {name: hw.q(column, units[name]) if units[name] else column}
+            )
+            assert kinds & {re.split(r"[.\[]", name)[0] for name in none}, name
+            assert all(len(found) == len(values) for found in numbers(none).values()), name
+            assert all(np.isnan(found).all() for found in numbers(none).values()), name
 
 
 # What only limits the others, and what is chosen from.

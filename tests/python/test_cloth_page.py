@@ -57,9 +57,25 @@ def test_the_theories_are_these(theory, assumes, basis):
     assert any(line.endswith(f"  {basis}") for line in lines), lines
 
 
+@pytest.mark.parametrize(("picture", "what"), TABLES["picture", "what it draws"])
+def test_a_picture_draws_what_is_said(picture, what):
+    weave = hw.cloth.weave("2/2 herringbone")
+    svg = eval(plain(picture), {"weave": weave}).svg
+    told = {
+        "point paper": 'class="design"',
+        "drawing-in": 'class="drawing-in"',
+        "lifting plan": 'class="lifting-plan"',
+        "tie-up": 'class="tie-up"',
+        "scale bar": 'class="scale"',
+    }
+    assert any(words in what for words in told)
+    for words, drawn in told.items():
+        assert (words in what) == (drawn in svg) or (words == "point paper" and drawn in svg)
+
+
 def test_no_table_is_left_out():
     run = {("form", "example", "what it is"), ("refused", "because", "write instead")}
-    run.add(("theory", "assumes", "basis"))
+    run |= {("theory", "assumes", "basis"), ("picture", "what it draws")}
     assert all(head in run or "answer" in head for head in TABLES)
     assert len(PAGE.asked) > 50
     assert len(PAGE.commands()) >= 4

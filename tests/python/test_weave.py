@@ -146,8 +146,12 @@ def test_the_command_line_tells_of_a_weave():
     assert found["average_float"] == {"warp": 2.0, "weft": 1.6}
     assert found["draft"]["threading"] == [1, 2, 3, 4, 2, 1, 4, 3]
     assert sum(found["healds"]) == 810
+    assert found["draft"]["lifts"] == [[1, 4], [1, 2], [2, 3], [3, 4]]
     text = command("2/2", "herringbone", "--draft").stdout
     assert "1 2 3 4 2 1 4 3" in text
+    assert "Lifting plan" in text
+    assert "treadle" not in text
+    assert "Tie-up" in command("2/2", "herringbone", "--draft", "--treadles").stdout
     assert "■" in text
     refused = command("2/2", "twil")
     assert refused.returncode == 1

@@ -11,7 +11,7 @@ from conftest import ROOT
 from hankwise.cli import main
 
 PAGE = (ROOT / "docs/yarn.md").read_text(encoding="utf-8")
-OF_THE_PAGE = "34 tex S 600 × 2 Z 400; R 69.3 tex"
+OF_THE_PAGE = "125 tex Z 210 × 2 S 120; R 257 tex"
 
 
 def rows(*head: str) -> list[list[str]]:

@@ -1,4 +1,4 @@
-//! Colours by name or by hex codes, lighter and darker.
+//! Colours by name or by hex codes, and their outlines.
 
 use super::names::NAMES;
 use crate::error::{Error, Result, did_you_mean};
@@ -60,10 +60,6 @@ impl Colour {
         } else {
             self.mixed(Colour([255; 3]), 0.45)
         }
-    }
-    /// Where it goes down under the other threads.
-    pub(super) fn deep(self) -> Colour {
-        self.mixed(Colour([0; 3]), 0.42)
     }
 }
 

@@ -1,8 +1,9 @@
-//! A simulated face of the cloth: threads in their colours, as thick and as far apart as they are.
+//! The face of the cloth, drawn flat: threads in their colours, as thick and as far apart as they are.
 
 use std::fmt::Write as _;
 
 use super::colours::Colour;
+use super::flat::{Flat, Laid};
 use super::svg::{FONT, INK, Svg, TITLE, n, width_of};
 use super::{Picture, shown};
 use crate::cloth::{ColourOrder, Weave};
@@ -18,9 +19,11 @@ const FEW: usize = 24;
 /// Least and most pixels from thread to thread.
 const PITCH: (f64, f64) = (5.0, 26.0);
 /// Size aimed at, in pixels.
-const SIZE: f64 = 620.0;
+const SIZE: f64 = 480.0;
 /// Share of the spacing that a thread fills of which no diameter is known.
 const FILLED: f64 = 0.8;
+/// Millimetres in an inch, by definition.
+const INCH: f64 = 25.4;
 
 /// The threads of one direction.
 #[derive(Clone, Debug, Default)]
@@ -34,7 +37,7 @@ pub struct Threads {
     /// Their count.
     pub count: Option<LinearDensity<f64>>,
     /// What a gram of the yarn fills, for the diameter; None for wool packed to 0.65, from memory.
-    pub volume: Option<SpecificVolume<f64>>,
+    pub specific_volume: Option<SpecificVolume<f64>>,
 }
 
 /// What a gram of worsted-spun wool fills, in cm³: 1.31 g/cm³ packed to 0.65, from memory.
@@ -51,56 +54,70 @@ pub struct Face {
     pub repeats: Option<(usize, usize)>,
     /// The title; None for the name of the weave.
     pub title: Option<String>,
+    /// A scale bar in inches too.
+    pub inches: bool,
 }
 
-/// The threads of one direction as they are drawn: in pixels.
-struct Laid {
-    colours: Vec<Colour>,
-    threads: usize,
-    pitch: f64,
-    width: f64,
-}
-
-/// The same in millimetres, where anything is known; else in spacings.
+/// Threads of one direction in millimetres.
 struct Size {
     spacing: f64,
     diameter: f64,
 }
 
-impl Threads {
-    fn colours(&self, other: Colour) -> Result<Vec<Colour>> {
-        let Some(order) = &self.colours else { return Ok(vec![other]) };
-        order.sequence().into_iter().map(Colour::parse).collect()
+/// The colours of the threads of one direction, by name.
+pub(super) struct Coloured {
+    names: Vec<String>,
+    colours: Vec<Colour>,
+}
+
+impl Coloured {
+    fn of(threads: &Threads, name: &str, colour: Colour) -> Result<Coloured> {
+        let Some(order) = &threads.colours else {
+            return Ok(Coloured { names: vec![name.to_owned()], colours: vec![colour] });
+        };
+        let names: Vec<String> = order.sequence().into_iter().map(str::to_owned).collect();
+        let colours = names.iter().map(|name| Colour::parse(name)).collect::<Result<_>>()?;
+        Ok(Coloured { names, colours })
     }
+    pub(super) fn of_thread(&self, thread: usize) -> Colour {
+        self.colours[thread % self.colours.len()]
+    }
+    fn name(&self, thread: usize) -> &str {
+        &self.names[thread % self.names.len()]
+    }
+    fn repeat(&self) -> usize {
+        self.names.len()
+    }
+}
+
+impl Threads {
     /// The diameter in millimetres, given or from the count.
     fn thickness(&self) -> Option<f64> {
         let by_count = || {
-            let volume = self.volume.unwrap_or(SpecificVolume::base(WOOL));
+            let volume = self.specific_volume.unwrap_or(SpecificVolume::base(WOOL));
             self.count.map(|count| yarn_diameter(volume, count))
         };
         self.diameter.or_else(by_count).map(Diameter::value)
     }
-    fn size(&self, other: &Threads, what: &str) -> Result<Size> {
-        // Without any sett the picture has no scale; its threads are one spacing apart.
-        let sett = self.sett.or(other.sett);
-        let spacing = match sett.map(Sett::value) {
+    /// Their spacing and diameter; None where neither direction has a sett.
+    fn size(&self, other: &Threads, what: &str) -> Result<Option<Size>> {
+        let spacing = match self.sett.or(other.sett).map(Sett::value) {
             Some(sett) if sett > 0.0 && sett.is_finite() => 10.0 / sett,
             Some(_) => {
                 return Err(Error::range(format!("the {what} has no sett that can be drawn")));
             }
-            None => 1.0,
-        };
-        let diameter = match self.thickness() {
-            Some(d) if sett.is_none() => {
-                return Err(Error::notation(format!(
-                    "a diameter of {} for the {what} says nothing without a sett; give the ends or the \
-                     picks too, such as '10 ends/cm'",
-                    print::with_unit(d, "mm")
-                )));
+            None => {
+                return match self.thickness() {
+                    Some(d) => Err(Error::notation(format!(
+                        "a diameter of {} for the {what} says nothing without a sett; give the sett of \
+                         the warp or the weft too, such as '10 ends/cm'",
+                        print::with_unit(d, "mm")
+                    ))),
+                    None => Ok(None),
+                };
             }
-            Some(d) => d,
-            None => FILLED * spacing,
         };
+        let diameter = self.thickness().unwrap_or(FILLED * spacing);
         if diameter > 3.0 * spacing || diameter < 0.02 * spacing {
             return Err(Error::range(format!(
                 "threads of {} every {} in the {what} cannot be drawn: a diameter is between a \
@@ -109,17 +126,22 @@ impl Threads {
                 print::with_unit(spacing, "mm")
             )));
         }
-        Ok(Size { spacing, diameter })
+        Ok(Some(Size { spacing, diameter }))
     }
-    /// How the legend tells of them.
-    fn words(&self, what: &str, default: &str) -> String {
+    /// What the legend says of them, and what the picture takes for granted. Without a scale there is
+    /// no thickness to speak of.
+    fn words(&self, what: &str, default: &str, size: Option<&Size>) -> String {
         let mut words = match &self.colours {
             Some(order) if order.threads() == 1 => format!("{what}: {}", order.colours()[0]),
             Some(order) => format!("{what}: {order}"),
-            None => format!("{what}: {default}"),
+            None => format!("{what}: {default}, colour not given"),
         };
-        if let Some(sett) = self.sett {
-            let _ = write!(words, "; {}", print::with_unit(sett.value(), "threads/cm"));
+        let Some(size) = size else { return words };
+        match self.sett {
+            Some(sett) => {
+                let _ = write!(words, "; {}", print::with_unit(sett.value(), "threads/cm"));
+            }
+            None => words.push_str("; sett not given, drawn at that of the other threads"),
         }
         if let Some(count) = self.count {
             let _ = write!(words, "; {}", print::with_unit(count.value(), "tex"));
@@ -128,14 +150,23 @@ impl Threads {
             Some(d) => {
                 let _ = write!(words, "; {} thick", print::with_unit(d, "mm"));
             }
-            None => words.push_str("; thickness not given"),
+            None => {
+                let _ = write!(
+                    words,
+                    "; thickness not given, drawn as {} of the spacing",
+                    print::figure(FILLED)
+                );
+            }
         }
         if let (Some(_), None) = (self.count, self.diameter) {
-            let (volume, whose) = match self.volume {
+            let (volume, whose) = match self.specific_volume {
                 Some(v) => (v.value(), ""),
                 None => (WOOL, " (wool, from memory)"),
             };
             let _ = write!(words, " at {}{whose}", print::with_unit(volume, "cm³/g"));
+        }
+        if size.diameter > size.spacing {
+            words.push_str("; thicker than their spacing, drawn one over the next");
         }
         words
     }
@@ -143,41 +174,53 @@ impl Threads {
 
 const WARP: Colour = Colour([0xf0, 0xe0, 0xbc]);
 const WEFT: Colour = Colour([0x7a, 0x4e, 0x2d]);
-/// Light between the threads: lighter than any thread that lies deep.
-const BEHIND: Colour = Colour([0xdd, 0xdd, 0xdd]);
 
 impl Weave {
-    /// The face of the cloth, seen from above.
+    /// The face of the cloth, seen from above and drawn flat: threads at their true diameters and
+    /// spacings, with a scale bar. Without any sett there is no scale, and the colours are drawn as
+    /// squares on point paper.
     pub fn face(&self, face: &Face) -> Result<Picture> {
-        let warp_colours = face.warp.colours(WARP)?;
-        let weft_colours = face.weft.colours(WEFT)?;
-        let repeat = (lcm(self.ends(), warp_colours.len()), lcm(self.picks(), weft_colours.len()));
-        let (across, up) =
-            (face.warp.size(&face.weft, "warp")?, face.weft.size(&face.warp, "weft")?);
+        let colours =
+            [Coloured::of(&face.warp, "light", WARP)?, Coloured::of(&face.weft, "dark", WEFT)?];
+        let repeat =
+            (lcm(self.ends(), colours[0].repeat()), lcm(self.picks(), colours[1].repeat()));
+        let sizes = face.warp.size(&face.weft, "warp")?.zip(face.weft.size(&face.warp, "weft")?);
         // As much of the closer threads as shows about a square of cloth.
         let few = |size: &Size, other: &Size| {
             let times = (other.spacing / size.spacing).clamp(1.0, 4.0);
             (FEW as f64 * times) as usize
         };
-        let few = (few(&across, &up), few(&up, &across));
-        let (_, (ends, picks)) = shown(repeat, face.repeats, few, MOST)?;
+        let few = sizes.as_ref().map_or((FEW, FEW), |(a, b)| (few(a, b), few(b, a)));
+        let (_, threads) = shown(repeat, face.repeats, few, MOST)?;
+        let title = face.title.clone().unwrap_or_else(|| self.to_string());
+        let words = [
+            face.warp.words("warp", "light", sizes.as_ref().map(|s| &s.0)),
+            face.weft.words("weft", "dark", sizes.as_ref().map(|s| &s.1)),
+        ];
+        let Some((across, up)) = sizes else {
+            return Ok(self.effect(&title, threads, &colours, &words));
+        };
+
+        let (ends, picks) = threads;
         let (wide, high) = (across.spacing * ends as f64, up.spacing * picks as f64);
         let closest = across.spacing.min(up.spacing);
         let scale = (SIZE / wide.max(high)).clamp(PITCH.0 / closest, PITCH.1 / closest);
-        let laid = |size: &Size, threads, colours| Laid {
-            colours,
+        let laid = |size: &Size, threads| Laid {
             threads,
             pitch: size.spacing * scale,
             width: size.diameter * scale,
         };
-        let warp = laid(&across, ends, warp_colours);
-        let weft = laid(&up, picks, weft_colours);
-
-        let title = face.title.clone().unwrap_or_else(|| self.to_string());
+        let flat = Flat {
+            weave: self,
+            warp: laid(&across, ends),
+            weft: laid(&up, picks),
+            colours: &colours,
+        };
         let (w, h) = (wide * scale, high * scale);
-        let (left, top) = (12.0, 36.0);
+        let (left, top) = (12.0 + LETTERS, 36.0 + LETTERS);
         let mut svg = Svg::default();
-        svg.text((left, 22.0), "start", TITLE, &title);
+        svg.text((12.0, 22.0), "start", TITLE, &title);
+        let key = lettered(&mut svg, (left, top), &colours, [&flat.warp, &flat.weft]);
         // A picture within the picture cuts off what runs over its edge.
         svg.raw(&format!(
             "<svg class=\"cloth\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" overflow=\"hidden\">",
@@ -186,190 +229,112 @@ impl Weave {
             n(w),
             n(h)
         ));
-        self.threads(&mut svg, &warp, &weft, (w, h));
+        flat.draw(&mut svg);
         svg.raw("</svg>");
-        let mut y = top + h + 20.0;
-        let scaled = face.warp.sett.or(face.weft.sett).is_some();
-        if scaled {
-            let bar = bar(w / 3.0 / scale);
-            let end = left + bar * scale;
-            svg.line((left, y), (end, y), INK, 2.0);
-            svg.line((left, y - 4.0), (left, y + 4.0), INK, 1.5);
-            svg.line((end, y - 4.0), (end, y + 4.0), INK, 1.5);
-            svg.text((end + 6.0, y + 4.0), "start", FONT, &format!("{} mm", print::figure(bar)));
-        } else {
-            svg.text((left, y + 4.0), "start", FONT, "no scale: no sett was given");
-        }
-        let words = [
-            face.warp.words("warp", "light, colour not given"),
-            face.weft.words("weft", "dark, colour not given"),
-        ];
-        let mut widest = (w + 2.0 * left).max(2.0 * left + width_of(&title, 1.1 * TITLE));
-        for line in &words {
-            y += 17.0;
-            svg.text((left, y + 4.0), "start", FONT, line);
-            widest = widest.max(2.0 * left + width_of(line, FONT));
+        let mut y = top + h + 18.0;
+        let millimetres = bar(w / 3.0 / scale);
+        scale_bar(&mut svg, (left, y), millimetres * scale, &print::with_unit(millimetres, "mm"));
+        if face.inches {
+            y += 19.0;
+            let (inches, text) = inch_bar(w / 3.0 / scale / INCH);
+            scale_bar(&mut svg, (left, y), inches * INCH * scale, &text);
         }
         let about = format!(
-            "Simulated face of {title}, {ends} ends × {picks} picks seen from above; {}; {}.",
+            "Face of {title}, {ends} ends × {picks} picks seen from above, drawn flat to scale; {}; {}.",
             words[0], words[1]
         );
-        Ok(svg.finish(widest, y + 16.0, &title, &about))
+        let [warp, weft] = words;
+        let wide = (left + w).max(super::WORDS);
+        let below = svg.sentences((12.0, y + 24.0), wide - 12.0, &[key, warp, weft]);
+        let widest = (wide + 12.0).max(24.0 + width_of(&title, 1.1 * TITLE));
+        Ok(svg.finish(widest, below, &title, &about))
     }
+}
 
-    /// Below all the threads as they lie deep, above them the floats of the weft, then of the warp.
-    fn threads(&self, svg: &mut Svg, warp: &Laid, weft: &Laid, (w, h): (f64, f64)) {
-        svg.raw(&format!(
-            "<rect width=\"{}\" height=\"{}\" fill=\"{}\"/>",
-            n(w),
-            n(h),
-            BEHIND.hex()
-        ));
-        let x = |end: usize| warp.pitch * (end as f64 + 0.5);
-        let y = |pick: usize| h - weft.pitch * (pick as f64 + 0.5);
-        for (laid, class, place, far) in
-            [(warp, "warp", &x as &dyn Fn(usize) -> f64, h), (weft, "weft", &y, w)]
-        {
-            svg.raw(&format!("<g class=\"{class} deep\">"));
-            for thread in 0..laid.threads {
-                let from = place(thread) - laid.width / 2.0;
-                let (x, y, w, h) = match class {
-                    "warp" => (from, 0.0, laid.width, far),
-                    _ => (0.0, from, far, laid.width),
+/// Room for the letters of the colours.
+pub(super) const LETTERS: f64 = 14.0;
+
+/// A letter for each colour at its stripes, above the warp and on the left of the weft: the colours are
+/// told apart in grey too. What the letters mean.
+pub(super) fn lettered(
+    svg: &mut Svg,
+    (left, top): (f64, f64),
+    colours: &[Coloured; 2],
+    laid: [&Laid; 2],
+) -> String {
+    let mut names: Vec<&str> = Vec::new();
+    for name in colours.iter().flat_map(|c| &c.names) {
+        if !names.contains(&name.as_str()) {
+            names.push(name);
+        }
+    }
+    let letter = |name: &str| {
+        let at = names.iter().position(|known| *known == name).unwrap_or(0);
+        let letter = |k: usize| char::from(b'A' + (k % 26) as u8);
+        if at < 26 {
+            letter(at).to_string()
+        } else {
+            format!("{}{}", letter(at / 26 - 1), letter(at))
+        }
+    };
+    svg.raw("<g class=\"letters\">");
+    let high = laid[1].pitch * laid[1].threads as f64;
+    for (across, (colours, laid)) in [true, false].into_iter().zip(colours.iter().zip(laid)) {
+        let mut from = 0;
+        let mut last = f64::NEG_INFINITY;
+        for thread in 1..=laid.threads {
+            if thread < laid.threads && colours.name(thread) == colours.name(from) {
+                continue;
+            }
+            let text = letter(colours.name(from));
+            let middle = 0.5 * laid.pitch * (from + thread) as f64;
+            if middle - last > width_of(&text, FONT) + 2.0 {
+                let at = if across {
+                    (left + middle, top - 4.0)
+                } else {
+                    (left - 8.0, top + high - middle + 0.36 * FONT)
                 };
-                let colour = laid.colours[thread % laid.colours.len()].deep().hex();
-                svg.raw(&format!(
-                    "<rect x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" fill=\"{colour}\"/>",
-                    n(x),
-                    n(y),
-                    n(w),
-                    n(h)
-                ));
+                svg.text(at, "middle", FONT, &text);
+                last = middle;
             }
-            svg.raw("</g>");
-        }
-        for pick in 0..weft.threads {
-            let runs = runs(|end| !self.is_up(end, pick), warp.threads);
-            let float = |from: isize, to: isize| (warp.pitch * from as f64, warp.pitch * to as f64);
-            let at = Lie { centre: y(pick), across: true, reach: warp.pitch };
-            at.draw(svg, "weft", weft, pick, runs.iter().map(|(from, to)| float(*from, *to)));
-        }
-        for end in 0..warp.threads {
-            let runs = runs(|pick| self.is_up(end, pick), weft.threads);
-            let float =
-                |from: isize, to: isize| (h - weft.pitch * to as f64, h - weft.pitch * from as f64);
-            let at = Lie { centre: x(end), across: false, reach: weft.pitch };
-            at.draw(svg, "warp", warp, end, runs.iter().map(|(from, to)| float(*from, *to)));
+            from = thread;
         }
     }
+    svg.raw("</g>");
+    names.iter().map(|name| format!("{} {name}", letter(name))).collect::<Vec<_>>().join(", ")
 }
 
-/// Where floats begin and end: runs of threads that are passed over. One that goes on past the edge of
-/// the picture is drawn past it.
-fn runs(over: impl Fn(usize) -> bool, threads: usize) -> Vec<(isize, isize)> {
-    let mut all = Vec::new();
-    let mut from = None;
-    for k in 0..threads {
-        match (over(k), from) {
-            (true, None) => from = Some(k),
-            (false, Some(start)) => {
-                all.push((start.cast_signed(), k.cast_signed()));
-                from = None;
-            }
-            _ => {}
-        }
-    }
-    if let Some(start) = from {
-        all.push((start.cast_signed(), threads.cast_signed()));
-    }
-    // Whole repeats are drawn: before the first thread is the last.
-    if over(0) && over(threads - 1) {
-        if let Some(first) = all.first_mut() {
-            first.0 -= 1;
-        }
-        if let Some(last) = all.last_mut() {
-            last.1 += 1;
-        }
-    }
-    all
+/// A line of a known length with its length beside it.
+fn scale_bar(svg: &mut Svg, (x, y): (f64, f64), long: f64, text: &str) {
+    svg.raw(&format!(
+        "<path class=\"scale\" d=\"M{} {}V{}M{} {}H{}M{} {}V{}\" fill=\"none\" stroke=\"{INK}\" \
+         stroke-width=\"1.5\"/>",
+        n(x),
+        n(y - 4.0),
+        n(y + 4.0),
+        n(x),
+        n(y),
+        n(x + long),
+        n(x + long),
+        n(y - 4.0),
+        n(y + 4.0)
+    ));
+    svg.text((x + long + 6.0, y + 4.0), "start", FONT, text);
 }
 
-/// How a thread lies: its middle line, across or up, and how far the next thread across it is.
-struct Lie {
-    centre: f64,
-    across: bool,
-    reach: f64,
-}
-
-impl Lie {
-    /// Its floats, rounded off where they go down, with light on one side and shade on the other.
-    fn draw(
-        &self,
-        svg: &mut Svg,
-        class: &str,
-        laid: &Laid,
-        thread: usize,
-        floats: impl Iterator<Item = (f64, f64)>,
-    ) {
-        let colour = laid.colours[thread % laid.colours.len()];
-        let half = laid.width / 2.0;
-        let round = (0.45 * self.reach).min(0.9 * laid.width);
-        let (mut body, mut light, mut shade) = (String::new(), String::new(), String::new());
-        for (from, to) in floats {
-            let (c, a, b) = (self.centre, from, to);
-            let points = [
-                (c - half, a + round),
-                (c - half, a),
-                (c, a),
-                (c + half, a),
-                (c + half, a + round),
-                (c + half, b - round),
-                (c + half, b),
-                (c, b),
-                (c - half, b),
-                (c - half, b - round),
-            ];
-            let p = points.map(|(x, along)| self.point(x, along));
-            let _ = write!(
-                body,
-                "M{}Q{} {}Q{} {}L{}Q{} {}Q{} {}Z",
-                p[0], p[1], p[2], p[3], p[4], p[5], p[6], p[7], p[8], p[9]
-            );
-            let inset = 0.5 * round;
-            for (line, off) in [(&mut light, -0.22), (&mut shade, 0.27)] {
-                let x = c + off * laid.width;
-                let (from, to) = (self.point(x, a + inset), self.point(x, b - inset));
-                let _ = write!(line, "M{from}L{to}");
-            }
-        }
-        if body.is_empty() {
-            return;
-        }
-        let stroke = (0.07 * laid.width).clamp(0.4, 1.5);
-        svg.raw(&format!(
-            "<path class=\"{class}\" d=\"{body}\" fill=\"{}\" stroke=\"{}\" stroke-width=\"{}\"/>",
-            colour.hex(),
-            colour.edge().hex(),
-            n(stroke)
-        ));
-        for (line, stroke, opacity) in [(light, "white", 0.3), (shade, "black", 0.2)] {
-            svg.raw(&format!(
-                "<path d=\"{line}\" stroke=\"{stroke}\" stroke-opacity=\"{opacity}\" \
-                 stroke-width=\"{}\" stroke-linecap=\"round\"/>",
-                n(0.2 * laid.width)
-            ));
-        }
-    }
-    fn point(&self, across: f64, along: f64) -> String {
-        let (x, y) = if self.across { (along, across) } else { (across, along) };
-        format!("{} {}", n(x), n(y))
-    }
-}
-
-/// A round length of the scale bar, at most so many millimetres.
+/// A round length of the scale bar, at most so many of its unit.
 fn bar(most: f64) -> f64 {
     let power = 10.0_f64.powf(most.log10().floor());
     [5.0, 2.0, 1.0].into_iter().map(|k| k * power).find(|b| *b <= most).unwrap_or(power)
+}
+
+/// A length of the scale bar in inches, at most so many: halves of halves below one.
+fn inch_bar(most: f64) -> (f64, String) {
+    let part = [2_u32, 4, 8, 16, 32].into_iter().find(|part| 1.0 / f64::from(*part) <= most);
+    match part {
+        Some(part) if most < 1.0 => (1.0 / f64::from(part), format!("1/{part} in")),
+        _ => (bar(most), print::with_unit(bar(most), "in")),
+    }
 }
 
 /// The least number of threads that both repeat in.

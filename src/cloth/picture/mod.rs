@@ -2,11 +2,14 @@
 
 mod colours;
 mod draft;
+mod effect;
 mod face;
+mod flat;
 mod names;
 mod paper;
 mod squares;
 mod svg;
+mod treadles;
 
 pub use face::{Face, Threads};
 
@@ -40,6 +43,10 @@ impl Picture {
 
 /// Threads of a small repeat are shown at least so many, in whole repeats.
 const FEW: usize = 8;
+/// Where squared paper begins: on its left are a bracket and numbers.
+const LEFT: f64 = 40.0;
+/// The width that words below a small picture may take: that of a phone.
+const WORDS: f64 = 320.0;
 
 /// The repeats shown each way, asked for or so many that at least a `few` threads are seen, and the
 /// threads that makes.

@@ -1,8 +1,12 @@
-//! Squared paper: filled squares, lines, numbers along the edges.
+//! Squared paper as a mill rules it: filled squares, a heavier line every eight, numbers along the
+//! edges.
 
 use std::fmt::Write as _;
 
 use super::svg::{FONT, INK, Svg, n, width_of};
+
+/// Threads from one heavier line to the next.
+const EIGHT: usize = 8;
 
 /// A field of squares, its lower left corner at `x`, `y`.
 pub(super) struct Squares {
@@ -31,9 +35,16 @@ impl Squares {
     /// The squares, those of `filled` (across, up) in ink, and the lines. The class tells a program
     /// which field it is.
     pub(super) fn draw(&self, svg: &mut Svg, class: &str, filled: impl Fn(usize, usize) -> bool) {
-        let mut path = String::new();
+        svg.raw(&format!("<g class=\"{class}\">"));
         // A gap round each square, so that neighbours can be counted.
-        let gap = 0.07 * self.side;
+        let path = self.path(0.07 * self.side, filled);
+        svg.raw(&format!("<path class=\"filled\" d=\"{path}\"/>"));
+        self.rule(svg);
+        svg.raw("</g>");
+    }
+    /// The squares of `filled` (across, up) as a path, each smaller by a gap on every side.
+    pub(super) fn path(&self, gap: f64, filled: impl Fn(usize, usize) -> bool) -> String {
+        let mut path = String::new();
         let s = n(self.side - 2.0 * gap);
         for up in 0..self.size.1 {
             for across in (0..self.size.0).filter(|across| filled(*across, up)) {
@@ -42,18 +53,42 @@ impl Squares {
                 let _ = write!(path, "M{} {}h{s}v{s}h-{s}z", n(x), n(y));
             }
         }
-        svg.raw(&format!("<path class=\"{class}\" d=\"{path}\"/>"));
-        // Light lines first, so that the heavy ones lie on them.
-        for heavy in [0, 1, 2] {
-            for k in (0..=self.size.0).filter(|k| weight(*k, self.size.0, self.repeat.0) == heavy) {
-                let x = self.x + self.side * k as f64;
-                ruled(svg, heavy, (x, self.y), (x, self.y - self.height()), (0.0, 5.0));
-            }
-            for k in (0..=self.size.1).filter(|k| weight(*k, self.size.1, self.repeat.1) == heavy) {
-                let y = self.y - self.side * k as f64;
-                ruled(svg, heavy, (self.x, y), (self.x + self.width(), y), (-5.0, 0.0));
-            }
+        path
+    }
+    /// The lines: a light one between squares, a heavier one every eight, counted from the lower left
+    /// corner, and a frame.
+    pub(super) fn rule(&self, svg: &mut Svg) {
+        let (right, top) = (self.x + self.width(), self.y - self.height());
+        let (mut light, mut eights) = (String::new(), String::new());
+        for k in 0..=self.size.0 {
+            let path = if k.is_multiple_of(EIGHT) { &mut eights } else { &mut light };
+            let x = n(self.x + self.side * k as f64);
+            let _ = write!(path, "M{x} {}V{}", n(self.y), n(top));
         }
+        for k in 0..=self.size.1 {
+            let path = if k.is_multiple_of(EIGHT) { &mut eights } else { &mut light };
+            let y = n(self.y - self.side * k as f64);
+            let _ = write!(path, "M{} {y}H{}", n(self.x), n(right));
+        }
+        // White beside a heavy line shows it among filled squares.
+        for (class, path, stroke, width) in [
+            ("light", &light, "#a8a8a8", 0.6),
+            ("beside", &eights, "white", 3.6),
+            ("eights", &eights, INK, 1.8),
+        ] {
+            svg.raw(&format!(
+                "<path class=\"{class}\" d=\"{path}\" fill=\"none\" stroke=\"{stroke}\" \
+                 stroke-width=\"{width}\"/>"
+            ));
+        }
+        svg.raw(&format!(
+            "<rect class=\"frame\" x=\"{}\" y=\"{}\" width=\"{}\" height=\"{}\" fill=\"none\" \
+             stroke=\"{INK}\" stroke-width=\"0.9\"/>",
+            n(self.x),
+            n(top),
+            n(self.width()),
+            n(self.height())
+        ));
     }
     /// Numbers of the columns, their baseline at `y`.
     pub(super) fn columns(&self, svg: &mut Svg, y: f64) {
@@ -74,30 +109,17 @@ impl Squares {
             svg.text((x, y), "end", FONT, &number.to_string());
         }
     }
-}
-
-/// A line of a weight. A heavy one has white beside it, so that it is seen among filled squares, and
-/// stands out from the field by `out` at its beginning.
-fn ruled(svg: &mut Svg, weight: usize, from: (f64, f64), to: (f64, f64), out: (f64, f64)) {
-    match weight {
-        0 => svg.line(from, to, "#b8b8b8", 0.5),
-        1 => svg.line(from, to, "#707070", 0.9),
-        _ => {
-            svg.line(from, to, "white", 3.4);
-            svg.line((from.0 + out.0, from.1 + out.1), to, INK, 1.6);
+    /// A bracket round the first repeat, below at `y` and on the left at `x`, each where more than one
+    /// repeat is shown.
+    pub(super) fn brackets(&self, svg: &mut Svg, x: f64, y: f64) {
+        if self.repeat.0 < self.size.0 {
+            let (from, to) = (n(self.x + 1.0), n(self.x + self.side * self.repeat.0 as f64 - 1.0));
+            svg.bracket(&format!("M{from} {}V{}H{to}V{}", n(y - 4.0), n(y), n(y - 4.0)));
         }
-    }
-}
-
-/// How heavy a line is: 2 at the edge and where a repeat begins, 1 every fourth or eighth thread of a
-/// longer repeat as on the trade's paper, 0 between.
-fn weight(k: usize, size: usize, repeat: usize) -> usize {
-    let within = k % repeat;
-    let every = if repeat > 24 { 8 } else { 4 };
-    if k == size || within == 0 {
-        2
-    } else {
-        usize::from(repeat >= 8 && within.is_multiple_of(every))
+        if self.repeat.1 < self.size.1 {
+            let (from, to) = (n(self.y - 1.0), n(self.y - self.side * self.repeat.1 as f64 + 1.0));
+            svg.bracket(&format!("M{} {from}H{}V{to}H{}", n(x + 4.0), n(x), n(x + 4.0)));
+        }
     }
 }
 

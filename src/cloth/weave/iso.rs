@@ -21,7 +21,7 @@ fn pairs(part: &str, what: &str, code: &str) -> Result<Vec<usize>> {
     let read: Option<Vec<usize>> = part.split_whitespace().map(pair).collect();
     read.filter(|numbers| !numbers.is_empty()).ok_or_else(|| {
         Error::notation(format!(
-            "{code}: '{}' is not {what} in numbers of two digits; a code reads '20-02 02-01-01': group, \
+            "{code}: '{}' is not {what} in numbers of two digits; a code reads '20-04 02-01-01': group, \
              ups and downs of the first end, how many ends work alike, step to the next",
             part.trim()
         ))
@@ -34,7 +34,7 @@ pub(super) fn expand(code: &str) -> Result<Weave> {
     let parts: Vec<&str> = code.split('-').collect();
     let [group, lifts, alike, step] = parts[..] else {
         return Err(Error::notation(format!(
-            "{code} has {} parts between dashes; a code has four, such as '20-02 02-01-01'",
+            "{code} has {} parts between dashes; a code has four, such as '20-04 02-01-01'",
             parts.len()
         )));
     };

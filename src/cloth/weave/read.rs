@@ -7,7 +7,7 @@ use crate::error::{Error, Result, did_you_mean};
 
 const HELP: &str = "write a name such as 'plain', '2/2 twill', '5/2/1/2 twill S', '8-end satin move 3', \
                     '2/2 hopsack', '2/2 warp rib', '2/2 herringbone', '3/1 broken twill', 'double \
-                    plain', a mat such as '3/2(4+2)', an ISO 9354 code such as '20-02 02-01-01', or \
+                    plain', a mat such as '4/1(3+2)', an ISO 9354 code such as '20-04 02-01-01', or \
                     the picks from the first woven, such as '10 01'";
 
 /// Longest text that is taken for a name or a code.
@@ -167,7 +167,7 @@ fn rows(text: &str) -> Option<Vec<&str>> {
     Some(rows)
 }
 
-/// A mat such as 3/2(4+2).
+/// A mat such as 4/1(3+2).
 fn mat(text: &str) -> Option<Result<Weave>> {
     let (formula, rest) = text.split_once('(')?;
     let (ends, after) = rest.split_once(')')?;

@@ -96,27 +96,48 @@ impl Weave {
 }
 
 impl Draft {
-    /// The draft as tables; with a number of ends, also how many are on each shaft.
-    pub fn report(&self, ends: Option<usize>) -> Report {
+    /// The draft as tables: drawing-in and lifting plan, for a loom with treadles tie-up and treadling
+    /// in its place; with a number of ends, also how many are on each shaft.
+    pub fn report(&self, ends: Option<usize>, treadles: bool) -> Report {
         let numbers = |list: &[usize]| listed(list.iter().map(ToString::to_string));
-        let (shafts, treadles) = (self.shafts(), self.treadles());
-        let tied = |(k, shafts): (usize, &Vec<usize>)| vec![(k + 1).to_string(), numbers(shafts)];
-        let mut blocks = vec![
-            Block {
-                title: format!("{shafts} shafts, {treadles} treadles, {} draw", self.drawing()),
-                lead: vec![
-                    format!("shaft of each end: {}", numbers(self.threading())),
-                    format!("treadle of each pick: {}", numbers(self.treadling())),
-                ],
-                ..Block::default()
-            },
-            Block {
-                title: "Tie-up".to_owned(),
-                columns: vec![("treadle".to_owned(), Right), ("raises shafts".to_owned(), Left)],
-                rows: self.tie_up().iter().enumerate().take(LISTED).map(tied).collect(),
-                ..Block::default()
-            },
-        ];
+        let shafts = self.shafts();
+        let row = |(k, shafts): (usize, &Vec<usize>)| vec![(k + 1).to_string(), numbers(shafts)];
+        let table = |title: &str, line: &str, does: &str, lists: &[Vec<usize>]| Block {
+            title: title.to_owned(),
+            columns: vec![(line.to_owned(), Right), (does.to_owned(), Left)],
+            rows: lists.iter().enumerate().take(LISTED).map(row).collect(),
+            foot: Vec::from_iter(
+                (lists.len() > LISTED).then(|| format!("… and {} more.", lists.len() - LISTED)),
+            ),
+            ..Block::default()
+        };
+        let drawn = format!("shaft of each end: {}", numbers(self.threading()));
+        let mut blocks = if treadles {
+            vec![
+                Block {
+                    title: format!(
+                        "{shafts} shafts, {} treadles, {} draw",
+                        self.treadles(),
+                        self.drawing()
+                    ),
+                    lead: vec![
+                        drawn,
+                        format!("treadle of each pick: {}", numbers(self.treadling())),
+                    ],
+                    ..Block::default()
+                },
+                table("Tie-up", "treadle", "raises shafts", self.tie_up()),
+            ]
+        } else {
+            vec![
+                Block {
+                    title: format!("{shafts} shafts, {} draw", self.drawing()),
+                    lead: vec![drawn],
+                    ..Block::default()
+                },
+                table("Lifting plan", "pick", "lifts shafts", &self.lifts()),
+            ]
+        };
         if let Some(ends) = ends {
             let rows = self.ends_on_shafts(ends).into_iter().enumerate();
             blocks.push(Block {

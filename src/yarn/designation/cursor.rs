@@ -241,7 +241,7 @@ impl<'t> Cursor<'t> {
                 return Ok(count);
             }
         }
-        let number = self.number("a count such as '34 tex'")?;
+        let number = self.number("a count such as '125 tex'")?;
         self.count_of(number, start)
     }
 
@@ -309,7 +309,7 @@ impl<'t> Cursor<'t> {
         if matches!(word.as_str(), "x" | "X") || word.starts_with(['x', 'X', '×', '*']) {
             return Err(self.fault(
                 start,
-                "the count system is missing before the sign of multiplication; write it like '34 tex × 2'",
+                "the count system is missing before the sign of multiplication; write it like '125 tex × 2'",
             ));
         }
         let why = unit(&word, Some(Kind::LinearDensity)).err();

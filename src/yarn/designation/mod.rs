@@ -6,8 +6,8 @@
 //! ```
 //! use hankwise::yarn::Yarn;
 //!
-//! let yarn = Yarn::parse("34 tex S 600 x 2 Z 400; R 69.3 tex")?;
-//! assert_eq!(yarn.fold_to_single()?, "R 69.3 tex Z 400/2 S 600; 34 tex");
+//! let yarn = Yarn::parse("125 tex Z 210 x 2 S 120; R 257 tex")?;
+//! assert_eq!(yarn.fold_to_single()?, "R 257 tex S 120/2 Z 210; 125 tex");
 //! assert_eq!(yarn.singles(), Some(2));
 //! # Ok::<(), hankwise::Error>(())
 //! ```
@@ -15,7 +15,7 @@
 //! The two notations agree in what they say and differ in who thinks in them: the spinner starts from
 //! the single, the one who uses the yarn from what it is as a whole. The examples of the standard were
 //! available from memory only, and of unlike components from the fold to the single only the form
-//! used here, `R 89.2 tex S 360/(S 420; 25 tex + Z 80; 60 tex)`.
+//! used here, `R 195 tex S 260/(S 380; 62 tex + Z 90; 125 tex)`.
 
 mod balance;
 mod cursor;
@@ -122,7 +122,7 @@ pub struct Whole {
 pub struct Yarn {
     /// What it is made of.
     pub build: Strand,
-    /// The count of the whole, where it was said: `R 69.3 tex`.
+    /// The count of the whole, where it was said: `R 257 tex`.
     pub whole: Option<Whole>,
     /// What else is known; most often nothing.
     about: Option<Box<About>>,
@@ -134,7 +134,7 @@ pub struct About {
     /// Length of each end of the outermost fold in a unit length of the yarn; empty where all are
     /// alike.
     pub lengths: Vec<f64>,
-    /// The ends of the range that raw silk is named by, as in `13/15 den`.
+    /// The ends of the range that raw silk is named by, as in `17/20 den`.
     pub range: Option<(f64, f64)>,
     /// The fibre, such as "wool".
     pub material: Option<String>,
@@ -278,7 +278,7 @@ impl Yarn {
     pub fn with_whole(mut self, count: Amount) -> Result<Self> {
         if count.unit.kind != Kind::LinearDensity {
             return Err(Error::unit(format!(
-                "the resultant of a yarn is a count, not a {}; write it like '69.3 tex'",
+                "the resultant of a yarn is a count, not a {}; write it like '257 tex'",
                 count.unit.kind.words()
             )));
         }

@@ -87,7 +87,7 @@ pub(super) fn yarn_at(
         }
         0 => Err(cursor.fault(
             start,
-            "nothing was given for a yarn; write it like '34 tex S 600 × 2 Z 400', '2/24 worsted' or 'Nm 32/2'",
+            "nothing was given for a yarn; write it like '125 tex Z 210 × 2 S 120', '2/17 worsted' or 'Nm 13/2'",
         )),
         _ if cursor.rest().starts_with(|c| crate::quantity::fraction_sign(c).is_some()) => {
             single_to_fold(cursor, None)
@@ -96,7 +96,7 @@ pub(super) fn yarn_at(
     }
 }
 
-/// `R` or `B` before a count: `R 69.3 tex`, `R69.3`, `R Nm 16`.
+/// `R` or `B` before a count: `R 257 tex`, `R257`, `R Nm 16`.
 fn is_resultant(cursor: &Cursor<'_>) -> bool {
     let mut ahead = *cursor;
     ahead.at += 1;
@@ -138,7 +138,7 @@ fn is_short(cursor: &Cursor<'_>, reading: &Reading) -> Result<bool> {
     })
 }
 
-/// `34 tex S 600 × 2 Z 400; R 69.3 tex`, from the start or from what was read in short notation.
+/// `125 tex Z 210 × 2 S 120; R 257 tex`, from the start or from what was read in short notation.
 pub(super) fn single_to_fold(mut cursor: Cursor<'_>, short: Option<Short>) -> Result<Yarn> {
     let (first, said, range) = match short {
         Some(short) => (Some(short.strand), short.whole, short.range),
@@ -160,7 +160,7 @@ pub(super) fn single_to_fold(mut cursor: Cursor<'_>, short: Option<Short>) -> Re
     Ok(yarn)
 }
 
-/// `; R 69.3 tex`; the mark before it may be a comma, or fall away.
+/// `; R 257 tex`; the mark before it may be a comma, or fall away.
 fn whole(cursor: &mut Cursor<'_>) -> Result<Option<Whole>> {
     cursor.skip();
     let mut ahead = *cursor;
@@ -175,7 +175,7 @@ fn whole(cursor: &mut Cursor<'_>) -> Result<Option<Whole>> {
         _ if !marked => return Ok(None),
         _ => {
             let found = ahead.found(ahead.at);
-            let what = format!("the resultant begins with R, as in '; R 69.3 tex': {found}");
+            let what = format!("the resultant begins with R, as in '; R 257 tex': {found}");
             return Err(ahead.fault(ahead.at, what));
         }
     };
@@ -198,7 +198,7 @@ pub(super) fn ended(cursor: &mut Cursor<'_>) -> Result<()> {
         return Err(cursor.fault(
             at,
             "ends that lie together are in brackets, and the twist of the fold after them, as in \
-             '(25 tex S 420 + 60 tex Z 80) S 360'",
+             '(62 tex S 380 + 125 tex Z 90) S 260'",
         ));
     }
     let word = cursor.rest().split([' ', ',', ';']).find(|w| !w.is_empty()).unwrap_or_default();
@@ -210,7 +210,7 @@ pub(super) fn ended(cursor: &mut Cursor<'_>) -> Result<()> {
         at,
         format!(
             "{} where the designation should end; after a count come its filaments 'f40', its twist \
-             'S 600' or 't0', folds '× 2 Z 400', and last '; R 69.3 tex'{material}",
+             'Z 210' or 't0', folds '× 2 S 120', and last '; R 257 tex'{material}",
             cursor.found(at)
         ),
     ))
@@ -266,7 +266,7 @@ pub(super) fn strand(
     Ok(strand)
 }
 
-/// A short notation among those in brackets: `(2/24 worsted + Nm 16)`.
+/// A short notation among those in brackets: `(2/17 worsted + Nm 16)`.
 fn is_short_member(cursor: &Cursor<'_>) -> Result<bool> {
     match cursor.peek() {
         b'0'..=b'9' | b'.' => is_short(cursor, &Reading::default()),
@@ -313,7 +313,7 @@ fn eat_stroke(cursor: &mut Cursor<'_>, before: &Strand) -> Result<bool> {
     Ok(true)
 }
 
-/// `25 tex S 420 + 60 tex Z 80)`, after its bracket.
+/// `62 tex S 380 + 125 tex Z 90)`, after its bracket.
 pub(super) fn group(
     cursor: &mut Cursor<'_>,
     opened: usize,

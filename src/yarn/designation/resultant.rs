@@ -7,7 +7,7 @@ use super::single::{filaments, twist};
 use super::{Fold, Part, Single, Strand, Turned, Whole, Yarn};
 use crate::error::Result;
 
-/// `R 69.3 tex Z 400/2 S 600; 34 tex`.
+/// `R 257 tex S 120/2 Z 210; 125 tex`.
 #[inline(never)]
 pub(super) fn fold_to_single(mut cursor: Cursor<'_>) -> Result<Yarn> {
     let bulked = cursor.peek().eq_ignore_ascii_case(&b'B');
@@ -80,7 +80,7 @@ fn whole_of_ends(mut cursor: Cursor<'_>, start: usize, number: f64, bulked: bool
     Ok(Yarn { build, whole, about: None })
 }
 
-/// `Z 400/2 S 600; 34 tex`: what follows the resultant, or stands for a component in brackets. It is
+/// `S 120/2 Z 210; 125 tex`: what follows the resultant, or stands for a component in brackets. It is
 /// put where it belongs, which costs less than to hand it on.
 fn tail(cursor: &mut Cursor<'_>, depth: usize, out: &mut Strand) -> Result<()> {
     let mut top = twist(cursor)?;

@@ -46,7 +46,7 @@ fn filaments_by_habit(cursor: &mut Cursor<'_>) -> Option<u32> {
     Some(filaments)
 }
 
-/// `S 600`, `Z 15 tpi`, `S`, `t0`, if it is here.
+/// `Z 210`, `S 9 tpi`, `S`, `t0`, if it is here.
 #[inline(always)]
 pub(super) fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
     cursor.skip();
@@ -91,7 +91,7 @@ pub(super) fn twist(cursor: &mut Cursor<'_>) -> Result<Turned> {
     Err(cursor.fault(start, "a twist is more than 0; write 't0' for a yarn without twist"))
 }
 
-/// A number where a twist could be: `16 Nm 2-ply`, or a twist that lacks its direction.
+/// A number where a twist could be: `11 Nm 2-ply`, or a twist that lacks its direction.
 #[cold]
 fn figure_alone(cursor: &Cursor<'_>) -> Result<Turned> {
     match words::ply_words(cursor.rest()) {
@@ -103,7 +103,7 @@ fn figure_alone(cursor: &Cursor<'_>) -> Result<Turned> {
     let what = if after.starts_with('%') {
         "give fibres and their shares separately, as material"
     } else {
-        "a twist has its direction before it, as in 'S 600' or 'Z 600' (turns per metre)"
+        "a twist has its direction before it, as in 'S 210' or 'Z 210' (turns per metre)"
     };
     Err(cursor.fault(cursor.at, what))
 }

@@ -215,7 +215,7 @@ impl Yarn {
                 }
                 let Some(whole) = &self.whole else {
                     return Err(Error::notation(format!(
-                        "the contraction of '{}' is not known: add the resultant as measured, like '; R 69.3 tex'",
+                        "the contraction of '{}' is not known: add the resultant as measured, like '; R 257 tex'",
                         self.designation()
                     )));
                 };
@@ -316,13 +316,13 @@ impl Yarn {
 
     fn no_twist(&self, what: &str) -> Error {
         Error::notation(format!(
-            "{what} is not said in '{}'; write it, like 'S 600' (turns per metre) or 'S 15 tpi'",
+            "{what} is not said in '{}'; write it, like 'Z 210' (turns per metre) or 'Z 5 tpi'",
             self.designation()
         ))
     }
     fn no_direction(&self) -> Error {
         Error::notation(format!(
-            "a direction of twist is not said in '{}': opposite twists take out, like twists add; write 'S 600' or 'Z 600'",
+            "a direction of twist is not said in '{}': opposite twists take out, like twists add; write 'S 210' or 'Z 210'",
             self.designation()
         ))
     }
@@ -387,7 +387,7 @@ pub(super) fn nominal<N: Number>(
             Ok(LinearDensity::base(enter(count, Kind::LinearDensity, &key, &symbol, says)))
         }
         Strand::Single(_) => Err(Error::notation(
-            "the count of the singles is not known; add it, as in 'R 69.3 tex/2; 34 tex'",
+            "the count of the singles is not known; add it, as in 'R 257 tex/2; 125 tex'",
         )),
         Strand::Fold(of) => {
             if let [part] = of.parts.as_slice() {

@@ -1,8 +1,8 @@
 //! The short notations of the trade, each only where its reading is settled.
 //!
-//! `2/24 worsted` and `Nm 24/2` are both two ends of 24: the number of ends is the number that can be
+//! `2/17 worsted` and `Nm 17/2` are both two ends of 17: the number of ends is the number that can be
 //! one. Where both could be, or neither, nothing is guessed. English spun silk is named by the
-//! resultant: 60/2 is 60 as a whole, of two ends of 120.
+//! resultant: 54/2 is 54 as a whole, of two ends of 108.
 
 use super::cursor::Cursor;
 use super::read::single_to_fold;
@@ -15,13 +15,13 @@ use crate::quantity::{Amount, Kind, Unit, unit};
 /// What the two numbers of a short notation are.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Order {
-    /// 2/24: the ends, then the count of each.
+    /// 2/17: the ends, then the count of each.
     EndsThenCount,
     /// 24/2: the count of each end, then how many.
     CountThenEnds,
-    /// 60/2 of spun silk: the count of the whole, then the ends.
+    /// 54/2 of spun silk: the count of the whole, then the ends.
     WholeThenEnds,
-    /// 24/24 of the Borders: the count of each of two ends.
+    /// 19/19 of the Borders: the count of each of two ends.
     CountAndCount,
 }
 
@@ -175,7 +175,7 @@ pub(super) fn short(cursor: &mut Cursor<'_>, reading: &Reading) -> Result<Short>
     Ok(short)
 }
 
-/// `Nm 2 x 32`: the standard would have 32 ends of 2.
+/// `Nm 2 x 13`: the standard would have 32 ends of 2.
 fn refuse_more_ends_than_a_yarn_has(
     cursor: &Cursor<'_>,
     start: usize,
@@ -203,7 +203,7 @@ pub(super) fn positive(cursor: &Cursor<'_>, start: usize, count: &Amount) -> Res
     Err(cursor.fault(start, format!("a count is more than 0 and finite, not {}", count.number)))
 }
 
-/// The system that is before the numbers, as in `Nm 32/2`, `Nm. 32/2`, `Nm: 32/2`.
+/// The system that is before the numbers, as in `Nm 13/2`, `Nm. 13/2`, `Nm: 13/2`.
 pub(super) fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
     let rest = cursor.rest();
     let is_figure = |c: char| c.is_ascii_digit() || crate::quantity::fraction_sign(c).is_some();
@@ -216,7 +216,7 @@ pub(super) fn prefix(cursor: &mut Cursor<'_>) -> Result<Option<&'static Unit>> {
         }
         return Err(cursor.fault(
             cursor.at,
-            "a yarn has its count; write it like '34 tex S 600 × 2 Z 400', '2/24 worsted' or 'Nm 32/2'",
+            "a yarn has its count; write it like '125 tex Z 210 × 2 S 120', '2/17 worsted' or 'Nm 13/2'",
         ));
     };
     // No system has a longer name; a long text is not searched for one.

@@ -225,7 +225,7 @@ pub(super) fn ends_first(mut cursor: Cursor<'_>, reading: &Reading) -> Result<Op
         let what = crate::quantity::refuse_knitting_word(&cursor.text[start..]);
         return Err(match what {
             Some(refusal) => cursor.fault(start, refusal),
-            None => cursor.fault(cursor.at, "the count of the yarn is missing, such as '34 tex'"),
+            None => cursor.fault(cursor.at, "the count of the yarn is missing, such as '125 tex'"),
         });
     }
     let rest = super::read::yarn_at(cursor, reading, false)?;
@@ -241,14 +241,14 @@ pub(super) fn ends_first(mut cursor: Cursor<'_>, reading: &Reading) -> Result<Op
         _ => Err(cursor.fault(
             start,
             format!(
-                "'{}' says the ends twice; write the single and then the folds, like '34 tex × 2'",
+                "'{}' says the ends twice; write the single and then the folds, like '125 tex × 2'",
                 cursor.text[start..].trim()
             ),
         )),
     }
 }
 
-/// `16 Nm 2-ply`: is 16 the count of an end, or of the whole?
+/// `11 Nm 2-ply`: is 11 the count of an end, or of the whole?
 pub(super) fn two_readings_of_ply(cursor: &Cursor<'_>, at: usize) -> Error {
     let count = cursor.text[..at].trim().trim_end_matches(',');
     let ends = ply_words(&cursor.text[at..]).map_or(2, |(ends, _)| ends);

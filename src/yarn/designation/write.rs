@@ -8,7 +8,7 @@ use crate::error::{Error, Result};
 use crate::quantity::Amount;
 
 impl Yarn {
-    /// From the single to the fold: `34 tex S 600 × 2 Z 400; R 69.3 tex`.
+    /// From the single to the fold: `125 tex Z 210 × 2 S 120; R 257 tex`.
     ///
     /// # Errors
     /// Where the count of a single is not known.
@@ -22,7 +22,7 @@ impl Yarn {
         Ok(out)
     }
 
-    /// From the fold to the single: `R 69.3 tex Z 400/2 S 600; 34 tex`. A single without a resultant
+    /// From the fold to the single: `R 257 tex S 120/2 Z 210; 125 tex`. A single without a resultant
     /// of its own is written in one way only.
     ///
     /// # Errors
@@ -34,7 +34,7 @@ impl Yarn {
             }
             return Err(Error::notation(format!(
                 "from the fold to the single begins with the resultant, which is not known of '{}'; \
-                 add it as measured, '; R 69.3 tex', or compute it with a contraction",
+                 add it as measured, '; R 257 tex', or compute it with a contraction",
                 self.single_to_fold()?
             )));
         };
@@ -142,7 +142,7 @@ fn tail(of: &Strand, out: &mut String) -> Result<()> {
 }
 
 impl Yarn {
-    /// In the short notation of the trade: `Nm 32/2`, `2/24 worsted`, `60/2 spun-silk`, `13/15 den`.
+    /// In the short notation of the trade: `Nm 13/2`, `2/17 worsted`, `54/2 spun-silk`, `17/20 den`.
     /// It says nothing of twist, nor of a resultant that was measured.
     ///
     /// # Errors
