@@ -12,7 +12,10 @@
 //! # Ok::<(), hankwise::Error>(())
 //! ```
 
+use std::fmt::Write as _;
+
 use crate::quantity::print::escape;
+use crate::words::wrapped;
 
 /// A caution.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -128,6 +131,18 @@ pub static CAUTIONS: &[Caution] = &[
 /// The cautions with the names, each once, in the order of [`CAUTIONS`].
 pub fn of<'n>(names: &'n [&'n str]) -> impl Iterator<Item = &'static Caution> {
     CAUTIONS.iter().filter(|caution| names.contains(&caution.name))
+}
+
+/// The cautions of a description, under the head that says who decides; nothing for none.
+pub(crate) fn described(names: &[&str]) -> String {
+    let mut out = String::new();
+    for caution in of(names) {
+        if out.is_empty() {
+            let _ = write!(out, "\n{}", wrapped(HEAD, "Cautions: ", "    "));
+        }
+        out.push_str(&wrapped(&caution.line(&[]), "    ! ", "      "));
+    }
+    out
 }
 
 /// Lines of cautions in a box of their own, as HTML; nothing for none.

@@ -3,8 +3,8 @@
 //! What the books disagree on is in several rows, each with who says so. A table is a file of its own in
 //! its room, such as `src/yarn/tables/reels.tsv`; it is read when it is first asked for.
 
+use crate::caution;
 use crate::error::Result;
-use crate::formula::describe::caution_lines;
 pub use crate::quantity::Unit;
 use crate::quantity::print;
 use crate::source::{Basis, Source, basis, source};
@@ -214,7 +214,7 @@ impl Table {
                 out.push_str(&wrapped(&below, "      ", "      "));
             }
         }
-        out.push_str(&caution_lines(&self.cautions));
+        out.push_str(&caution::described(&self.cautions));
         out
     }
 

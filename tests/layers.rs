@@ -39,9 +39,10 @@ const ORDER: &[(&str, &str)] = &[
 ];
 
 /// Imports that point up, each for a reason. A recording keeps which formula made a step, so the
-/// number has hooks that name the recording's label and tape, and the formula.
+/// number has hooks that name the recording's label and tape, and the formula. A calculation takes a
+/// yarn where a count is wanted, in the notations that the room of the yarn reads.
 const EXCEPTIONS: &[(&str, &str)] =
-    &[("number", "worked"), ("number", "formula"), ("worked", "formula")];
+    &[("number", "worked"), ("number", "formula"), ("worked", "formula"), ("calculation", "yarn")];
 
 /// The Rust files of a folder and its folders.
 fn files(folder: &Path, found: &mut Vec<PathBuf>) {

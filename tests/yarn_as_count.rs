@@ -10,13 +10,13 @@ use lot::{known, set};
 /// Yarns and their counts as a whole in tex, by hand: singles over ends, or as measured.
 const YARNS: &[(&str, f64)] = &[
     ("34 tex S 600", 34.0),
-    ("2/24 worsted", 590.541_308_9 / 12.0 * 1.5),
+    ("2/24 worsted", 453_592.37 / 0.9144 / 560.0 / 12.0),
     ("Nm 32/2", 1000.0 / 16.0),
     ("16 Nm/2", 125.0),
-    ("3x2/60 Ne", 590.541_308_9 / 10.0),
+    ("3x2/60 Ne", 453_592.37 / 0.9144 / 840.0 / 10.0),
     ("R 74 tex/2", 74.0),
     ("34 tex S 600 x 2 Z 400; R 69.3 tex", 69.3),
-    ("20 tex + 30 tex", 50.0),
+    ("(20 tex + 30 tex) t0", 50.0),
 ];
 
 #[test]

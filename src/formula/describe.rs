@@ -154,7 +154,7 @@ impl Formula {
                 }
             }
         }
-        out.push_str(&caution_lines(self.cautions));
+        out.push_str(&caution::described(self.cautions));
         let _ = write!(out, "\n{}", wrapped(&self.sources_line(), "", ""));
         let checks = self.checks_line();
         if !checks.is_empty() {
@@ -196,16 +196,4 @@ impl Formula {
             foot.join("<br>")
         )
     }
-}
-
-/// The cautions of a description, under the head that says who decides; nothing for none.
-pub(crate) fn caution_lines(names: &[&str]) -> String {
-    let mut out = String::new();
-    for caution in caution::of(names) {
-        if out.is_empty() {
-            let _ = write!(out, "\n{}", wrapped(caution::HEAD, "Cautions: ", "    "));
-        }
-        out.push_str(&wrapped(&caution.line(&[]), "    ! ", "      "));
-    }
-    out
 }

@@ -2,7 +2,7 @@
 
 pub mod array;
 mod change;
-pub(crate) mod describe;
+mod describe;
 mod near;
 mod row;
 mod solve;
