@@ -2,7 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use rust_xlsxwriter::{Format, Formula, Workbook, Worksheet, XlsxError};
+use rust_xlsxwriter::{
+    ConditionalFormatCell, ConditionalFormatCellRule, Format, Formula, Workbook, Worksheet,
+    XlsxError,
+};
 
 use super::expression::{Dialect, Leaf, Writer};
 use super::lines::Lines;
@@ -34,10 +37,14 @@ pub struct StaticTable {
 }
 
 const VALUE: u16 = 2;
-/// What an equation leaves of zero.
-const RESIDUAL: u16 = 6;
-const SOLVED: &str = "found by iteration: a value, to be found again when this is no longer zero";
-const LIVE: &str = "Shaded cells are given: change them and all else follows.";
+/// How far a value that does not follow is out of date.
+const STALE: u16 = 6;
+const STALE_HEAD: &str =
+    "out of date when not 0: chosen, looked up or found by iteration; find it again";
+const LIVE: &str = "Shaded cells are given: change a number, and what is calculated from it follows. \
+                    A unit is a word: another unit leaves the number as it is.";
+const NOT_LIVE: &str = " What was chosen, looked up or found by iteration does not follow: its last \
+                        cell tells when it is out of date.";
 const CAUTIONS: &str = "Cautions";
 const SEE_CAUTIONS: &str = " For the cautions see the sheet Cautions.";
 const HEAD: [&str; 6] = ["figure", "symbol", "value", "unit", "how", "what it is"];
@@ -87,7 +94,10 @@ fn build(
     let bold = Format::new().set_bold();
     let input = Format::new().set_background_color(0x00EE_EEEE);
     let elsewhere = if cautions.is_empty() { "" } else { SEE_CAUTIONS };
-    sheet.write_string(0, 0, format!("{LIVE}{elsewhere}"))?;
+    let is_live = |op: &Op| !matches!(op, Op::Chosen | Op::LookedUp | Op::Solved(_));
+    let all_live = lines.steps().all(|step| is_live(&recording.steps[step].op));
+    let not_live = if all_live { "" } else { NOT_LIVE };
+    sheet.write_string(0, 0, format!("{LIVE}{not_live}{elsewhere}"))?;
     for (column, title) in HEAD.iter().enumerate() {
         sheet.write_string_with_format(1, column as u16, *title, &bold)?;
     }
@@ -131,26 +141,27 @@ fn build(
         let how = line.symbols;
         let note = [line.meaning, line.origin].into_iter().filter(|t| !t.is_empty());
         sheet.write_string(*row, 5, note.collect::<Vec<_>>().join("; "))?;
+        let cells = Writer::new(recording, Dialect::Sheet, 0, |i: usize| match rows.get(&i) {
+            Some(row) => Leaf::Word(cell(*row)),
+            None => Leaf::Expand,
+        });
         if matches!(recording.steps[*step].op, Op::Input | Op::Chosen | Op::LookedUp) {
             sheet.write_number_with_format(*row, VALUE, line.value, &input)?;
             let name = free_name(&line.name, |name| names.contains_key(&name.to_lowercase()));
             names.insert(name.to_lowercase(), (name, *row));
             let how = if how.is_empty() { "given" } else { &how };
             sheet.write_string(*row, 4, how)?;
+            if let Some(stale) = moved(recording, *step, &cells) {
+                write_stale(sheet, *row, &stale, 0.0, &bold)?;
+            }
             continue;
         }
-        let cells = Writer::new(recording, Dialect::Sheet, 0, |i: usize| match rows.get(&i) {
-            Some(row) => Leaf::Word(cell(*row)),
-            None => Leaf::Expand,
-        });
         if let Some(root) = recording.roots.get(step) {
-            // A value, for a cell cannot iterate; beside it a formula that tells when it is stale.
+            // A value, for a cell cannot iterate.
             sheet.write_number(*row, VALUE, line.value)?;
             sheet.write_string(*row, 4, &how)?;
-            let left = recording.value(root.residual).to_string();
-            let residual = Formula::new(format!("={}", cells.arg(root.residual)));
-            sheet.write_formula(*row, RESIDUAL, residual.set_result(left))?;
-            sheet.write_string_with_format(1, RESIDUAL, SOLVED, &bold)?;
+            let left = recording.value(root.residual);
+            write_stale(sheet, *row, &cells.arg(root.residual), left, &bold)?;
         } else {
             let formula = Formula::new(format!("={}", cells.step(*step)));
             sheet.write_formula(*row, VALUE, formula.set_result(line.value.to_string()))?;
@@ -167,6 +178,41 @@ fn build(
         book.define_name(name, &format!("=Working!$C${}", row + 1))?;
     }
     book.save_to_buffer()
+}
+
+/// How far what a part was chosen or looked up for has moved since, as a formula of cells; none for what
+/// was given.
+fn moved(
+    recording: &Recording,
+    step: usize,
+    cells: &Writer<'_, impl Fn(usize) -> Leaf>,
+) -> Option<String> {
+    let step = &recording.steps[step];
+    let one = |arg: &Arg| {
+        let (now, then) = (cells.arg(*arg), recording.value(*arg));
+        // The last bits of a number are the spreadsheet's own.
+        format!("IF(ABS({now}-({then}))<=1E-9*ABS({then}),0,ABS({now}-({then})))")
+    };
+    let of: Vec<String> = step.args.iter().map(one).collect();
+    (!of.is_empty()).then(|| of.join("+"))
+}
+
+/// Writes the cell that tells when a value is out of date, and its heading.
+fn write_stale(
+    sheet: &mut Worksheet,
+    row: u32,
+    formula: &str,
+    now: f64,
+    bold: &Format,
+) -> std::result::Result<(), XlsxError> {
+    let formula = Formula::new(format!("={formula}")).set_result(now.to_string());
+    sheet.write_formula(row, STALE, formula)?;
+    sheet.write_string_with_format(1, STALE, STALE_HEAD, bold)?;
+    let out_of_date = ConditionalFormatCell::new()
+        .set_rule(ConditionalFormatCellRule::NotBetween(-1e-6, 1e-6))
+        .set_format(Format::new().set_bold().set_font_color(0x00FF_FFFF).set_background_color(0));
+    sheet.add_conditional_format(row, STALE, row, STALE, &out_of_date)?;
+    Ok(())
 }
 
 /// A sheet of words alone, so that nobody takes a caution for a value or a setting.

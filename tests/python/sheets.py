@@ -11,7 +11,7 @@ import openpyxl
 from openpyxl.formula.translate import Translator
 from openpyxl.workbook import Workbook
 
-NAME, VALUE, HOW, RESIDUAL = 1, 3, 5, 7  # columns
+NAME, VALUE, HOW, STALE = 1, 3, 5, 7  # columns
 HEAD = 2  # rows
 Rows = list[tuple[Any, ...]]
 
@@ -117,9 +117,9 @@ def column(rows: Rows) -> dict[str, list[float]]:
     return lines
 
 
-def residuals(rows: Rows) -> list[float]:
-    """What equations solved by iteration leave."""
-    return [row[RESIDUAL - 1] for row in rows if row[RESIDUAL - 1] is not None]
+def out_of_date(rows: Rows) -> list[float]:
+    """How far what was chosen, looked up or found by iteration is out of date."""
+    return [row[STALE - 1] for row in rows if row[STALE - 1] is not None]
 
 
 def assert_live(book: Workbook, inputs: set[str]) -> None:
@@ -132,5 +132,5 @@ def assert_live(book: Workbook, inputs: set[str]) -> None:
             continue
         if cell.coordinate in cells.values():
             assert isinstance(cell.value, int | float), cell.coordinate
-        elif not str(row[RESIDUAL - 1].value if len(row) >= RESIDUAL else "").startswith("="):
+        elif not str(row[STALE - 1].value if len(row) >= STALE else "").startswith("="):
             assert str(cell.value).startswith("="), (cell.coordinate, cell.value)

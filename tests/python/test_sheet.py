@@ -13,7 +13,7 @@ import hankwise as hw
 import openpyxl
 import pytest
 from sheet_formulas import BOTH_SIDES, TOGETHER
-from sheets import assert_live, change, column, put, recalculate, recalculated, residuals, rows_of
+from sheets import assert_live, change, column, out_of_date, put, recalculate, recalculated, rows_of
 
 pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 
@@ -162,6 +162,6 @@ def test_a_stale_root_is_told(tmp_path):
         formula.working(**first.inputs()).to_workbook(path)
         put(path, case.cells())
     out = recalculate(tmp_path)
-    still, stale = (x for place in (0, 1) for x in residuals(rows_of(out / f"{place}.xlsx")))
+    still, stale = (x for place in (0, 1) for x in out_of_date(rows_of(out / f"{place}.xlsx")))
     assert abs(still) < 1e-15
     assert abs(stale) > 1e-4

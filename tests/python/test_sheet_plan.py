@@ -4,7 +4,7 @@ import hankwise as hw
 import openpyxl
 import pytest
 from conftest import ROOT, with_figure
-from sheets import assert_live, column, near, put, recalculate, rows_of
+from sheets import NAME, STALE, assert_live, column, near, put, recalculate, rows_of
 
 # A value of the workbook as typed there, and as written in the lot file.
 FIGURES = {
@@ -103,6 +103,24 @@ def test_every_line_of_a_changed_workbook_is_that_of_the_changed_plan(sheets, ch
         if len(figures) != len(library[name]) or not all(map(near, figures, library[name]))
     }
     assert not wrong
+
+
+def test_a_chosen_part_tells_when_it_was_chosen_for_something_else(tmp_path):
+    """A wheel does not follow the twist: its cell stays, and the one beside it is no longer 0."""
+    plan = hw.plan.loads(FIRST)
+    typed = {"same": {"card.loss": 0.056}, "twisted": {"yarn.twist_factor": 30.0}}
+    for name, figures in typed.items():
+        plan.run(lots=0).to_workbook(tmp_path / f"{name}.xlsx")
+        put(tmp_path / f"{name}.xlsx", figures)
+    out = recalculate(tmp_path)
+    old = {}
+    for name in typed:
+        rows = rows_of(out / f"{name}.xlsx")
+        old[name] = {row[NAME - 1]: row[STALE - 1] for row in rows if row[STALE - 1] is not None}
+    parts = {"mule.delivery_wheel", "mule.twist_wheel", "twister.twist_wheel", "loom.reed"}
+    assert old["same"] == dict.fromkeys(parts, 0)
+    # The folding twist is a share of the twist that the wheel gives: it stays while that does.
+    assert {part for part in parts if old["twisted"][part] != 0} == {"mule.twist_wheel"}
 
 
 def test_what_was_changed_matters(sheets):

@@ -19,10 +19,10 @@ from sheets import (
     column,
     named_cells,
     near,
+    out_of_date,
     put,
     recalculate,
     recalculated,
-    residuals,
     rows_of,
 )
 
@@ -141,7 +141,7 @@ def test_what_iteration_found_is_a_value_that_tells_when_it_is_stale(tmp_path, f
         work(function, given).to_workbook(tmp_path / f"{name}.xlsx")
         put(tmp_path / f"{name}.xlsx", figures)
     out = recalculate(tmp_path)
-    left = {name: residuals(rows_of(out / f"{name}.xlsx")) for name in ("same", "changed")}
+    left = {name: out_of_date(rows_of(out / f"{name}.xlsx")) for name in ("same", "changed")}
     assert left["same"]
     assert max(map(abs, left["same"])) < 1e-12
     assert max(map(abs, left["changed"])) > 1e-3
