@@ -134,7 +134,7 @@ pub fn of<'n>(names: &'n [&'n str]) -> impl Iterator<Item = &'static Caution> {
 }
 
 /// The cautions of a description, under the head that says who decides; nothing for none.
-pub(crate) fn described(names: &[&str]) -> String {
+pub fn described(names: &[&str]) -> String {
     let mut out = String::new();
     for caution in of(names) {
         if out.is_empty() {

@@ -80,6 +80,11 @@ attributes! {
         }
         Ok(all)
     }
+    /// What can do harm where the answer is acted on.
+    #[getter]
+    fn cautions(&self) -> Vec<String> {
+        self.working.cautions().iter().map(|caution| caution.line(&[])).collect()
+    }
     /// The lines, as dictionaries.
     #[getter]
     fn lines<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
@@ -111,15 +116,22 @@ attributes! {
     }
     fn __repr__(&self) -> String {
         let answer = print::with_unit(self.working.value(), self.working.unit());
-        format!("{} = {answer}\n\n{}", self.working.name(), self.working.text())
+        let names: Vec<&str> = self.working.cautions().iter().map(|caution| caution.name).collect();
+        format!(
+            "{} = {answer}\n\n{}{}",
+            self.working.name(),
+            self.working.text(),
+            hankwise::caution::described(&names)
+        )
     }
     fn _repr_html_(&self) -> String {
         let answer = print::with_unit(self.working.value(), self.working.unit());
         format!(
-            "<p><b>{} = {}</b></p>{}",
+            "<p><b>{} = {}</b></p>{}{}",
             print::escape(&self.working.name()),
             print::escape(&answer),
-            self.working.html()
+            self.working.html(),
+            hankwise::caution::boxed(&self.cautions())
         )
     }
 }

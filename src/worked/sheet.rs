@@ -11,7 +11,7 @@ use super::expression::{Dialect, Leaf, Writer};
 use super::lines::Lines;
 use super::tape::{Arg, Op, Recording};
 use super::working::Working;
-use crate::caution;
+use crate::caution::{self, Caution};
 use crate::error::{Error, Result};
 use crate::files::{FileKind, Output};
 
@@ -50,13 +50,17 @@ const SEE_CAUTIONS: &str = " For the cautions see the sheet Cautions.";
 const HEAD: [&str; 6] = ["figure", "symbol", "value", "unit", "how", "what it is"];
 
 impl Working {
-    /// Writes the working as a live workbook, with the cautions of the formulas that it rests on.
-    pub fn to_workbook(&self, out: impl Into<Output>) -> Result<()> {
-        let sections = [Section { title: self.name(), names: Vec::new() }];
+    /// What can do harm where the answer is acted on: the cautions of the formulas that it rests on.
+    pub fn cautions(&self) -> Vec<&'static Caution> {
         let needed = self.recording().needed_for(self.root());
         let calls = self.recording().calls.iter().filter(|(step, _)| needed[**step]);
         let names: Vec<&str> = calls.flat_map(|(_, call)| call.formula.cautions).copied().collect();
-        let cautions: Vec<String> = caution::of(&names).map(|c| c.line(&[])).collect();
+        caution::of(&names).collect()
+    }
+    /// Writes the working as a live workbook, with the cautions of the formulas that it rests on.
+    pub fn to_workbook(&self, out: impl Into<Output>) -> Result<()> {
+        let sections = [Section { title: self.name(), names: Vec::new() }];
+        let cautions: Vec<String> = self.cautions().iter().map(|c| c.line(&[])).collect();
         write_sheet(&out.into(), self.recording(), &[self.root()], &sections, &[], &cautions)
     }
 }

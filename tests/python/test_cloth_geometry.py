@@ -118,7 +118,7 @@ def test_a_root_in_a_workbook(tmp_path) -> None:
     # A value, and beside it what its equation leaves of zero.
     assert theta[2].value == pytest.approx(0.31813325)
     assert str(theta[6].value).startswith("=")
-    assert "no longer zero" in sheet["G2"].value
+    assert "out of date when not 0" in sheet["G2"].value
     assert str(rows["weft_crimp"][2].value).startswith("=")
 
 

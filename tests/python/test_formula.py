@@ -215,6 +215,18 @@ def test_the_working_shows_every_step_from_what_was_typed():
     assert by_input["twist"]["slope"] == pytest.approx(working.value / 9)
 
 
+def test_the_working_of_a_dangerous_number_says_so():
+    """Where the formula has a caution, so has its working, shown and as HTML; others have none."""
+    working = hw.formulas["dye_mass"].working(goods_mass="20 kg", depth="2 %", dye_strength="100 %")
+    assert working.cautions == hw.formulas["dye_mass"].cautions
+    assert working.cautions
+    assert "Cautions: " in repr(working)
+    assert "hankwise-caution" in working._repr_html_()
+    harmless = hw.formulas["twist_factor"].working(twist="9 tpi", count="16 YSW")
+    assert not harmless.cautions
+    assert "aution" not in repr(harmless) + harmless._repr_html_()
+
+
 def test_the_working_of_an_array_is_of_one_place():
     kilos, shares = hw.q([[10.0], [20.0]], "kg"), np.array([0.1, 0.2])
     whole = LOSS(kilos, shares, "0 kg").number("kg")
