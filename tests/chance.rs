@@ -410,6 +410,36 @@ fn every_simulated_lot_can_be() {
     assert!((5..28).contains(&refused), "{refused}");
 }
 
+/// Percentiles are what they say: as many lots lie below each as its name has percent; those of 5, 50
+/// and 95 are low, likely and high to the last bit.
+#[test]
+fn a_percentile_has_its_share_of_the_lots_below() {
+    let spread = |value: &str| {
+        let plan = Plan::parse(&set(&known(), "card", "loss", value), "lot.toml").unwrap();
+        let given = plan.given().iter().find(|given| given.key == "card.loss").unwrap();
+        (given.spread, given.base())
+    };
+    let (tenths, likely) = spread(r#"{ p10 = "4 %", p50 = "5 %", "p97.5" = "8 %" }"#);
+    for (share, value) in [(0.1, 0.04), (0.5, 0.05), (0.975, 0.08)] {
+        let found = tenths.at(deviate(share), likely);
+        assert!((found / value - 1.0).abs() < 1e-9, "{share}: {found}");
+    }
+    assert_eq!(
+        spread(r#"{ p5 = "4 %", p50 = "5 %", p95 = "7 %" }"#),
+        spread(r#"{ low = "4 %", likely = "5 %", high = "7 %" }"#),
+    );
+    for wrong in [
+        r#"{ p10 = "4 %", p50 = "5 %" }"#,
+        r#"{ p10 = "4 %", p20 = "5 %", p90 = "7 %" }"#,
+        r#"{ p10 = "4 %", likely = "5 %", p50 = "5 %", p90 = "7 %" }"#,
+        r#"{ p0 = "4 %", p50 = "5 %", p90 = "7 %" }"#,
+        r#"{ p10 = "6 %", p50 = "5 %", p90 = "7 %" }"#,
+    ] {
+        let error = Plan::parse(&set(&known(), "card", "loss", wrong), "lot.toml").unwrap_err();
+        assert!(error.to_string().contains("low"), "{wrong}: {error}");
+    }
+}
+
 /// Shares that had to be held at an end are counted and said; those within are not.
 #[test]
 fn values_held_at_an_end_are_counted() {

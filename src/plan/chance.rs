@@ -77,8 +77,12 @@ pub enum Spread {
 }
 
 impl Spread {
-    /// From low (5 %), likely (median) and high (95 %), in base units.
-    pub(super) fn from_range(low: f64, likely: f64, high: f64, kind: Kind) -> Result<Self> {
+    /// From low, likely (median) and high, in base units, and the deviates of the two ends.
+    pub(super) fn from_range(
+        [low, likely, high]: [f64; 3],
+        [z_low, z_high]: [f64; 2],
+        kind: Kind,
+    ) -> Result<Self> {
         let p = |x: f64| of_kind(x, kind);
         if !(low <= likely && likely <= high) {
             return Err(Error::range(format!(
@@ -97,8 +101,8 @@ impl Spread {
         Ok(Spread::Normal {
             scale,
             middle,
-            below: (middle - scale.of(low)) / Z95,
-            above: (scale.of(high) - middle) / Z95,
+            below: (middle - scale.of(low)) / -z_low,
+            above: (scale.of(high) - middle) / z_high,
         })
     }
     /// A normal distribution, where it stays within what is possible in all but one lot in a thousand.

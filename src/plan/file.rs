@@ -10,7 +10,7 @@ use super::given::Given;
 use super::value::{read, read_value, shown};
 use crate::calculation::{Group, Input, Owned, PartsInput, Place, Rows, Source, Text, Word};
 use crate::error::{Error, ErrorKind, Result, did_you_mean};
-use crate::normal::Z95;
+use crate::normal::{Z95, quantile};
 use crate::parts::Parts;
 use crate::quantity::Amount;
 use crate::quantity::print::{default_unit, of_kind};
@@ -85,6 +85,17 @@ pub(super) struct Section<'d> {
     table: Option<&'d dyn TableLike>,
     line: usize,
     used: RefCell<BTreeSet<String>>,
+}
+
+/// The share of the lots that lie below what a key names: of `low` 5 %, of `p10` 10 %.
+fn percentile(key: &str) -> Option<f64> {
+    let percent = match key {
+        "low" => 5.0,
+        "likely" => 50.0,
+        "high" => 95.0,
+        _ => key.strip_prefix('p')?.parse().ok()?,
+    };
+    (0.0 < percent && percent < 100.0).then_some(percent / 100.0)
 }
 
 impl<'d> Section<'d> {
@@ -294,11 +305,13 @@ impl<'d> Section<'d> {
         };
         if let Some((key, _)) = table
             .iter()
-            .find(|(k, _)| !["low", "likely", "high", "mean", "sd", "varies"].contains(k))
+            .find(|(k, _)| percentile(k).is_none() && !["mean", "sd", "varies"].contains(k))
         {
             return Err(inner(
                 key,
-                "unknown key; write low, likely and high, or mean and sd, and varies".into(),
+                "unknown key; write low, likely and high (or percentiles, such as p10, p50 and p90), or mean \
+                 and sd, and varies"
+                    .into(),
             ));
         }
         let layer = match table.get("varies").map(|i| i.as_str().unwrap_or("")) {
@@ -309,13 +322,23 @@ impl<'d> Section<'d> {
                 return Err(inner("varies", "write \"mill\", \"lot\" or \"piece\"".into()));
             }
         };
-        match (one("low")?, one("likely")?, one("high")?, one("mean")?, one("sd")?) {
-            (Some((low, _)), Some((likely, typed)), Some((high, _)), None, None) => {
-                let spread = Spread::from_range(low.base(), likely.base(), high.base(), q.kind)
-                    .map_err(|e| self.placed(q.name, &e))?;
-                Ok((likely, typed, spread, layer))
+        let mut range = Vec::new();
+        for (key, _) in table.iter() {
+            if let Some(below) = percentile(key) {
+                range.extend(one(key)?.map(|value| (below, value)));
             }
-            (None, None, None, Some((mean, typed)), Some((sd, _))) => {
+        }
+        range.sort_by(|a, b| a.0.total_cmp(&b.0));
+        match (&range[..], one("mean")?, one("sd")?) {
+            ([(below, (low, _)), (0.5, (likely, typed)), (above, (high, _))], None, None)
+                if *below < 0.5 && *above > 0.5 =>
+            {
+                let values = [low, likely, high].map(Amount::base);
+                let spread = Spread::from_range(values, [*below, *above].map(quantile), q.kind)
+                    .map_err(|e| self.placed(q.name, &e))?;
+                Ok((*likely, typed.clone(), spread, layer))
+            }
+            ([], Some((mean, typed)), Some((sd, _))) => {
                 let spread = Spread::from_mean(q.name, mean.base(), sd.base(), q.kind)
                     .map_err(|e| self.placed(q.name, &e))?;
                 Ok((mean, typed, spread, layer))
