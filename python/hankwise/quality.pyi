@@ -38,7 +38,7 @@ def capability_to_nearest(mean: _Plain, upper: _Plain, lower: _Plain, sd: _Plain
     """How often half the spread of a process goes between its mean and the nearer end of the
     tolerance; negative where the mean is outside.
 
-    C_pk = smaller of (U − x̄, x̄ − L) / (3 × s)
+    C_pk = (no answer if U < L, else smaller of (U − x̄, x̄ − L) / (3 × s))
 
     mean: mean
     upper: upper end of the tolerance

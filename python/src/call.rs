@@ -12,7 +12,7 @@ use crate::columns::{in_kind, place, rows};
 use crate::errors::{NotationError, OrRaise, RangeWarning, raise};
 use crate::formula::Formula;
 use crate::inputs::{
-    Call, Extent, Given, base_unit, check_column, extent, labelled, locate, members,
+    Call, Extent, Given, InStep, base_unit, check_column, extent, labelled, locate, members,
     no_fold_for_a_single, one, one_shape,
 };
 use crate::out::in_parts;
@@ -100,11 +100,13 @@ impl Formula {
     pub(crate) fn read<'py>(&self, bound: &[Option<Bound<'py, PyAny>>]) -> PyResult<Call<'py>> {
         let mut given = Vec::with_capacity(bound.len());
         let mut lengths = Vec::new();
+        let mut in_step = InStep::default();
         for (value, input) in bound.iter().zip(self.card.inputs) {
             let Some(value) = value else { continue };
             let place = |e: PyErr| locate(value.py(), self.card.name, input.name, e);
             if input.many {
                 let members = members(value, input.name, input.kind).map_err(place)?;
+                in_step.with(value).map_err(place)?;
                 if members.is_empty() {
                     return Err(place(NotationError::new_err(format!(
                         "the list is empty; write it like {}=[\"{}\"]",
@@ -185,9 +187,10 @@ impl Formula {
                     unusual.extend(self.card.unusual_at(place, of, amount.base()));
                     Column::One(amount.base())
                 }
-                Given::Many(..) => {
+                Given::Many(array, like) => {
                     let (column, extent): (&[f64], _) = many.next().unwrap_or((&[], NONE));
-                    check_column(column, extent, input, self.card.name)?;
+                    let row = |row| crate::columns::place(row, array.shape(), Some(like));
+                    check_column(column, extent, input, self.card.name, row)?;
                     unusual.extend(self.unusual_in(place, of, column, extent));
                     Column::Each(column)
                 }

@@ -10,8 +10,8 @@ use pyo3::types::{PyBool, PyDict, PyFloat, PyMapping, PyString};
 use crate::columns::{rows, shown};
 use crate::errors::{NotationError, OrRaise, raise};
 use crate::inputs::{
-    Call, base_unit, has_several, is_row, labelled, locate, members, no_fold_for_a_single, one,
-    one_figure, one_shape,
+    Call, InStep, base_unit, has_several, is_row, labelled, locate, members, no_fold_for_a_single,
+    one, one_figure, one_shape,
 };
 use crate::quantity::Quantity;
 use crate::results::Container;
@@ -30,6 +30,7 @@ pub(crate) fn read(
     let mut given = card.blank();
     let mut call = Call { given: Vec::new() };
     let mut columns: Vec<(String, &'static Unit)> = Vec::new();
+    let mut in_step = InStep::default();
     for (name, value) in kwargs.into_iter().flat_map(PyDictMethods::iter) {
         let name: String = name.extract()?;
         if value.is_none() {
@@ -48,6 +49,9 @@ pub(crate) fn read(
                 call.given.push(several);
             }
             _ => {
+                if matches!(item, Item::List(_)) {
+                    in_step.with(&value).map_err(at)?;
+                }
                 let value = one_of(&given, &item, &value).map_err(at)?;
                 given.put(&item, value).or_raise_at(card.name)?;
             }

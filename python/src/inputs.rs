@@ -80,6 +80,7 @@ pub(crate) fn check_column(
     Extent { least, most, .. }: Extent,
     input: &catalogue::Input,
     formula: &str,
+    place: impl FnOnce(usize) -> String,
 ) -> PyResult<()> {
     let (low, high) = input.kind.possible();
     if least >= low && most <= high && most < f64::INFINITY {
@@ -91,7 +92,7 @@ pub(crate) fn check_column(
         None => Ok(()),
         Some(row) => {
             let Err(error) = input.kind.check(column[row]) else { return Ok(()) };
-            Err(raise(&error.at(format_args!("{formula}, {}, row {row}", input.name))))
+            Err(raise(&error.at(format_args!("{formula}, {}, {}", input.name, place(row)))))
         }
     }
 }
@@ -325,6 +326,50 @@ pub(crate) fn single(
     Ok(read.0)
 }
 
+/// True of a Series or a table.
+pub(crate) fn has_labels(value: &Bound<'_, PyAny>) -> bool {
+    value.hasattr("index").unwrap_or(false) && value.hasattr("to_numpy").unwrap_or(false)
+}
+
+/// Refuses two Series or tables with unequal labels.
+fn same_labels(first: &Bound<'_, PyAny>, other: &Bound<'_, PyAny>) -> PyResult<()> {
+    for labels in ["index", "columns"] {
+        let (Ok(a), Ok(b)) = (first.getattr(labels), other.getattr(labels)) else { continue };
+        if !a.call_method1("equals", (b,))?.is_truthy()? {
+            return Err(NotationError::new_err(format!(
+                "the Series given have unequal labels ({labels}); \
+                 bring them to the same first, such as a, b = a.align(b)"
+            )));
+        }
+    }
+    Ok(())
+}
+
+/// Refuses lists that go in step, member by member, where they are Series of one length whose labels
+/// go in another order.
+#[derive(Default)]
+pub(crate) struct InStep<'py>(Vec<Bound<'py, PyAny>>);
+
+impl<'py> InStep<'py> {
+    pub(crate) fn with(&mut self, list: &Bound<'py, PyAny>) -> PyResult<()> {
+        let list = match list.cast::<Quantity>() {
+            Ok(quantity) => quantity.get().number.bind(list.py()).clone(),
+            Err(_) => list.clone(),
+        };
+        // A list of texts has a method of that name.
+        if list.is_instance_of::<PyList>() || list.is_instance_of::<PyTuple>() || !has_labels(&list)
+        {
+            return Ok(());
+        }
+        let length = list.len()?;
+        for other in self.0.iter().filter(|other| other.len().is_ok_and(|n| n == length)) {
+            same_labels(other, &list)?;
+        }
+        self.0.push(list);
+        Ok(())
+    }
+}
+
 /// The first Series or table of figures given, whose labels the answer bears; others must have the
 /// same, or figures of different things would be put together. Where there is none, a masked array.
 pub(crate) fn labelled<'a, 'py>(call: &'a Call<'py>) -> PyResult<Option<&'a Bound<'py, PyAny>>> {
@@ -332,7 +377,7 @@ pub(crate) fn labelled<'a, 'py>(call: &'a Call<'py>) -> PyResult<Option<&'a Boun
     let mut masked = None;
     for given in &call.given {
         let Given::Many(_, like) = given else { continue };
-        if !(like.hasattr("index")? && like.hasattr("to_numpy")?) {
+        if !has_labels(like) {
             masked = masked.or_else(|| Some(like).filter(|like| is_masked(like)));
             continue;
         }
@@ -340,15 +385,7 @@ pub(crate) fn labelled<'a, 'py>(call: &'a Call<'py>) -> PyResult<Option<&'a Boun
             first = Some(like);
             continue;
         };
-        for labels in ["index", "columns"] {
-            let (Ok(a), Ok(b)) = (first.getattr(labels), like.getattr(labels)) else { continue };
-            if !a.call_method1("equals", (b,))?.is_truthy()? {
-                return Err(NotationError::new_err(format!(
-                    "the Series given have unequal labels ({labels}); \
-                     bring them to the same first, such as a, b = a.align(b)"
-                )));
-            }
-        }
+        same_labels(first, like)?;
     }
     Ok(first.or(masked))
 }
@@ -373,6 +410,16 @@ pub(crate) fn one_shape<'py>(
         "arrays of {} values cannot be broadcast to one; give arrays of one length, or single values",
         arrays.iter().map(shapes).collect::<Vec<_>>().join(" and of ")
     ));
+    // NumPy would lay a Series along the columns of a table, and not its rows.
+    let bears_labels = |g: &Given<'_>| matches!(g, Given::Many(_, like) if has_labels(like));
+    if call.given.iter().any(bears_labels) && arrays.windows(2).any(|w| w[0].ndim() != w[1].ndim())
+    {
+        return Err(NotationError::new_err(
+            "a Series and a table are given, and it is not said which of its rows or columns go with \
+             the Series; write a table as large as the other, such as \
+             pandas.DataFrame({name: series for name in table})",
+        ));
+    }
     let all = PyTuple::new(py, arrays)?;
     let same = py.import("numpy")?.getattr("broadcast_arrays")?.call1(all).map_err(|_| unequal)?;
     same.try_iter()?.map(|a| a.and_then(|a| a.cast_into().map_err(PyErr::from))).collect()

@@ -113,7 +113,11 @@ fn of_texts<'py>(value: &Bound<'py, PyAny>, rows: &[Bound<'py, PyAny>]) -> PyRes
             continue;
         }
         let read = q(row, None).and_then(|one| {
-            let (to, _) = *unit.get_or_insert((one.unit, one.kind));
+            let (to, kind) = *unit.get_or_insert((one.unit, one.kind));
+            kind.comparable(one.kind, "a column").or_raise()?;
+            // A plain share is what its neighbours are.
+            let kind = if kind == quantity::Kind::Fraction { one.kind } else { kind };
+            unit = Some((to, kind));
             let one = one.to(py, to.symbol)?;
             one.one(py).ok_or_else(|| NotationError::new_err("it holds several values"))
         });

@@ -6,7 +6,7 @@ use pyo3::prelude::*;
 use pyo3::types::{PyList, PyString};
 
 use crate::columns::Figures;
-use crate::errors::{NotationError, UnitError};
+use crate::errors::{NotationError, OrRaise, UnitError};
 use crate::inputs::{base_unit, is_row, locate, members, single};
 use crate::quantity::Quantity;
 use crate::texts::holds_texts;
@@ -21,7 +21,17 @@ pub(crate) struct Readings {
 
 impl Readings {
     pub(crate) fn read(value: &Bound<'_, PyAny>, function: &str) -> PyResult<Readings> {
-        Readings::of(value).map_err(|e| locate(value.py(), function, "values", e))
+        let readings = Readings::of(value).and_then(Readings::possible);
+        readings.map_err(|e| locate(value.py(), function, "values", e))
+    }
+
+    /// Refuses readings that cannot be: a mass below nothing.
+    fn possible(self) -> PyResult<Readings> {
+        for (place, value) in self.values.iter().enumerate().filter(|(_, value)| !value.is_nan()) {
+            let checked = self.kind.check(self.unit.to_base(*value));
+            checked.map_err(|e| e.at(format_args!("reading {}", place + 1))).or_raise()?;
+        }
+        Ok(self)
     }
 
     fn of(value: &Bound<'_, PyAny>) -> PyResult<Readings> {

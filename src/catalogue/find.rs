@@ -176,6 +176,9 @@ fn row_words(table: &Table, figures: &[&Figure], typed: &str) -> String {
     figures[0].of.iter().flat_map(|word| words(word)).collect::<Vec<_>>().join(" ")
 }
 
+/// Of a longer text than this nothing is found.
+const MOST: usize = 300;
+
 /// What has the words, the best first. Words may be in any order and are found in the singular and the
 /// plural; names count for more than descriptions. Without words all there is, kind by kind.
 ///
@@ -189,6 +192,9 @@ fn row_words(table: &Table, figures: &[&Figure], typed: &str) -> String {
 /// ```
 pub fn find(words: &str, kind: Option<EntryKind>) -> Found {
     let (words, index) = (words.trim(), index());
+    if words.len() > MOST {
+        return Found::new(words, kind, Vec::new(), None);
+    }
     let of_kind = |(entry, _): &&Indexed| kind.is_none_or(|kind| entry.kind() == kind);
     let entries = || index.iter().filter(of_kind);
     let terms = terms(words);

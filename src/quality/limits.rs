@@ -125,5 +125,6 @@ pub fn capability_to_nearest<N: Number>(
     #[q("s", 0.0001..=100000.0)]
     sd: Reading<N>,
 ) -> SignedRatio<N> {
-    (upper - mean).min(mean - lower) / (3.0 * sd)
+    let nearest = (upper - mean).min(mean - lower) / (3.0 * sd);
+    upper.if_less(lower, f64::NAN, nearest)
 }

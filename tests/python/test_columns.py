@@ -431,3 +431,38 @@ def test_warnings_point_at_the_line_that_called():
         ask()
     (warning,) = caught
     assert warning.lineno == ask.__code__.co_firstlineno + 1
+
+
+def test_rows_that_do_not_belong_together_are_refused():
+    """Shares of unlike things in a column, a Series beside a table, lists in another order."""
+    take_up = hw.cloth.take_up_from_lengths("2 m", "1.9 m")
+    crimp = hw.cloth.crimp_from_take_up("8 %")
+    with pytest.raises(hw.NotationError, match=r"row 1: .*crimp.*take-up"):
+        hw.q([crimp, take_up])
+    content = hw.fibre.moisture_content(regain="16 %")
+    with pytest.raises(hw.UnitError, match="moisture content"):
+        hw.fibre.mass_at_regain("10 kg", hw.q([hw.q("16 %"), content]), "17 %")
+    table = pd.DataFrame({"x": [1, 2], "y": [3, 4]}, index=["a", "b"])
+    loss = pd.Series([0.1, 0.2], index=["a", "b"])
+    for mass in (table, np.ones((2, 2))):
+        with pytest.raises(hw.NotationError, match="a Series and a table"):
+            hw.mill.mass_after_loss(hw.q(mass, "kg"), loss, "0 kg")
+    greasy, washed = pd.Series([200, 198, 205.0]), pd.Series([124, 119, 130.0], index=[2, 1, 0])
+    with pytest.raises(hw.NotationError, match="unequal labels"):
+        hw.fibre.test_wash(
+            greasy_masses=hw.q(greasy, "g"), washed_masses=hw.q(washed, "g"), regain="16 %"
+        )
+
+
+def test_what_cannot_be_is_refused_with_its_row_and_label():
+    masses = pd.Series([10, -1], index=["fine", "coarse"])
+    with pytest.raises(hw.RangeError, match=r"mass_in, row 1 \('coarse'\)"):
+        hw.mill.mass_after_loss(hw.q(masses, "kg"), "10 %", "0 kg")
+    with pytest.raises(hw.RangeError, match="reading 2"):
+        hw.quality.summary(hw.q([150, -152], "tex"))
+    with pytest.raises(hw.RangeError, match="capability_to_nearest"):
+        hw.quality.capability_to_nearest(mean=7, upper=5, lower=10, sd=1)
+
+
+def test_a_search_of_pages_finds_nothing_at_once():
+    assert len(hw.find("a" * 8000)) == 0
