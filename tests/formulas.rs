@@ -18,6 +18,9 @@ use proptest::prelude::*;
 const TOGETHER: &[(&str, &str, (f64, f64))] = &[
     ("added_irregularity", "cv_before", (0.0, 0.1)),
     ("added_irregularity", "cv_after", (0.15, 0.5)),
+    // The upper end of a tolerance is above the lower.
+    ("capability_to_nearest", "upper", (500.0, 1000.0)),
+    ("capability_to_nearest", "lower", (0.0, 400.0)),
     // A kilogram has to leave something, or no lot pays.
     ("break_even_lot_with_hold_up", "cost_per_mass", (0.0, 10.0)),
     ("break_even_lot_with_hold_up", "price_per_mass", (50.0, 100.0)),
