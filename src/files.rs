@@ -36,10 +36,25 @@ pub fn read_text(path: &Path) -> Result<String> {
         }
         Ok((said.max(bytes.len() as u64), bytes))
     };
+    if is_pipe(path) {
+        return Err(refuse("cannot be read: it is a pipe; write it to a file first".to_owned()));
+    }
     let (length, bytes) = read(path).map_err(|e| refuse(unreadable(&e)))?;
     not_too_large(length).map_err(|e| e.at(path.display()))?;
     let text = String::from_utf8(bytes);
     text.map_err(|_| refuse(unreadable(&io::ErrorKind::InvalidData.into())))
+}
+
+/// True for what waits for a writer, perhaps for ever, when it is opened.
+#[cfg(unix)]
+fn is_pipe(path: &Path) -> bool {
+    use std::os::unix::fs::FileTypeExt;
+    fs::metadata(path).is_ok_and(|there| there.file_type().is_fifo())
+}
+
+#[cfg(not(unix))]
+fn is_pipe(_: &Path) -> bool {
+    false
 }
 
 /// A kind of file that is written.

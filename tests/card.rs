@@ -199,6 +199,14 @@ fn what_cannot_be_run_is_refused() {
         "{:?}",
         warned.warnings()
     );
+    // The advised mass is rounded up: 0.60 kg/(8.3 % − 5 %) is 18.1818 kg.
+    let lot = |mass| {
+        let given = [("held_up", "0.60 kg"), ("allowed_loss", "8.3 %"), ("fibre_mass", mass)];
+        mill::LOT_ON_CARD.solve_texts(&given).unwrap().warnings().join("; ")
+    };
+    let advised = lot("18.18 kg");
+    assert!(advised.contains("from 18.19 kg it stays within it"), "{advised}");
+    assert_eq!(lot("18.19 kg"), "");
     let error = mill::CARD.solve_texts(&[
         ("fibre_mass", "0.5 kg"),
         ("held_up", "0.6 kg"),

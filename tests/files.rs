@@ -172,3 +172,13 @@ fn large_files_are_refused_unread() {
     #[cfg(unix)]
     assert!(read_text(Path::new("/dev/zero")).unwrap_err().to_string().contains("10 MB"));
 }
+
+#[test]
+#[cfg(unix)]
+fn a_pipe_is_refused_and_not_waited_for() {
+    let path = folder("pipe").join("lot.toml");
+    let _ = fs::remove_file(&path);
+    assert!(std::process::Command::new("mkfifo").arg(&path).status().unwrap().success());
+    let said = read_text(&path).unwrap_err().to_string();
+    assert!(said.contains("cannot be read: it is a pipe; write it to a file first"), "{said}");
+}

@@ -1,7 +1,7 @@
 //! Machines that make and handle yarn: what goes in comes out, whatever the numbers; numbers in print;
 //! refusals.
 
-use hankwise::calculation::{Calculation, Item, Solved, Value};
+use hankwise::calculation::{Calculation, Item, Output, Solved, Value};
 use hankwise::mill;
 use hankwise::quantity::{Amount, Kind, unit};
 use proptest::prelude::*;
@@ -389,6 +389,85 @@ fn every_machine_tells_its_cautions_and_warns_of_the_unusual() {
     assert!(fast.warnings()[1].contains("from memory"));
 }
 
+#[test]
+fn a_lot_that_fills_no_package_everywhere_is_told_how_many_it_fills() {
+    let warned = |machine: &'static Calculation, given: &[(&str, &str)]| {
+        machine.solve_texts(given).unwrap().warnings().join("; ")
+    };
+    let mule = |mass| {
+        let given = [
+            ("spindles", "120"),
+            ("travel", "1.83 m"),
+            ("cycle", "24 s"),
+            ("count", "145 tex"),
+            ("efficiency", "85 %"),
+            ("package_mass", "90 g"),
+            ("yarn_mass", mass),
+        ];
+        warned(&mill::MULE, &given)
+    };
+    let short = mule("5 kg");
+    assert!(short.contains("a cop on each of 120 spindles: run it on 55 of them"), "{short}");
+    // 120 cops of 90 g.
+    assert_eq!(mule("10.8 kg"), "");
+    let frame = [
+        ("spindles", "100"),
+        ("spindle_speed", "5000 rpm"),
+        ("twist", "300 turns/m"),
+        ("count", "150 tex"),
+        ("efficiency", "85 %"),
+        ("yarn_mass", "8 kg"),
+        ("package_mass", "100 g"),
+    ];
+    let said = warned(&mill::RING_FRAME, &frame);
+    assert!(said.contains("on each of 100 spindles: run it on 80 of them"), "{said}");
+    let twister = [
+        ("spindles", "40"),
+        ("spindle_speed", "2400 rpm"),
+        ("twist", "130 turns/m"),
+        ("resultant_count", "310 tex"),
+        ("efficiency", "80 %"),
+        ("yarn_mass", "30 kg"),
+        ("package_mass", "1.1 kg"),
+    ];
+    let said = warned(&mill::TWISTER, &twister);
+    assert!(said.contains("on each of 40 spindles: run it on 27 of them"), "{said}");
+    let winder = |mass| {
+        let given = [
+            ("drums", "5"),
+            ("winding_speed", "300 m/min"),
+            ("count", "310 tex"),
+            ("efficiency", "70 %"),
+            ("package_mass", "1.2 kg"),
+            ("yarn_mass", mass),
+        ];
+        warned(&mill::WINDER, &given)
+    };
+    let said = winder("5 kg");
+    assert!(said.contains("a cone on each of 5 drums: run it on 4 of them"), "{said}");
+    let said = winder("1 kg");
+    assert!(said.contains("does not fill one cone: make smaller cones"), "{said}");
+}
+
+#[test]
+fn a_time_with_stops_in_it_is_not_called_running() {
+    for machine in
+        [&mill::MULE, &mill::RING_FRAME, &mill::TWISTER, &mill::WINDER, &mill::REEL, &mill::LOOM]
+    {
+        let said = time_of(machine.outputs).unwrap();
+        assert!(said.ends_with("stops included"), "{machine:?}: {said}");
+    }
+}
+
+/// What a machine says that its result `time` is.
+fn time_of(outputs: &'static [Output]) -> Option<&'static str> {
+    outputs.iter().find_map(|output| match output {
+        Output::One(answer) if answer.name == "time" => Some(answer.meaning),
+        Output::Part { outputs, .. } => time_of(outputs),
+        _ => None,
+    })
+}
+
 type Example = (&'static Calculation, &'static [(&'static str, &'static str)]);
 
 const EXAMPLES: &[Example] = &[
@@ -433,7 +512,7 @@ const EXAMPLES: &[Example] = &[
             ("efficiency", "80 %"),
             ("ends", "2"),
             ("contraction", "2 %"),
-            ("yarn_mass", "30 kg"),
+            ("yarn_mass", "40 kg"),
             ("package_length", "2500 m"),
         ],
     ),

@@ -131,7 +131,7 @@ def _given(of: str, inputs: Sequence[dict[str, Any]], texts: Sequence[str]) -> d
             raise hw.NotationError(
                 f"{of}: {name} ({asked['meaning']}) is missing; write {name}.{row}.{first}=…"
             )
-    return {name: _listed(by_name.get(name, {}), value) for name, value in given.items()}
+    return {name: _listed(of, by_name.get(name, {}), value) for name, value in given.items()}
 
 
 def _row(of: str, asked: dict[str, Any], rows: dict[str, Any], rest: str, value: str) -> None:
@@ -158,11 +158,21 @@ def _value(asked: dict[str, Any], value: str) -> Any:
     return value
 
 
-def _listed(asked: dict[str, Any], value: Any) -> Any:
+def _listed(of: str, asked: dict[str, Any], value: Any) -> Any:
     """Give rows without names of their own as a list, in the order of their numbers."""
-    if "rows" in asked and isinstance(value, dict) and not asked["label"]:
+    if "rows" not in asked or not isinstance(value, dict) or asked["label"]:
+        return value
+    if not all(row.isascii() and row.isdigit() for row in value):
         return list(value.values())
-    return value
+    rows = sorted(value, key=int)
+    wanted = [str(number) for number in range(1, len(rows) + 1)]
+    if rows != wanted:
+        name = asked["name"]
+        raise hw.NotationError(
+            f"{of}: {name} has the numbers {', '.join(rows)}; write "
+            f"{', '.join(f'{name}.{number}' for number in wanted)}"
+        )
+    return [value[row] for row in rows]
 
 
 def _formula(args: argparse.Namespace, formula: hw.Formula[...], inputs: dict[str, Any]) -> None:

@@ -281,6 +281,14 @@ def _split(words: Sequence[str]) -> tuple[hw.Quantity, str, str]:
 _COMMANDS = (
     (re.compile(r"hankwise\.yarn\.parse\('(.+?)'\)"), r"hankwise yarn '\1'"),
     (re.compile(r"write force=True"), "add --force"),
+    (
+        re.compile(r"give them in a direct unit, such as hankwise\.q\(.+?\)\.to\('tex'\)"),
+        "convert each to a direct unit, and write that: --unit tex",
+    ),
+    (
+        re.compile(r"give the numbers alone, such as \[.+?\] for hankwise\.q\(.+?\)"),
+        "omit --unit",
+    ),
     (re.compile(r"weight_band\('(.+?)'\) gives"), r"hankwise find '\1' gives"),
 )
 

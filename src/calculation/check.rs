@@ -1,7 +1,7 @@
 //! What is said of a calculation once its numbers are known: refusals, warnings, notes.
 
 use crate::error::{Error, Result};
-use crate::quantity::{Amount, Kind, Typed};
+use crate::quantity::{Amount, Kind, Typed, parse_as};
 
 /// What a check returns: nothing where it only warns and notes, a result where it may refuse.
 pub trait Checked {
@@ -62,6 +62,17 @@ impl<'a> Check<'a> {
     /// A quantity in words, in the user's own unit or one that goes with it.
     pub fn say<Q: Typed<f64>>(&self, quantity: Q) -> String {
         self.context.say(quantity.v().0, Q::KIND)
+    }
+    /// A quantity in words as the least that is enough: its figures are rounded up.
+    pub fn say_at_least<Q: Typed<f64>>(&self, quantity: Q) -> String {
+        let least = quantity.v().0;
+        let enough = |said: &String| {
+            parse_as(said, Q::KIND).is_ok_and(|read| read.base() >= least * (1.0 - 1e-9))
+        };
+        // Steps are smaller than the last of four figures, so that none is passed over.
+        let mut steps =
+            (0..12).map(|step| self.say_base(least * (1.0 + 1e-4 * f64::from(step)), Q::KIND));
+        steps.find(enough).unwrap_or_else(|| self.say(quantity))
     }
     /// A value of a kind in words.
     pub fn say_base(&self, base: f64, kind: Kind) -> String {

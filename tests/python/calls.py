@@ -468,7 +468,7 @@ CALLS: dict[str, list[dict[str, Any]]] = {
     ],
     "twister": [
         {
-            "spindles": 40, "spindle_speed": "2400 rpm", "twist": "130 turns/m", "ends": 2,
+            "spindles": 20, "spindle_speed": "2400 rpm", "twist": "130 turns/m", "ends": 2,
             "contraction": "3 %", "resultant_count": "310 tex", "efficiency": "80 %",
             "yarn_mass": "30 kg", "loss": "1 %", "package_mass": "1.1 kg",
         },

@@ -90,7 +90,7 @@ YARN_MACHINES: dict[str, Case] = {
     "twister": (
         "twister",
         {
-            "spindles": 40,
+            "spindles": 20,
             "spindle_speed": "2400 rpm",
             "twist": "130 turns/m",
             "ends": 2,

@@ -62,3 +62,14 @@ def test_a_file_that_is_not_there(tmp_path, capsys):
     assert "none.csv: no such file" in capsys.readouterr().err
     assert cli.main(["chart", str(tmp_path)]) == 1
     assert "cannot be read: it is a folder" in capsys.readouterr().err
+
+
+@pytest.mark.parametrize(
+    ("unit", "says"), [("Nm", ["--unit tex", "omit --unit"]), ("°C", ["omit --unit"])]
+)
+def test_a_unit_that_has_no_mean_is_answered_with_what_to_type(tmp_path, capsys, unit, says):
+    code, _, err = run(tmp_path, capsys, "n\n16\n17\n16\n", "--unit", unit)
+    assert code == 1
+    assert all(words in err for words in says)
+    assert "hankwise.q" not in err
+    assert "[" not in err

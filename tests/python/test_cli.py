@@ -310,3 +310,13 @@ def test_a_row_that_asks_one_thing_is_written_alone(run):
     assert code == 1
     assert "write out.NAME.mass=…" in err
     assert "given twice" in run(*asked, "out.noil=1 g")[2]
+
+
+def test_numbered_rows_go_in_the_order_of_their_numbers(run):
+    first = ["washes.1.liquor_ratio=10", "washes.1.removed_share=50 %"]
+    second = ["washes.2.liquor_ratio=30", "washes.2.removed_share=80 %"]
+    asked = ["calc", "washes", "mass=20 kg", "fat_before=20 %"]
+    assert good(run(*asked, *second, *first)) == good(run(*asked, *first, *second))
+    code, _, err = run(*asked, *first, "washes.3.liquor_ratio=30")
+    assert code == 1
+    assert "washes has the numbers 1, 3; write washes.1, washes.2" in err

@@ -154,6 +154,9 @@ def test_balance_is_a_ratio_beside_habits_and_no_verdict():
     assert "0.5 to 0.7 (from memory, unchecked)" in said
     assert "not by this number" in said
     assert "three-fold" not in said
+    alike = hw.yarn.parse("125 tex Z 210 x 2 Z 120; R 257 tex")
+    assert "the same way" in alike.balance()
+    assert "0.5 to 0.7" not in alike.report()
     with pytest.raises(hw.NotationError, match="twist"):
         hw.yarn.parse("2/24 worsted").balance()
 

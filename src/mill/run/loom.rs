@@ -132,7 +132,7 @@ pub struct LoomResults<N> {
     pub picks: Option<Count<N>>,
     /// loom hours
     pub loom_hours: Option<Duration<N>>,
-    /// running time, all looms together
+    /// time on all looms, stops included
     pub time: Option<Duration<N>>,
     /// weft, without turns and waste
     pub weft_yarn_length: Option<Length<N>>,

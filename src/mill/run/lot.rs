@@ -3,6 +3,7 @@
 use crate::calculation::{Check, Inputs, Results};
 use crate::error::Result;
 use crate::number::Number;
+use crate::quantity::print::figure;
 use crate::quantity::{Count, Duration, Fraction, Length, LinearDensity, Mass, MassRate};
 use crate::{mill, yarn};
 
@@ -27,7 +28,7 @@ pub struct LotResults<N> {
     pub mass_lost: Option<Mass<N>>,
     /// yarn made
     pub yarn_length: Length<N>,
-    /// running time
+    /// time of the lot, stops included
     pub time: Duration<N>,
 }
 
@@ -114,4 +115,29 @@ pub(super) fn packages<N: Number>(
         packages,
         left_over: Mass::from((yarn_mass.v() - packages.v() * package_mass.v()).max(0.0)),
     }
+}
+
+/// Warns of a lot that does not fill a package at each of the spindles or drums that share it.
+pub(super) fn warn_unfilled(
+    found: Option<&Packages<f64>>,
+    machine: Count<f64>,
+    places: &str,
+    package: &str,
+    check: &mut Check<'_>,
+) {
+    let Some(full) = found.map(|found| found.packages.value()) else { return };
+    let of = machine.value();
+    if full + 0.5 > of {
+        return;
+    }
+    check.warn(if full < 0.5 {
+        format!("the lot does not fill one {package}: make smaller {package}s")
+    } else {
+        format!(
+            "the lot does not fill a {package} on each of {} {places}: run it on {} of them, or make \
+             smaller {package}s",
+            figure(of),
+            figure(full)
+        )
+    });
 }

@@ -169,13 +169,13 @@ fn check(
             check.say(fibre_mass)
         );
     }
-    if found.lot_loss.value() > allowed_loss.value() {
+    if found.lot_loss.value() > allowed_loss.value() * (1.0 + 1e-9) {
         check.warn(format!(
             "the lot of {} loses {}, more than the {} allowed; from {} it stays within it",
             check.say(fibre_mass),
             check.say(found.lot_loss),
             check.say(allowed_loss),
-            check.say(found.smallest_lot),
+            check.say_at_least(found.smallest_lot),
         ));
     }
     check.note("Run separately", "what the card keeps is lost to the lot, whatever its size");

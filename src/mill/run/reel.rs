@@ -149,7 +149,7 @@ pub struct ReelLotResults<N> {
     pub mass_lost: Option<Mass<N>>,
     /// doffs of each reel, the last perhaps not full
     pub doffs: Count<N>,
-    /// running time
+    /// time of the lot, stops included
     pub time: Duration<N>,
 }
 

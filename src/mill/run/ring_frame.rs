@@ -1,6 +1,8 @@
 //! The ring frame at work.
 
-use super::lot::{Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages};
+use super::lot::{
+    Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages, warn_unfilled,
+};
 use super::minding::{Minding, MindingResults, check_minding, minding};
 use super::spindles::{SpindleTwist, SpindleTwistResults, Spindles, spindle_twist};
 use crate::calculation::refuse;
@@ -198,5 +200,6 @@ fn check(
         );
     }
     check_lot(given.lot.as_ref(), check)?;
+    warn_unfilled(found.packages.as_ref(), given.machine.spindles, "spindles", "package", check);
     check_minding(&given.minding, &found.minding, check)
 }

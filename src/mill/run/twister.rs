@@ -1,6 +1,8 @@
 //! The twister at work.
 
-use super::lot::{Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages};
+use super::lot::{
+    Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages, warn_unfilled,
+};
 use super::minding::{Minding, MindingResults, check_minding, minding};
 use super::spindles::{SpindleTwist, SpindleTwistResults, Spindles, spindle_twist};
 use crate::calculation::{Check, Inputs, Results, Words, calculation};
@@ -126,10 +128,10 @@ pub struct TwisterResults<N> {
     title = "The twister at work",
     example = ">>> import hankwise as hw
 >>> twister = hw.mill.twister(spindles=40, spindle_speed=\"2400 rpm\", twist=\"130 turns/m\", ends=2,
-...                           resultant_count=\"310 tex\", efficiency=\"80 %\", yarn_mass=\"30 kg\",
+...                           resultant_count=\"310 tex\", efficiency=\"80 %\", yarn_mass=\"60 kg\",
 ...                           package_mass=\"1.1 kg\")
 >>> twister[\"time\"], twister[\"packages\"], twister[\"left_over\"]
-(<time: 2.730 h>, <number: 27>, <mass: 0.3 kg>)",
+(<time: 5.460 h>, <number: 54>, <mass: 0.6 kg>)",
     cautions = ["machines", "wheels"],
     check = check
 )]
@@ -178,5 +180,12 @@ fn check(
     check: &mut Check<'_>,
 ) -> Result<()> {
     check_lot(given.lot.as_ref(), check)?;
+    warn_unfilled(
+        found.packages.as_ref(),
+        given.machine.spindles.spindles,
+        "spindles",
+        "package",
+        check,
+    );
     check_minding(&given.minding, &found.minding, check)
 }

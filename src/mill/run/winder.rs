@@ -1,6 +1,8 @@
 //! The winder at work.
 
-use super::lot::{Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages};
+use super::lot::{
+    Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages, warn_unfilled,
+};
 use super::minding::{People, people};
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
@@ -170,16 +172,6 @@ fn check(
             figure(allowed.drums_needed.value())
         ));
     }
-    if let Some(package) = found.package_mass {
-        let cones = given_lot.lot.yarn_mass.value() / package.value();
-        if cones < drums * (1.0 - 1e-9) {
-            check.warn(format!(
-                "the lot does not fill a cone on each of {} drums: wind it on {} of them, or smaller \
-                 cones",
-                figure(drums),
-                figure((cones - 1e-6).ceil().max(1.0))
-            ));
-        }
-    }
+    warn_unfilled(found.packages.as_ref(), given.machine.drums, "drums", "cone", check);
     Ok(())
 }

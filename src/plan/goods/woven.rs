@@ -43,7 +43,7 @@ struct AtLoom<N> {
     picks_per_piece: Count<N>,
     /// weft yarn
     weft_yarn_length: Length<N>,
-    /// running time
+    /// time on the loom, stops included
     time: Duration<N>,
 }
 

@@ -53,7 +53,7 @@ struct Running<N> {
     draws: Count<N>,
     /// output
     output: MassRate<N>,
-    /// running time
+    /// time of the lot, stops included
     time: Duration<N>,
 }
 

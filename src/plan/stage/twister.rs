@@ -45,7 +45,7 @@ struct Folded<N> {
     yarn_length: Length<N>,
     /// yarn delivered, all spindles
     output_speed: Speed<N>,
-    /// running time
+    /// time of the lot, stops included
     time: Duration<N>,
 }
 

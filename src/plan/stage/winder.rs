@@ -34,7 +34,7 @@ struct Coned<N> {
     package_time: Option<Duration<N>>,
     /// output, all drums
     output: MassRate<N>,
-    /// running time
+    /// time of the lot, stops included
     time: Option<Duration<N>>,
 }
 

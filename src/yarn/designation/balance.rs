@@ -33,7 +33,9 @@ impl Yarn {
             Some(3) => "three-fold",
             _ => "",
         };
-        let all = FOLDING_TWIST_RATIOS.figures.iter();
+        // Folding the same way adds to the twist: nothing balances it.
+        let fits = |f: &&Figure| opposite != Some(false) || f.of[1] != "balanced";
+        let all = FOLDING_TWIST_RATIOS.figures.iter().filter(fits);
         let habits = all.filter(|f| !ends.is_empty() && f.of[0].starts_with(ends)).collect();
         Ok(Balance { ratio, opposite, habits })
     }
