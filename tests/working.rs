@@ -62,12 +62,12 @@ fn no_one_working_where_several_values_fit() {
 
 #[test]
 fn the_working_takes_the_least_of_a_stretch() {
-    // From 7.5 % on no more is taken off than 15 % of 50 %.
+    // No more is taken off than 15 % of 50 %, however much vegetable matter there is.
     let f = catalogue::formula("clean_yield_customs").unwrap();
     let given = ["50 %", "1 %"].map(|text| parse(text).unwrap());
     let working = f.solve_working(1, &parse("42.5 %").unwrap(), None, &given, &[]).unwrap();
     let text = working.text();
-    assert!(text.contains("the least, and so is every one to 100 %"), "{text}");
+    assert!(text.contains("the least, and so is every one from 12.08 % to 100 %"), "{text}");
 }
 
 #[test]

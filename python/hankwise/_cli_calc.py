@@ -137,6 +137,14 @@ def _given(of: str, inputs: Sequence[dict[str, Any]], texts: Sequence[str]) -> d
 def _row(of: str, asked: dict[str, Any], rows: dict[str, Any], rest: str, value: str) -> None:
     """Put a value in its row: `stages.card.loss=8 %`, or `washes.1.bath=200 L`."""
     row, dot, name = rest.rpartition(".")
+    of_row = {one["name"]: one for one in asked["rows"]}
+    # A list in a row: `lots.Elm.times.card=10 h`.
+    outer, _, inner = rest.partition(".")
+    field, nested, deeper = inner.partition(".")
+    if nested and name not in of_row and "rows" in of_row.get(field, {}):
+        fields = rows.setdefault(outer, {})
+        _row(of, of_row[field], fields.setdefault(field, {}), deeper, value)
+        return
     if not dot:
         # The value of a row may stand alone: `out.top=673 g`.
         row, name = rest, ""
@@ -145,7 +153,6 @@ def _row(of: str, asked: dict[str, Any], rows: dict[str, Any], rest: str, value:
         return
     if not name or not isinstance(fields, dict) or name in fields:
         raise hw.NotationError(f"{of}: '{asked['name']}.{rest}' was given twice")
-    of_row = {one["name"]: one for one in asked["rows"]}
     fields[name] = _value(of_row.get(name, {}), value)
 
 

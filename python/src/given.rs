@@ -173,8 +173,9 @@ fn described<'py>(
 ) -> PyResult<Vec<(Option<String>, Bound<'py, PyDict>)>> {
     let py = value.py();
     let names = flat(list.items);
-    let example = names.iter().find(|item| item.is_needed()).or(names.first());
-    let example = example.map_or("", Item::name);
+    let asked = || names.iter().filter(|item| Some(item.name()) != list.label);
+    let example = asked().find(|item| item.is_needed()).or_else(|| asked().next());
+    let example = example.map_or("", |item| item.name());
     let refuse = |what: &Bound<'_, PyAny>| {
         let example = match list.label {
             Some(_) => format!("[(\"name\", {{\"{example}\": …}})]"),
@@ -188,7 +189,6 @@ fn described<'py>(
     };
     // Where one thing is asked of each, or the first alone has to be given, its value may stand alone:
     // {"hank": "100 g"}.
-    let asked = || names.iter().filter(|item| Some(item.name()) != list.label);
     let needed = the_only(asked().filter(|item| item.is_needed()));
     let first = asked().next().map(Item::name);
     let only = needed.filter(|name| first == Some(name)).or_else(|| the_only(asked()));

@@ -1,6 +1,6 @@
 //! Solving a formula for any of its inputs.
 
-use super::Formula;
+use super::{Formula, Input};
 use crate::error::{Error, Result};
 use crate::quantity::Amount;
 use crate::quantity::print::{default_unit, of_kind};
@@ -11,6 +11,9 @@ const STEPS: usize = 400;
 
 /// Steps in a decade beyond the usual range, and the decades that are looked through.
 const BEYOND: (i32, i32) = (20, 9);
+
+/// From so many times the usual range on, no end is named.
+const FAR: f64 = 1e8;
 
 /// What gives a wanted result: one value, or all from the least to the most of a stretch, where the
 /// formula rounds, has a floor or a ceiling.
@@ -77,11 +80,10 @@ impl Formula {
         }
         let (kind, ends) = (self.output.kind, search.ends);
         let what = format!(
-            "{}: no {} from {} to {} gives {} = {}",
+            "{}: no {} from {} gives {} = {}",
             self.name,
             input.name,
-            of_kind(reach.0, input.kind),
-            of_kind(reach.1, input.kind),
+            range_words(input, reach.0, reach.1),
             self.output.symbol,
             of_kind(wanted, kind),
         );
@@ -95,8 +97,8 @@ impl Formula {
     /// The sentence that says that every value of a stretch gives the wanted result.
     pub fn stretch_words(&self, place: usize, of: usize, solution: Solution) -> String {
         let input = self.input(place, of);
-        let [least, most] = [solution.least, solution.most].map(|x| of_kind(x, input.kind));
-        format!("{}: every {} from {least} to {most} gives this result", self.name, input.name)
+        let range = range_words(input, solution.least, solution.most);
+        format!("{}: every {} from {range} gives this result", self.name, input.name)
     }
 
     /// The working of one input, which gives the wanted result: that of the inverse where the catalogue
@@ -162,11 +164,19 @@ impl Formula {
         texts[place] = Some(crate::quantity::print::with_unit(given[place].number, unit.symbol));
         let mut origin = format!("found so that {} is {wanted_text}", self.name);
         if one.is_stretch() {
-            origin.push_str("; the least, and so is every one to ");
-            origin.push_str(&of_kind(one.most, unknown.kind));
+            let range = range_words(unknown, one.least, one.most);
+            origin.push_str("; the least, and so is every one from ");
+            origin.push_str(&range);
         }
         self.working_from(&given, &texts, |at| if at == place { &origin } else { "" })
     }
+}
+
+/// A range in words: of one that goes on as far as was looked, its lower end and `up`.
+fn range_words(input: &Input, least: f64, most: f64) -> String {
+    let (low, high) = (of_kind(least, input.kind), of_kind(most, input.kind));
+    let endless = input.kind.possible().1.is_infinite() && most >= FAR * input.usual.1;
+    if endless && most > 0.0 { format!("{low} up") } else { format!("{low} to {high}") }
 }
 
 /// Points from one end to the other: in even steps of the ratio where the range spans decades, else of the

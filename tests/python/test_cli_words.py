@@ -118,3 +118,15 @@ def test_what_would_have_no_effect_is_refused(words, said):
     assert ran.returncode == 1
     assert said in ran.stderr
     assert ran.stdout == ""
+
+
+def test_a_list_within_a_row_is_typed_by_its_names():
+    lots = ["Elm.colour=black", "Elm.times.card=10 h", "Ash.colour=white", "Ash.times.card=6 h"]
+    typed = [f"lots.{word}" for word in lots]
+    done = run("calc", "week", *typed, "machines.card.open_time=40 h", "order=as given")
+    assert done.returncode == 0, done.stderr
+    assert "Ash" in done.stdout
+    assert "16 h" in done.stdout
+    again = run("calc", "week", *typed, typed[1], "machines.card.open_time=40 h")
+    assert again.returncode != 0
+    assert "given twice" in again.stderr

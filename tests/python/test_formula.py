@@ -342,7 +342,7 @@ def test_the_working_of_a_solution_warns_of_unusual_values():
     working = hw.fibre.clean_yield_customs.solve_working(
         "vegetable_on_greasy", clean_yield_customs="42.5 %", clean_content="50 %"
     )
-    assert "the least, and so is every one to" in working.text()
+    assert "the least, and so is every one from" in working.text()
 
 
 def test_formulas_of_one_relation_name_each_other():

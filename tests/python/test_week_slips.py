@@ -26,6 +26,7 @@ def cleaned(told):
         (lambda: week(lot(name=" ")), "a lot has no name"),
         (lambda: week(lot(color="black")), "did you mean 'colour'"),
         (lambda: week(lot(times={})), "Elm: times .* is missing"),
+        (lambda: week(lot(times="10 h")), r'times=\[\("name", {"time": …}\)\], not'),
         (lambda: week(lot(times={3: "1 h"})), "a name goes here, not 3"),
         (lambda: week(lot(), machines={1: {"open_time": "40 h"}}), "a name goes here, not 1"),
         (lambda: week(lot(), machines={"card": {"opn_time": "40 h"}}), "did you mean 'open_time'"),
