@@ -189,7 +189,7 @@ fn what_was_not_given_is_said() {
     assert!(texts(told.svg()).join(" ").contains("1.2 mm thick; thicker than their spacing"));
 }
 
-/// Without any sett there is no scale: the colours are drawn on point paper, and no thickness is shown.
+/// Without a sett the picture is not to scale: colours are drawn on point paper, without thickness.
 #[test]
 fn without_a_sett_it_is_point_paper() {
     let twill = Weave::parse("2/2 twill").unwrap();

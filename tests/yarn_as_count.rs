@@ -1,4 +1,4 @@
-//! A yarn in any settled notation is a count wherever a count is wanted; a folded one is no single.
+//! Any input that takes a count also takes a yarn in any settled notation; a folded yarn is not a single.
 
 use hankwise::plan::{Plan, Run};
 use hankwise::quantity::Kind;

@@ -268,13 +268,13 @@ impl<F: FnMut(f64) -> f64> Search<F> {
         found
     }
 
-    /// True of a miss that is no more than rounding.
+    /// Whether a miss is only rounding.
     fn hits(&self, miss: f64) -> bool {
         miss.abs() <= 1e-14 * self.wanted.abs()
     }
 
     /// The stretch about values that give the wanted result, to its ends between them and their
-    /// neighbours. One that is no wider than rounding is a single value.
+    /// neighbours. A stretch as narrow as rounding is a single value.
     fn stretch(&mut self, from: f64, to: f64, before: Option<f64>, after: Option<f64>) -> Solution {
         let least = before.map_or(from, |outside| self.edge(from, outside));
         let most = after.map_or(to, |outside| self.edge(to, outside));

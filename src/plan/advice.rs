@@ -67,7 +67,7 @@ impl Plan {
     }
 
     /// Obstacles to making the yarn and the goods at all, with the planned values: too few fibres
-    /// in the section, parts that are far from what is wanted, a card that keeps much of the lot.
+    /// in the section, parts far off what was asked for, a card that keeps much of the lot.
     pub(super) fn obstacles(&self, nominal: &Nominal) -> Vec<String> {
         let recording = &nominal.recording;
         let value = |name: &str| recording.find(name).map(|step| recording.steps[step].value);

@@ -71,7 +71,7 @@ impl Kind {
     }
 
     /// The kind of a sum or difference of two shares. That of a plain fraction and any other is plain:
-    /// `100 % − take-up` is no take-up. Refused for shares of unlike things.
+    /// `100 % − take-up` is what is left, not a take-up. Shares of unlike things are refused.
     pub fn with(self, other: Kind, what: &str) -> Result<Kind> {
         self.comparable(other, what)?;
         let plain = [self, other].contains(&Kind::Fraction) && other.family() == Kind::Fraction;
@@ -108,7 +108,7 @@ impl Kind {
         )))
     }
 
-    /// Refuses a share of one thing where that of another is wanted. A draw-in is let through for a
+    /// Refuses a share of one thing in place of a share of another. A draw-in is let through for a
     /// shrinkage: both are on the size before.
     pub fn given_for(self, wanted: Kind) -> Result<()> {
         if !self.unlike(wanted) || (self, wanted) == (Kind::DrawIn, Kind::Shrinkage) {

@@ -1,4 +1,4 @@
-//! A yarn given where a count is wanted: the count of the whole.
+//! A yarn in place of a count stands for the count of the whole.
 
 use super::Yarn;
 use crate::error::{Error, Result};

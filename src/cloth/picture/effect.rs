@@ -75,7 +75,7 @@ impl Weave {
         let widest = (wide + 12.0).max(24.0 + width_of(title, 1.1 * TITLE));
         let about = format!(
             "Colours of {title} on point paper, {ends} ends × {picks} picks, each square in the colour of \
-             the thread on top; no sett was given, so there is no scale; {}; {}.",
+             the thread on top; not to scale, as no sett was given; {}; {}.",
             all[1], all[2]
         );
         svg.finish(widest, below, title, &about)

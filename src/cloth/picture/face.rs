@@ -177,7 +177,7 @@ const WEFT: Colour = Colour([0x7a, 0x4e, 0x2d]);
 
 impl Weave {
     /// The face of the cloth, seen from above and drawn flat: threads at their true diameters and
-    /// spacings, with a scale bar. Without any sett there is no scale, and the colours are drawn as
+    /// spacings, with a scale bar. Without a sett it is not to scale, and the colours are drawn as
     /// squares on point paper.
     pub fn face(&self, face: &Face) -> Result<Picture> {
         let colours =

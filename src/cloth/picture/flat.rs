@@ -105,7 +105,7 @@ impl Flat<'_> {
         if weft.width < weft.pitch {
             return;
         }
-        // Where picks touch there is no gap that shows where the end goes down.
+        // Where picks touch, no gap shows where the end goes down.
         let mut d = String::new();
         for (top, bottom) in along {
             for y in [top, bottom] {
