@@ -91,6 +91,15 @@ impl Error {
         );
         Error { kind: self.kind, message }
     }
+    /// [`Error::readable`], line by line: each is a message of its own.
+    pub(crate) fn readable_lines(self) -> Self {
+        let lines = self
+            .message
+            .lines()
+            .map(|line| Error { kind: self.kind, message: line.to_owned() }.readable().message);
+        let message = lines.collect::<Vec<_>>().join("\n");
+        Error { kind: self.kind, message }
+    }
 }
 
 /// The most characters of a message about a file.

@@ -124,7 +124,7 @@ fn run(text: &str) -> PlanResult {
 }
 
 /// What came on less what left, over the rows of the account that `which` picks, part by part.
-fn came_on(result: &PlanResult, which: impl Fn(&str) -> bool) -> [f64; 5] {
+fn came_on(result: &PlanResult, which: impl Fn(&str) -> bool) -> [f64; 6] {
     let mut sums = [0.0; PARTS.len()];
     for row in result.account.iter().filter(|row| which(&row.stage)) {
         let sign = if row.added { 1.0 } else { -1.0 };
@@ -143,7 +143,7 @@ proptest! {
         let result = run(&lot.text);
         let fibre = lot.greasy * lot.clean;
         let (water, burr) = (fibre * lot.regain, fibre * lot.vegetable);
-        let greasy = Stock::from_parts([fibre, water, 0.0, lot.greasy - fibre - water - burr, burr]);
+        let greasy = Stock::from_parts([fibre, water, 0.0, lot.greasy - fibre - water - burr, burr, 0.0]);
         let near = |what: &str, k: usize, got: f64, wanted: f64| {
             prop_assert!(
                 (got - wanted).abs() <= 1e-9 * lot.greasy,

@@ -3,7 +3,6 @@
 use super::Plan;
 use super::chain::Nominal;
 use super::given::Values;
-use super::goods;
 use super::result::PlanResult;
 use super::say::Say;
 use super::screen::{listed, pieces};
@@ -16,7 +15,7 @@ impl Plan {
     /// For each good of which fewer are planned than promised: where the promise is written, how many
     /// are planned, and how many are short.
     pub(super) fn shortfalls(&self, result: &PlanResult) -> Vec<String> {
-        let goods = self.goods.iter().zip(&result.goods);
+        let goods = self.tree.goods.iter().zip(&result.goods);
         let short = goods.filter_map(|(good, result)| {
             let promised = f64::from(good.promised?);
             (result.planned < promised).then(|| {
@@ -35,7 +34,7 @@ impl Plan {
 
     /// What would make the promise safe: a smaller promise, or more wool. Nothing where 19 lots of 20 keep
     /// it, or, without simulated lots, where the planned values do.
-    pub(super) fn advice(&self, nominal: &Nominal, result: &PlanResult) -> Option<String> {
+    pub(super) fn advice(&self, result: &PlanResult) -> Option<String> {
         let enough = match result.spare.chance {
             Some(chance) => chance >= 0.95,
             None => result.planned_enough(),
@@ -49,11 +48,10 @@ impl Plan {
         });
         let goods: Vec<String> = goods.collect();
         let goods = if goods.is_empty() { "nothing".to_owned() } else { listed(&goods) };
-        let wanted: Vec<f64> =
-            self.goods.iter().map(|g| g.promised.map_or(0.0, f64::from)).collect();
+        let promised = |good: &super::goods::Good| good.promised.map_or(0.0, f64::from);
+        let wanted: Vec<f64> = self.tree.goods.iter().map(promised).collect();
         let likely = self.likely();
-        let planned =
-            self.back(&Values { given: &likely }, goods::needed(&nominal.needs, &wanted)).value();
+        let planned = self.greasy(&Values { given: &likely }, &wanted).value();
         Some(match result.spare.safe_greasy_mass {
             Some(greasy) => format!(
                 "Promise {goods}, or take in {}, to be 95 % sure.",
@@ -73,30 +71,66 @@ impl Plan {
         let value = |name: &str| recording.find(name).map(|step| recording.steps[step].value);
         let mut all = Vec::new();
         let woollen = MINIMUM_FIBRES.figures.iter().find(|f| f.of[..] == ["wool", "woollen"]);
-        if let Some((fibres, floor)) = value("mule.fibres").zip(woollen)
-            && fibres < floor.low
-        {
+        for pass in self.tree.all_passes().filter(|p| ["mule", "ring"].contains(&p.stage.kind())) {
+            let Some(fibres) = value(&format!("{}.fibres", pass.name)) else { continue };
+            let Some(floor) = woollen.filter(|floor| fibres < floor.low) else { continue };
+            let finest = value(&format!("{}.count", pass.name)).map(|count| {
+                let count = self.say.figure(count * floor.low / fibres, Kind::LinearDensity);
+                format!(" of {count} or more, as spun,")
+            });
             all.push(format!(
-                "mule.fibres: {} fibres in the section of the single; woollen spinning needs {} ({}). Spin a \
-                 thicker yarn, or take finer wool",
+                "{}.fibres: {} fibres in the section of the single; woollen spinning needs {} ({}). Spin a \
+                 thicker yarn{} or take finer wool",
+                pass.name,
                 fixed(fibres, 0),
                 floor.words(),
                 floor.basis().words(),
+                finest.unwrap_or_else(|| ",".to_owned()),
             ));
         }
         all.extend(far_parts(recording));
-        let card = self.stages.iter().position(|stage| stage.name() == "card");
-        if let Some((place, kept)) = card.zip(value("card.held_up")) {
-            let share = kept / nominal.flow[place].fibre;
+        for pass in self.tree.all_passes().filter(|pass| pass.keeps && pass.stage.kind() == "card")
+        {
+            let key = self.held_up_key(pass);
+            let Some(kept) = key.and_then(|key| value(&key)) else { continue };
+            let entered = nominal.flow[pass.place].0.fibre;
+            let share = kept / entered;
             if share > KEPT {
                 all.push(format!(
-                    "card.held_up: the card keeps {} of the fibre that enters; more than a tenth is much \
+                    "{}: the card keeps {} of the fibre that enters{}; more than a tenth is much \
                      (common practice). Card a larger lot, or join lots",
-                    print::of_kind(share, Kind::Fraction),
+                    format_args!("{}.held_up", pass.name),
+                    print::of_kind(share.min(1.0), Kind::Fraction),
+                    if share > 1.0 { ", which is all of it" } else { "" },
                 ));
             }
         }
+        all.extend(self.vessels(recording));
         all
+    }
+
+    /// What the value of the hold-up of a stage is called.
+    fn held_up_key(&self, pass: &super::tree::Pass) -> Option<String> {
+        let loss = pass.stage.held_up()?;
+        Some(self.given[loss.0].key.clone())
+    }
+
+    /// Dyeings that take more than one bath.
+    fn vessels(&self, recording: &Recording) -> Vec<String> {
+        let dyes = self.tree.all_passes().filter(|pass| pass.stage.kind() == "dye");
+        let said = dyes.filter_map(|pass| {
+            let baths = recording.find(&format!("{}.baths", pass.name))?;
+            let baths = recording.steps[baths].value;
+            (baths > 1.5).then(|| {
+                format!(
+                    "{}.vessel: the goods do not go into one bath; dye {} equal baths, whose shades may \
+                     differ, or dye less",
+                    pass.name,
+                    fixed(baths, 0)
+                )
+            })
+        });
+        said.collect()
     }
 }
 

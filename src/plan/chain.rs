@@ -1,12 +1,15 @@
-//! Down the route and up again: what comes out, what is to be set.
+//! The planned values carried down the tree, and what is to be set at each machine.
 
 use super::Plan;
 use super::given::Values;
-use super::goods::{Need, Shop, Taken, Used};
-use super::stage::{AnyStage, Bench, Ledger, NoLedger, Setting, Station, named};
+use super::goods::{Shop, Used};
+use super::stage::{Bench, InYarn, Ledger, NoLedger, Setting, Station, named};
 use super::stock::{Flow, Stock};
+use super::tree::forward::Carried;
+use super::tree::{FleeceNode, From, Of, Pass, Tree};
+use crate::fibre;
 use crate::number::Number;
-use crate::quantity::{LinearDensity, Mass, Shrinkage};
+use crate::quantity::{Fineness, Fraction, LinearDensity, Mass};
 use crate::worked::{Recording, Tape, Worked};
 
 /// Something that left the route, and where it went.
@@ -19,21 +22,35 @@ pub(super) struct Loss {
     pub(super) stock: Stock,
 }
 
-/// Keeps the books of one stage.
+/// Keeps the books of the stages.
+#[derive(Default)]
 struct Books {
-    stage: &'static str,
+    stage: String,
+    to: Option<String>,
     lost: Vec<Loss>,
     added: Vec<Loss>,
 }
 
 impl Books {
     fn line(&self, to: &str, key: &str, stock: Stock) -> Loss {
+        let to = match (&self.to, key) {
+            (Some(own), "lost") => own,
+            _ => to,
+        };
         let key = if key.is_empty() { String::new() } else { format!("{}.{key}", self.stage) };
-        Loss { stage: self.stage.to_owned(), to: to.to_owned(), key, stock }
+        Loss { stage: self.stage.clone(), to: to.to_owned(), key, stock }
     }
 }
 
 impl Ledger for Books {
+    fn enter(&mut self, pass: &Pass) {
+        self.stage.clone_from(&pass.name);
+        self.to.clone_from(&pass.to);
+    }
+    fn sorted_out(&mut self, fleece: &FleeceNode, what: impl FnOnce() -> Stock) {
+        let stage = format!("{}.sort", fleece.name);
+        self.lost.push(Loss { stage, to: "rejects".to_owned(), key: String::new(), stock: what() });
+    }
     fn lost(&mut self, to: &'static str, key: &str, what: impl FnOnce() -> Stock) {
         let stock = what();
         // Wool that leaves with more water on it than it came with has lost none.
@@ -48,20 +65,40 @@ impl Ledger for Books {
     }
 }
 
+/// A yarn that goods are made of, in clean dry fibre.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct YarnMade {
+    /// What begins as this yarn, and what is finished of it.
+    pub(super) begun: Stock,
+    pub(super) finished: Stock,
+    /// What no goods take, in clean dry fibre.
+    pub(super) left_over: f64,
+}
+
 /// The plan with the likely values carried through.
-#[derive(Debug)]
+#[derive(Debug, Default)]
 pub(super) struct Nominal {
-    /// The stock before the first stage and after each.
-    pub(super) flow: Vec<Stock>,
+    /// The greasy wool of each fleece.
+    pub(super) fleeces: Vec<Stock>,
+    /// What comes into each stage and out of it.
+    pub(super) flow: Vec<(Stock, Stock)>,
     pub(super) lost: Vec<Loss>,
     pub(super) added: Vec<Loss>,
     pub(super) settings: Vec<Setting>,
     pub(super) made: Vec<f64>,
     pub(super) unrounded: Vec<f64>,
-    pub(super) needs: Vec<Need<f64>>,
-    /// Scoured yarn that no goods take, in clean dry fibre.
-    pub(super) left_over: f64,
-    /// Yarn beyond what the promise needs (negative: short), in clean dry fibre.
+    /// Clean dry fibre in a piece of each good.
+    pub(super) each: Vec<f64>,
+    pub(super) yarns: Vec<YarnMade>,
+    /// What of each sort no heap takes, and what of each heap is not spun.
+    pub(super) left_sorts: Vec<Stock>,
+    pub(super) unspun: Vec<Stock>,
+    /// Each sort as it is ready for the heaps, and each heap for the card, in clean dry fibre.
+    pub(super) sorts: Vec<f64>,
+    pub(super) heaps: Vec<f64>,
+    /// What the promises ask of each heap, at its yarns' beginnings, in clean dry fibre.
+    pub(super) asked_before: Vec<f64>,
+    /// What is beyond what the promise needs (negative: short): see [`Spared`].
     pub(super) spare: f64,
     /// Where the yarn of the goods went, in clean dry fibre.
     pub(super) used: Vec<Used<f64>>,
@@ -73,57 +110,13 @@ impl Plan {
     pub(super) fn likely(&self) -> Vec<f64> {
         self.given.iter().map(super::Given::base).collect()
     }
-
-    /// The stock down the route; `see` is shown what leaves each stage.
-    pub(super) fn carry<N: Number>(
-        &self,
-        values: &Values<'_, N>,
-        ledger: &mut impl Ledger,
-        mut see: impl FnMut(usize, Flow<N>),
-    ) -> Flow<N> {
-        let mut flow = self.fleece.flow(values);
-        for (place, stage) in self.stages.iter().enumerate() {
-            flow = stage.carry(values, flow, ledger);
-            see(place, flow);
-        }
-        flow
-    }
-
-    /// What the goods are calculated from.
-    pub(super) fn shop<'a, 'v, N: Number>(&'a self, values: &'a Values<'v, N>) -> Shop<'a, 'v, N> {
-        let shrinkage = self.stages.iter().find_map(|s| match s {
-            AnyStage::HankScour(scour) => {
-                Some(Shrinkage::base(values.at(*scour.shrinkage.inner())))
-            }
-            _ => None,
-        });
-        Shop {
-            values,
-            machines: &self.machines,
-            label: &self.label,
-            yarn: &self.yarn,
-            dry: self.yarn.dry(values, &self.label),
-            hank_shrinkage: shrinkage.unwrap_or(Shrinkage::base(N::constant(0.0))),
-        }
-    }
-
-    /// What each good needs.
-    pub(super) fn needs<N: Number>(&self, shop: &Shop<'_, '_, N>) -> Vec<Need<N>> {
-        self.goods.iter().map(|good| good.need(shop)).collect()
-    }
-
-    /// Up the route: the greasy mass for some scoured yarn.
-    pub(super) fn back<N: Number>(&self, values: &Values<'_, N>, yarn: Mass<N>) -> Mass<N> {
-        let fibre = self.stages.iter().rev().fold(yarn, |fibre, stage| stage.back(values, fibre));
-        self.fleece.back(values, fibre)
-    }
 }
 
 impl Nominal {
     /// Runs the plan with its likely values and records how every value is calculated.
     pub(super) fn new(plan: &Plan) -> Nominal {
         let tape = Tape::new();
-        let mut nominal = Nominal::empty();
+        let mut nominal = Nominal::default();
         {
             let given: Vec<Worked<'_>> = plan.given.iter().map(|g| g.enter(&tape)).collect();
             nominal.run(plan, &Values { given: &given });
@@ -132,126 +125,250 @@ impl Nominal {
         nominal
     }
 
-    fn empty() -> Self {
-        Nominal {
-            flow: Vec::new(),
-            lost: Vec::new(),
-            added: Vec::new(),
-            settings: Vec::new(),
-            made: Vec::new(),
-            unrounded: Vec::new(),
-            needs: Vec::new(),
-            left_over: 0.0,
-            spare: 0.0,
-            used: Vec::new(),
-            recording: Recording::default(),
-        }
-    }
-
     fn run<N: Number>(&mut self, plan: &Plan, values: &Values<'_, N>) {
-        let greasy = plan.fleece.flow(values);
-        let mut flow = vec![greasy];
-        for stage in &plan.stages {
-            let mut books = Books { stage: stage.name(), lost: Vec::new(), added: Vec::new() };
-            let out = stage.carry(values, flow[flow.len() - 1], &mut books);
-            self.lost.append(&mut books.lost);
-            self.added.append(&mut books.added);
-            flow.push(out);
-        }
-        self.flow = flow.iter().map(Flow::stock).collect();
-        let mut states = vec![greasy.state("lot")];
-        states.extend(plan.stages.iter().zip(&flow[1..]).map(|(s, flow)| flow.state(s.name())));
+        let tree = &plan.tree;
+        let mut books = Books::default();
+        let mut made = Carried::default();
+        let mut out: Vec<Option<Flow<N>>> = vec![None; tree.passes];
+        tree.carry(values, &mut made, &mut books, &mut |place, flow| out[place] = Some(flow));
+        self.lost = books.lost;
+        self.added = books.added;
+        self.fleeces = made.fleeces.iter().map(Flow::stock).collect();
 
-        let shop = plan.shop(values);
-        let needs = plan.needs(&shop);
-        let yarn = flow[flow.len() - 1].fibre;
-        let (mut left, mut spare) = (yarn.v(), yarn.v());
-        let mut shares = Vec::new();
-        for (good, need) in plan.goods.iter().zip(&needs) {
-            let taken: Taken<N> = good.take(values, need, Mass::from(left));
-            left = left - taken.used.v();
-            spare = spare - taken.promised.v();
-            self.unrounded.push(taken.unrounded.value());
-            shares.push(taken);
-        }
-        let words = "scoured yarn beyond what the promise needs, as clean dry fibre";
-        let spare = named("promise", "spare", words, Mass::from(spare));
-        let words = "scoured yarn left over, as clean dry fibre";
-        let left_over = named("promise", "left_over", words, Mass::from(left));
-
-        // Counts are asked for up the route, settings made down it.
         let mut bench = Bench::new(plan.say.clone());
-        let stations =
-            |place: usize, count_in: LinearDensity<N>, count_out: LinearDensity<N>| Station {
-                values,
-                before: flow[place],
-                after: flow[place + 1],
-                count_in,
-                count_out,
-                state_in: states[place],
-                state_out: states[place + 1],
-                yarn: &plan.yarn,
-                lot: &plan.fleece,
-            };
-        let mut counts = vec![shop.dry];
-        let mut before_scouring = shop.dry;
-        for (place, stage) in plan.stages.iter().enumerate().rev() {
-            let out = counts[counts.len() - 1];
-            let count_in = stage.count_in(&stations(place, out, out), out, &mut bench);
-            if matches!(stage, AnyStage::HankScour(_)) {
-                before_scouring = count_in;
+        let mut oily = vec![None; tree.yarns.len()];
+        self.flow = vec![Default::default(); tree.passes];
+        let mut walk = |passes: &[Pass], begin: Flow<N>, name: &str, bench: &mut Bench<N>, yarn| {
+            let route = Route::of(passes, begin, name, &out);
+            for (pass, flows) in passes.iter().zip(route.flows.windows(2)) {
+                self.flow[pass.place] = (flows[0].stock(), flows[1].stock());
             }
-            counts.push(count_in);
+            route.set(values, yarn, bench)
+        };
+        for (node, flow) in tree.fleeces.iter().zip(&made.fleeces) {
+            walk(&node.passes, *flow, &node.key, &mut bench, None);
         }
-        counts.reverse();
-        for (place, stage) in plan.stages.iter().enumerate() {
-            stage.set(&stations(place, counts[place], counts[place + 1]), &mut bench);
+        for (node, flow) in tree.sorts.iter().zip(&made.begun) {
+            walk(&node.passes, *flow, &node.name, &mut bench, None);
         }
-        // Weighed in oil, in the state in which the yarn leaves the twister.
-        let scour = plan.stages.iter().position(|s| matches!(s, AnyStage::HankScour(_)));
-        let state = states[scour.unwrap_or(plan.stages.len())];
-        let oily = LinearDensity::from(before_scouring.v() * state.v());
-        let oily =
-            named("twister", "count_in_oil", "folded yarn as it goes to the reel, in oil", oily);
-        for (good, taken) in plan.goods.iter().zip(&shares) {
-            let alike = plan.goods.iter().filter(|other| other.is_like(good)).count();
-            bench.prefix = if alike > 1 { format!("{}.", good.name) } else { String::new() };
-            for used in good.set(&shop, taken, oily, &mut bench) {
+        for (node, (flow, _)) in tree.heaps.iter().zip(&made.heaps) {
+            walk(&node.passes, *flow, &node.key, &mut bench, None);
+        }
+        for place in tree.yarns_in_order() {
+            let (node, (flow, _)) = (&tree.yarns[place], made.yarns[place]);
+            bench.single_twist = None;
+            bench.folding_twist = None;
+            bench.draw = None;
+            let spun = made.ends[place].dry.map(|dry| OfYarn {
+                dry,
+                spec: &node.spec,
+                fineness: tree.fineness(place, values, &made),
+            });
+            let reeled = walk(&node.passes, flow, &node.key, &mut bench, spun);
+            oily[place] = match node.from {
+                From::Yarn(parent) => oily[parent],
+                _ => reeled,
+            };
+        }
+        let shop = Shop { values, ends: &made.ends };
+        for (good, taken) in tree.goods.iter().zip(&made.taken) {
+            for used in good.set(&shop, taken, &oily, &mut bench) {
                 let fibre = Mass::base(used.fibre.value());
-                self.used.push(Used { stage: used.stage, to: used.to, key: used.key, fibre });
+                let Used { stage, to, key, yarn, .. } = used;
+                self.used.push(Used { stage, to, key, fibre, yarn });
             }
         }
         self.settings = bench.settings;
-        let order: Vec<&str> = plan.stages.iter().map(AnyStage::name).collect();
+        let order: Vec<&str> = tree.all_passes().map(|pass| pass.name.as_str()).collect();
         // Goods come after the stages, in their own order.
-        self.settings
-            .sort_by_key(|s| order.iter().position(|o| *o == s.stage).unwrap_or(order.len()));
-        self.made = shares.iter().map(|s| s.made.value()).collect();
-        self.needs = needs
-            .iter()
-            .map(|n| Need { each: Mass::base(n.each.value()), fixed: Mass::base(n.fixed.value()) })
-            .collect();
-        self.left_over = left_over.value();
-        self.spare = spare.value();
+        self.settings.sort_by_key(|s| order.iter().position(|o| *o == s.at).unwrap_or(order.len()));
+        self.keep(tree, values, &made);
+    }
+
+    /// Keeps what comes of it as plain numbers.
+    fn keep<N: Number>(&mut self, tree: &Tree, values: &Values<'_, N>, made: &Carried<N>) {
+        self.made = made.taken.iter().map(|taken| taken.made.value()).collect();
+        self.unrounded = made.taken.iter().map(|taken| taken.unrounded.value()).collect();
+        self.each = made.needs.iter().map(|needs| needs.each().0.value()).collect();
+        self.sorts = made.sorts.iter().map(|flow| flow.fibre.value()).collect();
+        self.heaps = made.heaps.iter().map(|(_, flow)| flow.fibre.value()).collect();
+        self.asked_before = made.asked_before.iter().map(|asked| asked.0.value()).collect();
+        let part = |flow: &Flow<N>, fibre: f64| {
+            let stock = flow.stock();
+            if stock.fibre > 0.0 { stock.share(fibre / stock.fibre) } else { Stock::default() }
+        };
+        let left = made.sorts.iter().zip(&made.left_sorts);
+        self.left_sorts = left.map(|(flow, left)| part(flow, left.0.value())).collect();
+        let left = made.heaps.iter().zip(&made.unspun);
+        self.unspun = left.map(|((_, flow), left)| part(flow, left.0.value())).collect();
+        for (place, (begun, finished)) in made.yarns.iter().enumerate() {
+            let left = made.left_yarns[place];
+            let words = "scoured yarn left over, as clean dry fibre";
+            let key = if tree.yarns.len() == 1 { "promise" } else { &tree.yarns[place].key };
+            let left = named(key, "left_over", words, Mass::from(left));
+            self.yarns.push(YarnMade {
+                begun: begun.stock(),
+                finished: finished.stock(),
+                left_over: left.value(),
+            });
+        }
+        self.spare = tree.spare(values, made).0;
     }
 }
 
-/// One simulated lot: the fibre after each stage and the pieces of each good; gives the yarn beyond
-/// what the promise needs, and the greasy wool that would have made the promise.
+impl Tree {
+    /// What is beyond what the promise needs (negative: short), and the greasy wool that the promise needs.
+    /// Where all is one line: finished yarn in clean dry fibre. Else: the share of its wool that the
+    /// scarcest fleece has to spare.
+    pub(super) fn spare<N: Number>(&self, values: &Values<'_, N>, made: &Carried<N>) -> (f64, f64) {
+        if self.is_line() {
+            let promised = made.taken.iter().map(|taken| taken.promised.v());
+            let yarn = made.yarns[0].1.fibre.v();
+            let spare = promised.clone().fold(yarn, |spare, promised| spare - promised);
+            let words = "scoured yarn beyond what the promise needs, as clean dry fibre";
+            let spare = named("promise", "spare", words, Mass::from(spare));
+            let asked: f64 = promised.map(|promised| promised.0.value()).sum();
+            return (spare.value(), asked);
+        }
+        let needed = self.greasy_for(values, &made.needs, &|good| good.wanted(values));
+        let have =
+            made.fleeces.iter().map(|flow| flow.fibre.value() * flow.plain_state().0.value());
+        let have: Vec<f64> = have.collect();
+        let asked = needed.iter().zip(&have).map(|(needed, have)| needed.value() / have);
+        let most = asked.fold(0.0, f64::max);
+        (1.0 - most, most * have.iter().sum::<f64>())
+    }
+
+    /// How fine the fibre of a yarn is, where it is known.
+    fn fineness<N: Number>(
+        &self,
+        yarn: usize,
+        values: &Values<'_, N>,
+        made: &Carried<N>,
+    ) -> Option<(Fineness<N>, Fraction<N>)> {
+        let heap = match self.yarns[yarn].from {
+            From::Heap(heap) => &self.heaps[heap],
+            From::Yarn(parent) => return self.fineness(parent, values, made),
+            From::Stock(_) => return None,
+        };
+        let of = |sort: usize| {
+            let wool = self.sorts[sort].wool.map(&mut values.read());
+            wool.diameter.map(|diameter| (diameter, wool.variation))
+        };
+        let sorts: Vec<(usize, Fraction<N>)> = match &heap.of {
+            Of::All(all) => {
+                if let [one] = all[..] {
+                    return of(one);
+                }
+                let whole: f64 = all.iter().map(|sort| made.sorts[*sort].fibre.value()).sum();
+                let share = |sort: &usize| made.sorts[*sort].fibre.v() / whole;
+                all.iter().map(|sort| (*sort, Fraction::from(share(sort)))).collect()
+            }
+            Of::Shares(shares) => {
+                shares.iter().map(|(s, share)| (*s, Fraction::base(values.at(*share)))).collect()
+            }
+        };
+        let found = sorts.iter().map(|(sort, _)| of(*sort)).collect::<Option<Vec<_>>>()?;
+        let shares: Vec<Fraction<N>> = sorts.iter().map(|(_, share)| *share).collect();
+        let diameters: Vec<Fineness<N>> = found.iter().map(|(diameter, _)| *diameter).collect();
+        let widest = found.iter().map(|(_, variation)| variation.v()).reduce(|a, b| a.max(b))?;
+        Some((fibre::diameter_of_blend(&shares, &diameters), Fraction::from(widest)))
+    }
+}
+
+/// What is known of the yarn that goes down a route.
+struct OfYarn<'a, N> {
+    dry: LinearDensity<N>,
+    spec: &'a super::lot::Yarn<crate::calculation::Place>,
+    fineness: Option<(Fineness<N>, Fraction<N>)>,
+}
+
+/// A route with what went down it.
+struct Route<'a, N> {
+    passes: &'a [Pass],
+    /// Before the first stage and after each.
+    flows: Vec<Flow<N>>,
+    begin: &'a str,
+}
+
+impl<'a, N: Number> Route<'a, N> {
+    fn of(passes: &'a [Pass], begin: Flow<N>, name: &'a str, out: &[Option<Flow<N>>]) -> Self {
+        let after = passes.iter().filter_map(|pass| out[pass.place]);
+        let flows = std::iter::once(begin).chain(after).collect();
+        Route { passes, flows, begin: name }
+    }
+
+    /// Sets the machines: counts are asked for up the route, settings made down it. Gives the count of
+    /// the yarn as it goes to the reel.
+    fn set(
+        &self,
+        values: &Values<'_, N>,
+        yarn: Option<OfYarn<'_, N>>,
+        bench: &mut Bench<N>,
+    ) -> Option<LinearDensity<N>> {
+        let mut states = vec![self.flows[0].state(self.begin)];
+        let named = self.passes.iter().zip(&self.flows[1..]);
+        states.extend(named.map(|(pass, flow)| flow.state(&pass.name)));
+        let station =
+            |place: usize, counts: Option<(Option<LinearDensity<N>>, LinearDensity<N>)>| {
+                let pass = &self.passes[place];
+                Station {
+                    at: &pass.name,
+                    machine: &pass.machine,
+                    of: &pass.of,
+                    values,
+                    before: self.flows[place],
+                    after: self.flows[place + 1],
+                    state_in: states[place],
+                    state_out: states[place + 1],
+                    yarn: yarn.as_ref().zip(counts).map(|(yarn, (count_in, count_out))| InYarn {
+                        count_in,
+                        count_out,
+                        spec: yarn.spec,
+                        fineness: yarn.fineness,
+                    }),
+                }
+            };
+        let mut counts = vec![yarn.as_ref().map(|yarn| yarn.dry)];
+        for (place, pass) in self.passes.iter().enumerate().rev() {
+            let out = counts[counts.len() - 1];
+            let count_in = out.and_then(|out| {
+                pass.stage.count_in(&station(place, Some((None, out))), out, bench)
+            });
+            counts.push(count_in);
+        }
+        counts.reverse();
+        for (place, pass) in self.passes.iter().enumerate() {
+            let of_yarn = counts[place + 1].map(|out| (counts[place], out));
+            pass.stage.set(&station(place, of_yarn), bench);
+        }
+        // Weighed in oil, in the state in which the yarn leaves for its first bath.
+        let bath = self.passes.iter().position(|pass| pass.stage.shrinkage(values).is_some());
+        let place = bath.unwrap_or(self.passes.len());
+        let (count, state) = (counts[place]?, states[place]);
+        let oily = LinearDensity::from(count.v() * state.v());
+        let at = self.passes[..place].last().map_or(self.begin, |pass| pass.name.as_str());
+        let words = "yarn as it goes to the reel, in oil";
+        Some(super::stage::named(at, "count_in_oil", words, oily))
+    }
+}
+
+/// One simulated lot: the fibre after each stage and the pieces of each good; gives what is beyond what the
+/// promise needs, and the greasy wool that would have made the promise.
 pub(super) fn simulate(
     plan: &Plan,
     values: &Values<'_, f64>,
+    scratch: &mut Carried<f64>,
     fibre: &mut [f64],
     pieces: &mut [f64],
 ) -> (f64, f64) {
-    let yarn = plan.carry(values, &mut NoLedger, |place, flow| fibre[place] = flow.fibre.value());
-    let shop = plan.shop(values);
-    let (mut left, mut promised) = (yarn.fibre.value(), 0.0);
-    for (good, pieces) in plan.goods.iter().zip(pieces) {
-        let taken = good.take(values, &good.need(&shop), Mass::base(left));
+    let tree = &plan.tree;
+    tree.carry(values, scratch, &mut NoLedger, &mut |place, flow| {
+        fibre[place] = flow.fibre.value();
+    });
+    for (taken, pieces) in scratch.taken.iter().zip(pieces) {
         *pieces = taken.made.value();
-        left -= taken.used.value();
-        promised += taken.promised.value();
     }
-    (yarn.fibre.value() - promised, plan.back(values, Mass::base(promised)).value())
+    let (spare, asked) = tree.spare(values, scratch);
+    if tree.is_line() { (spare, tree.back_line(values, asked)) } else { (spare, asked) }
 }

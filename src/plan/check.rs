@@ -2,8 +2,10 @@
 
 use super::chain::Nominal;
 use super::given::{Given, Values};
+use super::lot::Wool;
+use super::tree::Pass;
 use super::{Plan, Stock};
-use crate::calculation::{Check, Context};
+use crate::calculation::{Check, Context, Place};
 use crate::error::{Error, Result};
 use crate::quantity::{Kind, print::of_kind};
 use crate::worked::{Arg, Call, Op, Recording};
@@ -14,7 +16,7 @@ const ROUNDING: f64 = 1e-9;
 /// A stage of a plan, as the place of what is said there.
 struct At<'a> {
     plan: &'a Plan,
-    stage: &'a str,
+    pass: &'a Pass,
 }
 
 impl Context for At<'_> {
@@ -22,9 +24,12 @@ impl Context for At<'_> {
         self.plan.say.figure(base, kind)
     }
     fn refuse(&self, name: &str, message: String) -> Error {
-        match self.plan.given_at(&format!("{}.{name}", self.stage)) {
+        let Pass { name: full, machine, stage, .. } = self.pass;
+        let mut keys = [full, machine.as_str(), stage.kind()].into_iter();
+        let found = keys.find_map(|at| self.plan.given_at(&format!("{at}.{name}")));
+        match found {
             Some(given) => refused(given, &message),
-            None => Error::plan(message).at(format_args!("{}: {}", self.plan.file, self.stage)),
+            None => Error::plan(message).at(format_args!("{}: {}", self.plan.file(), full)),
         }
     }
 }
@@ -38,26 +43,32 @@ impl Plan {
             }
         }
         let likely = self.likely();
-        for stage in &self.stages {
-            let context = At { plan: self, stage: stage.name() };
-            stage.check(&Values { given: &likely }, &mut Check::new(&context))?;
+        for pass in self.tree.all_passes() {
+            let context = At { plan: self, pass };
+            pass.stage.check(&Values { given: &likely }, &mut Check::new(&context))?;
         }
         let nominal = Nominal::new(self);
-        self.check_greasy(&nominal.flow[0])?;
-        for (stage, flow) in self.stages.iter().zip(nominal.flow.windows(2)) {
-            self.check_left(stage.name(), &flow[0], &flow[1])?;
-            self.check_state(stage.name(), &flow[0], &flow[1])?;
+        if !self.tree.weighed {
+            for (fleece, greasy) in self.tree.fleeces.iter().zip(&nominal.fleeces) {
+                self.check_greasy(&fleece.inputs.wool, greasy)?;
+            }
+        }
+        for (pass, (before, after)) in self.tree.all_passes().zip(&nominal.flow) {
+            self.check_left(pass, before, after)?;
+            self.check_state(pass, before, after)?;
         }
         self.check_formulas(&nominal.recording)?;
         self.check_width(&nominal.recording)?;
-        let mut needs = self.goods.iter().zip(&nominal.needs);
-        match needs.find(|(_, need)| need.each.value() <= 0.0) {
+        let mut needs = self.tree.goods.iter().zip(&nominal.each);
+        match needs.find(|(_, each)| !(**each > 0.0)) {
             None => Ok(()),
-            Some((good, _)) => {
-                let message = format!(
-                    "a piece of '{}' would hold no yarn; look at its size and at the count of the yarn",
-                    good.name
-                );
+            Some((good, each)) => {
+                let why = if each.is_nan() {
+                    "the count of its yarn is not known; write count in its table".to_owned()
+                } else {
+                    "look at its size and at the count of the yarn".to_owned()
+                };
+                let message = format!("a piece of '{}' would hold no yarn; {why}", good.name);
                 let path = format!("goods.{}.", good.name);
                 let place = self
                     .given
@@ -73,7 +84,7 @@ impl Plan {
     }
 
     /// Fibre, water and vegetable matter are parts of the greasy mass.
-    fn check_greasy(&self, greasy: &Stock) -> Result<()> {
+    fn check_greasy(&self, wool: &Wool<Place>, greasy: &Stock) -> Result<()> {
         let whole = greasy.total();
         if greasy.grease >= -ROUNDING * whole {
             return Ok(());
@@ -87,35 +98,42 @@ impl Plan {
             mass(greasy.vegetable),
             mass(whole),
         );
-        Err(match self.given_at("lot.clean") {
-            Some(given) => refused(given, &message),
+        Err(match &wool.clean {
+            Some(clean) => refused(&self.given[clean.inner().0], &message),
             None => Error::plan(message),
         })
     }
 
     /// Something must be left after a stage.
-    fn check_left(&self, stage: &str, before: &Stock, after: &Stock) -> Result<()> {
-        if after.fibre > 0.0 {
+    fn check_left(&self, pass: &Pass, before: &Stock, after: &Stock) -> Result<()> {
+        // A yarn of which nothing is promised and nothing left over does not begin.
+        if after.fibre > 0.0 || before.fibre <= 0.0 {
             return Ok(());
         }
+        let stage = &pass.name;
         let message = format!(
             "nothing is left of the lot after '{stage}': {} of clean dry fibre come in; \
              take a larger lot or write a smaller value here",
             of_kind(before.fibre, Kind::Mass)
         );
-        Err(match self.given_at(&format!("{stage}.held_up")) {
-            Some(given) => refused(given, &message),
-            None => Error::plan(message).at(&self.file),
+        Err(match pass.stage.held_up() {
+            Some(place) => refused(&self.given[place.0], &message),
+            None => Error::plan(message).at(self.file()),
         })
     }
 
     /// Fat and vegetable matter do not come from nowhere: only the oiling puts any on.
-    fn check_state(&self, stage: &str, before: &Stock, after: &Stock) -> Result<()> {
+    fn check_state(&self, pass: &Pass, before: &Stock, after: &Stock) -> Result<()> {
+        if before.fibre <= 0.0 {
+            return Ok(());
+        }
+        let Some(state) = pass.stage.state() else { return Ok(()) };
         let fat = |stock: &Stock| (stock.oil + stock.grease) / stock.fibre;
         let burr = |stock: &Stock| stock.vegetable / stock.fibre;
-        let states = [("fat", fat(before), fat(after)), ("vegetable", burr(before), burr(after))];
-        for (part, was, is) in states {
-            let Some(given) = self.given_at(&format!("{stage}.{part}")) else { continue };
+        let places = [&state.fat, &state.vegetable].map(|s| s.as_ref().map(|s| *s.inner()));
+        let shares = [(fat(before), fat(after)), (burr(before), burr(after))];
+        for (place, (was, is)) in places.into_iter().zip(shares) {
+            let Some(given) = place.map(|place| &self.given[place.0]) else { continue };
             if is > was * (1.0 + ROUNDING) {
                 let share = |x| of_kind(x, given.kind);
                 let message = format!(
@@ -149,7 +167,7 @@ impl Plan {
             );
             return Err(match rests_on.first() {
                 Some(given) => refused(given, &message),
-                None => Error::plan(message).at(&self.file),
+                None => Error::plan(message).at(self.file()),
             });
         }
         Ok(())
@@ -184,9 +202,11 @@ impl Plan {
 
     /// The loom takes every woven piece.
     fn check_width(&self, recording: &Recording) -> Result<()> {
-        let Some(widest) = self.given_at("loom.loom_width") else { return Ok(()) };
         let steps = recording.by_name();
-        for good in &self.goods {
+        for good in &self.tree.goods {
+            let Some(widest) = good.loom_width().map(|place| &self.given[place.0]) else {
+                continue;
+            };
             let name = format!("{}.set_width", good.name);
             let Some(step) = steps.get(name.as_str()) else { continue };
             let width = recording.steps[*step].value;

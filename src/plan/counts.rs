@@ -2,7 +2,8 @@
 
 use std::path::Path;
 
-use super::file::{File, Section};
+use super::file::File;
+use super::section::Section;
 use crate::error::Result;
 use crate::files::read_text;
 use crate::quantity::counts::System;
@@ -12,8 +13,8 @@ use crate::words::one_line;
 /// Defines the count systems of a file: a table for each, all of them or none.
 pub fn load_counts(path: &Path) -> Result<Vec<&'static System>> {
     let text = read_text(path)?;
-    let file = File::parse(&path.display().to_string(), &text)?;
-    let root = file.root();
+    let file = File::parse("counts", &path.display().to_string(), &text)?;
+    let root = Section::of(&file);
     // As it is in a lot file: `[counts.our-cut]`.
     let counts = match root.keys().as_slice() {
         [only] if only == "counts" => root.section(only)?,

@@ -5,6 +5,7 @@ use super::chain::simulate;
 use super::chance::Layer;
 use super::given::Values;
 use super::lots::{BINS, Block, bin_middle};
+use super::tree::forward::Carried;
 use crate::normal::Z95;
 
 /// How much one uncertain value has to do with the uncertainty of the promise.
@@ -26,11 +27,12 @@ pub struct Doubt {
     pub short: (f64, f64),
 }
 
-/// Ranks the uncertain values. What is spare is counted in pieces of the good at the place `counted`.
+/// Ranks the uncertain values. What is spare is counted in pieces of the good at the place `counted`, of
+/// which the whole lot makes `scale` where it is divided.
 ///
 /// For a value, the simulated lots are sorted into bins by its deviate: the variance of the means is
 /// what knowing the value would take away (the same simulated lots serve all values).
-pub(super) fn rank(plan: &Plan, blocks: &[Block], counted: usize) -> Vec<Doubt> {
+pub(super) fn rank(plan: &Plan, blocks: &[Block], counted: usize, scale: f64) -> Vec<Doubt> {
     let spare = || blocks.iter().flat_map(|b| b.spare.iter().copied());
     let lots = spare().count() as f64;
     let mean = spare().sum::<f64>() / lots;
@@ -63,7 +65,10 @@ pub(super) fn rank(plan: &Plan, blocks: &[Block], counted: usize) -> Vec<Doubt> 
                 words: given.meaning.to_owned(),
                 layer: given.layer,
                 share,
-                swing: (spare_with(plan, at, -Z95, counted), spare_with(plan, at, Z95, counted)),
+                swing: (
+                    spare_with(plan, at, -Z95, counted, scale),
+                    spare_with(plan, at, Z95, counted, scale),
+                ),
                 short: (short_at(&bins, -Z95), short_at(&bins, Z95)),
             }
         })
@@ -73,14 +78,15 @@ pub(super) fn rank(plan: &Plan, blocks: &[Block], counted: usize) -> Vec<Doubt> 
 }
 
 /// Pieces spare where one value is at a deviate and the others are as planned.
-fn spare_with(plan: &Plan, at: usize, z: f64, counted: usize) -> f64 {
+fn spare_with(plan: &Plan, at: usize, z: f64, counted: usize, scale: f64) -> f64 {
     let mut given = plan.likely();
     given[at] = plan.given[at].draw().at(z).0;
     let values = Values { given: &given };
-    let mut fibre = vec![0.0; plan.stages.len()];
-    let mut pieces = vec![0.0; plan.goods.len()];
-    let (spare, _) = simulate(plan, &values, &mut fibre, &mut pieces);
-    spare / plan.needs(&plan.shop(&values))[counted].each.value()
+    let mut fibre = vec![0.0; plan.tree.passes];
+    let mut pieces = vec![0.0; plan.tree.goods.len()];
+    let mut scratch = Carried::default();
+    let (spare, _) = simulate(plan, &values, &mut scratch, &mut fibre, &mut pieces);
+    if plan.tree.is_line() { spare / scratch.needs[counted].each().0 } else { spare * scale }
 }
 
 /// Share of the lots that fall short at a deviate: on the straight line through the two bins that have

@@ -27,6 +27,8 @@ pub struct Given {
     pub layer: Layer,
     /// Where it is, such as `first-lot.toml:12`.
     pub origin: String,
+    /// Whose it is: the lot's, the mill's, the handbook's, a guess.
+    pub from: String,
 }
 
 impl Given {

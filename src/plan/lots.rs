@@ -7,6 +7,7 @@ use super::Plan;
 use super::chain::simulate;
 use super::chance::Deviates;
 use super::given::{Draw, Values};
+use super::tree::forward::Carried;
 use crate::error::{Error, Result};
 
 /// Simulated lots that a thread takes at a time.
@@ -170,6 +171,11 @@ pub(super) struct Block {
     pub(super) bins: Vec<[f64; 3]>,
     /// How many lots cannot be, and the number of the first.
     pub(super) impossible: Impossible,
+    /// For each yarn, the share of its heap that its promises need, lot by lot; nothing where all is one
+    /// line.
+    pub(super) shares: Vec<Vec<f64>>,
+    /// Used again from lot to lot.
+    scratch: Carried<f64>,
 }
 
 /// Simulated lots that cannot be: how many, and the number of the first.
@@ -199,8 +205,9 @@ pub(super) fn forward(
     run: &Run,
     progress: &mut Progress<'_>,
 ) -> Result<Blocks<Block>> {
-    let (stages, goods) = (plan.stages.len(), plan.goods.len());
+    let (stages, goods) = (plan.tree.passes, plan.tree.goods.len());
     let open = plan.open().len();
+    let divided = !plan.tree.is_line();
     let start = |count: usize| Block {
         fibre: Vec::with_capacity(count * stages),
         pieces: Vec::with_capacity(count * goods),
@@ -208,13 +215,18 @@ pub(super) fn forward(
         greasy: Vec::with_capacity(count),
         bins: vec![[0.0; 3]; open * BINS],
         impossible: Impossible::default(),
+        shares: vec![Vec::new(); if divided { plan.tree.yarns.len() } else { 0 }],
+        scratch: Carried::default(),
     };
     let make = |lot: &Lot<'_>, block: &mut Block| {
         let (f, p) = (block.fibre.len(), block.pieces.len());
         block.fibre.resize(f + stages, 0.0);
         block.pieces.resize(p + goods, 0.0);
         let (fibre, pieces) = (&mut block.fibre[f..], &mut block.pieces[p..]);
-        let (spare, greasy) = simulate(plan, &lot.values, fibre, pieces);
+        let (spare, greasy) = simulate(plan, &lot.values, &mut block.scratch, fibre, pieces);
+        for (shares, share) in block.shares.iter_mut().zip(plan.tree.shares(&block.scratch)) {
+            shares.push(share);
+        }
         if !plan.can_be(&lot.values, fibre, pieces, spare, greasy) {
             block.impossible.count(lot.number);
         }

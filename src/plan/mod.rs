@@ -9,6 +9,7 @@ mod check;
 mod cost;
 mod counts;
 mod doubt;
+mod draft;
 mod file;
 mod given;
 mod goods;
@@ -19,12 +20,15 @@ mod lots;
 mod needed;
 mod page;
 mod possible;
+mod reader;
 mod report;
 mod result;
 mod say;
 mod screen;
+mod section;
 mod stage;
 mod stock;
+mod tree;
 mod value;
 
 pub use crate::table::{Align, Block, Report};
@@ -42,114 +46,164 @@ pub use stage::Setting;
 pub use stock::{PARTS, Stock, part_name};
 
 use std::fmt::Write as _;
-use std::path::Path;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use sha2::{Digest, Sha256};
 
-use crate::calculation::Place;
 use crate::error::{Error, Result, did_you_mean};
 use crate::files::{not_too_large, read_text};
 use crate::words::one_line;
-use file::{Draft, File};
-use goods::{Good, Loom, Machines, Reel};
-use lot::{Fleece, Labelled, Yarn};
+use draft::Draft;
+use file::File;
 use say::Say;
-use stage::AnyStage;
+use section::Section;
 pub use stage::{STAGES, StageCard};
+use tree::Tree;
+use tree::read::Reading;
+use tree::routes::Desk;
 
-/// The order of the stages where a lot file names none.
-pub const ROUTE: [&str; 9] =
-    ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "hank-scour"];
-
-/// What may be at the head of a lot file beside the stages.
-const TABLES: [&str; 11] =
-    ["route", "counts", "lot", "label", "yarn", "reel", "cone", "loom", "finish", "goods", "print"];
+/// A text that a plan is read from, and what messages call it.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct Source {
+    /// What messages call it.
+    pub name: String,
+    /// The text.
+    pub text: String,
+}
 
 /// A plan for a lot. It does not change; running it gives a result.
 #[derive(Clone, Debug)]
 pub struct Plan {
     name: String,
     description: String,
-    file: String,
-    text: String,
+    id: String,
+    came: Option<String>,
+    due: Option<String>,
+    sources: Arc<Sources>,
     given: Vec<Given>,
-    fleece: Fleece<Place>,
-    label: Labelled<Place>,
-    yarn: Yarn<Place>,
-    stages: Vec<AnyStage>,
-    machines: Machines,
-    goods: Vec<Good>,
+    tree: Tree,
+    label_regain: usize,
     say: Say,
     warnings: Vec<String>,
 }
 
+/// What a plan was read from.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+struct Sources {
+    lot: Source,
+    mill: Option<Source>,
+    /// Values that a call put over the files.
+    values: String,
+}
+
 impl Plan {
-    /// Reads a lot file.
+    /// Reads a lot file, and the mill file that it names.
     pub fn load(path: &Path) -> Result<Plan> {
         let text = read_text(path)?;
         Plan::parse(&text, &path.display().to_string())
     }
 
-    /// Reads the text of a lot file; `name` is what messages call it.
+    /// Reads the text of a lot file; `name` is what messages call it. A mill file that it names is looked
+    /// for beside it.
     pub fn parse(text: &str, name: &str) -> Result<Plan> {
-        not_too_large(text.len() as u64).map_err(|e| e.at(name))?;
-        Plan::read(text, name).map_err(Error::readable)
+        Plan::from_sources(Source { name: name.to_owned(), text: text.to_owned() }, None, "")
     }
 
-    fn read(text: &str, name: &str) -> Result<Plan> {
-        let file = File::parse(name, text)?;
-        let root = file.root();
-        // First of all: a misspelt table would else be called missing.
-        root.only(TABLES.iter().chain(stage::NAMES).copied())?;
-        // The counts of the file may be written in them; they are of this file alone.
-        let _own = counts::counts_here(&root.section("counts")?)?;
+    /// Reads a lot and its mill from texts; `values` are lines such as `card.loss = "6 %"` that hold
+    /// before both.
+    pub fn from_sources(lot: Source, mill: Option<Source>, values: &str) -> Result<Plan> {
+        not_too_large(lot.text.len() as u64).map_err(|e| e.at(&lot.name))?;
+        let file = File::parse("lot", &lot.name, &lot.text).map_err(Error::readable)?;
+        let root = Section::of(&file);
+        let named = root.line_or_none("mill").map_err(Error::readable)?;
+        let mill = match (mill, named) {
+            (Some(mill), _) => Some(mill),
+            (None, None) => None,
+            (None, Some(name)) => {
+                let beside = Path::new(&lot.name).parent().unwrap_or(Path::new(""));
+                let path: PathBuf = beside.join(&name);
+                let text = read_text(&path).map_err(|e| root.placed("mill", &e))?;
+                Some(Source { name: path.display().to_string(), text })
+            }
+        };
+        let nothing = String::new();
+        let (mill_name, mill_text) =
+            mill.as_ref().map_or(("mill", &nothing), |mill| (&mill.name, &mill.text));
+        not_too_large(mill_text.len() as u64).map_err(|e| e.at(mill_name))?;
+        let mill_file = File::parse("mill", mill_name, mill_text).map_err(Error::readable)?;
+        let over = File::parse("values", "values", values).map_err(Error::readable)?;
+        let desk = Desk::new(Section::of(&over).over(root), Section::of(&mill_file));
+        let sources = Sources { lot, mill, values: values.to_owned() };
+        Plan::read(&desk, sources)
+    }
+
+    fn read(desk: &Desk<'_>, sources: Sources) -> Result<Plan> {
+        // The counts of the files may be written in them; they are of these files alone.
+        let _own = counts::counts_here(&desk.both.section("counts")?).map_err(Error::readable)?;
         let mut draft = Draft::default();
-
-        let lot = root.section("lot")?;
-        let title = lot.text("name", "the name of the lot", "\"Lot 12\"")?;
-        let description = lot.text_or_none("description")?.unwrap_or_default();
-        let fleece = lot.read(&mut draft, |reader| Fleece::take(reader))?;
-        lot.finish()?;
-        let section = root.section("print")?;
-        let say = Say::read(&section)?;
-        section.finish()?;
-        let section = root.section("label")?;
-        let label = section.read(&mut draft, |reader| Labelled::take(reader))?;
-        section.finish()?;
-        let section = root.section("yarn")?;
-        let yarn_name = section.text("name", "the name of the yarn", "\"two-fold\"")?;
-        let yarn = section.read(&mut draft, |reader| Yarn::take(reader))?;
-        if draft.given[yarn.ends.inner().0].base() < 2.0 {
-            return Err(section.error(
-                "ends",
-                "1 end is not a fold, and the route passes the twister; write 2 or more: \
-                 singles as they come off the mule are not planned",
-            ));
-        }
-        section.finish()?;
-
-        let stages = read_route(&root, &mut draft)?;
-        let machines = read_machines(&root, &mut draft)?;
-        let goods = read_goods(&root, &machines, &yarn_name, &mut draft)?;
-        root.finish()?;
-
+        let lot = desk.lot.section("lot")?;
+        let title = lot.line_or_none("name");
+        let title = draft.note(title).flatten().unwrap_or_else(|| stem(&sources.lot.name));
+        let description = draft.note(lot.line_or_none("description")).flatten().unwrap_or_default();
+        let id = draft.note(lot.line_or_none("id")).flatten();
+        let came = draft.note(lot.date("came")).flatten();
+        let due = draft.note(lot.date("due")).flatten();
+        let section = desk.both.section("print")?;
+        let say = draft.note(Say::read(&section).and_then(|say| section.finish().map(|()| say)));
+        let tree = Reading::new(desk, &mut draft).read().map_err(Error::readable_lines)?;
+        draft.faults()?;
         let plan = Plan {
+            label_regain: tree.yarns[0].label.regain.inner().0,
+            id: id.unwrap_or_else(|| stem(&sources.lot.name)),
             name: title,
             description,
-            file: one_line(name).into_owned(),
-            text: text.to_owned(),
+            came,
+            due,
+            sources: Arc::new(sources),
             given: draft.given,
-            fleece,
-            label,
-            yarn,
-            stages,
-            machines,
-            goods,
-            say,
+            tree,
+            say: say.unwrap_or_default(),
             warnings: draft.warnings,
         };
-        plan.check()?;
+        plan.check().map_err(Error::readable)?;
         Ok(plan)
+    }
+
+    /// The same plan with some values changed: the name of each, such as `card.loss`, and what to write for
+    /// it, such as `6 %`.
+    ///
+    /// ```
+    /// use hankwise::plan::{Plan, Run};
+    ///
+    /// let plan = Plan::parse(include_str!("../../examples/first-lot.toml"), "first-lot.toml")?;
+    /// let worse = plan.with_values(&[("card.loss", "9 %")])?;
+    /// let hanks = |plan: &Plan| Ok(plan.run(&Run::planned())?.goods[1].planned);
+    /// assert!(hanks(&worse)? < hanks(&plan)?);
+    /// # Ok::<(), hankwise::Error>(())
+    /// ```
+    ///
+    /// # Errors
+    /// Where a name is none of the plan's, or a value is not one.
+    pub fn with_values(&self, values: &[(&str, &str)]) -> Result<Plan> {
+        let mut text = self.sources.values.clone();
+        let mut document: toml_edit::DocumentMut =
+            text.parse().map_err(|e| Error::plan(format!("values: {e}")))?;
+        for (name, value) in values {
+            let mut table = document.as_table_mut();
+            let parts: Vec<&str> = name.split('.').collect();
+            let (last, path) = parts.split_last().unwrap_or((name, &[]));
+            for part in path {
+                let item = table.entry(part).or_insert_with(toml_edit::table);
+                let Some(inner) = item.as_table_mut() else {
+                    return Err(Error::plan(format!("values: {name}: '{part}' is a value itself")));
+                };
+                table = inner;
+            }
+            table.insert(last, written(value));
+        }
+        text = document.to_string();
+        Plan::from_sources(self.sources.lot.clone(), self.sources.mill.clone(), &text)
     }
 
     /// The name of the lot.
@@ -162,15 +216,40 @@ impl Plan {
     }
     /// The file that the plan was read from.
     pub fn file(&self) -> &str {
-        &self.file
+        &self.sources.lot.name
     }
-    /// The text of the file.
+    /// What the lot is filed under: its id, or the name of its file.
+    pub fn id(&self) -> &str {
+        &self.id
+    }
+    /// The day on which the lot came, where it is said, such as `2026-05-04`.
+    pub fn came(&self) -> Option<&str> {
+        self.came.as_deref()
+    }
+    /// The day on which it is due, where it is said.
+    pub fn due(&self) -> Option<&str> {
+        self.due.as_deref()
+    }
+    /// The text of the lot file.
     pub fn text(&self) -> &str {
-        &self.text
+        &self.sources.lot.text
     }
-    /// SHA-256 of the text of the file, in hexadecimal digits.
+    /// The mill file, where the lot names one.
+    pub fn mill(&self) -> Option<&Source> {
+        self.sources.mill.as_ref()
+    }
+    /// What was put over the files, as TOML; empty where nothing was.
+    pub fn values(&self) -> &str {
+        &self.sources.values
+    }
+    /// SHA-256 of the text of the files, in hexadecimal digits.
     pub fn hash(&self) -> String {
-        let digits = Sha256::digest(self.text.as_bytes());
+        let mut digest = Sha256::new_with_prefix(self.sources.lot.text.as_bytes());
+        let mill = self.sources.mill.iter().map(|mill| mill.text.as_bytes());
+        for more in mill.chain([self.sources.values.as_bytes()]) {
+            digest.update(more);
+        }
+        let digits = digest.finalize();
         digits.iter().fold(String::new(), |mut text, byte| {
             let _ = write!(text, "{byte:02x}");
             text
@@ -182,7 +261,7 @@ impl Plan {
     }
     /// The goods and how many of each were promised.
     pub fn promise(&self) -> Vec<(&str, Option<u32>)> {
-        self.goods.iter().map(|g| (g.name.as_str(), g.promised)).collect()
+        self.tree.goods.iter().map(|g| (g.name.as_str(), g.promised)).collect()
     }
     /// What is unusual about the values.
     pub fn warnings(&self) -> &[String] {
@@ -191,124 +270,29 @@ impl Plan {
 
     /// The place of a good, by name.
     fn good(&self, name: &str) -> Result<usize> {
-        self.goods.iter().position(|g| g.name == name).ok_or_else(|| {
-            let names: Vec<&str> = self.goods.iter().map(|g| g.name.as_str()).collect();
+        self.tree.goods.iter().position(|g| g.name == name).ok_or_else(|| {
+            let names: Vec<&str> = self.tree.goods.iter().map(|g| g.name.as_str()).collect();
             let near = did_you_mean(name, names.iter().copied())
                 .map(|n| format!(" Did you mean '{n}'?"))
                 .unwrap_or_default();
             Error::plan(format!(
                 "{} has no goods '{name}'; it has {}.{near}",
-                self.file,
+                self.file(),
                 names.join(", ")
             ))
         })
     }
 }
 
-fn read_route(root: &file::Section<'_>, draft: &mut Draft) -> Result<Vec<AnyStage>> {
-    let route = root.texts("route")?;
-    let names: Vec<String> =
-        route.unwrap_or_else(|| ROUTE.iter().map(|s| (*s).to_owned()).collect());
-    let mut stages = Vec::new();
-    for (place, name) in names.iter().enumerate() {
-        if names[..place].contains(name) {
-            return Err(
-                root.error("route", format!("'{name}' appears twice in the route; remove one"))
-            );
-        }
-        let section = root.section(name)?;
-        let Some(stage) = AnyStage::read(name, &section, draft)? else {
-            let near = did_you_mean(name, stage::NAMES.iter().copied())
-                .map_or_else(|| ".".to_owned(), |n| format!("; did you mean '{n}'?"));
-            let known = stage::NAMES.join(", ");
-            let message = format!("unknown stage '{name}'{near} Stages: {known}");
-            return Err(root.error("route", message));
-        };
-        stages.push(stage);
-        section.finish()?;
-    }
-    for needed in ["card", "mule", "twister"] {
-        if !names.iter().any(|n| n == needed) {
-            return Err(root.error(
-                "route",
-                format!("the route makes no yarn without '{needed}'; add it to the list"),
-            ));
-        }
-    }
-    for (place, stage) in stages.iter().enumerate() {
-        let later = &names[place + 1..];
-        if let Some(first) = stage.after().iter().find(|first| later.iter().any(|n| n == *first)) {
-            let message = format!("'{}' cannot come before '{first}'; swap them", stage.name());
-            return Err(root.error("route", message));
-        }
-    }
-    let passed_by = |key: &String| stage::NAMES.contains(&key.as_str()) && !names.contains(key);
-    if let Some(name) = root.keys().iter().find(|key| passed_by(key)) {
-        return Err(
-            root.error(name, format!("'{name}' is not in the route; add it, or remove the table"))
-        );
-    }
-    Ok(stages)
+/// The name of a file without its folder and ending, in one line.
+fn stem(name: &str) -> String {
+    let stem = Path::new(name).file_stem().map_or(name.into(), |stem| stem.to_string_lossy());
+    one_line(&stem).into_owned()
 }
 
-fn read_machines(root: &file::Section<'_>, draft: &mut Draft) -> Result<Machines> {
-    let reel = root.section("reel")?;
-    let loom = root.section("loom")?;
-    let (cone, finish) = (root.section("cone")?, root.section("finish")?);
-    if let Some(alone) = [&cone, &finish].into_iter().find(|s| s.is_present() && !loom.is_present())
-    {
-        return Err(root
-            .error(&alone.path, "this belongs to a loom; add a table [loom], or remove this one"));
-    }
-    let machines = Machines {
-        reel: reel
-            .is_present()
-            .then(|| reel.read(draft, |reader| Reel::take(reader)))
-            .transpose()?,
-        loom: loom.is_present().then(|| Loom::read(&cone, &loom, &finish, draft)).transpose()?,
-    };
-    for section in [&reel, &loom, &cone, &finish] {
-        section.finish()?;
-    }
-    Ok(machines)
-}
-
-fn read_goods(
-    root: &file::Section<'_>,
-    machines: &Machines,
-    yarn: &str,
-    draft: &mut Draft,
-) -> Result<Vec<Good>> {
-    let section = root.section("goods")?;
-    let mut goods: Vec<Good> = Vec::new();
-    for name in section.keys() {
-        let one = section.section(&name)?;
-        if TABLES.iter().chain(stage::NAMES).any(|taken| *taken == name)
-            || ["promise", "spare"].contains(&name.as_str())
-        {
-            return Err(section.error(
-                &name,
-                "this name is taken; call the goods something else, such as [goods.scarf]",
-            ));
-        }
-        let good = Good::read(&one_line(&name), &one, machines, yarn, draft)?;
-        one.finish()?;
-        if let Some(before) = goods.iter().find(|g| g.takes_rest) {
-            return Err(section.error(
-                &name,
-                format!(
-                    "'{}' takes the rest, so it must be last; move [goods.{}] to the end",
-                    before.name, before.name
-                ),
-            ));
-        }
-        goods.push(good);
-    }
-    if goods.is_empty() {
-        return Err(root.error(
-            "goods",
-            "nothing is promised; write a table such as [goods.hank] with kind = \"hank\", yarn, mass and want",
-        ));
-    }
-    Ok(goods)
+/// A value as one would write it in a file: numbers and lists as they are, all else a text.
+fn written(value: &str) -> toml_edit::Item {
+    let plain = value.trim();
+    let parsed = plain.parse::<toml_edit::Value>().ok().filter(|v| !v.is_datetime());
+    toml_edit::Item::Value(parsed.unwrap_or_else(|| plain.into()))
 }

@@ -5,10 +5,11 @@ use std::sync::Arc;
 
 use super::Plan;
 use super::given::Values;
-use super::goods;
 use super::lots::{Blocks, Impossible, Lot, MOST_LOTS, Run, in_blocks};
 use super::screen::{listed, pieces};
 use crate::error::{Error, Result};
+use crate::number::{Number, V};
+use crate::quantity::Mass;
 use crate::quantity::print::{constant, figure, fixed};
 use crate::worked::{Tape, Worked, Working};
 
@@ -77,9 +78,9 @@ impl Plan {
                 "a confidence of {confidence} is not possible; write a fraction between 0 and 1 such as 0.95"
             )));
         }
-        let mut pieces = vec![0.0; self.goods.len()];
+        let mut pieces = vec![0.0; self.tree.goods.len()];
         if goods.is_empty() {
-            for (pieces, good) in pieces.iter_mut().zip(&self.goods) {
+            for (pieces, good) in pieces.iter_mut().zip(&self.tree.goods) {
                 *pieces = good.promised.map_or(0.0, f64::from);
             }
         }
@@ -89,16 +90,15 @@ impl Plan {
         if pieces.iter().sum::<f64>() == 0.0 {
             return Err(Error::plan(format!(
                 "{}: no goods are asked for; name at least one piece, such as {} = 12",
-                self.file,
-                self.goods.first().map_or("hank", |g| g.name.as_str())
+                self.file(),
+                self.tree.goods.first().map_or("hank", |g| g.name.as_str())
             )));
         }
         let tape = Tape::new();
         let root = {
             let given: Vec<Worked<'_>> = self.given.iter().map(|g| g.enter(&tape)).collect();
             let values = Values { given: &given };
-            let needs = self.needs(&self.shop(&values));
-            self.back(&values, goods::needed(&needs, &pieces)).v().0
+            self.greasy(&values, &pieces).v().0
         };
         let planned = crate::number::Number::value(&root);
         let root = root.arg();
@@ -111,8 +111,7 @@ impl Plan {
             resolved(confidence, run.lots)?;
             let start = |lots| (Vec::with_capacity(lots), Impossible::default());
             let make = |lot: &Lot<'_>, (masses, impossible): &mut (Vec<f64>, Impossible)| {
-                let needs = self.needs(&self.shop(&lot.values));
-                let greasy = self.back(&lot.values, goods::needed(&needs, &pieces)).value();
+                let greasy = self.greasy(&lot.values, &pieces).value();
                 if !(greasy > 0.0 && greasy.is_finite()) {
                     impossible.count(lot.number);
                 }
@@ -127,6 +126,7 @@ impl Plan {
             greasy_mass = *greasy.select_nth_unstable_by(place, f64::total_cmp).1;
         }
         let goods = self
+            .tree
             .goods
             .iter()
             .zip(&pieces)
@@ -135,6 +135,31 @@ impl Plan {
             .collect();
         let Run { lots: simulated, seed, .. } = run;
         Ok(Needed { goods, planned, greasy_mass, confidence, simulated, seed, working, warnings })
+    }
+}
+
+impl Plan {
+    /// The greasy wool for some pieces of each good. Of several fleeces all are taken in the proportion in
+    /// which they came, so that the scarcest suffices.
+    pub(super) fn greasy<N: Number>(&self, values: &Values<'_, N>, pieces: &[f64]) -> Mass<N> {
+        let tree = &self.tree;
+        let (mut ends, mut needs) = (Vec::new(), Vec::new());
+        tree.yarn_ends(values, &mut ends);
+        tree.needs(values, &ends, &mut needs);
+        let number = |good: &super::goods::Good| {
+            let place = tree.goods.iter().position(|other| other.name == good.name)?;
+            Some(V::constant(pieces[place])).filter(|_| pieces[place] > 0.0)
+        };
+        let each = tree.greasy_for(values, &needs, &number);
+        if let [one] = each[..] {
+            return one;
+        }
+        let have = |place: usize| V(values.at(*tree.fleeces[place].inputs.greasy.inner()));
+        let all = V::sum((0..each.len()).map(have));
+        let most = each.iter().enumerate().map(|(place, mass)| mass.v() / have(place));
+        let most = most.reduce(V::max).unwrap_or(V::constant(0.0));
+        let words = "greasy wool to take in, of all fleeces together";
+        super::stage::named("promise", "greasy_needed", words, Mass::from(most * all))
     }
 }
 

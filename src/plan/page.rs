@@ -49,8 +49,10 @@ impl PlanResult {
 
     /// A block for each stage and machine: what to set and expect there, and its cautions.
     fn by_stage(&self) -> Vec<Block> {
-        let machines = self.settings.iter().map(|s| s.stage.as_str());
         let mut places: Vec<&str> = self.stages.iter().map(|s| s.name.as_str()).collect();
+        // The machines of the goods come after the stages.
+        let later = self.settings.iter().filter(|s| !places.contains(&s.at.as_str()));
+        let machines: Vec<&str> = later.map(|s| s.stage.as_str()).collect();
         for machine in machines {
             if !places.contains(&machine) {
                 places.push(machine);
@@ -67,10 +69,13 @@ impl PlanResult {
         let block = |place: &str| {
             let makes = self.stages.iter().find(|s| s.name == place).map(|s| s.makes.as_str());
             let title = makes.map_or(place.to_owned(), |makes| format!("{place}: {makes}"));
-            let settings = self.settings.iter().filter(|s| s.stage == place);
+            let settings = self.settings.iter().filter(|s| match makes {
+                Some(_) => s.at == place,
+                None => s.stage == place,
+            });
             let rows = settings.map(|s| {
-                let of = match s.key.split('.').collect::<Vec<_>>()[..] {
-                    [_, good, _] => format!("{good}: "),
+                let of = match s.of.as_str() {
+                    of if makes.is_none() && !of.is_empty() => format!("{of}: "),
                     _ => String::new(),
                 };
                 let mark = if s.main { "set,\u{a0}weigh" } else { "expect" };

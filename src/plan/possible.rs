@@ -6,6 +6,7 @@ use super::chance::Deviates;
 use super::check::refused;
 use super::given::Values;
 use super::lots::{Impossible, Run};
+use super::tree::forward::Carried;
 use crate::error::{Error, Result};
 use crate::quantity::Kind;
 use crate::quantity::print::{fixed, of_kind};
@@ -30,21 +31,22 @@ impl Plan {
         spare: f64,
         greasy: f64,
     ) -> bool {
-        let fat = self.fleece.flow(values).fat.value();
-        fibre.iter().all(|kg| *kg > 0.0 && kg.is_finite())
+        let line = self.tree.is_line();
+        fibre.iter().all(|kg| (*kg > 0.0 || !line) && kg.is_finite())
             && pieces.iter().all(|n| *n >= 0.0 && n.is_finite())
             && spare.is_finite()
             && greasy >= 0.0
             && greasy.is_finite()
-            && fat >= -ROUNDING
+            && self.tree.wools(values).all(|fat| fat >= -ROUNDING)
     }
 
     /// [`Plan::can_be`], of values alone.
     fn lot_can_be(&self, given: &[f64]) -> bool {
         let values = Values { given };
-        let mut fibre = vec![0.0; self.stages.len()];
-        let mut pieces = vec![0.0; self.goods.len()];
-        let (spare, greasy) = simulate(self, &values, &mut fibre, &mut pieces);
+        let mut fibre = vec![0.0; self.tree.passes];
+        let mut pieces = vec![0.0; self.tree.goods.len()];
+        let (spare, greasy) =
+            simulate(self, &values, &mut Carried::default(), &mut fibre, &mut pieces);
         self.can_be(&values, &fibre, &pieces, spare, greasy)
     }
 
@@ -75,7 +77,7 @@ impl Plan {
         let Some(place) = blamed else {
             return Err(Error::plan(format!(
                 "{}: {head}; write narrower ranges, or take in a larger lot",
-                self.file
+                self.file()
             )));
         };
         let given = &self.given[*place];
@@ -89,18 +91,19 @@ impl Plan {
     /// The first thing of a lot that cannot be, in words.
     fn what_cannot_be(&self, given: &[f64]) -> String {
         let values = Values { given };
-        let greasy = self.fleece.flow(&values);
-        if greasy.fat.value() < -ROUNDING {
+        if self.tree.wools(&values).any(|fat| fat < -ROUNDING) {
             return "fibre, water and vegetable matter exceed the greasy mass".to_owned();
         }
-        let mut fibre = vec![0.0; self.stages.len()];
-        let mut pieces = vec![0.0; self.goods.len()];
-        simulate(self, &values, &mut fibre, &mut pieces);
-        let wrong = self.stages.iter().zip(&fibre).find(|(_, kg)| !(**kg > 0.0 && kg.is_finite()));
-        if let Some((stage, kg)) = wrong {
-            return format!("{} comes to {}", stage.makes(), of_kind(*kg, Kind::Mass));
+        let mut fibre = vec![0.0; self.tree.passes];
+        let mut pieces = vec![0.0; self.tree.goods.len()];
+        simulate(self, &values, &mut Carried::default(), &mut fibre, &mut pieces);
+        let mut passes = self.tree.all_passes().zip(&fibre);
+        let wrong = passes.find(|(_, kg)| !(**kg > 0.0 && kg.is_finite()));
+        if let Some((pass, kg)) = wrong {
+            return format!("{} comes to {}", pass.makes(), of_kind(*kg, Kind::Mass));
         }
-        let wrong = self.goods.iter().zip(&pieces).find(|(_, n)| !(**n >= 0.0 && n.is_finite()));
+        let wrong =
+            self.tree.goods.iter().zip(&pieces).find(|(_, n)| !(**n >= 0.0 && n.is_finite()));
         match wrong {
             Some((good, _)) => format!("the number of '{}' is not a number of pieces", good.name),
             None => "the yarn that the goods need is not a mass".to_owned(),

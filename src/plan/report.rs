@@ -124,10 +124,9 @@ impl PlanResult {
             .iter()
             .filter(|s| s.main || extent == Extent::All)
             .map(|s| {
-                // Where several goods go over a machine its values are named machine.good.value.
-                let place = match s.key.split('.').collect::<Vec<_>>()[..] {
-                    [machine, good, _] => format!("{machine}, {good}"),
-                    _ => s.stage.clone(),
+                let place = match s.of.as_str() {
+                    "" => s.stage.clone(),
+                    of => format!("{}, {of}", s.stage),
                 };
                 let stage = if place == last { String::new() } else { place.clone() };
                 last = place;
@@ -172,7 +171,7 @@ impl PlanResult {
             let x = self.say.number(x, Kind::Mass);
             if x.abs() < 5e-4 { "–".to_owned() } else { fixed(x, 3) }
         };
-        let mut sum = [0.0; 5];
+        let mut sum = [0.0; PARTS.len()];
         for line in &self.account {
             let sign = if line.added { -1.0 } else { 1.0 };
             for (sum, part) in sum.iter_mut().zip(line.stock.parts()) {
@@ -217,7 +216,7 @@ impl PlanResult {
     /// The names of the cautions of each stage, of the loom and of finishing.
     pub(super) fn cautions_by_place(&self) -> Vec<(&str, &'static [&'static str])> {
         let stages = self.stages.iter().map(|s| (s.name.as_str(), s.cautions));
-        let after = super::goods::CAUTIONS.iter().copied().filter(|_| self.has_loom());
+        let after = self.cautions.iter().map(|(machine, names)| (machine.as_str(), *names));
         stages.chain(after).collect()
     }
     /// How many hazards there are, and where to read of them.
@@ -230,9 +229,5 @@ impl PlanResult {
             names.len(),
             names.join(", ")
         )
-    }
-
-    fn has_loom(&self) -> bool {
-        self.settings.iter().any(|s| s.stage == "loom")
     }
 }

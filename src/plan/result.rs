@@ -6,7 +6,8 @@ use super::chain::{Loss, Nominal};
 use super::doubt::{self, Doubt};
 use super::lots::{self, Run};
 use super::say::Say;
-use super::stage::{AnyStage, Setting};
+use super::stage::Setting;
+use super::tree::Pass;
 use super::{Plan, Stock};
 use crate::error::{Error, Result, did_you_mean};
 use crate::worked::{Arg, Recording, Working};
@@ -38,8 +39,12 @@ impl Band {
 /// What comes out at a stage.
 #[derive(Clone, Debug)]
 pub struct StageResult {
-    /// The stage.
+    /// The stage, such as `card`, or `weft.card` where several yarns pass it.
     pub name: String,
+    /// The machine, as the route names it.
+    pub machine: String,
+    /// The yarn, heap or sort that it is for, where there are several.
+    pub of: String,
     /// What comes out of it, in words.
     pub makes: String,
     /// What to beware of at the machine.
@@ -158,6 +163,8 @@ pub struct PlanResult {
     /// The simulated lots.
     pub samples: Samples,
     pub(super) say: Say,
+    /// What can do harm at the machines after the yarn.
+    pub(super) cautions: Vec<(String, &'static [&'static str])>,
     recording: Arc<Recording>,
 }
 
@@ -175,12 +182,15 @@ impl Plan {
         progress: &mut dyn FnMut(usize) -> bool,
     ) -> Result<PlanResult> {
         let nominal = Nominal::new(self);
-        let label = self.given[self.label.regain.inner().0].base();
+        let label = if self.tree.weighed { 0.0 } else { self.given[self.label_regain].base() };
         let uncertain = self.given.iter().any(|g| g.spread.is_open());
         let run = Run { lots: if uncertain { run.lots } else { 0 }, ..*run };
         // What is spare is counted in pieces of the good that takes the rest, else of the last one.
-        let counted = self.goods.iter().position(|g| g.takes_rest).unwrap_or(self.goods.len() - 1);
-        let piece = nominal.needs[counted].each.value();
+        let goods = &self.tree.goods;
+        let counted = goods.iter().position(|g| g.takes_rest).unwrap_or(goods.len() - 1);
+        // Where the lot is divided, what is spare is a share of the wool: of so many pieces.
+        let scale = nominal.unrounded[counted];
+        let piece = if self.tree.is_line() { nominal.each[counted] } else { 1.0 / scale };
 
         let mut result = self.planned_result(&nominal, label, counted, piece);
         if run.lots > 0 {
@@ -188,11 +198,11 @@ impl Plan {
             result.warnings.extend(self.held(&run, &held));
             result.simulated = run.lots;
             result.seed = run.seed;
-            result.measure_first = doubt::rank(self, &blocks, counted);
+            result.measure_first = doubt::rank(self, &blocks, counted, scale);
             result.spread(&blocks, 1.0 + label, piece, run.threads);
         }
         result.shortfalls = self.shortfalls(&result);
-        result.advice = self.advice(&nominal, &result);
+        result.advice = self.advice(&result);
         result.recording = Arc::new(nominal.recording);
         Ok(result)
     }
@@ -204,10 +214,12 @@ impl Plan {
         counted: usize,
         piece: f64,
     ) -> PlanResult {
-        let stage = |(stage, stock): (&AnyStage, &Stock)| StageResult {
-            name: stage.name().to_owned(),
-            makes: stage.makes().to_owned(),
-            cautions: stage.cautions(),
+        let stage = |(pass, (_, stock)): (&Pass, &(Stock, Stock))| StageResult {
+            name: pass.name.clone(),
+            machine: pass.machine.clone(),
+            of: pass.of.clone(),
+            makes: pass.makes().to_owned(),
+            cautions: pass.stage.cautions(),
             stock: *stock,
             stated_mass: stock.fibre * (1.0 + label),
             band: None,
@@ -223,20 +235,20 @@ impl Plan {
             chance: None,
             safe: None,
         };
-        let greasy = nominal.flow[0];
+        let greasy = nominal.fleeces.iter().fold(Stock::default(), |sum, one| sum.and(one));
         PlanResult {
             name: self.name.clone(),
-            file: self.file.clone(),
+            file: self.file().to_owned(),
             hash: self.hash(),
             uncertain: self.given.iter().filter(|g| g.spread.is_open()).count(),
             simulated: 0,
             seed: 0,
             stated_regain: label,
             intake: (greasy.total(), greasy.fibre),
-            stages: self.stages.iter().zip(&nominal.flow[1..]).map(stage).collect(),
-            goods: self.goods.iter().enumerate().map(good).collect(),
+            stages: self.tree.all_passes().zip(&nominal.flow).map(stage).collect(),
+            goods: self.tree.goods.iter().enumerate().map(good).collect(),
             spare: Spare {
-                good: self.goods[counted].name.clone(),
+                good: self.tree.goods[counted].name.clone(),
                 planned: nominal.spare / piece,
                 band: None,
                 chance: None,
@@ -244,15 +256,29 @@ impl Plan {
             },
             settings: nominal.settings.clone(),
             measure_first: Vec::new(),
-            account: account(nominal),
+            account: account(self, nominal),
             warnings: self.warnings.clone(),
             obstacles: self.obstacles(nominal),
             shortfalls: Vec::new(),
             advice: None,
             samples: Samples::default(),
             say: self.say.clone(),
+            cautions: self.cautions_after_yarn(),
             recording: Arc::default(),
         }
+    }
+}
+
+impl Plan {
+    /// What can do harm at the machines of the goods, each once.
+    fn cautions_after_yarn(&self) -> Vec<(String, &'static [&'static str])> {
+        let mut all: Vec<(String, &'static [&'static str])> = Vec::new();
+        for one in self.tree.goods.iter().flat_map(super::goods::Good::cautions) {
+            if !all.iter().any(|(machine, _)| *machine == one.0) {
+                all.push(one);
+            }
+        }
+        all
     }
 }
 
@@ -261,8 +287,8 @@ fn nineteen_in_twenty(n: usize) -> usize {
     (n * 19).div_ceil(20)
 }
 
-/// Every kilogram: what left each stage, what came on, what the goods hold.
-fn account(nominal: &Nominal) -> Vec<Account> {
+/// Every kilogram: what left each stage, what came on, what the goods hold, what is left.
+fn account(plan: &Plan, nominal: &Nominal) -> Vec<Account> {
     let row = |added: bool| {
         move |loss: &Loss| Account {
             stage: loss.stage.clone(),
@@ -274,25 +300,48 @@ fn account(nominal: &Nominal) -> Vec<Account> {
     };
     let mut rows: Vec<Account> = nominal.lost.iter().map(row(false)).collect();
     rows.extend(nominal.added.iter().map(row(true)));
-    // What is on the scoured yarn goes with its fibre.
-    let yarn = nominal.flow[nominal.flow.len() - 1];
-    let with_fibre = |fibre: f64| yarn.share(fibre / yarn.fibre);
-    for used in &nominal.used {
-        rows.push(Account {
-            stage: used.stage.clone(),
-            to: used.to.to_owned(),
-            added: false,
-            key: used.key.clone(),
-            stock: with_fibre(used.fibre.value()),
-        });
-    }
-    rows.push(Account {
-        stage: "yarn".to_owned(),
-        to: "left over".to_owned(),
+    let tree = &plan.tree;
+    let left = |stage: &str, to: &str, key: &str, stock: Stock| Account {
+        stage: stage.to_owned(),
+        to: to.to_owned(),
         added: false,
-        key: "promise.left_over".to_owned(),
-        stock: with_fibre(nominal.left_over),
-    });
+        key: key.to_owned(),
+        stock,
+    };
+    for (sort, stock) in tree.sorts.iter().zip(&nominal.left_sorts) {
+        if stock.total() > 0.0 {
+            rows.push(left(&sort.name, "left over, scoured", "", *stock));
+        }
+    }
+    for (heap, stock) in tree.heaps.iter().zip(&nominal.unspun) {
+        if stock.total() > 0.0 {
+            let name = if heap.name.is_empty() { "heap" } else { &heap.name };
+            rows.push(left(name, "left over, unspun", "", *stock));
+        }
+    }
+    // What is on the scoured yarn goes with its fibre.
+    let with_fibre = |yarn: usize, fibre: f64| {
+        let finished = nominal.yarns[yarn].finished;
+        if finished.fibre > 0.0 { finished.share(fibre / finished.fibre) } else { finished }
+    };
+    for used in &nominal.used {
+        let stock = with_fibre(used.yarn, used.fibre.value());
+        rows.push(left(&used.stage, used.to, &used.key, stock));
+    }
+    for (place, (yarn, made)) in tree.yarns.iter().zip(&nominal.yarns).enumerate() {
+        let (stage, key) = if tree.yarns.len() == 1 {
+            ("yarn", "promise.left_over".to_owned())
+        } else {
+            (yarn.name.as_str(), format!("{}.left_over", yarn.key))
+        };
+        rows.push(left(stage, "left over", &key, with_fibre(place, made.left_over)));
+        // Yarn from stock is no part of the wool that came in.
+        if matches!(yarn.from, super::tree::From::Stock(_)) {
+            let mut stock = left(stage, "yarn from stock", "", made.begun);
+            stock.added = true;
+            rows.push(stock);
+        }
+    }
     rows
 }
 

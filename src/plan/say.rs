@@ -1,6 +1,6 @@
 //! The units in which results are printed.
 
-use super::file::Section;
+use super::section::Section;
 use crate::error::Result;
 use crate::quantity::print::{figure, fixed, of_kind, significant, with_unit};
 use crate::quantity::{Kind, Unit, unit};

@@ -19,10 +19,13 @@ pub struct Stock {
     pub grease: f64,
     /// Burr, seed, straw.
     pub vegetable: f64,
+    /// Dye and mordant that stay on.
+    pub dye: f64,
 }
 
 /// Names of the parts, in the order of [`Stock::parts`].
-pub const PARTS: [&str; 5] = ["fibre", "water", "oil", "grease and dirt", "vegetable matter"];
+pub const PARTS: [&str; 6] =
+    ["fibre", "water", "oil", "grease and dirt", "vegetable matter", "dye"];
 
 /// The name of a part in JSON and Python, such as `oil_mass`.
 pub fn part_name(part: &str) -> String {
@@ -31,12 +34,12 @@ pub fn part_name(part: &str) -> String {
 
 impl Stock {
     /// The parts, in the order of [`PARTS`].
-    pub fn parts(&self) -> [f64; 5] {
-        [self.fibre, self.water, self.oil, self.grease, self.vegetable]
+    pub fn parts(&self) -> [f64; 6] {
+        [self.fibre, self.water, self.oil, self.grease, self.vegetable, self.dye]
     }
     /// A stock from its parts, in the order of [`PARTS`].
-    pub fn from_parts([fibre, water, oil, grease, vegetable]: [f64; 5]) -> Self {
-        Stock { fibre, water, oil, grease, vegetable }
+    pub fn from_parts([fibre, water, oil, grease, vegetable, dye]: [f64; 6]) -> Self {
+        Stock { fibre, water, oil, grease, vegetable, dye }
     }
     /// Mass as the scale reads it.
     pub fn total(&self) -> f64 {
@@ -45,6 +48,14 @@ impl Stock {
     /// The same mixture, a share of it.
     pub fn share(&self, share: f64) -> Self {
         Stock::from_parts(self.parts().map(|part| part * share))
+    }
+    /// The two together.
+    pub fn and(&self, other: &Stock) -> Self {
+        let (mut parts, other) = (self.parts(), other.parts());
+        for (part, other) in parts.iter_mut().zip(other) {
+            *part += other;
+        }
+        Stock::from_parts(parts)
     }
     /// What is left when another is taken away.
     pub fn less(&self, other: &Stock) -> Self {
@@ -69,12 +80,15 @@ pub(super) struct Flow<N> {
     pub(super) oil: V<N>,
     /// Vegetable matter on it.
     pub(super) vegetable: Fraction<N>,
+    /// Dye and mordant that stay on it, where it was dyed.
+    pub(super) stays: Option<Fraction<N>>,
 }
 
 impl<N: Number> Flow<N> {
     /// Mass for each unit of clean dry fibre.
     pub(super) fn state(&self, stage: &str) -> Ratio<N> {
         let state = fibre::state_ratio(self.regain, self.fat, self.vegetable);
+        let state = dyed(state, self.stays);
         named(stage, "state", "mass for each unit of clean dry fibre, on leaving", state)
     }
     /// The masses.
@@ -88,6 +102,12 @@ impl<N: Number> Flow<N> {
             oil,
             grease: fat - oil,
             vegetable: f * self.vegetable.value(),
+            dye: self.stays.map_or(0.0, |stays| f * stays.value()),
         }
     }
+}
+
+/// A mass for each unit of clean dry fibre, with the dye on it.
+pub(super) fn dyed<N: Number>(state: Ratio<N>, stays: Option<Fraction<N>>) -> Ratio<N> {
+    stays.map_or(state, |stays| Ratio::from(state.v() + stays.v()))
 }

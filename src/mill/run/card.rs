@@ -14,6 +14,17 @@ use crate::quantity::{
 /// The card itself, and how it runs.
 #[derive(Clone, Debug, Inputs)]
 pub struct CardMachine<N> {
+    /// How it is fed and delivers.
+    #[group]
+    pub feed: CardFeed<N>,
+    /// What it keeps.
+    #[group]
+    pub hold_up: HoldUp<N>,
+}
+
+/// How the card delivers, and how it is fed.
+#[derive(Clone, Debug, Inputs)]
+pub struct CardFeed<N> {
     /// good ends
     #[q("N", 10.0..=200.0, memory, like = "120")]
     pub ends: Count<N>,
@@ -23,6 +34,11 @@ pub struct CardMachine<N> {
     /// drops of the hopper
     #[q("f_d", 0.5..=10.0)]
     pub drop_rate: Option<Frequency<N>>,
+}
+
+/// What the running card keeps.
+#[derive(Clone, Debug, Inputs)]
+pub struct HoldUp<N> {
     /// clean dry fibre that the running card keeps
     #[q("h", 0.0..=10.0, zero)]
     pub held_up: Option<Mass<N>>,
@@ -182,7 +198,8 @@ pub struct HeldUpResults<N> {
     check = check
 )]
 pub fn card<N: Number>(given: &CardInputs<N>) -> CardResults<N> {
-    let CardMachine { ends, delivery_speed, drop_rate, held_up } = given.machine;
+    let CardFeed { ends, delivery_speed, drop_rate } = given.machine.feed;
+    let HoldUp { held_up } = given.machine.hold_up;
     let CardWeb { edge_ends, web_width } = given.web;
     let (lot, count) = (given.fibre_mass, given.slubbing_count);
     let pass = pass(given);
@@ -247,7 +264,7 @@ struct Pass<N> {
 fn pass<N: Number>(given: &CardInputs<N>) -> Pass<N> {
     let waste = waste(&given.waste);
     let put_back = given.put_back_share;
-    let edges = mill::edge_share(given.machine.ends, given.web.edge_ends);
+    let edges = mill::edge_share(given.machine.feed.ends, given.web.edge_ends);
     let of_pass = (1.0 - waste.v()) * edges.v();
     let returned = Fraction::from(of_pass * put_back.v());
     let thrown = Fraction::from(of_pass * (1.0 - put_back.v()));
@@ -279,10 +296,10 @@ fn check(given: &CardInputs<f64>, found: &CardResults<f64>, check: &mut Check<'_
             check.say(all)
         );
     }
-    if given.machine.held_up.is_none() {
+    if given.machine.hold_up.held_up.is_none() {
         check.idle(&["within"], "held_up");
     }
-    let (lot, kept) = (given.fibre_mass, given.machine.held_up.unwrap_or(Mass::base(0.0)));
+    let (lot, kept) = (given.fibre_mass, given.machine.hold_up.held_up.unwrap_or(Mass::base(0.0)));
     if found.fibre_out.value() <= 0.0 {
         let least = mill::mass_before_loss(Mass::base(0.0), found.lost_share, kept);
         refuse!(

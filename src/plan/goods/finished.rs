@@ -2,13 +2,11 @@
 
 use super::super::stage::{Bench, named};
 use super::woven::{Laid, Piece};
-use super::{Loom, Shop, Used};
+use super::{Good, Loom, Shop, Taken, Used, Uses};
 use crate::calculation::{Place, Results};
 use crate::number::Number;
-use crate::quantity::{Count, Length, Mass, MassLoss, MassPerArea, Sett};
+use crate::quantity::{Length, Mass, MassLoss, MassPerArea, Sett};
 use crate::{cloth, mill, yarn};
-
-const FINISH: &str = "finish";
 
 /// What comes of finishing.
 #[derive(Clone, Debug, Results)]
@@ -33,15 +31,16 @@ struct Finished<N> {
 
 /// Size and mass of the finished piece.
 pub(super) fn finish<N: Number>(
-    name: &str,
+    good: &Good,
     shop: &Shop<'_, '_, N>,
     loom: &Loom,
     laid: &Laid<N>,
     bench: &mut Bench<N>,
 ) {
-    let label = shop.label_count();
-    let loss = loom.finish.map(&mut shop.values.read()).loss;
-    let done = laid.setting.finished(&laid.at, label, label, MassLoss::from(loss.v()));
+    let (warp, weft) = good.warp_and_weft();
+    let (warp, weft) = (shop.ends[warp].labelled(), shop.ends[weft].labelled());
+    let loss = loom.finishing(shop.values).loss;
+    let done = laid.setting.finished(&laid.at, warp, weft, MassLoss::from(loss.v()));
     let finished = Finished {
         off_loom_width: done.off_loom_width,
         width: done.finished_width,
@@ -54,47 +53,85 @@ pub(super) fn finish<N: Number>(
     };
     let notes = [
         ("mass_per_area", "at label regain, weft turns included".to_owned()),
-        ("piece_mass", format!("'{name}', fringes included, which lose nothing in finishing")),
+        (
+            "piece_mass",
+            format!("'{}', fringes included, which lose nothing in finishing", good.name),
+        ),
     ];
     let expect = ["width", "mass_per_area", "piece_mass"];
-    bench.show(FINISH, [], expect, notes, |s| finished.show(s));
+    let at = good.at(&loom.names[2]);
+    bench.show(good.spot(&loom.names[2], &at), [], expect, notes, |s| finished.show(s));
+}
+
+impl Good {
+    /// The yarns of warp and weft.
+    fn warp_and_weft(&self) -> (usize, usize) {
+        match self.uses {
+            Uses::One(yarn) => (yarn, yarn),
+            Uses::Two { warp, weft } => (warp, weft),
+        }
+    }
 }
 
 impl Piece<Place> {
     /// Where the yarn went, in clean dry fibre.
     pub(super) fn account<N: Number>(
         &self,
-        name: &str,
+        good: &Good,
         shop: &Shop<'_, '_, N>,
         loom: &Loom,
         laid: &Laid<N>,
-        made: Count<N>,
-        used: Mass<N>,
+        taken: &Taken<N>,
     ) -> Vec<Used<N>> {
-        let mut values = shop.values.read();
-        let loss = loom.cone.map(&mut values).loss;
-        let coned = mill::mass_after_losses(used, &[loss]);
-        let words = "lost in coning";
-        let lost = named(name, "lost_in_coning", words, Mass::from(used.v() - coned.v()));
-        let thrums = yarn::mass_of_length(shop.dry, laid.thrums);
-        let ends = yarn::mass_of_length(shop.dry, laid.weft_wasted);
-        let waste = mill::yarn_for_pieces(made, thrums, ends);
-        let waste = named(name, "loom_waste", "thrums and weft waste", waste);
-        let woven_in = Mass::from(coned.v() - waste.v());
-        let woven_in = named(name, "woven_in", "yarn in the pieces before finishing", woven_in);
+        let (name, made) = (good.name.as_str(), taken.made);
+        let loss = loom.cone_loss(shop.values);
+        let (warp, weft) = good.warp_and_weft();
+        let dry = |yarn: usize| shop.ends[yarn].count();
         // Fringes are neither cropped nor raised, so they are taken to lose nothing.
-        let fringe = cloth::fringe_mass(laid.at.ends, self.map(&mut values).fringe, shop.dry);
-        let in_cloth = woven_in.v() - made.v() * fringe.v();
-        let finishing = in_cloth * loom.finish.map(&mut values).loss.v();
-        let finishing =
-            named(name, "lost_in_finishing", "lost in finishing", Mass::from(finishing));
-        let goods = Mass::from(woven_in.v() - finishing.v());
-        let goods = named(name, "fibre", "clean dry fibre in the finished pieces", goods);
-        vec![
-            Used::new("cone", "yarn waste", name, "lost_in_coning", lost),
-            Used::new("loom", "warp and weft waste", name, "loom_waste", waste),
-            Used::new(FINISH, "flock and liquor", name, "lost_in_finishing", finishing),
-            Used::new(name, "goods", name, "fibre", goods),
-        ]
+        let fringe = self.map(&mut shop.values.read()).fringe;
+        let fringe = cloth::fringe_mass(laid.at.ends, fringe, dry(warp));
+        let finishing = loom.finishing(shop.values).loss;
+        let thrums = yarn::mass_of_length(dry(warp), laid.thrums);
+        let ends = yarn::mass_of_length(dry(weft), laid.weft_wasted);
+        let nothing = Mass::base(N::constant(0.0));
+        let mut all = Vec::new();
+        let parts: &[(usize, Mass<N>, Mass<N>, Mass<N>, Mass<N>, &str)] = match taken.second {
+            None => &[(warp, taken.first, thrums, ends, fringe, "")],
+            Some(second) => &[
+                (warp, taken.first, thrums, nothing, fringe, "_warp"),
+                (weft, second, nothing, ends, nothing, "_weft"),
+            ],
+        };
+        for (yarn, used, once, each, fringe, role) in parts.iter().copied() {
+            let key = |key: &str| format!("{key}{role}");
+            let coned = mill::mass_after_losses(used, &[loss]);
+            let lost = Mass::from(used.v() - coned.v());
+            let lost = named(name, &key("lost_in_coning"), "lost in coning", lost);
+            let waste = mill::yarn_for_pieces(made, once, each);
+            let waste = named(name, &key("loom_waste"), "thrums and weft waste", waste);
+            let woven_in = Mass::from(coned.v() - waste.v());
+            let words = "yarn in the pieces before finishing";
+            let woven_in = named(name, &key("woven_in"), words, woven_in);
+            let in_cloth = woven_in.v() - made.v() * fringe.v();
+            let lost_later = Mass::from(in_cloth * finishing.v());
+            let words = "lost in finishing";
+            let lost_later = named(name, &key("lost_in_finishing"), words, lost_later);
+            let goods = Mass::from(woven_in.v() - lost_later.v());
+            let words = "clean dry fibre in the finished pieces";
+            let goods = named(name, &key("fibre"), words, goods);
+            let [cone, on_loom, finish] = &loom.names;
+            let used = |stage: &str, to: &'static str, key: String, fibre: Mass<N>| Used {
+                stage: stage.to_owned(),
+                to,
+                key: format!("{name}.{key}"),
+                fibre,
+                yarn,
+            };
+            all.push(used(cone, "yarn waste", key("lost_in_coning"), lost));
+            all.push(used(on_loom, "warp and weft waste", key("loom_waste"), waste));
+            all.push(used(finish, "flock and liquor", key("lost_in_finishing"), lost_later));
+            all.push(used(name, "goods", key("fibre"), goods));
+        }
+        all
     }
 }

@@ -4,21 +4,25 @@ use crate::calculation::{Inputs, Owned, Place};
 use crate::cloth::{self, LoomWidth, WeftAllowances};
 use crate::error::Result;
 use crate::mill::run::loom::LoomMachine;
-use crate::plan::file::{Draft, Section};
-use crate::plan::given::Given;
+use crate::number::Number;
+use crate::plan::draft::Draft;
+use crate::plan::given::{Given, Values};
+use crate::plan::section::Section;
 use crate::quantity::{Count, DrawIn, Fraction, Length, ReedCount, Sett, Shrinkage, TakeUp};
 
 /// Coning, the loom and finishing.
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct Loom {
-    pub(super) cone: Cone<Place>,
+    /// What the coning, the loom and the finishing are called.
+    pub(in crate::plan) names: [String; 3],
+    pub(super) cone: Option<Cone<Place>>,
     pub(super) set: LoomSettings<Place>,
     pub(super) weft: WeftAllowances<Place>,
     pub(super) size: LoomWidth<Place>,
-    pub(super) machine: LoomMachine<Place>,
+    pub(super) machine: Option<LoomMachine<Place>>,
     /// The reeds owned; the one that the likely values choose is set.
     pub(super) reeds: Owned,
-    pub(super) finish: Finish<Place>,
+    pub(super) finish: Option<Finish<Place>>,
 }
 
 /// Coning.
@@ -65,7 +69,7 @@ struct Rack<N> {
     #[group]
     size: LoomWidth<N>,
     #[group]
-    machine: LoomMachine<N>,
+    machine: Option<LoomMachine<N>>,
 }
 
 /// Finishing.
@@ -87,21 +91,51 @@ pub(in crate::plan) const CAUTIONS: [(&str, &[&str]); 2] =
     [("loom", &["loom"]), ("finish", &["hot liquor", "steam", "machines"])];
 
 impl Loom {
+    /// The loss in coning.
+    pub(super) fn cone_loss<N: Number>(&self, values: &Values<'_, N>) -> Fraction<N> {
+        let none = Fraction::base(N::constant(0.0));
+        self.cone.as_ref().map_or(none, |cone| cone.map(&mut values.read()).loss)
+    }
+    /// What finishing does; nothing where there is none.
+    pub(super) fn finishing<N: Number>(&self, values: &Values<'_, N>) -> Finish<N> {
+        let nothing = || N::constant(0.0);
+        self.finish.as_ref().map_or_else(
+            || Finish {
+                loss: Fraction::base(nothing()),
+                width_shrinkage: Shrinkage::base(nothing()),
+                length_shrinkage: Shrinkage::base(nothing()),
+            },
+            |finish| finish.map(&mut values.read()),
+        )
+    }
     pub(in crate::plan) fn read(
-        cone: &Section<'_>,
+        cone: Option<&Section<'_>>,
         loom: &Section<'_>,
-        finish: &Section<'_>,
+        finish: Option<&Section<'_>>,
+        names: [String; 3],
         draft: &mut Draft,
     ) -> Result<Self> {
-        let cone = cone.read(draft, |reader| Cone::take(reader))?;
+        let cone = cone
+            .filter(|cone| cone.is_present())
+            .map(|cone| {
+                let read = cone.read(draft, |reader| Cone::take(reader));
+                read.and_then(|read| cone.finish().map(|()| read))
+            })
+            .transpose()?;
         let Rack { reeds, set, weft, size, machine } =
             loom.read(draft, |reader| Rack::take(reader))?;
-        let finish = finish.read(draft, |reader| Finish::take(reader))?;
+        loom.finish()?;
+        let finish = finish
+            .map(|finish| {
+                let read = finish.read(draft, |reader| Finish::take(reader));
+                read.and_then(|read| finish.finish().map(|()| read))
+            })
+            .transpose()?;
         // The mill adjusts its yarn from lot to lot, not its reeds: the likely values choose.
         let likely = set.map(&mut |place| Given::base(&draft.given[place.0]));
         let wanted: ReedCount<f64> =
             cloth::reed_for_sett(likely.wanted_reed_sett, likely.ends_per_dent);
         let reed = reeds.choose(wanted).value();
-        Ok(Loom { cone, set, weft, size, machine, reeds: reeds.with(reed), finish })
+        Ok(Loom { names, cone, set, weft, size, machine, reeds: reeds.with(reed), finish })
     }
 }

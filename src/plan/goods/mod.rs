@@ -1,21 +1,24 @@
-//! The goods: hanks and woven pieces.
+//! The goods: hanks, balls, cones, woven pieces, pieces by their mass.
 
 mod finished;
 mod hank;
 mod loom;
+mod weighed;
 mod woven;
 
-use super::file::{Draft, Section};
+use super::draft::Draft;
 use super::given::{Given, Values};
-use super::lot::{Labelled, Yarn};
-use super::stage::{Bench, named};
+use super::section::Section;
+use super::stage::{Bench, Spot, named};
+use super::tree::Pass;
+use super::tree::routes::{Desk, Node, Stop};
 use crate::calculation::{Inputs, Place};
-use crate::error::Result;
+use crate::error::{Result, did_you_mean};
 use crate::mill;
+use crate::mill::run::reel::Reel;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, Kind, LinearDensity, Mass, Ratio, Shrinkage};
 
-pub(super) use crate::mill::run::reel::Reel;
 pub(super) use loom::{CAUTIONS, Loom};
 
 /// A kind of goods and how many of it were promised.
@@ -32,7 +35,99 @@ pub(super) struct Good {
     pub(super) origin: String,
     /// How far a piece's yarn differs from the mean of all pieces: a factor about one.
     evenness: Option<Place>,
+    pub(super) uses: Uses,
     making: Making,
+    /// Stages of the mill's own between the yarn and the goods.
+    passes: Vec<Pass>,
+    /// The values of a machine are called by the good too, where several goods go over it.
+    pub(super) shared: bool,
+}
+
+/// The yarns that a good is made of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Uses {
+    One(usize),
+    Two { warp: usize, weft: usize },
+}
+
+/// What a good is and of which yarns, before the rest of it is read.
+#[derive(Clone, Debug)]
+pub(super) struct GoodKind {
+    pub(super) kind: String,
+    pub(super) uses: Uses,
+}
+
+/// The kinds of goods.
+const KINDS: [&str; 5] = ["hank", "ball", "cone", "woven", "piece"];
+
+impl GoodKind {
+    pub(super) fn read(keys: &Section<'_>, yarns: &[String]) -> Result<GoodKind> {
+        let nameless = yarns.iter().all(String::is_empty);
+        let kind = match keys.text_or_none("kind")? {
+            Some(kind) => kind,
+            None if nameless => "piece".to_owned(),
+            None => keys.text("kind", "the kind of goods", "\"hank\" or \"woven\"")?,
+        };
+        if !KINDS.contains(&kind.as_str()) {
+            let all: Vec<String> = KINDS.iter().map(|kind| format!("\"{kind}\"")).collect();
+            return Err(keys.error(
+                "kind",
+                format!("'{kind}' is not a kind of goods; write {}", all.join(", ")),
+            ));
+        }
+        let known = |key: &str, name: &str| {
+            yarns.iter().position(|yarn| yarn == name).ok_or_else(|| {
+                let near = did_you_mean(name, yarns.iter().map(String::as_str))
+                    .map_or_else(String::new, |near| format!("; did you mean '{near}'?"));
+                let all: Vec<String> = yarns.iter().map(|yarn| format!("'{yarn}'")).collect();
+                let message = format!(
+                    "no stage makes a yarn '{name}'{near} The lot makes {}",
+                    all.join(", ")
+                );
+                keys.error(key, message.replace("' The", "'; the"))
+            })
+        };
+        let named = |key: &str| -> Result<Option<usize>> {
+            keys.line_or_none(key)?.map(|name| known(key, &name)).transpose()
+        };
+        let uses = match (named("warp")?, named("weft")?, named("yarn")?) {
+            (Some(warp), Some(weft), None) if warp != weft => Uses::Two { warp, weft },
+            (Some(one), Some(_), None) | (None, None, Some(one)) => Uses::One(one),
+            (None, None, None) if yarns.len() == 1 => Uses::One(0),
+            (None, None, None) => {
+                let example = format!("\"{}\"", yarns[0]);
+                return Err(keys.missing("yarn", "the yarn that it is made of", &example));
+            }
+            (Some(_), None, None) => {
+                let example = format!("\"{}\"", yarns[0]);
+                return Err(keys.missing("weft", "the yarn of the weft", &example));
+            }
+            (None, Some(_), None) => {
+                let example = format!("\"{}\"", yarns[0]);
+                return Err(keys.missing("warp", "the yarn of the warp", &example));
+            }
+            _ => {
+                return Err(keys.error("yarn", "write yarn, or warp and weft; not both"));
+            }
+        };
+        if matches!(uses, Uses::Two { .. }) && kind != "woven" {
+            return Err(keys.error("warp", "only woven goods have a warp; write yarn instead"));
+        }
+        Ok(GoodKind { kind, uses })
+    }
+    pub(super) fn yarns(&self) -> impl Iterator<Item = usize> + use<> {
+        self.uses.yarns()
+    }
+}
+
+impl Uses {
+    fn yarns(self) -> impl Iterator<Item = usize> + use<> {
+        let (first, second) = match self {
+            Uses::One(yarn) => (yarn, None),
+            Uses::Two { warp, weft } => (warp, Some(weft)),
+        };
+        std::iter::once(first).chain(second)
+    }
 }
 
 /// What is asked of goods of every kind.
@@ -48,17 +143,52 @@ struct Asked<N> {
 
 #[derive(Clone, Debug)]
 enum Making {
-    Hank(hank::Hank<Place>),
-    Woven(Box<woven::Piece<Place>>),
+    Hank { hank: hank::Hank<Place>, reel: Reel<Place>, machine: String },
+    Woven(Box<woven::Piece<Place>>, Box<Loom>),
+    Weighed(weighed::Weighed<Place>),
 }
 
-/// What a good needs of the scoured yarn, in clean dry fibre.
+/// What a good needs of a finished yarn, in clean dry fibre.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Need<N> {
     /// For each piece.
     pub(super) each: Mass<N>,
     /// Once, however many pieces.
     pub(super) fixed: Mass<N>,
+}
+
+/// What a good needs of one of its yarns.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Part<N> {
+    pub(super) yarn: usize,
+    /// Warp or weft, where they are two yarns.
+    role: &'static str,
+    pub(super) need: Need<N>,
+}
+
+/// What a good needs of its yarns.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Needs<N> {
+    first: Part<N>,
+    second: Option<Part<N>>,
+}
+
+impl<N: Number> Needs<N> {
+    fn one(yarn: usize, need: Need<N>) -> Self {
+        Needs { first: Part { yarn, role: "", need }, second: None }
+    }
+    fn two(warp: (usize, Need<N>), weft: (usize, Need<N>)) -> Self {
+        let part = |(yarn, need), role| Part { yarn, role, need };
+        Needs { first: part(warp, "_warp"), second: Some(part(weft, "_weft")) }
+    }
+    pub(super) fn parts(&self) -> impl Iterator<Item = &Part<N>> {
+        std::iter::once(&self.first).chain(&self.second)
+    }
+    /// Clean dry fibre in a piece, of all its yarns.
+    pub(super) fn each(&self) -> V<N> {
+        let first = self.first.need.each.v();
+        self.second.iter().fold(first, |sum, part| sum + part.need.each.v())
+    }
 }
 
 /// Where some of a good's yarn went, in clean dry fibre.
@@ -69,89 +199,119 @@ pub(super) struct Used<N> {
     /// Name of the value.
     pub(super) key: String,
     pub(super) fibre: Mass<N>,
+    /// The yarn that it is of.
+    pub(super) yarn: usize,
 }
 
-impl<N: Number> Used<N> {
-    fn new(stage: &str, to: &'static str, good: &str, name: &str, fibre: Mass<N>) -> Self {
-        Used { stage: stage.to_owned(), to, key: format!("{good}.{name}"), fibre }
+/// A yarn as the goods meet it.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct YarnEnd<N> {
+    /// The finished yarn, on clean dry fibre.
+    pub(super) dry: Option<LinearDensity<N>>,
+    /// Its count as on the label.
+    pub(super) label_count: Option<LinearDensity<N>>,
+    /// Mass as sold for each unit of clean dry fibre.
+    pub(super) label_state: Ratio<N>,
+    /// Shrinkage of the hank after the reel.
+    pub(super) shrinkage: Shrinkage<N>,
+}
+
+impl<N: Number> YarnEnd<N> {
+    /// The count on clean dry fibre; goods by length are refused of a yarn without one.
+    fn count(&self) -> LinearDensity<N> {
+        self.dry.unwrap_or(LinearDensity::base(N::constant(f64::NAN)))
     }
-}
-
-/// The machines behind the scoured yarn.
-#[derive(Clone, Debug)]
-pub(super) struct Machines {
-    pub(super) reel: Option<Reel<Place>>,
-    pub(super) loom: Option<Loom>,
+    fn labelled(&self) -> LinearDensity<N> {
+        self.label_count.unwrap_or(LinearDensity::base(N::constant(f64::NAN)))
+    }
 }
 
 /// What the goods are calculated from.
 pub(super) struct Shop<'a, 'v, N> {
     pub(super) values: &'a Values<'v, N>,
-    pub(super) machines: &'a Machines,
-    pub(super) label: &'a Labelled<Place>,
-    pub(super) yarn: &'a Yarn<Place>,
-    /// The finished yarn, on clean dry fibre.
-    pub(super) dry: LinearDensity<N>,
-    /// Shrinkage of the hank in scouring.
-    pub(super) hank_shrinkage: Shrinkage<N>,
-}
-
-impl<N: Number> Shop<'_, '_, N> {
-    /// Count of the finished yarn, as on the label.
-    pub(super) fn label_count(&self) -> LinearDensity<N> {
-        LinearDensity::base(self.values.at(*self.yarn.count.inner()))
-    }
+    pub(super) ends: &'a [YarnEnd<N>],
 }
 
 impl Good {
     pub(super) fn read(
         name: &str,
-        section: &Section<'_>,
-        machines: &Machines,
-        yarn: &str,
+        node: &Node<'_>,
+        kind: &GoodKind,
+        desk: &Desk<'_>,
+        stages: &[Stop],
         draft: &mut Draft,
     ) -> Result<Self> {
-        let kind = section.text("kind", "the kind of goods", "\"hank\" or \"woven\"")?;
-        let of = section.text("yarn", "the yarn that it is made of", &format!("\"{yarn}\""))?;
-        if of != yarn {
-            return Err(section
-                .error("yarn", format!("no stage makes a yarn '{of}'; the lot makes '{yarn}'")));
-        }
+        let section = node.keys().called(format!("goods.{name}"));
+        section.know(["kind", "yarn", "warp", "weft", "route", "instead", "like"]);
         let promised = section.whole("promised")?;
         let asked = section.read(draft, |reader| Asked::take(reader))?;
-        let takes_rest = section.flag("takes_rest")?;
+        let takes_rest = match section.at("takes_rest") {
+            Some(at) if at.item.as_str() == Some("rest") => true,
+            _ => section.flag("takes_rest")?,
+        };
+        section.know(["takes_rest"]);
         if promised.is_none() && !takes_rest {
             return Err(section.error(
                 "promised",
                 "how many were promised is missing; write promised = 12, or takes_rest = true for what the others leave",
             ));
         }
-        let making = match kind.as_str() {
-            "hank" if machines.reel.is_some() => {
-                Making::Hank(section.read(draft, |reader| hank::Hank::take(reader))?)
-            }
+        let machine = |of: &str| stages.iter().find(|stop| stop.kind() == of);
+        let table = |of: &str| match machine(of) {
+            Some(stop) => desk.stage(node, stop).map(Some),
+            None => Ok(None),
+        };
+        let making = match kind.kind.as_str() {
             "hank" => {
-                return Err(section.error(
-                    "kind",
-                    "hanks need a reel; write a table [reel] with reel_circumference = \"1.50 m\"",
-                ));
-            }
-            "woven" if machines.loom.is_some() => {
-                Making::Woven(Box::new(section.read(draft, |reader| woven::Piece::take(reader))?))
+                let reel = table("reel")?.filter(Section::is_present).ok_or_else(|| {
+                    section.error(
+                        "kind",
+                        "hanks need a reel; write a table [reel] with reel_circumference = \"1.50 m\"",
+                    )
+                })?;
+                let hank = section.read(draft, |reader| hank::Hank::take(reader))?;
+                let circumference = reel.read(draft, |reader| Reel::take(reader))?;
+                reel.finish()?;
+                let name = machine("reel").map_or("reel", |stop| stop.machine.as_str());
+                Making::Hank { hank, reel: circumference, machine: name.to_owned() }
             }
             "woven" => {
-                return Err(section.error(
-                    "kind",
-                    "woven goods need a loom; write the tables [loom] and [finish]",
-                ));
+                let tables = (table("cone")?, table("loom")?, table("finish")?);
+                let (cone, Some(loom), finish) = tables else {
+                    return Err(section.error("route", "woven goods need a loom in their route"));
+                };
+                if !loom.is_present() {
+                    return Err(section.error(
+                        "kind",
+                        "woven goods need a loom; write the tables [loom] and [finish]",
+                    ));
+                }
+                let piece = section.read(draft, |reader| woven::Piece::take(reader))?;
+                let names = ["cone", "loom", "finish"].map(|of| {
+                    machine(of).map_or_else(|| of.to_owned(), |stop| stop.machine.clone())
+                });
+                let loom = Loom::read(cone.as_ref(), &loom, finish.as_ref(), names, draft)?;
+                Making::Woven(Box::new(piece), Box::new(loom))
             }
-            other => {
+            _ => Making::Weighed(weighed::Weighed::read(&section, &kind.kind, draft)?),
+        };
+        let own: Vec<Stop> = stages.iter().filter(|stop| stop.kind() == "loss").cloned().collect();
+        let passes = match making {
+            Making::Weighed(_) => desk.passes(node, &own, draft),
+            _ if own.is_empty() => Vec::new(),
+            _ => {
                 return Err(section.error(
-                    "kind",
-                    format!("'{other}' is not a kind of goods; write \"hank\" or \"woven\""),
+                    "route",
+                    format!(
+                        "'{}' is not a machine for these goods; remove it, and put its loss into [cone] or \
+                         [finish]",
+                        own[0].machine
+                    ),
                 ));
             }
         };
+        section.know(desk.named());
+        section.finish()?;
         let evenness = match &asked.piece_cv {
             None => None,
             Some(cv) => {
@@ -164,45 +324,106 @@ impl Good {
                 Some(evenness(draft, *cv.inner(), &section.path, pieces)?)
             }
         };
-        let origin = section.error("promised", "").to_string();
-        let origin =
-            origin.rsplit_once(": goods.").map_or(origin.clone(), |(place, _)| place.to_owned());
-        Ok(Good { name: name.to_owned(), promised, asked, takes_rest, origin, evenness, making })
+        let origin = section.at("promised").map_or_else(|| section.place(), |at| at.place());
+        Ok(Good {
+            name: name.to_owned(),
+            promised,
+            asked,
+            takes_rest,
+            origin,
+            evenness,
+            uses: kind.uses,
+            making,
+            passes,
+            shared: false,
+        })
     }
 
-    /// True where two goods go over the same machines.
-    pub(super) fn is_like(&self, other: &Good) -> bool {
-        std::mem::discriminant(&self.making) == std::mem::discriminant(&other.making)
+    /// Whether a yarn goes into the good.
+    pub(super) fn uses(&self, yarn: usize) -> bool {
+        self.uses.yarns().any(|used| used == yarn)
+    }
+    /// What can do harm at its machines.
+    pub(super) fn cautions(&self) -> Vec<(String, &'static [&'static str])> {
+        match &self.making {
+            Making::Woven(_, loom) => {
+                let machines = loom.names[1..].iter().cloned();
+                machines.zip(CAUTIONS).map(|(machine, (_, names))| (machine, names)).collect()
+            }
+            _ => Vec::new(),
+        }
+    }
+    /// The width that its loom takes.
+    pub(super) fn loom_width(&self) -> Option<Place> {
+        match &self.making {
+            Making::Woven(_, loom) => loom.size.loom_width.as_ref().map(|width| *width.inner()),
+            _ => None,
+        }
+    }
+    /// The machines that the good goes over.
+    pub(super) fn machines(&self) -> Vec<&str> {
+        match &self.making {
+            Making::Hank { machine, .. } => vec![machine],
+            Making::Woven(_, loom) => loom.names.iter().map(String::as_str).collect(),
+            Making::Weighed(_) => self.passes.iter().map(|pass| pass.machine.as_str()).collect(),
+        }
+    }
+    /// Where its settings at a machine belong.
+    fn spot<'a>(&'a self, machine: &'a str, at: &'a str) -> Spot<'a> {
+        Spot { at, machine, of: if self.shared { &self.name } else { "" } }
+    }
+    /// What its values at a machine are called by.
+    fn at(&self, machine: &str) -> String {
+        if self.shared { format!("{machine}.{}", self.name) } else { machine.to_owned() }
     }
 
-    /// What the good needs of the scoured yarn.
-    pub(super) fn need<N: Number>(&self, shop: &Shop<'_, '_, N>) -> Need<N> {
-        let mut need = match &self.making {
-            Making::Hank(hank) => hank.need(&self.name, shop),
-            Making::Woven(piece) => piece.need(&self.name, shop),
+    /// What the good needs of its yarns.
+    pub(super) fn need<N: Number>(&self, shop: &Shop<'_, '_, N>) -> Needs<N> {
+        let mut needs = match &self.making {
+            Making::Hank { hank, reel, .. } => self.hank_need(hank, reel, shop),
+            Making::Woven(piece, loom) => piece.need(self, loom, shop),
+            Making::Weighed(weighed) => self.weighed_need(weighed, shop),
         };
         if let Some(place) = &self.evenness {
             let factor = Ratio::base(shop.values.at(*place));
-            need.each = Mass::from(need.each.v() * factor.v());
+            for part in std::iter::once(&mut needs.first).chain(&mut needs.second) {
+                part.need.each = Mass::from(part.need.each.v() * factor.v());
+            }
         }
-        need
+        needs
     }
 
-    /// What to set for the good, and where its yarn goes.
+    /// What to set for the good, and where its yarn goes; `oily` are the counts of its yarns as they go to
+    /// the reel.
     pub(super) fn set<N: Number>(
         &self,
         shop: &Shop<'_, '_, N>,
         taken: &Taken<N>,
-        before_scouring: LinearDensity<N>,
+        oily: &[Option<LinearDensity<N>>],
         bench: &mut Bench<N>,
     ) -> Vec<Used<N>> {
         match &self.making {
-            Making::Hank(hank) => {
-                hank.set(&self.name, shop, before_scouring, bench);
-                vec![Used::new(&self.name, "goods", &self.name, "yarn", taken.used)]
+            Making::Hank { hank, reel, machine } => {
+                self.set_reel(hank, reel, machine, shop, oily, bench);
+                vec![self.used(taken)]
             }
-            Making::Woven(piece) => piece.set(&self.name, shop, taken.made, taken.used, bench),
+            Making::Woven(piece, loom) => piece.set(self, loom, shop, taken, bench),
+            Making::Weighed(weighed) => self.set_weighed(weighed, shop, taken, bench),
         }
+    }
+    /// All of it is in the goods.
+    fn used<N: Number>(&self, taken: &Taken<N>) -> Used<N> {
+        Used {
+            stage: self.name.clone(),
+            to: "goods",
+            key: format!("{}.yarn", self.name),
+            fibre: taken.first,
+            yarn: self.uses.yarns().next().unwrap_or(0),
+        }
+    }
+    /// How many are promised.
+    pub(super) fn wanted<N: Number>(&self, values: &Values<'_, N>) -> Option<V<N>> {
+        self.asked.promised.as_ref().map(|n| V(values.at(*n.inner())))
     }
 }
 
@@ -220,65 +441,98 @@ fn evenness(draft: &mut Draft, cv: Place, path: &str, pieces: u32) -> Result<Pla
         spread: super::chance::Spread::normal(1.0, cv.base() / pieces.sqrt()),
         layer: super::chance::Layer::Piece,
         origin: cv.origin.clone(),
+        from: cv.from.clone(),
     };
-    draft.given.push(given);
-    Ok(Place(draft.given.len() - 1))
+    Ok(draft.push(None, given))
 }
 
 /// A billionth of a piece too little is a whole piece: arithmetic rounds.
 const WHOLE: f64 = 1e-9;
 
 /// What a good takes of the yarn that is left when its turn comes.
+#[derive(Clone, Copy, Debug)]
 pub(super) struct Taken<N> {
     /// Pieces that the yarn left would make, not rounded down.
     pub(super) unrounded: Count<N>,
     /// Whole pieces made: as many as were promised, or all where the good takes the rest.
     pub(super) made: Count<N>,
-    /// Yarn that goes into them.
-    pub(super) used: Mass<N>,
+    /// Yarn that goes into them: of the only yarn or the warp, and of the weft.
+    pub(super) first: Mass<N>,
+    pub(super) second: Option<Mass<N>>,
     /// Yarn that the promise needs, whether there is enough or not.
     pub(super) promised: Mass<N>,
 }
 
+impl<N: Number> Taken<N> {
+    fn each(&self) -> impl Iterator<Item = Mass<N>> {
+        std::iter::once(self.first).chain(self.second)
+    }
+    /// Takes it off the yarns that are left.
+    pub(super) fn off(&self, needs: &Needs<N>, left: &mut [V<N>]) {
+        for (part, used) in needs.parts().zip(self.each()) {
+            left[part.yarn] = left[part.yarn] - used.v();
+        }
+    }
+    /// Puts it back.
+    pub(super) fn give_back(&self, needs: &Needs<N>, left: &mut [V<N>]) {
+        for (part, used) in needs.parts().zip(self.each()) {
+            left[part.yarn] = left[part.yarn] + used.v();
+        }
+    }
+}
+
 impl Good {
-    /// Takes yarn for the good out of what is left.
+    /// Takes yarn for the good out of what is left: for as many as were promised, or for `all`.
     #[inline]
     pub(super) fn take<N: Number>(
         &self,
         values: &Values<'_, N>,
-        need: &Need<N>,
-        left: Mass<N>,
+        needs: &Needs<N>,
+        left: &[V<N>],
+        all: bool,
     ) -> Taken<N> {
         let name = self.name.as_str();
-        let unrounded = mill::pieces_from_mass(left, need.fixed, need.each);
-        let unrounded = named(name, "unrounded", "pieces that the yarn left would make", unrounded);
+        let unrounded = |part: &Part<N>| {
+            let Need { each, fixed } = part.need;
+            let pieces = mill::pieces_from_mass(Mass::from(left[part.yarn]), fixed, each);
+            let words = "pieces that the yarn left would make";
+            match part.role {
+                "" => pieces,
+                "_warp" => named(name, "unrounded_warp", words, pieces),
+                _ => named(name, "unrounded_weft", words, pieces),
+            }
+        };
+        let first = unrounded(&needs.first);
+        let least = needs
+            .second
+            .as_ref()
+            .map_or(first, |second| Count::from(first.v().min(unrounded(second).v())));
+        let unrounded = named(name, "unrounded", "pieces that the yarn left would make", least);
         let whole = unrounded.v().round_down(WHOLE);
         let none = Count::base(N::constant(0.0));
         let promised = self.asked.promised.as_ref();
         let wanted = promised.map_or(none, |n| Count::base(values.at(*n.inner())));
-        let made = if self.takes_rest { whole } else { whole.min(wanted.v()) };
+        let made = if all { whole } else { whole.min(wanted.v()) };
         let made = named(name, "made", "whole pieces", Count::from(made));
-        let used = mill::yarn_for_pieces(made, need.fixed, need.each);
-        let used =
-            named(name, "yarn", "scoured yarn that goes into them, as clean dry fibre", used);
-        let promised = mill::yarn_for_pieces(wanted, need.fixed, need.each);
+        let used = |part: &Part<N>| {
+            let used = mill::yarn_for_pieces(made, part.need.fixed, part.need.each);
+            let words = "scoured yarn that goes into them, as clean dry fibre";
+            match part.role {
+                "" => named(name, "yarn", words, used),
+                "_warp" => named(name, "yarn_warp", words, used),
+                _ => named(name, "yarn_weft", words, used),
+            }
+        };
+        let (first, second) = (used(&needs.first), needs.second.as_ref().map(used));
+        let promised =
+            |part: &Part<N>| mill::yarn_for_pieces(wanted, part.need.fixed, part.need.each);
+        let asked = promised(&needs.first);
+        let asked = needs
+            .second
+            .as_ref()
+            .map_or(asked, |second| Mass::from(asked.v() + promised(second).v()));
         let words = "scoured yarn that the promise needs, as clean dry fibre";
-        Taken { unrounded, made, used, promised: named(name, "yarn_promised", words, promised) }
+        let promised = named(name, "yarn_promised", words, asked);
+        Taken { unrounded, made, first, second, promised }
     }
-}
-
-/// The yarn that a number of each good needs.
-pub(super) fn needed<N: Number>(needs: &[Need<N>], pieces: &[f64]) -> Mass<N> {
-    let mut sum = V::constant(0.0);
-    for (need, pieces) in needs.iter().zip(pieces) {
-        if *pieces > 0.0 {
-            sum = sum + need.fixed.v() + *pieces * need.each.v();
-        }
-    }
-    named(
-        "promise",
-        "fibre_needed",
-        "scoured yarn that the goods need, as clean dry fibre",
-        Mass::from(sum),
-    )
 }

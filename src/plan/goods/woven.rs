@@ -3,7 +3,7 @@
 use super::super::stage::{Bench, beside, named};
 use super::finished::finish;
 use super::loom::{Finish, LoomSettings};
-use super::{Loom, Need, Shop, Used};
+use super::{Good, Loom, Need, Needs, Shop, Taken, Used, Uses};
 use crate::calculation::{Inputs, Place, Results};
 use crate::cloth::Layout;
 use crate::cloth::piece::Setting;
@@ -44,7 +44,7 @@ struct AtLoom<N> {
     /// weft yarn
     weft_yarn_length: Length<N>,
     /// time on the loom, stops included
-    time: Duration<N>,
+    time: Option<Duration<N>>,
 }
 
 /// The values of a piece that its yarn and its settings share.
@@ -54,8 +54,9 @@ pub(super) struct Laid<N> {
     pub(super) at: Layout<N>,
     /// Weft wasted for each piece.
     pub(super) weft_wasted: Length<N>,
-    /// Yarn in a piece, waste and all, and in the thrums.
-    each: Length<N>,
+    /// Warp in a piece, weft in it with its waste, and the thrums.
+    warp: Length<N>,
+    weft: Length<N>,
     pub(super) thrums: Length<N>,
 }
 
@@ -88,7 +89,7 @@ impl Piece<Place> {
         let mut values = shop.values.read();
         let set = loom.set.map(&mut values);
         let weft = loom.weft.map(&mut values);
-        let Finish { width_shrinkage, length_shrinkage, .. } = loom.finish.map(&mut values);
+        let Finish { width_shrinkage, length_shrinkage, .. } = loom.finishing(shop.values);
         let Piece { width, length, fringe } = self.map(&mut values);
         let reed_wanted = cloth::reed_for_sett(set.wanted_reed_sett, set.ends_per_dent);
         let setting = Setting {
@@ -114,44 +115,60 @@ impl Piece<Place> {
             set,
             setting,
             weft_wasted: Length::from(weft_wound.v() - at.weft_per_piece.v()),
-            each: Length::from(warp_yarn.v() + weft_wound.v()),
+            warp: warp_yarn,
+            weft: weft_wound,
             thrums,
             at,
         }
     }
 
-    pub(super) fn need<N: Number>(&self, name: &str, shop: &Shop<'_, '_, N>) -> Need<N> {
-        let Some(loom) = &shop.machines.loom else {
-            // A lot with woven goods and no loom is refused when its file is read.
-            let none = Mass::base(N::constant(f64::NAN));
-            return Need { each: none, fixed: none };
-        };
-        let layout = self.layout(name, loom, shop);
-        let loss = loom.cone.map(&mut shop.values.read()).loss;
-        let mass = |length: Length<N>, key, words| {
-            let mass = yarn::mass_of_length(shop.dry, length);
+    pub(super) fn need<N: Number>(
+        &self,
+        good: &Good,
+        loom: &Loom,
+        shop: &Shop<'_, '_, N>,
+    ) -> Needs<N> {
+        let name = good.name.as_str();
+        let laid = self.layout(name, loom, shop);
+        let loss = loom.cone_loss(shop.values);
+        let mass = |yarn: usize, length: Length<N>, key, words| {
+            let mass = yarn::mass_of_length(shop.ends[yarn].count(), length);
             named(name, key, words, mill::mass_before_losses(mass, &[loss]))
         };
-        Need {
-            each: mass(
-                layout.each,
-                "each",
-                "scoured yarn for a piece, before coning, as clean dry fibre",
-            ),
-            fixed: mass(layout.thrums, "once", "scoured yarn for the thrums, before coning"),
+        let once = "scoured yarn for the thrums, before coning";
+        match good.uses {
+            Uses::One(yarn) => {
+                let both = Length::from(laid.warp.v() + laid.weft.v());
+                let words = "scoured yarn for a piece, before coning, as clean dry fibre";
+                let each = mass(yarn, both, "each", words);
+                Needs::one(yarn, Need { each, fixed: mass(yarn, laid.thrums, "once", once) })
+            }
+            Uses::Two { warp, weft } => {
+                let words = "warp for a piece, before coning, as clean dry fibre";
+                let of_warp = Need {
+                    each: mass(warp, laid.warp, "warp_yarn_each", words),
+                    fixed: mass(warp, laid.thrums, "once", once),
+                };
+                let words = "weft for a piece, before coning, as clean dry fibre";
+                let of_weft = Need {
+                    each: mass(weft, laid.weft, "weft_yarn_each", words),
+                    fixed: Mass::base(N::constant(0.0)),
+                };
+                Needs::two((warp, of_warp), (weft, of_weft))
+            }
         }
     }
 
     /// What to set at the loom, and where the yarn goes.
     pub(super) fn set<N: Number>(
         &self,
-        name: &str,
+        good: &Good,
+        loom: &Loom,
         shop: &Shop<'_, '_, N>,
-        made: Count<N>,
-        used: Mass<N>,
+        taken: &Taken<N>,
         bench: &mut Bench<N>,
     ) -> Vec<Used<N>> {
-        let Some(loom) = &shop.machines.loom else { return Vec::new() };
+        let (name, made) = (good.name.as_str(), taken.made);
         let laid = self.layout(name, loom, shop);
         let Laid { at, set, .. } = &laid;
         let per_dent = set.ends_per_dent.value();
@@ -162,7 +179,7 @@ impl Piece<Place> {
         let gives =
             |dents: f64| say.figure(dents * per_dent, Kind::Sett).replace("threads", "ends");
         let warp_length = cloth::warp_length(at.warp_per_piece, made, set.loom_waste);
-        let machine = loom.machine.map(&mut shop.values.read());
+        let machine = loom.machine.as_ref().map(|machine| machine.map(&mut shop.values.read()));
         let total = Count::from(made.v() * at.picks_per_piece.v());
         let at_loom = AtLoom {
             reed: laid.setting.reed,
@@ -176,7 +193,9 @@ impl Piece<Place> {
                 made,
                 laid.setting.weft_waste,
             ),
-            time: mill::loom_time(total, machine.loom_speed, efficiency(&machine)),
+            time: machine
+                .as_ref()
+                .map(|machine| mill::loom_time(total, machine.loom_speed, efficiency(machine))),
         };
         let pieces = if made.value() < 0.5 {
             "no piece comes out: this is its waste alone".to_owned()
@@ -201,8 +220,9 @@ impl Piece<Place> {
         let main =
             ["reed", "reed_width", "ends", "warp_length", "picks_per_piece", "weft_yarn_length"];
         let expect = ["warp_yarn_length", "time"];
-        bench.show("loom", main, expect, notes, |s| at_loom.show(s));
-        finish(name, shop, loom, &laid, bench);
-        self.account(name, shop, loom, &laid, made, used)
+        let at = good.at(&loom.names[1]);
+        bench.show(good.spot(&loom.names[1], &at), main, expect, notes, |s| at_loom.show(s));
+        finish(good, shop, loom, &laid, bench);
+        self.account(good, shop, loom, &laid, taken)
     }
 }

@@ -1,8 +1,8 @@
 //! Carding.
 
-use super::{Bench, Loss, Losses, Place, Sinks, Stage, Station, Values, in_state};
+use super::{Bench, LeavingState, Loss, Losses, Place, Sinks, Stage, Station, Values, in_state};
 use crate::calculation::{Inputs, Results};
-use crate::mill::run::card::CardMachine;
+use crate::mill::run::card::{CardFeed, HoldUp};
 use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Kind, Length, LinearDensity, Mass, MassRate, print,
@@ -15,7 +15,9 @@ pub(in crate::plan) struct Card<N> {
     #[group(loss(0.02..=0.1, basis = "Carding page"))]
     losses: Losses<N>,
     #[group]
-    machine: CardMachine<N>,
+    hold_up: HoldUp<N>,
+    #[group]
+    feed: Option<CardFeed<N>>,
     /// length of one end to weigh
     #[q("L_c", 5.0..=100.0, or = 20.0, like = "20 m")]
     check_length: Length<N>,
@@ -46,6 +48,13 @@ struct Carded<N> {
     lot_loss: Option<Fraction<N>>,
 }
 
+impl Card<Place> {
+    /// Where the hold-up stands.
+    pub(in crate::plan) fn held_up(&self) -> Option<Place> {
+        self.hold_up.held_up.as_ref().map(|kept| *kept.inner())
+    }
+}
+
 impl Stage for Card<Place> {
     const NAME: &'static str = "card";
     const SUMMARY: &'static str =
@@ -55,22 +64,27 @@ impl Stage for Card<Place> {
     const SINKS: Sinks =
         Sinks { fibre: "card waste", water: "air", fat: "card waste", vegetable: "card waste" };
 
+    fn state(&self) -> Option<&LeavingState<Place>> {
+        Some(&self.losses.state)
+    }
+
     fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
-        let held_up = self.machine.held_up.as_ref();
+        let held_up = self.hold_up.held_up.as_ref();
         let losses: Loss<N> = self.losses.map(&mut values.read()).into();
         Some(Loss { held_up: held_up.map(|kept| Mass::base(values.at(*kept.inner()))), ..losses })
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let given = self.map(&mut station.values.read());
-        let (loss, lot, machine) = (given.losses.loss, station.before.fibre, &given.machine);
-        let dry = station.count_out;
+        let (Some(yarn), Some(feed)) = (&station.yarn, &given.feed) else { return };
+        let (loss, lot) = (given.losses.loss, station.before.fibre);
+        let dry = yarn.count_out;
         let slubbing_count = in_state(dry, station.state_out);
         let one = Count::base(N::constant(1.0));
-        let fibre_output = mill::card_output(machine.ends, machine.delivery_speed, dry);
+        let fibre_output = mill::card_output(feed.ends, feed.delivery_speed, dry);
         let feed_rate = mill::feed_rate(fibre_output, loss, station.state_in);
         let dry_feed = MassRate::from(feed_rate.v() / station.state_in.v());
-        let held_up = machine.held_up.filter(|held_up| held_up.value() > 0.0);
+        let held_up = given.hold_up.held_up.filter(|held_up| held_up.value() > 0.0);
         let within = Fraction::base(N::constant(0.05));
         let carded = Carded {
             slubbing_dry: dry,
@@ -78,14 +92,14 @@ impl Stage for Card<Place> {
             check_weight: yarn::check_weight(slubbing_count, given.check_length, one),
             fibre_output,
             feed_rate,
-            hopper_weigh: machine.drop_rate.map(|rate| mill::hopper_weigh(feed_rate, rate)),
+            hopper_weigh: feed.drop_rate.map(|rate| mill::hopper_weigh(feed_rate, rate)),
             dry_feed,
             time: mill::time_for_mass(lot, dry_feed),
             settling_time: held_up
                 .map(|held_up| mill::settling_time(held_up, fibre_output, within)),
             lot_loss: held_up.map(|held_up| mill::lot_loss(lot, loss, held_up)),
         };
-        let drops = machine
+        let drops = feed
             .drop_rate
             .map_or_else(String::new, |rate| format!("{} drops/min", print::figure(rate.value())));
         let notes = [
@@ -104,6 +118,6 @@ impl Stage for Card<Place> {
         ];
         let set = ["slubbing_count", "check_weight", "hopper_weigh"];
         let expect = ["feed_rate", "time", "settling_time", "lot_loss"];
-        bench.show(Self::NAME, set, expect, notes, |s| carded.show(s));
+        bench.show(station.spot(), set, expect, notes, |s| carded.show(s));
     }
 }

@@ -11,13 +11,13 @@ use crate::quantity::{Fraction, Mass, Regain};
 pub(in crate::plan) struct LeavingState<N> {
     /// water on clean dry fibre, on leaving
     #[q("R", 0.05..=0.35, zero, like = "16 %")]
-    pub(super) regain: Option<Regain<N>>,
+    pub(in crate::plan) regain: Option<Regain<N>>,
     /// grease and oil on clean dry fibre, on leaving
     #[q("o", 0.0..=0.12, zero, like = "0.8 %")]
-    pub(super) fat: Option<Fraction<N>>,
+    pub(in crate::plan) fat: Option<Fraction<N>>,
     /// vegetable matter on clean dry fibre, on leaving
     #[q("v_m", 0.0..=0.05, zero, like = "1.0 %")]
-    pub(super) vegetable: Option<Fraction<N>>,
+    pub(in crate::plan) vegetable: Option<Fraction<N>>,
 }
 
 /// The losses of a stage, and the state in which the rest leaves.
@@ -58,11 +58,16 @@ impl<N: Number> From<Losses<N>> for Loss<N> {
 }
 
 impl<N: Number> Loss<N> {
+    /// The same, where the machine keeps some of the wool or has kept of it already.
+    #[inline(always)]
+    pub(super) fn kept(self, keeps: bool) -> Self {
+        if keeps { self } else { Loss { held_up: None, ..self } }
+    }
     /// Through the stage: a share is lost with all that is on it, a mass is held up, and what
     /// leaves has the state asked for.
     pub(super) fn pass(
         &self,
-        stage: &'static str,
+        stage: &str,
         sinks: &Sinks,
         flow: Flow<N>,
         ledger: &mut impl Ledger,
@@ -80,6 +85,7 @@ impl<N: Number> Loss<N> {
             fat: state.fat.unwrap_or(flow.fat),
             oil: flow.oil,
             vegetable: state.vegetable.unwrap_or(flow.vegetable),
+            stays: flow.stays,
         };
         let entered = move || flow.stock();
         let lost = Mass::from(flow.fibre.v() * loss.v());

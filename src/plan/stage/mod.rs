@@ -3,24 +3,30 @@
 
 mod card;
 mod dust;
+pub(super) mod dye;
 mod hank_scour;
 mod losses;
 mod mule;
 mod oil;
+mod plain;
+mod ring;
 mod scour;
 mod sort;
 mod tease;
 mod twister;
 mod winder;
 
-use super::file::{Draft, Section};
+use super::draft::Draft;
 use super::given::Values;
 use super::say::Say;
+use super::section::Section;
 pub(super) use super::stock::{Flow, Stock};
 use crate::calculation::{Answer, Check, Item, Owned, Place, Sheet};
 use crate::error::Result;
 use crate::number::{Number, V};
-use crate::quantity::{Kind, LinearDensity, Mass, Ratio, Twist, Typed};
+use crate::quantity::{
+    Fineness, Fraction, Kind, LinearDensity, Mass, Ratio, Shrinkage, Twist, Typed,
+};
 use crate::worked::Label;
 pub(super) use losses::Loss;
 use losses::{LeavingState, Losses, Sinks};
@@ -34,8 +40,6 @@ pub(super) trait Stage: Sized {
     const SUMMARY: &'static str;
     /// What comes out of it, in words.
     const MAKES: &'static str;
-    /// The stages that it comes after, where the route has them.
-    const AFTER: &'static [&'static str] = &[];
     /// Names of the cautions that belong to it, see [`crate::caution`].
     const CAUTIONS: &'static [&'static str];
 
@@ -47,31 +51,43 @@ pub(super) trait Stage: Sized {
         None
     }
 
+    /// The state in which fibre leaves it, as it is given.
+    fn state(&self) -> Option<&LeavingState<Place>> {
+        None
+    }
+
+    /// The part of the yarn's length that is lost, where the yarn shrinks here.
+    fn shrinkage<N: Number>(&self, _values: &Values<'_, N>) -> Option<Shrinkage<N>> {
+        None
+    }
+
     /// What comes out for what goes in; everything that does not come out goes to the ledger.
     #[inline(always)]
     fn carry<N: Number>(
         &self,
+        pass: &At<'_>,
         values: &Values<'_, N>,
         flow: Flow<N>,
         ledger: &mut impl Ledger,
     ) -> Flow<N> {
-        let loss = self.loss(values);
-        loss.map_or(flow, |loss| loss.pass(Self::NAME, &Self::SINKS, flow, ledger))
+        let loss = self.loss(values).map(|loss| loss.kept(pass.keeps));
+        loss.map_or(flow, |loss| loss.pass(pass.name, &Self::SINKS, flow, ledger))
     }
 
     /// The clean dry fibre that must go in for some to come out.
-    fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-        self.loss(values).map_or(fibre, |loss| loss.back(Self::NAME, fibre))
+    fn back<N: Number>(&self, pass: &At<'_>, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
+        let loss = self.loss(values).map(|loss| loss.kept(pass.keeps));
+        loss.map_or(fibre, |loss| loss.back(pass.name, fibre))
     }
 
-    /// The count to come in for a count to go out, on clean dry fibre.
+    /// The count to come in for a count to go out, on clean dry fibre; none where it is not known.
     fn count_in<N: Number>(
         &self,
         _station: &Station<'_, '_, N>,
         out: LinearDensity<N>,
         _bench: &mut Bench<N>,
-    ) -> LinearDensity<N> {
-        out
+    ) -> Option<LinearDensity<N>> {
+        Some(out)
     }
 
     /// Refuses values that are impossible together.
@@ -114,7 +130,7 @@ macro_rules! stages {
         }),*];
 
         impl AnyStage {
-            /// Reads the stage with a name from its section.
+            /// Reads a stage of a kind from its section.
             pub(super) fn read(name: &str, section: &Section<'_>, draft: &mut Draft) -> Result<Option<Self>> {
                 $(if name == <$module::$stage<Place> as Stage>::NAME {
                     let stage = section.read(draft, |reader| $module::$stage::take(reader))?;
@@ -122,26 +138,40 @@ macro_rules! stages {
                 })*
                 Ok(None)
             }
-            pub(super) fn name(&self) -> &'static str {
+            /// Where the hold-up of its machine stands, where it has one.
+            pub(super) fn held_up(&self) -> Option<Place> {
+                match self {
+                    AnyStage::Card(card) => card.held_up(),
+                    _ => None,
+                }
+            }
+            /// What kind of stage it is.
+            pub(super) fn kind(&self) -> &'static str {
                 match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::NAME),* }
             }
             pub(super) fn makes(&self) -> &'static str {
                 match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::MAKES),* }
             }
-            pub(super) fn after(&self) -> &'static [&'static str] {
-                match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::AFTER),* }
-            }
             pub(super) fn cautions(&self) -> &'static [&'static str] {
                 match self { $(AnyStage::$stage(_) => <$module::$stage<Place> as Stage>::CAUTIONS),* }
             }
             #[inline(always)]
-            pub(super) fn carry<N: Number>(&self, values: &Values<'_, N>, flow: Flow<N>, ledger: &mut impl Ledger) -> Flow<N> {
-                match self { $(AnyStage::$stage(s) => s.carry(values, flow, ledger)),* }
+            pub(super) fn carry<N: Number>(&self, pass: &At<'_>, values: &Values<'_, N>, flow: Flow<N>, ledger: &mut impl Ledger) -> Flow<N> {
+                match self { $(AnyStage::$stage(s) => s.carry(pass, values, flow, ledger)),* }
             }
-            pub(super) fn back<N: Number>(&self, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
-                match self { $(AnyStage::$stage(s) => s.back(values, fibre)),* }
+            pub(super) fn back<N: Number>(&self, pass: &At<'_>, values: &Values<'_, N>, fibre: Mass<N>) -> Mass<N> {
+                match self { $(AnyStage::$stage(s) => s.back(pass, values, fibre)),* }
             }
-            pub(super) fn count_in<N: Number>(&self, station: &Station<'_, '_, N>, out: LinearDensity<N>, bench: &mut Bench<N>) -> LinearDensity<N> {
+            pub(super) fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
+                match self { $(AnyStage::$stage(s) => s.loss(values)),* }
+            }
+            pub(super) fn state(&self) -> Option<&LeavingState<Place>> {
+                match self { $(AnyStage::$stage(s) => s.state()),* }
+            }
+            pub(super) fn shrinkage<N: Number>(&self, values: &Values<'_, N>) -> Option<Shrinkage<N>> {
+                match self { $(AnyStage::$stage(s) => s.shrinkage(values)),* }
+            }
+            pub(super) fn count_in<N: Number>(&self, station: &Station<'_, '_, N>, out: LinearDensity<N>, bench: &mut Bench<N>) -> Option<LinearDensity<N>> {
                 match self { $(AnyStage::$stage(s) => s.count_in(station, out, bench)),* }
             }
             pub(super) fn check(&self, values: &Values<'_, f64>, check: &mut Check<'_>) -> Result<()> {
@@ -163,11 +193,18 @@ stages!(
     mule::Mule,
     twister::Twister,
     winder::Winder,
-    hank_scour::HankScour
+    hank_scour::HankScour,
+    ring::Ring,
+    dye::Dye,
+    plain::Plain
 );
 
 /// Where what left a stage went, and what was added.
 pub(super) trait Ledger {
+    /// A stage begins.
+    fn enter(&mut self, _pass: &super::tree::Pass) {}
+    /// Something was sorted out where a fleece is divided.
+    fn sorted_out(&mut self, _fleece: &super::tree::FleeceNode, _what: impl FnOnce() -> Stock) {}
     /// Something left; `key` names the value of it, where there is one.
     fn lost(&mut self, to: &'static str, key: &str, what: impl FnOnce() -> Stock);
     /// Something came on.
@@ -184,26 +221,53 @@ impl Ledger for NoLedger {
     fn added(&mut self, _from: &'static str, _what: impl FnOnce() -> Stock) {}
 }
 
+/// What a stage is called, and whether it is first to fill its machine.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct At<'a> {
+    /// What its values are called by.
+    pub(super) name: &'a str,
+    /// Whether the machine keeps some of this wool: it does not where it has kept of the same heap already.
+    pub(super) keeps: bool,
+}
+
 /// A place on the route: what comes in and goes out there.
 pub(super) struct Station<'a, 'v, N> {
+    /// What its values are called by, such as `weft.card`.
+    pub(super) at: &'a str,
+    /// The machine, as the route names it.
+    pub(super) machine: &'a str,
+    /// The yarn or heap that is in it, where there are several.
+    pub(super) of: &'a str,
     pub(super) values: &'a Values<'v, N>,
     pub(super) before: Flow<N>,
     pub(super) after: Flow<N>,
     /// Mass for each unit of clean dry fibre, coming in and going out.
     pub(super) state_in: Ratio<N>,
     pub(super) state_out: Ratio<N>,
-    /// Count of what comes in and goes out, on clean dry fibre.
-    pub(super) count_in: LinearDensity<N>,
+    /// The yarn, once it is one and its count is known.
+    pub(super) yarn: Option<InYarn<'a, N>>,
+}
+
+/// The yarn at a place of its route.
+pub(super) struct InYarn<'a, N> {
+    /// Count of what comes in, on clean dry fibre; none where it is not known.
+    pub(super) count_in: Option<LinearDensity<N>>,
+    /// Count of what goes out, on clean dry fibre.
     pub(super) count_out: LinearDensity<N>,
-    pub(super) yarn: &'a super::lot::Yarn<Place>,
-    pub(super) lot: &'a super::lot::Fleece<Place>,
+    pub(super) spec: &'a super::lot::Yarn<Place>,
+    /// The fibre of it, where it is known.
+    pub(super) fineness: Option<(Fineness<N>, Fraction<N>)>,
 }
 
 /// A thing to set, weigh or expect at a machine.
 #[derive(Clone, Debug)]
 pub struct Setting {
-    /// The stage.
+    /// The stage, as the route names it.
     pub stage: String,
+    /// The yarn, heap or good that it is for, where there are several.
+    pub of: String,
+    /// What the values of the stage are called by, such as `weft.mule`.
+    pub at: String,
     /// Full name, such as `mule.twist`.
     pub key: String,
     /// What it is, in words.
@@ -221,8 +285,6 @@ pub struct Setting {
 /// Collects the settings, and hands values from one stage to the next.
 pub(super) struct Bench<N> {
     pub(super) settings: Vec<Setting>,
-    /// Put before the names of settings, where several goods share a machine.
-    pub(super) prefix: String,
     /// How values are said in notes.
     pub(super) say: Say,
     /// Twist of the singles, once the mule is set.
@@ -235,21 +297,31 @@ pub(super) struct Bench<N> {
 
 impl<N: Number> Bench<N> {
     pub(super) fn new(say: Say) -> Self {
-        Bench {
-            settings: Vec::new(),
-            prefix: String::new(),
-            say,
-            single_twist: None,
-            folding_twist: None,
-            draw: None,
-        }
+        Bench { settings: Vec::new(), say, single_twist: None, folding_twist: None, draw: None }
+    }
+}
+
+/// Where settings belong.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Spot<'a> {
+    /// What the values are called by.
+    pub(super) at: &'a str,
+    /// The machine.
+    pub(super) machine: &'a str,
+    /// The yarn, heap or good, where there are several.
+    pub(super) of: &'a str,
+}
+
+impl<'a, N> Station<'a, '_, N> {
+    pub(super) fn spot(&self) -> Spot<'a> {
+        Spot { at: self.at, machine: self.machine, of: self.of }
     }
 }
 
 /// Lays the results of a stage on the bench.
 pub(super) struct BenchSheet<'b, N> {
     bench: &'b mut Bench<N>,
-    stage: &'b str,
+    spot: Spot<'b>,
     set: &'b [&'static str],
     expect: &'b [&'static str],
     notes: Vec<(&'static str, String)>,
@@ -258,16 +330,18 @@ pub(super) struct BenchSheet<'b, N> {
 impl<N: Number> Sheet<N> for BenchSheet<'_, N> {
     fn one(&mut self, answer: &'static Answer, value: &N) {
         let Answer { name, meaning, kind, .. } = *answer;
-        let full = format!("{}{name}", self.bench.prefix);
-        let value = label(*value, self.stage, &full, meaning, kind);
+        let Spot { at, machine, of } = self.spot;
+        let value = label(*value, at, name, meaning, kind);
         let main = self.set.contains(&name);
         if !main && !self.expect.contains(&name) {
             return;
         }
         let note = self.notes.iter().find(|(result, _)| *result == name);
         self.bench.settings.push(Setting {
-            stage: self.stage.to_owned(),
-            key: format!("{}.{full}", self.stage),
+            stage: machine.to_owned(),
+            of: of.to_owned(),
+            at: at.to_owned(),
+            key: format!("{at}.{name}"),
             words: meaning.to_owned(),
             value: value.value(),
             kind,
@@ -277,7 +351,7 @@ impl<N: Number> Sheet<N> for BenchSheet<'_, N> {
     }
     fn member(&mut self, answer: &'static Answer, place: usize, value: &N) {
         let name = format!("{}[{}]", answer.name, place + 1);
-        label(*value, self.stage, &name, answer.meaning, answer.kind);
+        label(*value, self.spot.at, &name, answer.meaning, answer.kind);
     }
     fn enter(&mut self, _name: &'static str, _row: usize, _label: Option<&str>) {}
     fn leave(&mut self) {}
@@ -288,14 +362,14 @@ impl<N: Number> Bench<N> {
     /// are expected of it, and the others only have their names.
     pub(super) fn show<const S: usize, const E: usize, const T: usize>(
         &mut self,
-        stage: &str,
+        spot: Spot<'_>,
         set: [&'static str; S],
         expect: [&'static str; E],
         notes: [(&'static str, String); T],
         lay: impl FnOnce(&mut BenchSheet<'_, N>),
     ) {
         let notes = notes.into();
-        lay(&mut BenchSheet { bench: self, stage, set: &set, expect: &expect, notes });
+        lay(&mut BenchSheet { bench: self, spot, set: &set, expect: &expect, notes });
     }
 }
 

@@ -1,6 +1,6 @@
 //! Oiling and laying down.
 
-use super::{Bench, Flow, Ledger, Place, Sinks, Stage, Station, Values, named};
+use super::{At, Bench, Flow, Ledger, Place, Sinks, Stage, Station, Values, named};
 use crate::calculation::{Inputs, Results};
 use crate::mill;
 use crate::number::Number;
@@ -47,6 +47,7 @@ impl Stage for Oil<Place> {
 
     fn carry<N: Number>(
         &self,
+        pass: &At<'_>,
         values: &Values<'_, N>,
         flow: Flow<N>,
         ledger: &mut impl Ledger,
@@ -54,9 +55,9 @@ impl Stage for Oil<Place> {
         let PutOn { oil_added, water_added } = self.put_on.map(&mut values.read());
         let on = |share: Fraction<N>| OnFibre::from(share.v());
         let fat = Fraction::from(mill::fat_after_oiling(on(flow.fat), on(oil_added)).v());
-        let fat = named(Self::NAME, "fat", "grease and oil on clean dry fibre, on leaving", fat);
+        let fat = named(pass.name, "fat", "grease and oil on clean dry fibre, on leaving", fat);
         let regain = mill::regain_after_wetting(flow.regain, water_added);
-        let regain = named(Self::NAME, "regain", "water on clean dry fibre, on leaving", regain);
+        let regain = named(pass.name, "regain", "water on clean dry fibre, on leaving", regain);
         // Where there is no fat at all none of it is oil.
         let oil = (flow.oil * flow.fat.v() + oil_added.v()) / fat.v().max(f64::MIN_POSITIVE);
         let out = Flow { regain, fat, oil, ..flow };
@@ -74,7 +75,7 @@ impl Stage for Oil<Place> {
             water_mass: mill::mass_to_add(fibre, put_on.water_added),
         };
         let note = ("water_mass", "as an emulsion with the oil".to_owned());
-        bench.show(Self::NAME, ["oil_mass", "oil_volume", "water_mass"], [], [note], |s| {
+        bench.show(station.spot(), ["oil_mass", "oil_volume", "water_mass"], [], [note], |s| {
             to_put_on.show(s);
         });
     }

@@ -1,6 +1,6 @@
 //! Scouring and drying.
 
-use super::{Loss, Losses, Place, Sinks, Stage, Values};
+use super::{LeavingState, Loss, Losses, Place, Sinks, Stage, Values};
 use crate::calculation::Inputs;
 use crate::number::Number;
 
@@ -22,6 +22,10 @@ impl Stage for Scour<Place> {
         fat: "liquor",
         vegetable: "liquor and dryer",
     };
+
+    fn state(&self) -> Option<&LeavingState<Place>> {
+        Some(&self.losses.state)
+    }
 
     fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
         Some(self.losses.map(&mut values.read()).into())

@@ -23,6 +23,10 @@ impl Stage for Sort<Place> {
     const SINKS: Sinks =
         Sinks { fibre: "rejects", water: "air", fat: "rejects", vegetable: "rejects" };
 
+    fn state(&self) -> Option<&LeavingState<Place>> {
+        Some(&self.state)
+    }
+
     fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
         let Sort { rejects, state } = self.map(&mut values.read());
         Some(Loss { share: rejects, held_up: None, state })

@@ -1,6 +1,9 @@
 //! Ply-winding and twisting.
 
-use super::{Bench, Loss, Losses, Place, Sinks, Stage, Station, Values, beside, in_state, named};
+use super::{
+    Bench, LeavingState, Loss, Losses, Place, Sinks, Stage, Station, Values, beside, in_state,
+    named,
+};
 use crate::calculation::{Inputs, Results};
 use crate::mill::run::spindles::{
     SpindleTwistResults, SpindleTwistWheels, Spindles, twist_by_wheel,
@@ -19,15 +22,15 @@ pub(in crate::plan) struct Twister<N> {
     #[group(loss(0.003..=0.03, memory))]
     losses: Losses<N>,
     /// contraction in folding, on the untwisted length
-    #[q("k", -0.01..=0.08, zero, like = "2 %")]
+    #[q("k", -0.01..=0.08, or = 0.0, like = "2 %")]
     contraction: Contraction<N>,
     /// folding twist wanted, over that of the singles
     #[q("q_w", 0.5..=0.8, memory, like = "0.60")]
-    wanted_twist_ratio: Ratio<N>,
+    wanted_twist_ratio: Option<Ratio<N>>,
     #[group]
-    wheels: SpindleTwistWheels<N>,
+    wheels: Option<SpindleTwistWheels<N>>,
     #[group]
-    machine: TwisterMachine<N>,
+    machine: Option<TwisterMachine<N>>,
 }
 
 /// The folded yarn, its twist and its wheel.
@@ -36,17 +39,17 @@ struct Folded<N> {
     /// folded count
     count: LinearDensity<N>,
     /// folding twist for the ratio wanted
-    wanted_twist: Twist<N>,
+    wanted_twist: Option<Twist<N>>,
     #[part]
-    wheel: SpindleTwistResults<N>,
+    wheel: Option<SpindleTwistResults<N>>,
     /// folding over singles twist
-    twist_ratio: Ratio<N>,
+    twist_ratio: Option<Ratio<N>>,
     /// folded yarn
     yarn_length: Length<N>,
     /// yarn delivered, all spindles
-    output_speed: Speed<N>,
+    output_speed: Option<Speed<N>>,
     /// time of the lot, stops included
-    time: Duration<N>,
+    time: Option<Duration<N>>,
 }
 
 impl Stage for Twister<Place> {
@@ -54,8 +57,11 @@ impl Stage for Twister<Place> {
     const SUMMARY: &'static str = "Twists the singles together: folding twist and its wheel.";
     const MAKES: &'static str = "folded yarn";
     const CAUTIONS: &'static [&'static str] = &["wheels"];
-    const AFTER: &'static [&'static str] = &["mule"];
     const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };
+
+    fn state(&self) -> Option<&LeavingState<Place>> {
+        Some(&self.losses.state)
+    }
 
     fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
         Some(self.losses.map(&mut values.read()).into())
@@ -66,49 +72,66 @@ impl Stage for Twister<Place> {
         station: &Station<'_, '_, N>,
         out: LinearDensity<N>,
         _bench: &mut Bench<N>,
-    ) -> LinearDensity<N> {
+    ) -> Option<LinearDensity<N>> {
         let contraction = self.map(&mut station.values.read()).contraction;
-        let ends = Count::base(station.values.at(*station.yarn.ends.inner()));
+        let yarn = station.yarn.as_ref()?;
+        let ends = Count::base(station.values.at(*yarn.spec.ends.inner()));
         let single = yarn::single_for_fold(out, ends, contraction);
-        named(Self::NAME, "single_dry", "single wanted, on clean dry fibre", single)
+        Some(named(station.at, "single_dry", "single wanted, on clean dry fibre", single))
     }
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let given = self.map(&mut station.values.read());
-        let dry =
-            named(Self::NAME, "count_dry", "folded yarn, on clean dry fibre", station.count_out);
-        let Some(single_twist) = bench.single_twist else { return };
-        let wanted_twist = Twist::from(given.wanted_twist_ratio.v() * single_twist.v());
-        let wheel = twist_by_wheel(wanted_twist, &given.wheels);
-        let twist = wheel.twist;
+        let Some(yarn) = &station.yarn else { return };
+        let dry = named(station.at, "count_dry", "folded yarn, on clean dry fibre", yarn.count_out);
+        let single_twist = bench.single_twist;
+        let wanted_twist = given
+            .wanted_twist_ratio
+            .zip(single_twist)
+            .map(|(ratio, single)| Twist::from(ratio.v() * single.v()));
+        let wheels = given.wheels.as_ref();
+        let wheel = wanted_twist.map(|wanted| match wheels {
+            Some(wheels) => twist_by_wheel(wanted, wheels),
+            None => {
+                SpindleTwistResults { wanted_twist_wheel: None, twist_wheel: None, twist: wanted }
+            }
+        });
+        let twist = wheel.as_ref().map(|wheel| wheel.twist);
         let yarn_length = yarn::length_of_mass(station.after.fibre, dry);
-        let Spindles { spindles, efficiency, .. } = given.machine.spindles;
-        let twisting_rate = twisting_rate(&given.machine);
-        let output_speed = mill::twister_output_speed(spindles, twisting_rate, twist, efficiency);
+        let output_speed = given.machine.as_ref().zip(twist).map(|(machine, twist)| {
+            let Spindles { spindles, efficiency, .. } = machine.spindles;
+            mill::twister_output_speed(spindles, twisting_rate(machine), twist, efficiency)
+        });
+        let wanted =
+            wheel.as_ref().and_then(|w| w.wanted_twist_wheel).map_or(f64::NAN, Count::value);
+        let gives = |constant: f64, teeth: f64| {
+            let twist = yarn::twist_from_wheel(Twist::base(constant), Count::base(teeth));
+            bench.say.figure(twist.value(), Kind::Twist)
+        };
+        let owned = wheels.map_or_else(String::new, |wheels| {
+            let constant = wheels.twist_constant.value();
+            beside(&wheels.twist_wheels, wanted, |z| z, |teeth| gives(constant, teeth))
+        });
         let folded = Folded {
             count: in_state(dry, station.state_out),
             wanted_twist,
             wheel,
-            twist_ratio: yarn::folding_twist_ratio(twist, single_twist),
+            twist_ratio: twist
+                .zip(single_twist)
+                .map(|(twist, single)| yarn::folding_twist_ratio(twist, single)),
             yarn_length,
             output_speed,
-            time: mill::time_for_length(yarn_length, output_speed),
+            time: output_speed.map(|speed| mill::time_for_length(yarn_length, speed)),
         };
-        bench.folding_twist = Some(twist);
-        let constant = given.wheels.twist_constant.value();
-        let wanted = folded.wheel.wanted_twist_wheel.map_or(f64::NAN, Count::value);
-        let gives = |teeth: f64| {
-            let twist = yarn::twist_from_wheel(Twist::base(constant), Count::base(teeth));
-            bench.say.figure(twist.value(), Kind::Twist)
-        };
+        bench.folding_twist = twist;
         let notes = [
             ("count", "in oil, before scouring".to_owned()),
-            ("twist_wheel", beside(&given.wheels.twist_wheels, wanted, |z| z, gives)),
+            ("twist_wheel", owned),
             ("twist", "opposite to the singles (Z on S)".to_owned()),
-            ("twist_ratio", habit(station.values.at(*station.yarn.ends.inner()).value())),
+            ("twist_ratio", habit(station.values.at(*yarn.spec.ends.inner()).value())),
         ];
         let expect = ["count", "twist_ratio", "time"];
-        bench.show(Self::NAME, ["twist_wheel", "twist"], expect, notes, |s| folded.show(s));
+        bench.show(station.spot(), ["twist_wheel", "twist"], expect, notes, |s| folded.show(s));
     }
 }
 

@@ -1,6 +1,8 @@
 //! Winding to cones, for the loom or for sale.
 
-use super::{Bench, Loss, Losses, Place, Sinks, Stage, Station, Values, in_state, named};
+use super::{
+    Bench, LeavingState, Loss, Losses, Place, Sinks, Stage, Station, Values, in_state, named,
+};
 use crate::calculation::{Inputs, Results};
 use crate::mill::{LotOnMachine, PackageSize, WinderInputs, WinderLot, WinderMachine};
 use crate::number::Number;
@@ -13,10 +15,10 @@ pub(in crate::plan) struct Winder<N> {
     #[group(loss(0.002..=0.02, memory))]
     losses: Losses<N>,
     #[group]
-    machine: WinderMachine<N>,
+    machine: Option<WinderMachine<N>>,
     /// yarn on a full cone, without its tube
     #[q("g", 0.2..=3.0, like = "1.2 kg")]
-    package_mass: Mass<N>,
+    package_mass: Option<Mass<N>>,
 }
 
 /// The cones, and how long the lot takes.
@@ -25,7 +27,7 @@ struct Coned<N> {
     /// count of the yarn on the cone
     count: LinearDensity<N>,
     /// length of the yarn on a full cone
-    package_length: Length<N>,
+    package_length: Option<Length<N>>,
     /// full cones
     packages: Option<Count<N>>,
     /// yarn left over, for no full cone
@@ -43,8 +45,11 @@ impl Stage for Winder<Place> {
     const SUMMARY: &'static str = "Winds the yarn to cones: full cones, their length, the hours.";
     const MAKES: &'static str = "yarn on cones";
     const CAUTIONS: &'static [&'static str] = &["wheels"];
-    const AFTER: &'static [&'static str] = &["mule"];
     const SINKS: Sinks = Sinks { fibre: "yarn waste", water: "air", fat: "air", vegetable: "fly" };
+
+    fn state(&self) -> Option<&LeavingState<Place>> {
+        Some(&self.losses.state)
+    }
 
     fn loss<N: Number>(&self, values: &Values<'_, N>) -> Option<Loss<N>> {
         Some(self.losses.map(&mut values.read()).into())
@@ -52,10 +57,11 @@ impl Stage for Winder<Place> {
 
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let Winder { machine, package_mass, .. } = self.map(&mut station.values.read());
-        let dry = named(Self::NAME, "count_dry", "yarn, on clean dry fibre", station.count_out);
+        let (Some(yarn), Some(machine)) = (&station.yarn, machine) else { return };
+        let dry = named(station.at, "count_dry", "yarn, on clean dry fibre", yarn.count_out);
         let count = in_state(dry, station.state_out);
         let mass = fibre::mass_in_state(station.after.fibre, station.state_out);
-        let yarn_mass = named(Self::NAME, "mass", "yarn on the cones", mass);
+        let yarn_mass = named(station.at, "mass", "yarn on the cones", mass);
         let wound = mill::winder(&WinderInputs {
             machine,
             count,
@@ -63,14 +69,14 @@ impl Stage for Winder<Place> {
                 lot: LotOnMachine { yarn_mass, loss: None },
                 time_allowed: None,
             }),
-            package: Some(PackageSize::PackageMass(package_mass)),
+            package: package_mass.map(PackageSize::PackageMass),
             bobbin_mass: None,
             hank_length: None,
             per_person: None,
         });
         let coned = Coned {
             count,
-            package_length: yarn::length_of_mass(package_mass, count),
+            package_length: package_mass.map(|mass| yarn::length_of_mass(mass, count)),
             packages: wound.packages.as_ref().map(|made| made.packages),
             left_over: wound.packages.as_ref().map(|made| made.left_over),
             package_time: wound.package_time,
@@ -83,6 +89,6 @@ impl Stage for Winder<Place> {
             ("packages", "if one drum winds them all; each drum more may leave a rest".to_owned()),
         ];
         let expect = ["count", "packages", "left_over", "package_time", "output", "time"];
-        bench.show(Self::NAME, ["package_length"], expect, notes, |s| coned.show(s));
+        bench.show(station.spot(), ["package_length"], expect, notes, |s| coned.show(s));
     }
 }
