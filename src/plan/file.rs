@@ -59,6 +59,10 @@ impl File {
     pub(super) fn role(&self) -> &'static str {
         self.role
     }
+    /// As it was written.
+    pub(super) fn text(&self) -> &str {
+        self.document.raw()
+    }
     /// The whole of it.
     pub(super) fn table(&self) -> &dyn TableLike {
         self.document.as_table()

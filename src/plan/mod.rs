@@ -133,7 +133,8 @@ impl Plan {
         not_too_large(mill_text.len() as u64).map_err(|e| e.at(mill_name))?;
         let mill_file = File::parse("mill", mill_name, mill_text).map_err(Error::readable)?;
         let over = File::parse("values", "values", values).map_err(Error::readable)?;
-        let desk = Desk::new(Section::of(&over).over(root), Section::of(&mill_file));
+        let root = if values.is_empty() { root } else { root.below(Section::of(&over)) };
+        let desk = Desk::new(root, Section::of(&mill_file));
         let sources = Sources { lot, mill, values: values.to_owned() };
         Plan::read(&desk, sources)
     }

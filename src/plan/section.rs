@@ -84,6 +84,17 @@ impl<'d> Section<'d> {
             ..self.clone()
         }
     }
+    /// This table below another that holds before it.
+    pub(super) fn below(mut self, mut over: Section<'d>) -> Section<'d> {
+        over.layers.append(&mut self.layers);
+        self.layers = over.layers;
+        self
+    }
+    /// Whether any of the files has a text in quotes.
+    pub(super) fn quotes(&self, text: &str) -> bool {
+        let quoted = [format!("\"{text}\""), format!("'{text}'")];
+        self.layers.iter().any(|layer| quoted.iter().any(|q| layer.file.text().contains(q)))
+    }
     /// The same table under another name in messages.
     pub(super) fn called(mut self, path: impl Into<String>) -> Section<'d> {
         self.path = path.into();
@@ -179,7 +190,8 @@ impl<'d> Section<'d> {
             let line = layer.file.line(item.span());
             layers.push(Layer { file: layer.file, path, table, line });
         }
-        let home = layers.first().map_or(self.home, |layer| (layer.file, layer.line));
+        let file = layers.iter().find(|layer| layer.file.role() != "values");
+        let home = file.map_or(self.home, |layer| (layer.file, layer.line));
         Ok(Section {
             path: self.full(key),
             home,

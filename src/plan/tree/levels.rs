@@ -39,10 +39,13 @@ pub(in crate::plan) struct Named<'d> {
 const RESERVED: [&str; 7] = ["rest", "rejects", "held", "all", "promise", "spare", "values"];
 
 /// Tables at the head of a lot that are no stages.
-pub(in crate::plan) const HEADS: [&str; 18] = [
-    "mill", "route", "counts", "lot", "label", "yarn", "goods", "print", "fleece", "heap", "room",
-    "recipe", "scale", "colours", "tariff", "cost", "sample", "reel",
+pub(in crate::plan) const HEADS: [&str; 17] = [
+    "mill", "route", "counts", "lot", "label", "fleece", "heap", "yarn", "goods", "print", "room",
+    "recipe", "scale", "colours", "tariff", "cost", "sample",
 ];
+
+/// The machines after the yarn.
+const AFTER_YARN: [&str; 4] = ["reel", "cone", "loom", "finish"];
 
 impl<'d> Desk<'d> {
     /// A part of the tree of which nothing is written.
@@ -227,27 +230,27 @@ impl<'d> Desk<'d> {
         self.goods_stops(&names, &keys)
     }
 
-    /// Tables of the lot that no route names.
+    /// Refuses tables at the head of the lot that are neither known nor stages of the mill's own.
+    pub(in crate::plan) fn heads(&self) -> Result<()> {
+        let known: Vec<&str> =
+            HEADS.iter().chain(super::super::stage::NAMES).chain(&AFTER_YARN).copied().collect();
+        let own = |key: &String| self.mill.has(key) || self.both.quotes(key);
+        let strange = |key: &&String| !known.contains(&key.as_str()) && !own(key);
+        let keys = self.lot.keys();
+        keys.iter().find(strange).map_or(Ok(()), |key| Err(self.lot.unknown(key, &known)))
+    }
+
+    /// Refuses tables of the lot that no route names.
     pub(in crate::plan) fn unused(&self) -> Result<()> {
         let named = self.named();
-        for key in self.lot.keys() {
-            if HEADS.contains(&key.as_str()) || named.contains(&key) {
-                continue;
-            }
-            let known: Vec<&str> = HEADS
-                .iter()
-                .copied()
-                .chain(super::super::stage::NAMES.iter().copied())
-                .chain(["cone", "loom", "finish"])
-                .collect();
-            let stage = super::super::stage::NAMES.contains(&key.as_str());
-            let near = did_you_mean(&key, known.iter().copied().filter(|_| !stage));
-            let message = match near {
-                Some(near) => format!("unknown key; did you mean '{near}'?"),
-                None => format!("'{key}' is not in the route; add it, or remove the table"),
-            };
-            return Err(self.lot.error(&key, message));
-        }
-        Ok(())
+        let keys = self.lot.keys();
+        let unused = |key: &&String| !HEADS.contains(&key.as_str()) && !named.contains(key);
+        let Some(key) = keys.iter().find(unused) else { return Ok(()) };
+        let message = if AFTER_YARN.contains(&key.as_str()) {
+            "no goods go over this; add goods that do, or remove the table".to_owned()
+        } else {
+            format!("'{key}' is not in the route; add it, or remove the table")
+        };
+        Err(self.lot.error(key, message))
     }
 }

@@ -100,6 +100,8 @@ impl<'a, 'd> Reading<'a, 'd> {
     /// Reads the whole lot.
     pub(in crate::plan) fn read(mut self) -> Result<Tree> {
         let desk = self.desk;
+        // First of all: a misspelt table would else be called missing.
+        desk.heads()?;
         if desk.lot.plain("route").is_some() {
             let names = desk.lot.texts("route")?.unwrap_or_default();
             self.line = Some(Line::cut(&names));
@@ -202,8 +204,11 @@ impl<'a, 'd> Reading<'a, 'd> {
             });
         }
         // A stage of this fleece alone is a table within its own.
-        keys.know(self.desk.both.keys());
-        keys.know(["sort", "scour", "dust"]);
+        let stage = |key: &String| {
+            let known = crate::plan::stage::NAMES.contains(&key.as_str());
+            (known || self.desk.both.has(key)) && keys.tables(key).is_ok_and(|t| t.is_present())
+        };
+        keys.know(keys.keys().iter().filter(|key| stage(key)));
         keys.finish()?;
         self.tree.fleeces.push(FleeceNode {
             name: name.to_owned(),
@@ -673,21 +678,19 @@ impl<'a, 'd> Reading<'a, 'd> {
                 ));
             }
         }
-        let order = ["card", "mule", "twister", "hank-scour"];
-        let rank = |kind: &str| {
-            let kind = if kind == "ring" { "mule" } else { kind };
-            order.iter().position(|known| *known == kind)
+        let after = |kind: &str| match kind {
+            "mule" | "ring" => &["card"][..],
+            "twister" | "winder" => &["mule", "ring"][..],
+            "hank-scour" => &["twister"][..],
+            _ => &[],
         };
-        let mut last: Option<(usize, &str)> = None;
-        for stop in stops {
-            let Some(now) = rank(stop.kind()) else { continue };
-            if let Some((before, name)) = last
-                && before > now
-            {
-                let message = format!("'{name}' cannot come before '{}'; swap them", stop.machine);
+        for (place, stop) in stops.iter().enumerate() {
+            let late = |later: &&super::routes::Stop| after(stop.kind()).contains(&later.kind());
+            if let Some(later) = stops[place + 1..].iter().find(late) {
+                let message =
+                    format!("'{}' cannot come before '{}'; swap them", stop.machine, later.machine);
                 return Err(at.error("route", message));
             }
-            last = Some((now, &stop.machine));
         }
         Ok(())
     }
