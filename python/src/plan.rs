@@ -13,9 +13,9 @@ use pyo3::prelude::*;
 use pyo3::types::PyDict;
 
 use crate::attributes::{attributes, dict};
-use crate::errors::{OrRaise, RangeError};
+use crate::errors::{OrRaise, RangeError, raise};
 use crate::quantity::Quantity;
-use crate::result::PlanResult;
+use crate::result::{PlanResult, Table, table};
 use crate::working::Working;
 
 /// A plan for a lot, read from a lot file. It does not change; running it gives a result.
@@ -74,8 +74,16 @@ attributes! {
         name: &str = self.plan.name();
         /// What the lot file says of the lot.
         description: &str = self.plan.description();
+        /// What the lot is filed under: its id, or the name of its file.
+        id: &str = self.plan.id();
+        /// The day on which it came, such as `2026-05-04`; None where it is not said.
+        came: Option<&str> = self.plan.came();
+        /// The day on which it is due; None where it is not said.
+        due: Option<&str> = self.plan.due();
         /// The lot file.
         file: &str = self.plan.file();
+        /// The mill file that the lot names; None where it names none.
+        mill: Option<&str> = self.plan.mill().map(|mill| mill.name.as_str());
         /// The goods and how many of each were promised.
         promise: BTreeMap<String, Option<u32>> =
             self.plan.promise().into_iter().map(|(name, want)| (name.to_owned(), want)).collect();
@@ -124,6 +132,65 @@ attributes! {
         })?;
         Ok(Needed { needed })
     }
+    /// The same plan with some values changed: `{"card.loss": "6 %", "goods.throw.promised": 10}`. A
+    /// quantity, a text with its unit, a number or a list goes where the lot file has one.
+    #[pyo3(text_signature = "($self, values, /)")]
+    fn with_values(&self, values: &Bound<'_, PyDict>) -> PyResult<Plan> {
+        let values = written(values)?;
+        let values: Vec<(&str, &str)> =
+            values.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
+        Ok(Plan { plan: Arc::new(self.plan.with_values(&values).or_raise()?) })
+    }
+    /// The plan with one value after another: a row for each with the planned number of each good, the
+    /// chance of the whole promise and what is spare. `values` is a dictionary of one name with a list, or
+    /// of several with lists of one length.
+    #[pyo3(signature = (values, lots=Number(0), seed=Number(1), *, threads=None, progress=None), text_signature = "($self, values, lots=0, seed=1, *, threads=None, progress=None)")]
+    fn sweep(
+        &self,
+        py: Python<'_>,
+        values: &Bound<'_, PyDict>,
+        lots: Number,
+        seed: Number,
+        threads: Option<Number>,
+        progress: Option<Py<PyAny>>,
+    ) -> PyResult<Table> {
+        let run = run(lots, seed, threads)?;
+        let mut columns: Vec<(String, Vec<Bound<'_, PyAny>>)> = Vec::new();
+        for (name, column) in values {
+            let column = column.try_iter()?.collect::<PyResult<Vec<_>>>()?;
+            columns.push((name.extract()?, column));
+        }
+        let rows = columns.first().map_or(0, |(_, column)| column.len());
+        if let Some((name, column)) = columns.iter().find(|(_, column)| column.len() != rows) {
+            return Err(raise(&hankwise::Error::call(format!(
+                "{name}: {} values where {} has {rows}; write as many for each",
+                column.len(),
+                columns[0].0
+            ))));
+        }
+        let mut table_rows = Vec::new();
+        for row in 0..rows {
+            let one = PyDict::new(py);
+            for (name, column) in &columns {
+                one.set_item(name, &column[row])?;
+            }
+            let plan = self.with_values(&one)?.plan;
+            let result = long(py, run.lots, progress.as_ref(), |tell| plan.run_with(&run, tell))?;
+            for good in &result.goods {
+                one.set_item(format!("{} planned", good.name), good.planned)?;
+            }
+            one.set_item("spare", result.spare.planned)?;
+            one.set_item("chance", result.spare.chance)?;
+            table_rows.push(one);
+        }
+        let names: Vec<String> = columns.iter().map(|(name, _)| name.clone()).collect();
+        let mut shown: Vec<&str> = names.iter().map(String::as_str).collect();
+        let goods: Vec<String> =
+            self.plan.promise().iter().map(|(name, _)| format!("{name} planned")).collect();
+        shown.extend(goods.iter().map(String::as_str));
+        shown.extend(["spare", "chance"]);
+        table(table_rows, py, &shown)
+    }
     /// The values that the plan rests on, as dictionaries.
     #[getter]
     fn given<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
@@ -139,22 +206,25 @@ attributes! {
                 "uncertain": given.spread.is_open(),
                 "varies": given.layer.words(),
                 "origin": &given.origin,
+                "from": &given.from,
             }));
         }
         Ok(all)
     }
-    /// Plans of the same text are equal, whatever file it stands in.
+    /// Plans of the same texts are equal, whatever files they stand in.
     fn __eq__(&self, other: &Bound<'_, PyAny>) -> bool {
-        other.cast::<Plan>().is_ok_and(|other| other.get().plan.text() == self.plan.text())
+        other.cast::<Plan>().is_ok_and(|other| texts(&other.get().plan) == texts(&self.plan))
     }
     fn __hash__(&self) -> u64 {
         let mut hasher = std::hash::DefaultHasher::new();
-        self.plan.text().hash(&mut hasher);
+        texts(&self.plan).hash(&mut hasher);
         hasher.finish()
     }
-    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, (String, String))> {
-        let make = py.import("hankwise._hankwise")?.getattr("loads")?;
-        Ok((make, (self.plan.text().to_owned(), self.plan.file().to_owned())))
+    fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, Texts)> {
+        let make = py.import("hankwise._hankwise")?.getattr("_plan")?;
+        let mill = self.plan.mill().map(|mill| (mill.text.clone(), mill.name.clone()));
+        let (text, file) = (self.plan.text().to_owned(), self.plan.file().to_owned());
+        Ok((make, (text, file, mill, self.plan.values().to_owned())))
     }
     fn __repr__(&self) -> String {
         let promise: Vec<String> = self
@@ -167,6 +237,27 @@ attributes! {
             .collect();
         format!("<plan {}, promised {}>", self.plan.name(), promise.join(", "))
     }
+}
+
+/// What a plan is pickled as: the lot with its name, the mill with its name, what was put over both.
+type Texts = (String, String, Option<(String, String)>, String);
+
+/// The texts that tell plans apart.
+fn texts(plan: &plan::Plan) -> (&str, Option<&str>, &str) {
+    (plan.text(), plan.mill().map(|mill| mill.text.as_str()), plan.values())
+}
+
+/// Values as they would be written in a file.
+fn written(values: &Bound<'_, PyDict>) -> PyResult<Vec<(String, String)>> {
+    let one = |(name, value): (Bound<'_, PyAny>, Bound<'_, PyAny>)| {
+        let name: String = name.extract()?;
+        let value = match value.extract::<bool>() {
+            Ok(yes) => yes.to_string(),
+            Err(_) => value.str()?.to_str()?.to_owned(),
+        };
+        Ok((name, value))
+    };
+    values.iter().map(one).collect()
 }
 
 /// A whole number of any size.
@@ -265,7 +356,22 @@ pub(crate) fn load(path: PathBuf) -> PyResult<Plan> {
     Ok(Plan { plan: Arc::new(plan) })
 }
 
-/// The plan of the text of a lot file; messages call it by the name.
+/// A plan as it was pickled.
+#[pyfunction]
+#[pyo3(signature = (text, name, mill, values, /))]
+pub(crate) fn _plan(
+    text: String,
+    name: String,
+    mill: Option<(String, String)>,
+    values: &str,
+) -> PyResult<Plan> {
+    let source = |(text, name)| plan::Source { name, text };
+    let plan = plan::Plan::from_sources(source((text, name)), mill.map(source), values);
+    Ok(Plan { plan: Arc::new(plan.or_raise()?) })
+}
+
+/// The plan of the text of a lot file; messages call it by the name. A mill file that it names is looked
+/// for beside it.
 #[pyfunction]
 #[pyo3(signature = (text, name="lot.toml", /))]
 pub(crate) fn loads(text: &str, name: &str) -> PyResult<Plan> {

@@ -65,7 +65,11 @@ impl Table {
     }
 }
 
-fn table<'py>(rows: Vec<Bound<'py, PyDict>>, py: Python<'py>, shown: &[&str]) -> PyResult<Table> {
+pub(crate) fn table<'py>(
+    rows: Vec<Bound<'py, PyDict>>,
+    py: Python<'py>,
+    shown: &[&str],
+) -> PyResult<Table> {
     let mut block = Block::default();
     for (place, name) in shown.iter().enumerate() {
         let numbers = rows.first().is_some_and(|row| {
@@ -173,7 +177,12 @@ attributes! {
     fn stages(&self, py: Python<'_>) -> PyResult<Table> {
         let mut rows = Vec::new();
         for stage in &self.result.stages {
-            let row = dict!(py, { "name": &stage.name, "makes": &stage.makes });
+            let row = dict!(py, {
+                "name": &stage.name,
+                "machine": &stage.machine,
+                "of": &stage.of,
+                "makes": &stage.makes,
+            });
             put(&row, stage.stated_mass, stage.band)?;
             row.set_item("on_scale", stage.stock.total())?;
             for (part, kg) in plan::PARTS.iter().zip(stage.stock.parts()) {
@@ -191,6 +200,7 @@ attributes! {
         for s in &self.result.settings {
             rows.push(dict!(py, {
                 "machine": &s.stage,
+                "of": &s.of,
                 "name": &s.key,
                 "meaning": &s.words,
                 "value": s.value,
@@ -252,6 +262,7 @@ attributes! {
                 "oil_mass",
                 "grease_and_dirt_mass",
                 "vegetable_matter_mass",
+                "dye_mass",
             ],
         )
     }

@@ -2,13 +2,13 @@
 
 use super::Plan;
 use super::given::Values;
-use super::goods::{Shop, Used};
+use super::goods::{Shop, Taken, Used};
 use super::stage::{Bench, InYarn, Ledger, NoLedger, Setting, Station, named};
 use super::stock::{Flow, Stock};
 use super::tree::forward::Carried;
 use super::tree::{FleeceNode, From, Of, Pass, Tree};
 use crate::fibre;
-use crate::number::Number;
+use crate::number::{Number, V};
 use crate::quantity::{Fineness, Fraction, LinearDensity, Mass};
 use crate::worked::{Recording, Tape, Worked};
 
@@ -87,6 +87,10 @@ pub(super) struct Nominal {
     pub(super) settings: Vec<Setting>,
     pub(super) made: Vec<f64>,
     pub(super) unrounded: Vec<f64>,
+    /// What each heap has of each sort: heap, sort, clean dry fibre.
+    pub(super) parts: Vec<(usize, usize, f64)>,
+    /// Clean dry fibre that each good takes of its yarns.
+    pub(super) taken: Vec<Vec<f64>>,
     /// Clean dry fibre in a piece of each good.
     pub(super) each: Vec<f64>,
     pub(super) yarns: Vec<YarnMade>,
@@ -96,6 +100,8 @@ pub(super) struct Nominal {
     /// Each sort as it is ready for the heaps, and each heap for the card, in clean dry fibre.
     pub(super) sorts: Vec<f64>,
     pub(super) heaps: Vec<f64>,
+    /// Each heap on the scale, ready for the card.
+    pub(super) heap_mass: Vec<f64>,
     /// What the promises ask of each heap, at its yarns' beginnings, in clean dry fibre.
     pub(super) asked_before: Vec<f64>,
     /// What is beyond what the promise needs (negative: short): see [`Spared`].
@@ -138,12 +144,16 @@ impl Nominal {
         let mut bench = Bench::new(plan.say.clone());
         let mut oily = vec![None; tree.yarns.len()];
         self.flow = vec![Default::default(); tree.passes];
-        let mut walk = |passes: &[Pass], begin: Flow<N>, name: &str, bench: &mut Bench<N>, yarn| {
+        let mut walk = |passes: &[Pass],
+                        begin: Flow<N>,
+                        name: &str,
+                        bench: &mut Bench<N>,
+                        yarn: Option<OfYarn<'_, N>>| {
             let route = Route::of(passes, begin, name, &out);
             for (pass, flows) in passes.iter().zip(route.flows.windows(2)) {
                 self.flow[pass.place] = (flows[0].stock(), flows[1].stock());
             }
-            route.set(values, yarn, bench)
+            route.set(values, yarn.as_ref(), bench)
         };
         for (node, flow) in tree.fleeces.iter().zip(&made.fleeces) {
             walk(&node.passes, *flow, &node.key, &mut bench, None);
@@ -190,6 +200,10 @@ impl Nominal {
         self.made = made.taken.iter().map(|taken| taken.made.value()).collect();
         self.unrounded = made.taken.iter().map(|taken| taken.unrounded.value()).collect();
         self.each = made.needs.iter().map(|needs| needs.each().0.value()).collect();
+        self.parts = made.parts.iter().map(|(h, s, fibre)| (*h, *s, fibre.0.value())).collect();
+        let parts = |taken: &Taken<N>| taken.each().map(Mass::value).collect();
+        self.taken = made.taken.iter().map(parts).collect();
+        self.heap_mass = made.heaps.iter().map(|(_, flow)| flow.stock().total()).collect();
         self.sorts = made.sorts.iter().map(|flow| flow.fibre.value()).collect();
         self.heaps = made.heaps.iter().map(|(_, flow)| flow.fibre.value()).collect();
         self.asked_before = made.asked_before.iter().map(|asked| asked.0.value()).collect();
@@ -271,7 +285,7 @@ impl Tree {
         let found = sorts.iter().map(|(sort, _)| of(*sort)).collect::<Option<Vec<_>>>()?;
         let shares: Vec<Fraction<N>> = sorts.iter().map(|(_, share)| *share).collect();
         let diameters: Vec<Fineness<N>> = found.iter().map(|(diameter, _)| *diameter).collect();
-        let widest = found.iter().map(|(_, variation)| variation.v()).reduce(|a, b| a.max(b))?;
+        let widest = found.iter().map(|(_, variation)| variation.v()).reduce(V::max)?;
         Some((fibre::diameter_of_blend(&shares, &diameters), Fraction::from(widest)))
     }
 }
@@ -303,7 +317,7 @@ impl<'a, N: Number> Route<'a, N> {
     fn set(
         &self,
         values: &Values<'_, N>,
-        yarn: Option<OfYarn<'_, N>>,
+        yarn: Option<&OfYarn<'_, N>>,
         bench: &mut Bench<N>,
     ) -> Option<LinearDensity<N>> {
         let mut states = vec![self.flows[0].state(self.begin)];
@@ -321,7 +335,7 @@ impl<'a, N: Number> Route<'a, N> {
                     after: self.flows[place + 1],
                     state_in: states[place],
                     state_out: states[place + 1],
-                    yarn: yarn.as_ref().zip(counts).map(|(yarn, (count_in, count_out))| InYarn {
+                    yarn: yarn.zip(counts).map(|(yarn, (count_in, count_out))| InYarn {
                         count_in,
                         count_out,
                         spec: yarn.spec,
@@ -329,7 +343,7 @@ impl<'a, N: Number> Route<'a, N> {
                     }),
                 }
             };
-        let mut counts = vec![yarn.as_ref().map(|yarn| yarn.dry)];
+        let mut counts = vec![yarn.map(|yarn| yarn.dry)];
         for (place, pass) in self.passes.iter().enumerate().rev() {
             let out = counts[counts.len() - 1];
             let count_in = out.and_then(|out| {

@@ -60,7 +60,7 @@ impl Plan {
         self.check_formulas(&nominal.recording)?;
         self.check_width(&nominal.recording)?;
         let mut needs = self.tree.goods.iter().zip(&nominal.each);
-        match needs.find(|(_, each)| !(**each > 0.0)) {
+        match needs.find(|(_, each)| each.is_nan() || **each <= 0.0) {
             None => Ok(()),
             Some((good, each)) => {
                 let why = if each.is_nan() {

@@ -5,6 +5,7 @@ mod advice;
 mod book;
 mod chain;
 mod chance;
+mod changeover;
 mod check;
 mod cost;
 mod counts;
@@ -13,6 +14,7 @@ mod draft;
 mod file;
 mod given;
 mod goods;
+mod growers;
 #[cfg(feature = "serde")]
 mod json;
 mod lot;
@@ -26,6 +28,7 @@ mod result;
 mod say;
 mod screen;
 mod section;
+mod split;
 mod stage;
 mod stock;
 mod tree;
@@ -33,15 +36,18 @@ mod value;
 
 pub use crate::table::{Align, Block, Report};
 pub use chance::{Layer, Scale, Spread};
+pub use changeover::Changeover;
 pub use counts::load_counts;
 pub use doubt::Doubt;
 pub use given::Given;
+pub use growers::Grower;
 #[cfg(feature = "serde")]
 pub use json::SCHEMA;
 pub use lots::{MOST_LOTS, Run};
 pub use needed::Needed;
 pub use report::Extent;
 pub use result::{Account, Band, GoodResult, PlanResult, Samples, Spare, StageResult};
+pub use split::Split;
 pub use stage::Setting;
 pub use stock::{PARTS, Stock, part_name};
 
@@ -84,6 +90,8 @@ pub struct Plan {
     given: Vec<Given>,
     tree: Tree,
     label_regain: usize,
+    /// The mill's colours, from light to dark.
+    colours: Vec<String>,
     say: Say,
     warnings: Vec<String>,
 }
@@ -152,6 +160,11 @@ impl Plan {
         let due = draft.note(lot.date("due")).flatten();
         let section = desk.both.section("print")?;
         let say = draft.note(Say::read(&section).and_then(|say| section.finish().map(|()| say)));
+        let colours = desk.both.section("colours").and_then(|colours| {
+            let order = colours.texts("order")?;
+            colours.finish().map(|()| order.unwrap_or_default())
+        });
+        let colours = draft.note(colours);
         let tree = Reading::new(desk, &mut draft).read().map_err(Error::readable_lines)?;
         draft.faults()?;
         let plan = Plan {
@@ -163,6 +176,7 @@ impl Plan {
             due,
             sources: Arc::new(sources),
             given: draft.given,
+            colours: colours.unwrap_or_default(),
             tree,
             say: say.unwrap_or_default(),
             warnings: draft.warnings,

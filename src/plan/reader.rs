@@ -128,7 +128,7 @@ impl<'r, 'd> Reader<'r, 'd> {
     /// The usual range of the handbook, its middle the likely value.
     fn handbook(&self, q: &Input) -> Result<Read> {
         let (low, high) = q.usual;
-        let likely = (low + high) / 2.0;
+        let likely = f64::midpoint(low, high);
         // A share that may be nothing at all is seldom quite nothing.
         let low = if low > 0.0 { low } else { likely / 10.0 };
         let spread = Spread::from_range([low, likely, high], [-Z95, Z95], q.kind)

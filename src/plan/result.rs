@@ -3,9 +3,12 @@
 use std::sync::Arc;
 
 use super::chain::{Loss, Nominal};
+use super::changeover::Changeover;
 use super::doubt::{self, Doubt};
+use super::growers::Grower;
 use super::lots::{self, Run};
 use super::say::Say;
+use super::split::Split;
 use super::stage::Setting;
 use super::tree::Pass;
 use super::{Plan, Stock};
@@ -151,6 +154,19 @@ pub struct PlanResult {
     pub measure_first: Vec<Doubt>,
     /// Every kilogram.
     pub account: Vec<Account>,
+    /// Whose the goods are, where several growers' wool went into one heap.
+    pub growers: Vec<Grower>,
+    /// How heaps of several yarns are best weighed out.
+    pub splits: Vec<Split>,
+    /// The changes on the machines, in order.
+    pub changeovers: Vec<Changeover>,
+    /// What is left of each yarn, sort and heap with the planned values: its name, what it is, and how much
+    /// is on the scale, kg.
+    pub left_over: Vec<(String, &'static str, f64)>,
+    /// Where the values come from: the lot's file, the mill's, the handbook, a guess; how many of each.
+    pub origins: Vec<(String, usize)>,
+    /// What the mill says of a machine: the stage, look, listen or feel, and what it says.
+    pub craft: Vec<(String, &'static str, String)>,
     /// Values that look wrong.
     pub warnings: Vec<String>,
     /// Obstacles to making the yarn and the goods at all, with the planned values.
@@ -199,6 +215,10 @@ impl Plan {
             result.simulated = run.lots;
             result.seed = run.seed;
             result.measure_first = doubt::rank(self, &blocks, counted, scale);
+            if !self.tree.is_line() {
+                result.splits =
+                    self.splits(&blocks, |heap| (nominal.heaps[heap], nominal.heap_mass[heap]));
+            }
             result.spread(&blocks, 1.0 + label, piece, run.threads);
         }
         result.shortfalls = self.shortfalls(&result);
@@ -257,6 +277,12 @@ impl Plan {
             settings: nominal.settings.clone(),
             measure_first: Vec::new(),
             account: account(self, nominal),
+            growers: self.growers(nominal),
+            splits: Vec::new(),
+            changeovers: self.changeovers(nominal),
+            left_over: self.left_over(nominal),
+            origins: self.origins(),
+            craft: self.craft(),
             warnings: self.warnings.clone(),
             obstacles: self.obstacles(nominal),
             shortfalls: Vec::new(),
@@ -270,6 +296,40 @@ impl Plan {
 }
 
 impl Plan {
+    /// What is left of everything that is not nothing.
+    fn left_over(&self, nominal: &Nominal) -> Vec<(String, &'static str, f64)> {
+        let tree = &self.tree;
+        let sorts = tree.sorts.iter().zip(&nominal.left_sorts);
+        let sorts = sorts.map(|(sort, left)| (sort.name.clone(), "scoured", left.total()));
+        let heaps = tree.heaps.iter().zip(&nominal.unspun);
+        let heaps = heaps.map(|(heap, left)| (heap.name.clone(), "unspun", left.total()));
+        let yarns = tree.yarns.iter().zip(&nominal.yarns).map(|(yarn, made)| {
+            let Stock { fibre, .. } = made.finished;
+            let left = if fibre > 0.0 { made.left_over / fibre } else { 0.0 };
+            (yarn.name.clone(), "yarn", made.finished.total() * left)
+        });
+        let all = sorts.chain(heaps).chain(yarns);
+        all.filter(|(_, _, kg)| *kg > 1e-9).collect()
+    }
+    /// Where the values come from, and how many from each.
+    fn origins(&self) -> Vec<(String, usize)> {
+        let mut all: Vec<(String, usize)> = Vec::new();
+        for given in &self.given {
+            match all.iter_mut().find(|(from, _)| *from == given.from) {
+                Some((_, count)) => *count += 1,
+                None => all.push((given.from.clone(), 1)),
+            }
+        }
+        all
+    }
+    /// What the mill says of the machines of this lot.
+    fn craft(&self) -> Vec<(String, &'static str, String)> {
+        let passes = self.tree.all_passes();
+        let said = passes.flat_map(|pass| {
+            pass.craft.iter().map(|(sense, said)| (pass.name.clone(), *sense, said.clone()))
+        });
+        said.collect()
+    }
     /// What can do harm at the machines of the goods, each once.
     fn cautions_after_yarn(&self) -> Vec<(String, &'static [&'static str])> {
         let mut all: Vec<(String, &'static [&'static str])> = Vec::new();

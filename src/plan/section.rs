@@ -129,14 +129,10 @@ impl<'d> Section<'d> {
     }
     /// An error at a key of this section.
     pub(super) fn error(&self, key: &str, message: impl Into<String>) -> Error {
-        match self.at(key) {
-            Some(at) => Error::plan(message).at(format_args!("{}: {}", at.place(), at.key)),
-            None => {
-                let (file, line) = self.home;
-                let place = file.place(line);
-                Error::plan(message).at(format_args!("{place}: {}", self.full(key)))
-            }
+        if let Some(at) = self.at(key) {
+            return Error::plan(message).at(format_args!("{}: {}", at.place(), at.key));
         }
+        Error::plan(message).at(format_args!("{}: {}", self.place(), self.full(key)))
     }
     /// Turns an error of any kind into one with this place.
     pub(super) fn placed(&self, key: &str, error: &Error) -> Error {
@@ -202,7 +198,7 @@ impl<'d> Section<'d> {
     }
     /// A table within this one, where it is one: what else stands under the key is passed over.
     pub(super) fn tables(&self, key: &str) -> Result<Section<'d>> {
-        let is_table = |layer: &&Layer<'d>| layer.table.get(key).is_none_or(|i| i.is_table_like());
+        let is_table = |layer: &&Layer<'d>| layer.table.get(key).is_none_or(Item::is_table_like);
         let layers = self.layers.iter().filter(is_table).cloned().collect();
         let used = RefCell::new(self.used.borrow().clone());
         let part = Section { layers, used, elsewhere: Vec::new(), ..self.clone() };

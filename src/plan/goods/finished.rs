@@ -73,6 +73,16 @@ impl Good {
     }
 }
 
+/// One of the yarns of a piece, and what of it is wasted at the loom.
+struct Spun<N> {
+    yarn: usize,
+    used: Mass<N>,
+    once: Mass<N>,
+    each: Mass<N>,
+    fringe: Mass<N>,
+    role: &'static str,
+}
+
 impl Piece<Place> {
     /// Where the yarn went, in clean dry fibre.
     pub(super) fn account<N: Number>(
@@ -95,14 +105,16 @@ impl Piece<Place> {
         let ends = yarn::mass_of_length(dry(weft), laid.weft_wasted);
         let nothing = Mass::base(N::constant(0.0));
         let mut all = Vec::new();
-        let parts: &[(usize, Mass<N>, Mass<N>, Mass<N>, Mass<N>, &str)] = match taken.second {
-            None => &[(warp, taken.first, thrums, ends, fringe, "")],
-            Some(second) => &[
-                (warp, taken.first, thrums, nothing, fringe, "_warp"),
-                (weft, second, nothing, ends, nothing, "_weft"),
+        let part =
+            |yarn, used, once, each, fringe, role| Spun { yarn, used, once, each, fringe, role };
+        let parts = match taken.second {
+            None => vec![part(warp, taken.first, thrums, ends, fringe, "")],
+            Some(second) => vec![
+                part(warp, taken.first, thrums, nothing, fringe, "_warp"),
+                part(weft, second, nothing, ends, nothing, "_weft"),
             ],
         };
-        for (yarn, used, once, each, fringe, role) in parts.iter().copied() {
+        for Spun { yarn, used, once, each, fringe, role } in parts {
             let key = |key: &str| format!("{key}{role}");
             let coned = mill::mass_after_losses(used, &[loss]);
             let lost = Mass::from(used.v() - coned.v());

@@ -8,6 +8,7 @@ use crate::number::Number;
 use crate::plan::draft::Draft;
 use crate::plan::given::{Given, Values};
 use crate::plan::section::Section;
+use crate::plan::tree::routes::Changeover;
 use crate::quantity::{Count, DrawIn, Fraction, Length, ReedCount, Sett, Shrinkage, TakeUp};
 
 /// Coning, the loom and finishing.
@@ -20,6 +21,8 @@ pub(in crate::plan) struct Loom {
     pub(super) weft: WeftAllowances<Place>,
     pub(super) size: LoomWidth<Place>,
     pub(super) machine: Option<LoomMachine<Place>>,
+    /// Time to change over to another warp.
+    pub(in crate::plan) changeover: Option<Place>,
     /// The reeds owned; the one that the likely values choose is set.
     pub(super) reeds: Owned,
     pub(super) finish: Option<Finish<Place>>,
@@ -124,6 +127,7 @@ impl Loom {
             .transpose()?;
         let Rack { reeds, set, weft, size, machine } =
             loom.read(draft, |reader| Rack::take(reader))?;
+        let changeover = loom.read(draft, |reader| Changeover::take(reader))?.changeover;
         loom.finish()?;
         let finish = finish
             .map(|finish| {
@@ -136,6 +140,16 @@ impl Loom {
         let wanted: ReedCount<f64> =
             cloth::reed_for_sett(likely.wanted_reed_sett, likely.ends_per_dent);
         let reed = reeds.choose(wanted).value();
-        Ok(Loom { names, cone, set, weft, size, machine, reeds: reeds.with(reed), finish })
+        Ok(Loom {
+            changeover: changeover.map(|hours| *hours.inner()),
+            names,
+            cone,
+            set,
+            weft,
+            size,
+            machine,
+            reeds: reeds.with(reed),
+            finish,
+        })
     }
 }

@@ -339,6 +339,10 @@ impl Good {
         })
     }
 
+    /// Its yarns: the only one, or warp and weft.
+    pub(super) fn yarns(&self) -> impl Iterator<Item = usize> + use<> {
+        self.uses.yarns()
+    }
     /// Whether a yarn goes into the good.
     pub(super) fn uses(&self, yarn: usize) -> bool {
         self.uses.yarns().any(|used| used == yarn)
@@ -351,6 +355,13 @@ impl Good {
                 machines.zip(CAUTIONS).map(|(machine, (_, names))| (machine, names)).collect()
             }
             _ => Vec::new(),
+        }
+    }
+    /// Its loom, and the time to change over to another warp.
+    pub(super) fn loom_changeover(&self) -> Option<(&str, Place)> {
+        match &self.making {
+            Making::Woven(_, loom) => Some((&loom.names[1], loom.changeover?)),
+            _ => None,
         }
     }
     /// The width that its loom takes.
@@ -464,7 +475,7 @@ pub(super) struct Taken<N> {
 }
 
 impl<N: Number> Taken<N> {
-    fn each(&self) -> impl Iterator<Item = Mass<N>> {
+    pub(super) fn each(&self) -> impl Iterator<Item = Mass<N>> + use<N> {
         std::iter::once(self.first).chain(self.second)
     }
     /// Takes it off the yarns that are left.

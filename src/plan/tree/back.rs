@@ -99,7 +99,7 @@ impl Tree {
             Mass::from(mass.v() / share)
         };
         let asked = fleece.sorts.iter().filter(|sort| of_sort[**sort].0.value() > 0.0);
-        let most = asked.map(greasy).map(|mass| mass.v()).reduce(V::max);
+        let most = asked.map(greasy).map(Mass::v).reduce(V::max);
         Mass::from(most.unwrap_or(none()))
     }
 }

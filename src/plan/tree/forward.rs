@@ -22,6 +22,8 @@ pub(in crate::plan) struct Carried<N> {
     pub(in crate::plan) left_sorts: Vec<V<N>>,
     /// Where the heaps begin, and as they are ready for the card.
     pub(in crate::plan) heaps: Vec<(Flow<N>, Flow<N>)>,
+    /// What each heap has of each sort: heap, sort, clean dry fibre.
+    pub(in crate::plan) parts: Vec<(usize, usize, V<N>)>,
     /// What is left of each heap unspun.
     pub(in crate::plan) unspun: Vec<V<N>>,
     /// Where the yarns begin, and as they are finished.
@@ -46,6 +48,7 @@ impl<N> Default for Carried<N> {
             sorts: Vec::new(),
             left_sorts: Vec::new(),
             heaps: Vec::new(),
+            parts: Vec::new(),
             unspun: Vec::new(),
             yarns: Vec::new(),
             left_yarns: Vec::new(),
@@ -292,7 +295,8 @@ impl Tree {
         ledger: &mut impl Ledger,
         see: &mut impl FnMut(usize, Flow<N>),
     ) {
-        let Carried { sorts, left_sorts, heaps, asked_before, .. } = made;
+        let Carried { sorts, left_sorts, heaps, asked_before, parts: all_parts, .. } = made;
+        all_parts.clear();
         left_sorts.clear();
         left_sorts.extend(sorts.iter().map(|flow| flow.fibre.v()));
         heaps.clear();
@@ -332,6 +336,7 @@ impl Tree {
                 Of::All(all) => {
                     for sort in all {
                         let fibre = Mass::from(left_sorts[*sort]);
+                        all_parts.push((place, *sort, fibre.v()));
                         left_sorts[*sort] = none();
                         parts.add(Flow { fibre, ..sorts[*sort] });
                     }
@@ -339,6 +344,7 @@ impl Tree {
                 Of::Shares(shares) => {
                     for (sort, share) in shares {
                         let fibre = Mass::from(taken[place] * V(values.at(*share)));
+                        all_parts.push((place, *sort, fibre.v()));
                         parts.add(Flow { fibre, ..sorts[*sort] });
                     }
                 }
@@ -583,7 +589,7 @@ impl<N: Number> Parts<N> {
             fat: fat.into(),
             oil,
             vegetable: of(&|p| p.vegetable.v()).into(),
-            stays: dyed.then(|| of(&|p| p.stays.map_or(none(), |s| s.v())).into()),
+            stays: dyed.then(|| of(&|p| p.stays.map_or(none(), Fraction::v)).into()),
         }
     }
 }

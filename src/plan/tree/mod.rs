@@ -6,6 +6,7 @@ pub(super) mod forward;
 mod levels;
 pub(super) mod read;
 pub(super) mod routes;
+mod ways;
 
 use super::given::Values;
 use super::goods::Good;

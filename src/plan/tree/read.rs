@@ -1,8 +1,8 @@
 //! Reading a lot: fleeces, sorts, heaps, yarns, goods, each with its tables in the lot and in the mill.
 
 use super::levels::{Line, Named};
-use super::routes::{Desk, Node, ways_differ};
-use super::{Cut, FleeceNode, From, HeapNode, Of, SortNode, Tree, YarnNode};
+use super::routes::Desk;
+use super::{FleeceNode, From, HeapNode, Of, SortNode, Tree, YarnNode};
 use crate::calculation::{Input, Inputs, Place, Presence, Source};
 use crate::error::{Result, did_you_mean};
 use crate::plan::draft::Draft;
@@ -43,10 +43,10 @@ const OF_A_YARN: [&str; 11] = [
 
 /// The share that a fleece loses on the sorting table.
 #[derive(Clone, Debug, Inputs)]
-struct Rejects<N> {
+pub(super) struct Rejects<N> {
     /// sorted out, with its dirt, on the greasy mass
     #[q("r_j", 0.0..=0.15, basis = "Custom mill leaflet", zero, like = "8 %")]
-    rejects: Option<Fraction<N>>,
+    pub(super) rejects: Option<Fraction<N>>,
 }
 
 /// What is kept of a heap.
@@ -80,16 +80,17 @@ const fn input(
 const SHARE: Input =
     input("share", "p", "share of the mass that enters the sorting", Kind::Fraction);
 const DRY_SHARE: Input = input("dry_share", "p", "share of the clean dry fibre", Kind::Fraction);
-const CUT_SHARE: Input = input("cut_share", "p", "share of the heap", Kind::Fraction);
-const CUT_MASS: Input = input("cut_mass", "m", "mass of the heap, as weighed", Kind::Mass);
+pub(super) const CUT_SHARE: Input = input("cut_share", "p", "share of the heap", Kind::Fraction);
+pub(super) const CUT_MASS: Input =
+    input("cut_mass", "m", "mass of the heap, as weighed", Kind::Mass);
 
 /// A lot while it is read.
 pub(in crate::plan) struct Reading<'a, 'd> {
-    desk: &'a Desk<'d>,
-    draft: &'a mut Draft,
-    tree: Tree,
+    pub(super) desk: &'a Desk<'d>,
+    pub(super) draft: &'a mut Draft,
+    pub(super) tree: Tree,
     /// The one list of stages at the head of the file, where it has one.
-    line: Option<Line>,
+    pub(super) line: Option<Line>,
 }
 
 impl<'a, 'd> Reading<'a, 'd> {
@@ -132,11 +133,11 @@ impl<'a, 'd> Reading<'a, 'd> {
         self.yarn_passes(&yarns, &kinds)?;
         self.splits(&heaps)?;
         self.draft.faults()?;
-        self.goods(&goods, &kinds)?;
+        self.goods(&goods, &kinds);
         self.draft.faults()?;
-        self.finish(&yarns, &heaps)?;
+        self.finish(&yarns, &heaps);
         self.draft.faults()?;
-        self.ranks()?;
+        self.ranks();
         self.name_passes();
         Ok(self.tree)
     }
@@ -474,12 +475,12 @@ impl<'a, 'd> Reading<'a, 'd> {
                 self.tree.yarns[place].from = from;
             }
         }
-        for place in 0..self.tree.yarns.len() {
+        for (place, yarn) in yarns.iter().enumerate() {
             let (mut at, mut steps) = (place, 0);
             while let From::Yarn(parent) = self.tree.yarns[at].from {
                 (at, steps) = (parent, steps + 1);
                 if steps > self.tree.yarns.len() {
-                    let keys = yarns[place].node.keys();
+                    let keys = yarn.node.keys();
                     return Err(keys.error(
                         "from",
                         "this goes round in a circle; one of these yarns must come from a heap",
@@ -503,256 +504,7 @@ impl<'a, 'd> Reading<'a, 'd> {
         Ok(())
     }
 
-    /// The routes of fleeces, sorts and heaps.
-    fn wool_passes(&mut self, heaps: &[Named<'d>]) -> Result<()> {
-        let desk = self.desk;
-        let names = match &self.line {
-            Some(line) => line.fleece.clone(),
-            None => desk.usual("fleece")?,
-        };
-        let sorting = desk.stops(&names, &desk.both)?;
-        let names = if self.line.is_some() { Vec::new() } else { desk.usual("sort")? };
-        let scouring = desk.stops(&names, &desk.both)?;
-        let fleeces = desk.fleeces()?;
-        for place in 0..self.tree.fleeces.len() {
-            let node = match fleeces.get(place) {
-                Some(named) => named.node.clone(),
-                None => desk.empty(),
-            };
-            let sorts = self.tree.fleeces[place].sorts.clone();
-            let divided = !self.tree.sorts[sorts[0]].whole;
-            if divided {
-                self.divide(place, &node, &sorting)?;
-            } else {
-                self.tree.fleeces[place].passes = desk.passes(&node, &sorting, self.draft);
-            }
-            for sort in sorts {
-                self.tree.sorts[sort].passes = desk.passes(&node, &scouring, self.draft);
-            }
-        }
-        let usual = match &self.line {
-            Some(line) => line.heap.clone(),
-            None => desk.usual("heap")?,
-        };
-        for place in 0..self.tree.heaps.len() {
-            let node = heaps.get(place).map_or_else(|| desk.empty(), |named| named.node.clone());
-            let keys = node.keys();
-            let own = keys.texts("route")?;
-            let at = if own.is_some() { &keys } else { &desk.both };
-            let stops = desk.stops(own.as_ref().unwrap_or(&usual), at)?;
-            self.tree.heaps[place].passes = desk.passes(&node, &stops, self.draft);
-        }
-        Ok(())
-    }
-
-    /// A fleece of several sorts: what is sorted out is a share of its mass too.
-    fn divide(
-        &mut self,
-        place: usize,
-        node: &Node<'d>,
-        sorting: &[super::routes::Stop],
-    ) -> Result<()> {
-        let desk = self.desk;
-        let sorts = self.tree.fleeces[place].sorts.clone();
-        if self.tree.fleeces[place].rejects.is_none()
-            && sorts.iter().any(|sort| self.tree.sorts[*sort].share.is_none())
-            && let Some(stop) = sorting.iter().find(|stop| stop.kind() == "sort")
-        {
-            let section = desk.stage(node, stop)?;
-            let rejects = section.read(self.draft, |reader| Rejects::take(reader))?.rejects;
-            self.tree.fleeces[place].rejects = rejects.map(|share| *share.inner());
-        }
-        let share = |place: &Place| self.draft.given[place.0].base();
-        let given: f64 =
-            sorts.iter().filter_map(|sort| self.tree.sorts[*sort].share.as_ref()).map(share).sum();
-        let rejects = self.tree.fleeces[place].rejects.as_ref().map_or(0.0, share);
-        if given + rejects > 1.0 + 1e-9 {
-            return Err(node.keys().error(
-                "sorts",
-                format!(
-                    "the sorts and the rejects make {} of the fleece; write shares that make 100 % at most",
-                    crate::quantity::print::of_kind(given + rejects, Kind::Fraction)
-                ),
-            ));
-        }
-        Ok(())
-    }
-
-    /// The routes of the yarns.
-    fn yarn_passes(&mut self, yarns: &[Named<'d>], kinds: &[GoodKind]) -> Result<()> {
-        let desk = self.desk;
-        if yarns.is_empty() {
-            let names = self.line.as_ref().map_or_else(Vec::new, |line| line.yarn.clone());
-            let stops = desk.stops(&names, &desk.both)?;
-            self.tree.yarns[0].passes = desk.passes(&desk.empty(), &stops, self.draft);
-            return Ok(());
-        }
-        for (place, yarn) in yarns.iter().enumerate() {
-            let keys = yarn.node.keys();
-            let route = self.yarn_route(place, &keys, kinds);
-            let Some(names) = self.draft.note(route) else { continue };
-            let stops = desk.stops(&names, if keys.has("route") { &keys } else { &desk.both });
-            let Some(stops) = self.draft.note(stops) else { continue };
-            let fits = self.fits(place, &stops, &keys);
-            self.draft.note(fits);
-            self.tree.yarns[place].passes = desk.passes(&yarn.node, &stops, self.draft);
-        }
-        Ok(())
-    }
-
-    /// The names of the stages of a yarn.
-    fn yarn_route(
-        &self,
-        place: usize,
-        keys: &Section<'d>,
-        kinds: &[GoodKind],
-    ) -> Result<Vec<String>> {
-        let yarn = &self.tree.yarns[place];
-        let singles = self.draft.given[yarn.spec.ends.inner().0].base() < 1.5;
-        if keys.at("route").is_some_and(|at| at.item.is_array()) {
-            return Ok(keys.texts("route")?.unwrap_or_default());
-        }
-        let usual = match (keys.line_or_none("route")?, &self.line) {
-            (Some(name), _) if self.desk.has_route(&name)? => self.desk.usual_of_yarn(&name)?,
-            (Some(name), _) => {
-                let message = format!(
-                    "there is no route '{name}'; write a list of stages, or \"hank\" or \"woven\""
-                );
-                return Err(keys.error("route", message));
-            }
-            (None, Some(line)) => line.yarn.clone(),
-            (None, None) if !matches!(yarn.from, From::Heap(_)) => Vec::new(),
-            (None, None) => {
-                let mut ways: Vec<(String, Vec<String>)> = Vec::new();
-                for kind in kinds.iter().filter(|kind| kind.yarns().any(|y| y == place)) {
-                    let way = self.desk.usual_of_yarn(&kind.kind)?;
-                    if !ways.iter().any(|(_, known)| *known == way) {
-                        ways.push((kind.kind.clone(), way));
-                    }
-                }
-                match ways.len() {
-                    0 => self.desk.usual_of_yarn("hank")?,
-                    1 => ways.swap_remove(0).1,
-                    _ => return Err(ways_differ(keys, &ways)),
-                }
-            }
-        };
-        let mut route = self.desk.instead(keys, usual)?;
-        if singles && self.line.is_none() {
-            let twists = |name: &String| {
-                let stops = self.desk.stops(std::slice::from_ref(name), &self.desk.both);
-                stops.is_ok_and(|stops| stops.iter().any(|stop| stop.kind() == "twister"))
-            };
-            route.retain(|name| !twists(name));
-        }
-        Ok(route)
-    }
-
-    /// Whether a route makes the yarn that is asked for.
-    fn fits(&self, place: usize, stops: &[super::routes::Stop], keys: &Section<'d>) -> Result<()> {
-        let yarn = &self.tree.yarns[place];
-        let at = if keys.has("route") { keys } else { &self.desk.both };
-        let kinds: Vec<&str> = stops.iter().map(super::routes::Stop::kind).collect();
-        let ends = self.draft.given[yarn.spec.ends.inner().0].base();
-        let has = |kind: &str| kinds.contains(&kind);
-        if ends < 1.5 && has("twister") {
-            let key = if keys.has("ends") || !keys.has("route") { "ends" } else { "route" };
-            return Err(keys.error(
-                key,
-                "1 end is not a fold, and the route passes the twister; write ends = 2 or more, or a \
-                 route without the twister",
-            ));
-        }
-        let spun = has("mule") || has("ring");
-        let made = matches!(yarn.from, From::Heap(_)) && yarn.spec.count.is_some();
-        if made && !has("loss") {
-            let missing = [
-                ("card", !has("card")),
-                ("mule", !spun),
-                ("twister", ends > 1.5 && !has("twister")),
-            ];
-            if let Some((stage, _)) = missing.iter().find(|(_, missing)| *missing) {
-                return Err(at.error(
-                    "route",
-                    format!("the route makes no yarn without '{stage}'; add it to the list"),
-                ));
-            }
-        }
-        let after = |kind: &str| match kind {
-            "mule" | "ring" => &["card"][..],
-            "twister" | "winder" => &["mule", "ring"][..],
-            "hank-scour" => &["twister"][..],
-            _ => &[],
-        };
-        for (place, stop) in stops.iter().enumerate() {
-            let late = |later: &&super::routes::Stop| after(stop.kind()).contains(&later.kind());
-            if let Some(later) = stops[place + 1..].iter().find(late) {
-                let message =
-                    format!("'{}' cannot come before '{}'; swap them", stop.machine, later.machine);
-                return Err(at.error("route", message));
-            }
-        }
-        Ok(())
-    }
-
-    /// How the heaps are weighed out to their yarns, where the lot says so.
-    fn splits(&mut self, heaps: &[Named<'d>]) -> Result<()> {
-        for (place, heap) in heaps.iter().enumerate() {
-            let keys = heap.node.keys();
-            let table = keys.section("split")?;
-            if !table.is_present() {
-                continue;
-            }
-            let yarns = self.tree.heaps[place].yarns.clone();
-            let names: Vec<String> =
-                yarns.iter().map(|yarn| self.tree.yarns[*yarn].name.clone()).collect();
-            let mut cuts = Vec::new();
-            for name in &names {
-                let Some(at) = table.plain(name) else {
-                    return Err(table.error(
-                        name,
-                        format!("how much goes to '{name}' is missing; write {name} = \"rest\" or a share"),
-                    ));
-                };
-                table.know([name.as_str()]);
-                let text = at.item.as_str().unwrap_or("");
-                cuts.push(if text == "rest" {
-                    Cut::Rest
-                } else if text.contains('%') {
-                    let share = table.read(self.draft, |reader| reader.under(name, &CUT_SHARE))?;
-                    share.map_or(Cut::Rest, Cut::Share)
-                } else {
-                    let mass = table.read(self.draft, |reader| reader.under(name, &CUT_MASS))?;
-                    mass.map_or(Cut::Rest, Cut::Mass)
-                });
-            }
-            if cuts.iter().filter(|cut| matches!(cut, Cut::Rest)).count() > 1 {
-                return Err(
-                    keys.error("split", "two yarns take the rest; give all but one a share")
-                );
-            }
-            let sum: f64 = cuts
-                .iter()
-                .filter_map(|cut| match cut {
-                    Cut::Share(share) => Some(self.draft.given[share.0].base()),
-                    _ => None,
-                })
-                .sum();
-            if sum > 1.0 + 1e-9 {
-                return Err(keys.error(
-                    "split",
-                    "the shares make more than the whole heap; write 100 % at most",
-                ));
-            }
-            table.finish()?;
-            self.tree.heaps[place].split = Some(cuts);
-        }
-        Ok(())
-    }
-
-    fn goods(&mut self, goods: &[Named<'d>], kinds: &[GoodKind]) -> Result<()> {
-        let label = self.tree.yarns[0].label_key.clone();
-        let _ = label;
+    fn goods(&mut self, goods: &[Named<'d>], kinds: &[GoodKind]) {
         for (good, kind) in goods.iter().zip(kinds) {
             let stages = self.desk.good_stages(good, kind);
             let Some(stages) = self.draft.note(stages) else { continue };
@@ -761,11 +513,10 @@ impl<'a, 'd> Reading<'a, 'd> {
                 self.tree.goods.push(made);
             }
         }
-        Ok(())
     }
 
     /// Refuses keys that nobody asked for, and tables of stages that no route names.
-    fn finish(&mut self, yarns: &[Named<'d>], heaps: &[Named<'d>]) -> Result<()> {
+    fn finish(&mut self, yarns: &[Named<'d>], heaps: &[Named<'d>]) {
         let named = self.desk.named();
         for (nodes, keys) in [(yarns, &OF_A_YARN[..]), (heaps, &OF_A_HEAP[..])] {
             for node in nodes {
@@ -779,96 +530,5 @@ impl<'a, 'd> Reading<'a, 'd> {
         }
         let unused = self.desk.unused();
         self.draft.note(unused);
-        Ok(())
-    }
-
-    /// In which order the goods are served, and with them their yarns.
-    fn ranks(&mut self) -> Result<()> {
-        let Tree { goods, yarns, heaps, .. } = &mut self.tree;
-        for (place, yarn) in yarns.iter_mut().enumerate() {
-            let first = goods.iter().position(|good| good.uses(place));
-            yarn.rank = first.unwrap_or(goods.len());
-            yarn.takes_rest = goods.iter().any(|good| good.uses(place) && good.takes_rest);
-        }
-        let machines: Vec<Vec<String>> = goods
-            .iter()
-            .map(|good| good.machines().into_iter().map(str::to_owned).collect())
-            .collect();
-        for (place, good) in goods.iter_mut().enumerate() {
-            let others = machines.iter().enumerate().filter(|(other, _)| *other != place);
-            good.shared = others
-                .into_iter()
-                .any(|(_, other)| machines[place].iter().any(|machine| other.contains(machine)));
-        }
-        let early = |yarn: usize| {
-            let children = yarns[yarn].children.iter().map(|child| yarns[*child].rank);
-            children.fold(yarns[yarn].rank, usize::min)
-        };
-        for heap in heaps.iter_mut() {
-            let ranks: Vec<usize> = heap.yarns.iter().map(|yarn| early(*yarn)).collect();
-            let mut order: Vec<usize> = (0..heap.yarns.len()).collect();
-            order.sort_by_key(|place| ranks[*place]);
-            heap.yarns = order.iter().map(|place| heap.yarns[*place]).collect();
-            if let Some(cuts) = &mut heap.split {
-                *cuts = order.iter().map(|place| cuts[*place]).collect();
-            }
-        }
-        Ok(())
-    }
-
-    /// Gives every stage its name: its own where no other part of the lot passes the same, and charges
-    /// what a machine keeps to the first yarn of its heap.
-    fn name_passes(&mut self) {
-        let tree = &mut self.tree;
-        let mut counts: std::collections::HashMap<String, usize> = std::collections::HashMap::new();
-        for pass in tree.all_passes() {
-            *counts.entry(pass.machine.clone()).or_default() += 1;
-        }
-        let names = |level: &str, node: &str, taken: &[String]| {
-            if taken.iter().any(|other| other == node) {
-                format!("{level}.{node}")
-            } else {
-                node.to_owned()
-            }
-        };
-        let yarns: Vec<String> = tree.yarns.iter().map(|yarn| yarn.name.clone()).collect();
-        let mut place = 0;
-        let mut name = |passes: &mut Vec<super::Pass>, of: &str| {
-            for pass in passes {
-                pass.place = place;
-                place += 1;
-                if counts.get(&pass.machine).is_some_and(|n| *n > 1) && !of.is_empty() {
-                    pass.of = of.to_owned();
-                    pass.name = format!("{of}.{}", pass.machine);
-                }
-            }
-        };
-        for fleece in &mut tree.fleeces {
-            let of = names("fleece", &fleece.name, &yarns);
-            name(&mut fleece.passes, &of);
-        }
-        for sort in &mut tree.sorts {
-            let of = names("sort", &sort.name, &yarns);
-            name(&mut sort.passes, &of);
-        }
-        for heap in &mut tree.heaps {
-            let of = names("heap", &heap.name, &yarns);
-            name(&mut heap.passes, &of);
-        }
-        for yarn in &mut tree.yarns {
-            let of = yarn.name.clone();
-            name(&mut yarn.passes, &of);
-        }
-        tree.passes = place;
-        let heaps = tree.heaps.iter().map(|heap| heap.yarns.clone()).collect::<Vec<_>>();
-        for yarns in heaps {
-            let mut filled: Vec<String> = Vec::new();
-            for yarn in yarns {
-                for pass in &mut tree.yarns[yarn].passes {
-                    pass.keeps = !filled.contains(&pass.machine);
-                    filled.push(pass.machine.clone());
-                }
-            }
-        }
     }
 }

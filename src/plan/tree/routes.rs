@@ -41,10 +41,10 @@ const COMMON: [&str; 11] = [
 
 /// How long it takes to change over.
 #[derive(Clone, Debug, Inputs)]
-struct Changeover<N> {
+pub(in crate::plan) struct Changeover<N> {
     /// time to change over to another lot or yarn
     #[q("τ_c", 0.0..=24.0, zero, like = "50 min")]
-    changeover: Option<Duration<N>>,
+    pub(in crate::plan) changeover: Option<Duration<N>>,
 }
 
 /// The files of a plan, and the routes that they write.

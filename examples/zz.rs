@@ -1,2 +1,0 @@
-use hankwise::plan::{Plan, Run};
-fn main(){ for f in std::env::args().skip(1) { let p=std::path::Path::new(&f); match Plan::load(p) { Err(e)=>println!("{f}: ERR\n{e}"), Ok(pl)=>{ let r=pl.run(&Run::planned()).unwrap(); println!("== {f}"); for s in &r.stages { println!("  {:24} f {:.4} total {:.3}", s.name, s.stock.fibre, s.stock.total()); } for g in &r.goods { println!("  {} {} ({:.2})", g.name, g.planned, g.unrounded);} for w in &r.warnings {println!("  W {w}");} for w in &r.obstacles {println!("  O {w}");} } } } }
