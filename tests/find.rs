@@ -235,7 +235,7 @@ fn keys_of(lot: &str) -> BTreeSet<(String, String)> {
 
 #[test]
 fn a_stage_lists_the_keys_that_a_lot_file_may_have() {
-    let written = keys_of(include_str!("../examples/first-lot.toml"));
+    let written = keys_of(include_str!("lot/whole-lot.toml"));
     let mut seen = 0;
     for stage in hankwise::plan::STAGES {
         let keys = hankwise::calculation::described(stage.asks);

@@ -29,7 +29,7 @@ fn workings() -> Vec<(String, Working)> {
         let found = found.unwrap_or_else(|| panic!("no working of {}", calculation.name));
         all.extend(found.into_iter().map(|working| (calculation.name.to_owned(), working)));
     }
-    let lot = include_str!("../examples/first-lot.toml");
+    let lot = include_str!("lot/whole-lot.toml");
     // A name that has the signs of LaTeX in it, and letters from elsewhere.
     let lot = lot.replace("[goods.throw]", "[goods.\"50 % thröw_{x}\\\\ # & ~ ^ $ Ж\"]");
     let found = (0..100).map(|_| at_random::of_plan(&lot, &mut random)).find(|all| !all.is_empty());

@@ -109,7 +109,7 @@ proptest! {
 }
 
 fn first_lot() -> PlanResult {
-    let text = include_str!("../examples/first-lot.toml");
+    let text = include_str!("lot/whole-lot.toml");
     Plan::parse(text, "lot.toml").unwrap().run(&Run::planned()).unwrap()
 }
 

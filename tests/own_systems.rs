@@ -271,7 +271,7 @@ fn a_bad_file_of_counts() {
 
 #[test]
 fn counts_of_a_lot_file() {
-    let lot = include_str!("../examples/first-lot.toml");
+    let lot = include_str!("lot/whole-lot.toml");
     let count = "count = \"330 m/100g\"";
     assert!(lot.contains(count));
     // 330 m per 100 g is 33 hanks of 100 m per kg.

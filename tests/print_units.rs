@@ -3,7 +3,7 @@
 use hankwise::plan::{Extent, Plan, PlanResult, Run};
 use hankwise::quantity::{convert, print::significant};
 
-const FIRST: &str = include_str!("../examples/first-lot.toml");
+const FIRST: &str = include_str!("lot/whole-lot.toml");
 
 fn run(more: &str) -> PlanResult {
     let plan = Plan::parse(&format!("{FIRST}\n{more}"), "lot.toml").unwrap();

@@ -129,7 +129,7 @@ fn obeyed(text: &str, advice: &str, greasy: &str, goods: &[(&str, u32)]) -> [Str
 /// What the advice says, obeyed, makes the promise safe: 19 lots of 20 keep it.
 #[test]
 fn the_advice_obeyed_makes_the_promise_safe() {
-    let first = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    let first = std::fs::read_to_string("tests/lot/whole-lot.toml").unwrap();
     let short = std::fs::read_to_string("examples/short-lot.toml").unwrap();
     let lots = 20_000;
     // By the root of the number of lots, once for the lots that chose and once for those that judge.
@@ -177,7 +177,7 @@ fn the_advice_for_the_planned_values_makes_them_enough() {
 /// A shortfall names every good that falls short, with its own number.
 #[test]
 fn a_shortfall_names_every_good() {
-    let text = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    let text = std::fs::read_to_string("tests/lot/whole-lot.toml").unwrap();
     let text = text.replace("80.00 kg", "20.00 kg");
     let result = Plan::parse(&text, "lot.toml").unwrap().run(&Run::planned()).unwrap();
     let [throw, hank] = &result.goods[..] else { panic!("{:?}", result.goods) };
@@ -190,7 +190,7 @@ fn a_shortfall_names_every_good() {
 /// Whether it can be made is said at the top, whatever the promise; each thing against it is named.
 #[test]
 fn obstacles_are_counted_at_the_top() {
-    let first = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    let first = std::fs::read_to_string("tests/lot/whole-lot.toml").unwrap();
     let run = |text: &str| Plan::parse(text, "lot.toml").unwrap().run(&Run::planned()).unwrap();
     let result = run(&first);
     assert!(result.obstacles.is_empty(), "{:?}", result.obstacles);
@@ -219,7 +219,7 @@ fn obstacles_are_counted_at_the_top() {
 /// The note on the folding twist is of the yarn's own number of ends.
 #[test]
 fn the_twist_ratio_is_judged_by_its_own_number_of_ends() {
-    let first = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    let first = std::fs::read_to_string("tests/lot/whole-lot.toml").unwrap();
     for (ends, note) in [(2, "two-fold"), (3, "three-fold"), (4, "judge")] {
         let text = first
             .replace("\nends = 2 ", &format!("\nends = {ends} "))

@@ -13,7 +13,7 @@ mod keyed;
 use at_random::Random;
 
 const LOTS: [&str; 2] =
-    [include_str!("../examples/first-lot.toml"), include_str!("../examples/short-lot.toml")];
+    [include_str!("lot/whole-lot.toml"), include_str!("../examples/short-lot.toml")];
 
 /// How many workings are drawn, and from which seed: `make fuzz` gives both.
 fn asked() -> (usize, u64) {

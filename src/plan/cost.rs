@@ -35,7 +35,7 @@ impl PlanResult {
     /// use hankwise::mill;
     /// use hankwise::plan::{Plan, Run};
     ///
-    /// let plan = Plan::parse(include_str!("../../examples/first-lot.toml"), "first-lot.toml")?;
+    /// let plan = Plan::load("examples/first-lot.toml".as_ref())?;
     /// let result = plan.run(&Run::planned())?;
     /// let rates = mill::LOT_COST.blank().with_texts(&[("price_per_mass", "4.20 /kg")])?;
     /// let rates = rates.with_row("stages", &[("name", "card"), ("hourly_cost", "18")])?;

@@ -191,7 +191,7 @@ impl Plan {
     /// ```
     /// use hankwise::plan::{Plan, Run};
     ///
-    /// let plan = Plan::parse(include_str!("../../examples/first-lot.toml"), "first-lot.toml")?;
+    /// let plan = Plan::load("examples/first-lot.toml".as_ref())?;
     /// let worse = plan.with_values(&[("card.loss", "9 %")])?;
     /// let hanks = |plan: &Plan| Ok(plan.run(&Run::planned())?.goods[1].planned);
     /// assert!(hanks(&worse)? < hanks(&plan)?);

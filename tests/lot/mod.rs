@@ -2,7 +2,7 @@
 #![allow(dead_code)] // each test file uses its own part
 
 /// The first lot, as it stands in the examples.
-pub(crate) const LOT: &str = include_str!("../../examples/first-lot.toml");
+pub(crate) const LOT: &str = include_str!("whole-lot.toml");
 
 /// The lot with every uncertain value replaced by its likely one.
 pub(crate) fn known() -> String {

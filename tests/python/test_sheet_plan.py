@@ -31,7 +31,7 @@ width = "0.60 m"
 length = "1.70 m"
 
 [goods.hank]"""
-FIRST = (ROOT / "examples/first-lot.toml").read_text(encoding="utf-8")
+FIRST = (ROOT / "tests/lot/whole-lot.toml").read_text(encoding="utf-8")
 SHORT = (ROOT / "examples/short-lot.toml").read_text(encoding="utf-8")
 CHANGES = {
     "figures": (FIRST, FIGURES),
