@@ -12,6 +12,7 @@ use crate::attributes::{attributes, dict};
 use crate::errors::OrRaise;
 use crate::files::output;
 use crate::given::{Read, read};
+use crate::plan::Plan;
 use crate::working::Working;
 
 /// What a plan gives: the promise, the stages, the settings, the account, what to measure first.
@@ -25,7 +26,7 @@ pub(crate) struct PlanResult {
 }
 
 /// What a pickle keeps: text and name of the lot file, number of simulated lots, seed.
-type State = (String, String, usize, u64);
+type State = (Py<Plan>, usize, u64);
 
 /// Rows that show themselves as a table: a sequence of dictionaries.
 #[pyclass(frozen, sequence, module = "hankwise")]
@@ -122,6 +123,8 @@ attributes! {
         stated_regain: f64 = self.result.stated_regain;
         /// Name of the lot.
         name: &str = &self.result.name;
+        /// What the lot is filed under.
+        id: &str = &self.result.id;
         /// Number of simulated lots.
         simulated: usize = self.result.simulated;
         /// Seed of the simulated lots.
@@ -266,6 +269,69 @@ attributes! {
             ],
         )
     }
+    /// Whose the goods are, where several growers' wool went into one heap: a row for each grower and good.
+    #[getter]
+    fn growers(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for grower in &self.result.growers {
+            for (good, unrounded, pieces) in &grower.goods {
+                rows.push(dict!(py, {
+                    "owner": &grower.owner,
+                    "fibre_mass": grower.fibre_mass,
+                    "name": good,
+                    "unrounded": *unrounded,
+                    "pieces": *pieces,
+                }));
+            }
+        }
+        table(rows, py, &["owner", "fibre_mass", "name", "unrounded", "pieces"])
+    }
+    /// How heaps of several yarns are best weighed out: a row for each heap and yarn, with the share of the
+    /// heap that is proposed, the share that its promises need in half of the lots, and the chance that the
+    /// promises of the heap are kept when it is weighed out so, or as each yarn turns out to need.
+    #[getter]
+    fn split(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for split in &self.result.splits {
+            for (yarn, share, needed) in &split.yarns {
+                rows.push(dict!(py, {
+                    "heap": &split.heap,
+                    "name": yarn,
+                    "share": *share,
+                    "needed_share": *needed,
+                    "mass": share * split.mass,
+                    "weighed_out": split.weighed_out,
+                    "as_needed": split.as_needed,
+                }));
+            }
+        }
+        let shown = ["heap", "name", "share", "mass", "needed_share", "weighed_out", "as_needed"];
+        table(rows, py, &shown)
+    }
+    /// The changes on the machines, in order: hours, and the fibre that the machine keeps.
+    #[getter]
+    fn changeovers(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for change in &self.result.changeovers {
+            rows.push(dict!(py, {
+                "machine": &change.machine,
+                "before": &change.before,
+                "next": &change.next,
+                "time": change.time,
+                "kept": change.kept,
+            }));
+        }
+        table(rows, py, &["machine", "before", "next", "time", "kept"])
+    }
+    /// What is left of wool and yarn with the planned values, kg on the scale.
+    #[getter]
+    fn left_over(&self, py: Python<'_>) -> PyResult<Table> {
+        let mut rows = Vec::new();
+        for (name, state, mass) in &self.result.left_over {
+            rows.push(dict!(py, { "name": name, "state": *state, "mass": *mass }));
+        }
+        table(rows, py, &["name", "state", "mass"])
+    }
     /// The simulated lots themselves: arrays of whole pieces by good, and of the pieces to spare (`spare`).
     #[getter]
     fn samples<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
@@ -342,15 +408,14 @@ attributes! {
     fn __reduce__<'py>(&self, py: Python<'py>) -> PyResult<(Bound<'py, PyAny>, State)> {
         let again = py.import("hankwise._hankwise")?.getattr("PlanResult")?.getattr("_again")?;
         let (lots, seed) = self.asked;
-        Ok((again, (self.plan.text().to_owned(), self.plan.file().to_owned(), lots, seed)))
+        Ok((again, (Plan { plan: self.plan.clone() }.into_pyobject(py)?.unbind(), lots, seed)))
     }
-    /// A pickled result: the same bytes from the same text, lots and seed.
+    /// A pickled result: the same bytes from the same plan, lots and seed.
     #[staticmethod]
-    fn _again(text: &str, file: &str, lots: usize, seed: u64) -> PyResult<PlanResult> {
-        let plan = plan::Plan::parse(text, file).or_raise()?;
+    fn _again(plan: &Plan, lots: usize, seed: u64) -> PyResult<PlanResult> {
         let run = plan::Run { lots, seed, threads: crate::plan::cores() };
-        let result = plan.run(&run).or_raise()?;
-        Ok(PlanResult { result, plan: Arc::new(plan), asked: (lots, seed) })
+        let result = plan.plan.run(&run).or_raise()?;
+        Ok(PlanResult { result, plan: plan.plan.clone(), asked: (lots, seed) })
     }
     fn __repr__(&self) -> String {
         self.result.report(Extent::First).text()

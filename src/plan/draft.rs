@@ -17,6 +17,8 @@ const MOST: usize = 50;
 pub(super) struct Draft {
     pub(super) given: Vec<Given>,
     pub(super) warnings: Vec<String>,
+    /// The clean fibre is not known: all is carried as it is weighed.
+    pub(super) weighed: bool,
     /// Values that were read already: a value is one, however many yarns go over the machine.
     known: HashMap<Mark, Place>,
     faults: Vec<Error>,

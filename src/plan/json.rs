@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::result::{Band, PlanResult};
-use super::{Needed, PARTS, Stock, part_name};
+use super::{Needed, PARTS, Split, Stock, part_name};
 
 /// Name and version of the schema; `schema/plan-result-2.json` describes it.
 pub const SCHEMA: &str = "hankwise/plan-result/2";
@@ -31,6 +31,23 @@ fn stock(stock: &Stock) -> Value {
     Value::Object(all)
 }
 
+/// How a heap may be weighed out.
+fn split(split: &Split) -> Value {
+    json!({
+        "heap": split.heap, "fibre_mass": split.fibre_mass, "mass": split.mass,
+        "as_needed": split.as_needed, "weighed_out": split.weighed_out,
+        "yarns": split.yarns.iter().map(|(name, share, needed)| json!({
+            "name": name, "share": share, "needed_share": needed,
+        })).collect::<Vec<_>>(),
+        "shifted": split.shifted.iter().map(|(mass, to, from)| json!({
+            "mass": mass, "chance_to": to, "chance_from": from,
+        })).collect::<Vec<_>>(),
+        "held": split.held.iter().map(|(mass, chance)| json!({
+            "mass": mass, "chance": chance,
+        })).collect::<Vec<_>>(),
+    })
+}
+
 impl PlanResult {
     /// The result as a JSON value. Masses are in kg, shares are fractions.
     pub fn to_json(&self) -> Value {
@@ -41,6 +58,7 @@ impl PlanResult {
             "schema": SCHEMA,
             "hankwise": env!("CARGO_PKG_VERSION"),
             "lot": self.name,
+            "id": self.id,
             "file": self.file,
             "sha256": self.hash,
             "simulated": self.simulated,
@@ -58,11 +76,11 @@ impl PlanResult {
                 &over_lots(g.planned, g.band),
             )).collect::<Vec<_>>(),
             "stages": self.stages.iter().map(|s| json!({
-                "name": s.name, "makes": s.makes, "stated_mass": over_lots(s.stated_mass, s.band),
+                "name": s.name, "machine": s.machine, "of": s.of, "makes": s.makes, "stated_mass": over_lots(s.stated_mass, s.band),
                 "stock": stock(&s.stock),
             })).collect::<Vec<_>>(),
             "settings": self.settings.iter().map(|s| json!({
-                "machine": s.stage, "name": s.key, "meaning": s.words, "value": s.value,
+                "machine": s.stage, "of": s.of, "name": s.key, "meaning": s.words, "value": s.value,
                 "unit": s.kind.base(), "kind": s.kind.words(), "main": s.main, "note": s.note,
             })).collect::<Vec<_>>(),
             "measure_first": self.measure_first.iter().map(|d| json!({
@@ -72,6 +90,25 @@ impl PlanResult {
             })).collect::<Vec<_>>(),
             "account": self.account.iter().map(|a| json!({
                 "stage": a.stage, "to": a.to, "added": a.added, "stock": stock(&a.stock),
+            })).collect::<Vec<_>>(),
+            "growers": self.growers.iter().map(|g| json!({
+                "owner": g.owner, "fibre_mass": g.fibre_mass,
+                "goods": g.goods.iter().map(|(name, unrounded, pieces)| json!({
+                    "name": name, "unrounded": unrounded, "pieces": pieces,
+                })).collect::<Vec<_>>(),
+            })).collect::<Vec<_>>(),
+            "splits": self.splits.iter().map(split).collect::<Vec<_>>(),
+            "changeovers": self.changeovers.iter().map(|c| json!({
+                "machine": c.machine, "before": c.before, "next": c.next, "time": c.time, "kept": c.kept,
+            })).collect::<Vec<_>>(),
+            "left_over": self.left_over.iter().map(|(name, state, mass)| json!({
+                "name": name, "state": state, "mass": mass,
+            })).collect::<Vec<_>>(),
+            "craft": self.craft.iter().map(|(stage, sense, words)| json!({
+                "stage": stage, "sense": sense, "words": words,
+            })).collect::<Vec<_>>(),
+            "origins": self.origins.iter().map(|(from, values)| json!({
+                "from": from, "values": values,
             })).collect::<Vec<_>>(),
             "formulas": self.formulas(),
             "obstacles": self.obstacles,

@@ -9,6 +9,7 @@ mod changeover;
 mod check;
 mod cost;
 mod counts;
+mod divided;
 mod doubt;
 mod draft;
 mod file;

@@ -31,13 +31,15 @@ impl PlanResult {
             body.push_str(&stage.html());
             body.push_str("</section>");
         }
-        let mut last = vec![self.measure_first(Extent::All), self.every_kilogram()];
+        let mut last = self.divided();
+        last.extend([self.measure_first(Extent::All), self.every_kilogram()]);
         last.extend(self.unusual());
         body.push_str(&Report { title: String::new(), blocks: last }.html());
+        let origins = escape(&self.origin_line());
         format!(
             "<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\">\
              <meta name=\"viewport\" content=\"width=device-width,initial-scale=1\"><title>{}</title>\
-             <style>{STYLE}</style></head><body>{body}<p><small>{}</small></p></body></html>\n",
+             <style>{STYLE}</style></head><body>{body}<p>{origins}</p><p><small>{}</small></p></body></html>\n",
             escape(&self.name),
             escape(caution::HEAD)
         )
@@ -88,11 +90,26 @@ impl PlanResult {
                 title,
                 columns: columns(&[("", Left), ("what", Left), ("value", Right), ("note", Left)]),
                 rows: rows.collect(),
+                lead: self
+                    .craft
+                    .iter()
+                    .filter(|(stage, ..)| stage == place)
+                    .map(|(_, sense, words)| format!("{}: {words}", sense_word(sense)))
+                    .collect(),
                 cautions: caution::of(names).map(|caution| caution.line(&[])).collect(),
                 ..Block::default()
             }
         };
         let blocks = places.into_iter().map(block);
         blocks.filter(|block| !block.rows.is_empty() || !block.cautions.is_empty()).collect()
+    }
+}
+
+/// Look, listen or feel, as a heading.
+fn sense_word(sense: &str) -> &'static str {
+    match sense {
+        "look" => "Look",
+        "listen" => "Listen",
+        _ => "Feel",
     }
 }

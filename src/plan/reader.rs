@@ -98,9 +98,11 @@ impl<'r, 'd> Reader<'r, 'd> {
             let message = format!("{}: known and whole; write {}", q.meaning, q.example());
             return Err(self.section.error(self.key(q), message));
         }
+        // What is lost of wool as it is weighed is of another size than what is lost of its fibre.
+        let of_weighed = self.draft.weighed && ["loss", "rejects"].contains(&q.name);
         let bare = at.item.as_table_like().is_none() && at.item.as_str().is_none();
         let unusual = self.unusual(q, value.amount.base(), bare, value.spread);
-        self.draft.warnings.extend(unusual);
+        self.draft.warnings.extend(unusual.filter(|_| !of_weighed));
         Ok(Some(self.push(Some(mark), &at, q, value)))
     }
     /// A machine's constant from a trial: `{ teeth = 40, gave = "310 turns/m" }`.

@@ -36,6 +36,11 @@ impl PlanResult {
         }
         blocks.push(self.to_set(extent));
         if extent == Extent::All {
+            blocks.extend(self.divided());
+        } else {
+            blocks.extend(self.splits.iter().map(|split| self.weighing(split)));
+        }
+        if extent == Extent::All {
             blocks.push(self.every_kilogram());
             blocks.extend(Block::caution_lines(self.caution_lines()));
         }
@@ -92,10 +97,20 @@ impl PlanResult {
         }
         let regain = of_kind(self.stated_regain, Kind::Regain);
         Block {
-            title: format!("Fibre out of each stage, {} at {regain} regain", self.say.mass_unit()),
+            title: if self.weighed {
+                format!("Out of each stage, {} as weighed", self.say.mass_unit())
+            } else {
+                format!("Fibre out of each stage, {} at {regain} regain", self.say.mass_unit())
+            },
             columns: columns(&names),
             rows,
-            foot: vec!["On the scale: planned mass including water, oil and dirt.".to_owned()],
+            foot: vec![if self.weighed {
+                "The clean fibre of the wool is not known; write clean in [lot] to get regains, counts and \
+                 settings."
+                    .to_owned()
+            } else {
+                "On the scale: planned mass including water, oil and dirt.".to_owned()
+            }],
             ..Block::default()
         }
     }
@@ -103,12 +118,13 @@ impl PlanResult {
     /// What is on the scale after each stage, by its parts.
     pub(super) fn on_the_scale(&self) -> Block {
         let kg = |x: f64| self.say.mass(x);
+        let shown = self.parts_shown();
         let row = |stage: &StageResult| {
-            let parts = stage.stock.parts().map(kg);
+            let parts = stage.stock.parts().into_iter().take(shown).map(kg);
             [stage.name.clone(), kg(stage.stock.total())].into_iter().chain(parts).collect()
         };
         let mut names = vec![("stage", Left), ("total", Right)];
-        names.extend(PARTS.map(|part| (part, Right)));
+        names.extend(PARTS[..shown].iter().map(|part| (*part, Right)));
         Block {
             title: format!("On the scale after each stage, {}, planned", self.say.mass_unit()),
             columns: columns(&names),
@@ -164,6 +180,12 @@ impl PlanResult {
         }
     }
 
+    /// How many parts have a column: the last is the dye, of lots that are dyed.
+    fn parts_shown(&self) -> usize {
+        let dyed = self.account.iter().any(|line| line.stock.dye.abs() > 0.0);
+        if dyed { PARTS.len() } else { PARTS.len() - 1 }
+    }
+
     pub(super) fn every_kilogram(&self) -> Block {
         let mut rows = Vec::new();
         let unit = self.say.mass_unit();
@@ -171,6 +193,7 @@ impl PlanResult {
             let x = self.say.number(x, Kind::Mass);
             if x.abs() < 5e-4 { "–".to_owned() } else { fixed(x, 3) }
         };
+        let shown = self.parts_shown();
         let mut sum = [0.0; PARTS.len()];
         for line in &self.account {
             let sign = if line.added { -1.0 } else { 1.0 };
@@ -178,14 +201,14 @@ impl PlanResult {
                 *sum += sign * part;
             }
             let mut row = vec![line.stage.clone(), line.to.clone()];
-            row.extend(line.stock.parts().map(|p| kg(sign * p)));
+            row.extend(line.stock.parts().into_iter().take(shown).map(|p| kg(sign * p)));
             rows.push(row);
         }
         let mut row = vec!["total".to_owned(), "greasy wool".to_owned()];
-        row.extend(sum.map(kg));
+        row.extend(sum.into_iter().take(shown).map(kg));
         rows.push(row);
         let mut names = vec![("stage", Left), ("went to", Left)];
-        names.extend(PARTS.map(|part| (part, Right)));
+        names.extend(PARTS[..shown].iter().map(|part| (*part, Right)));
         let unexplained = self.intake.0 - sum.iter().sum::<f64>();
         Block {
             title: format!("Where every kilogram goes, in {unit}, planned"),

@@ -128,6 +128,8 @@ pub struct Samples {
 pub struct PlanResult {
     /// Name of the lot.
     pub name: String,
+    /// What the lot is filed under.
+    pub id: String,
     /// The file that it was read from.
     pub file: String,
     /// SHA-256 of the file's text.
@@ -179,6 +181,10 @@ pub struct PlanResult {
     /// The simulated lots.
     pub samples: Samples,
     pub(super) say: Say,
+    /// Nothing is divided but among the goods.
+    pub(super) is_line: bool,
+    /// Kilograms are as weighed: the clean fibre is not known.
+    pub(super) weighed: bool,
     /// What can do harm at the machines after the yarn.
     pub(super) cautions: Vec<(String, &'static [&'static str])>,
     recording: Arc<Recording>,
@@ -258,6 +264,7 @@ impl Plan {
         let greasy = nominal.fleeces.iter().fold(Stock::default(), |sum, one| sum.and(one));
         PlanResult {
             name: self.name.clone(),
+            id: self.id.clone(),
             file: self.file().to_owned(),
             hash: self.hash(),
             uncertain: self.given.iter().filter(|g| g.spread.is_open()).count(),
@@ -289,6 +296,8 @@ impl Plan {
             advice: None,
             samples: Samples::default(),
             say: self.say.clone(),
+            is_line: self.tree.is_line(),
+            weighed: self.tree.weighed,
             cautions: self.cautions_after_yarn(),
             recording: Arc::default(),
         }

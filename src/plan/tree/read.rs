@@ -171,6 +171,7 @@ impl<'a, 'd> Reading<'a, 'd> {
         keys.know(["like"]);
         let inputs = keys.read(self.draft, |reader| Fleece::take(reader))?;
         self.tree.weighed |= inputs.wool.clean.is_none();
+        self.draft.weighed = self.tree.weighed;
         let rejects = keys.read(self.draft, |reader| Rejects::take(reader))?.rejects;
         let colour = keys.line_or_none("colour")?.unwrap_or_default();
         let fleece = self.tree.fleeces.len();
