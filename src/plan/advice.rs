@@ -95,13 +95,19 @@ impl Plan {
             let Some(kept) = key.and_then(|key| value(&key)) else { continue };
             let entered = nominal.flow[pass.place].0.fibre;
             let share = kept / entered;
+            let off_count = value(&format!("{}.off_count_mass", pass.name))
+                .map(|off| (off, nominal.flow[pass.place].1.total()));
             if share > KEPT {
                 all.push(format!(
-                    "{}: the card keeps {} of the fibre that enters{}; more than a tenth is much \
-                     (common practice). Card a larger lot, or join lots",
-                    format_args!("{}.held_up", pass.name),
+                    "{}.held_up: the card keeps {} of the fibre that enters; more than a tenth is much \
+                     (common practice){}. Card a larger lot, or join lots",
+                    pass.name,
                     print::of_kind(share.min(1.0), Kind::Fraction),
-                    if share > 1.0 { ", which is all of it" } else { "" },
+                    off_count.map_or_else(String::new, |(off, all)| format!(
+                        ", and the first {} of {} of slubbing come off before the count has settled",
+                        self.say.to_hand(off.min(all), Kind::Mass),
+                        self.say.to_hand(all, Kind::Mass),
+                    )),
                 ));
             }
         }

@@ -330,6 +330,7 @@ impl<'a, N: Number> Route<'a, N> {
                     at: &pass.name,
                     machine: &pass.machine,
                     of: &pass.of,
+                    uncleared: pass.uncleared,
                     values,
                     before: self.flows[place],
                     after: self.flows[place + 1],

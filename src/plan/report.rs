@@ -54,14 +54,11 @@ impl PlanResult {
         format!("{}: {greasy} {} of greasy wool ({})", self.name, self.say.mass_unit(), self.file)
     }
 
-    /// Obstacles to making it, and what looks wrong.
-    pub(super) fn unusual(&self) -> impl Iterator<Item = Block> {
-        let lists = [("Can it be made?", &self.obstacles), ("Unusual values", &self.warnings)];
-        lists.into_iter().filter(|(_, list)| !list.is_empty()).map(|(title, list)| Block {
-            title: title.to_owned(),
-            lead: list.clone(),
-            ..Block::default()
-        })
+    /// What looks wrong.
+    pub(super) fn unusual(&self) -> Option<Block> {
+        let lead = self.warnings.clone();
+        let title = "Unusual values".to_owned();
+        (!lead.is_empty()).then(|| Block { title, lead, ..Block::default() })
     }
 
     pub(super) fn outcome(&self, extent: Extent) -> Block {

@@ -89,7 +89,7 @@ impl PlanResult {
             names.push(("in 9 lots of 10", Right));
         }
         if simulated {
-            names.push(if all { ("safe", Right) } else { ("safe promise (19 lots in 20)", Left) });
+            names.push((if all { "safe" } else { "safe promise" }, Right));
         }
         let mut rows: Vec<Vec<String>> = Vec::new();
         for good in &self.goods {
@@ -121,6 +121,9 @@ impl PlanResult {
                 self.seed
             ));
         }
+        if simulated && !all {
+            foot.push("19 lots in 20 keep the safe promise.".to_owned());
+        }
         if simulated {
             foot.push(
                 "The chance takes the uncertain values as independent of each other.".to_owned(),
@@ -140,6 +143,7 @@ impl PlanResult {
             ));
         }
         let mut lead = vec![self.can_be_made()];
+        lead.extend(self.obstacles.iter().map(|obstacle| format!("– {obstacle}.")));
         match self.warnings.len() {
             0 => {}
             1 => lead.push("1 value looks wrong: see the end.".to_owned()),
@@ -160,8 +164,8 @@ impl PlanResult {
     fn can_be_made(&self) -> String {
         match self.obstacles.len() {
             0 => "Can it be made: yes, by fibres in the section, wheels, reed and card.".to_owned(),
-            1 => "Can it be made: 1 obstacle, see the end.".to_owned(),
-            n => format!("Can it be made: {n} obstacles, see the end."),
+            1 => "Can it be made: 1 obstacle.".to_owned(),
+            n => format!("Can it be made: {n} obstacles."),
         }
     }
 

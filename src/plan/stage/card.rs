@@ -7,7 +7,7 @@ use crate::number::Number;
 use crate::quantity::{
     Count, Duration, Fraction, Kind, Length, LinearDensity, Mass, MassRate, print,
 };
-use crate::{mill, yarn};
+use crate::{fibre, mill, yarn};
 
 /// Cards the wool into slubbing.
 #[derive(Clone, Debug, Inputs)]
@@ -46,6 +46,10 @@ struct Carded<N> {
     settling_time: Option<Duration<N>>,
     /// card loss of this lot
     lot_loss: Option<Fraction<N>>,
+    /// slubbing that comes off before the count has settled
+    off_count_mass: Option<Mass<N>>,
+    /// share of the slubbing that is this lot's own wool
+    own_share: Option<Fraction<N>>,
 }
 
 impl Card<Place> {
@@ -85,6 +89,7 @@ impl Stage for Card<Place> {
         let feed_rate = mill::feed_rate(fibre_output, loss, station.state_in);
         let dry_feed = MassRate::from(feed_rate.v() / station.state_in.v());
         let held_up = given.hold_up.held_up.filter(|held_up| held_up.value() > 0.0);
+        let kept = held_up.filter(|_| !station.uncleared);
         let within = Fraction::base(N::constant(0.05));
         let carded = Carded {
             slubbing_dry: dry,
@@ -97,7 +102,14 @@ impl Stage for Card<Place> {
             time: mill::time_for_mass(lot, dry_feed),
             settling_time: held_up
                 .map(|held_up| mill::settling_time(held_up, fibre_output, within)),
-            lot_loss: held_up.map(|held_up| mill::lot_loss(lot, loss, held_up)),
+            lot_loss: kept.map(|held_up| mill::lot_loss(lot, loss, held_up)),
+            off_count_mass: held_up.map(|held_up| {
+                fibre::mass_in_state(mill::off_count_mass(held_up, within), station.state_out)
+            }),
+            own_share: held_up.filter(|_| station.uncleared).map(|held_up| {
+                let through = Mass::from(lot.v() * (1.0 - loss.v()));
+                Fraction::from(1.0 - mill::mean_carried_share(through, held_up).v())
+            }),
         };
         let drops = feed
             .drop_rate
@@ -115,9 +127,15 @@ impl Stage for Card<Place> {
             ("hopper_weigh", drops),
             ("settling_time", "95 % of the change has then come through".to_owned()),
             ("lot_loss", "includes fibre left in the card; smaller lots lose more".to_owned()),
+            (
+                "off_count_mass",
+                "within 5 % of the count; in full if the card began empty".to_owned(),
+            ),
+            ("own_share", "the rest is wool of the lot before; well mixed".to_owned()),
         ];
         let set = ["slubbing_count", "check_weight", "hopper_weigh"];
-        let expect = ["feed_rate", "time", "settling_time", "lot_loss"];
+        let expect =
+            ["feed_rate", "time", "settling_time", "lot_loss", "off_count_mass", "own_share"];
         bench.show(station.spot(), set, expect, notes, |s| carded.show(s));
     }
 }

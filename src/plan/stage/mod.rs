@@ -244,6 +244,8 @@ pub(super) struct Station<'a, 'v, N> {
     /// Mass for each unit of clean dry fibre, coming in and going out.
     pub(super) state_in: Ratio<N>,
     pub(super) state_out: Ratio<N>,
+    /// The machine begins full of the wool before.
+    pub(super) uncleared: bool,
     /// The yarn, once it is one and its count is known.
     pub(super) yarn: Option<InYarn<'a, N>>,
 }

@@ -46,6 +46,8 @@ pub(super) struct Pass {
     pub(super) place: usize,
     /// Whether the machine is first filled with this wool here.
     pub(super) keeps: bool,
+    /// The machine was not cleared: it begins full of the wool before, and keeps nothing more.
+    pub(super) uncleared: bool,
     /// Where its waste goes, where the files say so.
     pub(super) to: Option<String>,
     /// What the mill says of the machine: how it looks, sounds and feels.

@@ -494,6 +494,9 @@ impl<'a, 'd> Reading<'a, 'd> {
                 From::Stock(_) => {}
             }
         }
+        if yarns.is_empty() {
+            self.tree.heaps[0].yarns.push(0);
+        }
         for (heap, name) in self.tree.heaps.iter().zip(&heaps) {
             if heap.yarns.is_empty() {
                 let message =

@@ -259,6 +259,7 @@ impl<'d> Desk<'d> {
         let changeover = section.read(draft, |reader| Changeover::take(reader))?.changeover;
         let changeover = changeover.map(|hours| *hours.inner());
         let to = section.line_or_none("to")?;
+        let uncleared = section.flag_or_none("cleared")? == Some(false);
         section.finish()?;
         Ok(Pass {
             stage,
@@ -267,6 +268,7 @@ impl<'d> Desk<'d> {
             name: stop.machine.clone(),
             place: 0,
             keeps: true,
+            uncleared,
             to,
             craft,
             changeover,

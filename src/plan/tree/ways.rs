@@ -335,7 +335,7 @@ impl<'d> Reading<'_, 'd> {
             let mut filled: Vec<String> = Vec::new();
             for yarn in yarns {
                 for pass in &mut tree.yarns[yarn].passes {
-                    pass.keeps = !filled.contains(&pass.machine);
+                    pass.keeps = !pass.uncleared && !filled.contains(&pass.machine);
                     filled.push(pass.machine.clone());
                 }
             }
