@@ -6,7 +6,9 @@ use super::stock::Flow;
 use crate::calculation::{Inputs, Place};
 use crate::fibre;
 use crate::number::{Number, V};
-use crate::quantity::{Count, Fineness, Fraction, LinearDensity, Mass, Ratio, Regain, TwistFactor};
+use crate::quantity::{
+    Count, Fineness, Fraction, LinearDensity, Mass, OnFibre, Ratio, Regain, TwistFactor,
+};
 
 /// The grower's lot.
 #[derive(Clone, Debug, Inputs)]
@@ -22,7 +24,7 @@ pub(super) struct Fleece<N> {
     pub(super) regain: Regain<N>,
     /// vegetable matter in the greasy wool, on clean dry fibre
     #[q("v_m", 0.0..=0.1, zero, like = "1.5 %")]
-    pub(super) vegetable: Fraction<N>,
+    pub(super) vegetable: OnFibre<N>,
     /// mean fibre diameter
     #[q("d", 15.0..=45.0, basis = "NMSU B-409", like = "29 µm")]
     pub(super) diameter: Fineness<N>,
@@ -39,7 +41,7 @@ impl Fleece<Place> {
         let fibre = named("lot", "fibre", "clean dry fibre in the greasy wool", fibre);
         let fat = greasy.v() / fibre.v() - 1.0 - regain.v() - vegetable.v();
         let words = "grease and dirt on clean dry fibre: all the rest of the greasy mass";
-        let fat = named("lot", "fat", words, Fraction::from(fat));
+        let fat = named("lot", "fat", words, OnFibre::from(fat));
         Flow { fibre, regain, fat, oil: V::constant(0.0), vegetable }
     }
 
@@ -85,13 +87,13 @@ pub(super) struct Labelled<N> {
     pub(super) regain: Regain<N>,
     /// fat left on the goods, on clean dry fibre
     #[q("o", 0.0..=0.02, or = 0.0, like = "0.6 %")]
-    fat: Fraction<N>,
+    fat: OnFibre<N>,
 }
 
 impl Labelled<Place> {
     /// Mass for each unit of clean dry fibre, as sold.
     pub(super) fn state<N: Number>(&self, values: &Values<'_, N>) -> Ratio<N> {
-        let none = Fraction::base(N::constant(0.0));
+        let none = OnFibre::base(N::constant(0.0));
         let Labelled { regain, fat } = self.map(&mut values.read());
         let state = fibre::state_ratio(regain, fat, none);
         named("label", "state", "mass as sold for each unit of clean dry fibre", state)

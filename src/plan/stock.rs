@@ -2,7 +2,7 @@
 
 use crate::fibre;
 use crate::number::{Number, V};
-use crate::quantity::{Fraction, Mass, Ratio, Regain};
+use crate::quantity::{Mass, OnFibre, Ratio, Regain};
 
 use super::stage::named;
 
@@ -64,11 +64,11 @@ pub(super) struct Flow<N> {
     /// Water on it.
     pub(super) regain: Regain<N>,
     /// Grease, dirt and oil on it.
-    pub(super) fat: Fraction<N>,
+    pub(super) fat: OnFibre<N>,
     /// How much of the fat is oil that the mill put on.
     pub(super) oil: V<N>,
     /// Vegetable matter on it.
-    pub(super) vegetable: Fraction<N>,
+    pub(super) vegetable: OnFibre<N>,
 }
 
 impl<N: Number> Flow<N> {

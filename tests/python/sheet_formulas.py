@@ -123,6 +123,11 @@ BOTH_SIDES = {
         ({"hanks": "60", "positions": "20"}, 3.0),
         ({"hanks": "61", "positions": "20"}, 4.0),
     ],
+    "full_packages_in_step": [
+        # Three doffs of 120 are just full; for a gram less two are, and no package of the third.
+        ({"yarn_mass": "36 kg", "spindles": "120", "package_mass": "100 g"}, 360.0),
+        ({"yarn_mass": "35.999 kg", "spindles": "120", "package_mass": "100 g"}, 240.0),
+    ],
     "full_packages": [
         # Three cones are just full; for a gram less the third is not.
         ({"yarn_mass": "3.6 kg", "package_mass": "1.2 kg"}, 3.0),

@@ -6,7 +6,7 @@ use crate::error::Result;
 use crate::mill::run::loom::LoomMachine;
 use crate::plan::file::{Draft, Section};
 use crate::plan::given::Given;
-use crate::quantity::{Count, DrawIn, Fraction, Length, ReedCount, Sett, Shrinkage, TakeUp};
+use crate::quantity::{Count, DrawIn, Length, ReedCount, Sett, ShareLost, Shrinkage, TakeUp};
 
 /// Coning, the loom and finishing.
 #[derive(Clone, Debug)]
@@ -26,7 +26,7 @@ pub(in crate::plan) struct Loom {
 pub(super) struct Cone<N> {
     /// yarn lost in coning, on what is coned
     #[q("w", 0.0..=0.03, or = 0.0, like = "1 %")]
-    pub(super) loss: Fraction<N>,
+    pub(super) loss: ShareLost<N>,
 }
 
 /// How the loom is set.
@@ -73,7 +73,7 @@ struct Rack<N> {
 pub(super) struct Finish<N> {
     /// fibre lost in finishing, on the fibre that enters
     #[q("w", 0.0..=0.08, zero, like = "2 %")]
-    pub(super) loss: Fraction<N>,
+    pub(super) loss: ShareLost<N>,
     /// shrinkage in width, off the loom to finished
     #[q("s_w", -0.02..=0.4, basis = "Austria-Forum Loden", zero, like = "12 %")]
     pub(super) width_shrinkage: Shrinkage<N>,

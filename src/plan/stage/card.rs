@@ -5,7 +5,7 @@ use crate::calculation::{Inputs, Results};
 use crate::mill::run::card::CardMachine;
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Kind, Length, LinearDensity, Mass, MassRate, print,
+    Count, Duration, Fraction, Kind, Length, LinearDensity, Mass, MassRate, ShareLost, print,
 };
 use crate::{mill, yarn};
 
@@ -43,7 +43,7 @@ struct Carded<N> {
     /// wait after changing the feed before weighing
     settling_time: Option<Duration<N>>,
     /// card loss of this lot
-    lot_loss: Option<Fraction<N>>,
+    lot_loss: Option<ShareLost<N>>,
 }
 
 impl Stage for Card<Place> {
