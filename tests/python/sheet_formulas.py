@@ -200,6 +200,8 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual values are not possible together.
 TOGETHER = {
+    # Shares of a whole are drawn as what they are, not by decades: they sum to 1.
+    "count_for_share": {"shares": (0.0, 1.0)},
     "capability_to_nearest": {"upper": (500.0, 1000.0), "lower": (0.0, 400.0)},
     "break_even_lot_with_hold_up": {"cost_per_mass": (0.0, 10.0), "price_per_mass": (50.0, 100.0)},
     "exhaustion_from_baths": {
