@@ -16,10 +16,11 @@ pub use crate::quantity::{
     Angle, AreaShrinkage, Concentration, Contraction, CostPerMass, Count, CoverFactor, Crimp,
     Density, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force, Fraction, Frequency,
     HankRate, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass, MassLoss,
-    MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading, ReedCount,
-    Regain, Sett, ShareOfSales, Shrinkage, SignedRatio, SpecificVolume, Speed, Stress, Stretch,
-    TakeUp, Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor,
-    TwistedContraction, Typed, Volume, convert, parse, parse_as,
+    MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading,
+    ReadingSpread, ReedCount, Regain, Sett, ShareLost, ShareOfSales, Shrinkage, SignedRatio,
+    SpecificVolume, Speed, Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness,
+    TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume, convert, parse,
+    parse_as,
 };
 pub use crate::worked::{Tape, Worked, Working};
 pub use crate::{catalogue, cloth, fibre, mill, quality, yarn};

@@ -6,7 +6,7 @@ mod cases;
 use cases::cases;
 use hankwise::calculation::Solved;
 use hankwise::mill;
-use hankwise::quantity::{Fraction, Mass, MassRate};
+use hankwise::quantity::{Fraction, Mass, MassRate, ShareLost};
 use proptest::prelude::*;
 
 fn value(found: &Solved, name: &str) -> f64 {
@@ -65,7 +65,7 @@ fn the_loss_of_a_lot_is_a_share_and_a_fixed_mass() {
         assert!((fixed - mill::clearing_fibre(h, x).value()).abs() < 1e-12);
         for lot in [3.0, 6.0, 12.0] {
             let simulated = good_slubbing(lot, full, waste, within);
-            let (m, w) = (Mass::base(lot), Fraction::base(waste));
+            let (m, w) = (Mass::base(lot), ShareLost::base(waste));
             let law = mill::mass_after_loss(m, w, Mass::base(fixed)).value();
             assert!((simulated - law).abs() < 2e-3, "{lot} kg within {within}: {simulated}, {law}");
             let lost = mill::lot_loss(m, w, Mass::base(fixed)).value();

@@ -431,6 +431,33 @@ fn a_process_says_the_area_lost_and_what_becomes_of_the_mass_per_area() {
     assert!(near(of(&done, "mass_per_area_factor"), 1.0 / 0.72));
 }
 
+/// 0.72 of the area is left: with 0.8 of the width, 0.9 of the length, and the reverse; of 0.64, where nothing
+/// is said of the sides, 0.8 of each.
+#[test]
+fn a_process_takes_the_area_lost_for_a_side() {
+    let felt = |more: &[(&'static str, &'static str)]| {
+        PROCESS.solve_texts(&[&[("name", "felt")], more].concat())
+    };
+    for more in [
+        &[("area_shrinkage", "28 %"), ("width_shrinkage", "20 %")][..],
+        &[("area_shrinkage", "28 %"), ("length_shrinkage", "10 %")],
+        &[("area_shrinkage", "28 %"), ("width_before", "50 cm"), ("width_after", "40 cm")],
+    ] {
+        let done = felt(more).unwrap();
+        assert!(near(of(&done, "width_shrinkage"), 0.2), "{more:?}");
+        assert!(near(of(&done, "length_shrinkage"), 0.1), "{more:?}");
+        assert!(near(of(&done, "area_shrinkage"), 0.28), "{more:?}");
+        assert!(near(of(&done, "mass_per_area_factor"), 1.0 / 0.72), "{more:?}");
+    }
+    let alike = felt(&[("area_shrinkage", "36 %")]).unwrap();
+    assert!(near(of(&alike, "width_shrinkage"), 0.2) && near(of(&alike, "length_shrinkage"), 0.2));
+    assert!(alike.report().text().contains("shrink alike"), "{}", alike.report().text());
+    let three =
+        [("area_shrinkage", "28 %"), ("width_shrinkage", "20 %"), ("length_shrinkage", "9 %")];
+    let error = felt(&three).unwrap_err().to_string();
+    assert!(error.contains("omit area_shrinkage or one of them"), "{error}");
+}
+
 #[test]
 fn specimens_that_were_weighed_stay_masses_in_the_working() {
     let wash = [("name", "wash"), ("mass_before", "50 g"), ("mass_after", "48 g")];

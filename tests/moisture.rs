@@ -33,11 +33,11 @@ proptest! {
         prop_assert!(close(dry + water, mass.value()));
         // An invoice without fat is the mass at the allowance.
         let allowance = Regain::base(0.17);
-        let invoiced = fibre::commercial_mass(Mass::base(dry), allowance, Fraction::base(0.0));
+        let invoiced = fibre::commercial_mass(Mass::base(dry), allowance, OnFibre::base(0.0));
         prop_assert!(close(invoiced.value(), fibre::mass_at_regain(mass, regain, allowance).value()));
         let by_content = fibre::invoice_mass_from_content(mass, content, allowance);
         prop_assert!(close(by_content.value(), invoiced.value()));
-        let none = Fraction::base(0.0);
+        let none = OnFibre::base(0.0);
         let cleaned = fibre::invoice_mass_of_cleaned(mass, sample, dried, allowance, none, none);
         prop_assert!(close(cleaned.value(), invoiced.value()));
     }

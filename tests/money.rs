@@ -75,7 +75,7 @@ proptest! {
         held in 0.0..5.0_f64, price in 25.0..80.0_f64,
     ) {
         let (fixed, cost, price) = (Money::base(fixed), CostPerMass::base(cost), CostPerMass::base(price));
-        let (loss, held) = (Fraction::base(loss), Mass::base(held));
+        let (loss, held) = (ShareLost::base(loss), Mass::base(held));
         let least = mill::break_even_lot_with_hold_up(fixed, cost, loss, held, price);
         let left = |mass: f64| {
             mill::lot_surplus(Mass::base(mass), cost, fixed, loss, held, price).value()

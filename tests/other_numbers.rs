@@ -6,7 +6,8 @@ use std::ops::{Add, Div, Mul, Neg, Sub};
 use hankwise::catalogue;
 use hankwise::number::Number;
 use hankwise::quantity::{
-    Angle, Diameter, Fraction, Length, LinearDensity, Mass, Ratio, Regain, Shrinkage, Twist,
+    Angle, Diameter, Fraction, Length, LinearDensity, Mass, Ratio, Regain, ShareLost, Shrinkage,
+    Twist,
 };
 use hankwise::{fibre, mill, yarn};
 use num_dual::{Dual64, DualNum};
@@ -118,7 +119,7 @@ fn roots_and_ratios() {
         fibre::mass_at_regain(Mass::base(x[0]), Regain::base(x[1]), Regain::base(x[2])).v().0
     });
     agree("count_before_scouring", &[257.7, 1.0, 0.005, 0.05], |x| {
-        let (loss, shrinkage) = (Fraction::base(x[2]), Shrinkage::base(x[3]));
+        let (loss, shrinkage) = (ShareLost::base(x[2]), Shrinkage::base(x[3]));
         yarn::count_before_scouring(LinearDensity::base(x[0]), Ratio::base(x[1]), loss, shrinkage)
             .v()
             .0
@@ -131,7 +132,7 @@ fn exponentials_and_lists() {
         mill::carried_share(Mass::base(x[0]), Mass::base(x[1])).v().0
     });
     agree("mass_after_losses", &[38.27, 0.01, 0.02, 0.05], |x| {
-        let losses: Vec<_> = x[1..].iter().map(|w| Fraction::base(*w)).collect();
+        let losses: Vec<_> = x[1..].iter().map(|w| ShareLost::base(*w)).collect();
         mill::mass_after_losses(Mass::base(x[0]), &losses).v().0
     });
 }

@@ -72,3 +72,19 @@ fn a_wrong_unit_is_refused_where_it_stands() {
         assert!(error.contains(message), "{error}");
     }
 }
+
+/// As many digits as are asked for, beyond twelve too; what is short in itself stays so, and what the machine
+/// leaves over of it is not printed.
+#[test]
+fn significant_digits_are_those_asked_for() {
+    for (value, digits, printed) in [
+        (226.590_894_671_488_5, 4, "226.6"),
+        (226.590_894_671_488_5, 12, "226.590894671"),
+        (226.590_894_671_488_5, 13, "226.5908946715"),
+        (226.590_894_671_488_5, 14, "226.59089467149"),
+        (0.1 + 0.2, 15, "0.3"),
+        (24_330.0, 3, "24,330"),
+    ] {
+        assert_eq!(hankwise::quantity::print::significant(value, digits), printed);
+    }
+}

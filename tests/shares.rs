@@ -1,13 +1,15 @@
 //! Shares of unlike things: every ordered pair of kinds, as terms, compared, and given for an input.
 
+use hankwise::calculation::{Item, flat};
 use hankwise::catalogue;
+use hankwise::formula::is_usual;
 use hankwise::quantity::print::figure;
 use hankwise::quantity::share::WAYS;
 use hankwise::quantity::{Kind, parse_as};
 use hankwise::yarn::read_input;
 
 /// The kinds of share, by what they are a share of: written out here, not taken from the crate.
-const SHARES: [Kind; 19] = [
+const SHARES: [Kind; 20] = [
     Kind::Yield,
     Kind::Regain,
     Kind::Contraction,
@@ -20,6 +22,7 @@ const SHARES: [Kind; 19] = [
     Kind::DimensionalChange,
     Kind::AreaShrinkage,
     Kind::MassLoss,
+    Kind::ShareLost,
     Kind::Stretch,
     Kind::Deviation,
     Kind::Margin,
@@ -35,11 +38,22 @@ fn every_ordered_pair_of_kinds() {
         assert_eq!(left.has_a_base(), SHARES.contains(&left), "{}", left.name());
         for &right in Kind::ALL {
             let pair = format!("{} and {}", left.name(), right.name());
+            // What a stage loses is a loss of mass that cannot be a gain.
+            let losses = [Kind::MassLoss, Kind::ShareLost];
+            let are_losses = losses.contains(&left) && losses.contains(&right);
             let unlike = left != right && SHARES.contains(&left) && SHARES.contains(&right);
+            let unlike = unlike && !are_losses;
             assert_eq!(left.with(right, "a sum").is_err(), unlike, "{pair}");
             assert_eq!(left.comparable(right, "a comparison").is_err(), unlike, "{pair}");
             let draw_in = (left, right) == (Kind::DrawIn, Kind::Shrinkage);
-            assert_eq!(left.given_for(right).is_err(), unlike && !draw_in, "{pair}");
+            let for_plain = right == Kind::Fraction && SHARES.contains(&left);
+            assert_eq!(left.given_for(right).is_err(), for_plain || unlike && !draw_in, "{pair}");
+            if for_plain {
+                let message = left.given_for(right).unwrap_err().to_string();
+                for part in [left.words(), "100 % − x", "'8 %'"] {
+                    assert!(message.contains(part), "{message}");
+                }
+            }
             if unlike {
                 let message = left.with(right, "a sum").unwrap_err().to_string();
                 for kind in [left, right] {
@@ -86,6 +100,10 @@ fn the_message_names_the_formula() {
     assert!(says(Kind::Regain, Kind::MoistureContent).contains("regain_from_content"));
     let given = Kind::Margin.given_for(Kind::MarkUp).unwrap_err().to_string();
     assert!(given.contains("mark_up_of_margin gives the mark-up on the cost"), "{given}");
+    for loss in [Kind::MassLoss, Kind::ShareLost] {
+        let given = Kind::Yield.given_for(loss).unwrap_err().to_string();
+        assert!(given.contains("mass_loss_from_yield gives the loss of mass"), "{given}");
+    }
 }
 
 /// What a factor says, by hand: what is added to 1, or taken from it.
@@ -132,4 +150,62 @@ fn a_share_may_be_written_as_a_factor() {
     assert!(
         !says("1.2", Kind::TakeUp).contains("factor") || parse_as("× 1.2", Kind::TakeUp).is_ok()
     );
+}
+
+/// A crimp, a take-up, a draw-in, a stretch below nothing is possible, and unusual wherever it is asked; what is
+/// nothing but for the last digit of binary arithmetic is not. A spread below nothing cannot be.
+#[test]
+fn what_is_below_nothing_is_unusual_or_refused() {
+    const LENGTHS: [Kind; 4] = [Kind::Crimp, Kind::TakeUp, Kind::DrawIn, Kind::Stretch];
+    let mut tried = 0;
+    let mut holds = |what: String, kind: Kind, usual: (f64, f64)| {
+        if LENGTHS.contains(&kind) {
+            assert!(usual.0 >= 0.0, "{what}: {usual:?}");
+            assert!(!is_usual(usual, -0.01) && !is_usual(usual, -1e-6), "{what}");
+            assert!(usual.0 > 0.0 || is_usual(usual, -1e-17), "{what}");
+            tried += 1;
+        }
+    };
+    for formula in catalogue::formulas() {
+        for input in formula.inputs {
+            holds(format!("{}: {}", formula.name, input.name), input.kind, input.usual);
+        }
+    }
+    for calculation in catalogue::calculations() {
+        for item in flat(calculation.inputs) {
+            if let Item::One(input) | Item::List(input) = item {
+                holds(format!("{}: {}", calculation.name, input.name), input.kind, input.usual);
+            }
+        }
+    }
+    assert!(tried > 30, "{tried}");
+    let crimp = catalogue::formula("yarn_in_cloth").unwrap();
+    let said = crimp.unusual(&[100.0, -0.05]).join("");
+    assert!(said.contains("0 % to 30 %") && said.contains("custom of the trade"), "{said}");
+    assert!(crimp.unusual(&[100.0, -1e-17]).is_empty());
+    for name in ["sd", "spread", "error", "half_width", "wanted_half_width"] {
+        for formula in catalogue::formulas() {
+            for input in formula.inputs.iter().filter(|input| input.name == name) {
+                assert!(input.kind.check(-1e-6).is_err(), "{}: {name}", formula.name);
+            }
+        }
+    }
+    for kind in [Kind::ReadingSpread, Kind::ShareLost] {
+        assert!(kind.check(-1e-6).is_err() && kind.check(0.0).is_ok(), "{}", kind.name());
+    }
+}
+
+/// Cents for a mass are a price; cents alone say not for what mass.
+#[test]
+fn a_price_in_cents() {
+    for text in ["85 c/kg", "85 cents/kg", "85 ct/kg", "0.85 /kg"] {
+        let price = parse_as(text, Kind::CostPerMass).unwrap().base();
+        assert!((price - 0.85).abs() < 1e-12, "{text}: {price}");
+    }
+    for text in ["85 c", "85 cents", "85 p"] {
+        let said = parse_as(text, Kind::CostPerMass).unwrap_err().to_string();
+        assert!(said.contains(&format!("'{text}/kg'")), "{said}");
+        let said = parse_as(text, Kind::Money).unwrap_err().to_string();
+        assert!(said.contains("0.85 for 85"), "{said}");
+    }
 }

@@ -116,7 +116,7 @@ proptest! {
         prop_assert!(near(time * rate, mass.value()));
         let side_by_side = yarn::length_of_ends(mass, count, drums).value();
         prop_assert!(near(side_by_side * drums.value(), length.value()));
-        let with_waste = yarn::mass_of_ends(count, Length::base(side_by_side), drums, Fraction::base(0.25));
+        let with_waste = yarn::mass_of_ends(count, Length::base(side_by_side), drums, ShareLost::base(0.25));
         prop_assert!(near(with_waste.value(), 1.25 * mass.value()));
     }
 

@@ -77,10 +77,10 @@ proptest! {
         oil in 0.0..0.2_f64, left in 0.0..0.02_f64, regain in 0.0..0.3_f64,
     ) {
         let state = |fat: f64| {
-            let none = Fraction::base(0.0);
-            fibre::state_ratio(Regain::base(regain), Fraction::base(fat), none).value()
+            let none = OnFibre::base(0.0);
+            fibre::state_ratio(Regain::base(regain), OnFibre::base(fat), none).value()
         };
-        let loss = mill::scouring_loss(Fraction::base(oil), Fraction::base(left), Regain::base(regain));
+        let loss = mill::scouring_loss(OnFibre::base(oil), OnFibre::base(left), Regain::base(regain));
         prop_assert!((loss.value() - (1.0 - state(left) / state(oil))).abs() < 1e-12);
     }
 

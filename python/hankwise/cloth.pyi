@@ -739,6 +739,16 @@ def length_over_diameters(modular_length: _Measure, diameter_sum: _Measure) -> Q
     """
 
 @_as_formula
+def length_shrinkage_from_area(area_shrinkage: _Plain, width_shrinkage: _Plain) -> Quantity:
+    """Shrinkage in length, from the area lost and the shrinkage in width.
+
+    s_l = 1 − (1 − s_A) / (1 − s_w)
+
+    area_shrinkage: area shrinkage
+    width_shrinkage: shrinkage in width
+    """
+
+@_as_formula
 def loom_stretch(
     warp_length: _Measure,
     tied_length: _Measure,
@@ -1668,6 +1678,16 @@ def weft_yarn_length(weft_per_piece: _Measure, pieces: _Plain, weft_waste: _Plai
     """
 
 @_as_formula
+def width_shrinkage_from_area(area_shrinkage: _Plain, length_shrinkage: _Plain) -> Quantity:
+    """Shrinkage in width, from the area lost and the shrinkage in length.
+
+    s_w = 1 − (1 − s_A) / (1 − s_l)
+
+    area_shrinkage: area shrinkage
+    length_shrinkage: shrinkage in length
+    """
+
+@_as_formula
 def working_sett(maximum_sett: _Measure, sett_share: _Plain) -> Quantity:
     """The sett to weave, as a share of the maximum.
 
@@ -1755,6 +1775,7 @@ class _FinishingProcesses(TypedDict):
     length_change: NotRequired[_Plain | None]
     length_before: NotRequired[_Measures | None]
     length_after: NotRequired[_Measures | None]
+    area_shrinkage: NotRequired[_Plain | None]
     mass_loss: NotRequired[_Plain | None]
     mass_gain: NotRequired[_Plain | None]
     mass_before: NotRequired[_Measures | None]
@@ -2050,6 +2071,7 @@ def process(
     length_change: _Plain | None = None,
     length_before: _Measures | None = None,
     length_after: _Measures | None = None,
+    area_shrinkage: _Plain | None = None,
     mass_loss: _Plain | None = None,
     mass_gain: _Plain | None = None,
     mass_before: _Measures | None = None,
@@ -2094,6 +2116,8 @@ def process(
     length_change: change of length of ISO 5077, on the length before: negative where it shrinks
     length_before: length of each specimen before the process
     length_after: length of each specimen after the process
+    area_shrinkage: area lost, on the area before: with one side it gives the other, alone both
+    shrink alike
     mass_loss: mass lost, on the mass before; negative: a gain
     mass_gain: mass gained, on the mass before: flock, size, a finish
     mass_before: mass of each specimen before the process
@@ -2142,6 +2166,7 @@ class _ToWeaveProcesses(TypedDict):
     length_change: NotRequired[_Plain | None]
     length_before: NotRequired[_Measures | None]
     length_after: NotRequired[_Measures | None]
+    area_shrinkage: NotRequired[_Plain | None]
     mass_loss: NotRequired[_Plain | None]
     mass_gain: NotRequired[_Plain | None]
     mass_before: NotRequired[_Measures | None]

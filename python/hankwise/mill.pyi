@@ -613,6 +613,21 @@ def full_packages(yarn_mass: _Measure, package_mass: _Measure) -> Quantity:
     """
 
 @_as_formula
+def full_packages_in_step(
+    yarn_mass: _Measure,
+    spindles: _Plain,
+    package_mass: _Measure,
+) -> Quantity:
+    """Full packages of spindles that work in step: all of a doff are full, or none.
+
+    D_f = round down(m_y / (k_n × g)); p = k_n × D_f
+
+    yarn_mass: yarn to make
+    spindles: spindles
+    package_mass: yarn on a full package
+    """
+
+@_as_formula
 def full_pieces(mass: _Measure, mass_per_piece: _Measure) -> Quantity:
     """Whole pieces out of a mass.
 

@@ -94,6 +94,27 @@ def commercial_count(
     """
 
 @_as_formula
+def corrected_reading(reading: _Plain, correction_factor: _Plain) -> Quantity:
+    """A reading corrected by the factor that a check of the instrument against a standard gave.
+
+    x_k = x × f_c
+
+    reading: reading
+    correction_factor: correction factor of the instrument
+    """
+
+@_as_formula
+def correction_factor(certified_value: _Plain, standard_reading: _Plain) -> Quantity:
+    """Correction factor of an instrument from its check against a standard: what to multiply
+    readings by (calibration).
+
+    f_c = x_c / x_s
+
+    certified_value: certified value of the standard
+    standard_reading: what the instrument reads of the standard, as a mean of several readings
+    """
+
+@_as_formula
 def deviation_from_wanted(reading: _Plain, wanted_reading: _Plain) -> Quantity:
     """How far a reading is from what was wanted, as a share of it: above it positive, below
     negative.

@@ -4,6 +4,7 @@ use std::sync::{Mutex, PoisonError};
 
 use hankwise::Error;
 use hankwise::formula::array::{Column, Unanswered};
+use hankwise::formula::is_usual;
 use numpy::{PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyString, PyTuple};
@@ -148,11 +149,11 @@ impl Formula {
         column: &[f64],
         Extent { least, most, .. }: Extent,
     ) -> Option<String> {
-        let (low, high) = self.card.input(place, of).usual;
-        if least >= low && most <= high {
+        let usual = self.card.input(place, of).usual;
+        if is_usual(usual, least) && is_usual(usual, most) {
             return None;
         }
-        let odd = |x: &&f64| **x < low || **x > high;
+        let odd = |x: &&f64| !is_usual(usual, **x);
         let message = self.card.unusual_at(place, of, *column.iter().find(odd)?)?;
         let count = column.iter().filter(odd).count();
         Some(if count > 1 { format!("{message}; so are {} more", count - 1) } else { message })

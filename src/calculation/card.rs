@@ -1,7 +1,7 @@
 //! What a calculation asks and answers, as data.
 
 use crate::error::{Error, Result};
-use crate::formula::argument;
+use crate::formula::{argument, is_usual};
 use crate::quantity::print::{constant, of_kind};
 use crate::quantity::{Amount, Kind, parse_as};
 use crate::source::cited;
@@ -264,11 +264,7 @@ impl Input {
     }
     /// Whether a value is within the usual range, as a missing one (NaN) is.
     pub fn is_usual(&self, base: f64) -> bool {
-        let (low, high) = self.usual;
-        // The ends of a range belong to it, whatever the rounding of the change of unit.
-        let slack = 1e-9;
-        let outside = base < low - slack * low.abs() || base > high + slack * high.abs();
-        !outside || low.is_infinite()
+        !self.has_usual() || is_usual(self.usual, base)
     }
     /// What to say of a value outside the usual range.
     pub fn unusual(&self, base: f64) -> Option<String> {

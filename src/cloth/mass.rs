@@ -4,7 +4,7 @@ use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::counts::ENGLISH_COTTON;
 use crate::quantity::{
-    Count, Crimp, Fraction, Length, LinearDensity, Mass, MassPerArea, Ratio, Sett,
+    Count, Crimp, Length, LinearDensity, Mass, MassPerArea, OnFibre, Ratio, Sett,
 };
 
 /// Mass that the warp alone, or the weft alone, adds to a square metre of cloth.
@@ -127,7 +127,7 @@ pub fn count_with_added<N: Number>(
     count: LinearDensity<N>,
     /// size or oil, on the yarn without it
     #[q("z", 0.0..=0.5)]
-    size_or_oil: Fraction<N>,
+    size_or_oil: OnFibre<N>,
 ) -> LinearDensity<N> {
     count * (1.0 + size_or_oil)
 }
@@ -212,7 +212,7 @@ pub fn size_mass<N: Number>(
     warp_mass: Mass<N>,
     /// size, on the warp without it
     #[q("z", 0.0..=0.5)]
-    size: Fraction<N>,
+    size: OnFibre<N>,
 ) -> Mass<N> {
     warp_mass * size
 }
@@ -254,7 +254,7 @@ pub fn grey_mass<N: Number>(
     warp_mass: Mass<N>,
     /// size, on the warp without it
     #[q("z", 0.0..=0.5)]
-    size: Fraction<N>,
+    size: OnFibre<N>,
     /// mass of the weft
     #[q("m₂", 0.1..=2000.0)]
     weft_mass: Mass<N>,

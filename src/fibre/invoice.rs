@@ -9,7 +9,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::{Number, V};
 use crate::quantity::print::fixed;
-use crate::quantity::{Deviation, Fraction, Mass, MoistureContent, Regain};
+use crate::quantity::{Deviation, Mass, MoistureContent, OnFibre, Regain};
 
 const INVOICES: &str = "invoice at each allowance";
 
@@ -49,7 +49,7 @@ pub struct InvoiceInputs<N> {
     pub water: WaterInLot<N>,
     /// agreed allowance for fat, oil and dressing, on the clean oven-dry mass
     #[q("a", 0.0..=0.1, or = 0.0)]
-    pub fat_allowance: Fraction<N>,
+    pub fat_allowance: OnFibre<N>,
     /// agreed allowances for water, on the oven-dry mass
     #[q("A", 0.0..=0.25, like = "17 %", zero)]
     pub allowances: Vec<Regain<N>>,

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::{Number, V};
-use crate::quantity::{Fraction, Mass, MassLoss, Ratio, Regain, Yield};
+use crate::quantity::{Fraction, Mass, MassLoss, Ratio, Regain, ShareLost, Yield};
 
 // What the trade's yields keep beside pure fibre; those of the wool trade are from memory.
 /// Pure fibre and vegetable matter in the dry mass of scoured wool.
@@ -29,7 +29,7 @@ pub fn sorted_mass<N: Number>(
     greasy_mass: Mass<N>,
     /// share rejected, with its dirt
     #[q("r_j", 0.0..=0.3)]
-    rejects: Fraction<N>,
+    rejects: ShareLost<N>,
 ) -> Mass<N> {
     greasy_mass * (1.0 - rejects)
 }

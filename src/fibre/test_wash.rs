@@ -8,7 +8,7 @@ use crate::law::t_two_sided;
 use crate::normal;
 use crate::number::{Number, V};
 use crate::quantity::print::{constant, fixed};
-use crate::quantity::{Fraction, Mass, Ratio, Regain};
+use crate::quantity::{Fraction, Mass, OnFibre, Ratio, Regain};
 
 /// Clean dry fibre that greasy wool usually has.
 const USUAL: (f64, f64) = (0.3, 0.8);
@@ -33,10 +33,10 @@ pub struct TestWashInputs<N> {
     pub regain: Regain<N>,
     /// fat left on it, on clean dry fibre
     #[q("o", 0.0..=0.05, or = 0.0)]
-    pub fat: Fraction<N>,
+    pub fat: OnFibre<N>,
     /// vegetable matter left in it, on clean dry fibre
     #[q("v_m", 0.0..=0.1, or = 0.0)]
-    pub vegetable: Fraction<N>,
+    pub vegetable: OnFibre<N>,
     /// share of cases that the interval takes in
     #[q("C", 0.8..=0.999, or = 0.95)]
     pub confidence: Fraction<N>,

@@ -75,7 +75,9 @@ impl Formula {
             let step = step(amount, text, input.kind);
             // Down where up is not possible.
             let taken = [step, -step].into_iter().find_map(|step| {
-                let changed = Amount { number: amount.number + step, unit: amount.unit };
+                // To the digits in which it is said, so that what is said can be typed.
+                let number = format!("{:.8e}", amount.number + step).parse().ok()?;
+                let changed = Amount { number, unit: amount.unit };
                 let mut row = row.clone();
                 row[place] = changed.base();
                 self.answer(&row).ok().map(|answer| (changed, answer))

@@ -50,6 +50,14 @@ impl Input {
     }
 }
 
+/// Whether a value is within a usual range, as a missing one (NaN) is. The ends belong to it, whatever the
+/// rounding of a change of unit or of a difference that comes to nothing.
+pub fn is_usual((low, high): (f64, f64), value: f64) -> bool {
+    let slack = |end: f64, other: f64| 1e-9 * if end == 0.0 { other.abs() } else { end.abs() };
+    let outside = value < low - slack(low, high) || value > high + slack(high, low);
+    !outside
+}
+
 /// A text of a kind as an argument in Python: what has a unit is in quotes.
 pub(crate) fn argument(text: &str, kind: Kind) -> String {
     if kind.family() == Kind::Ratio { text.to_owned() } else { format!("\"{text}\"") }

@@ -5,7 +5,7 @@
 use std::ops::Range;
 
 use super::array::Column;
-use super::{Formula, Input};
+use super::{Formula, Input, is_usual};
 use crate::error::{Error, Result};
 use crate::quantity::print::{constant, of_kind};
 use crate::worked::subscript;
@@ -175,8 +175,7 @@ impl Formula {
     /// The sentence where the input at a place in a row of a length is outside its usual range.
     pub fn unusual_at(&self, place: usize, of: usize, value: f64) -> Option<String> {
         let input = self.input(place, of);
-        let (low, high) = input.usual;
-        (value < low || value > high).then(|| {
+        (!is_usual(input.usual, value)).then(|| {
             format!(
                 "{}: {} = {} is unusual; the usual range is {}",
                 self.name,

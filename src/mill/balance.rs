@@ -3,7 +3,7 @@
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::fibre::{fibre_in_mass, state_ratio};
 use crate::number::{Number, V};
-use crate::quantity::{Fraction, Mass, Regain};
+use crate::quantity::{Fraction, Mass, OnFibre, Regain};
 
 /// What is on the fibre besides itself.
 #[derive(Clone, Debug, Inputs)]
@@ -13,10 +13,10 @@ pub struct OnTheFibre<N> {
     pub regain: Regain<N>,
     /// grease, dirt and oil, on clean dry fibre
     #[q("o", 0.0..=0.8, or = 0.0)]
-    pub fat: Fraction<N>,
+    pub fat: OnFibre<N>,
     /// vegetable matter on clean dry fibre
     #[q("v_m", 0.0..=0.1, or = 0.0)]
-    pub vegetable: Fraction<N>,
+    pub vegetable: OnFibre<N>,
 }
 
 /// How much of a mass is clean dry fibre.

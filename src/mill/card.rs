@@ -3,7 +3,8 @@
 use crate::formula::formula;
 use crate::number::Number;
 use crate::quantity::{
-    Count, Fraction, Frequency, Length, LinearDensity, Mass, MassPerArea, MassRate, Ratio, Speed,
+    Count, Fraction, Frequency, Length, LinearDensity, Mass, MassPerArea, MassRate, Ratio,
+    ShareLost, Speed,
 };
 
 /// Count of the slubbing, or of a card sliver with one end, from what is fed.
@@ -20,7 +21,7 @@ pub fn slubbing_count<N: Number>(
     feed_rate: MassRate<N>,
     /// share lost in the card
     #[q("w", 0.0..=0.15)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// good ends
     #[q("N", 1.0..=200.0, memory)]
     ends: Count<N>,
@@ -66,7 +67,7 @@ pub fn feed_rate<N: Number>(
     fibre_output: MassRate<N>,
     /// share lost in the card
     #[q("w", 0.0..=0.15)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// mass for each unit of clean dry fibre at the hopper
     #[q("s_m", 1.0..=1.7)]
     state_ratio: Ratio<N>,
@@ -180,11 +181,11 @@ pub fn edge_share<N: Number>(
 pub fn pass_loss<N: Number>(
     /// share that falls out as waste
     #[q("w_d", 0.0..=0.15)]
-    dropped_share: Fraction<N>,
+    dropped_share: ShareLost<N>,
     /// share of the web in the edge ends
     #[q("E", 0.0..=0.2)]
     edge_share: Fraction<N>,
-) -> Fraction<N> {
+) -> ShareLost<N> {
     1.0 - (1.0 - dropped_share) * (1.0 - edge_share)
 }
 
@@ -198,10 +199,10 @@ pub fn pass_loss<N: Number>(
 pub fn loss_with_return<N: Number>(
     /// share of a pass that is lost for good
     #[q("w", 0.0..=0.15)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// share of a pass that is put back
     #[q("e", 0.0..=0.3)]
     returned_share: Fraction<N>,
-) -> Fraction<N> {
+) -> ShareLost<N> {
     loss / (1.0 - returned_share)
 }

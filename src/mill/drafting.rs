@@ -2,7 +2,9 @@
 
 use crate::formula::formula;
 use crate::number::{Number, V};
-use crate::quantity::{Count, Fraction, Frequency, LinearDensity, Mass, MassRate, Ratio, Speed};
+use crate::quantity::{
+    Count, Fraction, Frequency, LinearDensity, Mass, MassRate, Ratio, ShareLost, Speed,
+};
 
 /// How many times finer the yarn is than one end of what was fed first: drafts over doublings.
 #[formula(
@@ -38,7 +40,7 @@ pub fn count_through_drafts<N: Number>(
     total_doublings: Count<N>,
     /// share lost on the way
     #[q("w", 0.0..=0.2)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// draft of each machine or zone
     #[q("d", 0.9..=2000.0)]
     drafts: &[Ratio<N>],
@@ -63,7 +65,7 @@ pub fn fed_count<N: Number>(
     doublings: Count<N>,
     /// share lost on the way
     #[q("w", 0.0..=0.2)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// draft
     #[q("D", 0.9..=2000.0)]
     draft: Ratio<N>,

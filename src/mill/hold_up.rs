@@ -6,7 +6,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Duration, Fraction, Mass, MassRate};
+use crate::quantity::{Duration, Fraction, Mass, MassRate, ShareLost};
 
 /// How much of the lot before still comes off a machine after a mass of the new lot has gone
 /// through it.
@@ -91,11 +91,11 @@ pub fn lot_loss<N: Number>(
     fibre_mass: Mass<N>,
     /// share lost, however large the lot
     #[q("w", 0.0..=0.2)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// clean dry fibre that the machine keeps
     #[q("h", 0.0..=20.0)]
     held_up: Mass<N>,
-) -> Fraction<N> {
+) -> ShareLost<N> {
     loss + held_up / fibre_mass
 }
 

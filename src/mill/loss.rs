@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Fraction, Mass};
+use crate::quantity::{Mass, ShareLost};
 
 /// What comes out of a stage that loses a share and keeps a fixed mass.
 #[formula(
@@ -24,7 +24,7 @@ pub fn mass_after_loss<N: Number>(
     mass_in: Mass<N>,
     /// share lost
     #[q("w", 0.0..=0.4)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// mass held up
     #[q("h", 0.0..=20.0)]
     held_up: Mass<N>,
@@ -51,7 +51,7 @@ pub fn mass_after_losses<N: Number>(
     mass_in: Mass<N>,
     /// losses of the stages in order
     #[q("w", 0.0..=0.6)]
-    losses: &[Fraction<N>],
+    losses: &[ShareLost<N>],
 ) -> Mass<N> {
     losses.fold(mass_in, |m, w| m * (1.0 - w))
 }

@@ -160,6 +160,29 @@ pub fn doffs<N: Number>(
     (yarn_mass / (spindles * package_mass)).round_up(ROUNDING)
 }
 
+/// Full packages of spindles that work in step: all of a doff are full, or none.
+#[formula(
+    result = "p",
+    sources = ["definition"],
+    limits = ["net mass of a package, all spindles in step: what the last doff has of too little yarn is spread over all of them"],
+    slips = ["dividing the mass by that of a package, as if the spindles filled one after another"],
+    cautions = ["machines"]
+)]
+pub fn full_packages_in_step<N: Number>(
+    /// yarn to make
+    #[q("m_y", 0.1..=10000.0)]
+    yarn_mass: Mass<N>,
+    /// spindles
+    #[q("k_n", 1.0..=1200.0)]
+    spindles: Count<N>,
+    /// yarn on a full package
+    #[q("g", 0.01..=10.0)]
+    package_mass: Mass<N>,
+) -> Count<N> {
+    let full = (yarn_mass / (spindles * package_mass)).round_down(ROUNDING);
+    spindles * full.named(["D_f", "", "full doffs"])
+}
+
 /// Time from one doff to the next.
 #[formula(
     result = "τ",

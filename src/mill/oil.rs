@@ -18,7 +18,7 @@ pub fn mass_to_add<N: Number>(
     fibre_mass: Mass<N>,
     /// share to add, on clean dry fibre
     #[q("o", 0.0..=0.2)]
-    share_to_add: Fraction<N>,
+    share_to_add: OnFibre<N>,
 ) -> Mass<N> {
     fibre_mass * share_to_add
 }
@@ -92,7 +92,7 @@ pub fn regain_after_wetting<N: Number>(
     regain_before: Regain<N>,
     /// water put on, on clean dry fibre
     #[q("e_a", 0.0..=0.3)]
-    water_added: Fraction<N>,
+    water_added: OnFibre<N>,
 ) -> Regain<N> {
     regain_before + water_added
 }
@@ -127,10 +127,10 @@ pub fn fat_after_washes<N: Number>(
 pub fn scouring_loss<N: Number>(
     /// oil on clean dry fibre before
     #[q("o₁", 0.0..=0.2)]
-    fat_before: Fraction<N>,
+    fat_before: OnFibre<N>,
     /// oil on clean dry fibre after
     #[q("o₂", 0.0..=0.02)]
-    fat_after: Fraction<N>,
+    fat_after: OnFibre<N>,
     /// water on clean dry fibre, before and after
     #[q("R", 0.0..=0.3)]
     regain: Regain<N>,

@@ -6,7 +6,9 @@ use super::stock::{Flow, dyed};
 use crate::calculation::{Inputs, Place};
 use crate::fibre;
 use crate::number::{Number, V};
-use crate::quantity::{Count, Fineness, Fraction, LinearDensity, Mass, Ratio, Regain, TwistFactor};
+use crate::quantity::{
+    Count, Fineness, Fraction, LinearDensity, Mass, OnFibre, Ratio, Regain, TwistFactor,
+};
 
 /// A grower's fleeces.
 #[derive(Clone, Debug, Inputs)]
@@ -29,7 +31,7 @@ pub(super) struct Wool<N> {
     pub(super) regain: Regain<N>,
     /// vegetable matter in the greasy wool, on clean dry fibre
     #[q("v_m", 0.0..=0.1, or = 0.015, like = "1.5 %")]
-    pub(super) vegetable: Fraction<N>,
+    pub(super) vegetable: OnFibre<N>,
     /// mean fibre diameter
     #[q("d", 15.0..=45.0, basis = "NMSU B-409", like = "29 µm")]
     pub(super) diameter: Option<Fineness<N>>,
@@ -48,7 +50,7 @@ impl Wool<Place> {
         greasy: Mass<N>,
     ) -> Flow<N> {
         let Wool { clean, regain, vegetable, .. } = self.map(&mut values.read());
-        let none = || Fraction::base(N::constant(0.0));
+        let none = || OnFibre::base(N::constant(0.0));
         let Some(clean) = clean else {
             return Flow {
                 fibre: greasy,
@@ -63,7 +65,7 @@ impl Wool<Place> {
         let fibre = named(name, "fibre", "clean dry fibre in the greasy wool", fibre);
         let fat = greasy.v() / fibre.v() - 1.0 - regain.v() - vegetable.v();
         let words = "grease and dirt on clean dry fibre: all the rest of the greasy mass";
-        let fat = named(name, "fat", words, Fraction::from(fat));
+        let fat = named(name, "fat", words, OnFibre::from(fat));
         Flow { fibre, regain, fat, oil: V::constant(0.0), vegetable, stays: None }
     }
 
@@ -104,14 +106,14 @@ pub(super) struct YarnInStock<N> {
     pub(super) regain: Regain<N>,
     /// fat on it, on clean dry fibre
     #[q("o", 0.0..=0.12, or = 0.0, like = "1 %")]
-    pub(super) fat: Fraction<N>,
+    pub(super) fat: OnFibre<N>,
 }
 
 impl YarnInStock<Place> {
     /// The yarn by its parts.
     pub(super) fn flow<N: Number>(&self, name: &str, values: &Values<'_, N>) -> Flow<N> {
         let YarnInStock { stock, regain, fat } = self.map(&mut values.read());
-        let none = Fraction::base(N::constant(0.0));
+        let none = OnFibre::base(N::constant(0.0));
         let state = fibre::state_ratio(regain, fat, none);
         let fibre = Mass::from(stock.v() / state.v());
         let fibre = named(name, "fibre", "clean dry fibre in the yarn in stock", fibre);
@@ -127,7 +129,7 @@ pub(super) struct Labelled<N> {
     pub(super) regain: Regain<N>,
     /// fat left on the goods, on clean dry fibre
     #[q("o", 0.0..=0.02, or = 0.0, like = "0.6 %")]
-    fat: Fraction<N>,
+    fat: OnFibre<N>,
 }
 
 impl Labelled<Place> {
@@ -136,9 +138,9 @@ impl Labelled<Place> {
         &self,
         name: &str,
         values: &Values<'_, N>,
-        stays: Option<Fraction<N>>,
+        stays: Option<OnFibre<N>>,
     ) -> Ratio<N> {
-        let none = Fraction::base(N::constant(0.0));
+        let none = OnFibre::base(N::constant(0.0));
         let Labelled { regain, fat } = self.map(&mut values.read());
         let state = dyed(fibre::state_ratio(regain, fat, none), stays);
         named(name, "state", "mass as sold for each unit of clean dry fibre", state)

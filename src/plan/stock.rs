@@ -2,7 +2,7 @@
 
 use crate::fibre;
 use crate::number::{Number, V};
-use crate::quantity::{Fraction, Mass, Ratio, Regain};
+use crate::quantity::{Mass, OnFibre, Ratio, Regain};
 
 use super::stage::named;
 
@@ -75,13 +75,13 @@ pub(super) struct Flow<N> {
     /// Water on it.
     pub(super) regain: Regain<N>,
     /// Grease, dirt and oil on it.
-    pub(super) fat: Fraction<N>,
+    pub(super) fat: OnFibre<N>,
     /// How much of the fat is oil that the mill put on.
     pub(super) oil: V<N>,
     /// Vegetable matter on it.
-    pub(super) vegetable: Fraction<N>,
+    pub(super) vegetable: OnFibre<N>,
     /// Dye and mordant that stay on it, where it was dyed.
-    pub(super) stays: Option<Fraction<N>>,
+    pub(super) stays: Option<OnFibre<N>>,
 }
 
 impl<N: Number> Flow<N> {
@@ -108,6 +108,6 @@ impl<N: Number> Flow<N> {
 }
 
 /// A mass for each unit of clean dry fibre, with the dye on it.
-pub(super) fn dyed<N: Number>(state: Ratio<N>, stays: Option<Fraction<N>>) -> Ratio<N> {
+pub(super) fn dyed<N: Number>(state: Ratio<N>, stays: Option<OnFibre<N>>) -> Ratio<N> {
     stays.map_or(state, |stays| Ratio::from(state.v() + stays.v()))
 }

@@ -4,8 +4,8 @@ use super::chart::{Asked, Chart, Kind};
 use super::{Sample, capability_ratio, capability_to_nearest};
 use crate::error::{Error, Result};
 use crate::law::normal_below;
-use crate::quantity::Reading;
 use crate::quantity::print::figure;
+use crate::quantity::{Reading, ReadingSpread};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
@@ -53,7 +53,8 @@ impl Capability {
         let chart = Chart::new(sample, Asked::new(kind, subgroup))?;
         let (mean, sd) = (chart.sample.mean(), chart.sample.sd());
         let indices = |sd: f64| {
-            let [m, u, l, s] = [mean, high, low, sd].map(Reading::base);
+            let [m, u, l] = [mean, high, low].map(Reading::base);
+            let s = ReadingSpread::base(sd);
             [capability_ratio(u, l, s).value(), capability_to_nearest(m, u, l, s).value()]
         };
         let values = chart.sample.values();

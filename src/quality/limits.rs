@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Ratio, Reading, SignedRatio};
+use crate::quantity::{Ratio, Reading, ReadingSpread, SignedRatio};
 
 /// Upper control limit of means or of single readings.
 #[formula(
@@ -17,7 +17,7 @@ pub fn chart_upper<N: Number>(
     mean: Reading<N>,
     /// mean range, mean standard deviation or mean moving range
     #[q("w̄", 0.0001..=100000.0)]
-    spread: Reading<N>,
+    spread: ReadingSpread<N>,
     /// factor A₂, A₃ or E₂
     #[q("A", 0.05..=2.7)]
     chart_factor: Ratio<N>,
@@ -38,7 +38,7 @@ pub fn chart_lower<N: Number>(
     mean: Reading<N>,
     /// mean range, mean standard deviation or mean moving range
     #[q("w̄", 0.0001..=100000.0)]
-    spread: Reading<N>,
+    spread: ReadingSpread<N>,
     /// factor A₂, A₃ or E₂
     #[q("A", 0.05..=2.7)]
     chart_factor: Ratio<N>,
@@ -56,11 +56,11 @@ pub fn chart_lower<N: Number>(
 pub fn spread_limit<N: Number>(
     /// mean range or mean standard deviation
     #[q("w̄", 0.0001..=100000.0)]
-    spread: Reading<N>,
+    spread: ReadingSpread<N>,
     /// factor D₃, D₄, B₃ or B₄
     #[q("D", 0.0..=3.3)]
     spread_factor: Ratio<N>,
-) -> Reading<N> {
+) -> ReadingSpread<N> {
     spread_factor * spread
 }
 
@@ -74,11 +74,11 @@ pub fn spread_limit<N: Number>(
 pub fn sd_within<N: Number>(
     /// mean range or mean standard deviation
     #[q("w̄", 0.0001..=100000.0)]
-    spread: Reading<N>,
+    spread: ReadingSpread<N>,
     /// d₂ for ranges, c₄ for standard deviations
     #[q("d", 0.79..=5.1)]
     sd_factor: Ratio<N>,
-) -> Reading<N> {
+) -> ReadingSpread<N> {
     spread / sd_factor
 }
 
@@ -98,7 +98,7 @@ pub fn capability_ratio<N: Number>(
     lower: Reading<N>,
     /// standard deviation
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
 ) -> Ratio<N> {
     (upper - lower) / (6.0 * sd)
 }
@@ -123,7 +123,7 @@ pub fn capability_to_nearest<N: Number>(
     lower: Reading<N>,
     /// standard deviation
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
 ) -> SignedRatio<N> {
     let nearest = (upper - mean).min(mean - lower) / (3.0 * sd);
     upper.if_less(lower, f64::NAN, nearest)

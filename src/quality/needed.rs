@@ -7,7 +7,7 @@ use crate::error::{Error, Result};
 use crate::law::t_two_sided;
 use crate::number::{Number, V};
 use crate::quantity::print::figure;
-use crate::quantity::{Count, Fraction, Ratio, Reading};
+use crate::quantity::{Count, Fraction, Ratio, ReadingSpread};
 
 /// Most readings that are proposed.
 const MOST: f64 = 1e6;
@@ -60,7 +60,7 @@ pub fn readings_needed<N: Number>(given: &ReadingsNeededInputs<N>) -> ReadingsNe
     let t = t_two_sided(chance, readings.value() - 1.0);
     let t = Ratio::from(V::looked_up(t, [confidence.v(), readings]));
     let readings = Count::from(readings);
-    let left = mean_half_width(t, Reading::from(cv.v()), readings);
+    let left = mean_half_width(t, ReadingSpread::from(cv.v()), readings);
     ReadingsNeededResults { readings, student_t: t, error_left: Fraction::from(left.v()) }
 }
 

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Count, Deviation, Fraction, Ratio, Reading};
+use crate::quantity::{Count, Deviation, Fraction, Ratio, Reading, ReadingSpread};
 
 /// What is omitted before rounding up, so that 100 readings computed with the last digit of binary
 /// arithmetic do not become 101.
@@ -18,7 +18,7 @@ const SLACK: f64 = 1e-9;
 pub fn coefficient_of_variation<N: Number>(
     /// standard deviation
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
     /// mean
     #[q("x̄", 0.001..=1000000.0)]
     mean: Reading<N>,
@@ -36,11 +36,11 @@ pub fn coefficient_of_variation<N: Number>(
 pub fn standard_error<N: Number>(
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
     /// readings
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
-) -> Reading<N> {
+) -> ReadingSpread<N> {
     sd / readings.sqrt()
 }
 
@@ -57,11 +57,11 @@ pub fn mean_half_width<N: Number>(
     sd_multiple: Ratio<N>,
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
     /// readings
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
-) -> Reading<N> {
+) -> ReadingSpread<N> {
     sd_multiple * sd / readings.sqrt()
 }
 
@@ -81,7 +81,7 @@ pub fn mean_lower_limit<N: Number>(
     sd_multiple: Ratio<N>,
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
     /// readings
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
@@ -110,7 +110,7 @@ pub fn mean_upper_limit<N: Number>(
     sd_multiple: Ratio<N>,
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
     /// readings
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
@@ -136,7 +136,7 @@ pub fn error_from_share<N: Number>(
     /// error allowed, as a share of the mean
     #[q("e", 0.001..=0.3)]
     relative_error: Fraction<N>,
-) -> Reading<N> {
+) -> ReadingSpread<N> {
     mean * relative_error
 }
 
@@ -153,10 +153,10 @@ pub fn readings_for_error<N: Number>(
     sd_multiple: Ratio<N>,
     /// standard deviation of single readings
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
     /// error allowed
     #[q("E", 0.0001..=100000.0)]
-    error: Reading<N>,
+    error: ReadingSpread<N>,
 ) -> Count<N> {
     (sd_multiple * sd / error).squared().round_up(SLACK).max(1.0)
 }
@@ -195,10 +195,10 @@ pub fn readings_from_limits<N: Number>(
     readings: Count<N>,
     /// half the width that they gave
     #[q("h₁", 0.001..=10000.0)]
-    half_width: Reading<N>,
+    half_width: ReadingSpread<N>,
     /// half the width that is wanted
     #[q("h₂", 0.001..=10000.0)]
-    wanted_half_width: Reading<N>,
+    wanted_half_width: ReadingSpread<N>,
 ) -> Count<N> {
     (readings * (half_width / wanted_half_width).squared()).round_up(SLACK).max(2.0)
 }
@@ -213,14 +213,14 @@ pub fn readings_from_limits<N: Number>(
 pub fn sd_limit<N: Number>(
     /// standard deviation of the readings
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
     /// readings
     #[q("n", 2.0..=10000.0)]
     readings: Count<N>,
     /// chi-square with n − 1 degrees of freedom
     #[q("χ²", 0.001..=11000.0)]
     chi_square: Ratio<N>,
-) -> Reading<N> {
+) -> ReadingSpread<N> {
     sd * ((readings - 1.0) / chi_square).sqrt()
 }
 
@@ -263,7 +263,7 @@ pub fn outlier_ratio<N: Number>(
     mean: Reading<N>,
     /// standard deviation of all readings
     #[q("s", 0.0001..=100000.0)]
-    sd: Reading<N>,
+    sd: ReadingSpread<N>,
 ) -> Ratio<N> {
     let off = reading - mean;
     off.max(-off) / sd

@@ -10,7 +10,8 @@ use crate::law::t_two_sided;
 use crate::number::{Number, V};
 use crate::quantity::print::figure;
 use crate::quantity::{
-    Count, Fraction, Length, LinearDensity, Mass, Ratio, Reading, Regain, Stretch, unit,
+    Count, Fraction, Length, LinearDensity, Mass, Ratio, Reading, ReadingSpread, Regain, Stretch,
+    unit,
 };
 use crate::yarn::count_of;
 
@@ -102,7 +103,7 @@ pub struct SkeinCountInputs<N> {
     #[q("A", 0.0..=0.25, like = "17 %", zero)]
     pub allowance: Option<Regain<N>>,
     /// stretch of the yarn from 0.25 to 0.75 cN/tex
-    #[q("e", .., like = "2 %", zero)]
+    #[q("e", 0.0..=0.05, basis = "ASTM D1907", like = "2 %", zero)]
     pub stretch: Option<Stretch<N>>,
     /// share of cases in which the true count is within the limits
     #[q("C", 0.8..=0.999, or = 0.95)]
@@ -160,7 +161,8 @@ pub fn skein_count<N: Number>(given: &SkeinCountInputs<N>) -> SkeinCountResults<
     let confidence = given.confidence.v();
     let t = t_two_sided(confidence.value(), skeins - 1.0);
     let t = Ratio::from(V::looked_up(t, [confidence, number]));
-    let (middle, spread, number) = (Reading::from(mean), Reading::from(sd), Count::from(number));
+    let (middle, spread, number) =
+        (Reading::from(mean), ReadingSpread::from(sd), Count::from(number));
     let finer = mean_lower_limit(middle, t, spread, number);
     SkeinCountResults {
         count: mean.into(),
@@ -205,7 +207,9 @@ fn check(
             figure(found.count.value())
         ));
     }
-    if let Some(stretch) = given.stretch.filter(|stretch| stretch.value() >= MOST_STRETCH) {
+    // The range of the input says the rest: the test is for less than 5 %, and takes 5 % no more.
+    let at_most = |stretch: &Stretch<f64>| (stretch.value() - MOST_STRETCH).abs() < 1e-9;
+    if let Some(stretch) = given.stretch.filter(at_most) {
         check.warn(format!(
             "a yarn that stretches {} % from 0.25 to 0.75 cN/tex is outside the test, which is for less \
              than 5 % (ASTM D1907, scope)",

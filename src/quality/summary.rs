@@ -10,7 +10,7 @@ use super::{
 use crate::error::{Error, Result};
 use crate::law::{chi_square_quantile, t_two_sided};
 use crate::quantity::print::figure;
-use crate::quantity::{Count, Fraction, Ratio, Reading};
+use crate::quantity::{Count, Fraction, Ratio, Reading, ReadingSpread};
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
 
@@ -70,7 +70,7 @@ impl Summary {
     pub fn new(sample: Sample, confidence: f64, precision: Option<f64>) -> Result<Self> {
         check_confidence(confidence)?;
         let (n, mean, sd) = (sample.n() as f64, sample.mean(), sample.sd());
-        let (count, spread) = (Count::base(n), Reading::base(sd));
+        let (count, spread) = (Count::base(n), ReadingSpread::base(sd));
         let t = t_two_sided(confidence, n - 1.0);
         let half = mean_half_width(Ratio::base(t), spread, count).value();
         let tail = (1.0 - confidence) / 2.0;
@@ -187,7 +187,8 @@ pub(super) fn farthest(sample: &Sample, mean: f64, sd: f64, confidence: f64) -> 
     let off = |x: f64| (x - mean).abs();
     let (place, value) =
         sample.values().iter().copied().enumerate().max_by(|a, b| off(a.1).total_cmp(&off(b.1)))?;
-    let [reading, middle, spread] = [value, mean, sd].map(Reading::base);
+    let [reading, middle] = [value, mean].map(Reading::base);
+    let spread = ReadingSpread::base(sd);
     // The chance is shared out over all readings, any of which might be the farthest.
     let t = t_two_sided(1.0 - (1.0 - confidence) / n, n - 2.0);
     Some(Farthest {

@@ -133,6 +133,8 @@ kinds! {
     DimensionalChange, "dimensional change (ISO 5077)", "", Fraction, -0.999_999, ANY, "-4 %";
     /// Loss of area, on the area before: never that of a side.
     AreaShrinkage, "shrinkage in area", "", Fraction, -ANY, 0.999_999, "20 %";
+    /// Fibre or yarn lost, on what enters: never a gain, which a [`Kind::MassLoss`] may be.
+    ShareLost, "loss on what enters", "", Fraction, 0.0, 1.0, "8 %";
     /// Mass lost, on the mass before; negative where flock, size or a finish goes on.
     MassLoss, "loss of mass on the mass before", "", Fraction, -ANY, 0.999_999, "8 %";
     /// Lengthening under tension, on the length without it.
@@ -179,6 +181,8 @@ kinds! {
     Concentration, "concentration", "g/L", Concentration, 0.0, ANY, "10 g/L";
     /// A value of a sample, in the unit of the sample: a mean, a limit of a chart.
     Reading, "value of the sample, in its unit", "", Ratio, -ANY, ANY, "150";
+    /// How far values of a sample spread, or how far off a value may be, in the unit of the sample.
+    ReadingSpread, "spread or error, in the unit of the sample", "", Ratio, 0.0, ANY, "3";
     /// How far a value is from what was wanted, on what was wanted: negative below it.
     Deviation, "deviation from what is wanted", "", Fraction, -ANY, ANY, "-9 %";
     /// Money, in the mill's own currency.
@@ -193,7 +197,7 @@ kinds! {
     ShareOfSales, "share of sales", "", Fraction, 0.0, ANY, "57 %";
     /// Water as a share of the mass with its water: never a regain, which is on the dry mass.
     MoistureContent, "moisture content", "", Fraction, 0.0, 1.0, "14 %";
-    /// Oil, grease or dye on the mass of the fibre: may be more than the fibre weighs.
+    /// Oil, grease, size, vegetable matter or dye on the mass of the fibre: may be more than the fibre weighs.
     OnFibre, "share on the fibre", "", Fraction, 0.0, ANY, "5 %";
 }
 

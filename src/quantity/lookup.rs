@@ -37,6 +37,8 @@ static SEVERAL_MEANINGS: LazyLock<HashMap<&str, &str>> = LazyLock::new(|| {
 });
 
 /// Hand-knitting words: each is a band of thickness that differs from country to country, no count.
+/// Hundredths of the mill's own money.
+const CENTS: &[&str] = &["c", "ct", "cent", "cents", "p", "pence"];
 const KNITTING: &[&str] = &[
     "aran",
     "bulky",
@@ -259,6 +261,16 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
             Kind::MassPerArea.example()
         ));
     }
+    if CENTS.contains(&name.trim()) && wanted == Some(Kind::CostPerMass) {
+        return Error::unit(format!(
+            "'{name}' is money, and says not for what mass; write it like '85 {name}/kg' or '85 {name}/lb'"
+        ));
+    }
+    if CENTS.contains(&name.trim()) && wanted == Some(Kind::Money) {
+        return Error::unit(format!(
+            "write money as a plain number in the mill's own currency: 0.85 for 85 {name}"
+        ));
+    }
     if wanted.is_some_and(|w| w.family() == Kind::Ratio) && name.trim_start().starts_with(':') {
         return Error::unit(format!(
             "write a ratio as one number{for_kind}: 30 for 30:1, or for a liquor ratio of 1:30"
@@ -266,7 +278,7 @@ fn refusal(name: &str, wanted: Option<Kind>, other: Option<&'static Unit>) -> Er
     }
     if let (Some(unit), Some(wanted)) = (other, wanted)
         && wanted.family() == Kind::Ratio
-        && !matches!(wanted, Kind::Count | Kind::Money | Kind::Reading)
+        && !matches!(wanted, Kind::Count | Kind::Money | Kind::Reading | Kind::ReadingSpread)
         && unit.kind == Kind::Fraction
     {
         return Error::unit(format!(

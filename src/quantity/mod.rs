@@ -22,9 +22,9 @@ pub use kind::{
     Crimp, Density, Deviation, Diameter, DimensionalChange, DrawIn, Duration, Fineness, Force,
     Fraction, Frequency, HankRate, Kind, Length, LinearDensity, LoopDensity, Margin, MarkUp, Mass,
     MassLoss, MassPerArea, MassRate, MoistureContent, Money, OnFibre, OverWidth, Ratio, Reading,
-    ReedCount, Regain, Sett, ShareOfSales, Shrinkage, SignedRatio, SpecificVolume, Speed, Stress,
-    Stretch, TakeUp, Temperature, Tenacity, Thickness, TightnessFactor, Twist, TwistFactor,
-    TwistedContraction, Typed, Volume, Yield,
+    ReadingSpread, ReedCount, Regain, Sett, ShareLost, ShareOfSales, Shrinkage, SignedRatio,
+    SpecificVolume, Speed, Stress, Stretch, TakeUp, Temperature, Tenacity, Thickness,
+    TightnessFactor, Twist, TwistFactor, TwistedContraction, Typed, Volume, Yield,
 };
 pub use last_digit::half_of_last_digit;
 pub(crate) use last_digit::last_digit;

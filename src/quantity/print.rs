@@ -25,7 +25,9 @@ pub fn significant(x: f64, digits: usize) -> String {
     // Twelve digits tell a short value from one that is short but for the rounding of arithmetic.
     let tidy = format!("{x:.11e}").parse().unwrap_or(x);
     let short = tidy.to_string();
-    if tidy.fract() == 0.0 || short.bytes().filter(u8::is_ascii_digit).count() <= digits {
+    // One of all twelve is not short in itself: where more digits are asked, they are printed.
+    let most = digits.min(11);
+    if tidy.fract() == 0.0 || short.bytes().filter(u8::is_ascii_digit).count() <= most {
         return grouped(&short);
     }
     let last = i32::try_from(digits).unwrap_or(i32::MAX) - 1;

@@ -35,6 +35,7 @@ pub const WAYS: &[Way] = &[
     way(Kind::DrawIn, Kind::Shrinkage, "compounded_shrinkage", "with the shrinkages that follow"),
     way(Kind::Margin, Kind::MarkUp, "mark_up_of_margin", ""),
     way(Kind::Yield, Kind::MassLoss, "mass_loss_from_yield", ""),
+    way(Kind::OnFibre, Kind::MassLoss, "scouring_loss", "with what is left on it and the water"),
     way(Kind::ShareOfSales, Kind::Margin, "profit_of_sales", "with all other costs"),
 ];
 
@@ -60,6 +61,7 @@ impl Kind {
             | Kind::Shrinkage
             | Kind::AreaShrinkage
             | Kind::MassLoss
+            | Kind::ShareLost
             | Kind::Contraction => Some(1.0 - factor),
             _ => None,
         }
@@ -67,7 +69,9 @@ impl Kind {
 
     /// True of two shares of unlike things: 8 % of the one is another amount than 8 % of the other.
     fn unlike(self, other: Kind) -> bool {
-        self != other && self.has_a_base() && other.has_a_base()
+        let losses = [Kind::ShareLost, Kind::MassLoss];
+        let are_losses = losses.contains(&self) && losses.contains(&other);
+        self != other && self.has_a_base() && other.has_a_base() && !are_losses
     }
 
     /// The kind of a sum or difference of two shares. That of a plain fraction and any other is plain:
@@ -108,9 +112,18 @@ impl Kind {
         )))
     }
 
-    /// Refuses a share of one thing in place of a share of another. A draw-in is let through for a
-    /// shrinkage: both are on the size before.
+    /// Refuses a share of one thing in place of a share of another, or in place of a plain fraction,
+    /// which is a share of something else again. A draw-in is let through for a shrinkage: both are on
+    /// the size before.
     pub fn given_for(self, wanted: Kind) -> Result<()> {
+        if wanted == Kind::Fraction && self.has_a_base() {
+            return Err(Error::unit(format!(
+                "a {} was given for a plain fraction: they are shares of different things; write '100 % \
+                 − x' if what is left of it is meant, or the value itself, like '{}'",
+                self.words(),
+                wanted.example()
+            )));
+        }
         if !self.unlike(wanted) || (self, wanted) == (Kind::DrawIn, Kind::Shrinkage) {
             return Ok(());
         }
@@ -131,7 +144,9 @@ impl Kind {
 
 /// The formula from one kind of share to another in words.
 fn ways(from: Kind, to: Kind) -> Option<String> {
-    let way = WAYS.iter().find(|way| way.from == from && way.to == to)?;
+    // What turns into a loss of mass turns into one that cannot be a gain.
+    let wanted = if to == Kind::ShareLost { Kind::MassLoss } else { to };
+    let way = WAYS.iter().find(|way| way.from == from && way.to == wanted)?;
     let note = if way.note.is_empty() { String::new() } else { format!(" ({})", way.note) };
-    Some(format!("{} gives the {} of a {}{note}", way.formula, to.words(), from.words()))
+    Some(format!("{} gives the {} of a {}{note}", way.formula, way.to.words(), from.words()))
 }

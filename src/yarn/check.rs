@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass, Ratio, Regain};
+use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass, OnFibre, Ratio, Regain};
 
 /// What the balance should read for a number of ends of a length.
 #[formula(
@@ -53,10 +53,10 @@ pub fn check_weight_in_todays_air<N: Number>(
     regain: Regain<N>,
     /// oil with which the count is stated
     #[q("o_s", 0.0..=0.2)]
-    stated_oil: Fraction<N>,
+    stated_oil: OnFibre<N>,
     /// oil today
     #[q("o", 0.0..=0.2)]
-    oil: Fraction<N>,
+    oil: OnFibre<N>,
 ) -> Mass<N> {
     let as_stated =
         (count * check_length * ends * 1e-6).named(["m₁", "kg", "mass of the length as stated"]);

@@ -8,7 +8,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::{Number, V};
 use crate::quantity::{
-    Count, Fraction, Kind, Length, LinearDensity, Mass, Ratio, Regain, Unit, print, unit,
+    Count, Fraction, Kind, Length, LinearDensity, Mass, OnFibre, Ratio, Regain, Unit, print, unit,
 };
 use crate::table::Align::{Left, Right};
 use crate::table::{Block, Report};
@@ -33,10 +33,10 @@ pub struct RegainOfCount<N> {
 pub struct OilOfCount<N> {
     /// oil with which the count is stated, on clean dry fibre
     #[q("o_s", 0.0..=0.2, zero)]
-    pub stated_oil: Fraction<N>,
+    pub stated_oil: OnFibre<N>,
     /// oil on the yarn as it is weighed, on clean dry fibre
     #[q("o", 0.0..=0.2, zero)]
-    pub oil: Fraction<N>,
+    pub oil: OnFibre<N>,
 }
 
 /// What [`check_weight_card()`] asks.
@@ -182,9 +182,9 @@ fn regains<N: Number>(given: &CheckWeightCardInputs<N>) -> (Regain<N>, Regain<N>
     known.unwrap_or((Regain::base(none()), Regain::base(none())))
 }
 
-fn oils<N: Number>(given: &CheckWeightCardInputs<N>) -> (Fraction<N>, Fraction<N>) {
+fn oils<N: Number>(given: &CheckWeightCardInputs<N>) -> (OnFibre<N>, OnFibre<N>) {
     let known = given.oils.as_ref().map(|oils| (oils.stated_oil, oils.oil));
-    known.unwrap_or((Fraction::base(none()), Fraction::base(none())))
+    known.unwrap_or((OnFibre::base(none()), OnFibre::base(none())))
 }
 
 /// Whether the variation is known.
@@ -344,7 +344,7 @@ fn lead(given: &CheckWeightCardInputs<f64>) -> Vec<String> {
         n => format!("{n} ends of each length together."),
     }];
     let ((stated_regain, regain), (stated_oil, oil)) = (regains(given), oils(given));
-    let state = |regain: Regain<f64>, oil: Fraction<f64>| {
+    let state = |regain: Regain<f64>, oil: OnFibre<f64>| {
         let oil = match &given.oils {
             Some(_) => format!(" and {} oil", percent(oil.value())),
             None => String::new(),

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::{Number, V};
-use crate::quantity::{Count, Fraction, Length, LinearDensity, Mass};
+use crate::quantity::{Count, Length, LinearDensity, Mass, ShareLost};
 
 /// Count of a yarn, a slubbing or a sliver, from a length and what it weighs.
 #[formula(
@@ -52,7 +52,7 @@ pub fn mass_of_ends<N: Number>(
     ends: Count<N>,
     /// waste, on the yarn used
     #[q("w_y", 0.0..=0.2)]
-    yarn_waste: Fraction<N>,
+    yarn_waste: ShareLost<N>,
 ) -> Mass<N> {
     count * length * ends * (1.0 + yarn_waste) * 1e-6
 }

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Count, Fraction, Length, LinearDensity, Ratio, Shrinkage};
+use crate::quantity::{Count, Length, LinearDensity, Ratio, ShareLost, Shrinkage};
 
 /// Whole turns of the reel for a hank that still has its length after scouring.
 #[formula(
@@ -69,7 +69,7 @@ pub fn count_after_scouring<N: Number>(
     state_change: Ratio<N>,
     /// fibre lost
     #[q("w", 0.0..=0.03)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// shrinkage in length
     #[q("s", 0.0..=0.15)]
     shrinkage: Shrinkage<N>,

@@ -76,7 +76,7 @@ pub fn count_for_share<N: Number>(
     #[q("T_R", 2.0..=4000.0)]
     resultant_count: LinearDensity<N>,
     /// shares of all ends, the one asked for first
-    #[q("p", 0.0..=1.0, whole)]
+    #[q("p", 0.001..=1.0, whole)]
     shares: &[Fraction<N>],
 ) -> LinearDensity<N> {
     resultant_count * V::first(shares.clone()) / V::sum(shares)

@@ -362,6 +362,7 @@ CALLS: dict[str, list[dict[str, Any]]] = {
             "name": "mill", "over_width": "21.95 %", "length_change": "-12 %", "mass_gain": "1 %",
             "warp_yarn_shrinkage": "6 %", "weft_yarn_shrinkage": "9 %",
         },
+        {"name": "felt", "area_shrinkage": "28 %", "width_shrinkage": "20 %"},
         {
             "name": "wash", "width_before": ["50 cm", "50 cm"], "width_after": ["46 cm", "45.5 cm"],
             "length_before": ["50 cm", "50 cm"], "length_after": ["47 cm", "47.2 cm"],

@@ -110,6 +110,11 @@ CLOTH: dict[str, Case] = {
         {"processes": ROUTE, "width": "1.4 m", "length": "1.8 m", "warp_sett": "9 ends/cm"},
         {"processes": OTHER_ROUTE, "width": "1.5 m", "length": "2 m", "warp_sett": "8 ends/cm"},
     ),
+    "process by its area": (
+        "process",
+        {"name": "felt", "area_shrinkage": "28 %", "width_shrinkage": "20 %"},
+        {"area_shrinkage": "36 %", "width_shrinkage": "10 %"},
+    ),
     "process": (
         "process",
         {

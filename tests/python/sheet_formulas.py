@@ -123,6 +123,11 @@ BOTH_SIDES = {
         ({"hanks": "60", "positions": "20"}, 3.0),
         ({"hanks": "61", "positions": "20"}, 4.0),
     ],
+    "full_packages_in_step": [
+        # Three doffs of 120 are just full; for a gram less two are, and no package of the third.
+        ({"yarn_mass": "36 kg", "spindles": "120", "package_mass": "100 g"}, 360.0),
+        ({"yarn_mass": "35.999 kg", "spindles": "120", "package_mass": "100 g"}, 240.0),
+    ],
     "full_packages": [
         # Three cones are just full; for a gram less the third is not.
         ({"yarn_mass": "3.6 kg", "package_mass": "1.2 kg"}, 3.0),
@@ -195,6 +200,8 @@ BOTH_SIDES = {
 
 # Narrower than usual, where usual values are not possible together.
 TOGETHER = {
+    # Shares of a whole are drawn as what they are, not by decades: they sum to 1.
+    "count_for_share": {"shares": (0.0, 1.0)},
     "capability_to_nearest": {"upper": (500.0, 1000.0), "lower": (0.0, 400.0)},
     "break_even_lot_with_hold_up": {"cost_per_mass": (0.0, 10.0), "price_per_mass": (50.0, 100.0)},
     "exhaustion_from_baths": {

@@ -220,7 +220,11 @@ def test_skeins_outside_the_scope_are_warned_of():
     with pytest.warns(hw.RangeWarning, match="2000 tex"):
         skeins(["25 g", "26 g"], "10 m")
     with pytest.warns(hw.RangeWarning, match="less than 5 %"):
+        skeins(["13 g", "13.1 g"], stretch="5 %")
+    with pytest.warns(hw.RangeWarning, match="0 % to 5 % .standard or law, ASTM D1907"):
         skeins(["13 g", "13.1 g"], stretch="6 %")
+    with pytest.warns(hw.RangeWarning, match="0 % to 5 % .standard or law, ASTM D1907"):
+        skeins(["13 g", "13.1 g"], stretch="-90 %")
     with warnings.catch_warnings():
         warnings.simplefilter("error")
         skeins(["13 g", "13.1 g"], stretch="4 %")

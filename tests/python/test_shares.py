@@ -22,6 +22,7 @@ SHARES = {
     "DimensionalChange",
     "AreaShrinkage",
     "MassLoss",
+    "ShareLost",
     "Stretch",
     "Deviation",
     "Margin",
@@ -30,6 +31,9 @@ SHARES = {
     "MoistureContent",
     "OnFibre",
 }
+
+# What a stage loses is a loss of mass that cannot be a gain.
+LOSSES = {"MassLoss", "ShareLost"}
 
 
 def cards():
@@ -68,7 +72,7 @@ OPERATORS = [operator.add, operator.sub, operator.lt, operator.ge, operator.eq, 
 def test_every_ordered_pair(act):
     assert set(KINDS) >= SHARES
     for left, right in itertools.product(KINDS, repeat=2):
-        unlike = left != right and {left, right} <= SHARES
+        unlike = left != right and {left, right} <= SHARES and {left, right} != LOSSES
         said = refuses(lambda: act(of_kind(left), of_kind(right)))  # noqa: B023
         assert (UNLIKE in said) == unlike, (left, right, said)
         if unlike:
@@ -82,7 +86,7 @@ def test_every_ordered_pair_as_an_input():
         for value in card.inputs:
             if not value["many"]:
                 wants.setdefault(value["type"], (card, value["name"]))
-    for wanted, given in itertools.product(sorted(SHARES & set(wants)), KINDS):
+    for wanted, given in itertools.product(sorted({*SHARES, "Fraction"} & set(wants)), KINDS):
         card, name = wants[wanted]
         others = {}
         for value in card.inputs:
@@ -90,8 +94,43 @@ def test_every_ordered_pair_as_an_input():
             others[value["name"]] = [middle, middle] if value["many"] else middle
         said = refuses(lambda: card(**others | {name: of_kind(given, 1.0)}))  # noqa: B023
         unlike = given != wanted and given in SHARES
-        unlike = unlike and (given, wanted) != ("DrawIn", "Shrinkage")
+        unlike = unlike and (given, wanted) != ("DrawIn", "Shrinkage") and {given, wanted} != LOSSES
         assert (UNLIKE in said) == unlike, (card, given, said)
+
+
+def test_a_share_of_one_thing_is_no_plain_fraction():
+    """In every formula that takes a plain fraction, alone or in a list."""
+    tried = 0
+    for card in CARDS:
+        for value in card.inputs:
+            if value["type"] != "Fraction":
+                continue
+            others = {}
+            for other in card.inputs:
+                middle = of_kind(other["type"], sum(other["usual"]) / 2)
+                others[other["name"]] = [middle, middle] if other["many"] else middle
+            for kind in SHARES:
+                given = of_kind(kind)
+                given = [given, given] if value["many"] else given
+                said = refuses(lambda: card(**others | {value["name"]: given}))  # noqa: B023
+                assert UNLIKE in said, (card, value["name"], kind, said)
+                assert "100 % − x" in said
+                assert KINDS[kind][0] in said
+                tried += 1
+    assert tried > 50 * len(SHARES)
+
+
+def test_a_loss_takes_no_regain():
+    regain = hw.fibre.regain_from_content(moisture_content="14 %")
+    with pytest.raises(hw.UnitError, match=UNLIKE):
+        hw.mill.mass_after_loss("500 kg", regain, "0 kg")
+    with pytest.raises(hw.UnitError, match="100 % − x"):
+        hw.mill.length_wound("100 m/min", "1 h", regain)
+    # What scouring takes is a loss, and what is left of it a plain share.
+    loss = hw.mill.scouring_loss(fat_before="8 %", fat_after="1 %", regain="12 %")
+    after = hw.mill.mass_after_loss("120 kg", loss, "0 kg").number("kg")
+    assert after == pytest.approx(120 * 1.13 / 1.2)
+    assert (hw.q("100 %") - loss).kind == "fraction"
 
 
 def test_what_reads_as_a_plain_fraction_goes_anywhere():

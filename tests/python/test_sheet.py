@@ -18,7 +18,7 @@ from sheets import assert_live, change, column, out_of_date, put, recalculate, r
 pytestmark = pytest.mark.filterwarnings("ignore::hankwise.RangeWarning")
 
 NEAR = 1e-9
-PLAIN = {"Count", "Money", "Ratio", "Reading"}  # written without a unit
+PLAIN = {"Count", "Money", "Ratio", "Reading", "ReadingSpread"}  # written without a unit
 UNITS: dict[str, list[str]] = {}
 for _unit in hw.units():
     UNITS.setdefault(_unit["kind"], []).append(_unit["symbol"])

@@ -200,7 +200,7 @@ def test_the_sheet_of_a_plan_and_of_a_formula_have_their_cautions_too(tmp_path, 
     weighed = hw.formulas["feed_rate"]
     weighed.working(
         **{
-            row["name"]: {"mass per time": "8 kg/h", "fraction": "5 %", "ratio": "1.27"}[
+            row["name"]: {"mass per time": "8 kg/h", "loss on what enters": "5 %", "ratio": "1.27"}[
                 row["kind"]
             ]
             for row in weighed.inputs

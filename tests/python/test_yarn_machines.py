@@ -68,6 +68,7 @@ def test_a_mule_in_inches(
     assert (turns * (1 - slip) - coiling) / wound == pytest.approx(twist)
     near(mule["doffs"], "", whole_up(mass / (spindles * cop / 16)))
     full = mule["packages"].number("")
+    assert full % spindles == 0
     assert full * cop + mule["left_over"].number("oz") == pytest.approx(16 * mass)
 
 

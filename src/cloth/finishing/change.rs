@@ -112,6 +112,18 @@ pub fn dimensional_change_from_shrinkage<N: Number>(
     limits = ["on the area before"],
     slips = ["adding the two percentages", "a loss in area used as an allowance in length"]
 )]
+#[inverse(
+    "Shrinkage in width, from the area lost and the shrinkage in length.",
+    width_shrinkage_from_area(area_shrinkage: -0.1..=0.7, length_shrinkage) -> width_shrinkage
+        = 1.0 - (1.0 - area_shrinkage) / (1.0 - length_shrinkage),
+    slips = ["taking the one percentage off the other", "half of the area lost for each side"]
+)]
+#[inverse(
+    "Shrinkage in length, from the area lost and the shrinkage in width.",
+    length_shrinkage_from_area(area_shrinkage: -0.1..=0.7, width_shrinkage) -> length_shrinkage
+        = 1.0 - (1.0 - area_shrinkage) / (1.0 - width_shrinkage),
+    slips = ["taking the one percentage off the other", "half of the area lost for each side"]
+)]
 pub fn area_shrinkage<N: Number>(
     /// shrinkage in width
     #[q("s_w", -0.05..=0.45)]

@@ -3,7 +3,7 @@
 use super::names::{bare, known, words};
 use super::sample::{Measured, MeasuredLength, MeasuredMass, MeasuredWidth, of_mass, of_size};
 use super::state::Step;
-use crate::calculation::{Check, Inputs, Results, calculation};
+use crate::calculation::{Check, Inputs, Results, calculation, refuse};
 use crate::cloth;
 use crate::cloth::tables::FINISHING_PROCESSES;
 use crate::error::{Result, did_you_mean};
@@ -76,6 +76,9 @@ pub struct Process<N> {
     /// Of the length.
     #[one_of("the shrinkage in length")]
     pub length: Option<LengthLoss<N>>,
+    /// area lost, on the area before: with one side it gives the other, alone both shrink alike
+    #[q("s_A", .., zero)]
+    pub area_shrinkage: Option<AreaShrinkage<N>>,
     /// Of the mass.
     #[one_of("the loss of mass")]
     pub mass: Option<MassChange<N>>,
@@ -144,11 +147,27 @@ impl<N: Number> Process<N> {
             MassChange::Measured(_) => self.measured_mass()?.likely(),
         })
     }
+    /// Both sides, of which the area lost gives what is not known of them.
+    fn sides(&self, width: Option<V<N>>, length: Option<V<N>>) -> [Option<Shrinkage<N>>; 2] {
+        let known = [width, length].map(|side| side.map(Shrinkage::from));
+        let Some(area) = self.area_shrinkage else { return known };
+        match known {
+            [Some(width), None] => {
+                [Some(width), Some(cloth::length_shrinkage_from_area(area, width))]
+            }
+            [None, Some(length)] => {
+                [Some(cloth::width_shrinkage_from_area(area, length)), Some(length)]
+            }
+            [None, None] => [Some(cloth::shrinkage_of_side(area)); 2],
+            both => both,
+        }
+    }
     /// The step that a cloth takes in it.
     pub(super) fn step(&self) -> Step<N> {
+        let [width, length] = self.sides(self.width(), self.length());
         Step {
-            width: self.width().map(Shrinkage::from),
-            length: self.length().map(Shrinkage::from),
+            width,
+            length,
             loss: self.mass().map(MassLoss::from),
             warp_yarn: self.warp_yarn_shrinkage,
             weft_yarn: self.weft_yarn_shrinkage,
@@ -161,13 +180,10 @@ impl<N: Number> Process<N> {
         let step = self.step();
         let width = self.measured_width().map(|measured| end(measured.band(), is_closer));
         let length = self.measured_length().map(|measured| end(measured.band(), is_closer));
+        let [width, length] =
+            self.sides(width.or_else(|| self.width()), length.or_else(|| self.length()));
         let loss = self.measured_mass().map(|measured| end(measured.band(), !is_closer));
-        Step {
-            width: width.map(Shrinkage::from).or(step.width),
-            length: length.map(Shrinkage::from).or(step.length),
-            loss: loss.map(MassLoss::from).or(step.loss),
-            ..step
-        }
+        Step { width, length, loss: loss.map(MassLoss::from).or(step.loss), ..step }
     }
     /// True where any of it comes from a sample.
     pub(super) fn is_measured(&self) -> bool {
@@ -266,7 +282,8 @@ const POSSIBLE: &str = "What the samples leave possible";
 /// `width_shrinkage` and `length_shrinkage` are negative where the cloth grows, as on the tenter; instead of
 /// them `over_width` and `over_length` are on the size after, `width_change` and `length_change` have the sign
 /// of ISO 5077. A sample is given by what its specimens measured, such as `width_before` and `width_after`;
-/// `reading_error` is how far the rule may be misread, and then tells what the sample leaves possible. Any
+/// `area_shrinkage` with one side gives
+/// the other; alone, both are taken to shrink alike. `reading_error` is how far the rule may be misread, and then tells what the sample leaves possible. Any
 /// name will do; relax, scour, mill, wash, raise, crop, tenter, dry, steam and press have usual ranges.
 #[calculation(
     title = "A process of finishing",
@@ -328,6 +345,13 @@ impl Process<f64> {
         if self.measured_mass().is_none() {
             check.idle(&["balance_error"], "measured masses");
         }
+        if self.area_shrinkage.is_some() && self.width.is_some() && self.length.is_some() {
+            refuse!(
+                check,
+                self.area_shrinkage,
+                "the width and the length settle the area; omit area_shrinkage or one of them"
+            );
+        }
         let name = self.name.trim();
         if !name.chars().any(char::is_alphanumeric) {
             return Err(crate::error::Error::notation(format!(
@@ -383,6 +407,12 @@ impl Process<f64> {
 
 fn check(given: &Process<f64>, found: &ProcessResults<f64>, check: &mut Check<'_>) -> Result<()> {
     given.check(check)?;
+    if given.area_shrinkage.is_some() && given.width.is_none() && given.length.is_none() {
+        check.note(
+            WHAT,
+            "Width and length are taken to shrink alike, which cloth seldom does: measure one of them.",
+        );
+    }
     if found.mass_per_area_factor.is_none() {
         check.note(WHAT, "nothing was said of it: it changes nothing");
     }

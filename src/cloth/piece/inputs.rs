@@ -3,8 +3,8 @@
 use crate::calculation::Inputs;
 use crate::number::Number;
 use crate::quantity::{
-    Count, DrawIn, Fraction, Length, LinearDensity, Mass, MassLoss, ReedCount, Sett, Shrinkage,
-    TakeUp,
+    Count, DrawIn, Fraction, Length, LinearDensity, Mass, MassLoss, OnFibre, ReedCount, Sett,
+    Shrinkage, TakeUp,
 };
 
 /// The size of the finished article.
@@ -173,7 +173,7 @@ pub struct YarnAllowances<N> {
     pub spare_share: Option<Fraction<N>>,
     /// size on the warp, on the yarn without it
     #[q("z", 0.0..=0.5, or = 0.0)]
-    pub size: Fraction<N>,
+    pub size: OnFibre<N>,
     /// mass lost in finishing, on the mass before
     #[q("m_l", -0.1..=0.25, or = 0.0)]
     pub mass_loss: MassLoss<N>,

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::{Number, V};
-use crate::quantity::{Fraction, Mass, MoistureContent, Regain};
+use crate::quantity::{Fraction, Mass, MoistureContent, OnFibre, Regain};
 
 /// Commercial regain of a blend of any number of fibres, each share by oven-dry mass.
 #[formula(
@@ -78,7 +78,7 @@ pub fn commercial_mass<N: Number>(
     allowance: Regain<N>,
     /// agreed allowance for fat, oil and dressing
     #[q("a", 0.0..=0.1)]
-    fat_allowance: Fraction<N>,
+    fat_allowance: OnFibre<N>,
 ) -> Mass<N> {
     oven_dry_mass * (1.0 + allowance + fat_allowance)
 }
@@ -126,10 +126,10 @@ pub fn invoice_mass_of_cleaned<N: Number>(
     allowance: Regain<N>,
     /// agreed allowance for natural fat
     #[q("a", 0.0..=0.1)]
-    fat_allowance: Fraction<N>,
+    fat_allowance: OnFibre<N>,
     /// agreed allowance for oil and dressing
     #[q("b", 0.0..=0.1)]
-    dressing_allowance: Fraction<N>,
+    dressing_allowance: OnFibre<N>,
 ) -> Mass<N> {
     lot_mass * dry_sample_mass / sample_mass
         * (1.0 + allowance + fat_allowance + dressing_allowance)

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{Fraction, Mass, Ratio, Regain};
+use crate::quantity::{Mass, OnFibre, Ratio, Regain};
 
 /// Water, fat and vegetable matter are all taken on the clean dry fibre, so they add.
 #[formula(
@@ -16,10 +16,10 @@ pub fn state_ratio<N: Number>(
     regain: Regain<N>,
     /// grease and oil on clean dry fibre
     #[q("o", 0.0..=0.2)]
-    fat: Fraction<N>,
+    fat: OnFibre<N>,
     /// vegetable matter on clean dry fibre
     #[q("v_m", 0.0..=0.1)]
-    vegetable: Fraction<N>,
+    vegetable: OnFibre<N>,
 ) -> Ratio<N> {
     1.0 + regain + fat + vegetable
 }

@@ -5,7 +5,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::fibre::{diameter_of_blend, fibre_in_mass, mass_in_state, state_ratio};
 use crate::number::{Number, V};
-use crate::quantity::{Fineness, Fraction, Mass, Ratio, Regain, Yield};
+use crate::quantity::{Fineness, Fraction, Mass, OnFibre, Ratio, Regain, Yield};
 
 const COMPONENTS: &str = "components of the blend";
 
@@ -34,10 +34,10 @@ pub struct Component<N> {
     pub regain: Regain<N>,
     /// fat and oil on its clean dry fibre
     #[q("o", 0.0..=0.1, or = 0.0)]
-    pub fat: Fraction<N>,
+    pub fat: OnFibre<N>,
     /// vegetable matter on its clean dry fibre
     #[q("v_m", 0.0..=0.1, or = 0.0)]
-    pub vegetable: Fraction<N>,
+    pub vegetable: OnFibre<N>,
     /// its mean fibre diameter
     #[q("d_f", 12.0..=50.0)]
     pub fibre_diameter: Option<Fineness<N>>,
@@ -57,7 +57,7 @@ pub struct BlendInputs<N> {
     pub stated_regain: Option<Regain<N>>,
     /// fat at which the mass of the blend is stated, on clean dry fibre
     #[q("o_s", 0.0..=0.1, or = 0.0)]
-    pub stated_fat: Fraction<N>,
+    pub stated_fat: OnFibre<N>,
 }
 
 /// A component in the blend.
@@ -117,7 +117,7 @@ pub fn blend<N: Number>(given: &BlendInputs<N>) -> BlendResults<N> {
     let nothing = || V::constant(0.0);
     let stated = given
         .stated_regain
-        .map(|regain| state_ratio(regain, given.stated_fat, Fraction::from(nothing())));
+        .map(|regain| state_ratio(regain, given.stated_fat, OnFibre::from(nothing())));
     let total = given.blend_mass.zip(stated).map(|(mass, state)| fibre_in_mass(mass, state));
     let weighed: Vec<(Mass<N>, Mass<N>)> = given
         .components

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::{Number, V};
-use crate::quantity::{CostPerMass, Fraction, Mass, Money, Yield};
+use crate::quantity::{CostPerMass, Mass, Money, ShareLost, Yield};
 
 /// Charge for a mass by its tariff, no less than the minimum for a lot.
 #[formula(
@@ -38,10 +38,10 @@ pub fn charge_for_rejects<N: Number>(
     mass_in: Mass<N>,
     /// share rejected in sorting
     #[q("r_j", 0.0..=0.5)]
-    rejects: Fraction<N>,
+    rejects: ShareLost<N>,
     /// share that is free
     #[q("r₀", 0.0..=0.5)]
-    free_rejects: Fraction<N>,
+    free_rejects: ShareLost<N>,
     /// charge for a kilogram beyond it
     #[q("c", 0.0..=50.0)]
     reject_charge: CostPerMass<N>,
@@ -87,7 +87,7 @@ pub fn lot_surplus<N: Number>(
     fixed_cost: Money<N>,
     /// share lost
     #[q("w", 0.0..=0.7)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// mass held up
     #[q("h", 0.0..=20.0)]
     held_up: Mass<N>,
@@ -138,7 +138,7 @@ pub fn break_even_lot_with_hold_up<N: Number>(
     cost_per_mass: CostPerMass<N>,
     /// share lost
     #[q("w", 0.0..=0.7)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// mass held up
     #[q("h", 0.0..=20.0)]
     held_up: Mass<N>,

@@ -2,7 +2,7 @@
 
 use crate::formula::formula;
 use crate::number::Number;
-use crate::quantity::{CostPerMass, Count, Duration, Fraction, Mass, MassRate, Money};
+use crate::quantity::{CostPerMass, Count, Duration, Fraction, Mass, MassRate, Money, ShareLost};
 
 /// Cost of a kilogram after a lossy stage.
 #[formula(
@@ -20,7 +20,7 @@ pub fn cost_after_stage<N: Number>(
     stage_cost_per_mass: CostPerMass<N>,
     /// share lost
     #[q("w", 0.0..=0.6)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
 ) -> CostPerMass<N> {
     (cost_per_mass + stage_cost_per_mass) / (1.0 - loss)
 }
@@ -41,10 +41,10 @@ pub fn cost_after_stage_less_waste<N: Number>(
     stage_cost_per_mass: CostPerMass<N>,
     /// share lost
     #[q("w", 0.0..=0.6)]
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// share of what goes in that is sold as waste
     #[q("s", 0.0..=0.6)]
-    sold_share: Fraction<N>,
+    sold_share: ShareLost<N>,
     /// what a kilogram of the waste sells for
     #[q("p_w", 0.0..=50.0)]
     waste_price_per_mass: CostPerMass<N>,
@@ -65,7 +65,7 @@ pub fn cost_through_losses<N: Number>(
     price_per_mass: CostPerMass<N>,
     /// losses of the stages in order
     #[q("w", 0.0..=0.6)]
-    losses: &[Fraction<N>],
+    losses: &[ShareLost<N>],
 ) -> CostPerMass<N> {
     losses.fold(price_per_mass, |c, w| c / (1.0 - w))
 }

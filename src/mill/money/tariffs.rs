@@ -6,7 +6,7 @@ use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
-use crate::quantity::{CostPerMass, Fraction, Mass, Money, Yield};
+use crate::quantity::{CostPerMass, Mass, Money, ShareLost, Yield};
 
 /// A tariff for the clean kilogram.
 #[derive(Clone, Debug, Inputs)]
@@ -24,13 +24,13 @@ pub struct CleanTariff<N> {
 pub struct RejectTariff<N> {
     /// share sorted out, on the greasy mass
     #[q("r_j", 0.0..=0.5, zero)]
-    pub rejects: Fraction<N>,
+    pub rejects: ShareLost<N>,
     /// charge for a kilogram of rejects beyond the share that is free
     #[q("c", 0.0..=50.0, zero, like = "2 /kg")]
     pub reject_charge: CostPerMass<N>,
     /// share of rejects that is put away free, by one mill's rule unless given
     #[q("r₀", 0.0..=0.5, or = 0.15, zero, basis = "Custom mill leaflet")]
-    pub free_rejects: Fraction<N>,
+    pub free_rejects: ShareLost<N>,
 }
 
 /// What [`compare_tariffs()`] asks.

@@ -10,7 +10,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::mill::mass_before_losses;
 use crate::number::{Number, V};
-use crate::quantity::{CostPerMass, Fraction, MarkUp, Mass, MassRate, Money};
+use crate::quantity::{CostPerMass, MarkUp, Mass, MassRate, Money, ShareLost};
 
 /// A stage that costs something and loses something.
 #[derive(Clone, Debug, Inputs)]
@@ -20,7 +20,7 @@ pub struct CostedStage<N> {
     pub name: String,
     /// fibre lost, on what goes in
     #[q("w", 0.0..=0.6, or = 0.0)]
-    pub loss: Fraction<N>,
+    pub loss: ShareLost<N>,
     /// cost of the stage for a kilogram that goes in
     #[q("c_s", 0.0..=50.0, zero, like = "1.50 /kg")]
     pub stage_cost_per_mass: Option<CostPerMass<N>>,
@@ -43,7 +43,7 @@ pub struct WasteSold<N> {
     pub waste_price_per_mass: CostPerMass<N>,
     /// share of what goes in that is sold as waste; the whole loss if omitted
     #[q("s", 0.0..=0.6, zero)]
-    pub sold_share: Option<Fraction<N>>,
+    pub sold_share: Option<ShareLost<N>>,
 }
 
 /// Goods by their mass.

@@ -8,7 +8,7 @@ use crate::mill;
 use crate::number::{Number, V};
 use crate::quantity::{
     Count, Duration, Fraction, Frequency, Length, LinearDensity, Mass, MassPerArea, MassRate,
-    Regain, Speed,
+    OnFibre, Regain, ShareLost, Speed,
 };
 
 /// The card itself, and how it runs.
@@ -60,19 +60,19 @@ pub struct CardWeb<N> {
 pub struct CardWaste<N> {
     /// droppings under the card, on what goes through
     #[q("w_d", 0.0..=0.1, zero)]
-    pub droppings_share: Option<Fraction<N>>,
+    pub droppings_share: Option<ShareLost<N>>,
     /// strips fettled from the clothing, on what goes through
     #[q("w_s", 0.0..=0.1, zero)]
-    pub strips_share: Option<Fraction<N>>,
+    pub strips_share: Option<ShareLost<N>>,
     /// fly, on what goes through
     #[q("w_f", 0.0..=0.1, zero)]
-    pub fly_share: Option<Fraction<N>>,
+    pub fly_share: Option<ShareLost<N>>,
     /// fibre thrown out with burr and seed, on what goes through
     #[q("w_b", 0.0..=0.1, zero)]
-    pub burr_share: Option<Fraction<N>>,
+    pub burr_share: Option<ShareLost<N>>,
     /// loss not split by place, on what goes through
     #[q("w", 0.0..=0.1, zero)]
-    pub loss: Option<Fraction<N>>,
+    pub loss: Option<ShareLost<N>>,
 }
 
 /// What [`card()`] asks.
@@ -104,13 +104,13 @@ pub struct CardInputs<N> {
     pub regain_before: Regain<N>,
     /// grease and oil on clean dry fibre, at the hopper
     #[q("o₁", 0.0..=0.35, or = 0.0)]
-    pub fat_before: Fraction<N>,
+    pub fat_before: OnFibre<N>,
     /// water on clean dry fibre, in the slubbing
     #[q("R₂", 0.0..=0.35, or = 0.0)]
     pub regain_after: Regain<N>,
     /// grease and oil on clean dry fibre, in the slubbing
     #[q("o₂", 0.0..=0.35, or = 0.0)]
-    pub fat_after: Fraction<N>,
+    pub fat_after: OnFibre<N>,
 }
 
 /// What [`card()`] answers.
@@ -160,9 +160,9 @@ pub struct CardResults<N> {
     /// put back on the feed, of what goes through
     pub returned_share: Fraction<N>,
     /// not good slubbing, of what goes through
-    pub pass_loss: Fraction<N>,
+    pub pass_loss: ShareLost<N>,
     /// lost for good, of the lot, besides what the card keeps
-    pub lost_share: Fraction<N>,
+    pub lost_share: ShareLost<N>,
     /// clean dry fibre through the card, what is put back counted again
     pub fibre_through: Mass<N>,
 }
@@ -203,7 +203,7 @@ pub fn card<N: Number>(given: &CardInputs<N>) -> CardResults<N> {
     let CardWeb { edge_ends, web_width } = given.web;
     let (lot, count) = (given.fibre_mass, given.slubbing_count);
     let pass = pass(given);
-    let none = Fraction::base(N::constant(0.0));
+    let none = OnFibre::base(N::constant(0.0));
     let fed = fibre::state_ratio(given.regain_before, given.fat_before, none);
     let made = fibre::state_ratio(given.regain_after, given.fat_after, none);
     let slubbing_dry_count = LinearDensity::from(count.v() / made.v());
@@ -211,7 +211,7 @@ pub fn card<N: Number>(given: &CardInputs<N>) -> CardResults<N> {
     let feed_rate = mill::feed_rate(fibre_output, pass.loss, fed);
     let all_ends = Count::from(ends.v() + edge_ends.v());
     let fresh = MassRate::from(feed_rate.v() / fed.v() * (1.0 - pass.returned.v()));
-    let part = |share: Fraction<N>| Mass::from(pass.through.v() * share.v());
+    let part = |share: ShareLost<N>| Mass::from(pass.through.v() * share.v());
     let CardWaste { droppings_share, strips_share, fly_share, burr_share, loss } = given.waste;
     let kept = held_up.unwrap_or(Mass::base(N::constant(0.0)));
     CardResults {
@@ -235,7 +235,7 @@ pub fn card<N: Number>(given: &CardInputs<N>) -> CardResults<N> {
         fly_mass: fly_share.map(part),
         burr_mass: burr_share.map(part),
         loss_mass: loss.map(part),
-        edges_mass: part(pass.thrown),
+        edges_mass: part(pass.thrown.v().into()),
         edge_share: pass.edges,
         returned_share: pass.returned,
         pass_loss: pass.loss,
@@ -249,13 +249,13 @@ struct Pass<N> {
     /// The edge ends, of the web.
     edges: Fraction<N>,
     /// Not good slubbing.
-    loss: Fraction<N>,
+    loss: ShareLost<N>,
     /// Put back on the feed.
     returned: Fraction<N>,
     /// Edge ends that are not.
     thrown: Fraction<N>,
     /// Lost for good, of the lot.
-    lost: Fraction<N>,
+    lost: ShareLost<N>,
     /// What goes through, what is put back counted again.
     through: Mass<N>,
 }
@@ -273,17 +273,17 @@ fn pass<N: Number>(given: &CardInputs<N>) -> Pass<N> {
         loss: mill::pass_loss(waste, edges),
         returned,
         thrown,
-        lost: mill::loss_with_return(Fraction::from(waste.v() + thrown.v()), returned),
+        lost: mill::loss_with_return(ShareLost::from(waste.v() + thrown.v()), returned),
         through: Mass::from(given.fibre_mass.v() / (1.0 - returned.v())),
     }
 }
 
 /// The waste of all places together, on what goes through.
-fn waste<N: Number>(waste: &CardWaste<N>) -> Fraction<N> {
+fn waste<N: Number>(waste: &CardWaste<N>) -> ShareLost<N> {
     let CardWaste { droppings_share, strips_share, fly_share, burr_share, loss } = *waste;
     let places = [droppings_share, strips_share, fly_share, burr_share, loss];
-    let all = places.into_iter().flatten().map(Fraction::v).reduce(|sum, share| sum + share);
-    Fraction::from(all.unwrap_or(V::constant(0.0)))
+    let all = places.into_iter().flatten().map(ShareLost::v).reduce(|sum, share| sum + share);
+    ShareLost::from(all.unwrap_or(V::constant(0.0)))
 }
 
 fn check(given: &CardInputs<f64>, found: &CardResults<f64>, check: &mut Check<'_>) -> Result<()> {

@@ -6,7 +6,9 @@ use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
-use crate::quantity::{Count, Duration, Fraction, Length, Mass, MassRate, Regain, Speed};
+use crate::quantity::{
+    Count, Duration, Fraction, Length, Mass, MassRate, Regain, ShareLost, Speed,
+};
 use crate::{fibre, mill};
 
 /// Machines at work on one lot, and the people who mind them.
@@ -117,7 +119,7 @@ pub struct BatchesInputs<N> {
     pub change_time: Duration<N>,
     /// fibre lost as waste, on what is fed
     #[q("w", 0.0..=0.06, memory, zero)]
-    pub loss: Option<Fraction<N>>,
+    pub loss: Option<ShareLost<N>>,
     /// Machines and people.
     #[group]
     pub at_work: MachinesAtWork<N>,

@@ -5,7 +5,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::mill;
 use crate::number::{Equation, Number, V};
-use crate::quantity::{Fraction, Mass};
+use crate::quantity::{Fraction, Mass, ShareLost};
 
 /// What [`lot_on_card()`] asks.
 #[derive(Clone, Debug, Inputs)]
@@ -18,10 +18,10 @@ pub struct LotOnCardInputs<N> {
     pub held_up: Mass<N>,
     /// fibre lost, on the fibre that enters, however large the lot
     #[q("w", 0.0..=0.12, or = 0.05, zero)]
-    pub loss: Fraction<N>,
+    pub loss: ShareLost<N>,
     /// loss allowed for the lot
     #[q("w_a", 0.03..=0.5, or = 0.1)]
-    pub allowed_loss: Fraction<N>,
+    pub allowed_loss: ShareLost<N>,
     /// share of its own fibre wanted over the run, the card not cleared
     #[q("p", 0.8..=0.999, or = 0.95)]
     pub wanted_own_share: Fraction<N>,
@@ -35,7 +35,7 @@ pub struct LotOnCardInputs<N> {
 pub struct LotOnCardResults<N> {
     /// what this lot loses
     #[block = "Run separately"]
-    pub lot_loss: Fraction<N>,
+    pub lot_loss: ShareLost<N>,
     /// clean dry fibre in slubbing
     pub fibre_out: Mass<N>,
     /// smallest lot within the loss allowed
@@ -66,7 +66,7 @@ pub struct LotOfSize<N> {
     pub fibre_mass: Mass<N>,
     /// what the lot loses
     #[head = "loses"]
-    pub lot_loss: Fraction<N>,
+    pub lot_loss: ShareLost<N>,
     /// share of its own fibre if the card is not cleared
     #[head = "its own fibre if the card is not cleared"]
     pub own_share: Fraction<N>,
@@ -86,7 +86,7 @@ const LOTS: [f64; 7] = [2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0];
     example = ">>> import hankwise as hw
 >>> lot = hw.mill.lot_on_card(fibre_mass=\"36 kg\", held_up=\"0.60 kg\", loss=\"5 %\", allowed_loss=\"8 %\")
 >>> lot[\"lot_loss\"], lot[\"smallest_lot\"], lot[\"own_share\"], lot[\"clearing_fibre\"]
-(<fraction: 6.667 %>, <mass: 20 kg>, <fraction: 98.33 %>, <mass: 2.763 kg>)",
+(<loss on what enters: 6.667 %>, <mass: 20 kg>, <fraction: 98.33 %>, <mass: 2.763 kg>)",
     cautions = ["machines"],
     check = check
 )]

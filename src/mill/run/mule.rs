@@ -1,6 +1,6 @@
 //! The mule at work.
 
-use super::lot::{Lot, LotResults, Packages, check_lot, lot, packages, warn_unfilled};
+use super::lot::{Lot, LotResults, Packages, check_lot, lot, packages, say_last_doff};
 use super::minding::{Minding, MindingResults, check_minding, minding};
 use crate::calculation::refuse;
 use crate::calculation::{Check, Inputs, Owned, Results, calculation};
@@ -294,7 +294,7 @@ fn check(given: &MuleInputs<f64>, found: &MuleResults<f64>, check: &mut Check<'_
     }
     check_machine(&given.machine, found.delivery.as_ref(), check)?;
     check_lot(given.lot.as_ref(), check)?;
-    warn_unfilled(found.packages.as_ref(), given.machine.spindles, "spindles", "cop", check);
+    say_last_doff(given.lot.as_ref(), given.machine.spindles, given.package_mass, "cop", check);
     check_minding(&given.minding, &found.minding, check)
 }
 

@@ -7,7 +7,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Frequency, HankRate, Length, LinearDensity, Mass, MassRate,
+    Count, Duration, Frequency, HankRate, Length, LinearDensity, Mass, MassRate, ShareLost,
     Shrinkage,
 };
 use crate::{mill, yarn};
@@ -84,7 +84,7 @@ pub struct ReelLot<N> {
     pub amount: ReelAmount<N>,
     /// fibre lost as waste, on what is fed
     #[q("w", 0.0..=0.06, memory, zero)]
-    pub loss: Option<Fraction<N>>,
+    pub loss: Option<ShareLost<N>>,
 }
 
 /// What [`reel()`] asks.

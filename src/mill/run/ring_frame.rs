@@ -1,7 +1,7 @@
 //! The ring frame at work.
 
 use super::lot::{
-    Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages, warn_unfilled,
+    Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages, say_last_doff,
 };
 use super::minding::{Minding, MindingResults, check_minding, minding};
 use super::spindles::{SpindleTwist, SpindleTwistResults, Spindles, spindle_twist};
@@ -10,7 +10,7 @@ use crate::calculation::{Check, Inputs, Results, calculation};
 use crate::error::Result;
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Frequency, HankRate, Length, LinearDensity, Mass, MassRate, Ratio,
+    Count, Duration, Frequency, HankRate, Length, LinearDensity, Mass, MassRate, Ratio, ShareLost,
     Speed, Twist,
 };
 use crate::{mill, yarn};
@@ -130,7 +130,7 @@ pub fn ring_frame<N: Number>(given: &RingFrameInputs<N>) -> RingFrameResults<N> 
     let twist = wheel.twist;
     let one_turn = Count::base(N::constant(1.0));
     let delivery_speed = mill::delivery_for_twist(spindle_speed, one_turn, twist);
-    let no_loss = Fraction::base(N::constant(0.0));
+    let no_loss = ShareLost::base(N::constant(0.0));
     let fed_count = given.draft.map(|draft| mill::fed_count(count, one_turn, no_loss, draft));
     let traveller =
         given.diameters.as_ref().map(|package| traveller(spindle_speed, delivery_speed, package));
@@ -200,6 +200,6 @@ fn check(
         );
     }
     check_lot(given.lot.as_ref(), check)?;
-    warn_unfilled(found.packages.as_ref(), given.machine.spindles, "spindles", "package", check);
+    say_last_doff(given.lot.as_ref(), given.machine.spindles, found.package_mass, "package", check);
     check_minding(&given.minding, &found.minding, check)
 }

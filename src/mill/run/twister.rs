@@ -1,7 +1,7 @@
 //! The twister at work.
 
 use super::lot::{
-    Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages, warn_unfilled,
+    Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages, say_last_doff,
 };
 use super::minding::{Minding, MindingResults, check_minding, minding};
 use super::spindles::{SpindleTwist, SpindleTwistResults, Spindles, spindle_twist};
@@ -131,7 +131,7 @@ pub struct TwisterResults<N> {
 ...                           resultant_count=\"310 tex\", efficiency=\"80 %\", yarn_mass=\"60 kg\",
 ...                           package_mass=\"1.1 kg\")
 >>> twister[\"time\"], twister[\"packages\"], twister[\"left_over\"]
-(<time: 5.460 h>, <number: 54>, <mass: 0.6 kg>)",
+(<time: 5.460 h>, <number: 40>, <mass: 16 kg>)",
     cautions = ["machines", "wheels"],
     check = check
 )]
@@ -180,10 +180,10 @@ fn check(
     check: &mut Check<'_>,
 ) -> Result<()> {
     check_lot(given.lot.as_ref(), check)?;
-    warn_unfilled(
-        found.packages.as_ref(),
+    say_last_doff(
+        given.lot.as_ref(),
         given.machine.spindles.spindles,
-        "spindles",
+        found.package_mass,
         "package",
         check,
     );

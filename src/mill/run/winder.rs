@@ -1,11 +1,12 @@
 //! The winder at work.
 
 use super::lot::{
-    Lot, LotResults, PackageSize, Packages, check_lot, lot, package_mass, packages, warn_unfilled,
+    Lot, LotResults, PackageSize, check_lot, left_over, lot, package_mass, warn_unfilled,
 };
 use super::minding::{People, people};
-use crate::calculation::{Check, Inputs, Results, calculation};
+use crate::calculation::{Check, Inputs, Results, calculation, refuse};
 use crate::error::Result;
+use crate::mill::minding::ROUNDING;
 use crate::number::Number;
 use crate::quantity::print::figure;
 use crate::quantity::{
@@ -88,11 +89,22 @@ pub struct WinderResults<N> {
     pub allowed: Option<DrumsNeeded<N>>,
     /// Doffs and packages.
     #[part]
-    pub packages: Option<Packages<N>>,
+    pub packages: Option<Cones<N>>,
     /// People.
     #[block = "People"]
     #[part]
     pub people: Option<People<N>>,
+}
+
+/// Doffs and cones of a lot.
+#[derive(Clone, Debug, Results)]
+pub struct Cones<N> {
+    /// doffs, the last perhaps not full
+    pub doffs: Count<N>,
+    /// full cones
+    pub packages: Count<N>,
+    /// yarn left over, for no full cone
+    pub left_over: Mass<N>,
 }
 
 /// The drums that wind a lot within the time allowed.
@@ -100,7 +112,7 @@ pub struct WinderResults<N> {
 pub struct DrumsNeeded<N> {
     /// what a drum winds in the time allowed
     pub drum_mass: Mass<N>,
-    /// drums needed for the time allowed, whole and up
+    /// drums needed for the time allowed, no cone shared between two
     pub drums_needed: Count<N>,
 }
 
@@ -114,7 +126,7 @@ pub struct DrumsNeeded<N> {
 >>> winder = hw.mill.winder(drums=12, winding_speed=\"300 m/min\", count=\"310 tex\", efficiency=\"70 %\",
 ...                         yarn_mass=\"30 kg\", package_mass=\"1.2 kg\", time_allowed=\"1 h\")
 >>> winder[\"packages\"], winder[\"drums_needed\"]
-(<number: 25>, <number: 8>)",
+(<number: 25>, <number: 9>)",
     cautions = ["machines"],
     check = check
 )]
@@ -146,12 +158,35 @@ pub fn winder<N: Number>(given: &WinderInputs<N>) -> WinderResults<N> {
             .zip(given.bobbin_mass)
             .map(|(fed, bobbin)| yarn::packages_for_mass(fed, bobbin)),
         allowed: yarn_mass.zip(each).map(|(mass, drum_mass)| {
-            let needed = mill::drums_needed(mass, drum_mass);
-            DrumsNeeded { drum_mass, drums_needed: needed.v().round_up(1e-6).into() }
+            let drums_needed = match package {
+                None => mill::drums_needed(mass, drum_mass).v().round_up(ROUNDING).into(),
+                Some(cone) => drums_for_cones(mass, drum_mass, cone),
+            };
+            DrumsNeeded { drum_mass, drums_needed }
         }),
-        packages: yarn_mass.zip(package).map(|(mass, each)| packages(mass, drums, each)),
+        packages: yarn_mass.zip(package).map(|(mass, cone)| {
+            let packages = mill::full_packages(mass, cone);
+            Cones {
+                doffs: mill::doffs(mass, drums, cone),
+                packages,
+                left_over: left_over(mass, packages, cone),
+            }
+        }),
         people: given.per_person.map(|each| people(drums, each, time)),
     }
+}
+
+/// Drums that wind a lot within a time, whole cones on each: what a drum has time for besides its full cones
+/// may wind the last one, which is not full.
+fn drums_for_cones<N: Number>(yarn: Mass<N>, drum_mass: Mass<N>, cone: Mass<N>) -> Count<N> {
+    let cones = drum_mass.v() / cone.v();
+    // At least one, or a lot of less than a cone had no drum.
+    let each = cones.round_down(ROUNDING).max(1.0);
+    let each = each.named(["p_t", "", "full cones that a drum winds in the time allowed"]);
+    let full = mill::full_packages(yarn, cone);
+    let last = (yarn.v() / cone.v() - full.v()).named(["v", "", "the last cone, of a full one"]);
+    let too_much = (last - (cones - each)).max(0.0);
+    Count::from(((full.v() + too_much) / each).round_up(ROUNDING).max(1.0))
 }
 
 fn check(
@@ -162,6 +197,23 @@ fn check(
     let Some(given_lot) = &given.lot else { return Ok(()) };
     check_lot(Some(&given_lot.lot), check)?;
     let drums = given.machine.drums.value();
+    let yarn_mass = given_lot.lot.yarn_mass;
+    let cone = found.package_mass.zip(found.package_time);
+    if let (Some(time), Some(allowed), Some((cone, cone_time))) =
+        (given_lot.time_allowed, &found.allowed, cone)
+        && cone_time.value() > time.value() * (1.0 + ROUNDING)
+        && yarn_mass.value() > allowed.drum_mass.value() * (1.0 + ROUNDING)
+    {
+        refuse!(
+            check,
+            given_lot.time_allowed,
+            "no number of drums is enough: one cone of {} takes {}, longer than the {} allowed; write a \
+             longer time or smaller cones",
+            check.say(cone),
+            check.say(cone_time),
+            check.say(time)
+        );
+    }
     if let (Some(time), Some(allowed)) = (given_lot.time_allowed, &found.allowed)
         && allowed.drums_needed.value() > drums + 0.5
     {
@@ -172,6 +224,12 @@ fn check(
             figure(allowed.drums_needed.value())
         ));
     }
-    warn_unfilled(found.packages.as_ref(), given.machine.drums, "drums", "cone", check);
+    if let Some(cone) = found.package_mass {
+        if drums > 1.5 {
+            let last = "if one drum winds the last of the yarn; each drum more may leave a rest";
+            check.beside("packages", last);
+        }
+        warn_unfilled(yarn_mass, cone, given.machine.drums, "drums", "cone", check);
+    }
     Ok(())
 }

@@ -10,7 +10,8 @@ use crate::mill::{
 };
 use crate::number::Number;
 use crate::quantity::{
-    Concentration, Fraction, LinearDensity, Mass, OnFibre, Ratio, Regain, Shrinkage, Volume, Yield,
+    Concentration, Fraction, LinearDensity, Mass, OnFibre, Ratio, Regain, ShareLost, Shrinkage,
+    Volume, Yield,
 };
 use crate::{mill, yarn};
 
@@ -93,7 +94,7 @@ pub struct DyeBathInputs<N> {
     pub exhaustion: Option<Fraction<N>>,
     /// fibre and other matter lost in the bath, on what goes in
     #[q("w", 0.0..=0.05, or = 0.0)]
-    pub loss: Fraction<N>,
+    pub loss: ShareLost<N>,
     /// The yarn.
     #[group]
     pub yarn: Option<DyedYarn<N>>,
@@ -195,7 +196,7 @@ pub fn dye_bath<N: Number>(given: &DyeBathInputs<N>) -> DyeBathResults<N> {
 /// Mass and count of the goods after the bath.
 fn after<N: Number>(given: &DyeBathInputs<N>) -> (Mass<N>, Option<LinearDensity<N>>) {
     // Grease and oil are out before dyeing.
-    let none = Fraction::base(N::constant(0.0));
+    let none = OnFibre::base(N::constant(0.0));
     let (mut mass, mut change) = (given.mass, Ratio::base(N::constant(1.0)));
     if let Some(GoodsRegain { regain_before, regain_after: Some(after), .. }) = &given.regain {
         let before = state_ratio(*regain_before, none, none);

@@ -44,10 +44,10 @@ pub struct EmulsionInputs<N> {
     pub regain_before: Regain<N>,
     /// grease and oil on clean dry fibre, before
     #[q("o₁", 0.0..=0.05, or = 0.0)]
-    pub fat_before: Fraction<N>,
+    pub fat_before: OnFibre<N>,
     /// vegetable matter on clean dry fibre
     #[q("v_m", 0.0..=0.1, or = 0.0)]
-    pub vegetable: Fraction<N>,
+    pub vegetable: OnFibre<N>,
     /// The oil.
     #[group]
     pub oiling: Oiling<N>,
@@ -84,7 +84,7 @@ pub struct EmulsionResults<N> {
     pub oil_share: Fraction<N>,
     /// water put on, on clean dry fibre
     #[block = "The lot after it"]
-    pub water_added: Fraction<N>,
+    pub water_added: OnFibre<N>,
     /// grease and oil on clean dry fibre, after
     pub fat_after: OnFibre<N>,
     /// water on clean dry fibre, after
@@ -121,13 +121,13 @@ pub fn emulsion<N: Number>(given: &EmulsionInputs<N>) -> EmulsionResults<N> {
         WoolToOil::Mass(mass) => fibre_in_mass(mass, state_ratio_before),
     };
     let Oiling { oil_added, oil_density } = given.oiling;
-    let oil_mass = mass_to_add(fibre_mass, Fraction::from(oil_added.v()));
+    let oil_mass = mass_to_add(fibre_mass, oil_added);
     let PutOn { water, water_mass, water_beside, emulsion_mass, oil_share } =
         put_on(given, fibre_mass, oil_mass);
-    let water_added = Fraction::from(water.v() / fibre_mass.v());
-    let fat_after = fat_after_oiling(OnFibre::from(given.fat_before.v()), oil_added);
+    let water_added = OnFibre::from(water.v() / fibre_mass.v());
+    let fat_after = fat_after_oiling(given.fat_before, oil_added);
     let regain_after = regain_after_wetting(regain, water_added);
-    let state_ratio_after = state_ratio(regain_after, Fraction::from(fat_after.v()), vegetable);
+    let state_ratio_after = state_ratio(regain_after, fat_after, vegetable);
     EmulsionResults {
         fibre_mass,
         oil_mass,
@@ -179,7 +179,7 @@ fn put_on<N: Number>(given: &EmulsionInputs<N>, fibre: Mass<N>, oil: Mass<N>) ->
 /// The water to the regain wanted, where one is.
 fn to_regain<N: Number>(given: &EmulsionInputs<N>, fibre: Mass<N>) -> Option<Mass<N>> {
     let wanted = given.wanted_regain?;
-    Some(mass_to_add(fibre, Fraction::from(wanted.v() - given.regain_before.v())))
+    Some(mass_to_add(fibre, OnFibre::from(wanted.v() - given.regain_before.v())))
 }
 
 fn check(

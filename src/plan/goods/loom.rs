@@ -9,7 +9,7 @@ use crate::plan::draft::Draft;
 use crate::plan::given::{Given, Values};
 use crate::plan::section::Section;
 use crate::plan::tree::routes::Changeover;
-use crate::quantity::{Count, DrawIn, Fraction, Length, ReedCount, Sett, Shrinkage, TakeUp};
+use crate::quantity::{Count, DrawIn, Length, ReedCount, Sett, ShareLost, Shrinkage, TakeUp};
 
 /// Coning, the loom and finishing.
 #[derive(Clone, Debug)]
@@ -33,7 +33,7 @@ pub(in crate::plan) struct Loom {
 pub(super) struct Cone<N> {
     /// yarn lost in coning, on what is coned
     #[q("w", 0.0..=0.03, or = 0.0, like = "1 %")]
-    pub(super) loss: Fraction<N>,
+    pub(super) loss: ShareLost<N>,
 }
 
 /// How the loom is set.
@@ -80,7 +80,7 @@ struct Rack<N> {
 pub(super) struct Finish<N> {
     /// fibre lost in finishing, on the fibre that enters
     #[q("w", 0.0..=0.08, zero, like = "2 %")]
-    pub(super) loss: Fraction<N>,
+    pub(super) loss: ShareLost<N>,
     /// shrinkage in width, off the loom to finished
     #[q("s_w", -0.02..=0.4, basis = "Austria-Forum Loden", zero, like = "12 %")]
     pub(super) width_shrinkage: Shrinkage<N>,
@@ -95,8 +95,8 @@ pub(in crate::plan) const CAUTIONS: [(&str, &[&str]); 2] =
 
 impl Loom {
     /// The loss in coning.
-    pub(super) fn cone_loss<N: Number>(&self, values: &Values<'_, N>) -> Fraction<N> {
-        let none = Fraction::base(N::constant(0.0));
+    pub(super) fn cone_loss<N: Number>(&self, values: &Values<'_, N>) -> ShareLost<N> {
+        let none = ShareLost::base(N::constant(0.0));
         self.cone.as_ref().map_or(none, |cone| cone.map(&mut values.read()).loss)
     }
     /// What finishing does; nothing where there is none.
@@ -104,7 +104,7 @@ impl Loom {
         let nothing = || N::constant(0.0);
         self.finish.as_ref().map_or_else(
             || Finish {
-                loss: Fraction::base(nothing()),
+                loss: ShareLost::base(nothing()),
                 width_shrinkage: Shrinkage::base(nothing()),
                 length_shrinkage: Shrinkage::base(nothing()),
             },

@@ -8,7 +8,7 @@ use crate::mill;
 use crate::number::Number;
 use crate::plan::draft::Draft;
 use crate::plan::section::Section;
-use crate::quantity::{Fraction, Length, Mass, MassPerArea};
+use crate::quantity::{Length, Mass, MassPerArea, ShareLost};
 use crate::yarn;
 
 /// Goods of some mass each.
@@ -80,7 +80,7 @@ impl Weighed<Place> {
 
 impl Good {
     /// The loss of the stages between the yarn and the goods.
-    fn losses<N: Number>(&self, shop: &Shop<'_, '_, N>) -> Vec<Fraction<N>> {
+    fn losses<N: Number>(&self, shop: &Shop<'_, '_, N>) -> Vec<ShareLost<N>> {
         let losses = self.passes.iter().filter_map(|pass| pass.stage.loss(shop.values));
         losses.map(|loss| loss.share).collect()
     }

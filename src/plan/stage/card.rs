@@ -5,7 +5,7 @@ use crate::calculation::{Inputs, Results};
 use crate::mill::run::card::{CardFeed, HoldUp};
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Kind, Length, LinearDensity, Mass, MassRate, print,
+    Count, Duration, Fraction, Kind, Length, LinearDensity, Mass, MassRate, ShareLost, print,
 };
 use crate::{fibre, mill, yarn};
 
@@ -45,7 +45,7 @@ struct Carded<N> {
     /// wait after changing the feed before weighing
     settling_time: Option<Duration<N>>,
     /// card loss of this lot
-    lot_loss: Option<Fraction<N>>,
+    lot_loss: Option<ShareLost<N>>,
     /// slubbing that comes off before the count has settled
     off_count_mass: Option<Mass<N>>,
     /// share of the slubbing that is this lot's own wool

@@ -6,7 +6,7 @@ use super::{
 };
 use crate::calculation::{Inputs, Results};
 use crate::number::Number;
-use crate::quantity::{Count, Fraction, LinearDensity, Mass, Ratio, Shrinkage};
+use crate::quantity::{Count, LinearDensity, Mass, OnFibre, Ratio, Shrinkage};
 use crate::yarn;
 
 /// Dyes, washes off and dries.
@@ -16,7 +16,7 @@ pub(in crate::plan) struct Dye<N> {
     losses: Losses<N>,
     /// dye and mordant that stay on, on clean dry fibre
     #[q("a_s", 0.0..=0.1, zero, like = "2 %")]
-    stays: Option<Fraction<N>>,
+    stays: Option<OnFibre<N>>,
     /// shrinkage of yarn in length
     #[q("s", 0.0..=0.1, or = 0.0, like = "1 %")]
     shrinkage: Shrinkage<N>,
@@ -38,8 +38,8 @@ struct Dyed<N> {
 
 impl Dye<Place> {
     /// Dye and mordant that stay on.
-    pub(in crate::plan) fn stays<N: Number>(&self, values: &Values<'_, N>) -> Option<Fraction<N>> {
-        self.stays.as_ref().map(|stays| Fraction::base(values.at(*stays.inner())))
+    pub(in crate::plan) fn stays<N: Number>(&self, values: &Values<'_, N>) -> Option<OnFibre<N>> {
+        self.stays.as_ref().map(|stays| OnFibre::base(values.at(*stays.inner())))
     }
 }
 
@@ -77,7 +77,7 @@ impl Stage for Dye<Place> {
         let loss = Loss::from(self.losses.map(&mut values.read()));
         let washed = loss.pass(pass.name, &Self::SINKS, flow, ledger);
         let Some(stays) = self.stays(values) else { return washed };
-        let stays = washed.stays.map_or(stays, |before| Fraction::from(before.v() + stays.v()));
+        let stays = washed.stays.map_or(stays, |before| OnFibre::from(before.v() + stays.v()));
         let dyed = Flow { stays: Some(stays), ..washed };
         ledger.added("dye and mordant", || dyed.stock().less(&washed.stock()));
         dyed

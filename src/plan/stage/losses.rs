@@ -4,7 +4,7 @@ use super::{Flow, Ledger, Stock, named};
 use crate::calculation::Inputs;
 use crate::mill;
 use crate::number::Number;
-use crate::quantity::{Fraction, Mass, Regain};
+use crate::quantity::{Mass, OnFibre, Regain, ShareLost};
 
 /// The state in which fibre leaves a stage. What is not given leaves as it came.
 #[derive(Clone, Debug, Inputs)]
@@ -14,10 +14,10 @@ pub(in crate::plan) struct LeavingState<N> {
     pub(in crate::plan) regain: Option<Regain<N>>,
     /// grease and oil on clean dry fibre, on leaving
     #[q("o", 0.0..=0.12, zero, like = "0.8 %")]
-    pub(in crate::plan) fat: Option<Fraction<N>>,
+    pub(in crate::plan) fat: Option<OnFibre<N>>,
     /// vegetable matter on clean dry fibre, on leaving
     #[q("v_m", 0.0..=0.05, zero, like = "1.0 %")]
-    pub(in crate::plan) vegetable: Option<Fraction<N>>,
+    pub(in crate::plan) vegetable: Option<OnFibre<N>>,
 }
 
 /// The losses of a stage, and the state in which the rest leaves.
@@ -25,7 +25,7 @@ pub(in crate::plan) struct LeavingState<N> {
 pub(in crate::plan) struct Losses<N> {
     /// fibre lost, on the fibre that enters
     #[q("w", 0.0..=0.06, zero, like = "2 %")]
-    pub(super) loss: Fraction<N>,
+    pub(super) loss: ShareLost<N>,
     #[group]
     pub(super) state: LeavingState<N>,
 }
@@ -44,7 +44,7 @@ pub(in crate::plan) struct Sinks {
 #[derive(Clone, Debug)]
 pub(in crate::plan) struct Loss<N> {
     /// The share that is lost.
-    pub(in crate::plan) share: Fraction<N>,
+    pub(in crate::plan) share: ShareLost<N>,
     /// What the machine keeps, where it keeps something.
     pub(in crate::plan) held_up: Option<Mass<N>>,
     /// The state in which the rest leaves.

@@ -4,7 +4,7 @@ use super::{At, Bench, Flow, Ledger, Place, Sinks, Stage, Station, Values, named
 use crate::calculation::{Inputs, Results};
 use crate::mill;
 use crate::number::Number;
-use crate::quantity::{Density, Fraction, Mass, OnFibre, Volume};
+use crate::quantity::{Density, Mass, OnFibre, Volume};
 
 /// Puts oil and water on.
 #[derive(Clone, Debug, Inputs)]
@@ -21,10 +21,10 @@ pub(in crate::plan) struct Oil<N> {
 struct PutOn<N> {
     /// oil to add, on clean dry fibre
     #[q("o_a", 0.01..=0.12, zero, like = "4 %")]
-    oil_added: Fraction<N>,
+    oil_added: OnFibre<N>,
     /// water to add, on clean dry fibre
     #[q("e_a", 0.0..=0.2, or = 0.0, like = "8 %")]
-    water_added: Fraction<N>,
+    water_added: OnFibre<N>,
 }
 
 /// What to measure out.
@@ -53,8 +53,7 @@ impl Stage for Oil<Place> {
         ledger: &mut impl Ledger,
     ) -> Flow<N> {
         let PutOn { oil_added, water_added } = self.put_on.map(&mut values.read());
-        let on = |share: Fraction<N>| OnFibre::from(share.v());
-        let fat = Fraction::from(mill::fat_after_oiling(on(flow.fat), on(oil_added)).v());
+        let fat = mill::fat_after_oiling(flow.fat, oil_added);
         let fat = named(pass.name, "fat", "grease and oil on clean dry fibre, on leaving", fat);
         let regain = mill::regain_after_wetting(flow.regain, water_added);
         let regain = named(pass.name, "regain", "water on clean dry fibre, on leaving", regain);

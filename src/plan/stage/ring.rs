@@ -11,7 +11,7 @@ use crate::mill::run::spindles::{
 };
 use crate::number::Number;
 use crate::quantity::{
-    Count, Duration, Fraction, Kind, Length, LinearDensity, MassRate, Ratio, Twist, TwistFactor,
+    Count, Duration, Kind, Length, LinearDensity, MassRate, Ratio, ShareLost, Twist, TwistFactor,
     print,
 };
 use crate::{fibre, mill, yarn};
@@ -124,7 +124,7 @@ impl Stage for Ring<Place> {
         let notes = [("draft_wheel", owned)];
         bench.show(station.spot(), ["draft_wheel"], ["draft"], notes, |s| drafted.show(s));
         let one = Count::base(N::constant(1.0));
-        let no_loss = Fraction::base(N::constant(0.0));
+        let no_loss = ShareLost::base(N::constant(0.0));
         let slubbing = mill::fed_count(out, one, no_loss, drafted.draft);
         Some(named(station.at, "slubbing_dry", "slubbing wanted, on clean dry fibre", slubbing))
     }

@@ -3,14 +3,14 @@
 use super::{LeavingState, Loss, Place, Sinks, Stage, Values};
 use crate::calculation::Inputs;
 use crate::number::Number;
-use crate::quantity::Fraction;
+use crate::quantity::ShareLost;
 
 /// Takes out what does not belong in the lot.
 #[derive(Clone, Debug, Inputs)]
 pub(in crate::plan) struct Sort<N> {
     /// sorted out, with its dirt, on the greasy mass
     #[q("r_j", 0.0..=0.15, basis = "Custom mill leaflet", zero, like = "8 %")]
-    rejects: Fraction<N>,
+    rejects: ShareLost<N>,
     #[group]
     state: LeavingState<N>,
 }

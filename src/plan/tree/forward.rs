@@ -6,7 +6,7 @@ use crate::plan::given::Values;
 use crate::plan::goods::{Good, Needs, Shop, Taken, YarnEnd};
 use crate::plan::stage::{AnyStage, Ledger, named};
 use crate::plan::stock::{Flow, dyed};
-use crate::quantity::{Fraction, LinearDensity, Mass, Ratio, Shrinkage};
+use crate::quantity::{LinearDensity, Mass, OnFibre, Ratio, Shrinkage};
 use crate::yarn;
 
 /// What comes of a lot, at every joint.
@@ -201,7 +201,7 @@ impl Tree {
     }
 
     /// Dye and mordant that stay on a yarn.
-    fn stays<N: Number>(&self, yarn: &YarnNode, values: &Values<'_, N>) -> Option<Fraction<N>> {
+    fn stays<N: Number>(&self, yarn: &YarnNode, values: &Values<'_, N>) -> Option<OnFibre<N>> {
         let before = match yarn.from {
             From::Yarn(parent) => self.stays(&self.yarns[parent], values),
             From::Heap(heap) => {
@@ -451,9 +451,9 @@ impl Tree {
         let empty = Flow {
             fibre: Mass::from(none()),
             regain: crate::quantity::Regain::base(N::constant(0.0)),
-            fat: Fraction::base(N::constant(0.0)),
+            fat: OnFibre::base(N::constant(0.0)),
             oil: none(),
-            vegetable: Fraction::base(N::constant(0.0)),
+            vegetable: OnFibre::base(N::constant(0.0)),
             stays: None,
         };
         yarns.resize(self.yarns.len(), (empty, empty));
@@ -538,13 +538,13 @@ fn part_of<N: Number>(flow: &Flow<N>, fibre: V<N>) -> Flow<N> {
 fn on<'p, N: Number>(
     passes: impl Iterator<Item = &'p super::Pass>,
     values: &Values<'_, N>,
-    before: Option<Fraction<N>>,
-) -> Option<Fraction<N>> {
+    before: Option<OnFibre<N>>,
+) -> Option<OnFibre<N>> {
     let dyes = passes.filter_map(|pass| match &pass.stage {
         AnyStage::Dye(dye) => dye.stays(values),
         _ => None,
     });
-    before.into_iter().chain(dyes).reduce(|sum, one| Fraction::from(sum.v() + one.v()))
+    before.into_iter().chain(dyes).reduce(|sum, one| OnFibre::from(sum.v() + one.v()))
 }
 
 /// Wool that is put together.
@@ -563,7 +563,7 @@ impl<N: Number> Parts<N> {
     fn mixed(self) -> Flow<N> {
         let parts: Vec<&Flow<N>> = self.parts.iter().filter(|p| p.fibre.value() > 0.0).collect();
         let [first, others @ ..] = &parts[..] else {
-            let nothing = Fraction::base(N::constant(0.0));
+            let nothing = OnFibre::base(N::constant(0.0));
             return self.parts.first().copied().unwrap_or(Flow {
                 fibre: Mass::from(none()),
                 regain: crate::quantity::Regain::base(N::constant(0.0)),
@@ -589,7 +589,7 @@ impl<N: Number> Parts<N> {
             fat: fat.into(),
             oil,
             vegetable: of(&|p| p.vegetable.v()).into(),
-            stays: dyed.then(|| of(&|p| p.stays.map_or(none(), Fraction::v)).into()),
+            stays: dyed.then(|| of(&|p| p.stays.map_or(none(), OnFibre::v)).into()),
         }
     }
 }

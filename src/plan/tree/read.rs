@@ -9,7 +9,7 @@ use crate::plan::draft::Draft;
 use crate::plan::goods::{Good, GoodKind};
 use crate::plan::lot::{Fleece, Labelled, Wool, Yarn, YarnInStock};
 use crate::plan::section::Section;
-use crate::quantity::{Fraction, Kind, Mass};
+use crate::quantity::{Kind, Mass, ShareLost};
 
 /// Keys of `[lot]` that do not belong to its fleece.
 const OF_THE_LOT: [&str; 6] = ["id", "came", "due", "name", "description", "owner"];
@@ -46,7 +46,7 @@ const OF_A_YARN: [&str; 11] = [
 pub(super) struct Rejects<N> {
     /// sorted out, with its dirt, on the greasy mass
     #[q("r_j", 0.0..=0.15, basis = "Custom mill leaflet", zero, like = "8 %")]
-    pub(super) rejects: Option<Fraction<N>>,
+    pub(super) rejects: Option<ShareLost<N>>,
 }
 
 /// What is kept of a heap.

@@ -12,7 +12,7 @@ pub use find::Finding;
 use super::sample::{mean, sd};
 use super::{ChartConstants, Sample, chart_lower, chart_upper, sd_within, spread_limit};
 use crate::error::{Error, Result, did_you_mean};
-use crate::quantity::{Ratio, Reading};
+use crate::quantity::{Ratio, Reading, ReadingSpread};
 
 /// What the points of a chart are.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -176,9 +176,9 @@ impl Chart {
             ));
         }
         let factor = |symbol: &str| Ratio::base(constants.get(symbol).unwrap_or(f64::NAN));
-        let reading = Reading::base(spread);
+        let typical = ReadingSpread::base(spread);
         let (points, centre, limits) = if kind.is_spread() {
-            let limits = symbols.map(|s| spread_limit(reading, factor(s)).value());
+            let limits = symbols.map(|s| spread_limit(typical, factor(s)).value());
             (spreads, spread, limits)
         } else {
             let centre = asked.centre.unwrap_or_else(|| mean(&means[..base]));
@@ -188,14 +188,14 @@ impl Chart {
                 _ => "A3",
             });
             let middle = Reading::base(centre);
-            let lower = chart_lower(middle, reading, width).value();
-            (means, centre, [lower, chart_upper(middle, reading, width).value()])
+            let lower = chart_lower(middle, typical, width).value();
+            (means, centre, [lower, chart_upper(middle, typical, width).value()])
         };
         let outside = |x: &f64| *x < limits[0] || *x > limits[1];
         let out = (0..points.len()).filter(|k| outside(&points[*k])).collect();
         Ok(Chart {
             findings: find::findings(&points, centre, limits, kind == Kind::MovingRange),
-            sigma: sd_within(reading, Ratio::base(unbiased)).value(),
+            sigma: sd_within(typical, Ratio::base(unbiased)).value(),
             false_alarm: points_to_false_alarm(kind, &constants),
             asked,
             sample,
