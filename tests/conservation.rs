@@ -14,9 +14,22 @@ mod lot;
 use lot::{known, set, without};
 
 /// The stages that a route can do without.
-const OPTIONAL: [&str; 7] = ["sort", "scour", "dust", "oil", "tease", "winder", "hank-scour"];
-const ROUTE: [&str; 10] =
-    ["sort", "scour", "dust", "oil", "tease", "card", "mule", "twister", "winder", "hank-scour"];
+const OPTIONAL: [&str; 9] =
+    ["sort", "scour", "dust", "dye", "loss", "oil", "tease", "winder", "hank-scour"];
+const ROUTE: [&str; 12] = [
+    "sort",
+    "scour",
+    "dust",
+    "dye",
+    "loss",
+    "oil",
+    "tease",
+    "card",
+    "mule",
+    "twister",
+    "winder",
+    "hank-scour",
+];
 /// The tables of stages that the first lot does without.
 const MORE: &str = "
 [winder]
@@ -25,6 +38,24 @@ drums = 12
 winding_speed = \"300 m/min\"
 efficiency = \"70 %\"
 package_mass = \"1.2 kg\"
+
+[dye]
+loss = \"0.5 %\"
+stays = \"2 %\"
+
+[loss]
+loss = \"0.5 %\"
+
+[ring]
+loss = \"3 %\"
+spindles = 48
+wanted_draft = 1.3
+draft_constant = 52
+draft_wheels = [36, 38, 40, 42]
+twist_constant = \"12400 turns/m\"
+twist_wheels = [36, 40, 50, 56]
+spindle_speed = \"3600 rpm\"
+efficiency = \"80 %\"
 ";
 
 /// A lot with random figures.
@@ -61,11 +92,12 @@ prop_compose! {
         regain in 0.0..0.35,
         vegetable in 0.0..0.06,
         rejects in 0.0..0.25,
-        losses in proptest::array::uniform8(0.0..0.15),
-        states in proptest::array::uniform8(state()),
+        losses in proptest::array::uniform10(0.0..0.15),
+        states in proptest::array::uniform10(state()),
+        ring in any::<bool>(),
         oil in (0.0..0.12, 0.0..0.25),
         held_up in 0.0..2.0,
-        left_out in proptest::array::uniform7(proptest::bool::weighted(0.2)),
+        left_out in proptest::array::uniform9(proptest::bool::weighted(0.2)),
         throws in 0_u32..20,
     ) -> Lot {
         let mut text = known() + MORE;
@@ -74,7 +106,10 @@ prop_compose! {
         for name in &left_out {
             text = without(&text, name);
         }
-        let route: Vec<&str> = ROUTE.into_iter().filter(|s| !left_out.contains(s)).collect();
+        let spun = |stage: &'static str| if ring && stage == "mule" { "ring" } else { stage };
+        let kept = ROUTE.into_iter().filter(|s| !left_out.contains(s));
+        let route: Vec<&str> = kept.map(spun).collect();
+        text = without(&text, if ring { "mule" } else { "ring" });
         text = format!("route = {route:?}\n{text}");
         text = set(&text, "lot", "greasy", &mass(greasy));
         text = set(&text, "lot", "clean", &share(clean));
@@ -84,9 +119,11 @@ prop_compose! {
         text = set(&text, "goods.throw", "promised", &throws.to_string());
         // Fat and vegetable matter only ever come off, but for the oiling.
         let (mut fat, mut burr) = (1.0 / clean - 1.0 - regain - vegetable, vegetable);
-        let lossy = ["scour", "dust", "tease", "card", "mule", "twister", "winder", "hank-scour"];
+        let lossy = [
+            "scour", "dust", "dye", "loss", "tease", "card", "mule", "twister", "winder", "hank-scour",
+        ];
         for stage in route {
-            match lossy.iter().position(|name| *name == stage) {
+            match lossy.iter().position(|name| *name == if stage == "ring" { "mule" } else { stage }) {
                 Some(at) => {
                     text = set(&text, stage, "loss", &share(losses[at]));
                     let (regain, kept_fat, kept_burr) = states[at];
@@ -169,13 +206,13 @@ proptest! {
         }
     }
 
-    /// What left has a mass: nothing comes back out of a sink, and only oil and water come on.
+    /// What left has a mass: nothing comes back out of a sink, and only oil, water and dye come on.
     #[test]
     fn no_row_of_the_account_is_negative(lot in lots()) {
         let result = run(&lot.text);
         for row in &result.account {
             for (name, part) in PARTS.iter().zip(row.stock.parts()) {
-                let on = !row.added || ["water", "oil"].contains(name);
+                let on = !row.added || ["water", "oil", "dye"].contains(name);
                 prop_assert!(part >= -1e-12 * lot.greasy, "{row:?}\n{}", lot.text);
                 prop_assert!(on || part.abs() <= 1e-12 * lot.greasy, "{row:?}\n{}", lot.text);
             }
@@ -202,7 +239,7 @@ proptest! {
 
 #[test]
 fn every_stage_is_tried() {
-    let tried: BTreeSet<&str> = ROUTE.into();
+    let tried: BTreeSet<&str> = ROUTE.into_iter().chain(["ring"]).collect();
     let all: BTreeSet<&str> = STAGES.iter().map(|stage| stage.name).collect();
     assert_eq!(tried, all, "a new stage goes into ROUTE above, its values into lots()");
 }

@@ -102,7 +102,7 @@ fn states_and_masses_as_weighed() {
 #[test]
 fn counts_up_the_route() {
     chain(&[
-        ("yarn.count", 1.0, "303.0"),
+        ("yarn.two-fold.count", 1.0, "303.0"),
         ("hank-scour.count", 1.0, "303.0"),
         ("yarn.dry", 1.0, "257.7"),
         ("twister.count_dry", 1.0, "246.0"),

@@ -66,11 +66,9 @@ impl Plan {
                 parts.iter_mut().zip(shares).for_each(|(part, share)| *part += fibre * share);
             }
             let whole: f64 = parts.iter().sum();
-            if whole <= 0.0 || whole.is_nan() {
-                continue;
-            }
             let made = nominal.made[place];
-            let exact: Vec<f64> = parts.iter().map(|part| made * part / whole).collect();
+            let share = |part: &f64| if whole > 0.0 { made * part / whole } else { 0.0 };
+            let exact: Vec<f64> = parts.iter().map(share).collect();
             let pieces = largest_remainder(&exact, made);
             for ((grower, exact), pieces) in all.iter_mut().zip(exact).zip(pieces) {
                 grower.goods.push((good.name.clone(), exact, pieces));

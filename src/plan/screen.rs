@@ -142,14 +142,15 @@ impl PlanResult {
                 plural(&last.name)
             ));
         }
-        let mut lead = vec![self.can_be_made()];
+        let mut lead: Vec<String> =
+            self.warnings.iter().filter(|warning| warning.ends_with('?')).cloned().collect();
+        lead.push(self.can_be_made());
         lead.extend(self.obstacles.iter().map(|obstacle| format!("– {obstacle}.")));
         match self.warnings.len() {
             0 => {}
             1 => lead.push("1 value looks wrong: see the end.".to_owned()),
             n => lead.push(format!("{n} values look wrong: see the end.")),
         }
-        lead.extend(self.warnings.iter().filter(|warning| warning.ends_with('?')).cloned());
         Block {
             title: self.answer().join(" "),
             lead,

@@ -39,8 +39,8 @@ pub(super) struct Good {
     making: Making,
     /// Stages of the mill's own between the yarn and the goods.
     passes: Vec<Pass>,
-    /// The values of a machine are called by the good too, where several goods go over it.
-    pub(super) shared: bool,
+    /// The machines that other goods go over too: their values are called by the good as well.
+    pub(super) shared: Vec<String>,
 }
 
 /// The yarns that a good is made of.
@@ -335,7 +335,7 @@ impl Good {
             uses: kind.uses,
             making,
             passes,
-            shared: false,
+            shared: Vec::new(),
         })
     }
 
@@ -381,11 +381,13 @@ impl Good {
     }
     /// Where its settings at a machine belong.
     fn spot<'a>(&'a self, machine: &'a str, at: &'a str) -> Spot<'a> {
-        Spot { at, machine, of: if self.shared { &self.name } else { "" } }
+        let shared = self.shared.iter().any(|other| other == machine);
+        Spot { at, machine, of: if shared { &self.name } else { "" } }
     }
     /// What its values at a machine are called by.
     fn at(&self, machine: &str) -> String {
-        if self.shared { format!("{machine}.{}", self.name) } else { machine.to_owned() }
+        let shared = self.shared.iter().any(|other| other == machine);
+        if shared { format!("{machine}.{}", self.name) } else { machine.to_owned() }
     }
 
     /// What the good needs of its yarns.

@@ -3,7 +3,7 @@
 use super::{Flow, Ledger, Stock, named};
 use crate::calculation::Inputs;
 use crate::mill;
-use crate::number::Number;
+use crate::number::{Number, V};
 use crate::quantity::{Mass, OnFibre, Regain, ShareLost};
 
 /// The state in which fibre leaves a stage. What is not given leaves as it came.
@@ -78,6 +78,9 @@ impl<N: Number> Loss<N> {
             Some(held_up) => mill::mass_after_loss(flow.fibre, loss, held_up),
             None => mill::mass_after_losses(flow.fibre, &[loss]),
         };
+        // A machine keeps no more than comes in.
+        let all_kept = fibre.value() < 0.0;
+        let fibre = if all_kept { Mass::from(V::constant(0.0)) } else { fibre };
         let fibre = named(stage, "fibre", "clean dry fibre that leaves", fibre);
         let out = Flow {
             fibre,
@@ -90,15 +93,16 @@ impl<N: Number> Loss<N> {
         let entered = move || flow.stock();
         let lost = Mass::from(flow.fibre.v() * loss.v());
         let lost = named(stage, "lost", "clean dry fibre lost", lost);
-        ledger.lost(sinks.fibre, "lost", || entered().share(lost.value() / entered().fibre));
+        ledger.lost(sinks.fibre, "lost", || part_of(&entered(), lost.value()));
         if let Some(held_up) = held_up {
             ledger.lost("held up in machine", "held_up", || {
-                entered().share(held_up.value() / entered().fibre)
+                let most = entered().fibre - lost.value();
+                part_of(&entered(), if all_kept { most } else { held_up.value() })
             });
         }
         // What stayed with the fibre, less what leaves with it: the change of state.
         let gone = move || {
-            let kept = entered().share(fibre.value() / entered().fibre);
+            let kept = part_of(&entered(), fibre.value());
             kept.less(&out.stock())
         };
         if state.regain.is_some() {
@@ -128,4 +132,9 @@ impl<N: Number> Loss<N> {
         };
         named(stage, "fibre_needed", "clean dry fibre that must go in", needed)
     }
+}
+
+/// The part of a stock that goes with some of its fibre.
+fn part_of(stock: &Stock, fibre: f64) -> Stock {
+    if stock.fibre > 0.0 { stock.share(fibre / stock.fibre) } else { Stock::default() }
 }

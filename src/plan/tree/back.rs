@@ -30,33 +30,33 @@ impl Tree {
         let mut asked_before = vec![none(); self.yarns.len()];
         self.asked_up(values, &mut asked, &mut asked_before);
         let mut of_sort: Vec<V<N>> = vec![none(); self.sorts.len()];
+        let asked: Vec<V<N>> = (0..self.heaps.len())
+            .map(|heap| self.asked_of_heap(heap, values, &asked_before))
+            .collect();
+        let heaps = || self.heaps.iter().zip(&asked).filter(|(_, asked)| asked.0.value() > 0.0);
+        // First the blends; a heap of all that there is has what they leave of its sorts.
+        for (heap, asked) in heaps() {
+            let Of::Shares(shares) = &heap.of else { continue };
+            for (sort, share) in shares {
+                of_sort[*sort] = of_sort[*sort] + *asked * V(values.at(*share));
+            }
+        }
         let mut there: Option<Vec<V<N>>> = None;
-        for (place, heap) in self.heaps.iter().enumerate() {
-            let asked = self.asked_of_heap(place, values, &asked_before);
-            if asked.0.value() <= 0.0 {
+        for (heap, asked) in heaps() {
+            let Of::All(all) = &heap.of else { continue };
+            if let [sort] = all[..] {
+                of_sort[sort] = of_sort[sort] + *asked;
                 continue;
             }
-            match &heap.of {
-                Of::Shares(shares) => {
-                    for (sort, share) in shares {
-                        of_sort[*sort] = of_sort[*sort] + asked * V(values.at(*share));
-                    }
-                }
-                Of::All(all) => {
-                    if let [sort] = all[..] {
-                        of_sort[sort] = of_sort[sort] + asked;
-                        continue;
-                    }
-                    let there = there.get_or_insert_with(|| {
-                        let mut made = Carried::default();
-                        self.carry(values, &mut made, &mut NoLedger, &mut |_, _| {});
-                        made.sorts.iter().map(|flow| flow.fibre.v()).collect()
-                    });
-                    let sum = V::sum(all.iter().map(|sort| there[*sort]));
-                    for sort in all {
-                        of_sort[*sort] = of_sort[*sort] + asked * there[*sort] / sum;
-                    }
-                }
+            let there = there.get_or_insert_with(|| {
+                let mut made = Carried::default();
+                self.carry(values, &mut made, &mut NoLedger, &mut |_, _| {});
+                made.sorts.iter().map(|flow| flow.fibre.v()).collect()
+            });
+            let of_blends = all.iter().fold(*asked, |sum, sort| sum + of_sort[*sort]);
+            let times = of_blends / V::sum(all.iter().map(|sort| there[*sort]));
+            for sort in all {
+                of_sort[*sort] = of_sort[*sort].max(there[*sort] * times);
             }
         }
         self.fleeces.iter().map(|fleece| self.of_fleece(fleece, values, &of_sort)).collect()

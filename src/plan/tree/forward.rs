@@ -471,6 +471,7 @@ impl Tree {
             yarns[place] = (begin, end);
             let mut left = end.fibre.v();
             let own = yarn.children.iter().fold(asked[place], |own, c| own - asked_before[*c]);
+            let mut parts: Vec<(usize, V<N>)> = Vec::new();
             for child in &yarn.children {
                 // Its own goods come first where they are served before.
                 let free = if self.yarns[*child].rank < self.first_good(place) {
@@ -479,13 +480,17 @@ impl Tree {
                     left - own
                 };
                 let part = asked_before[*child].min(free).max(none());
-                let part = if self.wants_rest(*child) && !yarn.takes_rest {
-                    (left - own).max(part)
-                } else {
-                    part
-                };
                 left = left - part;
-                begins[*child] = Some(part_of(&end, part));
+                parts.push((*child, part));
+            }
+            let rest = parts.iter_mut().find(|(child, _)| self.wants_rest(*child));
+            if let Some((_, part)) = rest.filter(|_| !yarn.takes_rest) {
+                let more = (left - own).max(none());
+                *part = *part + more;
+                left = left - more;
+            }
+            for (child, part) in parts {
+                begins[child] = Some(part_of(&end, part));
             }
             left_yarns[place] = left;
         }

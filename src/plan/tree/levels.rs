@@ -234,7 +234,12 @@ impl<'d> Desk<'d> {
     pub(in crate::plan) fn heads(&self) -> Result<()> {
         let known: Vec<&str> =
             HEADS.iter().chain(super::super::stage::NAMES).chain(&AFTER_YARN).copied().collect();
-        let own = |key: &String| self.mill.has(key) || self.both.quotes(key);
+        // The second of two alike in a route is called `tease-2`.
+        let first = |key: &str| match key.rsplit_once('-') {
+            Some((name, times)) if times.parse::<u32>().is_ok() => known.contains(&name),
+            _ => false,
+        };
+        let own = |key: &String| self.mill.has(key) || self.both.quotes(key) || first(key);
         let strange = |key: &&String| !known.contains(&key.as_str()) && !own(key);
         let keys = self.lot.keys();
         keys.iter().find(strange).map_or(Ok(()), |key| Err(self.lot.unknown(key, &known)))

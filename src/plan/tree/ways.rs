@@ -266,10 +266,9 @@ impl<'d> Reading<'_, 'd> {
             .map(|good| good.machines().into_iter().map(str::to_owned).collect())
             .collect();
         for (place, good) in goods.iter_mut().enumerate() {
-            let others = machines.iter().enumerate().filter(|(other, _)| *other != place);
-            good.shared = others
-                .into_iter()
-                .any(|(_, other)| machines[place].iter().any(|machine| other.contains(machine)));
+            let others = || machines.iter().enumerate().filter(|(other, _)| *other != place);
+            let also = |machine: &&String| others().any(|(_, other)| other.contains(*machine));
+            good.shared = machines[place].iter().filter(also).cloned().collect();
         }
         let early = |yarn: usize| {
             let children = yarns[yarn].children.iter().map(|child| yarns[*child].rank);
