@@ -153,7 +153,9 @@ impl<'d> Section<'d> {
     }
     /// Takes note that a key is known.
     pub(super) fn know(&self, keys: impl IntoIterator<Item = impl Into<String>>) {
-        self.used.borrow_mut().extend(keys.into_iter().map(Into::into));
+        // The keys may be found by looking into this very table.
+        let keys: Vec<String> = keys.into_iter().map(Into::into).collect();
+        self.used.borrow_mut().extend(keys);
     }
     /// Whether any file has the table.
     pub(super) fn is_present(&self) -> bool {

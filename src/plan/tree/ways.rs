@@ -274,6 +274,7 @@ impl<'d> Reading<'_, 'd> {
             let children = yarns[yarn].children.iter().map(|child| yarns[*child].rank);
             children.fold(yarns[yarn].rank, usize::min)
         };
+        let ranks: Vec<usize> = yarns.iter().map(|yarn| yarn.rank).collect();
         for heap in heaps.iter_mut() {
             let ranks: Vec<usize> = heap.yarns.iter().map(|yarn| early(*yarn)).collect();
             let mut order: Vec<usize> = (0..heap.yarns.len()).collect();
@@ -282,6 +283,9 @@ impl<'d> Reading<'_, 'd> {
             if let Some(cuts) = &mut heap.split {
                 *cuts = order.iter().map(|place| cuts[*place]).collect();
             }
+        }
+        for yarn in yarns.iter_mut() {
+            yarn.children.sort_by_key(|child| ranks[*child]);
         }
     }
 
