@@ -206,7 +206,7 @@ attributes! {
                 "uncertain": given.spread.is_open(),
                 "varies": given.layer.words(),
                 "origin": &given.origin,
-                "from": &given.from,
+                "came_from": &given.from,
             }));
         }
         Ok(all)

@@ -315,13 +315,13 @@ attributes! {
         for change in &self.result.changeovers {
             rows.push(dict!(py, {
                 "machine": &change.machine,
-                "before": &change.before,
-                "next": &change.next,
+                "run_before": &change.before,
+                "run_next": &change.next,
                 "time": change.time,
                 "kept": change.kept,
             }));
         }
-        table(rows, py, &["machine", "before", "next", "time", "kept"])
+        table(rows, py, &["machine", "run_before", "run_next", "time", "kept"])
     }
     /// What is left of wool and yarn with the planned values, kg on the scale.
     #[getter]

@@ -99,7 +99,7 @@ impl PlanResult {
             })).collect::<Vec<_>>(),
             "splits": self.splits.iter().map(split).collect::<Vec<_>>(),
             "changeovers": self.changeovers.iter().map(|c| json!({
-                "machine": c.machine, "before": c.before, "next": c.next, "time": c.time, "kept": c.kept,
+                "machine": c.machine, "run_before": c.before, "run_next": c.next, "time": c.time, "kept": c.kept,
             })).collect::<Vec<_>>(),
             "left_over": self.left_over.iter().map(|(name, state, mass)| json!({
                 "name": name, "state": state, "mass": mass,
@@ -108,7 +108,7 @@ impl PlanResult {
                 "stage": stage, "sense": sense, "words": words,
             })).collect::<Vec<_>>(),
             "origins": self.origins.iter().map(|(from, values)| json!({
-                "from": from, "values": values,
+                "came_from": from, "values": values,
             })).collect::<Vec<_>>(),
             "formulas": self.formulas(),
             "obstacles": self.obstacles,

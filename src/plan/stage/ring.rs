@@ -36,7 +36,7 @@ pub(in crate::plan) struct Ring<N> {
 #[derive(Clone, Debug, Inputs)]
 struct DraftWheels<N> {
     /// draft constant: draft times teeth of the draft wheel
-    #[q("C_D", 10.0..=2000.0, like = "52")]
+    #[q("C_d", 10.0..=2000.0, like = "52")]
     draft_constant: Ratio<N>,
     /// draft wheels owned, teeth
     #[parts("draft_wheel", Count, "[36, 38, 40]")]
