@@ -164,7 +164,7 @@ impl Nominal {
         for (node, (flow, _)) in tree.heaps.iter().zip(&made.heaps) {
             walk(&node.passes, *flow, &node.key, &mut bench, None);
         }
-        for place in tree.yarns_in_order() {
+        for place in tree.order.iter().copied() {
             let (node, (flow, _)) = (&tree.yarns[place], made.yarns[place]);
             bench.single_twist = None;
             bench.folding_twist = None;

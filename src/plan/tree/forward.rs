@@ -149,7 +149,7 @@ impl Tree {
             shrinkage: Shrinkage::base(N::constant(0.0)),
         };
         ends.resize(self.yarns.len(), nothing);
-        for place in self.yarns_in_order() {
+        for place in self.order.iter().copied() {
             let yarn = &self.yarns[place];
             let parent = match yarn.from {
                 From::Yarn(parent) => Some(ends[parent]),
@@ -273,8 +273,7 @@ impl Tree {
         asked: &mut [V<N>],
         asked_before: &mut [V<N>],
     ) {
-        let order: Vec<usize> = self.yarns_in_order().collect();
-        for place in order.into_iter().rev() {
+        for place in self.order.iter().copied().rev() {
             let yarn = &self.yarns[place];
             if asked[place].0.value() <= 0.0 {
                 continue;
@@ -457,7 +456,7 @@ impl Tree {
             stays: None,
         };
         yarns.resize(self.yarns.len(), (empty, empty));
-        for place in self.yarns_in_order() {
+        for place in self.order.iter().copied() {
             let yarn = &self.yarns[place];
             let begin = match &yarn.from {
                 From::Stock(stock) => stock.flow(&yarn.key, values),
@@ -474,11 +473,7 @@ impl Tree {
             let mut parts: Vec<(usize, V<N>)> = Vec::new();
             for child in &yarn.children {
                 // Its own goods come first where they are served before.
-                let free = if self.yarns[*child].rank < self.first_good(place) {
-                    left
-                } else {
-                    left - own
-                };
+                let free = if self.yarns[*child].rank < yarn.rank { left } else { left - own };
                 let part = asked_before[*child].min(free).max(none());
                 left = left - part;
                 parts.push((*child, part));
@@ -496,38 +491,25 @@ impl Tree {
         }
     }
 
-    /// The place of the first good that is made of a yarn itself.
-    fn first_good(&self, yarn: usize) -> usize {
-        let first = self.goods.iter().position(|good| good.uses(yarn));
-        first.unwrap_or(self.goods.len())
-    }
-
     /// Yarns to goods: in order, as many of each as leaves those before it whole; then those that take
     /// what is left.
     fn serve<N: Number>(&self, values: &Values<'_, N>, made: &mut Carried<N>) {
         let Carried { needs, left_yarns, taken, .. } = made;
         taken.clear();
         for (place, (good, needs)) in self.goods.iter().zip(needs.iter()).enumerate() {
-            let all = good.takes_rest && !self.later(place).any(|other| self.share(good, other));
+            let all = good.takes_rest && self.last_of_yarn[place];
             let served = good.take(values, needs, left_yarns, all);
             served.off(needs, left_yarns);
             taken.push(served);
         }
         for (place, (good, needs)) in self.goods.iter().zip(needs.iter()).enumerate() {
-            if good.takes_rest && self.later(place).any(|other| self.share(good, other)) {
+            if good.takes_rest && !self.last_of_yarn[place] {
                 taken[place].give_back(needs, left_yarns);
                 let served = good.take(values, needs, left_yarns, true);
                 served.off(needs, left_yarns);
                 taken[place] = served;
             }
         }
-    }
-
-    fn later(&self, place: usize) -> impl Iterator<Item = &Good> {
-        self.goods[place + 1..].iter()
-    }
-    fn share(&self, one: &Good, other: &Good) -> bool {
-        (0..self.yarns.len()).any(|yarn| one.uses(yarn) && other.uses(yarn))
     }
 }
 

@@ -26,6 +26,12 @@ pub(super) struct Tree {
     pub(super) yarns: Vec<YarnNode>,
     /// The goods, in the order in which they are served.
     pub(super) goods: Vec<Good>,
+    /// The yarns, each after the one that it is made from.
+    pub(super) order: Vec<usize>,
+    /// Nothing is divided but among the goods.
+    line: bool,
+    /// Of each good, whether none after it is made of its yarns.
+    last_of_yarn: Vec<bool>,
     /// How many stages there are in all routes.
     pub(super) passes: usize,
     /// The clean fibre of the greasy wool is not known: all is carried as it is weighed.
@@ -160,7 +166,7 @@ impl Tree {
             .chain(self.yarns.iter().flat_map(|node| &node.passes))
     }
     /// The yarns, each after the one that it is made from.
-    pub(super) fn yarns_in_order(&self) -> impl Iterator<Item = usize> + '_ {
+    fn ordered(&self) -> Vec<usize> {
         let depth = |mut yarn: usize| {
             let mut depth = 0;
             while let From::Yarn(parent) = self.yarns[yarn].from {
@@ -168,12 +174,25 @@ impl Tree {
             }
             depth
         };
-        let deepest = (0..self.yarns.len()).map(depth).max().unwrap_or(0);
-        (0..=deepest)
-            .flat_map(move |level| (0..self.yarns.len()).filter(move |y| depth(*y) == level))
+        let mut order: Vec<usize> = (0..self.yarns.len()).collect();
+        order.sort_by_key(|yarn| depth(*yarn));
+        order
+    }
+    /// Settles what does not change from one simulated lot to the next.
+    pub(super) fn settle(&mut self) {
+        self.order = self.ordered();
+        self.line = self.looks_like_a_line();
+        let goods = &self.goods;
+        let share = |one: &Good, other: &Good| one.yarns().any(|yarn| other.uses(yarn));
+        self.last_of_yarn = (0..goods.len())
+            .map(|place| !goods[place + 1..].iter().any(|other| share(&goods[place], other)))
+            .collect();
     }
     /// One fleece, one heap of it, one yarn or none: nothing is divided but among the goods.
     pub(super) fn is_line(&self) -> bool {
+        self.line
+    }
+    fn looks_like_a_line(&self) -> bool {
         self.fleeces.len() == 1
             && self.sorts.len() == 1
             && self.heaps.len() == 1

@@ -139,6 +139,7 @@ impl<'a, 'd> Reading<'a, 'd> {
         self.draft.faults()?;
         self.ranks();
         self.name_passes();
+        self.tree.settle();
         Ok(self.tree)
     }
 
