@@ -147,6 +147,19 @@ impl PlanResult {
         })
     }
 
+    /// The values that nobody in the mill has said: what they are taken as.
+    pub(super) fn of_the_handbook(&self) -> Option<String> {
+        let shown: Vec<&str> = self.handbook.iter().map(String::as_str).take(3).collect();
+        let more = self.handbook.len().saturating_sub(shown.len());
+        let more = if more > 0 { format!(" and {more} more") } else { String::new() };
+        let values = match self.handbook.len() {
+            0 => return None,
+            1 => "1 value is".to_owned(),
+            n => format!("{n} values are"),
+        };
+        Some(format!("{values} the handbook's, not this lot's: {}{more}.", shown.join(", ")))
+    }
+
     /// Where the values come from, in a line.
     pub(super) fn origin_line(&self) -> String {
         let words = |from: &str| match from {

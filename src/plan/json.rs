@@ -127,6 +127,9 @@ impl Needed {
         json!({
             "hankwise": env!("CARGO_PKG_VERSION"),
             "goods": goods, "greasy_mass": self.greasy_mass, "planned": self.planned,
+            "stages": self.stages.iter().map(|(stage, fibre, mass)| json!({
+                "name": stage, "fibre_mass": fibre, "mass": mass,
+            })).collect::<Vec<_>>(),
             "confidence": self.confidence, "simulated": self.simulated, "seed": self.seed,
             "warnings": self.warnings,
         })

@@ -31,6 +31,9 @@ pub struct Needed {
     pub seed: u64,
     /// The working of the planned mass.
     pub working: Working,
+    /// What must come into each stage with the planned values: the stage, clean dry fibre, kg, and the same
+    /// on the scale. Nothing for stages that these goods do not pass.
+    pub stages: Vec<(String, f64, f64)>,
     /// What is unusual in the simulated lots.
     pub warnings: Vec<String>,
 }
@@ -53,6 +56,14 @@ impl fmt::Display for Needed {
             fixed(self.simulated as f64, 0),
             self.seed
         )?;
+        let at: Vec<String> = self
+            .stages
+            .iter()
+            .map(|(stage, _, mass)| format!("{stage} {} kg", up(*mass)))
+            .collect();
+        if !at.is_empty() {
+            write!(f, "\nInto each stage, on the scale, planned: {}.", at.join(", "))?;
+        }
         self.warnings.iter().try_for_each(|warning| write!(f, "\nUnusual: {warning}"))
     }
 }
@@ -102,7 +113,9 @@ impl Plan {
         };
         let planned = crate::number::Number::value(&root);
         let root = root.arg();
-        let working = Working::new(Arc::new(tape.finish()), root);
+        let recording = tape.finish();
+        let stages = self.needed_at(&recording);
+        let working = Working::new(Arc::new(recording), root);
 
         let uncertain = self.given.iter().any(|g| g.spread.is_open());
         let run = Run { lots: if uncertain { run.lots } else { 0 }, ..*run };
@@ -134,11 +147,35 @@ impl Plan {
             .map(|(good, n)| (good.name.clone(), *n as u32))
             .collect();
         let Run { lots: simulated, seed, .. } = run;
-        Ok(Needed { goods, planned, greasy_mass, confidence, simulated, seed, working, warnings })
+        Ok(Needed {
+            goods,
+            planned,
+            greasy_mass,
+            confidence,
+            simulated,
+            seed,
+            working,
+            stages,
+            warnings,
+        })
     }
 }
 
 impl Plan {
+    /// What must come into each stage, from what was recorded going up.
+    fn needed_at(&self, recording: &crate::worked::Recording) -> Vec<(String, f64, f64)> {
+        let nominal = super::chain::Nominal::new(self);
+        let passes = self.tree.all_passes();
+        let needed = passes.filter_map(|pass| {
+            let step = recording.find(&format!("{}.fibre_needed", pass.name))?;
+            let fibre = recording.steps[step].value;
+            let before = nominal.flow[pass.place].0;
+            let state = if before.fibre > 0.0 { before.total() / before.fibre } else { 1.0 };
+            (fibre > 0.0).then(|| (pass.name.clone(), fibre, fibre * state))
+        });
+        needed.collect()
+    }
+
     /// The greasy wool for some pieces of each good. Of several fleeces all are taken in the proportion in
     /// which they came, so that the scarcest suffices.
     pub(super) fn greasy<N: Number>(&self, values: &Values<'_, N>, pieces: &[f64]) -> Mass<N> {

@@ -167,6 +167,8 @@ pub struct PlanResult {
     pub left_over: Vec<(String, &'static str, f64)>,
     /// Where the values come from: the lot's file, the mill's, the handbook, a guess; how many of each.
     pub origins: Vec<(String, usize)>,
+    /// Values of the handbook that stand where the files say nothing: `lot.regain 14 %`.
+    pub handbook: Vec<String>,
     /// What the mill says of a machine: the stage, look, listen or feel, and what it says.
     pub craft: Vec<(String, &'static str, String)>,
     /// Values that look wrong.
@@ -289,6 +291,7 @@ impl Plan {
             changeovers: self.changeovers(nominal),
             left_over: self.left_over(nominal),
             origins: self.origins(),
+            handbook: self.handbook(),
             craft: self.craft(),
             warnings: self.warnings.clone(),
             obstacles: self.obstacles(nominal),
@@ -331,6 +334,14 @@ impl Plan {
         }
         all
     }
+    /// Values that stand where the files say nothing or ask for the handbook's.
+    fn handbook(&self) -> Vec<String> {
+        let asked = |given: &&super::Given| {
+            given.from == "handbook" || (given.from == "default" && ASSUMED.contains(&given.symbol))
+        };
+        let words = |given: &super::Given| format!("{} {}", given.key, given.typed);
+        self.given.iter().filter(asked).map(words).collect()
+    }
     /// What the mill says of the machines of this lot.
     fn craft(&self) -> Vec<(String, &'static str, String)> {
         let passes = self.tree.all_passes();
@@ -350,6 +361,9 @@ impl Plan {
         all
     }
 }
+
+/// Symbols of the values that are assumed of wool where nothing is said: its regain, its vegetable matter.
+const ASSUMED: [&str; 2] = ["R", "v_m"];
 
 /// How many lots of `n` are at least 19 in 20.
 fn nineteen_in_twenty(n: usize) -> usize {

@@ -142,6 +142,7 @@ impl PlanResult {
                 plural(&last.name)
             ));
         }
+        foot.extend(self.of_the_handbook());
         let mut lead: Vec<String> =
             self.warnings.iter().filter(|warning| warning.ends_with('?')).cloned().collect();
         lead.push(self.can_be_made());

@@ -76,7 +76,7 @@ def test_nothing_is_lost_on_a_plain_terminal(encoding):
 @pytest.fixture
 def forged(tmp_path):
     """Give a lot with names that a terminal would obey and a picture would calculate."""
-    text = Path(LOT).read_text(encoding="utf-8")
+    text = (ROOT / "tests/lot/whole-lot.toml").read_text(encoding="utf-8")
     old = text[text.index("[lot]") :].split('name = "', 1)[1].split('"', 1)[0]
     name = r"\u001b[2J$$x$$\nENOUGH. All is well.\u202e"
     text = text.replace(f'name = "{old}"', f'name = "{name}"', 1)

@@ -42,7 +42,7 @@ def test_the_plan_reads_the_line_of_a_wash() -> None:
     text, times = re.subn(r"^clean = \{[^}]*\}", found[0], LOT.read_text(), flags=re.M)
     assert times == 1
     assert "mean" in found[0]
-    hw.plan.loads(text).run(lots=200, seed=1)
+    hw.plan.loads(text, str(LOT)).run(lots=200, seed=1)
 
 
 def test_samples_of_one_and_of_unlike_numbers() -> None:
