@@ -14,7 +14,7 @@ fn run(more: &str) -> PlanResult {
 fn values_are_printed_in_the_units_asked_for() {
     let plain = run("");
     let result = run(concat!(
-        "[print]\ncount = \"YSW\"\nmass = \"lb\"\nsmall_mass = \"dr\"\nlength = \"yd\"\n",
+        "[print]\ncount = \"YSW\"\nmass = \"lb\"\nsmall_mass = \"dr\"\nwarp = \"yd\"\n",
         "rate = \"lb/h\"\ntwist = \"tpi\"\ntwist_factor = \"tpi/√YSW\"\nsett = \"ends/in\"\nreed = \"dents/in\"\narea = \"oz/yd²\"\n"
     ));
     let text = result.report(Extent::All).text();

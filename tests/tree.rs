@@ -132,7 +132,6 @@ fn two_sorts_blended_by_dry_share_and_dyed_in_two_ways() {
     near(left.2, "2.59");
 }
 
-/// A mean that is wanted settles the shares, by the length of fibre.
 #[test]
 fn nine_kilograms_of_her_own_wool() {
     let r = example("nine-kilos");
@@ -154,6 +153,25 @@ fn nine_kilograms_of_her_own_wool() {
     assert_eq!(made(&r, "hank"), 201.0);
     near(r.growers[0].goods[0].1, "47.1");
     assert_eq!([r.growers[0].goods[0].2, r.growers[1].goods[0].2], [47.0, 154.0]);
+}
+
+/// A mean that is wanted settles the shares, by the length of fibre; so do the masses of a hand sample.
+#[test]
+fn a_blend_by_its_mean_diameter_or_by_a_hand_sample() {
+    let text = std::fs::read_to_string("examples/blend.toml").unwrap();
+    let share = |of: &str| {
+        let text = text.replace("of = { alpaca.fine = \"40 %\", merino.fine = \"60 %\" }", of);
+        let plan = lot(&text).unwrap();
+        let shares = plan.given().iter().filter(|g| g.key.ends_with(".share"));
+        shares.map(hankwise::plan::Given::base).collect::<Vec<f64>>()
+    };
+    // 25 and 22 µm to a mean of 23: two thirds of the length are merino, so
+    // 2/3 × 22² / (2/3 × 22² + 1/3 × 25²) = 322.7 / 531 of the mass.
+    let shares = share("of = [\"alpaca.fine\", \"merino.fine\"], diameter = \"23 µm\"");
+    near(shares[1], "0.608");
+    near(shares[0] + shares[1], "1.000000");
+    // 40 g of alpaca at 14 % and 60 g of merino at 14 % are 40 and 60 parts of dry fibre too.
+    near(share("of = { alpaca.fine = \"40 g\", merino.fine = \"60 g\" }")[0], "0.4000");
 }
 
 /// Stages and losses alone, kilograms as weighed.

@@ -47,6 +47,22 @@ impl Draft {
             },
         ))
     }
+    /// A share that was worked out of another value.
+    pub(super) fn share(&mut self, share: f64, of: &Given) -> Place {
+        let unit = default_unit(Kind::Fraction);
+        let amount = Amount { number: unit.from_base(share), unit };
+        let given = Given {
+            key: format!("{}.share", of.key),
+            symbol: "p",
+            meaning: "share of the clean dry fibre, worked out of what is given",
+            kind: Kind::Fraction,
+            amount,
+            typed: crate::quantity::print::of_kind(share, Kind::Fraction),
+            spread: Spread::Known,
+            ..of.clone()
+        };
+        self.push(None, given)
+    }
     pub(super) fn known(&self, mark: &Mark) -> Option<Place> {
         self.known.get(mark).copied()
     }

@@ -81,7 +81,8 @@ impl PlanResult {
                     _ => String::new(),
                 };
                 let mark = if s.main { "set,\u{a0}weigh" } else { "expect" };
-                let value = self.say.to_hand(s.value, s.kind);
+                let name = s.key.rsplit('.').next().unwrap_or_default();
+                let value = self.say.setting(name, s.value, s.kind);
                 vec![mark.to_owned(), format!("{of}{}", s.words), value, s.note.clone()]
             });
             let names =

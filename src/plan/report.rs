@@ -143,7 +143,8 @@ impl PlanResult {
                 };
                 let stage = if place == last { String::new() } else { place.clone() };
                 last = place;
-                let value = self.say.to_hand(s.value, s.kind);
+                let name = s.key.rsplit('.').next().unwrap_or_default();
+                let value = self.say.setting(name, s.value, s.kind);
                 let note = match extent {
                     Extent::First => s.note.clone(),
                     Extent::All if s.note.is_empty() => s.key.clone(),

@@ -10,14 +10,15 @@ use crate::quantity::{Kind, Unit, unit};
 #[derive(Clone, Debug, Default)]
 pub(super) struct Say {
     units: Vec<(Kind, &'static Unit)>,
+    /// Units of lengths by their use: a reed in inches beside a warp in yards.
+    lengths: Vec<(&'static str, &'static Unit)>,
     /// For masses below one of the unit of mass: what a balance on a table shows.
     small_mass: Option<&'static Unit>,
 }
 
-const KEYS: [(&str, Kind); 9] = [
+const KEYS: [(&str, Kind); 8] = [
     ("count", Kind::LinearDensity),
     ("mass", Kind::Mass),
-    ("length", Kind::Length),
     ("twist", Kind::Twist),
     ("twist_factor", Kind::TwistFactor),
     ("sett", Kind::Sett),
@@ -25,6 +26,20 @@ const KEYS: [(&str, Kind); 9] = [
     ("area", Kind::MassPerArea),
     ("rate", Kind::MassRate),
 ];
+
+/// What lengths are for.
+const USES: [&str; 5] = ["reed_width", "warp", "weft", "yarn", "cloth"];
+
+/// What a length of a setting is for.
+fn use_of(setting: &str) -> &'static str {
+    match setting {
+        "reed_width" => "reed_width",
+        "warp_length" | "warp_yarn_length" => "warp",
+        "weft_yarn_length" => "weft",
+        "width" | "off_loom_width" => "cloth",
+        _ => "yarn",
+    }
+}
 
 impl Say {
     pub(super) fn read(section: &Section<'_>) -> Result<Self> {
@@ -37,6 +52,9 @@ impl Say {
         };
         for (key, kind) in KEYS {
             say.units.extend(one(key, kind)?.map(|unit| (kind, unit)));
+        }
+        for key in USES {
+            say.lengths.extend(one(key, Kind::Length)?.map(|unit| (key, unit)));
         }
         say.small_mass = one("small_mass", Kind::Mass)?;
         Ok(say)
@@ -59,6 +77,24 @@ impl Say {
             unit = small;
         }
         with_unit(unit.from_base(base), unit.symbol)
+    }
+
+    /// A length for a use.
+    pub(super) fn length(&self, setting: &str, metres: f64) -> String {
+        let of_use = self.lengths.iter().find(|(key, _)| *key == use_of(setting));
+        match of_use {
+            Some((_, unit)) => with_unit(unit.from_base(metres), unit.symbol),
+            None => self.figure(metres, Kind::Length),
+        }
+    }
+
+    /// A value of a setting, by its name, with as many digits as the hand can set.
+    pub(super) fn setting(&self, name: &str, base: f64, kind: Kind) -> String {
+        let of_use = || self.lengths.iter().any(|(key, _)| *key == use_of(name));
+        if kind == Kind::Length && of_use() {
+            return self.length(name, base);
+        }
+        self.to_hand(base, kind)
     }
 
     /// A value with as many digits as the hand can set or the balance can read: whole teeth, ends and

@@ -174,7 +174,7 @@ impl Piece<Place> {
         let per_dent = set.ends_per_dent.value();
         let reed_wanted = set.wanted_reed_sett.value() / per_dent;
         let say = bench.say.clone();
-        let length = |metres: f64| say.figure(metres, Kind::Length);
+        let length = |setting: &str, metres: f64| say.length(setting, metres);
         // Across the reed threads are ends.
         let gives =
             |dents: f64| say.figure(dents * per_dent, Kind::Sett).replace("threads", "ends");
@@ -200,12 +200,14 @@ impl Piece<Place> {
         let pieces = if made.value() < 0.5 {
             "no piece comes out: this is its waste alone".to_owned()
         } else {
-            let (each, made) = (length(at.warp_per_piece.value()), print::figure(made.value()));
+            let each = length("warp_length", at.warp_per_piece.value());
+            let made = print::figure(made.value());
             format!("{each} for each of {made} pieces")
         };
         let widest = loom.size.map(&mut shop.values.read()).loom_width;
-        let wide = widest
-            .map_or_else(String::new, |widest| format!("loom takes {}", length(widest.value())));
+        let wide = widest.map_or_else(String::new, |widest| {
+            format!("loom takes {}", length("reed_width", widest.value()))
+        });
         let notes = [
             ("reed", beside(&loom.reeds, reed_wanted, |d| say.number(d, Kind::ReedCount), gives)),
             ("reed_width", wide),
@@ -214,7 +216,10 @@ impl Piece<Place> {
             ("picks_per_piece", "off the loom".to_owned()),
             (
                 "weft_yarn_length",
-                format!("{} per piece, plus waste", length(at.weft_per_piece.value())),
+                format!(
+                    "{} per piece, plus waste",
+                    length("weft_yarn_length", at.weft_per_piece.value())
+                ),
             ),
         ];
         let main =

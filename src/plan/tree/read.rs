@@ -9,7 +9,7 @@ use crate::plan::draft::Draft;
 use crate::plan::goods::{Good, GoodKind};
 use crate::plan::lot::{Fleece, Labelled, Wool, Yarn, YarnInStock};
 use crate::plan::section::Section;
-use crate::quantity::{Kind, Mass, ShareLost};
+use crate::quantity::{Fineness, Kind, Mass, ShareLost, parse_as};
 
 /// Keys of `[lot]` that do not belong to its fleece.
 const OF_THE_LOT: [&str; 6] = ["id", "came", "due", "name", "description", "owner"];
@@ -57,6 +57,14 @@ struct Held<N> {
     held: Option<Mass<N>>,
 }
 
+/// The mean diameter that a blend is to have.
+#[derive(Clone, Debug, Inputs)]
+struct Mean<N> {
+    /// mean diameter wanted of the blend
+    #[q("d_b", 15.0..=45.0, like = "23 µm")]
+    diameter: Fineness<N>,
+}
+
 const fn input(
     name: &'static str,
     symbol: &'static str,
@@ -79,6 +87,7 @@ const fn input(
 
 const SHARE: Input =
     input("share", "p", "share of the mass that enters the sorting", Kind::Fraction);
+const SAMPLE_MASS: Input = input("sample_mass", "m", "mass in a hand sample", Kind::Mass);
 const DRY_SHARE: Input = input("dry_share", "p", "share of the clean dry fibre", Kind::Fraction);
 pub(super) const CUT_SHARE: Input = input("cut_share", "p", "share of the heap", Kind::Fraction);
 pub(super) const CUT_MASS: Input =
@@ -407,10 +416,13 @@ impl<'a, 'd> Reading<'a, 'd> {
             if all.is_empty() {
                 return Err(keys.error("of", format!("write at least one of {}", names.join(", "))));
             }
-            return Ok(Of::All(all));
+            if !keys.has("diameter") {
+                return Ok(Of::All(all));
+            }
+            return self.by_diameter(keys, &all);
         }
         let table = keys.section("of")?;
-        let mut shares = Vec::new();
+        let (mut shares, mut samples) = (Vec::new(), 0);
         // A sort of a fleece is written alpaca.fine, which TOML reads as a table within a table.
         for name in table.keys() {
             let within = table.tables(&name)?;
@@ -422,10 +434,19 @@ impl<'a, 'd> Reading<'a, 'd> {
             };
             for (full, section, key) in parts {
                 let sort = find(&full)?;
-                let mark = DRY_SHARE;
-                let share = section.read(self.draft, |reader| reader.under(&key, &mark))?;
+                let text = section.at(&key).and_then(|at| at.item.as_str()).unwrap_or("");
+                let weighed = !text.is_empty() && parse_as(text, Kind::Mass).is_ok();
+                let asked = if weighed { SAMPLE_MASS } else { DRY_SHARE };
+                let share = section.read(self.draft, |reader| reader.under(&key, &asked))?;
                 shares.extend(share.map(|share| (sort, share)));
+                samples += usize::from(weighed);
             }
+        }
+        if samples > 0 {
+            if samples < shares.len() {
+                return Err(keys.error("of", "write shares or masses of a hand sample; not both"));
+            }
+            return Ok(self.by_sample(&shares));
         }
         let sum: f64 = shares.iter().map(|(_, share)| self.draft.given[share.0].base()).sum();
         if (sum - 1.0).abs() > 1e-6 {
@@ -438,6 +459,57 @@ impl<'a, 'd> Reading<'a, 'd> {
             ));
         }
         Ok(Of::Shares(shares))
+    }
+
+    /// The shares of a hand sample that was accepted: its masses, by what is on the fibre of each sort.
+    fn by_sample(&mut self, masses: &[(usize, Place)]) -> Of {
+        let regain = |sort: usize| {
+            let regain = *self.tree.sorts[sort].wool.regain.inner();
+            self.draft.given[regain.0].base()
+        };
+        let dry: Vec<f64> = masses
+            .iter()
+            .map(|(sort, mass)| self.draft.given[mass.0].base() / (1.0 + regain(*sort)))
+            .collect();
+        let whole: f64 = dry.iter().sum();
+        let shares = masses.iter().zip(dry).map(|((sort, mass), dry)| {
+            let origin = self.draft.given[mass.0].clone();
+            (*sort, self.draft.share(dry / whole, &origin))
+        });
+        Of::Shares(shares.collect())
+    }
+
+    /// The shares of two sorts that give a mean diameter, by the length of fibre.
+    fn by_diameter(&mut self, keys: &Section<'d>, sorts: &[usize]) -> Result<Of> {
+        let wanted = keys.read(self.draft, |reader| Mean::take(reader))?.diameter;
+        let wanted = &self.draft.given[wanted.inner().0];
+        let [one, other] = *sorts else {
+            return Err(keys.error("diameter", "a mean settles the shares of two sorts; name two"));
+        };
+        let diameter = |sort: usize| {
+            let node = &self.tree.sorts[sort];
+            let place = node.wool.diameter.as_ref().map(|d| *d.inner());
+            place.map(|place| self.draft.given[place.0].base()).ok_or_else(|| {
+                let message =
+                    format!("the diameter of '{}' is not known; write it there", node.name);
+                keys.error("diameter", message)
+            })
+        };
+        let (thick, thin, mean) = (diameter(one)?, diameter(other)?, wanted.base());
+        // Of the length of fibre so much is of the second; its mass goes as the square of the diameter.
+        let length = (thick - mean) / (thick - thin);
+        if !(0.0..=1.0).contains(&length) {
+            let say = |x| crate::quantity::print::of_kind(x, Kind::Fineness);
+            return Err(keys.error(
+                "diameter",
+                format!("no blend of {} and {} has a mean of {}", say(thick), say(thin), say(mean)),
+            ));
+        }
+        let (first, second) = ((1.0 - length) * thick * thick, length * thin * thin);
+        let share = second / (first + second);
+        let origin = wanted.clone();
+        let places = [1.0 - share, share].map(|share| self.draft.share(share, &origin));
+        Ok(Of::Shares(vec![(one, places[0]), (other, places[1])]))
     }
 
     /// Which heap or yarn each yarn is made from.
