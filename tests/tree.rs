@@ -127,6 +127,9 @@ fn two_sorts_blended_by_dry_share_and_dyed_in_two_ways() {
         [40.0, 30.0, 109.0, 5.0]
     );
     near(fibre(&r, "thick.twister"), "7.17"); // (8.525 × 0.95 − 0.60) × 0.97 × 0.985
+    // The recipes are weighed out on clean dry goods: 3 % of 4.45, 50 % of 2.49 kg.
+    near(setting(&r, "dye.indigo"), "0.134");
+    near(setting(&r, "hank-dye.madder"), "1.24");
     // Alpaca that no merino is left for: 9.55 − 0.4 × (4.45 + 13.89) = 2.21 of fibre.
     let left = r.left_over.iter().find(|(name, ..)| name == "alpaca.fine").unwrap();
     near(left.2, "2.59");

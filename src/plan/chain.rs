@@ -355,7 +355,24 @@ impl<'a, N: Number> Route<'a, N> {
         counts.reverse();
         for (place, pass) in self.passes.iter().enumerate() {
             let of_yarn = counts[place + 1].map(|out| (counts[place], out));
-            pass.stage.set(&station(place, of_yarn), bench);
+            let station = station(place, of_yarn);
+            pass.stage.set(&station, bench);
+            for (name, share) in &pass.recipe {
+                let mass = Mass::from(station.before.fibre.v() * V(values.at(*share)));
+                let words = "to weigh out, on clean dry goods";
+                let mass = super::stage::named(&pass.name, name, words, mass);
+                bench.settings.push(Setting {
+                    stage: pass.machine.clone(),
+                    of: pass.of.clone(),
+                    at: pass.name.clone(),
+                    key: format!("{}.{name}", pass.name),
+                    words: name.clone(),
+                    value: mass.value(),
+                    kind: crate::quantity::Kind::Mass,
+                    main: true,
+                    note: "to weigh out, by the recipe".to_owned(),
+                });
+            }
         }
         // Weighed in oil, in the state in which the yarn leaves for its first bath.
         let bath = self.passes.iter().position(|pass| pass.stage.shrinkage(values).is_some());

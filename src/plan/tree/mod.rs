@@ -56,6 +56,8 @@ pub(super) struct Pass {
     pub(super) uncleared: bool,
     /// Where its waste goes, where the files say so.
     pub(super) to: Option<String>,
+    /// What is weighed out for the bath, as shares of the clean dry goods.
+    pub(super) recipe: Vec<(String, Place)>,
     /// What the mill says of the machine: how it looks, sounds and feels.
     pub(super) craft: Vec<(&'static str, String)>,
     /// Time to change over to this wool or yarn, hours.

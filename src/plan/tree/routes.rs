@@ -1,12 +1,13 @@
 //! Where the stages of a lot are written, and which of them each part goes through.
 
 use super::Pass;
-use crate::calculation::Inputs;
+use crate::calculation::{Input, Inputs, Place, Presence};
 use crate::error::{Error, Result, did_you_mean};
 use crate::plan::draft::Draft;
 use crate::plan::section::Section;
 use crate::plan::stage::{AnyStage, NAMES};
-use crate::quantity::Duration;
+use crate::quantity::{Duration, Kind};
+use crate::words::one_line;
 
 /// Usual routes, where neither the lot nor the mill names one.
 const FLEECE: [&str; 1] = ["sort"];
@@ -38,6 +39,20 @@ const COMMON: [&str; 11] = [
     "cleared",
     "changed",
 ];
+
+/// A share of a recipe.
+const INGREDIENT: Input = Input {
+    name: "ingredient",
+    symbol: "p_i",
+    meaning: "to weigh out, on clean dry goods",
+    kind: Kind::OnFibre,
+    usual: (0.0, 1.0),
+    basis: "",
+    like: "3 %",
+    presence: Presence::Needed,
+    zero: true,
+    whole: false,
+};
 
 /// How long it takes to change over.
 #[derive(Clone, Debug, Inputs)]
@@ -251,6 +266,7 @@ impl<'d> Desk<'d> {
         let section = self.stage(node, stop)?;
         let stage = AnyStage::read(stop.kind, &section, draft)?
             .ok_or_else(|| section.wrong("unknown kind of stage; write kind = \"loss\""))?;
+        let recipe = self.recipe(&section, draft)?;
         let craft = ["look", "listen", "feel"].map(|key| (key, section.line_or_none(key)));
         let craft = craft
             .into_iter()
@@ -269,10 +285,23 @@ impl<'d> Desk<'d> {
             place: 0,
             keeps: true,
             uncleared,
+            recipe,
             to,
             craft,
             changeover,
         })
+    }
+
+    /// What a recipe weighs out: every share in its table but what stays on.
+    fn recipe(&self, stage: &Section<'d>, draft: &mut Draft) -> Result<Vec<(String, Place)>> {
+        let Some(name) = stage.text_or_none("recipe")? else { return Ok(Vec::new()) };
+        let table = self.both.section("recipe")?.section(&name)?;
+        let mut all = Vec::new();
+        for key in table.keys().into_iter().filter(|key| key != "stays" && key != "source") {
+            let share = table.read(draft, |reader| reader.under(&key, &INGREDIENT))?;
+            all.extend(share.map(|share| (one_line(&key).into_owned(), share)));
+        }
+        Ok(all)
     }
 
     /// The usual route of a level: the lot's, the mill's, the handbook's.
