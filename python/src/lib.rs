@@ -99,6 +99,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
     m.add_function(wrap_pyfunction!(plan::_plan, m)?)?;
+    m.add_function(wrap_pyfunction!(plan::make, m)?)?;
+    m.add_function(wrap_pyfunction!(plan::run_all, m)?)?;
 
     // The rooms: hankwise.yarn.twist_factor and so on. Made once, added for good.
     let (formulas, calculations) = (PyDict::new(py), PyDict::new(py));

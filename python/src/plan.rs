@@ -250,18 +250,21 @@ fn texts(plan: &plan::Plan) -> (&str, Option<&str>, &str) {
 /// Values as they would be written in a file.
 fn written(values: &Bound<'_, PyDict>) -> PyResult<Vec<(String, String)>> {
     let one = |(name, value): (Bound<'_, PyAny>, Bound<'_, PyAny>)| {
-        let name: String = name.extract()?;
-        let value = match value.extract::<bool>() {
-            Ok(yes) => yes.to_string(),
-            Err(_) => value.str()?.to_str()?.to_owned(),
-        };
-        Ok((name, value))
+        Ok((name.extract()?, as_written(&value)?))
     };
     values.iter().map(one).collect()
 }
 
+/// A value as it would be written in a file.
+fn as_written(value: &Bound<'_, PyAny>) -> PyResult<String> {
+    match value.extract::<bool>() {
+        Ok(yes) => Ok(yes.to_string()),
+        Err(_) => Ok(value.str()?.to_str()?.to_owned()),
+    }
+}
+
 /// A whole number of any size.
-struct Number(i128);
+pub(crate) struct Number(i128);
 
 impl<'a, 'py> FromPyObject<'a, 'py> for Number {
     type Error = PyErr;
@@ -354,6 +357,91 @@ attributes! {
 pub(crate) fn load(path: PathBuf) -> PyResult<Plan> {
     let plan = plan::Plan::load(&path).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
+}
+
+/// A plan made in code: a dictionary of what one would write in a lot file, such as
+/// `{"lot": {"greasy": "9 kg", "clean": "58 %"}, "yarn": {"two-fold": {"ends": 2}}, "goods": {"hank": "rest"}}`, and
+/// the mill file, where there is one.
+#[pyfunction]
+#[pyo3(signature = (values, /, mill=None))]
+pub(crate) fn make(values: &Bound<'_, PyDict>, mill: Option<PathBuf>) -> PyResult<Plan> {
+    let mut all = Vec::new();
+    flatten("", values, &mut all)?;
+    let values: Vec<(&str, &str)> =
+        all.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
+    let mill = mill.map(|path| {
+        let text = hankwise::files::read_text(&path).or_raise()?;
+        PyResult::Ok(plan::Source { name: path.display().to_string(), text })
+    });
+    let plan = plan::Plan::from_values(&values, mill.transpose()?).or_raise()?;
+    Ok(Plan { plan: Arc::new(plan) })
+}
+
+/// The values of dictionaries within dictionaries, with dots between their names.
+fn flatten(
+    path: &str,
+    values: &Bound<'_, PyDict>,
+    all: &mut Vec<(String, String)>,
+) -> PyResult<()> {
+    for (name, value) in values {
+        let name: String = name.extract()?;
+        let name = if path.is_empty() { name } else { format!("{path}.{name}") };
+        if let Ok(inner) = value.cast::<PyDict>() {
+            flatten(&name, inner, all)?;
+        } else {
+            all.push((name, as_written(&value)?));
+        }
+    }
+    Ok(())
+}
+
+/// Several lots in one call: a row for each with the planned number of each good, the chance of the whole
+/// promise, what is spare, and the greasy mass that makes the promise safe. `lots` are lot files or plans.
+#[pyfunction]
+#[pyo3(signature = (plans, /, lots=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "(plans, /, lots=100000, seed=1, *, threads=None, progress=None)")]
+pub(crate) fn run_all(
+    py: Python<'_>,
+    plans: &Bound<'_, PyAny>,
+    lots: Number,
+    seed: Number,
+    threads: Option<Number>,
+    progress: Option<Py<PyAny>>,
+) -> PyResult<Table> {
+    let run = run(lots, seed, threads)?;
+    let mut rows = Vec::new();
+    let mut goods: Vec<String> = Vec::new();
+    for one in plans.try_iter()? {
+        let one = one?;
+        let plan = match one.cast::<Plan>() {
+            Ok(plan) => plan.get().plan.clone(),
+            Err(_) => load(one.extract()?)?.plan,
+        };
+        let result = long(py, run.lots, progress.as_ref(), |tell| plan.run_with(&run, tell))?;
+        let row = PyDict::new(py);
+        row.set_item("lot", &result.name)?;
+        for good in &result.goods {
+            let name = format!("{} planned", good.name);
+            row.set_item(&name, good.planned)?;
+            if !goods.contains(&name) {
+                goods.push(name);
+            }
+        }
+        row.set_item("spare", result.spare.planned)?;
+        row.set_item("chance", result.spare.chance)?;
+        row.set_item("safe_greasy_mass", result.spare.safe_greasy_mass)?;
+        rows.push(row);
+    }
+    let mut shown = vec!["lot"];
+    shown.extend(goods.iter().map(String::as_str));
+    shown.extend(["spare", "chance", "safe_greasy_mass"]);
+    for row in &rows {
+        for name in &goods {
+            if !row.contains(name)? {
+                row.set_item(name, py.None())?;
+            }
+        }
+    }
+    table(rows, py, &shown)
 }
 
 /// A plan as it was pickled.

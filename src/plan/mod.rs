@@ -186,6 +186,27 @@ impl Plan {
         Ok(plan)
     }
 
+    /// A plan made in code: the name of each value, such as `lot.greasy` or `goods.hank`, and what one would
+    /// write for it in a lot file; with a mill or without.
+    ///
+    /// ```
+    /// use hankwise::plan::{Plan, Run, Source};
+    ///
+    /// let text = include_str!("../../examples/mill.toml").to_owned();
+    /// let mill = Source { name: "mill.toml".to_owned(), text };
+    /// let values = [("lot.greasy", "9 kg"), ("lot.clean", "58 %"), ("yarn.two-fold.ends", "2"), ("goods.hank", "rest")];
+    /// let result = Plan::from_values(&values, Some(mill))?.run(&Run::planned())?;
+    /// assert_eq!(result.goods[0].planned, 42.0);
+    /// # Ok::<(), hankwise::Error>(())
+    /// ```
+    ///
+    /// # Errors
+    /// Where a lot file of these values would be refused.
+    pub fn from_values(values: &[(&str, &str)], mill: Option<Source>) -> Result<Plan> {
+        let text = put("", values)?;
+        Plan::from_sources(Source { name: "values".to_owned(), text }, mill, "")
+    }
+
     /// The same plan with some values changed: the name of each, such as `card.loss`, and what to write for
     /// it, such as `6 %`.
     ///
@@ -202,23 +223,7 @@ impl Plan {
     /// # Errors
     /// Where a name is none of the plan's, or a value is not one.
     pub fn with_values(&self, values: &[(&str, &str)]) -> Result<Plan> {
-        let mut text = self.sources.values.clone();
-        let mut document: toml_edit::DocumentMut =
-            text.parse().map_err(|e| Error::plan(format!("values: {e}")))?;
-        for (name, value) in values {
-            let mut table = document.as_table_mut();
-            let parts: Vec<&str> = name.split('.').collect();
-            let (last, path) = parts.split_last().unwrap_or((name, &[]));
-            for part in path {
-                let item = table.entry(part).or_insert_with(toml_edit::table);
-                let Some(inner) = item.as_table_mut() else {
-                    return Err(Error::plan(format!("values: {name}: '{part}' is a value itself")));
-                };
-                table = inner;
-            }
-            table.insert(last, written(value));
-        }
-        text = document.to_string();
+        let text = put(&self.sources.values, values)?;
         Plan::from_sources(self.sources.lot.clone(), self.sources.mill.clone(), &text)
     }
 
@@ -304,6 +309,26 @@ impl Plan {
 fn stem(name: &str) -> String {
     let stem = Path::new(name).file_stem().map_or(name.into(), |stem| stem.to_string_lossy());
     one_line(&stem).into_owned()
+}
+
+/// A TOML text with some values put into it.
+fn put(text: &str, values: &[(&str, &str)]) -> Result<String> {
+    let mut document: toml_edit::DocumentMut =
+        text.parse().map_err(|e| Error::plan(format!("values: {e}")))?;
+    for (name, value) in values {
+        let mut table = document.as_table_mut();
+        let parts: Vec<&str> = name.split('.').collect();
+        let (last, path) = parts.split_last().unwrap_or((name, &[]));
+        for part in path {
+            let item = table.entry(part).or_insert_with(toml_edit::table);
+            let Some(inner) = item.as_table_mut() else {
+                return Err(Error::plan(format!("values: {name}: '{part}' is a value itself")));
+            };
+            table = inner;
+        }
+        table.insert(last, written(value));
+    }
+    Ok(document.to_string())
 }
 
 /// A value as one would write it in a file: numbers and lists as they are, all else a text.

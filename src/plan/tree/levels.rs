@@ -185,6 +185,8 @@ impl<'d> Desk<'d> {
             let mut own = table.tables(&name)?.called(format!("goods.{}", one_line(&name)));
             if let Some(at) = plain {
                 match (at.item.is_integer(), at.item.as_str()) {
+                    // What is put over the files has it in a table.
+                    (true, _) if own.has("promised") => {}
                     (true, _) => own.mean("promised", at),
                     (false, Some("rest")) => own.mean("takes_rest", at),
                     _ => {
