@@ -134,6 +134,6 @@ def test_what_was_changed_matters(sheets):
 def test_a_line_is_written_once(sheets):
     _, sheet, _ = sheets["figures"]
     # An input typed in a unit of its own has a second line, in the base unit; plain symbols recur.
-    given = {row["name"] for row in hw.plan.load("examples/first-lot.toml").given}
+    given = {row["name"] for row in hw.plan.loads(FIRST).given}
     named = {name: figures for name, figures in sheet.items() if "." in name}
     assert not [name for name, figures in named.items() if len(figures) > 1 + (name in given)]
