@@ -9,6 +9,7 @@ use crate::attributes::attributes;
 use crate::columns::shown;
 use crate::errors::{NotationError, OrRaise};
 use crate::inputs::whole;
+use crate::text::Text;
 
 /// What a pickle keeps: the order, the threads, whether it is evened.
 type State = (String, Option<u32>, bool);
@@ -53,7 +54,8 @@ pub(crate) fn colour_order(
 
 /// For pickles.
 #[pyfunction]
-pub(crate) fn _colour_order(order: &str, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
+pub(crate) fn _colour_order(order: Text, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
+    let order = order.named("order")?;
     laid_out(order, ends, even)
 }
 

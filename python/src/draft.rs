@@ -7,6 +7,7 @@ use pyo3::types::PyString;
 use crate::attributes::attributes;
 use crate::errors::{NotationError, OrRaise};
 use crate::picture::Picture;
+use crate::text::Text;
 use crate::weave::Weave;
 
 /// What a pickle keeps: threading, tie-up, treadling.
@@ -114,8 +115,9 @@ attributes! {
         &self,
         treadles: bool,
         repeats: Option<&Bound<'_, PyAny>>,
-        title: Option<&str>,
+        title: Option<Text>,
     ) -> PyResult<Picture> {
+        let title = Text::option(title.as_ref(), "title")?;
         let repeats = repeats.map(crate::picture::across_and_up).transpose()?;
         Picture::hand_over(if treadles {
             self.draft.treadle_picture(repeats, title)

@@ -3,7 +3,6 @@
 use std::collections::BTreeMap;
 use std::fmt::Display;
 use std::hash::{Hash, Hasher};
-use std::path::PathBuf;
 use std::sync::Arc;
 
 use hankwise::plan;
@@ -16,6 +15,7 @@ use crate::attributes::{attributes, dict};
 use crate::errors::{OrRaise, RangeError};
 use crate::quantity::Quantity;
 use crate::result::PlanResult;
+use crate::text::{File, Text};
 use crate::working::Working;
 
 /// A plan for a lot, read from a lot file. It does not change; running it gives a result.
@@ -105,7 +105,7 @@ attributes! {
     fn needed(
         &self,
         py: Python<'_>,
-        goods: Option<BTreeMap<String, Number>>,
+        goods: Option<BTreeMap<Text, Number>>,
         confidence: f64,
         lots: Number,
         seed: Number,
@@ -116,7 +116,10 @@ attributes! {
         let goods = goods
             .unwrap_or_default()
             .into_iter()
-            .map(|(name, count)| Ok((name.clone(), whole(&name, count, u32::MAX)?)))
+            .map(|(name, count)| {
+                let name = name.named("goods")?;
+                Ok((name.to_owned(), whole(name, count, u32::MAX)?))
+            })
             .collect::<PyResult<Vec<(String, u32)>>>()?;
         let plan = self.plan.clone();
         let needed = long(py, run.lots, progress.as_ref(), |tell| {
@@ -260,15 +263,21 @@ attributes! {
 /// The plan of a lot file.
 #[pyfunction]
 #[pyo3(signature = (path, /))]
-pub(crate) fn load(path: PathBuf) -> PyResult<Plan> {
+pub(crate) fn load(path: File) -> PyResult<Plan> {
+    let path = path.named("path")?;
     let plan = plan::Plan::load(&path).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
 }
 
 /// The plan of the text of a lot file; messages call it by the name.
 #[pyfunction]
-#[pyo3(signature = (text, name="lot.toml", /))]
-pub(crate) fn loads(text: &str, name: &str) -> PyResult<Plan> {
+#[pyo3(
+    signature = (text, name=Text::Meant("lot.toml"), /),
+    text_signature = "(text, name='lot.toml', /)"
+)]
+pub(crate) fn loads(text: Text, name: Text) -> PyResult<Plan> {
+    let text = text.named("text")?;
+    let name = name.named("name")?;
     let plan = plan::Plan::parse(text, name).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
 }
