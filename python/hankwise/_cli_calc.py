@@ -149,7 +149,7 @@ def _not_a_list(of: str, asked: dict[str, Any], before: str, value: object) -> h
 def _complete(
     of: str, inputs: Sequence[dict[str, Any]], given: dict[str, Any], before: str
 ) -> None:
-    """Refuse lists that are missing or written as one value, in lists too, in words to type here."""
+    """Refuse lists that are missing or written as one value, those in lists too."""
     for asked in inputs:
         name = asked["name"]
         if "rows" not in asked or (name not in given and not asked["needed"]):

@@ -9,7 +9,7 @@ use crate::attributes::attributes;
 use crate::columns::shown;
 use crate::errors::{NotationError, OrRaise};
 use crate::inputs::whole;
-use crate::text::Text;
+use crate::text::{Text, text_of};
 
 /// What a pickle keeps: the order, the threads, whether it is evened.
 type State = (String, Option<u32>, bool);
@@ -49,7 +49,7 @@ pub(crate) fn colour_order(
         )));
     };
     let ends = ends.map(|ends| whole(ends, "colour_order", "ends")).transpose()?;
-    laid_out(&text.to_string_lossy(), ends, even)
+    laid_out(&text_of(text, "order")?, ends, even)
 }
 
 /// For pickles.

@@ -7,7 +7,7 @@ use pyo3::types::PyString;
 use crate::attributes::attributes;
 use crate::errors::{NotationError, OrRaise};
 use crate::picture::Picture;
-use crate::text::Text;
+use crate::text::{Text, text_of};
 use crate::weave::Weave;
 
 /// What a pickle keeps: threading, tie-up, treadling.
@@ -36,7 +36,7 @@ fn numbers(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<usize>> {
         ))
     };
     if let Ok(text) = value.cast::<PyString>() {
-        let text = text.to_cow()?;
+        let text = text_of(text, name)?;
         let split = text.split(|c: char| c.is_whitespace() || c == ',' || c == '-');
         let words = split.filter(|w| !w.is_empty());
         return words.map(|w| w.parse().map_err(|_| amiss())).collect();

@@ -46,7 +46,7 @@ pub(crate) fn read(
                     Ok(q) if q.get().unit.kind == input.kind.family() => q.get().unit,
                     _ => base_unit(input.kind),
                 };
-                columns.push((name.clone(), unit));
+                columns.push((name.to_string(), unit));
                 call.given.push(several);
             }
             _ => {

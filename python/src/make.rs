@@ -11,7 +11,7 @@ use crate::convert::Change;
 use crate::errors::{NotationError, OrRaise, RangeError, UnitError};
 use crate::foreign::foreign;
 use crate::quantity::Quantity;
-use crate::text::Text;
+use crate::text::{Text, text};
 use crate::texts::{Wrong, is_missing, texts};
 
 /// A quantity: from a text such as "22½ YSW" or "1 lb 12 oz", from a number, an array or a Series
@@ -29,8 +29,8 @@ pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<Text>) -> PyResult<
         let unit = unit.unwrap_or(given.get().unit.symbol);
         return given.get().to(py, unit);
     }
-    if let Ok(text) = value.cast::<PyString>() {
-        let text = text.to_string_lossy();
+    if value.is_instance_of::<PyString>() {
+        let text = text(value)?;
         let amount = match unit {
             None => quantity::parse(&text).or_raise()?,
             Some(unit) => {

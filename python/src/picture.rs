@@ -11,7 +11,7 @@ use crate::columns::shown;
 use crate::errors::{NotationError, OrRaise, raise};
 use crate::files::output;
 use crate::inputs::single;
-use crate::text::{File, keyword};
+use crate::text::{File, keyword, text_of};
 
 /// A picture as SVG; shows itself in a notebook. Made by `Weave.picture`.
 #[pyclass(frozen, eq, module = "hankwise")]
@@ -75,7 +75,7 @@ fn order(value: &Bound<'_, PyAny>, name: &str) -> PyResult<cloth::ColourOrder> {
     let text = value.cast::<PyString>().map_err(|_| {
         PyTypeError::new_err(format!("{NAME}, {name}: write a text such as '6 black 6 white'"))
     })?;
-    let text = text.to_cow()?;
+    let text = text_of(text, name)?;
     // A colour alone is a cloth of it.
     let whole = if text.contains(|c: char| c.is_ascii_digit()) && !text.trim().starts_with('#') {
         text.to_string()

