@@ -1,6 +1,7 @@
 //! What holds for a calculation whatever it is about.
 
 use hankwise::calculation::{Given, Item, Value, flat};
+use hankwise::formula::Change;
 use hankwise::mill;
 use hankwise::prelude::*;
 
@@ -27,6 +28,26 @@ fn results_have_their_working_and_their_place() {
         let working = solved.working(&found.name).unwrap();
         assert_eq!(working.value().to_bits(), found.value.to_bits(), "{}", found.name);
     }
+}
+
+#[test]
+fn a_step_of_an_input_is_calculated_anew() {
+    let solved = mule(&[("yarn_mass", "30 kg")]).unwrap();
+    let working = solved.working("output").unwrap();
+    let said: Vec<String> = working.changes().iter().map(Change::words).collect();
+    // 120 spindles × 1.8288 m × 60/22.5 draws a minute × 150 tex × 0.85 × 60 min: 4.477 kg/h, and in
+    // proportion to the spindles, the travel, the count and the efficiency; in inverse to the time.
+    assert_eq!(said.len(), 5, "{said:?}");
+    for said_so in [
+        "travel 7 ft, not 6 ft: 5.223 kg/h, not 4.477 kg/h",
+        "efficiency 86 %, not 85 %: 4.530 kg/h, not 4.477 kg/h",
+        "spindles 121, not 120: 4.514 kg/h, not 4.477 kg/h",
+        "count 151 tex, not 150 tex: 4.507 kg/h, not 4.477 kg/h",
+        "cycle 22.6 s, not 22.5 s: 4.457 kg/h, not 4.477 kg/h",
+    ] {
+        assert!(said.iter().any(|words| words == said_so), "{said_so}: {said:?}");
+    }
+    assert!(said[0].starts_with("travel"), "the greatest first: {said:?}");
 }
 
 #[test]

@@ -8,8 +8,8 @@ use std::path::Path;
 
 use cases::cases;
 use hankwise::catalogue;
-use hankwise::formula::Formula;
 use hankwise::formula::array::Column;
+use hankwise::formula::{Formula, Solution, Touch};
 use hankwise::source::source;
 use hankwise::worked::{Arg, Op, Recording};
 use proptest::prelude::*;
@@ -150,6 +150,12 @@ fn places() -> impl Strategy<Value = ([f64; 12], usize)> {
     (proptest::array::uniform12(0.0..=1.0), 0_usize..4)
 }
 
+/// The same, and often an end of the range or its middle.
+fn places_and_ends() -> impl Strategy<Value = ([f64; 12], usize)> {
+    let place = prop_oneof![2 => 0.0..=1.0, 1 => Just(0.0), 1 => Just(0.5), 1 => Just(1.0)];
+    (proptest::array::uniform12(place), 0_usize..4)
+}
+
 fn same(a: f64, b: f64) -> bool {
     a.to_bits() == b.to_bits() || (a.is_nan() && b.is_nan())
 }
@@ -260,37 +266,36 @@ proptest! {
 proptest! {
     #![proptest_config(cases(24))]
 
-    /// Every root gives the wanted answer; where nothing is rounded or capped on the way, the input
-    /// that the answer came from is among them.
+    /// What an answer came from is found again, and all that is found gives the answer: at usual inputs,
+    /// at the ends of their ranges and in their middle, where a share is as uneven as it can be.
     #[test]
-    fn solving_undoes_answering((at, list) in places()) {
+    fn solving_undoes_answering((at, list) in places_and_ends()) {
         for f in catalogue::formulas() {
             let row = row(f, &at, list);
             let Ok(wanted) = f.answer(&row) else { continue };
             let (recording, root) = f.record(&row);
             let smooth = sides(&recording).is_empty();
+            let slopes = recording.slopes(root);
+            // What moves the answer by less than its rounding cannot be found again.
+            let rounding = 1e-9 * greatest(&recording);
             for place in 0..row.len() {
                 let name = f.input(place, row.len()).name;
-                let slope = recording.slopes(root)[place];
-                // What moves the answer by less than its rounding cannot be found again.
-                let rounding = 1e-9 * greatest(&recording);
-                let (low, high) = f.input(place, row.len()).usual;
-                let telling = (slope * (high - low)).abs() > 1e-3 * wanted.abs();
-                let found = match f.solve(place, wanted, &row, None) {
-                    Ok(found) => found,
-                    Err(e) => {
-                        prop_assert!(!(smooth && telling), "{} for {name}: {e}; {row:?}", f.name);
-                        continue;
-                    }
-                };
-                for x in found.iter().flat_map(|one| [one.least, one.most]) {
+                let found = f.solve(place, wanted, &row, None);
+                prop_assert!(found.is_ok(), "{} for {name}: {found:?}; {row:?}", f.name);
+                let found = found.unwrap();
+                for x in found.iter().flat_map(Solution::ends) {
                     let mut tried = row.clone();
                     tried[place] = x;
                     let got = (f.evaluate)(&tried);
-                    prop_assert!((got - wanted).abs() <= rounding, "{} for {name}: {got}, not {wanted}", f.name);
+                    prop_assert!((got - wanted).abs() <= rounding, "{} for {name} = {x}: {got}, not {wanted}; {row:?}", f.name);
                 }
-                let is_near = |x: f64| ((x - row[place]) * slope).abs() <= rounding;
-                let again = found.iter().any(|one| is_near(one.least) || is_near(one.most));
+                let (low, high) = f.input(place, row.len()).usual;
+                let telling = (slopes[place] * (high - low)).abs() > 1e-3 * wanted.abs();
+                let is_near = |x: f64| {
+                    x.to_bits() == row[place].to_bits()
+                        || ((x - row[place]) * slopes[place]).abs() <= rounding
+                };
+                let again = found.iter().flat_map(Solution::ends).any(is_near);
                 prop_assert!(
                     !(smooth && telling) || again,
                     "{} for {name}: {found:?}, not {}; {row:?}", f.name, row[place]
@@ -455,4 +460,55 @@ fn a_recording_begins_with_the_inputs() {
         }
         assert!(matches!(root, Arg::Step(_)), "{}: the answer rests on no input", f.name);
     }
+}
+
+/// The values that give a result, as solving has them; the input is the place in the row.
+fn solved(name: &str, place: usize, wanted: f64, row: &[f64]) -> Vec<Solution> {
+    catalogue::formula(name).unwrap().solve(place, wanted, row, None).unwrap()
+}
+
+#[test]
+fn a_maximum_a_minimum_and_an_edge_are_found() {
+    // √(p(1 − p)/k) is greatest at one half: 0.5/√400.
+    for wanted in [0.025, 0.025 * (1.0 + 1e-11)] {
+        let found = solved("random_share_deviation", 0, wanted, &[f64::NAN, 400.0]);
+        let [Solution::Touching(share, Touch::Maximum)] = found[..] else { panic!("{found:?}") };
+        assert!((share - 0.5).abs() < 1e-9, "{share}");
+    }
+    // A little below it there are two, as far apart as p(1 − p) = 400 × 0.02499² has them.
+    let found = solved("random_share_deviation", 0, 0.02499, &[f64::NAN, 400.0]);
+    let half = (0.25 - 400.0 * 0.02499_f64.powi(2)).sqrt();
+    let [Solution::One(less), Solution::One(more)] = found[..] else { panic!("{found:?}") };
+    assert!((less - (0.5 - half)).abs() < 1e-9 && (more - (0.5 + half)).abs() < 1e-9);
+    // A little above there is none, and the message has the greatest that there is.
+    let formula = catalogue::formula("random_share_deviation").unwrap();
+    let none = formula.solve(0, 0.02501, &[f64::NAN, 400.0], None).unwrap_err();
+    assert!(none.to_string().ends_with("to 0.02500"), "{none}");
+    // Width and thickness are equal at the edge, and the whole spacing is left.
+    let found = solved("racetrack_spacing", 1, 0.7, &[0.7, f64::NAN, 0.31]);
+    let [Solution::Touching(width, Touch::Edge)] = found[..] else { panic!("{found:?}") };
+    assert!((width - 0.31).abs() < 1e-9, "{width}");
+    let words = catalogue::formula("racetrack_spacing").unwrap().solution_words(1, 3, &found);
+    assert_eq!(
+        words,
+        ["racetrack_spacing: thread_width = 0.31 mm is the only value that gives this result; \
+          beyond it the formula has no answer"]
+    );
+}
+
+#[test]
+fn a_stretch_without_an_end_has_none() {
+    // Of 20 kg no piece comes where the fixed mass is 20 kg or more.
+    let found = solved("pieces_from_mass", 1, 0.0, &[20.0, f64::NAN, 0.4]);
+    let [Solution::Stretch { least: Some(least), most: None }] = found[..] else {
+        panic!("{found:?}")
+    };
+    assert!((least - 20.0).abs() < 1e-9, "{least}");
+    let words = catalogue::formula("pieces_from_mass").unwrap().solution_words(1, 3, &found);
+    assert_eq!(words, ["pieces_from_mass: every fixed_mass from 20 kg up gives this result"]);
+    // Within what was asked the end is that.
+    let formula = catalogue::formula("pieces_from_mass").unwrap();
+    let found = formula.solve(1, 0.0, &[20.0, f64::NAN, 0.4], Some((0.0, 50.0))).unwrap();
+    let [Solution::Stretch { most: Some(most), .. }] = found[..] else { panic!("{found:?}") };
+    assert!((most - 50.0).abs() < 1e-9, "{most}");
 }

@@ -175,7 +175,7 @@ fn answer(row: &Row) -> Result<f64, String> {
             let wanted = parse_as(result, formula.output.kind).map_err(words)?.base();
             let roots = formula.solve(place, wanted, &base, None).map_err(words)?;
             let [root] = roots[..] else { return Err(format!("several answers: {roots:?}")) };
-            (root.least, kind)
+            (root.value(), kind)
         }
         _ => return Err("an input '?' needs the result '=', and the reverse".to_owned()),
     };

@@ -3,14 +3,18 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use hankwise::calculation::Solved;
 use hankwise::catalogue;
 use hankwise::quantity::{Kind, parse, parse_as};
 use hankwise::worked::Working;
+use proptest::prelude::*;
 
 mod at_random;
+mod cases;
 mod keyed;
 
 use at_random::Random;
+use cases::cases;
 
 const LOTS: [&str; 2] =
     [include_str!("lot/whole-lot.toml"), include_str!("../examples/short-lot.toml")];
@@ -173,4 +177,47 @@ fn a_step_of_an_input_is_what_a_person_would_type() {
         words.iter().any(|words| words.starts_with("count 23 YSW, not 22½ YSW: ")),
         "{words:?}"
     );
+}
+
+/// The same calculation with one input written otherwise.
+fn with(solved: &Solved, name: &str, text: &str) -> hankwise::Result<Solved> {
+    let mut given = solved.calculation().blank();
+    for (other, value) in solved.given().values().filter(|(other, _)| *other != name) {
+        given.set(other, value.clone())?;
+    }
+    given.set_text(name, text)?;
+    solved.calculation().solve(given)
+}
+
+proptest! {
+    #![proptest_config(cases(4))]
+
+    /// What a working says of a step is what the calculation gives where the step is taken.
+    #[test]
+    fn changes_are_those_of_running_it_again(seed in any::<u64>()) {
+        let mut random = Random::new(seed);
+        let mut compared = 0;
+        for calculation in catalogue::calculations() {
+            let Some(solved) = at_random::solved(calculation, &mut random) else { continue };
+            for found in solved.results() {
+                let working = solved.working(&found.name).unwrap();
+                for change in working.changes() {
+                    prop_assert!((change.answer_was - found.value).abs() <= 1e-12 * found.value.abs());
+                    if change.input.contains(['.', '[']) {
+                        continue;
+                    }
+                    // Nine digits are said of a value that was not typed.
+                    let again = with(&solved, &change.input, &change.is).unwrap();
+                    let again = again.find(&found.name).unwrap().value;
+                    prop_assert!(
+                        (again - change.answer_is).abs() <= 1e-6 * again.abs().max(found.value.abs()),
+                        "{}, {}: {}; run again it is {again}",
+                        calculation.name, found.name, change.words()
+                    );
+                    compared += 1;
+                }
+            }
+        }
+        prop_assert!(compared > 100, "{compared}");
+    }
 }

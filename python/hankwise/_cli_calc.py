@@ -15,6 +15,8 @@ if TYPE_CHECKING:
     import argparse
     from collections.abc import Sequence
 
+# Changes that are printed under the working of a calculation; all are in the JSON.
+_MOST_CHANGES = 5
 _FORMULA = (
     "name",
     "room",
@@ -119,19 +121,49 @@ def _given(of: str, inputs: Sequence[dict[str, Any]], texts: Sequence[str]) -> d
             raise hw.NotationError(f"'{text}' is not an input; write it like {example}=\"…\"")
         rows, _, rest = name.partition(".")
         if rest and "rows" in by_name.get(rows, {}):
-            _row(of, by_name[rows], given.setdefault(rows, {}), rest, value)
+            held = given.setdefault(rows, {})
+            if not isinstance(held, dict):
+                raise _not_a_list(of, by_name[rows], "", held)
+            _row(of, by_name[rows], held, rest, value)
             continue
         if name in given:
             raise hw.NotationError(f"{of}: '{name}' was given twice; write it once")
         given[name] = _value(by_name.get(name, {}), value)
-    for name, asked in by_name.items():
-        if "rows" in asked and asked["needed"] and name not in given:
-            row = "NAME" if asked["label"] else "1"
-            first = next(one["name"] for one in asked["rows"] if one["name"] != asked["label"])
-            raise hw.NotationError(
-                f"{of}: {name} ({asked['meaning']}) is missing; write {name}.{row}.{first}=…"
-            )
+    _complete(of, inputs, given, "")
     return {name: _listed(of, by_name.get(name, {}), value) for name, value in given.items()}
+
+
+def _example(asked: dict[str, Any]) -> str:
+    """Give a row and what is asked of it first."""
+    row = "NAME" if asked["label"] else "1"
+    return f"{row}.{next(one['name'] for one in asked['rows'] if one['name'] != asked['label'])}"
+
+
+def _not_a_list(of: str, asked: dict[str, Any], before: str, value: object) -> hw.NotationError:
+    name = f"{before}{asked['name']}"
+    return hw.NotationError(
+        f"{of}: {name} ({asked['meaning']}) is a list; write {name}.{_example(asked)}={value}"
+    )
+
+
+def _complete(
+    of: str, inputs: Sequence[dict[str, Any]], given: dict[str, Any], before: str
+) -> None:
+    """Refuse lists that are missing or written as one value, those in lists too."""
+    for asked in inputs:
+        name = asked["name"]
+        if "rows" not in asked or (name not in given and not asked["needed"]):
+            continue
+        if name not in given:
+            raise hw.NotationError(
+                f"{of}: {before}{name} ({asked['meaning']}) is missing; "
+                f"write {before}{name}.{_example(asked)}=…"
+            )
+        if not isinstance(given[name], dict):
+            raise _not_a_list(of, asked, before, given[name])
+        for row, fields in given[name].items():
+            if isinstance(fields, dict):
+                _complete(of, asked["rows"], fields, f"{before}{name}.{row}.")
 
 
 def _row(of: str, asked: dict[str, Any], rows: dict[str, Any], rest: str, value: str) -> None:
@@ -143,7 +175,10 @@ def _row(of: str, asked: dict[str, Any], rows: dict[str, Any], rest: str, value:
     field, nested, deeper = inner.partition(".")
     if nested and name not in of_row and "rows" in of_row.get(field, {}):
         fields = rows.setdefault(outer, {})
-        _row(of, of_row[field], fields.setdefault(field, {}), deeper, value)
+        held = fields.setdefault(field, {}) if isinstance(fields, dict) else fields
+        if not isinstance(held, dict):
+            raise _not_a_list(of, of_row[field], f"{asked['name']}.{outer}.", held)
+        _row(of, of_row[field], held, deeper, value)
         return
     if not dot:
         # The value of a row may stand alone: `out.top=673 g`.
@@ -239,6 +274,8 @@ def _calculation(
         else:
             print(working.latex() if args.latex else working, end="")
             if not args.latex:
+                for change in working.changes[:_MOST_CHANGES]:
+                    print(f"    With {change['words']}")
                 _beware(calculation)
     elif args.json:
         parts = {"hankwise": hw.__version__, **json.loads(found.to_json())}

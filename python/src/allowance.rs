@@ -10,6 +10,7 @@ use crate::call::warn;
 use crate::errors::OrRaise;
 use crate::handbook::HandbookTable;
 use crate::quantity::Quantity;
+use crate::text::Text;
 
 /// The agreed allowance for moisture of a fibre, on the oven-dry mass.
 ///
@@ -22,7 +23,9 @@ use crate::quantity::Quantity;
 /// (<regain: 17 %>, <regain: 13.6 %>)
 #[pyfunction]
 #[pyo3(signature = (fibre, list=None), text_signature = "(fibre, list=\"EU\")")]
-pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyResult<Quantity> {
+pub(crate) fn allowance(py: Python<'_>, fibre: Text, list: Option<Text>) -> PyResult<Quantity> {
+    let fibre = fibre.named("fibre")?;
+    let list = Text::option(list.as_ref(), "list")?;
     let found: &Figure = fibre::allowance(fibre, list).or_raise_at("allowance")?;
     if found.basis() == Basis::Memory {
         warn(
@@ -43,7 +46,8 @@ pub(crate) fn allowance(py: Python<'_>, fibre: &str, list: Option<&str>) -> PyRe
 /// >>> [(f.of["list"], f.low.number("%")) for f in hw.fibre.allowances("jute")]
 /// [('EU', 17.0), ('ASTM D1909', 13.75)]
 #[pyfunction]
-pub(crate) fn allowances(fibre: &str) -> PyResult<HandbookTable> {
+pub(crate) fn allowances(fibre: Text) -> PyResult<HandbookTable> {
+    let fibre = fibre.named("fibre")?;
     let table = hankwise::catalogue::table("moisture_allowances").or_raise()?;
     Ok(HandbookTable::part(table, fibre::allowances(fibre).or_raise_at("allowances")?))
 }

@@ -7,7 +7,7 @@ use hankwise::formula::array::{Column, Unanswered};
 use hankwise::formula::is_usual;
 use numpy::{PyArrayMethods, PyUntypedArrayMethods};
 use pyo3::prelude::*;
-use pyo3::types::{PyDict, PyString, PyTuple};
+use pyo3::types::{PyDict, PyTuple};
 
 use crate::columns::{in_kind, place, rows};
 use crate::errors::{NotationError, OrRaise, RangeWarning, raise};
@@ -18,6 +18,7 @@ use crate::inputs::{
 };
 use crate::out::in_parts;
 use crate::quantity::Quantity;
+use crate::text::keyword;
 
 /// The extent of no figures.
 const NONE: Extent = Extent { least: 0.0, most: 0.0, gaps: false };
@@ -75,8 +76,8 @@ impl Formula {
         }
         if let Some(kwargs) = kwargs {
             for (name, value) in kwargs {
-                let name = name.cast::<PyString>()?.to_cow()?;
-                let Some(place) = inputs.iter().position(|i| i.name == name) else {
+                let name = keyword(&name, self.card.name)?;
+                let Some(place) = inputs.iter().position(|i| i.name == &*name) else {
                     let known: Vec<&str> = inputs.iter().map(|i| i.name).collect();
                     return Err(raise(&Error::no_input(self.card.name, &name, &known)));
                 };

@@ -1,7 +1,5 @@
 //! Control charts and capability.
 
-use std::path::PathBuf;
-
 use hankwise::quality::chart::{self as charts, Asked, Finding, Kind};
 use hankwise::quality::{self as room};
 use hankwise::quantity;
@@ -13,6 +11,7 @@ use crate::errors::{NotationError, OrRaise};
 use crate::inputs::whole;
 use crate::quantity::Quantity;
 use crate::readings::Readings;
+use crate::text::{File, Text};
 
 /// A control chart: centre, limits, points, what they say. Shows itself as a table; `plot` draws it.
 #[pyclass(frozen, module = "hankwise")]
@@ -41,12 +40,13 @@ pub(crate) struct Chart {
 pub(crate) fn chart(
     values: &Bound<'_, PyAny>,
     subgroup: Option<Bound<'_, PyAny>>,
-    kind: Option<&str>,
+    kind: Option<Text>,
     centre: Option<Bound<'_, PyAny>>,
     sigma: Option<Bound<'_, PyAny>>,
     baseline: Option<Bound<'_, PyAny>>,
 ) -> PyResult<Chart> {
     const NAME: &str = "chart";
+    let kind = Text::option(kind.as_ref(), "kind")?;
     let readings = Readings::read(values, NAME)?;
     let size = subgroup.map(|n| whole(&n, NAME, "subgroup")).transpose()?;
     let kind = match kind {
@@ -145,7 +145,8 @@ attributes! {
     /// Draws the chart into a file (.svg, .png or .pdf), whole or not at all. Needs matplotlib.
     /// `force=True` replaces a file of another kind too.
     #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
-    fn save(slf: &Bound<'_, Self>, path: PathBuf, force: bool) -> PyResult<()> {
+    fn save(slf: &Bound<'_, Self>, path: File, force: bool) -> PyResult<()> {
+        let path = path.named("path")?;
         slf.py().import("hankwise._chart")?.call_method1("save", (slf, path, force)).map(|_| ())
     }
     fn __repr__(&self) -> String {

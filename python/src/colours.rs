@@ -9,6 +9,7 @@ use crate::attributes::attributes;
 use crate::columns::shown;
 use crate::errors::{NotationError, OrRaise};
 use crate::inputs::whole;
+use crate::text::{Text, text_of};
 
 /// What a pickle keeps: the order, the threads, whether it is evened.
 type State = (String, Option<u32>, bool);
@@ -48,12 +49,13 @@ pub(crate) fn colour_order(
         )));
     };
     let ends = ends.map(|ends| whole(ends, "colour_order", "ends")).transpose()?;
-    laid_out(&text.to_string_lossy(), ends, even)
+    laid_out(&text_of(text, "order")?, ends, even)
 }
 
 /// For pickles.
 #[pyfunction]
-pub(crate) fn _colour_order(order: &str, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
+pub(crate) fn _colour_order(order: Text, ends: Option<u32>, even: bool) -> PyResult<ColourOrder> {
+    let order = order.named("order")?;
     laid_out(order, ends, even)
 }
 

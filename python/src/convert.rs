@@ -10,6 +10,7 @@ use pyo3::types::PyFloat;
 use crate::call::warn;
 use crate::columns::{Figures, in_dtype, in_kind, place, rows};
 use crate::errors::{OrRaise, RangeError};
+use crate::text::text_of;
 
 /// A change of unit in one operation.
 #[derive(Clone, Copy)]
@@ -302,7 +303,8 @@ fn remembered(from_unit: &Bound<'_, PyAny>, to_unit: &Bound<'_, PyAny>) -> PyRes
     if let Some(change) = found {
         return Ok(change);
     }
-    let (from, to) = pair(from_unit.extract()?, to_unit.extract()?).or_raise()?;
+    let [from, to] = [text_of(from_unit, "from_unit")?, text_of(to_unit, "to_unit")?];
+    let (from, to) = pair(&from, &to).or_raise()?;
     let change = Change::between(from, to);
     let pair = Some((from_unit.clone().unbind(), to_unit.clone().unbind(), change));
     let before =

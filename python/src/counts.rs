@@ -1,7 +1,5 @@
 //! The count systems: looking at them, adding one's own.
 
-use std::path::PathBuf;
-
 use hankwise::plan;
 use hankwise::quantity::counts::System;
 use hankwise::quantity::{self, Definition, Kind};
@@ -10,6 +8,7 @@ use pyo3::types::PyDict;
 
 use crate::attributes::dict;
 use crate::errors::OrRaise;
+use crate::text::{File, Text};
 
 fn row<'py>(py: Python<'py>, system: &System) -> PyResult<Bound<'py, PyDict>> {
     let unit = &system.unit;
@@ -40,20 +39,28 @@ fn row<'py>(py: Python<'py>, system: &System) -> PyResult<Bound<'py, PyDict>> {
 /// <linear density (count): 167.9 tex>
 #[pyfunction]
 #[pyo3(
-    signature = (name, *, length, mass, direct=false, names=Vec::new(), source="", country="", date=""),
+    signature = (name, *, length, mass, direct=false, names=Vec::new(), source=Text::Meant(""), country=Text::Meant(""), date=Text::Meant("")),
     text_signature = "(name, *, length, mass, direct=False, names=(), source='', country='', date='')"
 )]
 pub(crate) fn define_count<'py>(
     py: Python<'py>,
-    name: String,
-    length: String,
-    mass: String,
+    name: Text,
+    length: Text,
+    mass: Text,
     direct: bool,
-    names: Vec<String>,
-    source: &str,
-    country: &str,
-    date: &str,
+    names: Vec<Text>,
+    source: Text,
+    country: Text,
+    date: Text,
 ) -> PyResult<Bound<'py, PyDict>> {
+    let name = name.named("name")?.to_owned();
+    let length = length.named("length")?.to_owned();
+    let mass = mass.named("mass")?.to_owned();
+    let names = names.iter().map(|one| Ok(one.named("names")?.to_owned()));
+    let names = names.collect::<PyResult<Vec<String>>>()?;
+    let source = source.named("source")?;
+    let country = country.named("country")?;
+    let date = date.named("date")?;
     let (source, country, date) = (source.to_owned(), country.to_owned(), date.to_owned());
     let definition = Definition { name, names, length, mass, direct, source, country, date };
     row(py, quantity::define(&definition).or_raise()?)
@@ -64,7 +71,8 @@ pub(crate) fn define_count<'py>(
 /// their symbols.
 #[pyfunction]
 #[pyo3(signature = (path, /))]
-pub(crate) fn load_counts(path: PathBuf) -> PyResult<Vec<&'static str>> {
+pub(crate) fn load_counts(path: File) -> PyResult<Vec<&'static str>> {
+    let path = path.named("path")?;
     let systems = plan::load_counts(&path).or_raise()?;
     Ok(systems.into_iter().map(|s| s.unit.symbol).collect())
 }
@@ -78,7 +86,8 @@ pub(crate) fn _count_symbols() -> Vec<&'static str> {
 /// The row of the count system with a name.
 #[pyfunction]
 #[pyo3(signature = (name, /))]
-pub(crate) fn _count<'py>(py: Python<'py>, name: &str) -> PyResult<Bound<'py, PyDict>> {
+pub(crate) fn _count<'py>(py: Python<'py>, name: Text) -> PyResult<Bound<'py, PyDict>> {
+    let name = name.named("name")?;
     let unit = quantity::unit(name, Some(Kind::LinearDensity)).or_raise()?;
     let mut all = quantity::systems();
     let system = all.find(|s| s.unit == *unit);

@@ -7,6 +7,7 @@ use pyo3::types::PyString;
 use crate::attributes::attributes;
 use crate::errors::{NotationError, OrRaise};
 use crate::picture::Picture;
+use crate::text::{Text, text_of};
 use crate::weave::Weave;
 
 /// What a pickle keeps: threading, tie-up, treadling.
@@ -35,7 +36,7 @@ fn numbers(value: &Bound<'_, PyAny>, name: &str) -> PyResult<Vec<usize>> {
         ))
     };
     if let Ok(text) = value.cast::<PyString>() {
-        let text = text.to_cow()?;
+        let text = text_of(text, name)?;
         let split = text.split(|c: char| c.is_whitespace() || c == ',' || c == '-');
         let words = split.filter(|w| !w.is_empty());
         return words.map(|w| w.parse().map_err(|_| amiss())).collect();
@@ -114,8 +115,9 @@ attributes! {
         &self,
         treadles: bool,
         repeats: Option<&Bound<'_, PyAny>>,
-        title: Option<&str>,
+        title: Option<Text>,
     ) -> PyResult<Picture> {
+        let title = Text::option(title.as_ref(), "title")?;
         let repeats = repeats.map(crate::picture::across_and_up).transpose()?;
         Picture::hand_over(if treadles {
             self.draft.treadle_picture(repeats, title)

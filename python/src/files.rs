@@ -6,6 +6,7 @@ use hankwise::files::{FileKind, Output, read_text};
 use pyo3::prelude::*;
 
 use crate::errors::{NotationError, OrRaise};
+use crate::text::{File, Text};
 
 /// Where a file goes.
 pub(crate) fn output(path: PathBuf, force: bool) -> Output {
@@ -26,7 +27,9 @@ fn picture(path: &Path) -> PyResult<FileKind> {
 /// Refuses a file that could not be written; `ending` is what its name must end in, None for a picture.
 #[pyfunction]
 #[pyo3(signature = (path, ending, force, /))]
-pub(crate) fn _check_output(path: PathBuf, ending: Option<&str>, force: bool) -> PyResult<()> {
+pub(crate) fn _check_output(path: File, ending: Option<Text>, force: bool) -> PyResult<()> {
+    let path = path.named("path")?;
+    let ending = Text::option(ending.as_ref(), "ending")?;
     let kind = match ending.and_then(FileKind::named) {
         Some(kind) => kind,
         None => picture(&path)?,
@@ -37,7 +40,8 @@ pub(crate) fn _check_output(path: PathBuf, ending: Option<&str>, force: bool) ->
 /// Writes a picture that was drawn in Python.
 #[pyfunction]
 #[pyo3(signature = (path, drawn, force, /))]
-pub(crate) fn _write_picture(path: PathBuf, drawn: &[u8], force: bool) -> PyResult<()> {
+pub(crate) fn _write_picture(path: File, drawn: &[u8], force: bool) -> PyResult<()> {
+    let path = path.named("path")?;
     let kind = picture(&path)?;
     output(path, force).write(kind, drawn).or_raise()
 }
@@ -45,6 +49,7 @@ pub(crate) fn _write_picture(path: PathBuf, drawn: &[u8], force: bool) -> PyResu
 /// Reads a text in UTF-8, unless it is too large.
 #[pyfunction]
 #[pyo3(signature = (path, /))]
-pub(crate) fn _read_text(path: PathBuf) -> PyResult<String> {
+pub(crate) fn _read_text(path: File) -> PyResult<String> {
+    let path = path.named("path")?;
     read_text(&path).or_raise()
 }

@@ -9,6 +9,7 @@ use pyo3::types::{PyDict, PyList};
 use crate::attributes::{attributes, dict};
 use crate::errors::raise;
 use crate::sequence::{Places, places};
+use crate::text::Text;
 
 /// A function and what to call it with, as pickle wants them.
 type Call<'py> = (Bound<'py, PyAny>, (String, Option<&'static str>));
@@ -139,8 +140,10 @@ impl Found {
 /// >>> hw.find("turns per inch")[0].line
 /// 'hw.q("1 tpi").to("turns/m")'
 #[pyfunction]
-#[pyo3(signature = (words="", kind=None))]
-pub(crate) fn find(words: &str, kind: Option<&str>) -> PyResult<Found> {
+#[pyo3(signature = (words=Text::Meant(""), kind=None), text_signature = "(words='', kind=None)")]
+pub(crate) fn find(words: Text, kind: Option<Text>) -> PyResult<Found> {
+    let words = words.named("words")?;
+    let kind = Text::option(kind.as_ref(), "kind")?;
     let kind = match kind {
         None => None,
         Some(word) => Some(EntryKind::named(word).ok_or_else(|| unknown(word))?),
@@ -163,9 +166,11 @@ fn unknown(word: &str) -> PyErr {
 #[pyo3(signature = (name, /, kind=None))]
 pub(crate) fn _calc<'py>(
     py: Python<'py>,
-    name: &str,
-    kind: Option<&str>,
+    name: Text,
+    kind: Option<Text>,
 ) -> PyResult<Bound<'py, PyAny>> {
+    let name = name.named("name")?;
+    let kind = Text::option(kind.as_ref(), "kind")?;
     let found = match kind {
         Some("formula") => catalogue::formula(name).map(Entry::Formula),
         Some(_) => catalogue::calculation(name).map(Entry::Calculation),

@@ -1,6 +1,6 @@
 //! A formula of the catalogue as a callable.
 
-use hankwise::formula;
+use hankwise::formula::{self, Solution};
 use hankwise::quantity::Amount;
 use hankwise::source::basis;
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
@@ -12,6 +12,7 @@ use crate::call::{signature, warn};
 use crate::errors::OrRaise;
 use crate::inputs::{Given, base_unit, locate, one, one_figure, one_shape};
 use crate::quantity::Quantity;
+use crate::text::{Text, keyword};
 use crate::working::Working;
 
 // A formula of the catalogue. Its class has no doc comment, which would come before the `__doc__` of
@@ -59,7 +60,7 @@ impl Formula {
         let others = PyDict::new(py);
         let mut wanted = None;
         for (name, value) in kwargs.map(PyDictMethods::iter).into_iter().flatten() {
-            let name: String = name.extract()?;
+            let name = keyword(&name, self.card.name)?;
             if name == card.name || name == "result" {
                 wanted = Some(value);
             } else if name == unknown {
@@ -180,15 +181,18 @@ callable! {
     /// Every value of one input that gives the wanted result, in its usual range and, where there is none,
     /// as far as it can be; `between=(low, high)` looks there alone. Name the result by the name of the
     /// formula: `f.solve("twist", twist_factor="39 turns/cm √tex", count="16 YSW")`. Where all values
-    /// of a stretch give it, the least and the most of them stand in the list, and a warning says so.
+    /// of a stretch give it, the least and the most of them stand in the list (`None` where there is no such
+    /// end), and a warning says so; so it does where the only value is a maximum, a minimum or the last with
+    /// an answer.
     #[pyo3(signature = (unknown, *, between=None, **kwargs))]
     fn solve<'py>(
         &self,
         py: Python<'py>,
-        unknown: &str,
+        unknown: Text,
         between: Option<(Bound<'py, PyAny>, Bound<'py, PyAny>)>,
         kwargs: Option<&Bound<'py, PyDict>>,
-    ) -> PyResult<Vec<Quantity>> {
+    ) -> PyResult<Vec<Option<Quantity>>> {
+        let unknown = unknown.named("unknown")?;
         let Asked { place, wanted, given, .. } = self.asked(py, unknown, kwargs)?;
         let row: Vec<f64> = given.iter().map(Amount::base).collect();
         let kind = self.card.inputs[place].kind;
@@ -205,17 +209,19 @@ callable! {
             None => None,
         };
         let found = self.card.solve(place, wanted.base(), &row, bounds).or_raise()?;
-        let (mut all, mut said) = (Vec::new(), Vec::new());
-        for one in found {
-            all.push(one.least);
-            if one.is_stretch() {
-                all.push(one.most);
-                said.push(self.card.stretch_words(place, row.len(), one));
-            }
-        }
-        said.extend(all.iter().filter_map(|x| self.card.unusual_at(place, row.len(), *x)));
+        let mut said = self.card.solution_words(place, row.len(), &found);
+        let all: Vec<Option<f64>> = found
+            .iter()
+            .flat_map(|one| match *one {
+                Solution::One(x) | Solution::Touching(x, _) => vec![Some(x)],
+                Solution::Stretch { least, most } => vec![least, most],
+            })
+            .collect();
+        let unusual = |x: &f64| self.card.unusual_at(place, row.len(), *x);
+        said.extend(all.iter().flatten().filter_map(unusual));
         warn(py, said)?;
-        Ok(all.into_iter().map(|x| Quantity::scalar(py, x, base_unit(kind), kind)).collect())
+        let quantity = |x| Quantity::scalar(py, x, base_unit(kind), kind);
+        Ok(all.into_iter().map(|x| x.map(quantity)).collect())
     }
     /// The working of one input that gives the wanted result, which is named as in `solve`: that of the
     /// inverse formula where there is one, else that of this formula with the input found.
@@ -223,9 +229,10 @@ callable! {
     fn solve_working<'py>(
         &self,
         py: Python<'py>,
-        unknown: &str,
+        unknown: Text,
         kwargs: Option<&Bound<'py, PyDict>>,
     ) -> PyResult<Working> {
+        let unknown = unknown.named("unknown")?;
         let Asked { place, wanted, wanted_text, given, typed } = self.asked(py, unknown, kwargs)?;
         let working = self
             .card
@@ -304,7 +311,8 @@ callable! {
 /// A cited source: key, basis, title, and where it was read.
 #[pyfunction]
 #[pyo3(signature = (key, /))]
-pub(crate) fn source<'py>(py: Python<'py>, key: &str) -> PyResult<Bound<'py, PyDict>> {
+pub(crate) fn source<'py>(py: Python<'py>, key: Text) -> PyResult<Bound<'py, PyDict>> {
+    let key = key.named("key")?;
     let source = hankwise::source::source(key)
         .ok_or_else(|| PyKeyError::new_err(format!("no source '{key}' is cited")))?;
     Ok(dict!(py, {

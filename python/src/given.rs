@@ -15,6 +15,7 @@ use crate::inputs::{
 };
 use crate::quantity::Quantity;
 use crate::results::Container;
+use crate::text::{keyword, text_of};
 
 /// What was given, read: the values, and how columns among them are handed back.
 pub(crate) struct Read {
@@ -32,7 +33,7 @@ pub(crate) fn read(
     let mut columns: Vec<(String, &'static Unit)> = Vec::new();
     let mut in_step = InStep::default();
     for (name, value) in kwargs.into_iter().flat_map(PyDictMethods::iter) {
-        let name: String = name.extract()?;
+        let name = keyword(&name, card.name)?;
         if value.is_none() {
             continue;
         }
@@ -45,7 +46,7 @@ pub(crate) fn read(
                     Ok(q) if q.get().unit.kind == input.kind.family() => q.get().unit,
                     _ => base_unit(input.kind),
                 };
-                columns.push((name.clone(), unit));
+                columns.push((name.to_string(), unit));
                 call.given.push(several);
             }
             _ => {
@@ -101,7 +102,8 @@ fn one_of(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> 
             }
         },
         Item::Parts(parts) => {
-            if let Ok(text) = value.extract::<String>() {
+            if value.is_instance_of::<PyString>() {
+                let text = text_of(value, parts.name)?;
                 let all: Result<Vec<f64>, _> = text
                     .trim_matches(['[', ']'])
                     .split(',')
@@ -128,7 +130,7 @@ fn one_of(given: &calculation::Given, item: &Item, value: &Bound<'_, PyAny>) -> 
                     row.set(name, Value::Text(label)).or_raise()?;
                 }
                 for (name, value) in fields.iter() {
-                    let name: String = name.extract()?;
+                    let name = keyword(&name, &here)?;
                     if value.is_none() {
                         continue;
                     }
@@ -155,9 +157,10 @@ fn text(value: &Bound<'_, PyAny>) -> PyResult<String> {
     if let Ok(order) = value.cast::<crate::colours::ColourOrder>() {
         return order.get().text();
     }
-    value
-        .extract::<String>()
-        .map_err(|_| PyTypeError::new_err(format!("a text goes here, not {}", shown(value))))
+    if value.is_instance_of::<PyString>() {
+        return Ok(text_of(value, "a text")?.to_string());
+    }
+    Err(PyTypeError::new_err(format!("a text goes here, not {}", shown(value))))
 }
 
 /// The name of the only one.

@@ -8,6 +8,7 @@ use pyo3::prelude::*;
 use crate::errors::OrRaise;
 use crate::handbook::HandbookTable;
 use crate::inputs::single;
+use crate::text::Text;
 
 /// The hand-knitting words into whose bands a count falls, with the bands: several, or none.
 ///
@@ -18,9 +19,10 @@ use crate::inputs::single;
 #[pyo3(signature = (count, country=None))]
 pub(crate) fn weight_class(
     count: &Bound<'_, PyAny>,
-    country: Option<&str>,
+    country: Option<Text>,
 ) -> PyResult<HandbookTable> {
     const NAME: &str = "weight_class";
+    let country = Text::option(country.as_ref(), "country")?;
     let count = single(count, NAME, "count", Kind::LinearDensity)?.base();
     let checked = Kind::LinearDensity.check(count);
     checked.or_raise_at(format_args!("{NAME}, count"))?;
@@ -38,6 +40,8 @@ pub(crate) fn weight_class(
 /// 100 m/50g to 125 m/50g
 #[pyfunction]
 #[pyo3(signature = (word, country=None))]
-pub(crate) fn weight_band(word: &str, country: Option<&str>) -> PyResult<HandbookTable> {
+pub(crate) fn weight_band(word: Text, country: Option<Text>) -> PyResult<HandbookTable> {
+    let word = word.named("word")?;
+    let country = Text::option(country.as_ref(), "country")?;
     HandbookTable::weights(yarn::weight_band(word, country).or_raise()?)
 }

@@ -14,6 +14,7 @@ use crate::attributes::{attributes, dict};
 use crate::errors::OrRaise;
 use crate::quantity::Quantity;
 use crate::sequence::{Places, places};
+use crate::text::Text;
 
 /// A figure of the handbook, or a band of figures, with who says so.
 #[pyclass(frozen, module = "hankwise", weakref)]
@@ -178,10 +179,11 @@ attributes! {
 
     /// The figures that have all the words, each found by its beginning.
     #[pyo3(signature = (words, /))]
-    fn find(&self, words: &str) -> HandbookTable {
+    fn find(&self, words: Text) -> PyResult<HandbookTable> {
+        let words = words.named("words")?;
         let found = HandbookTable::part(self.table, self.table.find(words));
         let places = found.places.into_iter().filter(|p| self.places.contains(p)).collect();
-        HandbookTable { table: self.table, places }
+        Ok(HandbookTable { table: self.table, places })
     }
     /// The figures as dictionaries, as for a data frame: low and high are numbers in `unit`.
     fn records<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
@@ -224,13 +226,14 @@ attributes! {
         Ok((made_by(py, "_part")?, (self.table.name, self.places.clone())))
     }
     #[staticmethod]
-    fn _part(name: &str, places: Vec<usize>) -> PyResult<HandbookTable> {
+    fn _part(name: Text, places: Vec<usize>) -> PyResult<HandbookTable> {
+        let name = name.named("name")?;
         let table = catalogue::table(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
         let places = places.into_iter().filter(|p| *p < table.figures.len()).collect();
         Ok(HandbookTable { table, places })
     }
     #[staticmethod]
-    fn _figure(name: &str, places: Vec<usize>) -> PyResult<HandbookFigure> {
+    fn _figure(name: Text, places: Vec<usize>) -> PyResult<HandbookFigure> {
         let part = HandbookTable::_part(name, places)?;
         if part.places.is_empty() {
             return Err(PyIndexError::new_err("the table has no such value"));
@@ -242,7 +245,8 @@ attributes! {
 /// The handbook table with a name; the message of a miss names the nearest.
 #[pyfunction]
 #[pyo3(signature = (name, /))]
-pub(crate) fn _table(name: &str) -> PyResult<HandbookTable> {
+pub(crate) fn _table(name: Text) -> PyResult<HandbookTable> {
+    let name = name.named("name")?;
     let table = catalogue::table(name).map_err(|e| PyKeyError::new_err(e.to_string()))?;
     Ok(HandbookTable::whole(table))
 }

@@ -16,6 +16,7 @@ use crate::columns::{Figures, is_masked, rows, shown};
 use crate::errors::{NotationError, OrRaise, RangeError, UnitError, raise};
 use crate::foreign::foreign;
 use crate::quantity::Quantity;
+use crate::text::text;
 use crate::texts::{column_of_texts, texts};
 use crate::yarn::Yarn;
 
@@ -217,8 +218,8 @@ pub(crate) fn one<'py>(value: &Bound<'py, PyAny>, kind: Kind) -> PyResult<Given<
         let (amount, said) = yarn.whole_count().or_raise()?;
         return Ok(Given::One(amount, said));
     }
-    if let Ok(text) = value.cast::<PyString>() {
-        let text = text.to_string_lossy();
+    if value.is_instance_of::<PyString>() {
+        let text = text(value)?;
         let (amount, said) = yarn::read_input(&text, "", kind).or_raise()?;
         return Ok(Given::One(amount, Some(said)));
     }
@@ -253,8 +254,8 @@ pub(crate) fn no_fold_for_a_single(value: &Bound<'_, PyAny>, input: &str) -> PyR
     }
     if let Ok(yarn) = value.cast::<Yarn>() {
         yarn.get().yarn.fits(input).or_raise()?;
-    } else if let Ok(text) = value.cast::<PyString>() {
-        yarn::read_input(&text.to_string_lossy(), input, Kind::LinearDensity).or_raise()?;
+    } else if value.is_instance_of::<PyString>() {
+        yarn::read_input(&text(value)?, input, Kind::LinearDensity).or_raise()?;
     } else if let Some(rows) = texts(value)? {
         return rows.iter().try_for_each(|row| no_fold_for_a_single(row, input));
     }

@@ -37,6 +37,7 @@ mod result;
 mod results;
 mod rounding;
 mod sequence;
+mod text;
 mod texts;
 mod weave;
 mod working;

@@ -11,6 +11,7 @@ use crate::convert::Change;
 use crate::errors::{NotationError, OrRaise, RangeError, UnitError};
 use crate::foreign::foreign;
 use crate::quantity::Quantity;
+use crate::text::{Text, text};
 use crate::texts::{Wrong, is_missing, texts};
 
 /// A quantity: from a text such as "22½ YSW" or "1 lb 12 oz", from a number, an array or a Series
@@ -21,14 +22,15 @@ use crate::texts::{Wrong, is_missing, texts};
 /// <linear density (count): 62.5 tex>
 #[pyfunction]
 #[pyo3(signature = (value, unit=None, /))]
-pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<&str>) -> PyResult<Quantity> {
+pub(crate) fn q<'py>(value: &Bound<'py, PyAny>, unit: Option<Text>) -> PyResult<Quantity> {
+    let unit = Text::option(unit.as_ref(), "unit")?;
     let py = value.py();
     if let Ok(given) = value.cast::<Quantity>() {
         let unit = unit.unwrap_or(given.get().unit.symbol);
         return given.get().to(py, unit);
     }
-    if let Ok(text) = value.cast::<PyString>() {
-        let text = text.to_string_lossy();
+    if value.is_instance_of::<PyString>() {
+        let text = text(value)?;
         let amount = match unit {
             None => quantity::parse(&text).or_raise()?,
             Some(unit) => {
@@ -135,7 +137,8 @@ fn of_texts<'py>(value: &Bound<'py, PyAny>, rows: &[Bound<'py, PyAny>]) -> PyRes
 /// The units, as dictionaries: symbol, names, kind, definition, source, basis.
 #[pyfunction]
 #[pyo3(signature = (kind=None))]
-pub(crate) fn units<'py>(py: Python<'py>, kind: Option<&str>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+pub(crate) fn units<'py>(py: Python<'py>, kind: Option<Text>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+    let kind = Text::option(kind.as_ref(), "kind")?;
     let mut all = Vec::new();
     for unit in quantity::units().filter(|u| kind.is_none_or(|k| u.kind.words().contains(k))) {
         all.push(dict!(py, {

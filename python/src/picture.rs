@@ -1,7 +1,5 @@
 //! Pictures of a weave.
 
-use std::path::PathBuf;
-
 use hankwise::cloth::{self, Face, Threads};
 use hankwise::quantity::Kind;
 use pyo3::exceptions::PyTypeError;
@@ -13,6 +11,7 @@ use crate::columns::shown;
 use crate::errors::{NotationError, OrRaise, raise};
 use crate::files::output;
 use crate::inputs::single;
+use crate::text::{File, keyword, text_of};
 
 /// A picture as SVG; shows itself in a notebook. Made by `Weave.picture`.
 #[pyclass(frozen, eq, module = "hankwise")]
@@ -30,7 +29,8 @@ impl Picture {
     }
     /// Writes the SVG to a file, whole or not at all. `force=True` replaces a file of another kind too.
     #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
-    fn save(&self, path: PathBuf, force: bool) -> PyResult<()> {
+    fn save(&self, path: File, force: bool) -> PyResult<()> {
+        let path = path.named("path")?;
         self.picture.save(output(path, force)).or_raise()
     }
     fn _repr_svg_(&self) -> &str {
@@ -75,7 +75,7 @@ fn order(value: &Bound<'_, PyAny>, name: &str) -> PyResult<cloth::ColourOrder> {
     let text = value.cast::<PyString>().map_err(|_| {
         PyTypeError::new_err(format!("{NAME}, {name}: write a text such as '6 black 6 white'"))
     })?;
-    let text = text.to_cow()?;
+    let text = text_of(text, name)?;
     // A colour alone is a cloth of it.
     let whole = if text.contains(|c: char| c.is_ascii_digit()) && !text.trim().starts_with('#') {
         text.to_string()
@@ -131,7 +131,7 @@ pub(crate) fn draw(
 ) -> PyResult<Picture> {
     let given = given.map_or_else(|| PyDict::new(py), Clone::clone);
     for (name, value) in &given {
-        let name: String = name.extract()?;
+        let name = keyword(&name, NAME)?;
         if !OF_A_FACE.contains(&name.as_str()) {
             return Err(PyTypeError::new_err(format!(
                 "{NAME} has no '{name}'; it has kind, repeats, title, for a draft treadles, and for a \

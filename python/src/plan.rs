@@ -3,7 +3,6 @@
 use std::collections::BTreeMap;
 use std::fmt::Display;
 use std::hash::{Hash, Hasher};
-use std::path::PathBuf;
 use std::sync::Arc;
 
 use hankwise::plan;
@@ -16,6 +15,7 @@ use crate::attributes::{attributes, dict};
 use crate::errors::{OrRaise, RangeError, raise};
 use crate::quantity::Quantity;
 use crate::result::{PlanResult, Table, table};
+use crate::text::{File, Text, text_of};
 use crate::working::Working;
 
 /// A plan for a lot, read from a lot file. It does not change; running it gives a result.
@@ -113,7 +113,7 @@ attributes! {
     fn needed(
         &self,
         py: Python<'_>,
-        goods: Option<BTreeMap<String, Number>>,
+        goods: Option<BTreeMap<Text, Number>>,
         confidence: f64,
         lots: Number,
         seed: Number,
@@ -124,7 +124,10 @@ attributes! {
         let goods = goods
             .unwrap_or_default()
             .into_iter()
-            .map(|(name, count)| Ok((name.clone(), whole(&name, count, u32::MAX)?)))
+            .map(|(name, count)| {
+                let name = name.named("goods")?;
+                Ok((name.to_owned(), whole(name, count, u32::MAX)?))
+            })
             .collect::<PyResult<Vec<(String, u32)>>>()?;
         let plan = self.plan.clone();
         let needed = long(py, run.lots, progress.as_ref(), |tell| {
@@ -158,7 +161,7 @@ attributes! {
         let mut columns: Vec<(String, Vec<Bound<'_, PyAny>>)> = Vec::new();
         for (name, column) in values {
             let column = column.try_iter()?.collect::<PyResult<Vec<_>>>()?;
-            columns.push((name.extract()?, column));
+            columns.push((name.extract::<Text>()?.named("a name")?.to_owned(), column));
         }
         let rows = columns.first().map_or(0, |(_, column)| column.len());
         if let Some((name, column)) = columns.iter().find(|(_, column)| column.len() != rows) {
@@ -250,7 +253,7 @@ fn texts(plan: &plan::Plan) -> (&str, Option<&str>, &str) {
 /// Values as they would be written in a file.
 fn written(values: &Bound<'_, PyDict>) -> PyResult<Vec<(String, String)>> {
     let one = |(name, value): (Bound<'_, PyAny>, Bound<'_, PyAny>)| {
-        Ok((name.extract()?, as_written(&value)?))
+        Ok((name.extract::<Text>()?.named("a name")?.to_owned(), as_written(&value)?))
     };
     values.iter().map(one).collect()
 }
@@ -259,7 +262,7 @@ fn written(values: &Bound<'_, PyDict>) -> PyResult<Vec<(String, String)>> {
 fn as_written(value: &Bound<'_, PyAny>) -> PyResult<String> {
     match value.extract::<bool>() {
         Ok(yes) => Ok(yes.to_string()),
-        Err(_) => Ok(value.str()?.to_str()?.to_owned()),
+        Err(_) => Ok(text_of(value.str()?.as_any(), "a value")?.to_string()),
     }
 }
 
@@ -354,7 +357,8 @@ attributes! {
 /// The plan of a lot file.
 #[pyfunction]
 #[pyo3(signature = (path, /))]
-pub(crate) fn load(path: PathBuf) -> PyResult<Plan> {
+pub(crate) fn load(path: File) -> PyResult<Plan> {
+    let path = path.named("path")?;
     let plan = plan::Plan::load(&path).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
 }
@@ -364,12 +368,13 @@ pub(crate) fn load(path: PathBuf) -> PyResult<Plan> {
 /// the mill file, where there is one.
 #[pyfunction]
 #[pyo3(signature = (values, /, mill=None))]
-pub(crate) fn make(values: &Bound<'_, PyDict>, mill: Option<PathBuf>) -> PyResult<Plan> {
+pub(crate) fn make(values: &Bound<'_, PyDict>, mill: Option<File>) -> PyResult<Plan> {
     let mut all = Vec::new();
     flatten("", values, &mut all)?;
     let values: Vec<(&str, &str)> =
         all.iter().map(|(name, value)| (name.as_str(), value.as_str())).collect();
     let mill = mill.map(|path| {
+        let path = path.named("mill")?;
         let text = hankwise::files::read_text(&path).or_raise()?;
         PyResult::Ok(plan::Source { name: path.display().to_string(), text })
     });
@@ -384,7 +389,8 @@ fn flatten(
     all: &mut Vec<(String, String)>,
 ) -> PyResult<()> {
     for (name, value) in values {
-        let name: String = name.extract()?;
+        let name: Text = name.extract()?;
+        let name = name.named("a name")?.to_owned();
         let name = if path.is_empty() { name } else { format!("{path}.{name}") };
         if let Ok(inner) = value.cast::<PyDict>() {
             flatten(&name, inner, all)?;
@@ -461,8 +467,13 @@ pub(crate) fn _plan(
 /// The plan of the text of a lot file; messages call it by the name. A mill file that it names is looked
 /// for beside it.
 #[pyfunction]
-#[pyo3(signature = (text, name="lot.toml", /))]
-pub(crate) fn loads(text: &str, name: &str) -> PyResult<Plan> {
+#[pyo3(
+    signature = (text, name=Text::Meant("lot.toml"), /),
+    text_signature = "(text, name='lot.toml', /)"
+)]
+pub(crate) fn loads(text: Text, name: Text) -> PyResult<Plan> {
+    let text = text.named("text")?;
+    let name = name.named("name")?;
     let plan = plan::Plan::parse(text, name).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
 }

@@ -11,6 +11,7 @@ use crate::attributes::dict;
 use crate::columns::{Figures, scalar};
 use crate::convert::Change;
 use crate::errors::{OrRaise, UnitError, raise};
+use crate::text::Text;
 
 /// A number, or an array of numbers, with its unit.
 ///
@@ -64,22 +65,27 @@ impl Quantity {
         let _ = py;
         Quantity { number: number.unbind(), unit: self.unit, kind: self.kind, text: None }
     }
-}
-
-#[pymethods]
-impl Quantity {
     /// The same quantity in another unit.
-    #[pyo3(signature = (unit, /))]
     pub(crate) fn to(&self, py: Python<'_>, unit: &str) -> PyResult<Quantity> {
         let (from, to) = self.towards(unit)?;
         let number = Change::between(from, to).convert(self.number.bind(py))?;
         let kind = if to.kind == self.unit.kind { self.kind } else { to.kind };
         Ok(Quantity { number: number.unbind(), unit: to, kind, text: None })
     }
+}
+
+#[pymethods]
+impl Quantity {
+    /// The same quantity in another unit.
+    #[pyo3(name = "to", signature = (unit, /))]
+    fn to_unit(&self, py: Python<'_>, unit: Text) -> PyResult<Quantity> {
+        self.to(py, unit.named("unit")?)
+    }
 
     /// The number in a unit: a float, an array or a Series.
     #[pyo3(signature = (unit, /))]
-    fn number<'py>(&self, py: Python<'py>, unit: &str) -> PyResult<Bound<'py, PyAny>> {
+    fn number<'py>(&self, py: Python<'py>, unit: Text) -> PyResult<Bound<'py, PyAny>> {
+        let unit = unit.named("unit")?;
         let (from, to) = self.towards(unit)?;
         Change::between(from, to).convert(self.number.bind(py))
     }
@@ -326,11 +332,15 @@ impl Quantity {
     #[pyo3(signature = (number, unit, kind, text, own=None))]
     fn _make(
         number: Py<PyAny>,
-        unit: &str,
-        kind: &str,
-        text: Option<String>,
-        own: Option<&str>,
+        unit: Text,
+        kind: Text,
+        text: Option<Text>,
+        own: Option<Text>,
     ) -> PyResult<Quantity> {
+        let unit = unit.named("unit")?;
+        let kind = kind.named("kind")?;
+        let text = Text::owned(text.as_ref(), "text")?;
+        let own = Text::option(own.as_ref(), "own")?;
         let kind =
             Kind::named(kind).ok_or_else(|| PyTypeError::new_err("no such kind of quantity"))?;
         let found = quantity::unit(unit, Some(kind));
@@ -353,7 +363,8 @@ impl Quantity {
     fn __str__(&self, py: Python<'_>) -> PyResult<String> {
         self.text(py)
     }
-    fn __format__(&self, py: Python<'_>, spec: &str) -> PyResult<String> {
+    fn __format__(&self, py: Python<'_>, spec: Text) -> PyResult<String> {
+        let spec = spec.named("spec")?;
         if spec.is_empty() {
             return self.text(py);
         }

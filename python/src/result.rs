@@ -1,6 +1,5 @@
 //! What a plan gives.
 
-use std::path::PathBuf;
 use std::sync::Arc;
 
 use hankwise::plan::{self, Align, Band, Block, Extent};
@@ -13,6 +12,7 @@ use crate::errors::OrRaise;
 use crate::files::output;
 use crate::given::{Read, read};
 use crate::plan::Plan;
+use crate::text::{File, Text};
 use crate::working::Working;
 
 /// What a plan gives: the promise, the stages, the settings, the account, what to measure first.
@@ -344,7 +344,8 @@ attributes! {
     }
     /// The working of a value, by its name, such as "twister.twist".
     #[pyo3(signature = (name, /))]
-    fn working(&self, name: &str) -> PyResult<Working> {
+    fn working(&self, name: Text) -> PyResult<Working> {
+        let name = name.named("name")?;
         let working = self.result.working(name).or_raise()?;
         Ok(Working { working })
     }
@@ -389,7 +390,8 @@ attributes! {
     /// Writes the planned values as a live workbook (.xlsx), and the results of the simulated lots as plain numbers.
     /// `force=True` replaces a file of another kind too.
     #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
-    fn to_workbook(&self, py: Python<'_>, path: PathBuf, force: bool) -> PyResult<()> {
+    fn to_workbook(&self, py: Python<'_>, path: File, force: bool) -> PyResult<()> {
+        let path = path.named("path")?;
         let today = py.import("datetime")?.getattr("date")?.call_method0("today")?;
         let date: String = today.call_method0("isoformat")?.extract()?;
         self.result.to_workbook(output(path, force), &date).or_raise()
@@ -397,7 +399,8 @@ attributes! {
     /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
     /// `force=True` replaces a file of another kind too.
     #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
-    fn to_lot_sheet(&self, path: PathBuf, force: bool) -> PyResult<()> {
+    fn to_lot_sheet(&self, path: File, force: bool) -> PyResult<()> {
+        let path = path.named("path")?;
         self.result.to_lot_sheet(output(path, force)).or_raise()
     }
     /// A picture of the result: the mass down the stages, the goods against the promise. Needs

@@ -1,7 +1,5 @@
 //! The results of a calculation: of one case or of many.
 
-use std::path::PathBuf;
-
 use hankwise::calculation::{self, Answer, CaseWarning, Cases, Output, Solved, Value};
 use pyo3::exceptions::{PyIndexError, PyKeyError, PyTypeError};
 use pyo3::prelude::*;
@@ -13,6 +11,7 @@ use crate::errors::{OrRaise, raise};
 use crate::files::output;
 use crate::inputs::base_unit;
 use crate::quantity::Quantity;
+use crate::text::{File, Text};
 use crate::working::Working;
 
 /// A function and its arguments, as a pickle holds them.
@@ -296,7 +295,8 @@ impl Results {
     }
     /// How a result was calculated; `at` says of which case where there are many.
     #[pyo3(signature = (name, /, *, at = None))]
-    fn working(&self, name: &str, at: Option<usize>) -> PyResult<Working> {
+    fn working(&self, name: Text, at: Option<usize>) -> PyResult<Working> {
+        let name = name.named("name")?;
         let working = match &self.inner {
             Inner::One(solved) if at.is_none() => solved.working(name),
             _ => self.case_at(at)?.working(name),
@@ -312,7 +312,8 @@ impl Results {
     /// Writes all results as a live workbook (.xlsx): a cell a step, formulas instead of values; `at` says
     /// of which case where there are many. `force=True` replaces a file of another kind too.
     #[pyo3(signature = (path, /, *, at = None, force = false), text_signature = "($self, path, /, *, at=None, force=False)")]
-    fn to_workbook(&self, path: PathBuf, at: Option<usize>, force: bool) -> PyResult<()> {
+    fn to_workbook(&self, path: File, at: Option<usize>, force: bool) -> PyResult<()> {
+        let path = path.named("path")?;
         self.case_at(at)?.to_workbook(output(path, force)).or_raise()
     }
     /// The results as a pandas table: of one case a row for each result, of many a column for each.
@@ -401,9 +402,10 @@ impl Results {
 #[pyo3(signature = (name, given, /))]
 pub(crate) fn _results<'py>(
     py: Python<'py>,
-    name: &str,
+    name: Text,
     given: &Bound<'py, PyDict>,
 ) -> PyResult<Bound<'py, PyAny>> {
+    let name = name.named("name")?;
     let calculation = py.import("hankwise._hankwise")?.getattr("calculations")?.get_item(name)?;
     let warnings = py.import("warnings")?;
     // What was unusual was said when it was first calculated.

@@ -9,6 +9,7 @@ use crate::attributes::attributes;
 use crate::errors::{NotationError, OrRaise};
 use crate::inputs::{Given, is_row, one};
 use crate::quantity::Quantity;
+use crate::text::Text;
 
 /// A count and the number that it was rounded to; made by `hankwise.yarn.round_tex` and
 /// `hankwise.yarn.round_count`.
@@ -90,7 +91,7 @@ pub(crate) fn round_tex(
     count: &Bound<'_, PyAny>,
     agreed: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<Rounded> {
-    round_count(count, "tex", agreed)
+    round_count(count, Text::Meant("tex"), agreed)
 }
 
 /// Round a count in a system of its own: like `round_tex`, with the number that it has there.
@@ -102,9 +103,10 @@ pub(crate) fn round_tex(
 #[pyo3(signature = (count, unit, /, agreed=None))]
 pub(crate) fn round_count(
     count: &Bound<'_, PyAny>,
-    unit: &str,
+    unit: Text,
     agreed: Option<&Bound<'_, PyAny>>,
 ) -> PyResult<Rounded> {
+    let unit = unit.named("unit")?;
     let Given::One(count, _) = one(count, Kind::LinearDensity)? else {
         return Err(PyTypeError::new_err("one count is rounded at a time; go through the array"));
     };

@@ -11,6 +11,7 @@ use crate::columns::shown;
 use crate::draft::{Draft, Layers};
 use crate::errors::{NotationError, OrRaise};
 use crate::picture::Picture;
+use crate::text::{Text, text_of};
 
 /// How warp and weft interlace, reduced to its smallest repeat. Make one with `hankwise.cloth.weave`.
 ///
@@ -50,7 +51,7 @@ pub(crate) fn read(value: &Bound<'_, PyAny>) -> PyResult<cloth::Weave> {
         return draft.get().draft.weave().or_raise();
     }
     if let Ok(text) = value.cast::<PyString>() {
-        return cloth::Weave::parse(&text.to_cow()?).or_raise();
+        return cloth::Weave::parse(&text_of(text, "weave")?).or_raise();
     }
     let list = value.is_instance_of::<PyList>() || value.is_instance_of::<PyTuple>();
     if list && let Ok(rows) = value.extract::<Vec<String>>() {
@@ -201,8 +202,9 @@ attributes! {
     fn floats<'py>(
         &self,
         py: Python<'py>,
-        warp_or_weft: &str,
+        warp_or_weft: Text,
     ) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        let warp_or_weft = warp_or_weft.named("warp_or_weft")?;
         self.weave.floats(system(warp_or_weft)?).map(|f| float(py, &f)).collect()
     }
     /// The squares as an array, a row a pick, the first woven first: True where the warp is up.
@@ -227,8 +229,13 @@ attributes! {
         Draft { draft: cloth::Draft::of(&self.weave) }
     }
     /// Face and back of a double cloth; the order of ends is that of picks too, unless picks are given.
-    #[pyo3(signature = (ends="1 face 1 back", picks=None))]
-    fn layers(&self, ends: &str, picks: Option<&str>) -> PyResult<Layers> {
+    #[pyo3(
+        signature = (ends=Text::Meant("1 face 1 back"), picks=None),
+        text_signature = "($self, ends='1 face 1 back', picks=None)"
+    )]
+    fn layers(&self, ends: Text, picks: Option<Text>) -> PyResult<Layers> {
+        let ends = ends.named("ends")?;
+        let picks = Text::option(picks.as_ref(), "picks")?;
         let order = |text: &str| cloth::layer_order(text).or_raise();
         let split = self.weave.split(&order(ends)?, &order(picks.unwrap_or(ends))?);
         Ok(Layers { layers: split.or_raise()? })
@@ -241,16 +248,21 @@ attributes! {
     /// `weft_sett`, with `warp_diameter` and `weft_diameter` or the counts `warp_count` and `weft_count`
     /// (with `specific_volume`, what a gram of the yarn fills, unless it is wool). Its scale bar is in mm,
     /// with `inches` in inches too. Without any sett the colours are drawn on point paper.
-    #[pyo3(signature = (kind="point paper", *, repeats=None, title=None, treadles=false, **face))]
+    #[pyo3(
+        signature = (kind=Text::Meant("point paper"), *, repeats=None, title=None, treadles=false, **face),
+        text_signature = "($self, kind='point paper', *, repeats=None, title=None, treadles=False, **face)"
+    )]
     fn picture(
         &self,
         py: Python<'_>,
-        kind: &str,
+        kind: Text,
         repeats: Option<&Bound<'_, PyAny>>,
-        title: Option<String>,
+        title: Option<Text>,
         treadles: bool,
         face: Option<&Bound<'_, PyDict>>,
     ) -> PyResult<Picture> {
+        let kind = kind.named("kind")?;
+        let title = Text::owned(title.as_ref(), "title")?;
         crate::picture::draw(&self.weave, kind, repeats, title, treadles, face, py)
     }
     /// What there is to say of the weave, as text.

@@ -1,7 +1,5 @@
 //! The working of an answer.
 
-use std::path::PathBuf;
-
 use hankwise::quantity::print;
 use hankwise::worked;
 use pyo3::prelude::*;
@@ -10,6 +8,7 @@ use pyo3::types::PyDict;
 use crate::attributes::{attributes, dict};
 use crate::errors::OrRaise;
 use crate::files::output;
+use crate::text::File;
 
 /// The working of one answer: every step in symbols and figures, from what was given.
 ///
@@ -60,10 +59,10 @@ attributes! {
         }
         Ok(all)
     }
-    /// What a step that can happen does to the answer of a formula, the greatest change first: a percentage
-    /// point of a share, one more of what is counted, one of the last digit that was read. Dictionaries
-    /// with the input, what it `was` and `is`, the answers before and after (`answer_was`, `answer_is`, in
-    /// `unit`) and the same in `words`. Empty for a result of a chain.
+    /// What a step that can happen does to the answer of a formula or of a calculation, which is run again
+    /// for it, the greatest change first: a percentage point of a share, one more of what is counted, one of
+    /// the last digit that was read. Dictionaries with the input, what it `was` and `is`, the answers before
+    /// and after (`answer_was`, `answer_is`, in `unit`) and the same in `words`. Empty for a plan.
     #[getter]
     fn changes<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
         let mut all = Vec::new();
@@ -108,7 +107,8 @@ attributes! {
     /// Writes the working as a live workbook (.xlsx): a cell a step, formulas instead of values.
     /// `force=True` replaces a file of another kind too.
     #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
-    fn to_workbook(&self, path: PathBuf, force: bool) -> PyResult<()> {
+    fn to_workbook(&self, path: File, force: bool) -> PyResult<()> {
+        let path = path.named("path")?;
         self.working.to_workbook(output(path, force)).or_raise()
     }
     fn __str__(&self) -> String {

@@ -12,6 +12,7 @@ use crate::call::warn;
 use crate::errors::{NotationError, OrRaise, RangeError, raise};
 use crate::inputs::{Given, base_unit, members, one};
 use crate::quantity::Quantity;
+use crate::text::{Text, text_of};
 use crate::working::Working;
 
 /// What a yarn is made of: singles, folds, twists, resultant; and what else is known of it.
@@ -52,6 +53,22 @@ pub(crate) struct Yarn {
 pub(crate) fn parse(
     py: Python<'_>,
     text: &Bound<'_, PyAny>,
+    system: Option<Text>,
+    order: Option<Text>,
+    material: Option<Text>,
+    state: Option<Text>,
+    relaxed: Option<bool>,
+) -> PyResult<Yarn> {
+    let system = Text::option(system.as_ref(), "system")?;
+    let order = Text::option(order.as_ref(), "order")?;
+    let material = Text::owned(material.as_ref(), "material")?;
+    let state = Text::owned(state.as_ref(), "state")?;
+    read(py, text, system, order, material, state, relaxed)
+}
+
+fn read(
+    py: Python<'_>,
+    text: &Bound<'_, PyAny>,
     system: Option<&str>,
     order: Option<&str>,
     material: Option<String>,
@@ -61,7 +78,8 @@ pub(crate) fn parse(
     let Ok(text) = text.cast::<PyString>() else {
         return known_already(text, material, state, relaxed);
     };
-    let text = text.to_str()?;
+    let text = text_of(text, "text")?;
+    let text = &*text;
     let mut yarn = if system.is_none() && order.is_none() {
         match crate_yarn::Yarn::parse(text) {
             Ok(yarn) => yarn,
@@ -93,7 +111,7 @@ fn known_already(
     relaxed: Option<bool>,
 ) -> PyResult<Yarn> {
     if let Ok(yarn) = given.cast::<Yarn>() {
-        return Ok(yarn.get().known(material, state, relaxed));
+        return Ok(yarn.get().with(material, state, relaxed));
     }
     Err(PyTypeError::new_err(format!(
         "write a yarn as a text such as 'Nm 13/2', not {}",
@@ -113,6 +131,16 @@ pub(crate) fn _empty_text(text: &str) {
 }
 
 impl Yarn {
+    /// The same yarn, of which more is known.
+    fn with(&self, material: Option<String>, state: Option<String>, relaxed: Option<bool>) -> Yarn {
+        let [material, state] = [material, state].map(said);
+        let mut yarn = self.yarn.clone();
+        let about = yarn.about_mut();
+        about.material = material.or(about.material.take());
+        about.state = state.or(about.state.take());
+        about.relaxed = relaxed.or(about.relaxed);
+        self.same(yarn)
+    }
     /// A count in tex, in the unit that the yarn is thought of in.
     fn count<'py>(&self, py: Python<'py>, tex: f64) -> Quantity {
         let unit = self.yarn.system();
@@ -155,8 +183,12 @@ attributes! {
     }
 
     /// In a notation: "single-to-fold", "fold-to-single" or "trade", which says nothing of twist.
-    #[pyo3(signature = (notation="single-to-fold", /))]
-    fn format(&self, notation: &str) -> PyResult<String> {
+    #[pyo3(
+        signature = (notation=Text::Meant("single-to-fold"), /),
+        text_signature = "($self, notation='single-to-fold', /)"
+    )]
+    fn format(&self, notation: Text) -> PyResult<String> {
+        let notation = notation.named("notation")?;
         match notation.trim().to_lowercase().replace(' ', "-").as_str() {
             "single-to-fold" => self.yarn.single_to_fold(),
             "fold-to-single" => self.yarn.fold_to_single(),
@@ -250,19 +282,22 @@ attributes! {
     /// The working of a figure: "nominal", "contraction", "contraction_on_twisted", "twist_factor"; of a
     /// component "twist_ratio", "twist_left"; of an end "mass_share", "length_share".
     #[pyo3(signature = (what, /, component=0))]
-    fn working(&self, what: &str, component: i64) -> PyResult<Working> {
+    fn working(&self, what: Text, component: i64) -> PyResult<Working> {
+        let what = what.named("what")?;
         let asked = Asked::named(what).or_raise()?;
         let working = self.yarn.working(asked, place(component)?).or_raise()?;
         Ok(Working { working })
     }
     /// Count of the whole in another system.
     #[pyo3(signature = (unit, /))]
-    fn to(&self, py: Python<'_>, unit: &str) -> PyResult<Quantity> {
+    fn to(&self, py: Python<'_>, unit: Text) -> PyResult<Quantity> {
+        let unit = unit.named("unit")?;
         self.resultant(py)?.to(py, unit)
     }
     /// Number of the count of the whole in a system.
     #[pyo3(signature = (unit, /))]
-    fn number(&self, unit: &str) -> PyResult<f64> {
+    fn number(&self, unit: Text) -> PyResult<f64> {
+        let unit = unit.named("unit")?;
         let tex = self.yarn.resultant().or_raise()?;
         let unit = quantity::unit(unit, Some(Kind::LinearDensity)).or_raise()?;
         Ok(unit.from_base(tex))
@@ -298,17 +333,13 @@ attributes! {
     #[pyo3(signature = (*, material=None, state=None, relaxed=None))]
     fn known(
         &self,
-        material: Option<String>,
-        state: Option<String>,
+        material: Option<Text>,
+        state: Option<Text>,
         relaxed: Option<bool>,
-    ) -> Yarn {
-        let [material, state] = [material, state].map(said);
-        let mut yarn = self.yarn.clone();
-        let about = yarn.about_mut();
-        about.material = material.or(about.material.take());
-        about.state = state.or(about.state.take());
-        about.relaxed = relaxed.or(about.relaxed);
-        self.same(yarn)
+    ) -> PyResult<Yarn> {
+        let material = Text::owned(material.as_ref(), "material")?;
+        let state = Text::owned(state.as_ref(), "state")?;
+        Ok(self.with(material, state, relaxed))
     }
     fn __str__(&self) -> String {
         self.yarn.designation()
@@ -330,11 +361,13 @@ attributes! {
     fn _of(
         text: &Bound<'_, PyString>,
         lengths: Vec<f64>,
-        material: Option<String>,
-        state: Option<String>,
+        material: Option<Text>,
+        state: Option<Text>,
         relaxed: Option<bool>,
     ) -> PyResult<Yarn> {
-        let mut yarn = parse(text.py(), text.as_any(), None, None, material, state, relaxed)?;
+        let material = Text::owned(material.as_ref(), "material")?;
+        let state = Text::owned(state.as_ref(), "state")?;
+        let mut yarn = read(text.py(), text.as_any(), None, None, material, state, relaxed)?;
         if !lengths.is_empty() {
             yarn.yarn.about_mut().lengths = lengths;
         }

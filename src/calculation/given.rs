@@ -230,6 +230,8 @@ pub struct Entry {
     pub typed: Option<String>,
     /// The values of many cases, in the base unit.
     pub column: Option<Vec<f64>>,
+    /// Nobody gave it: it is what is taken where nothing is said.
+    pub assumed: bool,
 }
 
 /// Reads the structs of inputs from what was given, and keeps each value in its place.
@@ -266,8 +268,13 @@ impl<'g> Reader<'g> {
             "" => name,
             before => Cow::Owned(format!("{before}{name}")),
         };
-        self.entries.push(Entry { input, key, amount, typed, column });
+        self.entries.push(Entry { input, key, amount, typed, column, assumed: false });
         Place(self.entries.len() - 1)
+    }
+    fn assume(&mut self, input: Input, amount: Amount) -> Place {
+        let place = self.push(input, input.name.into(), amount, None, None);
+        self.entries[place.0].assumed = true;
+        place
     }
     fn at(&self, error: Error) -> Error {
         match self.here().1.as_str() {
@@ -307,8 +314,7 @@ impl Source for Reader<'_> {
     fn default(&mut self, input: &Input, base: f64) -> Result<Place> {
         let input = self.adjusted(input);
         let unit = crate::quantity::print::default_unit(input.kind);
-        let amount = Amount { number: unit.from_base(base), unit };
-        Ok(self.push(input, input.name.into(), amount, None, None))
+        Ok(self.assume(input, Amount { number: unit.from_base(base), unit }))
     }
     fn or_half_digit(&mut self, input: &Input, of: &str) -> Result<Place> {
         if let Some(place) = self.one(input)? {
@@ -324,8 +330,7 @@ impl Source for Reader<'_> {
             ))));
         };
         let half = half_of_last_digit(text, input.kind).map_err(|e| self.at(e.at(of)))?;
-        let amount = Amount { number: amount.unit.from_base(half), unit: amount.unit };
-        Ok(self.push(*input, input.name.into(), amount, None, None))
+        Ok(self.assume(*input, Amount { number: amount.unit.from_base(half), unit: amount.unit }))
     }
     fn list(&mut self, input: &Input) -> Result<Option<Vec<Place>>> {
         let input = self.adjusted(input);

@@ -21,6 +21,7 @@
 
 mod card;
 mod cases;
+mod changed;
 mod check;
 mod describe;
 mod given;
@@ -48,6 +49,7 @@ pub use solved::Solved;
 pub use source::{Place, Source};
 
 use crate::error::Result;
+use crate::formula::Change;
 use crate::number::Number;
 use crate::table::Report;
 
@@ -88,6 +90,7 @@ pub struct Runs {
     record: fn(&Given) -> Result<solved::Record>,
     cases: fn(&'static Calculation, &Given, GoOn<'_>) -> Result<Cases>,
     report: fn(&Given) -> Option<Report>,
+    changed: fn(&Given, &str) -> Vec<Change>,
 }
 
 impl Runs {
@@ -98,6 +101,7 @@ impl Runs {
             record: solved::record::<C>,
             cases: cases::cases::<C>,
             report: solved::report::<C>,
+            changed: changed::changed::<C>,
         }
     }
 }

@@ -191,7 +191,11 @@ impl Solved {
     pub fn working(&self, name: &str) -> Result<Working> {
         let place = self.place(name)?;
         let (recording, args) = self.recorded();
-        Ok(Working::new(recording.clone(), args[place]).with_sources(self.calculation.sources))
+        let (changed, given) = (self.calculation.runs.changed, self.given.clone());
+        let name = self.found[place].name.clone();
+        Ok(Working::new(recording.clone(), args[place])
+            .with_sources(self.calculation.sources)
+            .with_chain(move || changed(&given, &name)))
     }
     /// What is unusual.
     pub fn warnings(&self) -> &[String] {

@@ -26,6 +26,19 @@ pub struct Change {
 const MOST: usize = 9;
 
 impl Change {
+    /// The change of an input with a text of its own, or none.
+    pub(crate) fn of(
+        input: String,
+        was: &Amount,
+        text: Option<&str>,
+        is: &Amount,
+        answers: (f64, f64),
+        unit: &'static str,
+    ) -> Change {
+        let (answer_was, answer_is) = answers;
+        let was = text.map_or_else(|| said(was), str::to_owned);
+        Change { input, was, is: said(is), answer_was, answer_is, unit }
+    }
     /// Both answers, with as many digits as tell them apart.
     pub fn answers(&self) -> [String; 2] {
         let both = |digits| [self.answer_is, self.answer_was].map(|x| significant(x, digits));
@@ -72,30 +85,36 @@ impl Formula {
                 continue;
             }
             let text = typed.get(place).and_then(Option::as_deref);
-            let step = step(amount, text, input.kind);
-            // Down where up is not possible.
-            let taken = [step, -step].into_iter().find_map(|step| {
-                // To the digits in which it is said, so that what is said can be typed.
-                let number = format!("{:.8e}", amount.number + step).parse().ok()?;
-                let changed = Amount { number, unit: amount.unit };
+            let taken = steps(amount, text, input.kind).into_iter().find_map(|changed| {
                 let mut row = row.clone();
                 row[place] = changed.base();
                 self.answer(&row).ok().map(|answer| (changed, answer))
             });
             let Some((changed, answer_is)) = taken else { continue };
-            all.push(Change {
-                input: self.name_at(place, given.len()),
-                was: text.map_or_else(|| said(amount), str::to_owned),
-                is: said(&changed),
-                answer_was,
-                answer_is,
-                unit: self.output.kind.base(),
-            });
+            let input = self.name_at(place, given.len());
+            let answers = (answer_was, answer_is);
+            all.push(Change::of(input, amount, text, &changed, answers, self.output.kind.base()));
         }
-        let size = |change: &Change| (change.answer_is - change.answer_was).abs();
-        all.sort_by(|a, b| size(b).total_cmp(&size(a)));
+        greatest_first(&mut all);
         Ok(all)
     }
+}
+
+/// The greatest change of the answer first.
+pub(crate) fn greatest_first(all: &mut [Change]) {
+    let size = |change: &Change| (change.answer_is - change.answer_was).abs();
+    all.sort_by(|a, b| size(b).total_cmp(&size(a)));
+}
+
+/// A value after a step up, and after one down, which is taken where up is not possible.
+pub(crate) fn steps(amount: &Amount, text: Option<&str>, kind: Kind) -> [Amount; 2] {
+    let step = step(amount, text, kind);
+    [step, -step].map(|step| {
+        let number = amount.number + step;
+        // To the digits in which it is said, so that what is said can be typed.
+        let number = format!("{number:.8e}").parse().unwrap_or(number);
+        Amount { number, unit: amount.unit }
+    })
 }
 
 /// A step of a value, in its own unit.

@@ -5,15 +5,18 @@ mod change;
 mod describe;
 mod near;
 mod row;
+mod search;
 mod solve;
 
 pub use array::BLOCK;
 pub use change::Change;
+pub(crate) use change::{greatest_first, steps};
 pub use describe::Checks;
 pub(crate) use hankwise_macros::formula;
 pub(crate) use near::nearest;
+pub use search::Touch;
+pub(crate) use search::bisect;
 pub use solve::Solution;
-pub(crate) use solve::bisect;
 
 use crate::caution;
 use crate::error::{Error, Result};

@@ -1,34 +1,50 @@
 //! Solving a formula for any of its inputs.
 
+use std::fmt::Write;
+
+use super::search::{Found, Search, Touch, beyond, within};
 use super::{Formula, Input};
 use crate::error::{Error, Result};
 use crate::quantity::Amount;
 use crate::quantity::print::{default_unit, of_kind};
 use crate::worked::Working;
 
-/// Steps into which a range is cut to look for a change of sign.
-const STEPS: usize = 400;
-
-/// Steps in a decade beyond the usual range, and the decades that are looked through.
-const BEYOND: (i32, i32) = (20, 9);
-
-/// From so many times the usual range on, no end is named.
-const FAR: f64 = 1e8;
-
-/// What gives a wanted result: one value, or all from the least to the most of a stretch, where the
-/// formula rounds, has a floor or a ceiling.
+/// What gives a wanted result.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Solution {
-    /// The least value that gives it.
-    pub least: f64,
-    /// The most that gives it.
-    pub most: f64,
+pub enum Solution {
+    /// One value, at which the result crosses what is wanted.
+    One(f64),
+    /// One value, at which the result only just comes to what is wanted.
+    Touching(f64, Touch),
+    /// Every value of a stretch, where the formula rounds, has a floor or a ceiling.
+    Stretch {
+        /// The least of them; none where there is no least.
+        least: Option<f64>,
+        /// The most of them; none where there is no most.
+        most: Option<f64>,
+    },
 }
 
 impl Solution {
+    /// A value that gives the wanted result: of a stretch the least, or the most where there is no least.
+    pub fn value(&self) -> f64 {
+        match *self {
+            Solution::One(x) | Solution::Touching(x, _) => x,
+            // Without either end, all do.
+            Solution::Stretch { least, most } => least.or(most).unwrap_or(0.0),
+        }
+    }
     /// True of a stretch of values that all give the wanted result.
     pub fn is_stretch(&self) -> bool {
-        self.most > self.least
+        matches!(self, Solution::Stretch { .. })
+    }
+    /// The value, or the two ends of a stretch, as far as it has ends.
+    pub fn ends(&self) -> impl Iterator<Item = f64> {
+        let (first, last) = match *self {
+            Solution::One(x) | Solution::Touching(x, _) => (Some(x), None),
+            Solution::Stretch { least, most } => (least, most),
+        };
+        first.into_iter().chain(last)
     }
 }
 
@@ -49,11 +65,17 @@ impl Formula {
         if !input.whole {
             self.check_wholes(row)?;
         }
-        let mut row = row.to_vec();
+        let (mut tried, mut sloping) = (row.to_vec(), row.to_vec());
         let mut search = Search {
             miss: |x: f64| {
-                row[place] = x;
-                (self.evaluate)(&row) - wanted
+                tried[place] = x;
+                (self.evaluate)(&tried) - wanted
+            },
+            slope: |x: f64| {
+                sloping[place] = x;
+                let (recording, root) = self.record(&sloping);
+                // Inputs are the first steps of a recording.
+                recording.slopes(root)[place]
             },
             wanted,
             ends: (f64::INFINITY, f64::NEG_INFINITY),
@@ -62,21 +84,38 @@ impl Formula {
         for x in [low, high] {
             input.kind.check(x).map_err(|e| e.at(format_args!("{}, {}", self.name, input.name)))?;
         }
-        let mut found = search.through(&within(low, high));
-        let mut reach = (low, high);
+        let mut found = search.through(&within(low, high), (true, true));
+        let mut reach = (Some(low), Some(high));
         let (least, most) = input.kind.possible();
-        // A stretch that goes on beyond the usual range is followed to its end.
-        let open = |one: &Solution| {
-            one.is_stretch()
-                && ((one.least <= low && low > least) || (one.most >= high && high < most))
-        };
+        // What holds at an end of the usual range may hold beyond it: then it is followed to its end.
+        let open =
+            |one: &Found| (one.least <= low && low > least) || (one.most >= high && high < most);
+        let stretches = |all: &[Found]| all.iter().any(|one| one.is_stretch() && open(one));
+        let mut ends = (f64::NEG_INFINITY, f64::INFINITY);
         if bounds.is_none() && (found.is_empty() || found.iter().any(open)) {
             let points = beyond(low, high, least, most);
-            reach = (points.first().map_or(low, |x| *x), points.last().map_or(high, |x| *x));
-            found = search.through(&points);
+            let closed = (least.is_finite(), most.is_finite());
+            // As far as was looked there is no end where none is set.
+            if let [first, .., last] = points[..] {
+                ends =
+                    (if closed.0 { ends.0 } else { first }, if closed.1 { ends.1 } else { last });
+                reach = (closed.0.then_some(first), closed.1.then_some(last));
+            }
+            let all = search.through(&points, closed);
+            if found.is_empty() || stretches(&found) || stretches(&all) {
+                found = all;
+            }
         }
         if !found.is_empty() {
-            return Ok(found);
+            let solution = |one: &Found| match one.touch {
+                Some(touch) => Solution::Touching(one.least, touch),
+                None if one.is_stretch() => Solution::Stretch {
+                    least: Some(one.least).filter(|x| *x > ends.0),
+                    most: Some(one.most).filter(|x| *x < ends.1),
+                },
+                None => Solution::One(one.least),
+            };
+            return Ok(found.iter().map(solution).collect());
         }
         let (kind, ends) = (self.output.kind, search.ends);
         let what = format!(
@@ -94,11 +133,34 @@ impl Formula {
         }))
     }
 
-    /// The sentence that says that every value of a stretch gives the wanted result.
-    pub fn stretch_words(&self, place: usize, of: usize, solution: Solution) -> String {
+    /// What is to be said of solutions that are not one value each, at which the result crosses what is
+    /// wanted: a sentence for each stretch, and for each maximum, minimum and edge.
+    pub fn solution_words(&self, place: usize, of: usize, solutions: &[Solution]) -> Vec<String> {
         let input = self.input(place, of);
-        let range = range_words(input, solution.least, solution.most);
-        format!("{}: every {} from {range} gives this result", self.name, input.name)
+        let (name, unknown) = (self.name, input.name);
+        let say = |one: &Solution| match *one {
+            Solution::One(_) => None,
+            Solution::Stretch { least, most } => {
+                let range = range_words(input, least, most);
+                Some(format!("{name}: every {unknown} from {range} gives this result"))
+            }
+            Solution::Touching(x, touch) => {
+                let x = of_kind(x, input.kind);
+                let why = match touch {
+                    Touch::Maximum => "the result is at its maximum there",
+                    Touch::Minimum => "the result is at its minimum there",
+                    Touch::Edge => "beyond it the formula has no answer",
+                };
+                Some(if solutions.len() == 1 {
+                    format!(
+                        "{name}: {unknown} = {x} is the only value that gives this result; {why}"
+                    )
+                } else {
+                    format!("{name}: {unknown} = {x} only just gives this result; {why}")
+                })
+            }
+        };
+        solutions.iter().filter_map(say).collect()
     }
 
     /// The working of one input, which gives the wanted result: that of the inverse where the catalogue
@@ -148,7 +210,8 @@ impl Formula {
         let found = self.solve(place, wanted.base(), &row, None)?;
         let wanted_text = wanted_text.unwrap_or_else(|| of_kind(wanted.base(), self.output.kind));
         let [one] = found[..] else {
-            let roots: Vec<String> = found.iter().map(|x| of_kind(x.least, unknown.kind)).collect();
+            let roots: Vec<String> =
+                found.iter().map(|one| of_kind(one.value(), unknown.kind)).collect();
             return Err(Error::range(format!(
                 "{}: more than one {} gives {wanted_text}: {}; ask for the working with one of them",
                 self.name,
@@ -159,162 +222,34 @@ impl Formula {
         // In percent where people say percent.
         let unit = default_unit(unknown.kind);
         let mut given = given.to_vec();
-        given[place] = Amount { number: one.least / unit.to_base(1.0), unit };
+        given[place] = Amount { number: one.value() / unit.to_base(1.0), unit };
         let mut texts: Vec<Option<String>> = (0..of).map(text).collect();
         texts[place] = Some(crate::quantity::print::with_unit(given[place].number, unit.symbol));
         let mut origin = format!("found so that {} is {wanted_text}", self.name);
-        if one.is_stretch() {
-            let range = range_words(unknown, one.least, one.most);
-            origin.push_str("; the least, and so is every one from ");
-            origin.push_str(&range);
+        match one {
+            Solution::One(_) => {}
+            Solution::Stretch { least, most } => {
+                let which = if least.is_some() { "least" } else { "most" };
+                let range = range_words(unknown, least, most);
+                let _ = write!(origin, "; the {which}, and so is every one from {range}");
+            }
+            Solution::Touching(_, touch) => origin.push_str(match touch {
+                Touch::Maximum => "; the only one, at the maximum",
+                Touch::Minimum => "; the only one, at the minimum",
+                Touch::Edge => "; the only one, where the formula ceases to have an answer",
+            }),
         }
         self.working_from(&given, &texts, |at| if at == place { &origin } else { "" })
     }
 }
 
-/// A range in words: of one that goes on as far as was looked, its lower end and `up`.
-fn range_words(input: &Input, least: f64, most: f64) -> String {
-    let (low, high) = (of_kind(least, input.kind), of_kind(most, input.kind));
-    let endless = input.kind.possible().1.is_infinite() && most >= FAR * input.usual.1;
-    if endless && most > 0.0 { format!("{low} up") } else { format!("{low} to {high}") }
-}
-
-/// Points from one end to the other: in even steps of the ratio where the range spans decades, else of the
-/// difference.
-fn within(low: f64, high: f64) -> Vec<f64> {
-    let ratio = low > 0.0 && high / low > 20.0;
-    let at = |k: usize| {
-        let share = k as f64 / STEPS as f64;
-        if ratio { low * (high / low).powf(share) } else { low + (high - low) * share }
-    };
-    (0..STEPS).map(at).chain([high]).collect()
-}
-
-/// Points as far beyond the usual range as is possible, the usual range among them.
-fn beyond(low: f64, high: f64, least: f64, most: f64) -> Vec<f64> {
-    let (each, decades) = BEYOND;
-    let far = |k: i32| 10_f64.powf(f64::from(k) / f64::from(each));
-    let steps = 1..=each * decades;
-    let width = (high - low).max(f64::MIN_POSITIVE);
-    let mut points: Vec<f64> = if low > 0.0 && least >= 0.0 {
-        // To nothing in even steps of the ratio.
-        let down = steps.clone().map(|k| low / far(k));
-        down.chain((least == 0.0).then_some(0.0)).collect()
-    } else if least.is_finite() {
-        (1..=STEPS / 2).map(|k| low + (least - low) * 2.0 * k as f64 / STEPS as f64).collect()
-    } else {
-        steps.clone().map(|k| low - width * (far(k) - 1.0)).collect()
-    };
-    points.reverse();
-    points.extend(within(low, high));
-    if most.is_finite() {
-        points
-            .extend((1..=STEPS / 2).map(|k| high + (most - high) * 2.0 * k as f64 / STEPS as f64));
-    } else {
-        points.extend(steps.map(|k| high + width * (far(k) - 1.0)));
+/// A range in words, after "from"; of one without an upper end `80 kg up`, without a lower `80 kg down`.
+fn range_words(input: &Input, least: Option<f64>, most: Option<f64>) -> String {
+    let say = |x: f64| of_kind(x, input.kind);
+    match (least, most) {
+        (Some(least), Some(most)) => format!("{} to {}", say(least), say(most)),
+        (Some(least), None) => format!("{} up", say(least)),
+        (None, Some(most)) => format!("{} down", say(most)),
+        (None, None) => "the least to the most that can be".to_owned(),
     }
-    points.retain(|x| *x >= least && *x <= most);
-    points.dedup();
-    points
-}
-
-/// What is looked through, and what came out on the way.
-struct Search<F> {
-    miss: F,
-    wanted: f64,
-    /// The least and the most that the points gave.
-    ends: (f64, f64),
-}
-
-impl<F: FnMut(f64) -> f64> Search<F> {
-    /// What gives the wanted result, between points in their order.
-    fn through(&mut self, points: &[f64]) -> Vec<Solution> {
-        let misses: Vec<f64> = points.iter().map(|x| (self.miss)(*x)).collect();
-        for miss in misses.iter().filter(|miss| miss.is_finite()) {
-            let answer = miss + self.wanted;
-            self.ends = (self.ends.0.min(answer), self.ends.1.max(answer));
-        }
-        let mut found: Vec<Solution> = Vec::new();
-        let mut at = 0;
-        while at < points.len() {
-            if self.hits(misses[at]) {
-                let last = (at..points.len()).take_while(|k| self.hits(misses[*k])).last();
-                let last = last.unwrap_or(at);
-                let before = at.checked_sub(1).map(|k| points[k]);
-                let after = points.get(last + 1).copied();
-                found.push(self.stretch(points[at], points[last], before, after));
-                at = last + 1;
-                continue;
-            }
-            if let Some(next) = misses.get(at + 1)
-                && !self.hits(*next)
-                && misses[at].signum() * next.signum() < 0.0
-            {
-                let (left, right) = (points[at], points[at + 1]);
-                let root = bisect(&mut self.miss, left, right);
-                let left_over = (self.miss)(root).abs();
-                // A jump or a pole changes sign too, without coming near the wanted value.
-                if self.hits(left_over) {
-                    found.push(self.stretch(root, root, Some(left), Some(right)));
-                } else if left_over
-                    <= 1e-9 * self.wanted.abs().max(misses[at].abs()).max(next.abs())
-                {
-                    found.push(Solution { least: root, most: root });
-                }
-            }
-            at += 1;
-        }
-        found.dedup_by(|next, one| near(one.most, next.least));
-        found
-    }
-
-    /// Whether a miss is only rounding.
-    fn hits(&self, miss: f64) -> bool {
-        miss.abs() <= 1e-14 * self.wanted.abs()
-    }
-
-    /// The stretch about values that give the wanted result, to its ends between them and their
-    /// neighbours. A stretch as narrow as rounding is a single value.
-    fn stretch(&mut self, from: f64, to: f64, before: Option<f64>, after: Option<f64>) -> Solution {
-        let least = before.map_or(from, |outside| self.edge(from, outside));
-        let most = after.map_or(to, |outside| self.edge(to, outside));
-        if from >= to && near(least, most) {
-            return Solution { least: from, most: from };
-        }
-        Solution { least, most }
-    }
-
-    /// The last value that gives the wanted result, between one that does and one that does not.
-    fn edge(&mut self, mut inside: f64, mut outside: f64) -> f64 {
-        loop {
-            let middle = f64::midpoint(inside, outside);
-            if middle.total_cmp(&inside).is_eq() || middle.total_cmp(&outside).is_eq() {
-                return inside;
-            }
-            let miss = (self.miss)(middle);
-            if self.hits(miss) { inside = middle } else { outside = middle }
-        }
-    }
-}
-
-/// True of two values that differ by no more than rounding on the way can make.
-fn near(a: f64, b: f64) -> bool {
-    (a - b).abs() <= 1e-9 * a.abs().max(b.abs())
-}
-
-/// Halves a bracket until its ends are neighbours; returns the better of the two.
-pub(crate) fn bisect(miss: &mut impl FnMut(f64) -> f64, mut left: f64, mut right: f64) -> f64 {
-    let rising = miss(right) > 0.0;
-    loop {
-        let middle = f64::midpoint(left, right);
-        if middle <= left || middle >= right {
-            break;
-        }
-        if (miss(middle) > 0.0) == rising {
-            right = middle;
-        } else {
-            left = middle;
-        }
-    }
-    if miss(left).abs() < miss(right).abs() { left } else { right }
 }

@@ -1,7 +1,7 @@
 //! The working of one answer: every step in symbols and in numbers, from what the user gave.
 
 use std::fmt::Write as _;
-use std::sync::Arc;
+use std::sync::{Arc, OnceLock};
 
 use super::expression::Dialect;
 use super::gradient::Sensitivity;
@@ -55,7 +55,18 @@ pub struct Working {
     unit: String,
     /// Keys of the sources of constants that no formula brought in.
     sources: &'static [&'static str],
-    changes: Vec<Change>,
+    changes: OnceLock<Vec<Change>>,
+    chain: Option<Chain>,
+}
+
+/// Works the changes of a chain out when they are first asked for: it runs the chain for each input.
+#[derive(Clone)]
+struct Chain(Arc<dyn Fn() -> Vec<Change> + Send + Sync>);
+
+impl std::fmt::Debug for Chain {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("Chain")
+    }
 }
 
 impl Working {
@@ -70,16 +81,25 @@ impl Working {
             root,
             unit: unit.unwrap_or_default(),
             sources: &[],
-            changes: Vec::new(),
+            changes: OnceLock::new(),
+            chain: None,
         }
     }
     /// The same, with what steps of the inputs do to the answer.
     pub(crate) fn with_changes(self, changes: Vec<Change>) -> Self {
-        Working { changes, ..self }
+        Working { changes: changes.into(), ..self }
     }
-    /// What a step that can happen, of each input, does to the answer of a formula; none for a chain.
+    /// The same, with what works out what steps of the inputs do to the answer.
+    pub(crate) fn with_chain(
+        self,
+        changes: impl Fn() -> Vec<Change> + Send + Sync + 'static,
+    ) -> Self {
+        Working { chain: Some(Chain(Arc::new(changes))), ..self }
+    }
+    /// What a step that can happen, of each input, does to the answer of a formula or of a calculation, the
+    /// greatest change first; of a calculation only the inputs that change it. None for a plan.
     pub fn changes(&self) -> &[Change] {
-        &self.changes
+        self.changes.get_or_init(|| self.chain.as_ref().map_or_else(Vec::new, |chain| (chain.0)()))
     }
     /// The same, of a chain that rests on sources of its own.
     pub(crate) fn with_sources(self, sources: &'static [&'static str]) -> Self {

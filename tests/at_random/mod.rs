@@ -1,7 +1,7 @@
 //! Formulas, calculations and plans with random values, as people write them: three figures, in a
 //! unit of the trade.
 
-use hankwise::calculation::{Calculation, Given, Input, Item, PartsInput, Presence};
+use hankwise::calculation::{Calculation, Given, Input, Item, PartsInput, Presence, Solved};
 use hankwise::catalogue;
 use hankwise::formula::Formula;
 use hankwise::plan::{Plan, Run};
@@ -113,12 +113,15 @@ pub(crate) fn of_calculation(
     calculation: &'static Calculation,
     random: &mut Random,
 ) -> Vec<Working> {
-    let mut given = calculation.blank();
-    if fill(&mut given, calculation.inputs, random).is_none() {
-        return Vec::new();
-    }
-    let Ok(solved) = calculation.solve(given) else { return Vec::new() };
+    let Some(solved) = solved(calculation, random) else { return Vec::new() };
     solved.results().iter().filter_map(|found| solved.working(&found.name).ok()).collect()
+}
+
+/// The results of a calculation; none where the values do not go together.
+pub(crate) fn solved(calculation: &'static Calculation, random: &mut Random) -> Option<Solved> {
+    let mut given = calculation.blank();
+    fill(&mut given, calculation.inputs, random)?;
+    calculation.solve(given).ok()
 }
 
 const SOMETIMES: f64 = 0.35;

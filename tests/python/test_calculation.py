@@ -292,3 +292,14 @@ def test_nothing_that_is_given_is_ignored_in_silence(calculation, given):
         for name in rest.keys() - LIMITS.get(calculation.name, set()):
             if "symbol" in asked[name] and name not in shown:
                 assert f"{name} was given but changes nothing" in idle, (omitted, name)
+
+
+def test_a_step_of_an_input_is_calculated_anew():
+    mule = hw.mill.mule(
+        spindles=120, travel="6 ft", cycle="22.5 s", count="150 tex", efficiency="85 %"
+    )
+    changes = {change["input"]: change for change in mule.working("output").changes}
+    more = changes["spindles"]
+    # In proportion to the spindles.
+    assert more["answer_is"] == pytest.approx(more["answer_was"] * 121 / 120)
+    assert more["words"] == "spindles 121, not 120: 4.514 kg/h, not 4.477 kg/h"

@@ -57,6 +57,31 @@ def test_wrong_words(words: list[str], says: str) -> None:
     assert not (ROOT / "x.txt").exists()
 
 
+@pytest.mark.parametrize(
+    ("words", "says"),
+    [
+        # A lot without its times, one value for the list of them, and both.
+        (["lots.Elm.colour=black"], "lots.Elm.times (time at each machine"),
+        (["lots.Elm.colour=black"], "is missing; write lots.Elm.times.NAME.time=…"),
+        (
+            ["lots.Elm.colour=black", "lots.Elm.times=10 h"],
+            "is a list; write lots.Elm.times.NAME.time=10 h",
+        ),
+        (["lots.Elm.times=10 h", "lots.Elm.times.card=1 h"], "write lots.Elm.times.NAME.time=10 h"),
+        (["lots=5"], "week: lots (lots) is a list; write lots.NAME.colour=5"),
+        (["lots=5", "lots.Elm.colour=black"], "write lots.NAME.colour=5"),
+        ([], "week: lots (lots) is missing; write lots.NAME.colour=…"),
+    ],
+)
+def test_lists_in_lists_are_asked_for_as_they_are_typed(words: list[str], says: str) -> None:
+    done = run("calc", "week", "machines.card.open_time=40 h", *words)
+    assert done.returncode == 1
+    assert done.stdout == ""
+    assert says in done.stderr
+    assert "Traceback" not in done.stderr
+    assert "[{" not in done.stderr
+
+
 def test_options_may_stand_anywhere() -> None:
     first = run("calc", "twist_factor", "twist=9 tpi", "count=22½ YSW", "--json")
     second = run("calc", "twist_factor", "--json", "twist=9 tpi", "count=22½ YSW")

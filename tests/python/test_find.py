@@ -190,7 +190,9 @@ def test_a_calculation_runs(run, tmp_path):
     output = told["results"]["output"]
     assert output["value"] == pytest.approx(found["output"].number(output["unit"]))
     working, _, cautions = run(*CALC, "--working", "output")[1].partition("\nCautions\n")
-    assert working == str(found.working("output"))
+    changed = "".join(f"    With {c['words']}\n" for c in found.working("output").changes[:5])
+    assert "    With spindles 121, not 120: " in changed
+    assert working == str(found.working("output")) + changed
     assert "! Mule: " in cautions
     assert json.loads(run(*CALC, "--working", "output", "--json")[1])["result"] == "output"
     path = tmp_path / "mule.xlsx"

@@ -306,6 +306,34 @@ def test_solving_a_floor_gives_its_whole_length():
     assert most.number("kg") == pytest.approx(90 / 11, rel=1e-9)
 
 
+def test_solving_a_stretch_without_an_end_gives_none_for_it():
+    # Of 20 kg no piece comes where the fixed mass is 20 kg or more.
+    with pytest.warns(hw.RangeWarning, match="every fixed_mass from 20 kg up gives this result"):
+        least, most = hw.mill.pieces_from_mass.solve(
+            "fixed_mass", pieces_from_mass=0, yarn_mass="20 kg", mass_per_piece="0.4 kg"
+        )
+    assert least.number("kg") == pytest.approx(20)
+    assert most is None
+
+
+def test_solving_finds_a_maximum_and_says_that_it_is_the_only_value():
+    # √(p(1 − p)/k) is greatest at one half: 0.5/√400.
+    said = "component_share = 50 % is the only value that gives this result; the result is at"
+    with pytest.warns(hw.RangeWarning, match=said):
+        (share,) = hw.mill.random_share_deviation.solve(
+            "component_share", random_share_deviation=0.025, tufts=400
+        )
+    assert share.number("%") == pytest.approx(50)
+    with pytest.warns(hw.RangeWarning, match="beyond it the formula has no answer"):
+        (width,) = hw.cloth.racetrack_spacing.solve(
+            "thread_width",
+            racetrack_spacing="0.7 mm",
+            spacing="0.7 mm",
+            thread_thickness="0.31 mm",
+        )
+    assert width.number("mm") == pytest.approx(0.31)
+
+
 def test_solving_looks_beyond_the_usual_range():
     # 512 with a fifth lost is 640.
     with pytest.warns(hw.RangeWarning, match="is unusual"):

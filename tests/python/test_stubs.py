@@ -19,7 +19,7 @@ from hankwise.yarn import twist_factor
 
 twist: hw.Quantity = twist_factor(twist="9 tpi", count="16 YSW")
 also: hw.Quantity = hw.yarn.twist_factor(hw.q(9, "tpi"), hw.q(np.array([16.0, 18.0]), "YSW"))
-roots: list[hw.Quantity] = twist_factor.solve(
+roots: list[hw.Quantity | None] = twist_factor.solve(
     "twist", twist_factor="39 turns/cm √tex", count="16 YSW"
 )
 shown: str = twist_factor.working(twist="9 tpi", count="16 YSW").text()
