@@ -166,7 +166,7 @@ fn a_blend_by_its_mean_diameter_or_by_a_hand_sample() {
     let share = |of: &str| {
         let text = text.replace("of = { alpaca.fine = \"40 %\", merino.fine = \"60 %\" }", of);
         let plan = lot(&text).unwrap();
-        let shares = plan.given().iter().filter(|g| g.key.ends_with(".share"));
+        let shares = plan.given().iter().filter(|g| g.key.rsplit('.').next() == Some("share"));
         shares.map(hankwise::plan::Given::base).collect::<Vec<f64>>()
     };
     // 25 and 22 µm to a mean of 23: two thirds of the length are merino, so
@@ -242,7 +242,8 @@ fn the_value_that_is_nearest_holds() {
     let second = format!("{of_lot}spindles = 90\n")
         .replace("[yarn.two-fold]", "[yarn.two-fold]\ninstead = { mule = \"mule-2\" }");
     let plan = lot(&second).unwrap();
-    let given = |key: &str| plan.given().iter().find(|g| g.key == key).map(|g| g.base());
+    let given =
+        |key: &str| plan.given().iter().find(|g| g.key == key).map(hankwise::plan::Given::base);
     assert_eq!((given("mule-2.spindles"), given("mule.spindles")), (Some(60.0), None));
     assert_eq!(given("mule.loss"), Some(0.04));
     // A size measured on a sample holds before what the mill usually has.
