@@ -1,13 +1,13 @@
 //! Down the tree: from the fleeces to the goods.
 
-use super::{Cut, From, Of, Tree, YarnNode, down, up};
+use super::mix::Parts;
+use super::{Cut, From, Of, Tree, down, up};
 use crate::number::{Number, V};
 use crate::plan::given::Values;
 use crate::plan::goods::{Good, Needs, Shop, Taken, YarnEnd};
-use crate::plan::stage::{AnyStage, Ledger, named};
+use crate::plan::stage::{Ledger, named};
 use crate::plan::stock::{Flow, dyed};
-use crate::quantity::{LinearDensity, Mass, OnFibre, Ratio, Shrinkage};
-use crate::yarn;
+use crate::quantity::{Mass, OnFibre};
 
 /// What comes of a lot, at every joint.
 #[derive(Debug)]
@@ -133,88 +133,6 @@ impl Tree {
             }
             made.fleeces.push(all.mixed());
         }
-    }
-
-    /// What each yarn is at its end: its count, and how it shrank after the reel.
-    pub(in crate::plan) fn yarn_ends<N: Number>(
-        &self,
-        values: &Values<'_, N>,
-        ends: &mut Vec<YarnEnd<N>>,
-    ) {
-        ends.clear();
-        let nothing = YarnEnd {
-            dry: None,
-            label_count: None,
-            label_state: Ratio::base(N::constant(1.0)),
-            shrinkage: Shrinkage::base(N::constant(0.0)),
-        };
-        ends.resize(self.yarns.len(), nothing);
-        for place in self.order.iter().copied() {
-            let yarn = &self.yarns[place];
-            let parent = match yarn.from {
-                From::Yarn(parent) => Some(ends[parent]),
-                _ => None,
-            };
-            let stays = self.stays(yarn, values);
-            let label_state = if self.weighed {
-                Ratio::base(N::constant(1.0))
-            } else {
-                yarn.label.state(&yarn.label_key, values, stays)
-            };
-            let shrinks = yarn.passes.iter().filter_map(|pass| pass.stage.shrinkage(values));
-            let before = parent.map(|end| end.shrinkage);
-            let mut shrinks = before.into_iter().chain(shrinks);
-            let shrinkage = shrinks.next().map(|first| {
-                shrinks.fold(first, |all, next| {
-                    let left = (1.0 - all.v()) * (1.0 - next.v());
-                    let words = "shrinkage of the hank in all its baths";
-                    named(&yarn.key, "shrinkage", words, Shrinkage::from(1.0 - left))
-                })
-            });
-            let spec = yarn.spec.count.as_ref().map(|c| LinearDensity::base(values.at(*c.inner())));
-            let (dry, label_count) = match (spec, parent.and_then(|end| end.dry)) {
-                (Some(count), _) => {
-                    let dry = LinearDensity::from(count.v() / label_state.v());
-                    let dry = named(&yarn.key, "dry", "finished yarn, on clean dry fibre", dry);
-                    (Some(dry), Some(count))
-                }
-                (None, Some(before)) => {
-                    let dry = yarn.passes.iter().fold(before, |count, pass| {
-                        let (Some(loss), Some(shrinkage)) =
-                            (pass.stage.loss(values), pass.stage.shrinkage(values))
-                        else {
-                            return count;
-                        };
-                        let same_state = Ratio::base(N::constant(1.0));
-                        yarn::count_after_scouring(count, same_state, loss.share, shrinkage)
-                    });
-                    let dry = named(&yarn.key, "dry", "finished yarn, on clean dry fibre", dry);
-                    let count = LinearDensity::from(dry.v() * label_state.v());
-                    let words = "count of the finished yarn, as on the label";
-                    (Some(dry), Some(named(&yarn.key, "count", words, count)))
-                }
-                _ => (None, None),
-            };
-            let shrinkage = shrinkage.unwrap_or(nothing_shrinks());
-            ends[place] = YarnEnd { dry, label_count, label_state, shrinkage };
-        }
-    }
-
-    /// Dye and mordant that stay on a yarn.
-    fn stays<N: Number>(&self, yarn: &YarnNode, values: &Values<'_, N>) -> Option<OnFibre<N>> {
-        let before = match yarn.from {
-            From::Yarn(parent) => self.stays(&self.yarns[parent], values),
-            From::Heap(heap) => {
-                let heap = &self.heaps[heap];
-                let sorts = match &heap.of {
-                    Of::All(sorts) if sorts.len() == 1 => &self.sorts[sorts[0]].passes[..],
-                    _ => &[],
-                };
-                on(sorts.iter().chain(&heap.passes), values, None)
-            }
-            From::Stock(_) => None,
-        };
-        on(yarn.passes.iter(), values, before)
     }
 
     /// What each good needs of its yarns.
@@ -513,72 +431,8 @@ impl Tree {
     }
 }
 
-fn nothing_shrinks<N: Number>() -> Shrinkage<N> {
-    Shrinkage::base(N::constant(0.0))
-}
-
 fn part_of<N: Number>(flow: &Flow<N>, fibre: V<N>) -> Flow<N> {
     Flow { fibre: Mass::from(fibre), ..*flow }
-}
-
-/// What stays on after some stages.
-fn on<'p, N: Number>(
-    passes: impl Iterator<Item = &'p super::Pass>,
-    values: &Values<'_, N>,
-    before: Option<OnFibre<N>>,
-) -> Option<OnFibre<N>> {
-    let dyes = passes.filter_map(|pass| match &pass.stage {
-        AnyStage::Dye(dye) => dye.stays(values),
-        _ => None,
-    });
-    before.into_iter().chain(dyes).reduce(|sum, one| OnFibre::from(sum.v() + one.v()))
-}
-
-/// Wool that is put together.
-struct Parts<N> {
-    parts: Vec<Flow<N>>,
-}
-
-impl<N: Number> Parts<N> {
-    fn new() -> Self {
-        Parts { parts: Vec::new() }
-    }
-    fn add(&mut self, part: Flow<N>) {
-        self.parts.push(part);
-    }
-    /// All of it: every component is the sum over the parts.
-    fn mixed(self) -> Flow<N> {
-        let parts: Vec<&Flow<N>> = self.parts.iter().filter(|p| p.fibre.value() > 0.0).collect();
-        let [first, others @ ..] = &parts[..] else {
-            let nothing = OnFibre::base(N::constant(0.0));
-            return self.parts.first().copied().unwrap_or(Flow {
-                fibre: Mass::from(none()),
-                regain: crate::quantity::Regain::base(N::constant(0.0)),
-                fat: nothing,
-                oil: none(),
-                vegetable: nothing,
-                stays: None,
-            });
-        };
-        if others.is_empty() {
-            return **first;
-        }
-        let fibre = V::sum(parts.iter().map(|p| p.fibre.v()));
-        let of = |part: &dyn Fn(&Flow<N>) -> V<N>| {
-            V::sum(parts.iter().map(|p| p.fibre.v() * part(p))) / fibre
-        };
-        let fat = of(&|p| p.fat.v());
-        let oil = of(&|p| p.fat.v() * p.oil) / fat.max(f64::MIN_POSITIVE);
-        let dyed = parts.iter().any(|p| p.stays.is_some());
-        Flow {
-            fibre: Mass::from(fibre),
-            regain: of(&|p| p.regain.v()).into(),
-            fat: fat.into(),
-            oil,
-            vegetable: of(&|p| p.vegetable.v()).into(),
-            stays: dyed.then(|| of(&|p| p.stays.map_or(none(), OnFibre::v)).into()),
-        }
-    }
 }
 
 impl<N: Number> Flow<N> {

@@ -2,8 +2,11 @@
 //! and put together only where one level meets the next.
 
 pub(super) mod back;
+mod ends;
 pub(super) mod forward;
+mod heaps;
 mod levels;
+mod mix;
 pub(super) mod read;
 pub(super) mod routes;
 mod ways;
