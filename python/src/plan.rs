@@ -378,3 +378,23 @@ pub(crate) fn loads(text: &str, name: &str) -> PyResult<Plan> {
     let plan = plan::Plan::parse(text, name).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
 }
+
+/// Writes the tables to hang by the machines of a mill, beside its file or into a folder: a page for each
+/// machine with its wheels or reeds and what they give, check weights and hopper weighs of the mill's usual
+/// yarns at three regains. Gives the file. `force=True` replaces a file of another kind too.
+#[pyfunction]
+#[pyo3(signature = (path, /, folder = None, *, force = false), text_signature = "(path, /, folder=None, *, force=False)")]
+pub(crate) fn mill_tables(
+    path: PathBuf,
+    folder: Option<PathBuf>,
+    force: bool,
+) -> PyResult<PathBuf> {
+    plan::write_mill_tables(&path, folder.as_deref(), force).or_raise()
+}
+
+/// Where a paper of a file goes.
+#[pyfunction]
+#[pyo3(signature = (file, paper, folder, /))]
+pub(crate) fn _paper_path(file: PathBuf, paper: &str, folder: Option<PathBuf>) -> PathBuf {
+    plan::paper_path(&file, paper, folder.as_deref())
+}

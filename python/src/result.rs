@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 use std::sync::Arc;
 
-use hankwise::plan::{self, Align, Band, Block, Extent};
+use hankwise::plan::{self, Align, Band, Block, Extent, Paper};
 use hankwise::quantity::print;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
@@ -277,6 +277,7 @@ attributes! {
             for (good, unrounded, pieces) in &grower.goods {
                 rows.push(dict!(py, {
                     "owner": &grower.owner,
+                    "greasy_mass": grower.greasy_mass,
                     "fibre_mass": grower.fibre_mass,
                     "name": good,
                     "unrounded": *unrounded,
@@ -284,7 +285,7 @@ attributes! {
                 }));
             }
         }
-        table(rows, py, &["owner", "fibre_mass", "name", "unrounded", "pieces"])
+        table(rows, py, &["owner", "greasy_mass", "fibre_mass", "name", "unrounded", "pieces"])
     }
     /// How heaps of several yarns are best weighed out: a row for each heap and yarn, with the share of the
     /// heap that is proposed, the share that its promises need in half of the lots, and the chance that the
@@ -394,11 +395,25 @@ attributes! {
         let date: String = today.call_method0("isoformat")?.extract()?;
         self.result.to_workbook(output(path, force), &date).or_raise()
     }
-    /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
-    /// `force=True` replaces a file of another kind too.
-    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
-    fn to_lot_sheet(&self, path: PathBuf, force: bool) -> PyResult<()> {
-        self.result.to_lot_sheet(output(path, force)).or_raise()
+    /// A paper of the lot as an HTML page: "quote", "grower", "mill" (the mill's sheet) or "floor".
+    #[pyo3(signature = (name, /))]
+    fn paper(&self, name: &str) -> PyResult<String> {
+        Ok(self.plan.paper(&self.result, Paper::named(name).or_raise()?))
+    }
+    /// Writes papers of the lot, all of them or those named, beside the lot file or into a folder:
+    /// `lot.toml` has its quotation in `lot-quote.html`. Gives the files. `force=True` replaces files of
+    /// another kind too.
+    #[pyo3(signature = (folder = None, papers = None, *, force = false), text_signature = "($self, folder=None, papers=None, *, force=False)")]
+    fn to_papers(
+        &self,
+        folder: Option<PathBuf>,
+        papers: Option<Vec<String>>,
+        force: bool,
+    ) -> PyResult<Vec<PathBuf>> {
+        let named = |names: Vec<String>| names.iter().map(|name| Paper::named(name)).collect();
+        let papers: Vec<Paper> =
+            papers.map_or_else(|| Ok(Paper::ALL.to_vec()), named).or_raise()?;
+        self.plan.write_papers(&self.result, &papers, folder.as_deref(), force).or_raise()
     }
     /// A picture of the result: the mass down the stages, the goods against the promise. Needs
     /// matplotlib and gives its Figure.

@@ -245,7 +245,7 @@ impl PlanResult {
         let named = |name: &&str| places.iter().any(|(_, names)| names.contains(name));
         let names: Vec<&str> = caution::CAUTIONS.iter().map(|c| c.name).filter(named).collect();
         format!(
-            "Cautions for {} hazards on this route ({}): --all or the lot sheet.",
+            "Cautions for {} hazards on this route ({}): --all or the papers.",
             names.len(),
             names.join(", ")
         )
