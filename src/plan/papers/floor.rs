@@ -13,7 +13,7 @@ use crate::table::Align::{Left, Right};
 use crate::table::Block;
 
 /// Lines to fill in at a machine, for each wool or yarn that goes through it.
-const LINES: usize = 4;
+const LINES: usize = 3;
 
 /// What a page is for.
 struct Machine<'a> {
@@ -43,11 +43,10 @@ pub(super) fn page(plan: &Plan, result: &PlanResult) -> String {
 fn machines<'a>(plan: &'a Plan, result: &'a PlanResult) -> Vec<Machine<'a>> {
     let mut all: Vec<Machine<'a>> = Vec::new();
     for stage in &result.stages {
-        match all.iter_mut().find(|machine| machine.name == stage.machine) {
-            Some(machine) => machine.stages.push(stage),
-            None => {
-                all.push(Machine { name: &stage.machine, stages: vec![stage], goods: Vec::new() })
-            }
+        if let Some(machine) = all.iter_mut().find(|machine| machine.name == stage.machine) {
+            machine.stages.push(stage);
+        } else {
+            all.push(Machine { name: &stage.machine, stages: vec![stage], goods: Vec::new() });
         }
     }
     let wet = plan.tree.all_passes().find(|pass| pass.stage.kind() == "hank-scour");
@@ -57,16 +56,14 @@ fn machines<'a>(plan: &'a Plan, result: &'a PlanResult) -> Vec<Machine<'a>> {
             names.push(&good.name);
         }
         for name in names {
-            match all.iter_mut().find(|machine| machine.name == name) {
-                Some(machine) => machine.goods.push(made),
-                None => {
-                    let machine = Machine { name, stages: Vec::new(), goods: vec![made] };
-                    let before = wet.filter(|_| good.is_reeled());
-                    let before =
-                        before.and_then(|wet| all.iter().position(|m| m.name == wet.machine));
-                    all.insert(before.unwrap_or(all.len()), machine);
-                }
+            if let Some(machine) = all.iter_mut().find(|machine| machine.name == name) {
+                machine.goods.push(made);
+                continue;
             }
+            let machine = Machine { name, stages: Vec::new(), goods: vec![made] };
+            let wet = wet.filter(|_| good.is_reeled());
+            let before = wet.and_then(|wet| all.iter().position(|m| m.name == wet.machine));
+            all.insert(before.unwrap_or(all.len()), machine);
         }
     }
     for machine in &mut all {
@@ -189,7 +186,7 @@ fn comes_off(plan: &Plan, result: &PlanResult, machine: &Machine<'_>) -> Option<
     }
     let title = format!("Weigh, {} as the scale reads", say.mass_unit());
     let foot = if banded {
-        vec!["Outside of 9 lots in 10: weigh again, then tell whoever plans the lot.".to_owned()]
+        vec!["Outside these: weigh again, then tell whoever plans the lot.".to_owned()]
     } else {
         Vec::new()
     };
@@ -235,19 +232,16 @@ fn to_fill(machine: &Machine<'_>) -> Block {
         .map(|stage| stage.of.clone())
         .chain(machine.goods.iter().map(|good| good.name.clone()))
         .collect();
-    let rows = what.iter().flat_map(|what| {
-        let lines = if what.is_empty() { LINES } else { 2 };
-        (0..lines).map(|_| {
-            let blank = || String::new();
-            vec![what.clone(), blank(), blank(), blank(), blank()]
-        })
-    });
-    let names = [
-        ("of", Left),
-        ("date", Left),
-        ("time", Left),
-        ("weight or pieces", Left),
-        ("initials", Left),
-    ];
+    // One wool alone needs no name.
+    let one = what.iter().all(String::is_empty);
+    let lines = if one { LINES } else { 2 };
+    let blank = || vec![String::new(); 4];
+    let row = |what: &String| if one { blank() } else { [vec![what.clone()], blank()].concat() };
+    let rows = what.iter().flat_map(|what| std::iter::repeat_with(move || row(what)).take(lines));
+    let mut names =
+        vec![("date", Left), ("time", Left), ("weight or pieces", Left), ("initials", Left)];
+    if !one {
+        names.insert(0, ("of", Left));
+    }
     Block::of("Fill in", &names, rows.collect())
 }

@@ -4,6 +4,7 @@ use super::about;
 use super::sheet::{Page, html};
 use super::words::Words;
 use crate::plan::Plan;
+use crate::plan::advice::intake;
 use crate::plan::result::{GoodResult, PlanResult};
 use crate::plan::screen::{listed, pieces};
 use crate::quantity::print::fixed;
@@ -12,8 +13,7 @@ use crate::table::Block;
 
 /// The quotation.
 pub(super) fn page(plan: &Plan, result: &PlanResult) -> String {
-    let mut blocks = vec![promise(result), conditions(plan, result)];
-    blocks.insert(1, price(result));
+    let blocks = vec![promise(plan, result), price(result), conditions(plan, result)];
     let sign = Block::of(
         "Agreed",
         &[("", Left), ("name", Left), ("date", Left), ("signature", Left)],
@@ -34,7 +34,7 @@ pub(super) fn page(plan: &Plan, result: &PlanResult) -> String {
 }
 
 /// What is promised: what 19 lots in 20 like this one give.
-fn promise(result: &PlanResult) -> Block {
+fn promise(plan: &Plan, result: &PlanResult) -> Block {
     let known = result.simulated > 0;
     let safe = |good: &GoodResult| good.safe.unwrap_or(good.planned);
     let row = |good: &GoodResult| {
@@ -62,9 +62,14 @@ fn promise(result: &PlanResult) -> Block {
     } else {
         format!("If everything goes as planned, the wool gives {}.", listed(&all))
     };
+    let more = result.spare.safe_greasy_mass.filter(|_| result.advice.is_some());
+    let more = more.map(|greasy| {
+        let greasy = intake(greasy, &plan.say);
+        format!("For all that is asked for to be safe to promise, bring {greasy} of such wool.")
+    });
     Block {
         lead: vec![lead],
-        foot: result.advice.iter().map(|advice| format!("To be surer of more: {advice}")).collect(),
+        foot: more.into_iter().collect(),
         ..Block::of("What we promise", &names, result.goods.iter().map(row).collect())
     }
 }

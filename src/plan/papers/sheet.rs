@@ -10,11 +10,11 @@ use crate::table::{Block, Report};
 /// printer's own, A4 or Letter.
 const STYLE: &str = "body{font:11pt/1.35 sans-serif;color:#000;background:#fff;max-width:48em;margin:1em auto;\
     padding:0 1em}h3{font-size:1.4em;margin:0.6em 0 0.2em}h4{margin:1.1em 0 0.3em;border-bottom:1px solid}\
-    p{margin:0.4em 0}small{font-size:9.5pt}table{border-collapse:collapse}\
-    th,td{vertical-align:top;border-bottom:1px solid #999}th{vertical-align:bottom;font-size:9.5pt}\
+    p{margin:0.4em 0}small,aside{font-size:9.5pt}table{border-collapse:collapse}\
+    th,td{vertical-align:top;border-bottom:1px solid #999}th{vertical-align:bottom;font-size:9.5pt}th:empty{padding:0!important;border:0}\
     section{break-inside:avoid}.page{break-inside:auto}.page+.page{break-before:page;margin-top:3em}\
-    .fill table{width:100%}.fill td{height:8mm;border:1px solid;vertical-align:middle}\
-    @page{margin:15mm}@media print{body{margin:0;padding:0;max-width:none}.page+.page{margin-top:0}}\
+    .fill table{width:100%}.fill td{height:7mm;border:1px solid;vertical-align:middle}\
+    @page{margin:15mm}@media print{body{font-size:10pt;line-height:1.25;margin:0;padding:0;max-width:none}.page+.page{margin-top:0}}\
     @media screen and (max-width:32em){body{font-size:9.5pt;padding:0 0.5em}small,th{font-size:9pt}\
     section{overflow-x:auto}th,td{padding:0 0.25em!important}}";
 

@@ -82,6 +82,8 @@ fn wheels(trial: &Trial, owns: &Owns) -> Block {
     let say = &trial.plan.say;
     let value = |x: f64, kind: Kind| match kind {
         Kind::Count | Kind::Ratio => figure(x),
+        // The threads in a reed are ends.
+        Kind::Sett => say.figure(x, kind).replace("threads", "ends"),
         _ => say.figure(x, kind),
     };
     let (what, kind) = owns.gives;
