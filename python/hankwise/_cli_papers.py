@@ -41,7 +41,9 @@ def run(args: argparse.Namespace, progress: Callable[[int, int], None] | None) -
     """Write the papers."""
     if args.tables:
         if args.seed is not None:
-            raise hw.NotationError("--seed draws lots, and --tables needs none; omit one of the two")
+            raise hw.NotationError(
+                "--seed draws lots, and --tables needs none; omit one of the two"
+            )
         written = [hw.plan.mill_tables(args.lot, args.out, force=args.force)]
     else:
         if args.seed is not None and args.lots == 0:

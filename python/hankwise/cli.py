@@ -102,7 +102,9 @@ def _plan(args: argparse.Namespace) -> None:
     else:
         print(result.text(all=args.all), end="")
         if not args.all:
-            print("\nMore: --all, --working NAME (such as twister.twist), --needed; hankwise papers")
+            print(
+                "\nMore: --all, --working NAME (such as twister.twist), --needed; hankwise papers"
+            )
 
 
 def _convert(args: argparse.Namespace) -> None:

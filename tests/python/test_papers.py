@@ -1,4 +1,4 @@
-"""The papers: each is made of each lot, ties to the numbers of the result, and speaks plain words."""
+"""The papers: each is made of each lot, ties to its numbers, and speaks plain words."""
 
 import html
 import re
@@ -151,8 +151,7 @@ def test_the_mills_sheet_says_where_every_value_comes_from(lot):
 def test_the_tables_of_the_mill(tmp_path):
     page = hw.plan.mill_tables(EXAMPLES / "mill.toml", tmp_path).read_text(encoding="utf-8")
     pages = {
-        re.search(r"<h3>(.*?)</h3>", part)[1]: part
-        for part in page.split('<div class="page">')[1:]
+        re.search(r"<h3>(.*?)</h3>", part)[1]: part for part in page.split('<div class="page">')[1:]
     }
     assert list(pages) == [
         *("Card", "Mule", "Mule-2", "Ring", "Twister", "Reel", "Loom", "Loom-wide")
