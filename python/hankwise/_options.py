@@ -114,16 +114,39 @@ def _parser() -> argparse.ArgumentParser:
         "--workbook", metavar="FILE.xlsx", help="write an Excel workbook with live formulas"
     )
     plan.add_argument(
-        "--lot-sheet",
-        metavar="FILE.html",
-        help="write a printable sheet to travel with the lot",
-    )
-    plan.add_argument(
         "--picture",
         metavar="FILE",
         action="append",
         default=[],
         help="draw the plan (.svg, .png, .pdf)",
+    )
+
+    papers = commands.add_parser(
+        "papers", parents=[own, written], help="pages to print: of a lot, or of the mill"
+    )
+    papers.add_argument(
+        "lot", metavar="FILE.toml", help="the lot file; with --tables the mill file"
+    )
+    for name, what in (
+        ("quote", "the quotation: the safe promise and its conditions"),
+        ("grower", "the growers' sheets: wool in, goods out, where the rest went"),
+        ("mill", "the mill's sheet: every stage, the divisions, where the values come from"),
+        ("floor", "the floor sheets: a page for each machine"),
+        ("tables", "tables to hang by the machines: wheels, check weights, hopper weighs"),
+    ):
+        papers.add_argument(f"--{name}", action="store_true", help=what)
+    papers.add_argument(
+        "--out", metavar="FOLDER", help="where the pages go (default: beside the file)"
+    )
+    papers.add_argument(
+        "--lots",
+        type=_whole,
+        default=100_000,
+        metavar="N",
+        help="number of simulated lots (default 100,000; 0 = none)",
+    )
+    papers.add_argument(
+        "--seed", type=_whole, metavar="N", help="seed of the simulated lots (default 1)"
     )
 
     convert = commands.add_parser(

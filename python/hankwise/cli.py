@@ -13,7 +13,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import hankwise as hw
-from hankwise import _cli_calc, _cli_chart, _cli_files, _cli_find, _cli_output
+from hankwise import _cli_calc, _cli_chart, _cli_files, _cli_find, _cli_output, _cli_papers
 from hankwise._cli_calc import as_json
 from hankwise._json import dumps
 from hankwise._options import read
@@ -59,11 +59,11 @@ def _goods(text: str) -> dict[str, int]:
 
 
 def _plan(args: argparse.Namespace) -> None:
-    others = args.working or args.workbook or args.lot_sheet or args.picture
+    others = args.working or args.workbook or args.picture
     if args.needed is not None and others:
         raise hw.NotationError(
-            "--needed plans backward and prints its own working; run --working, --workbook, "
-            "--lot-sheet and --picture without --needed"
+            "--needed plans backward and prints its own working; run --working, --workbook "
+            "and --picture without --needed"
         )
     if args.confidence is not None and args.needed is None:
         raise hw.NotationError("--confidence says how sure --needed is to be; write --needed too")
@@ -93,9 +93,6 @@ def _plan(args: argparse.Namespace) -> None:
     if args.workbook is not None:
         result.to_workbook(args.workbook, force=args.force)
         print(f"workbook: {args.workbook}", file=sys.stderr)
-    if args.lot_sheet is not None:
-        result.to_lot_sheet(args.lot_sheet, force=args.force)
-        print(f"lot sheet: {args.lot_sheet}", file=sys.stderr)
     if args.working is not None:
         working = result.working(args.working)
         text = f"{args.working} = {working.answer}\n\n{working}".rstrip("\n")
@@ -106,7 +103,7 @@ def _plan(args: argparse.Namespace) -> None:
         print(result.text(all=args.all), end="")
         if not args.all:
             print(
-                "\nMore: --all, --working NAME (such as twister.twist), --needed, --lot-sheet FILE"
+                "\nMore: --all, --working NAME (such as twister.twist), --needed; hankwise papers"
             )
 
 
@@ -315,6 +312,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         _cli_output.settle(json=True)
     command = {
         "plan": _plan,
+        "papers": lambda args: _cli_papers.run(args, _progress()),
         "convert": _convert,
         "yarn": _yarn,
         "setts": _setts,

@@ -99,6 +99,8 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(files::_read_text, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
+    m.add_function(wrap_pyfunction!(plan::mill_tables, m)?)?;
+    m.add_function(wrap_pyfunction!(plan::_paper_path, m)?)?;
     m.add_function(wrap_pyfunction!(plan::_plan, m)?)?;
     m.add_function(wrap_pyfunction!(plan::make, m)?)?;
     m.add_function(wrap_pyfunction!(plan::run_all, m)?)?;

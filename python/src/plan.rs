@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 use std::fmt::Display;
 use std::hash::{Hash, Hasher};
+use std::path::PathBuf;
 use std::sync::Arc;
 
 use hankwise::plan;
@@ -476,4 +477,23 @@ pub(crate) fn loads(text: Text, name: Text) -> PyResult<Plan> {
     let name = name.named("name")?;
     let plan = plan::Plan::parse(text, name).or_raise()?;
     Ok(Plan { plan: Arc::new(plan) })
+}
+
+/// Writes the tables to hang by the machines of a mill, beside its file or into a folder: a page for each
+/// machine with its wheels or reeds and what they give, check weights and hopper weighs of the mill's usual
+/// yarns at three regains. Gives the file. `force=True` replaces a file of another kind too.
+#[pyfunction]
+#[pyo3(signature = (path, /, folder = None, *, force = false), text_signature = "(path, /, folder=None, *, force=False)")]
+pub(crate) fn mill_tables(path: File, folder: Option<File>, force: bool) -> PyResult<PathBuf> {
+    let path = path.named("path")?;
+    let folder = folder.map(|folder| folder.named("folder")).transpose()?;
+    plan::write_mill_tables(&path, folder.as_deref(), force).or_raise()
+}
+
+/// Where a paper of a file goes.
+#[pyfunction]
+#[pyo3(signature = (file, paper, folder, /))]
+pub(crate) fn _paper_path(file: File, paper: Text, folder: Option<File>) -> PyResult<PathBuf> {
+    let folder = folder.map(|folder| folder.named("folder")).transpose()?;
+    Ok(plan::paper_path(&file.named("file")?, paper.named("paper")?, folder.as_deref()))
 }

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use hankwise::plan::{self, Align, Band, Block, Extent};
+use hankwise::plan::{self, Align, Band, Block, Extent, Paper};
 use hankwise::quantity::print;
 use pyo3::prelude::*;
 use pyo3::types::{PyDict, PyList};
@@ -277,6 +277,7 @@ attributes! {
             for (good, unrounded, pieces) in &grower.goods {
                 rows.push(dict!(py, {
                     "owner": &grower.owner,
+                    "greasy_mass": grower.greasy_mass,
                     "fibre_mass": grower.fibre_mass,
                     "name": good,
                     "unrounded": *unrounded,
@@ -284,7 +285,7 @@ attributes! {
                 }));
             }
         }
-        table(rows, py, &["owner", "fibre_mass", "name", "unrounded", "pieces"])
+        table(rows, py, &["owner", "greasy_mass", "fibre_mass", "name", "unrounded", "pieces"])
     }
     /// How heaps of several yarns are best weighed out: a row for each heap and yarn, with the share of the
     /// heap that is proposed, the share that its promises need in half of the lots, and the chance that the
@@ -396,12 +397,28 @@ attributes! {
         let date: String = today.call_method0("isoformat")?.extract()?;
         self.result.to_workbook(output(path, force), &date).or_raise()
     }
-    /// Writes the lot sheet: a page to print, stage by stage, with settings and cautions.
-    /// `force=True` replaces a file of another kind too.
-    #[pyo3(signature = (path, /, *, force = false), text_signature = "($self, path, /, *, force=False)")]
-    fn to_lot_sheet(&self, path: File, force: bool) -> PyResult<()> {
-        let path = path.named("path")?;
-        self.result.to_lot_sheet(output(path, force)).or_raise()
+    /// A paper of the lot as an HTML page: "quote", "grower", "mill" (the mill's sheet) or "floor".
+    #[pyo3(signature = (name, /))]
+    fn paper(&self, name: Text) -> PyResult<String> {
+        Ok(self.plan.paper(&self.result, Paper::named(name.named("name")?).or_raise()?))
+    }
+    /// Writes papers of the lot, all of them or those named, beside the lot file or into a folder:
+    /// `lot.toml` has its quotation in `lot-quote.html`. Gives the files. `force=True` replaces files of
+    /// another kind too.
+    #[pyo3(signature = (folder = None, papers = None, *, force = false), text_signature = "($self, folder=None, papers=None, *, force=False)")]
+    fn to_papers(
+        &self,
+        folder: Option<File>,
+        papers: Option<Vec<Text>>,
+        force: bool,
+    ) -> PyResult<Vec<std::path::PathBuf>> {
+        let folder = folder.map(|folder| folder.named("folder")).transpose()?;
+        let named = |name: &Text| Paper::named(name.named("papers")?).or_raise();
+        let papers: Vec<Paper> = match papers {
+            Some(names) => names.iter().map(named).collect::<PyResult<_>>()?,
+            None => Paper::ALL.to_vec(),
+        };
+        self.plan.write_papers(&self.result, &papers, folder.as_deref(), force).or_raise()
     }
     /// A picture of the result: the mass down the stages, the goods against the promise. Needs
     /// matplotlib and gives its Figure.

@@ -2,18 +2,11 @@
 
 use super::report::columns;
 use super::result::PlanResult;
+use super::screen::percent;
 use crate::quantity::Kind;
 use crate::quantity::print::{fixed, of_kind};
 use crate::table::Align::{Left, Right};
 use crate::table::Block;
-
-fn percent(share: f64) -> String {
-    match share {
-        s if s > 0.0 && s < 0.005 => "under 1 %".to_owned(),
-        s if s < 1.0 && s > 0.995 => "over 99 %".to_owned(),
-        s => format!("{:.0} %", s * 100.0),
-    }
-}
 
 impl PlanResult {
     /// The blocks of a divided lot; none of a lot that is one line.

@@ -1,14 +1,16 @@
 //! Whose the goods are, where several growers' wool went into one heap.
 
-use super::Plan;
 use super::chain::Nominal;
 use super::tree::{From, Tree};
+use super::{Plan, Stock};
 
 /// What one grower has of the goods.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Grower {
     /// The grower.
     pub owner: String,
+    /// Greasy wool that the grower brought, kg.
+    pub greasy_mass: f64,
     /// Clean dry fibre that the grower brought, kg.
     pub fibre_mass: f64,
     /// Of each good: its name, the grower's part of the pieces by the fibre in them, and the whole pieces
@@ -50,13 +52,15 @@ impl Plan {
         let mut all: Vec<Grower> = owners
             .iter()
             .enumerate()
-            .map(|(place, owner)| Grower {
-                owner: (*owner).to_owned(),
-                fibre_mass: (0..tree.fleeces.len())
-                    .filter(|fleece| owner_of(*fleece) == place)
-                    .map(|fleece| nominal.fleeces[fleece].fibre)
-                    .sum(),
-                goods: Vec::new(),
+            .map(|(place, owner)| {
+                let own = (0..tree.fleeces.len()).filter(|fleece| owner_of(*fleece) == place);
+                let own = own.map(|fleece| &nominal.fleeces[fleece]);
+                Grower {
+                    owner: (*owner).to_owned(),
+                    greasy_mass: own.clone().map(Stock::total).sum(),
+                    fibre_mass: own.map(|wool| wool.fibre).sum(),
+                    goods: Vec::new(),
+                }
             })
             .collect();
         for (place, good) in tree.goods.iter().enumerate() {

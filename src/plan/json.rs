@@ -92,7 +92,7 @@ impl PlanResult {
                 "stage": a.stage, "to": a.to, "added": a.added, "stock": stock(&a.stock),
             })).collect::<Vec<_>>(),
             "growers": self.growers.iter().map(|g| json!({
-                "owner": g.owner, "fibre_mass": g.fibre_mass,
+                "owner": g.owner, "greasy_mass": g.greasy_mass, "fibre_mass": g.fibre_mass,
                 "goods": g.goods.iter().map(|(name, unrounded, pieces)| json!({
                     "name": name, "unrounded": unrounded, "pieces": pieces,
                 })).collect::<Vec<_>>(),

@@ -143,8 +143,7 @@ impl PlanResult {
                 };
                 let stage = if place == last { String::new() } else { place.clone() };
                 last = place;
-                let name = s.key.rsplit('.').next().unwrap_or_default();
-                let value = self.say.setting(name, s.value, s.kind);
+                let value = self.say.of_setting(s);
                 let note = match extent {
                     Extent::First => s.note.clone(),
                     Extent::All if s.note.is_empty() => s.key.clone(),
@@ -246,7 +245,7 @@ impl PlanResult {
         let named = |name: &&str| places.iter().any(|(_, names)| names.contains(name));
         let names: Vec<&str> = caution::CAUTIONS.iter().map(|c| c.name).filter(named).collect();
         format!(
-            "Cautions for {} hazards on this route ({}): --all or the lot sheet.",
+            "Cautions for {} hazards on this route ({}): --all or the papers.",
             names.len(),
             names.join(", ")
         )

@@ -34,7 +34,7 @@ impl Band {
         let mut take = |place: usize| *values.select_nth_unstable_by(place, f64::total_cmp).1;
         Band { low: take(at(0.05)), middle: take(at(0.5)), high: take(at(0.95)) }
     }
-    fn times(self, factor: f64) -> Band {
+    pub(super) fn times(self, factor: f64) -> Band {
         Band { low: self.low * factor, middle: self.middle * factor, high: self.high * factor }
     }
 }

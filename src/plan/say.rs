@@ -89,12 +89,18 @@ impl Say {
     }
 
     /// A value of a setting, by its name, with as many digits as the hand can set.
-    pub(super) fn setting(&self, name: &str, base: f64, kind: Kind) -> String {
+    fn setting(&self, name: &str, base: f64, kind: Kind) -> String {
         let of_use = || self.lengths.iter().any(|(key, _)| *key == use_of(name));
         if kind == Kind::Length && of_use() {
             return self.length(name, base);
         }
         self.to_hand(base, kind)
+    }
+
+    /// The value of a setting.
+    pub(super) fn of_setting(&self, setting: &super::Setting) -> String {
+        let name = setting.key.rsplit('.').next().unwrap_or_default();
+        self.setting(name, setting.value, setting.kind)
     }
 
     /// A value with as many digits as the hand can set or the balance can read: whole teeth, ends and

@@ -262,7 +262,7 @@ fn signed(x: f64) -> String {
 }
 
 /// Never "0 %" or "100 %" for what only rounds to it.
-fn percent(share: f64) -> String {
+pub(super) fn percent(share: f64) -> String {
     match share {
         s if s > 0.0 && s < 0.005 => "under 1 %".to_owned(),
         s if s < 1.0 && s > 0.995 => "over 99 %".to_owned(),

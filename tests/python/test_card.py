@@ -1,4 +1,4 @@
-"""The lot's card and the cautions: each written once, shown apart, never a setting."""
+"""The mill's sheet and the cautions: each written once, shown apart, never a setting."""
 
 import re
 from html.parser import HTMLParser
@@ -38,10 +38,8 @@ class Page(HTMLParser):
             self.plain.append(data)
 
 
-def test_every_stage_is_on_the_lot_sheet_with_its_cautions_in_a_box(result, tmp_path):
-    path = tmp_path / "card.html"
-    result.to_lot_sheet(path)
-    page = Page(path.read_text(encoding="utf-8"))
+def test_every_stage_is_on_the_mills_sheet_with_its_cautions_in_a_box(result):
+    page = Page(result.paper("mill"))
     assert page.tags == []
     cautioned = {row["name"]: row["cautions"] for row in result.stages}
     for stage in STAGES:
@@ -59,7 +57,7 @@ def test_every_stage_is_on_the_lot_sheet_with_its_cautions_in_a_box(result, tmp_
 def test_cautions_are_in_the_text_short_or_long(result):
     short = re.sub(r"\n  !   ", " ", result.text())
     assert re.search(
-        r"^  ! Cautions for 11 hazards on this route \(raw fleece, .*--all or the lot sheet",
+        r"^  ! Cautions for 11 hazards on this route \(raw fleece, .*--all or the papers",
         short,
         re.M,
     )
@@ -68,9 +66,9 @@ def test_cautions_are_in_the_text_short_or_long(result):
     assert "Reminders only" in long
 
 
-def test_a_card_that_cannot_be_written_leaves_none(result, tmp_path):
+def test_papers_that_cannot_be_written_leave_none(result, tmp_path):
     with pytest.raises(hw.PlanError, match="cannot be written"):
-        result.to_lot_sheet(tmp_path / "no folder" / "card.html")
+        result.to_papers(tmp_path / "no folder")
     assert list(tmp_path.iterdir()) == []
 
 
@@ -82,14 +80,3 @@ def test_formulas_tell_their_cautions_apart_from_their_limits():
     said = {line for f in hw.formulas.values() for line in f.cautions}
     for formula in hw.formulas.values():
         assert not said & set(formula.limits)
-
-
-def test_the_card_from_the_command_line(root, tmp_path, capsys):
-    from hankwise.cli import main
-
-    path = tmp_path / "lot.html"
-    lot = str(root / "examples/first-lot.toml")
-    assert main(["plan", lot, "--lots", "100", "--lot-sheet", str(path)]) == 0
-    assert path.read_text(encoding="utf-8").startswith("<!doctype html>")
-    assert main(["plan", lot, "--needed", "--lot-sheet", str(path)]) == 1
-    assert "--lot-sheet" in capsys.readouterr().err

@@ -128,7 +128,7 @@ def test_a_closed_output_is_no_error() -> None:
         (["plan", LOT, "--all", "--working", "twister.twist"], "without --working"),
         (["plan", LOT, "--lots", "0", "--seed", "3"], "omit one of the two"),
         (["plan", LOT, "--confidence", "0.9"], "write --needed too"),
-        (["plan", LOT, "--force"], "add --workbook FILE or --lot-sheet FILE or --picture FILE"),
+        (["plan", LOT, "--force"], "add --workbook FILE or --picture FILE"),
         (["weave", "plain", "--force"], "add --picture FILE"),
         (["calc", "hank_mass", "--force"], "add --workbook FILE"),
         (

@@ -25,7 +25,7 @@ def lot(tmp_path):
 
 def test_never_over_what_is_read(lot, capsys):
     before = lot.read_bytes()
-    for option in ("--lot-sheet", "--workbook", "--picture"):
+    for option in ("--workbook", "--picture"):
         for force in ([], ["--force"]):
             assert main(["plan", str(lot), *FEW, option, str(lot), *force]) == 1
             assert "is read; write to another file" in capsys.readouterr().err
@@ -50,7 +50,7 @@ def test_readings_and_own_counts_are_read_too(tmp_path, capsys):
 
 @pytest.mark.parametrize(
     ("option", "end"),
-    [("--lot-sheet", "html"), ("--workbook", "xlsx"), ("--picture", "svg"), ("--picture", "png")],
+    [("--workbook", "xlsx"), ("--picture", "svg"), ("--picture", "png")],
 )
 def test_another_kind_only_by_force(tmp_path, capsys, option, end):
     path = tmp_path / f"mine.{end}"
@@ -84,7 +84,6 @@ def test_force_in_python(tmp_path):
         (weave.save, "svg"),
         (working.to_workbook, "xlsx"),
         (result.to_workbook, "xlsx"),
-        (result.to_lot_sheet, "html"),
         (chart.save, "png"),
     ]:
         path = tmp_path / f"a.{end}"
@@ -111,7 +110,7 @@ import sys
 import hankwise as hw
 result = hw.plan.load(sys.argv[1]).run(lots=0)
 while True:
-    result.to_lot_sheet(sys.argv[2])
+    result.to_papers(sys.argv[2], ["mill"])
     result.to_workbook(sys.argv[3])
     print("written", flush=True)
 """
@@ -119,9 +118,9 @@ while True:
 
 @pytest.mark.skipif(os.name == "nt", reason="signals are those of POSIX")
 def test_killed_while_writing(tmp_path):
-    paths = [tmp_path / "a.html", tmp_path / "a.xlsx"]
+    paths = [tmp_path / "first-lot-mill.html", tmp_path / "a.xlsx"]
     for turn in range(10):
-        words = [sys.executable, "-c", LONG, LOT, *map(str, paths)]
+        words = [sys.executable, "-c", LONG, LOT, str(tmp_path), str(paths[1])]
         with subprocess.Popen(words, stdout=subprocess.PIPE) as process:
             process.stdout.readline()
             time.sleep(0.02 + 0.013 * turn)

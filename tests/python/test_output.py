@@ -87,9 +87,10 @@ def forged(tmp_path):
 
 
 def test_names_are_on_one_line(forged, capsys, tmp_path):
-    page = tmp_path / "a.html"
-    words = ["plan", str(forged), *FEW, "--lot-sheet", str(page)]
-    assert main(words) == 0
+    page = tmp_path / "lot-mill.html"
+    assert main(["papers", str(forged), *FEW]) == 0
+    capsys.readouterr()
+    assert main(["plan", str(forged), *FEW]) == 0
     told = capsys.readouterr().out
     first = told.splitlines()[0]
     assert first.startswith(r"\u{1b}[2J$$x$$\nENOUGH. All is well.\u{202e}: ")

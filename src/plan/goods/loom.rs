@@ -8,8 +8,9 @@ use crate::number::Number;
 use crate::plan::draft::Draft;
 use crate::plan::given::{Given, Values};
 use crate::plan::section::Section;
+use crate::plan::stage::Owns;
 use crate::plan::tree::routes::Changeover;
-use crate::quantity::{Count, DrawIn, Length, ReedCount, Sett, ShareLost, Shrinkage, TakeUp};
+use crate::quantity::{Count, DrawIn, Kind, Length, ReedCount, Sett, ShareLost, Shrinkage, TakeUp};
 
 /// Coning, the loom and finishing.
 #[derive(Clone, Debug)]
@@ -94,6 +95,20 @@ pub(in crate::plan) const CAUTIONS: [(&str, &[&str]); 2] =
     [("loom", &["loom"]), ("finish", &["hot liquor", "steam", "machines"])];
 
 impl Loom {
+    /// Its reeds, and the sett that each gives.
+    pub(super) fn owns(&self, values: &Values<'_, f64>) -> Owns {
+        let set = self.set.map(&mut values.read());
+        let sett = |reed: &f64| {
+            let sett = cloth::sett_in_reed(ReedCount::base(*reed), set.ends_per_dent);
+            (*reed, sett.value())
+        };
+        Owns {
+            parts: "reed",
+            kind: Kind::ReedCount,
+            gives: ("sett in the reed", Kind::Sett),
+            rows: self.reeds.all().iter().map(sett).collect(),
+        }
+    }
     /// The loss in coning.
     pub(super) fn cone_loss<N: Number>(&self, values: &Values<'_, N>) -> ShareLost<N> {
         let none = ShareLost::base(N::constant(0.0));

@@ -9,7 +9,7 @@ mod woven;
 use super::draft::Draft;
 use super::given::{Given, Values};
 use super::section::Section;
-use super::stage::{Bench, Spot, named};
+use super::stage::{Bench, Owns, Spot, named};
 use super::tree::Pass;
 use super::tree::routes::{Desk, Node, Stop};
 use crate::calculation::{Inputs, Place};
@@ -368,6 +368,17 @@ impl Good {
     pub(super) fn loom_width(&self) -> Option<Place> {
         match &self.making {
             Making::Woven(_, loom) => loom.size.loom_width.as_ref().map(|width| *width.inner()),
+            _ => None,
+        }
+    }
+    /// Whether it is reeled.
+    pub(super) fn is_reeled(&self) -> bool {
+        matches!(self.making, Making::Hank { .. })
+    }
+    /// The reeds of its loom, and what each gives.
+    pub(super) fn reeds(&self, values: &Values<'_, f64>) -> Option<Owns> {
+        match &self.making {
+            Making::Woven(_, loom) => Some(loom.owns(values)),
             _ => None,
         }
     }

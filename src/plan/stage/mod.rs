@@ -97,6 +97,36 @@ pub(super) trait Stage: Sized {
 
     /// What to set at the machine, what to weigh, what to expect.
     fn set<N: Number>(&self, _station: &Station<'_, '_, N>, _bench: &mut Bench<N>) {}
+
+    /// The parts that the mill owns for the machine, and what each gives.
+    fn owns(&self, _values: &Values<'_, f64>) -> Vec<Owns> {
+        Vec::new()
+    }
+}
+
+/// Parts that the mill owns for a machine, such as wheels, and what each gives.
+#[derive(Clone, Debug)]
+pub(super) struct Owns {
+    /// What they are, with what they are counted in.
+    pub(super) parts: &'static str,
+    pub(super) kind: Kind,
+    /// What they settle, and its kind.
+    pub(super) gives: (&'static str, Kind),
+    /// Each part and what it gives.
+    pub(super) rows: Vec<(f64, f64)>,
+}
+
+impl Owns {
+    /// Wheels by their teeth.
+    pub(super) fn wheels(
+        parts: &'static str,
+        owned: &Owned,
+        gives: (&'static str, Kind),
+        with: impl Fn(f64) -> f64,
+    ) -> Owns {
+        let rows = owned.all().iter().map(|part| (*part, with(*part))).collect();
+        Owns { parts, kind: Kind::Count, gives, rows }
+    }
 }
 
 /// A stage as it is looked up.
@@ -179,6 +209,9 @@ macro_rules! stages {
             }
             pub(super) fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
                 match self { $(AnyStage::$stage(s) => s.set(station, bench)),* }
+            }
+            pub(super) fn owns(&self, values: &Values<'_, f64>) -> Vec<Owns> {
+                match self { $(AnyStage::$stage(s) => s.owns(values)),* }
             }
         }
     };

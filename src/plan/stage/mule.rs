@@ -1,8 +1,8 @@
 //! Spinning on the mule.
 
 use super::{
-    Bench, LeavingState, Loss, Losses, Place, Sinks, Stage, Station, Values, beside, in_state,
-    named,
+    Bench, LeavingState, Loss, Losses, Owns, Place, Sinks, Stage, Station, Values, beside,
+    in_state, named,
 };
 use crate::calculation::{Check, Inputs, Results};
 use crate::error::Result;
@@ -89,18 +89,14 @@ impl Stage for Mule<Place> {
         let wound = named(station.at, "wound_length", "yarn wound in a draw", wound);
         let delivery =
             mule::delivery(&machine, &Delivery::WantedDraft(wanted_draft), wheels.as_ref());
-        let travel = machine.travel.value();
-        let gives = |per_tooth: f64, teeth: f64| {
-            let delivered = mill::delivered_length(Length::base(per_tooth), Count::base(teeth));
-            format!(
-                "draft {}",
-                print::figure(mill::mule_draft(Length::base(travel), delivered).value())
-            )
-        };
+        let plain = machine.map(&mut |number| number.value());
         let wanted = delivery.wanted_delivery_wheel.map_or(f64::NAN, Count::value);
         let owned = wheels.as_ref().map_or_else(String::new, |wheels| {
-            let per_tooth = wheels.delivered_per_tooth.value();
-            beside(&wheels.delivery_wheels, wanted, |z| z, |teeth| gives(per_tooth, teeth))
+            let plain_wheels = wheels.map(&mut |number| number.value());
+            let gives = |teeth: f64| {
+                format!("draft {}", print::figure(draft_by(&plain, &plain_wheels, teeth)))
+            };
+            beside(&wheels.delivery_wheels, wanted, |z| z, gives)
         });
         let notes = [("delivery_wheel", owned), ("draft", "travel over delivery".to_owned())];
         let expect = ["delivered_length", "draft"];
@@ -142,18 +138,13 @@ impl Stage for Mule<Place> {
             let wanted = named(station.at, "wanted_twist", "twist for the factor wanted", wanted);
             let twist = mule::twist(&machine, wound, wanted, wheels.as_ref());
             let plain = machine.map(&mut |number| number.value());
-            let gives = |teeth: f64, per_tooth: f64| {
-                let turns = Count::base(teeth * per_tooth);
-                let wound = Length::base(wound.value());
-                bench.say.figure(
-                    mill::mule_twist(turns, plain.slip, plain.coiling, wound).value(),
-                    Kind::Twist,
-                )
-            };
             let wanted_wheel = twist.wanted_twist_wheel.map_or(f64::NAN, Count::value);
             let owned = wheels.as_ref().map_or_else(String::new, |wheels| {
-                let per_tooth = wheels.turns_per_tooth.value();
-                beside(&wheels.twist_wheels, wanted_wheel, |z| z, |teeth| gives(teeth, per_tooth))
+                let plain_wheels = wheels.map(&mut |number| number.value());
+                let gives = |teeth: f64| {
+                    bench.say.figure(twist_by(&plain, &plain_wheels, teeth), Kind::Twist)
+                };
+                beside(&wheels.twist_wheels, wanted_wheel, |z| z, gives)
             });
             let notes = [
                 ("twist_wheel", owned),
@@ -186,6 +177,33 @@ impl Stage for Mule<Place> {
         let expect = ["twist_factor", "fibres", "yarn_length", "draws", "output", "time"];
         bench.show(station.spot(), [], expect, notes, |s| running.show(s));
     }
+
+    fn owns(&self, values: &Values<'_, f64>) -> Vec<Owns> {
+        let Mule { machine, delivery, twist, .. } = self.map(&mut values.read());
+        let Some(machine) = machine else { return Vec::new() };
+        let delivery = delivery.map(|wheels| {
+            let draft = |teeth| draft_by(&machine, &wheels, teeth);
+            Owns::wheels("delivery wheel", &wheels.delivery_wheels, ("draft", Kind::Ratio), draft)
+        });
+        let twist = twist.map(|wheels| {
+            let twist = |teeth| twist_by(&machine, &wheels, teeth);
+            Owns::wheels("twist wheel", &wheels.twist_wheels, ("twist", Kind::Twist), twist)
+        });
+        delivery.into_iter().chain(twist).collect()
+    }
+}
+
+/// The draft that a delivery wheel gives.
+fn draft_by(machine: &MuleMachine<f64>, wheels: &DeliveryWheels<f64>, teeth: f64) -> f64 {
+    let delivered = mill::delivered_length(wheels.delivered_per_tooth, Count::base(teeth));
+    mill::mule_draft(machine.travel, delivered).value()
+}
+
+/// The twist that a twist wheel gives.
+fn twist_by(machine: &MuleMachine<f64>, wheels: &TwistWheels<f64>, teeth: f64) -> f64 {
+    let turns = Count::base(teeth * wheels.turns_per_tooth.value());
+    let wound = mule::wound_length(machine);
+    mill::mule_twist(turns, machine.slip, machine.coiling, wound).value()
 }
 
 /// What is said beside the fibres in the section.

@@ -1,9 +1,10 @@
 //! Spinning on a ring frame.
 
 use super::mule::{FIBRES, in_section};
+use super::twister::{twist_by, twist_wheels};
 use super::{
-    Bench, LeavingState, Loss, Losses, Place, Sinks, Stage, Station, Values, beside, in_state,
-    named,
+    Bench, LeavingState, Loss, Losses, Owns, Place, Sinks, Stage, Station, Values, beside,
+    in_state, named,
 };
 use crate::calculation::{Inputs, Owned, Results};
 use crate::mill::run::spindles::{
@@ -115,10 +116,7 @@ impl Stage for Ring<Place> {
         let wanted = drafted.wanted_draft_wheel.map_or(f64::NAN, Count::value);
         let owned = wheels.as_ref().map_or_else(String::new, |wheels| {
             let constant = wheels.draft_constant.value();
-            let gives = |teeth: f64| {
-                let draft = mill::draft_from_wheel(Ratio::base(constant), Count::base(teeth));
-                format!("draft {}", print::figure(draft.value()))
-            };
+            let gives = |teeth: f64| format!("draft {}", print::figure(draft_by(constant, teeth)));
             beside(&wheels.draft_wheels, wanted, |z| z, gives)
         });
         let notes = [("draft_wheel", owned)];
@@ -158,10 +156,7 @@ impl Stage for Ring<Place> {
             wheel.as_ref().and_then(|w| w.wanted_twist_wheel).map_or(f64::NAN, Count::value);
         let owned = wheels.as_ref().map_or_else(String::new, |wheels| {
             let constant = wheels.twist_constant.value();
-            let gives = |teeth: f64| {
-                let twist = yarn::twist_from_wheel(Twist::base(constant), Count::base(teeth));
-                bench.say.figure(twist.value(), Kind::Twist)
-            };
+            let gives = |teeth| bench.say.figure(twist_by(constant, teeth), Kind::Twist);
             beside(&wheels.twist_wheels, wanted, |z| z, gives)
         });
         let spun = Spun {
@@ -185,4 +180,19 @@ impl Stage for Ring<Place> {
             ["count", "slubbing_count", "twist_factor", "fibres", "yarn_length", "output", "time"];
         bench.show(station.spot(), ["twist_wheel", "twist"], expect, notes, |s| spun.show(s));
     }
+
+    fn owns(&self, values: &Values<'_, f64>) -> Vec<Owns> {
+        let Ring { draft, twist, .. } = self.map(&mut values.read());
+        let draft = draft.map(|wheels| {
+            let constant = wheels.draft_constant.value();
+            let draft = |teeth| draft_by(constant, teeth);
+            Owns::wheels("draft wheel", &wheels.draft_wheels, ("draft", Kind::Ratio), draft)
+        });
+        draft.into_iter().chain(twist.as_ref().map(twist_wheels)).collect()
+    }
+}
+
+/// The draft that a draft wheel gives.
+fn draft_by(constant: f64, teeth: f64) -> f64 {
+    mill::draft_from_wheel(Ratio::base(constant), Count::base(teeth)).value()
 }

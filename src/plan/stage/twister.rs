@@ -1,8 +1,8 @@
 //! Ply-winding and twisting.
 
 use super::{
-    Bench, LeavingState, Loss, Losses, Place, Sinks, Stage, Station, Values, beside, in_state,
-    named,
+    Bench, LeavingState, Loss, Losses, Owns, Place, Sinks, Stage, Station, Values, beside,
+    in_state, named,
 };
 use crate::calculation::{Inputs, Results};
 use crate::mill::run::spindles::{
@@ -104,13 +104,10 @@ impl Stage for Twister<Place> {
         });
         let wanted =
             wheel.as_ref().and_then(|w| w.wanted_twist_wheel).map_or(f64::NAN, Count::value);
-        let gives = |constant: f64, teeth: f64| {
-            let twist = yarn::twist_from_wheel(Twist::base(constant), Count::base(teeth));
-            bench.say.figure(twist.value(), Kind::Twist)
-        };
         let owned = wheels.map_or_else(String::new, |wheels| {
             let constant = wheels.twist_constant.value();
-            beside(&wheels.twist_wheels, wanted, |z| z, |teeth| gives(constant, teeth))
+            let gives = |teeth| bench.say.figure(twist_by(constant, teeth), Kind::Twist);
+            beside(&wheels.twist_wheels, wanted, |z| z, gives)
         });
         let folded = Folded {
             count: in_state(dry, station.state_out),
@@ -133,6 +130,22 @@ impl Stage for Twister<Place> {
         let expect = ["count", "twist_ratio", "time"];
         bench.show(station.spot(), ["twist_wheel", "twist"], expect, notes, |s| folded.show(s));
     }
+
+    fn owns(&self, values: &Values<'_, f64>) -> Vec<Owns> {
+        self.map(&mut values.read()).wheels.iter().map(twist_wheels).collect()
+    }
+}
+
+/// The twist that a twist wheel of driven spindles gives.
+pub(super) fn twist_by(constant: f64, teeth: f64) -> f64 {
+    yarn::twist_from_wheel(Twist::base(constant), Count::base(teeth)).value()
+}
+
+/// The twist wheels of driven spindles, and what each gives.
+pub(super) fn twist_wheels(wheels: &SpindleTwistWheels<f64>) -> Owns {
+    let constant = wheels.twist_constant.value();
+    let twist = |teeth| twist_by(constant, teeth);
+    Owns::wheels("twist wheel", &wheels.twist_wheels, ("twist", Kind::Twist), twist)
 }
 
 /// The habit of the trade for so many ends, where there is one.

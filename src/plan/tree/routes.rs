@@ -148,6 +148,12 @@ impl<'d> Desk<'d> {
         Ok("loss")
     }
 
+    /// The kind of machine of a table; none where it is not a machine that has one.
+    pub(in crate::plan) fn kind_of(&self, name: &str) -> Result<Option<&'static str>> {
+        let kinds: Vec<&'static str> = NAMES.iter().chain(&AFTER_YARN).copied().collect();
+        let kind = self.kind(&self.chain(name)?, &kinds)?;
+        Ok(Some(kind).filter(|kind| *kind != "loss"))
+    }
     /// The stages of a list of names; `at` is where the list is written.
     pub(in crate::plan) fn stops(&self, names: &[String], at: &Section<'_>) -> Result<Vec<Stop>> {
         self.stops_of(names, at, NAMES)
