@@ -7,6 +7,6 @@
 True
 """
 
-from hankwise._hankwise import Needed, Plan, PlanResult, load, loads
+from hankwise._hankwise import Needed, Plan, PlanResult, Quote, load, loads
 
-__all__ = ["Needed", "Plan", "PlanResult", "load", "loads"]
+__all__ = ["Needed", "Plan", "PlanResult", "Quote", "load", "loads"]

@@ -21,7 +21,7 @@ use crate::working::Working;
 /// A plan for a lot, read from a lot file. It does not change; running it gives a result.
 #[pyclass(frozen, module = "hankwise", weakref)]
 pub(crate) struct Plan {
-    plan: Arc<plan::Plan>,
+    pub(crate) plan: Arc<plan::Plan>,
 }
 
 /// The greasy mass to take in for some goods.

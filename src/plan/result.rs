@@ -28,7 +28,7 @@ pub struct Band {
 
 impl Band {
     /// The band of some values, which are reordered.
-    fn of(values: &mut [f64]) -> Band {
+    pub(super) fn of(values: &mut [f64]) -> Band {
         let n = values.len();
         let at = |share: f64| (((n - 1) as f64 * share).round()) as usize;
         let mut take = |place: usize| *values.select_nth_unstable_by(place, f64::total_cmp).1;
@@ -181,6 +181,8 @@ pub struct PlanResult {
     pub(super) say: Say,
     /// What can do harm at the machines after the yarn.
     pub(super) cautions: Vec<(String, &'static [&'static str])>,
+    /// What it was run from.
+    pub(super) plan: Plan,
     recording: Arc<Recording>,
 }
 
@@ -290,6 +292,7 @@ impl Plan {
             samples: Samples::default(),
             say: self.say.clone(),
             cautions: self.cautions_after_yarn(),
+            plan: self.clone(),
             recording: Arc::default(),
         }
     }

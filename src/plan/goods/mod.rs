@@ -384,7 +384,7 @@ impl Good {
         Spot { at, machine, of: if self.shared { &self.name } else { "" } }
     }
     /// What its values at a machine are called by.
-    fn at(&self, machine: &str) -> String {
+    pub(super) fn at(&self, machine: &str) -> String {
         if self.shared { format!("{machine}.{}", self.name) } else { machine.to_owned() }
     }
 

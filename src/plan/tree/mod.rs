@@ -3,7 +3,7 @@
 
 pub(super) mod back;
 pub(super) mod forward;
-mod levels;
+pub(super) mod levels;
 pub(super) mod read;
 pub(super) mod routes;
 mod ways;
