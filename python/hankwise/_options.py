@@ -97,6 +97,23 @@ def _parser() -> argparse.ArgumentParser:
         help="with --needed: how sure to be (default 95 %%)",
     )
     plan.add_argument(
+        "--quote",
+        action="store_true",
+        help="what the lot is charged by the mill's [tariff], what it costs by its [cost]",
+    )
+    plan.add_argument(
+        "--margin",
+        type=_share,
+        metavar="SHARE",
+        help="with --quote: the price that leaves this margin, such as '30 %%'",
+    )
+    plan.add_argument(
+        "--price",
+        type=float,
+        metavar="MONEY",
+        help="with --quote: the margin that this price for the lot leaves",
+    )
+    plan.add_argument(
         "--lots",
         type=_whole,
         default=100_000,

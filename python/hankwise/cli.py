@@ -67,7 +67,20 @@ def _plan(args: argparse.Namespace) -> None:
         )
     if args.confidence is not None and args.needed is None:
         raise hw.NotationError("--confidence says how sure --needed is to be; write --needed too")
-    for option, given in (("--needed", args.needed), ("--working", args.working)):
+    for option, given in (("--margin", args.margin), ("--price", args.price)):
+        if given is not None and not args.quote:
+            raise hw.NotationError(f"{option} asks about the price of the lot; write --quote too")
+    if args.quote and (others or args.needed is not None):
+        raise hw.NotationError(
+            "--quote prints the quotation alone; run --needed, --working, --workbook, --lot-sheet "
+            "and --picture without --quote"
+        )
+    shown = (
+        ("--needed", args.needed),
+        ("--working", args.working),
+        ("--quote", args.quote or None),
+    )
+    for option, given in shown:
         if args.all and given is not None:
             raise hw.NotationError(f"--all shows the whole plan; write it without {option}")
     if args.all and args.json:
@@ -84,6 +97,10 @@ def _plan(args: argparse.Namespace) -> None:
         print(text.rstrip("\n"))
         return
     result = plan.run(args.lots, seed, progress=_progress())
+    if args.quote:
+        quote = result.quote(margin=args.margin, price=args.price)
+        print(quote.to_json() if args.json else quote)
+        return
     # Files first: what is printed last is what was asked for.
     for path in args.picture:
         from hankwise._plot import save
@@ -103,7 +120,8 @@ def _plan(args: argparse.Namespace) -> None:
         print(result.text(all=args.all), end="")
         if not args.all:
             print(
-                "\nMore: --all, --working NAME (such as twister.twist), --needed; hankwise papers"
+                "\nMore: --all, --working NAME (such as twister.twist), --needed, --quote; "
+                "hankwise papers"
             )
 
 

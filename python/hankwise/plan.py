@@ -7,6 +7,26 @@
 True
 """
 
-from hankwise._hankwise import Needed, Plan, PlanResult, load, loads, make, mill_tables, run_all
+from hankwise._hankwise import (
+    Needed,
+    Plan,
+    PlanResult,
+    Quote,
+    load,
+    loads,
+    make,
+    mill_tables,
+    run_all,
+)
 
-__all__ = ["Needed", "Plan", "PlanResult", "load", "loads", "make", "mill_tables", "run_all"]
+__all__ = [
+    "Needed",
+    "Plan",
+    "PlanResult",
+    "Quote",
+    "load",
+    "loads",
+    "make",
+    "mill_tables",
+    "run_all",
+]

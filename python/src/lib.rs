@@ -32,6 +32,7 @@ mod picture;
 mod plan;
 mod quality;
 mod quantity;
+mod quote;
 mod readings;
 mod result;
 mod results;
@@ -63,6 +64,7 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_class::<plan::Plan>()?;
     m.add_class::<plan::Needed>()?;
     m.add_class::<result::PlanResult>()?;
+    m.add_class::<quote::Quote>()?;
     m.add_class::<result::Table>()?;
     m.add_class::<handbook::HandbookFigure>()?;
     m.add_class::<handbook::HandbookTable>()?;

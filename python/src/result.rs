@@ -100,7 +100,7 @@ pub(crate) fn table<'py>(
 }
 
 /// Puts a planned value into a row, with its low, middle and high over the simulated lots.
-fn put(row: &Bound<'_, PyDict>, planned: f64, band: Option<Band>) -> PyResult<()> {
+pub(crate) fn put(row: &Bound<'_, PyDict>, planned: f64, band: Option<Band>) -> PyResult<()> {
     row.set_item("planned", planned)?;
     row.set_item("low", band.map(|b| b.low))?;
     row.set_item("middle", band.map(|b| b.middle))?;
@@ -373,6 +373,25 @@ attributes! {
         let Read { given, container } = read(card, given)?;
         let given = self.result.cost_inputs(&given).or_raise_at(card.name)?;
         crate::results::Results::solve(py, card, given, container)
+    }
+    /// What the mill charges for the lot by its tariffs, `[tariff]` in the mill file; what the lot costs the
+    /// mill, by `[cost]`; which lots pay.
+    ///
+    /// `margin` asks for the price that leaves it, `price` for the margin that it leaves. Taxes on sales
+    /// are not included.
+    ///
+    /// >>> import hankwise as hw
+    /// >>> result = hw.plan.load("examples/nine-kilos.toml").run(lots=0)
+    /// >>> result.quote(margin="30 %").price_for_margin
+    /// 415.0
+    #[pyo3(signature = (*, margin=None, price=None), text_signature = "($self, *, margin=None, price=None)")]
+    fn quote(
+        &self,
+        py: Python<'_>,
+        margin: Option<&Bound<'_, PyAny>>,
+        price: Option<&Bound<'_, PyAny>>,
+    ) -> PyResult<crate::quote::Quote> {
+        crate::quote::Quote::of(py, self, margin, price)
     }
     /// The result as tables of text; `all=True` for everything.
     #[pyo3(signature = (*, all=false))]

@@ -80,6 +80,8 @@ pub(super) struct YarnMade {
 pub(super) struct Nominal {
     /// The greasy wool of each fleece.
     pub(super) fleeces: Vec<Stock>,
+    /// Where the sorts begin.
+    pub(super) begun: Vec<Stock>,
     /// What comes into each stage and out of it.
     pub(super) flow: Vec<(Stock, Stock)>,
     pub(super) lost: Vec<Loss>,
@@ -94,6 +96,8 @@ pub(super) struct Nominal {
     /// Clean dry fibre in a piece of each good.
     pub(super) each: Vec<f64>,
     pub(super) yarns: Vec<YarnMade>,
+    /// Mass as sold for each unit of clean dry fibre, of each yarn.
+    pub(super) label_states: Vec<f64>,
     /// What of each sort no heap takes, and what of each heap is not spun.
     pub(super) left_sorts: Vec<Stock>,
     pub(super) unspun: Vec<Stock>,
@@ -128,6 +132,13 @@ impl Nominal {
             nominal.run(plan, &Values { given: &given });
         }
         nominal.recording = tape.finish();
+        nominal
+    }
+
+    /// The plan carried through with some values; nothing is recorded.
+    pub(super) fn plain(plan: &Plan, values: &[f64]) -> Nominal {
+        let mut nominal = Nominal::default();
+        nominal.run(plan, &Values { given: values });
         nominal
     }
 
@@ -198,6 +209,8 @@ impl Nominal {
     /// Keeps what comes of it as plain numbers.
     fn keep<N: Number>(&mut self, tree: &Tree, values: &Values<'_, N>, made: &Carried<N>) {
         self.made = made.taken.iter().map(|taken| taken.made.value()).collect();
+        self.begun = made.begun.iter().map(Flow::stock).collect();
+        self.label_states = made.ends.iter().map(|end| end.label_state.value()).collect();
         self.unrounded = made.taken.iter().map(|taken| taken.unrounded.value()).collect();
         self.each = made.needs.iter().map(|needs| needs.each().0.value()).collect();
         self.parts = made.parts.iter().map(|(h, s, fibre)| (*h, *s, fibre.0.value())).collect();

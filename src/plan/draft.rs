@@ -89,6 +89,12 @@ impl Draft {
             self.faults.push(error);
         }
     }
+    /// Hands its faults and warnings over to another, and gives the values.
+    pub(super) fn hand_over(self, other: &mut Draft) -> Vec<Given> {
+        self.faults.into_iter().for_each(|fault| other.fault(fault));
+        other.warnings.extend(self.warnings);
+        self.given
+    }
     /// All that is wrong, one to a line; the end of the reading where there is any.
     pub(super) fn faults(&mut self) -> Result<()> {
         let faults = std::mem::take(&mut self.faults);

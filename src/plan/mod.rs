@@ -23,6 +23,7 @@ mod lots;
 mod needed;
 mod papers;
 mod possible;
+mod quote;
 mod reader;
 mod report;
 mod result;
@@ -32,6 +33,7 @@ mod section;
 mod split;
 mod stage;
 mod stock;
+mod tariff;
 mod tree;
 mod value;
 
@@ -47,6 +49,7 @@ pub use json::SCHEMA;
 pub use lots::{MOST_LOTS, Run};
 pub use needed::Needed;
 pub use papers::{Paper, TABLES, mill_tables, paper_path, write_mill_tables};
+pub use quote::{PaysFrom, Quote, QuoteGood, QuoteLine, Terms};
 pub use report::Extent;
 pub use result::{Account, Band, GoodResult, PlanResult, Samples, Spare, StageResult};
 pub use split::Split;
@@ -67,6 +70,7 @@ use file::File;
 use say::Say;
 use section::Section;
 pub use stage::{STAGES, StageCard};
+use tariff::Tariffs;
 use tree::Tree;
 use tree::read::Reading;
 use tree::routes::Desk;
@@ -95,6 +99,7 @@ pub struct Plan {
     /// The mill's colours, from light to dark.
     colours: Vec<String>,
     say: Say,
+    tariffs: Tariffs,
     warnings: Vec<String>,
 }
 
@@ -167,7 +172,9 @@ impl Plan {
             colours.finish().map(|()| order.unwrap_or_default())
         });
         let colours = draft.note(colours);
+        let mut tariffs = Tariffs::read(desk, &mut draft);
         let tree = Reading::new(desk, &mut draft).read().map_err(Error::readable_lines)?;
+        tariffs.settle(desk, &tree, &mut draft);
         draft.faults()?;
         let plan = Plan {
             label_regain: tree.yarns[0].label.regain.inner().0,
@@ -181,6 +188,7 @@ impl Plan {
             colours: colours.unwrap_or_default(),
             tree,
             say: say.unwrap_or_default(),
+            tariffs,
             warnings: draft.warnings,
         };
         plan.check().map_err(Error::readable)?;

@@ -28,7 +28,7 @@ pub struct Band {
 
 impl Band {
     /// The band of some values, which are reordered.
-    fn of(values: &mut [f64]) -> Band {
+    pub(super) fn of(values: &mut [f64]) -> Band {
         let n = values.len();
         let at = |share: f64| (((n - 1) as f64 * share).round()) as usize;
         let mut take = |place: usize| *values.select_nth_unstable_by(place, f64::total_cmp).1;
@@ -189,6 +189,8 @@ pub struct PlanResult {
     pub(super) weighed: bool,
     /// What can do harm at the machines after the yarn.
     pub(super) cautions: Vec<(String, &'static [&'static str])>,
+    /// What it was run from.
+    pub(super) plan: Plan,
     recording: Arc<Recording>,
 }
 
@@ -302,6 +304,7 @@ impl Plan {
             is_line: self.tree.is_line(),
             weighed: self.tree.weighed,
             cautions: self.cautions_after_yarn(),
+            plan: self.clone(),
             recording: Arc::default(),
         }
     }

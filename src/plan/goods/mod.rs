@@ -396,7 +396,7 @@ impl Good {
         Spot { at, machine, of: if shared { &self.name } else { "" } }
     }
     /// What its values at a machine are called by.
-    fn at(&self, machine: &str) -> String {
+    pub(super) fn at(&self, machine: &str) -> String {
         let shared = self.shared.iter().any(|other| other == machine);
         if shared { format!("{machine}.{}", self.name) } else { machine.to_owned() }
     }

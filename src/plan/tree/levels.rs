@@ -45,7 +45,7 @@ pub(in crate::plan) const HEADS: [&str; 17] = [
 ];
 
 /// The machines after the yarn.
-const AFTER_YARN: [&str; 4] = ["reel", "cone", "loom", "finish"];
+pub(in crate::plan) const AFTER_YARN: [&str; 4] = ["reel", "cone", "loom", "finish"];
 
 impl<'d> Desk<'d> {
     /// A part of the tree of which nothing is written.

@@ -5,7 +5,7 @@ pub(super) mod back;
 mod ends;
 pub(super) mod forward;
 mod heaps;
-mod levels;
+pub(super) mod levels;
 mod mix;
 pub(super) mod read;
 pub(super) mod routes;

@@ -71,6 +71,8 @@ pub(in crate::plan) struct Desk<'d> {
     pub(in crate::plan) both: Section<'d>,
     /// Every stage named in a route.
     named: std::cell::RefCell<Vec<String>>,
+    /// Every machine in a route, with the tables that it is read from.
+    machines: std::cell::RefCell<Vec<(String, Vec<String>)>>,
 }
 
 /// The tables of one part of the tree: its own in the lot, its pattern in the mill.
@@ -105,12 +107,18 @@ impl Stop {
 impl<'d> Desk<'d> {
     pub(in crate::plan) fn new(lot: Section<'d>, mill: Section<'d>) -> Self {
         let both = lot.clone().over(mill.clone());
-        Desk { lot, mill, both, named: std::cell::RefCell::default() }
+        let (named, machines) = Default::default();
+        Desk { lot, mill, both, named, machines }
     }
 
     /// The stages named so far.
     pub(in crate::plan) fn named(&self) -> Vec<String> {
         self.named.borrow().clone()
+    }
+
+    /// The machines of the routes read so far, each with the tables that it is read from.
+    pub(in crate::plan) fn machines(&self) -> Vec<(String, Vec<String>)> {
+        self.machines.borrow().clone()
     }
 
     /// A table by its name, and those that it is like: `mule-2`, `mule`.
@@ -198,6 +206,7 @@ impl<'d> Desk<'d> {
                 return Err(at.error("route", message));
             }
             self.named.borrow_mut().extend(chain.iter().cloned());
+            self.machines.borrow_mut().push((machine.clone(), chain.clone()));
             stops.push(Stop { machine, chain, kind });
         }
         Ok(stops)
