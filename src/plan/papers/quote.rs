@@ -3,10 +3,10 @@
 use super::about;
 use super::sheet::{Page, html};
 use super::words::Words;
-use crate::plan::Plan;
 use crate::plan::advice::intake;
 use crate::plan::result::{GoodResult, PlanResult};
 use crate::plan::screen::{listed, pieces};
+use crate::plan::{Plan, Terms};
 use crate::quantity::print::fixed;
 use crate::table::Align::{Left, Right};
 use crate::table::Block;
@@ -82,8 +82,42 @@ fn price(result: &PlanResult) -> Block {
 }
 
 /// The lines of the price, from the mill's tariffs; none where the mill has no tariffs.
-fn prices(_result: &PlanResult) -> Option<Vec<String>> {
-    None
+fn prices(result: &PlanResult) -> Option<Vec<String>> {
+    let quote = result.quote(&Terms::default()).ok()?;
+    if quote.lines.is_empty() && quote.minimum_charge.is_none() {
+        return None;
+    }
+    let money = |x: f64| format!("{} {}", quote.money, fixed(x, 2)).trim_start().to_owned();
+    let mut lead = vec![format!(
+        "{} for the whole lot as planned{}; that is {} for a kilogram as it was shorn{}. Taxes on sales are not \
+         included.",
+        money(quote.price),
+        if quote.minimum_applies { ", our least charge" } else { "" },
+        money(quote.price_per_greasy_kg),
+        quote
+            .price_per_finished_kg
+            .map_or_else(String::new, |kg| format!(", {} for a kilogram finished", money(kg))),
+    )];
+    if let Some(band) = quote.band.filter(|band| band.high - band.low > 0.005) {
+        lead.push(format!(
+            "In 9 lots of 10 it comes to {} to {}: we charge by what is weighed.",
+            money(band.low),
+            money(band.high)
+        ));
+    }
+    let goods = quote
+        .goods
+        .iter()
+        .filter_map(|good| Some(format!("a {} {}", good.name, money(good.price_per_piece?))));
+    let goods: Vec<String> = goods.collect();
+    if !goods.is_empty() {
+        lead.push(format!("In it: {}.", listed(&goods)));
+    }
+    if !quote.not_priced.is_empty() {
+        let names: Vec<String> = quote.not_priced.iter().map(|(name, _)| name.clone()).collect();
+        lead.push(format!("Not in it, and to be agreed: {}.", listed(&names)));
+    }
+    Some(lead)
 }
 
 /// On what the promise depends.
