@@ -25,13 +25,18 @@ def check(args: argparse.Namespace) -> None:
     read = [name for key in ("lot", "file") if (name := getattr(args, key, None)) is not None]
     read += getattr(args, "own", [])
     written: list[tuple[str, str | None]] = []
-    for key, ending in (("workbook", "xlsx"), ("lot_sheet", "html"), ("picture", None)):
+    for key, ending in (
+        ("workbook", "xlsx"),
+        ("lot_sheet", "html"),
+        ("picture", None),
+        ("out", "toml"),
+    ):
         given = getattr(args, key, None)
         names = [] if given is None else given if isinstance(given, list) else [given]
         # A weave is drawn as SVG alone.
         written += [(name, "svg" if args.command == "weave" else ending) for name in names]
     if getattr(args, "force", False) and not written:
-        keys = ("workbook", "lot_sheet", "picture")
+        keys = ("workbook", "lot_sheet", "picture", "out")
         options = " or ".join(f"--{k.replace('_', '-')} FILE" for k in keys if hasattr(args, k))
         raise hw.NotationError(f"--force replaces a file, and none is written; add {options}")
     before: list[str] = []

@@ -5,8 +5,14 @@
 >>> result = plan.run(lots=1000, seed=1)
 >>> result.planned_enough
 True
+
+Without a file, from a few words:
+
+>>> hasty = hw.plan.loads(hw.plan.new_lot(greasy="45 kg", breed="Romney", goods="throw"))
+>>> hasty.run(lots=1000, seed=1).spoken().split(",")[0]
+'From 45 kg of greasy wool you can safely promise 18 throws'
 """
 
-from hankwise._hankwise import Needed, Plan, PlanResult, load, loads
+from hankwise._hankwise import Needed, Plan, PlanResult, load, loads, new_lot, new_mill
 
-__all__ = ["Needed", "Plan", "PlanResult", "load", "loads"]
+__all__ = ["Needed", "Plan", "PlanResult", "load", "loads", "new_lot", "new_mill"]

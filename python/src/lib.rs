@@ -27,6 +27,7 @@ mod hand_knitting;
 mod handbook;
 mod inputs;
 mod make;
+mod new;
 mod out;
 mod picture;
 mod plan;
@@ -95,9 +96,13 @@ fn _hankwise(m: &Bound<'_, PyModule>) -> PyResult<()> {
     m.add_function(wrap_pyfunction!(handbook::_tables, m)?)?;
     m.add_function(wrap_pyfunction!(files::_check_output, m)?)?;
     m.add_function(wrap_pyfunction!(files::_write_picture, m)?)?;
+    m.add_function(wrap_pyfunction!(files::_write_toml, m)?)?;
     m.add_function(wrap_pyfunction!(files::_read_text, m)?)?;
     m.add_function(wrap_pyfunction!(plan::load, m)?)?;
     m.add_function(wrap_pyfunction!(plan::loads, m)?)?;
+    m.add_function(wrap_pyfunction!(new::new_lot, m)?)?;
+    m.add_function(wrap_pyfunction!(new::new_mill, m)?)?;
+    m.add_function(wrap_pyfunction!(new::_questions, m)?)?;
     m.add_function(wrap_pyfunction!(plan::_plan, m)?)?;
 
     // The rooms: hankwise.yarn.twist_factor and so on. Made once, added for good.

@@ -372,6 +372,11 @@ attributes! {
         let given = self.result.cost_inputs(&given).or_raise_at(card.name)?;
         crate::results::Results::solve(py, card, given, container)
     }
+    /// The result in a sentence to read aloud: what can safely be promised, what would make it surer.
+    #[pyo3(text_signature = "($self)")]
+    fn spoken(&self) -> String {
+        self.result.spoken()
+    }
     /// The result as tables of text; `all=True` for everything.
     #[pyo3(signature = (*, all=false))]
     fn text(&self, all: bool) -> String {

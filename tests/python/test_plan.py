@@ -254,7 +254,7 @@ def test_refusals_of_runs(plan, call, error, words):
 @pytest.mark.parametrize(
     ("change", "words"),
     [  # the line that is named is looked at below
-        (lambda t: "", "name of the lot is missing"),
+        (lambda t: "", "nothing is promised"),
         (lambda t: t.replace("[lot]", "[lot"), "not TOML"),
         (lambda t: t.replace('greasy = "80.00 kg"\n', ""), r"lot\.greasy.*missing.*kg"),
         (lambda t: with_figure(t, "lot.vegetble", '"1 %"'), r"lot\.vegetble.*vegetable"),
