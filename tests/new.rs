@@ -171,6 +171,15 @@ fn a_plan_is_said_in_a_sentence() {
 }
 
 #[test]
+fn what_cannot_be_made_is_not_promised_without_a_word() {
+    // A single of 42 tex of 36 µm wool: some 28 fibres in its section, and woollen spinning needs 100.
+    let fine = plan(&[("greasy", "45 kg"), ("feel", "36 µm"), ("count", "1200 m/100g")]);
+    let result = fine.run(&Run { lots: 1000, seed: 1, threads: 1 }).unwrap();
+    assert!(!result.obstacles.is_empty());
+    assert!(result.spoken().contains("cannot be made"), "{}", result.spoken());
+}
+
+#[test]
 fn the_guide_has_a_row_for_every_key() {
     let guide = guide();
     for table in tables() {

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import argparse
 import re
 import sys
 from pathlib import Path
@@ -11,7 +12,6 @@ import hankwise as hw
 from hankwise._hankwise import _questions, _write_toml
 
 if TYPE_CHECKING:
-    import argparse
     from collections.abc import Sequence
 
 FIRST = """\
@@ -26,10 +26,12 @@ def add(commands: Any) -> None:
     new = commands.add_parser(
         "new",
         help="a lot file or a mill file to begin with: new lot greasy=35kg goods=throw:5",
-        description="Print a commented lot file or mill file, from words such as greasy=35kg, or, "
-        "in a terminal, from answers. What you do not know is the handbook's, and says so.",
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+        description="Print a commented lot file or mill file, from words such as greasy=35kg,\n"
+        "or, in a terminal, from answers. What you do not know is the handbook's,\n"
+        "and says so.",
         epilog="\n".join(
-            f"{kind}: " + " ".join(f"{q['word']}={_quoted(q['like'])}" for q in _questions(kind))
+            f"{kind}:\n" + "\n".join(f"  {_example(q):<40} {q['ask']}" for q in _questions(kind))
             for kind in ("lot", "mill")
         ),
     )
@@ -39,8 +41,9 @@ def add(commands: Any) -> None:
     new.add_argument("--force", action="store_true", help="replace a file that is there")
 
 
-def _quoted(text: str) -> str:
-    return f'"{text}"' if " " in text else text
+def _example(question: dict[str, str]) -> str:
+    word, like = question["word"], question["like"]
+    return f'{word}="{like}"' if " " in like else f"{word}={like}"
 
 
 def is_word(text: str) -> bool:

@@ -26,8 +26,16 @@ impl PlanResult {
         let _ = write!(said, "; as planned it makes {}", goods(&|good| good.planned));
         let promised = self.goods.iter().any(|good| good.promised.is_some());
         if let Some(chance) = self.spare.chance.filter(|_| promised) {
-            let lots = (chance * 100.0).floor();
-            let _ = write!(said, ", and {lots} lots in 100 would keep all that is asked for");
+            let lots = match chance {
+                c if c < 0.01 => "fewer than 1 lot".to_owned(),
+                c if c > 0.99 => "more than 99 lots".to_owned(),
+                c => format!("{:.0} lots", c * 100.0),
+            };
+            let _ = write!(said, ", and {lots} in 100 would keep all that is asked for");
+        }
+        if !self.obstacles.is_empty() {
+            let all = pieces(self.obstacles.len() as f64, "obstacle");
+            let _ = write!(said, "; but as it stands it cannot be made ({all}: --all)");
         }
         if let Some(first) = self.measure_first.first() {
             let _ = write!(said, "; to be surer, first {}", measurement(&first.key, &first.words));
