@@ -7,7 +7,7 @@ DEMO := build/demo
 LOT := examples/first-lot.toml
 SOURCES := $(shell find src macros/src python/src -name '*.rs' -o -name '*.tsv' -o -name '*.csv') Cargo.toml Cargo.lock macros/Cargo.toml python/Cargo.toml pyproject.toml
 
-.PHONY: demo test test-rust test-python fuzz lint bench docs stubs checks clean
+.PHONY: demo test test-rust test-python fuzz lint bench docs stubs checks guide clean
 
 # --- setting up --------------------------------------------------------------------------------
 
@@ -88,6 +88,10 @@ stubs: $(VENV)/built
 # After a row of tests/published was added: descriptions say how many there are.
 checks:
 	HANKWISE_WRITE=1 cargo test --test published the_numbers_of_checks
+
+# After a key of the lot file was added or changed: docs/lot-file.md has a table of them.
+guide:
+	HANKWISE_WRITE=1 cargo test --test readme the_keys_in_the_guide
 
 clean:
 	rm -rf target build $(VENV)

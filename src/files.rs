@@ -70,12 +70,20 @@ pub enum FileKind {
     Png,
     /// A picture to print.
     Pdf,
+    /// A lot file or a mill file.
+    Toml,
 }
 
 impl FileKind {
     /// Every kind.
-    pub const ALL: [FileKind; 5] =
-        [FileKind::Xlsx, FileKind::Html, FileKind::Svg, FileKind::Png, FileKind::Pdf];
+    pub const ALL: [FileKind; 6] = [
+        FileKind::Xlsx,
+        FileKind::Html,
+        FileKind::Svg,
+        FileKind::Png,
+        FileKind::Pdf,
+        FileKind::Toml,
+    ];
 
     /// How the names of such files end.
     pub const fn ending(self) -> &'static str {
@@ -85,6 +93,7 @@ impl FileKind {
             FileKind::Svg => "svg",
             FileKind::Png => "png",
             FileKind::Pdf => "pdf",
+            FileKind::Toml => "toml",
         }
     }
     /// The kind with an ending.
@@ -106,6 +115,8 @@ impl FileKind {
             }
             FileKind::Png => bytes.starts_with(b"\x89PNG\r\n\x1a\n"),
             FileKind::Pdf => bytes.starts_with(b"%PDF-"),
+            // What somebody wrote by hand is never replaced by what can be written again.
+            FileKind::Toml => false,
         }
     }
 }
@@ -118,6 +129,7 @@ impl fmt::Display for FileKind {
             FileKind::Svg => "an SVG picture",
             FileKind::Png => "a PNG picture",
             FileKind::Pdf => "a PDF",
+            FileKind::Toml => "a TOML file",
         })
     }
 }
@@ -197,9 +209,12 @@ impl Output {
         // Nothing is written here; whether it might be is the question.
         OpenOptions::new().append(true).open(&target).map_err(refuse)?;
         if !self.over && !is_like(&target, kind).map_err(refuse)? {
-            return Err(self.refused(&format!(
-                "what is there is not {kind}; choose another name, or write force=True"
-            )));
+            let why = if kind == FileKind::Toml {
+                "a file is there already".to_owned()
+            } else {
+                format!("what is there is not {kind}")
+            };
+            return Err(self.refused(&format!("{why}; choose another name, or write force=True")));
         }
         Ok((target, Some(old.permissions())))
     }

@@ -28,13 +28,14 @@ def check(args: argparse.Namespace) -> None:
     written: list[tuple[str, str | None]] = []
     if args.command == "papers":
         written += [(path, "html") for path in _cli_papers.paths(args)]
-    for key, ending in (("workbook", "xlsx"), ("picture", None)):
-        given = getattr(args, key, None)
+    for key, ending in (("workbook", "xlsx"), ("picture", None), ("out", "toml")):
+        # The papers go into a folder.
+        given = None if (key, args.command) == ("out", "papers") else getattr(args, key, None)
         names = [] if given is None else given if isinstance(given, list) else [given]
         # A weave is drawn as SVG alone.
         written += [(name, "svg" if args.command == "weave" else ending) for name in names]
     if getattr(args, "force", False) and not written:
-        keys = ("workbook", "picture")
+        keys = ("workbook", "picture", "out")
         options = " or ".join(f"--{k.replace('_', '-')} FILE" for k in keys if hasattr(args, k))
         raise hw.NotationError(f"--force replaces a file, and none is written; add {options}")
     before: list[str] = []

@@ -7,7 +7,7 @@ import os
 from typing import TYPE_CHECKING, NoReturn
 
 import hankwise as hw
-from hankwise import _cli_calc, _cli_chart, _cli_find
+from hankwise import _cli_calc, _cli_chart, _cli_find, _cli_new
 
 if TYPE_CHECKING:
     from collections.abc import Sequence
@@ -46,6 +46,7 @@ def _parser() -> argparse.ArgumentParser:
         description="Plan a fleece lot from greasy wool to finished goods; convert, look up and "
         "check yarn and cloth numbers.",
         epilog="Examples:\n"
+        "  hankwise new lot greasy=35kg goods=throw:5\n"
         "  hankwise plan examples/first-lot.toml\n"
         "  hankwise convert 16 Nm YSW\n"
         "  hankwise find turns per inch\n\n"
@@ -71,7 +72,14 @@ def _parser() -> argparse.ArgumentParser:
     plan = commands.add_parser(
         "plan", parents=[own, written], help="what a lot makes, what to set, how sure it is"
     )
-    plan.add_argument("lot", metavar="LOT.toml", help="the lot file")
+    plan.add_argument(
+        "words",
+        nargs="*",
+        default=[],
+        metavar="LOT.toml",
+        help="the lot file; or words in place of one, such as greasy=45kg breed=Romney "
+        "goods=throw, for a sentence to read aloud",
+    )
     plan.add_argument(
         "--all",
         action="store_true",
@@ -264,7 +272,16 @@ def _parser() -> argparse.ArgumentParser:
 
     _cli_calc.add(commands, own, written)
     _cli_find.add(commands, own)
+    _cli_new.add(commands)
     return parser
+
+
+def _lot(parser: argparse.ArgumentParser, args: argparse.Namespace) -> None:
+    """Tell a lot file from words in place of one."""
+    first, *others = args.words or parser.error("the following arguments are required: LOT.toml")
+    args.lot = None if _cli_new.is_word(first) else first
+    if args.lot is not None and others:
+        parser.error(f"unrecognized arguments: {' '.join(others)}")
 
 
 def read(argv: Sequence[str]) -> argparse.Namespace:
@@ -276,10 +293,12 @@ def read(argv: Sequence[str]) -> argparse.Namespace:
     )
     many = getattr(args, "inputs", getattr(args, "words", None))
     if args.command is None and not more:
-        parser.print_help()
+        print(_cli_new.FIRST, end="")
         parser.exit()
     if more and (many is None or any(m.startswith("-") for m in more)):
         parser.error(f"unrecognized arguments: {' '.join(more)}")
     if many is not None:
         many.extend(more)
+    if args.command == "plan":
+        _lot(parser, args)
     return args

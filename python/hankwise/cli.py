@@ -13,7 +13,15 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 import hankwise as hw
-from hankwise import _cli_calc, _cli_chart, _cli_files, _cli_find, _cli_output, _cli_papers
+from hankwise import (
+    _cli_calc,
+    _cli_chart,
+    _cli_files,
+    _cli_find,
+    _cli_new,
+    _cli_output,
+    _cli_papers,
+)
 from hankwise._cli_calc import as_json
 from hankwise._json import dumps
 from hankwise._options import read
@@ -88,7 +96,7 @@ def _plan(args: argparse.Namespace) -> None:
     if args.seed is not None and args.lots == 0:
         raise hw.NotationError("--seed draws lots, and --lots 0 draws none; omit one of the two")
     seed = 1 if args.seed is None else args.seed
-    plan = hw.plan.load(args.lot)
+    plan = _cli_new.plan(args.words) if args.lot is None else hw.plan.load(args.lot)
     if args.needed is not None:
         goods = _goods(args.needed) if args.needed else None
         sure = 0.95 if args.confidence is None else args.confidence
@@ -116,6 +124,8 @@ def _plan(args: argparse.Namespace) -> None:
         print(as_json(working, result=args.working) if args.json else text)
     elif args.json:
         print(result.to_json())
+    elif args.lot is None and not args.all:
+        print(result.spoken())
     else:
         print(result.text(all=args.all), end="")
         if not args.all:
@@ -338,6 +348,7 @@ def main(argv: Sequence[str] | None = None) -> int:
         "chart": _cli_chart.run,
         "calc": _cli_calc.run,
         "find": _cli_find.run,
+        "new": _cli_new.run,
     }
     try:
         _cli_files.check(args)

@@ -5,6 +5,12 @@
 >>> result = plan.run(lots=1000, seed=1)
 >>> result.planned_enough
 True
+
+Without a file, from a few words:
+
+>>> hasty = hw.plan.loads(hw.plan.new_lot(greasy="45 kg", breed="Romney", goods="throw"))
+>>> hasty.run(lots=1000, seed=1).spoken().split(",")[0]
+'From 45 kg of greasy wool you can safely promise 18 throws'
 """
 
 from hankwise._hankwise import (
@@ -16,6 +22,8 @@ from hankwise._hankwise import (
     loads,
     make,
     mill_tables,
+    new_lot,
+    new_mill,
     run_all,
 )
 
@@ -28,5 +36,7 @@ __all__ = [
     "loads",
     "make",
     "mill_tables",
+    "new_lot",
+    "new_mill",
     "run_all",
 ]

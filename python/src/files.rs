@@ -46,6 +46,13 @@ pub(crate) fn _write_picture(path: File, drawn: &[u8], force: bool) -> PyResult<
     output(path, force).write(kind, drawn).or_raise()
 }
 
+/// Writes a new lot file or mill file.
+#[pyfunction]
+#[pyo3(signature = (path, text, force, /))]
+pub(crate) fn _write_toml(path: PathBuf, text: &str, force: bool) -> PyResult<()> {
+    output(path, force).write(FileKind::Toml, text.as_bytes()).or_raise()
+}
+
 /// Reads a text in UTF-8, unless it is too large.
 #[pyfunction]
 #[pyo3(signature = (path, /))]

@@ -393,6 +393,11 @@ attributes! {
     ) -> PyResult<crate::quote::Quote> {
         crate::quote::Quote::of(py, self, margin, price)
     }
+    /// The result in a sentence to read aloud: what can safely be promised, what would make it surer.
+    #[pyo3(text_signature = "($self)")]
+    fn spoken(&self) -> String {
+        self.result.spoken()
+    }
     /// The result as tables of text; `all=True` for everything.
     #[pyo3(signature = (*, all=false))]
     fn text(&self, all: bool) -> String {

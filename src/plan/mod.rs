@@ -16,11 +16,13 @@ mod file;
 mod given;
 mod goods;
 mod growers;
+mod guide;
 #[cfg(feature = "serde")]
 mod json;
 mod lot;
 mod lots;
 mod needed;
+mod new;
 mod papers;
 mod possible;
 mod quote;
@@ -44,10 +46,12 @@ pub use counts::load_counts;
 pub use doubt::Doubt;
 pub use given::Given;
 pub use growers::Grower;
+pub use guide::{Key, TableCard, guide, tables};
 #[cfg(feature = "serde")]
 pub use json::SCHEMA;
 pub use lots::{MOST_LOTS, Run};
 pub use needed::Needed;
+pub use new::{LOT_QUESTIONS, MILL_QUESTIONS, Question, new_lot, new_mill};
 pub use papers::{Paper, TABLES, mill_tables, paper_path, write_mill_tables};
 pub use quote::{PaysFrom, Quote, QuoteGood, QuoteLine, Terms};
 pub use report::Extent;
@@ -120,7 +124,7 @@ impl Plan {
     }
 
     /// Reads the text of a lot file; `name` is what messages call it. A mill file that it names is looked
-    /// for beside it.
+    /// for beside it; `handbook` is the mill that [`new_mill`] writes of no words.
     pub fn parse(text: &str, name: &str) -> Result<Plan> {
         Plan::from_sources(Source { name: name.to_owned(), text: text.to_owned() }, None, "")
     }
@@ -135,6 +139,7 @@ impl Plan {
         let mill = match (mill, named) {
             (Some(mill), _) => Some(mill),
             (None, None) => None,
+            (None, Some(name)) if name == new::HANDBOOK => Some(new::handbook_mill()?),
             (None, Some(name)) => {
                 let beside = Path::new(&lot.name).parent().unwrap_or(Path::new(""));
                 let path: PathBuf = beside.join(&name);

@@ -242,8 +242,8 @@ def test_a_command_that_cannot_be_read_ends_with_2_and_its_usage(run, words):
     assert "usage: hankwise" in err
 
 
-def test_without_a_command_it_prints_its_help(run):
-    code, out, err = run()
+def test_help_has_the_commands_and_examples(run):
+    code, out, err = run("--help")
     assert (code, err) == (0, "")
     assert out.startswith("usage: hankwise")
     assert "hankwise plan examples/first-lot.toml" in out

@@ -277,7 +277,7 @@ def test_errors_of_a_lot_file_name_place_and_remedy(first_lot, change, words):
     message = str(caught.value)
     place = re.match(r"lot\.toml:(\d+)(?:: ([\w.-]+)):", message)
     assert "\n" not in message
-    if "missing" in message or "TOML" in message:
+    if not text or "missing" in message or "TOML" in message:
         assert message.startswith("lot.toml:")
     else:
         assert place, message

@@ -1,6 +1,6 @@
 //! The machines behind woven goods: coning, loom, finishing.
 
-use crate::calculation::{Inputs, Owned, Place};
+use crate::calculation::{Inputs, Item, Owned, Place};
 use crate::cloth::{self, LoomWidth, WeftAllowances};
 use crate::error::Result;
 use crate::mill::run::loom::LoomMachine;
@@ -89,6 +89,13 @@ pub(super) struct Finish<N> {
     #[q("s_l", -0.02..=0.4, basis = "Austria-Forum Loden", zero, like = "12 %")]
     pub(super) length_shrinkage: Shrinkage<N>,
 }
+
+/// What the machines of woven goods ask.
+pub(in crate::plan) const CARDS: &[(&str, &str, &[Item])] = &[
+    ("cone", "Coning for the loom.", Cone::<Place>::ITEMS),
+    ("loom", "Warping and weaving.", Rack::<Place>::ITEMS),
+    ("finish", "Finishing the cloth.", Finish::<Place>::ITEMS),
+];
 
 /// What can do harm at the loom and after it.
 pub(in crate::plan) const CAUTIONS: [(&str, &[&str]); 2] =

@@ -8,18 +8,28 @@ mod woven;
 
 use super::draft::Draft;
 use super::given::{Given, Values};
+use super::guide::{OF_GOODS, names};
 use super::section::Section;
 use super::stage::{Bench, Owns, Spot, named};
 use super::tree::Pass;
 use super::tree::routes::{Desk, Node, Stop};
-use crate::calculation::{Inputs, Place};
+use crate::calculation::{Inputs, Item, Place};
 use crate::error::{Result, did_you_mean};
 use crate::mill;
 use crate::mill::run::reel::Reel;
 use crate::number::{Number, V};
 use crate::quantity::{Count, Fraction, Kind, LinearDensity, Mass, Ratio, Shrinkage};
 
-pub(super) use loom::{CAUTIONS, Loom};
+pub(super) use loom::{CARDS as LOOM, CAUTIONS, Loom};
+
+/// What goods of every kind ask, and what each kind asks.
+pub(super) const CARDS: &[(&str, &str, &[Item])] = &[
+    ("goods", "What is made, and how many of it.", Asked::<Place>::ITEMS),
+    ("hank", "Hanks.", hank::Hank::<Place>::ITEMS),
+    ("ball", "Balls, cones, and pieces sold by their mass each.", weighed::ByMass::<Place>::ITEMS),
+    ("woven", "Woven pieces.", woven::Piece::<Place>::ITEMS),
+    ("piece", "Pieces by their mass per area.", weighed::ByArea::<Place>::ITEMS),
+];
 
 /// A kind of goods and how many of it were promised.
 #[derive(Clone, Debug)]
@@ -242,14 +252,13 @@ impl Good {
         draft: &mut Draft,
     ) -> Result<Self> {
         let section = node.keys().called(format!("goods.{name}"));
-        section.know(["kind", "yarn", "warp", "weft", "route", "instead", "like"]);
+        section.know(names(&OF_GOODS));
         let promised = section.whole("promised")?;
         let asked = section.read(draft, |reader| Asked::take(reader))?;
         let takes_rest = match section.at("takes_rest") {
             Some(at) if at.item.as_str() == Some("rest") => true,
             _ => section.flag("takes_rest")?,
         };
-        section.know(["takes_rest"]);
         if promised.is_none() && !takes_rest {
             return Err(section.error(
                 "promised",

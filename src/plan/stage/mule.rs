@@ -41,6 +41,13 @@ struct Spun<N> {
     slubbing_count: Option<LinearDensity<N>>,
 }
 
+/// What is known of the single without a machine.
+#[derive(Clone, Debug, Results)]
+struct Fibres<N> {
+    /// fibres in the section
+    fibres: Option<Count<N>>,
+}
+
 /// What comes of the twist, and how long the lot takes.
 #[derive(Clone, Debug, Results)]
 struct Running<N> {
@@ -117,8 +124,7 @@ impl Stage for Mule<Place> {
     fn set<N: Number>(&self, station: &Station<'_, '_, N>, bench: &mut Bench<N>) {
         let values = station.values;
         let Mule { machine, twist: wheels, .. } = self.map(&mut values.read());
-        let (Some(yarn), Some(machine)) = (&station.yarn, machine) else { return };
-        let wound = bench.draw.map_or_else(|| mule::wound_length(&machine), |draw| draw.0);
+        let Some(yarn) = &station.yarn else { return };
         let dry = named(station.at, "single_dry", "single, on clean dry fibre", yarn.count_out);
         let state = station.state_out;
         let single = in_state(dry, state);
@@ -131,6 +137,14 @@ impl Stage for Mule<Place> {
             ("slubbing_count", "at the regain of the spinning room".to_owned()),
         ];
         bench.show(station.spot(), [], ["count", "slubbing_count"], notes, |s| spun.show(s));
+        let section = in_section(station, dry);
+        let Some(machine) = machine else {
+            let fibres = Fibres { fibres: section.map(|section| section.1) };
+            let notes = [("fibres", FIBRES.to_owned())];
+            bench.show(station.spot(), [], ["fibres"], notes, |s| fibres.show(s));
+            return;
+        };
+        let wound = bench.draw.map_or_else(|| mule::wound_length(&machine), |draw| draw.0);
 
         if let Some(factor) = &yarn.spec.twist_factor {
             let factor = TwistFactor::base(values.at(*factor.inner()));
@@ -153,7 +167,6 @@ impl Stage for Mule<Place> {
             bench.show(station.spot(), ["twist_wheel", "twist"], [], notes, |s| twist.show(s));
             bench.single_twist = Some(twist.twist);
         }
-        let section = in_section(station, dry);
         let yarn_length = yarn::length_of_mass(station.after.fibre, dry);
         let output =
             mill::mule_output(machine.spindles, wound, machine.cycle, single, machine.efficiency);

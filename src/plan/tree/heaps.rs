@@ -10,7 +10,7 @@ use crate::quantity::{Fineness, Kind, Mass, parse_as};
 
 /// What is kept of a heap.
 #[derive(Clone, Debug, Inputs)]
-struct Held<N> {
+pub(in crate::plan) struct Held<N> {
     /// kept back unspun, as weighed
     #[q("m_h", 0.0..=100.0, zero, like = "1 kg")]
     held: Option<Mass<N>>,

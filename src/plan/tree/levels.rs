@@ -1,5 +1,6 @@
 //! The tables of each level of a lot: written short where there is one, by name where there are several.
 
+use super::read::{of_a_heap, of_a_yarn};
 use super::routes::{Desk, Node, Stop};
 use crate::error::{Result, did_you_mean};
 use crate::plan::goods::GoodKind;
@@ -156,24 +157,10 @@ impl<'d> Desk<'d> {
         Ok(all)
     }
     pub(in crate::plan) fn heaps(&self) -> Result<Vec<Named<'d>>> {
-        self.level("heap", &["of", "route", "held", "split", "diameter"])
+        self.level("heap", &of_a_heap())
     }
     pub(in crate::plan) fn yarns(&self) -> Result<Vec<Named<'d>>> {
-        let own = [
-            "name",
-            "count",
-            "ends",
-            "twist_factor",
-            "heap",
-            "from",
-            "stock",
-            "route",
-            "instead",
-            "label",
-            "regain",
-            "fat",
-        ];
-        self.level("yarn", &own)
+        self.level("yarn", &of_a_yarn())
     }
 
     /// The tables of the goods; `throw = 12` and `hank = "rest"` have none in the lot.

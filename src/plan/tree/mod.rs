@@ -4,7 +4,7 @@
 pub(super) mod back;
 mod ends;
 pub(super) mod forward;
-mod heaps;
+pub(super) mod heaps;
 pub(super) mod levels;
 mod mix;
 pub(super) mod read;

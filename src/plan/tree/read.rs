@@ -3,47 +3,37 @@
 use super::levels::{Line, Named};
 use super::routes::Desk;
 use super::{FleeceNode, From, SortNode, Tree, YarnNode};
-use crate::calculation::{Input, Inputs, Place, Presence, Source};
+use crate::calculation::{Input, Inputs, Item, Place, Presence, Source, flat};
 use crate::error::{Result, did_you_mean};
 use crate::plan::draft::Draft;
 use crate::plan::goods::{Good, GoodKind};
+use crate::plan::guide::{OF_A_FLEECE, OF_A_HEAP, OF_A_YARN, OF_THE_LOT, names};
 use crate::plan::lot::{Fleece, Labelled, Wool, Yarn, YarnInStock};
 use crate::plan::section::Section;
 use crate::quantity::{Kind, ShareLost};
 
-/// Keys of `[lot]` that do not belong to its fleece.
-const OF_THE_LOT: [&str; 6] = ["id", "came", "due", "name", "description", "owner"];
-/// Keys of a fleece, which `[lot]` may have itself.
-const OF_A_FLEECE: [&str; 10] = [
-    "greasy",
-    "clean",
-    "regain",
-    "vegetable",
-    "diameter",
-    "variation",
-    "colour",
-    "rejects",
-    "sorts",
-    "like",
-];
-const OF_A_HEAP: [&str; 6] = ["of", "route", "held", "split", "like", "diameter"];
-const OF_A_YARN: [&str; 11] = [
-    "name",
-    "count",
-    "ends",
-    "twist_factor",
-    "heap",
-    "from",
-    "stock",
-    "route",
-    "instead",
-    "regain",
-    "fat",
-];
+/// Every key of a fleece.
+fn of_a_fleece() -> impl Iterator<Item = &'static str> {
+    let asked = [Fleece::<Place>::ITEMS, Rejects::<Place>::ITEMS].into_iter().flat_map(flat);
+    asked.map(|item| item.name()).chain(names(&OF_A_FLEECE))
+}
+/// Every key of a heap.
+pub(super) fn of_a_heap() -> Vec<&'static str> {
+    flat(super::heaps::Held::<Place>::ITEMS)
+        .iter()
+        .map(Item::name)
+        .chain(names(&OF_A_HEAP))
+        .collect()
+}
+/// Every key of a yarn.
+pub(super) fn of_a_yarn() -> Vec<&'static str> {
+    let asked = [Yarn::<Place>::ITEMS, YarnInStock::<Place>::ITEMS].into_iter().flat_map(flat);
+    asked.map(|item| item.name()).chain(names(&OF_A_YARN)).collect()
+}
 
 /// The share that a fleece loses on the sorting table.
 #[derive(Clone, Debug, Inputs)]
-pub(super) struct Rejects<N> {
+pub(in crate::plan) struct Rejects<N> {
     /// sorted out, with its dirt, on the greasy mass
     #[q("r_j", 0.0..=0.15, basis = "Custom mill leaflet", zero, like = "8 %")]
     pub(super) rejects: Option<ShareLost<N>>,
@@ -140,16 +130,16 @@ impl<'a, 'd> Reading<'a, 'd> {
         let owner = lot.line_or_none("owner")?.unwrap_or_default();
         if fleeces.is_empty() {
             let keys = lot.clone();
-            keys.know(OF_THE_LOT);
+            keys.know(names(&OF_THE_LOT));
             return self.fleece("lot", &keys, &owner);
         }
-        if let Some(key) = OF_A_FLEECE.iter().find(|key| lot.has(key)) {
+        if let Some(key) = of_a_fleece().find(|key| lot.has(key)) {
             return Err(lot.error(
                 key,
                 "the lot has fleeces of their own, [fleece.NAME]; write this in one of them",
             ));
         }
-        lot.only(OF_THE_LOT)?;
+        lot.only(names(&OF_THE_LOT))?;
         for Named { name, node } in &fleeces {
             let keys = node.keys();
             let own = keys.line_or_none("owner")?.unwrap_or_else(|| owner.clone());
@@ -236,7 +226,7 @@ impl<'a, 'd> Reading<'a, 'd> {
         } else {
             parts.read(self.draft, |reader| reader.under(name, &SHARE))?
         };
-        own.know(OF_A_FLEECE);
+        own.know(of_a_fleece());
         own.finish()?;
         let all = own.over(fleece.clone());
         Ok((share, all.read(self.draft, |reader| Wool::take(reader))?))
@@ -397,11 +387,10 @@ impl<'a, 'd> Reading<'a, 'd> {
     /// Refuses keys that nobody asked for, and tables of stages that no route names.
     fn finish(&mut self, yarns: &[Named<'d>], heaps: &[Named<'d>]) {
         let named = self.desk.named();
-        for (nodes, keys) in [(yarns, &OF_A_YARN[..]), (heaps, &OF_A_HEAP[..])] {
+        for (nodes, keys) in [(yarns, of_a_yarn()), (heaps, of_a_heap())] {
             for node in nodes {
                 let section = node.node.keys();
                 section.know(keys.iter().copied());
-                section.know(["like", "label"]);
                 section.know(named.iter().cloned());
                 let done = section.finish();
                 self.draft.note(done);

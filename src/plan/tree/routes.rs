@@ -4,6 +4,7 @@ use super::Pass;
 use crate::calculation::{Input, Inputs, Place, Presence};
 use crate::error::{Error, Result, did_you_mean};
 use crate::plan::draft::Draft;
+use crate::plan::guide::{OF_A_STAGE, names};
 use crate::plan::section::Section;
 use crate::plan::stage::{AnyStage, NAMES};
 use crate::quantity::{Duration, Kind};
@@ -24,21 +25,6 @@ const GOODS: [(&str, &[&str]); 5] = [
 
 /// The kinds of machine after the yarn.
 const AFTER_YARN: [&str; 5] = ["reel", "cone", "loom", "finish", "loss"];
-
-/// Keys that any stage may have beside its own.
-const COMMON: [&str; 11] = [
-    "kind",
-    "like",
-    "room",
-    "recipe",
-    "look",
-    "listen",
-    "feel",
-    "to",
-    "changeover",
-    "cleared",
-    "changed",
-];
 
 /// A share of a recipe.
 const INGREDIENT: Input = Input {
@@ -258,7 +244,8 @@ impl<'d> Desk<'d> {
             })?;
             section.mean("stays", at);
         }
-        section.know(COMMON);
+        section.know(names(&OF_A_STAGE));
+        section.know(["changeover"]);
         Ok(section)
     }
 
