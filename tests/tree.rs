@@ -252,6 +252,22 @@ fn the_value_that_is_nearest_holds() {
     assert!(plan.given().iter().any(|g| g.key == "sample.hank-scour.shrinkage"));
 }
 
+/// What was changed at a machine holds for the lots that came later.
+#[test]
+fn a_machine_is_as_it_was_when_the_lot_came() {
+    let text = std::fs::read_to_string("examples/first-lot.toml").unwrap();
+    let mill = format!(
+        "{MILL}\n[[card.changed]]\ndate = 2026-03-02\nwhat = \"new clothing\"\nresets = [\"loss\"]\nloss = \"9 %\"\n"
+    );
+    let hanks = |came: &str| {
+        let text = text.replace("[lot]", &format!("[lot]\ncame = {came}"));
+        let plan =
+            Plan::from_sources(source("lot.toml", &text), Some(source("mill.toml", &mill)), "");
+        made(&plan.unwrap().run(&Run::planned()).unwrap(), "hank")
+    };
+    assert_eq!((hanks("2026-03-01"), hanks("2026-03-02")), (249.0, 232.0));
+}
+
 /// A stage may stand twice; the second has values of its own only where it says so.
 #[test]
 fn a_stage_may_stand_twice() {

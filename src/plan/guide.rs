@@ -5,6 +5,7 @@ use std::fmt::Write as _;
 use super::goods::{CARDS, LOOM};
 use super::lot::{Fleece, Labelled, Yarn, YarnInStock};
 use super::stage::STAGES;
+use super::tariff::{Charges, Least, LotCost};
 use super::tree::heaps::Held;
 use super::tree::read::Rejects;
 use super::tree::routes::Changeover;
@@ -91,7 +92,7 @@ pub(super) const OF_GOODS: [Key; 8] = [
     key("takes_rest", "takes what the goods before leave", "true"),
 ];
 /// Keys that any stage may have beside its own.
-pub(super) const OF_A_STAGE: [Key; 10] = [
+pub(super) const OF_A_STAGE: [Key; 13] = [
     key("kind", "what kind of stage it is, where its name does not say so", "\"loss\""),
     key("like", "another stage: what is not said here is as there", "\"mule\""),
     key("room", "the room of `[room]` whose regain the wool leaves with", "\"carding\""),
@@ -101,7 +102,30 @@ pub(super) const OF_A_STAGE: [Key; 10] = [
     key("feel", "what to feel for", "\"The slubbing draws evenly.\""),
     key("to", "where its waste goes", "\"compost\""),
     key("cleared", "false where the machine begins full of the wool before", "false"),
-    key("changed", "whether the machine was changed over", "true"),
+    key(
+        "changed",
+        "a list of tables `[[STAGE.changed]]`: what was changed, and the values from that day on",
+        "see below",
+    ),
+    key("date", "in `changed`: the day", "2026-03-02"),
+    key("what", "in `changed`: what was done", "\"new clothing\""),
+    key(
+        "resets",
+        "in `changed`: the values that earlier lots say nothing of any more",
+        "[\"loss\"]",
+    ),
+];
+
+/// What is charged, and what a lot costs.
+const TARIFF: &[(&str, &str, &[Item], &[Key])] = &[
+    (
+        "[tariff]",
+        "What the mill charges for a lot.",
+        Least::<Place>::ITEMS,
+        &[key("money", "the currency; only printed", "\"GBP\"")],
+    ),
+    ("[tariff.STAGE]", "What is charged at a machine.", Charges::<Place>::ITEMS, &[]),
+    ("[cost]", "What a lot costs the mill.", LotCost::<Place>::ITEMS, &[]),
 ];
 
 /// The names of some keys.
@@ -152,6 +176,9 @@ pub fn tables() -> Vec<TableCard> {
     add("stage", "[STAGE]", "Any stage.", &[Changeover::<Place>::ITEMS], &OF_A_STAGE);
     for stage in STAGES {
         add(stage.name, &format!("[{}]", stage.name), stage.summary, &[stage.asks], &[]);
+    }
+    for (head, summary, asks, keys) in TARIFF {
+        add("tariff", head, summary, &[asks], keys);
     }
     add("reel", "[reel]", "Reels the hanks.", &[Reel::<Place>::ITEMS], &[]);
     for (name, summary, asks) in LOOM {

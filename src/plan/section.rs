@@ -207,6 +207,22 @@ impl<'d> Section<'d> {
         self.used.borrow_mut().insert(key.to_owned());
         part.section(key)
     }
+    /// The tables of a list of tables, such as `[[card.changed]]`.
+    pub(super) fn list(&self, key: &str) -> Vec<Section<'d>> {
+        self.used.borrow_mut().insert(key.to_owned());
+        let mut all = Vec::new();
+        for layer in &self.layers {
+            let item = layer.table.get(key).and_then(Item::as_array_of_tables);
+            for table in item.into_iter().flat_map(toml_edit::ArrayOfTables::iter) {
+                let line = layer.file.line(table.span());
+                let path = joined(&layer.path, key);
+                let one = Layer { file: layer.file, path: path.clone(), table, line };
+                let home = (layer.file, line);
+                all.push(Section { path, home, layers: vec![one], ..self.nothing() });
+            }
+        }
+        all
+    }
     /// What stands under a key where it is no table.
     pub(super) fn plain(&self, key: &str) -> Option<At<'d>> {
         self.layers.iter().find_map(|layer| {

@@ -33,7 +33,7 @@ pub(super) struct Charges<N> {
 
 /// What is charged for a lot, however small.
 #[derive(Clone, Debug, Inputs)]
-struct Least<N> {
+pub(super) struct Least<N> {
     /// least charge for a lot
     #[q("k₀", 0.0..=2000.0, zero, like = "260")]
     minimum_charge: Option<Money<N>>,
@@ -41,7 +41,7 @@ struct Least<N> {
 
 /// What a lot costs the mill.
 #[derive(Clone, Debug, Inputs)]
-struct LotCost<N> {
+pub(super) struct LotCost<N> {
     /// cost once for the lot, whatever its size
     #[q("k_f", 0.0..=5000.0, or = 0.0, like = "250")]
     fixed_cost: Money<N>,

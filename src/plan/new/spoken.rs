@@ -2,10 +2,12 @@
 
 use std::fmt::Write as _;
 
+use crate::plan::Terms;
 use crate::plan::advice::measurement;
 use crate::plan::result::{GoodResult, PlanResult};
 use crate::plan::screen::{listed, pieces};
 use crate::quantity::Kind;
+use crate::quantity::print::fixed;
 
 impl PlanResult {
     /// The plan in a sentence to read aloud: what can safely be promised, what it makes as planned, how sure
@@ -33,6 +35,7 @@ impl PlanResult {
             };
             let _ = write!(said, ", and {lots} in 100 would keep all that is asked for");
         }
+        said.push_str(&self.spoken_price().unwrap_or_default());
         if !self.obstacles.is_empty() {
             let all = pieces(self.obstacles.len() as f64, "obstacle");
             let _ = write!(said, "; but as it stands it cannot be made ({all}: --all)");
@@ -42,5 +45,20 @@ impl PlanResult {
         }
         said.push('.');
         said
+    }
+
+    /// What it would cost by the mill's tariffs, where it has any.
+    fn spoken_price(&self) -> Option<String> {
+        let quote = self.quote(&Terms::default()).ok()?;
+        if quote.lines.is_empty() && quote.minimum_charge.is_none() {
+            return None;
+        }
+        let money = |x: f64| format!("{} {}", quote.money, fixed(x, 0)).trim_start().to_owned();
+        Some(match quote.band.filter(|band| band.high - band.low >= 1.0) {
+            Some(band) => {
+                format!("; it would cost {} to {}", money(band.low), money(band.high))
+            }
+            None => format!("; it would cost {}", money(quote.price)),
+        })
     }
 }

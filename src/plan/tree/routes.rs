@@ -214,6 +214,9 @@ impl<'d> Desk<'d> {
             }
             add(self.lot.section(name)?);
             add(sample.section(name)?);
+            for change in self.changes(name)? {
+                add(change);
+            }
             if place == 0 {
                 add(node.mill.section(&stop.machine)?);
             }
@@ -247,6 +250,23 @@ impl<'d> Desk<'d> {
         section.know(names(&OF_A_STAGE));
         section.know(["changeover"]);
         Ok(section)
+    }
+
+    /// What changed at a machine of the mill before the lot came, the latest first.
+    fn changes(&self, machine: &str) -> Result<Vec<Section<'d>>> {
+        let came = self.lot.section("lot")?.date("came")?;
+        let mut all = Vec::new();
+        for change in self.mill.section(machine)?.list("changed") {
+            let date = change
+                .date("date")?
+                .ok_or_else(|| change.missing("date", "the day of the change", "2026-03-02"))?;
+            change.text("what", "what was changed", "\"new clothing\"")?;
+            if came.as_ref().is_none_or(|came| date <= *came) {
+                all.push((date, change));
+            }
+        }
+        all.sort_by(|a, b| b.0.cmp(&a.0));
+        Ok(all.into_iter().map(|(_, change)| change).collect())
     }
 
     /// Reads the stages of a part of the tree.
