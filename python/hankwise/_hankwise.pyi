@@ -732,16 +732,6 @@ class Plan:
         threads: int | None = None,
         progress: _Progress | None = None,
     ) -> Needed: ...
-    def with_values(self, values: Mapping[str, Any], /) -> Plan: ...
-    def sweep(
-        self,
-        values: Mapping[str, Sequence[Any]],
-        lots: int = 0,
-        seed: int = 1,
-        *,
-        threads: int | None = None,
-        progress: _Progress | None = None,
-    ) -> Table: ...
 
 @final
 class Needed:

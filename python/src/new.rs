@@ -6,11 +6,14 @@ use pyo3::types::PyDict;
 
 use crate::attributes::dict;
 use crate::errors::OrRaise;
+use crate::text::{Text, text_of};
 
 /// Words as texts.
 fn words(given: Option<&Bound<'_, PyDict>>) -> PyResult<Vec<(String, String)>> {
     let one = |(name, value): (Bound<'_, PyAny>, Bound<'_, PyAny>)| {
-        Ok((name.extract()?, value.str()?.to_str()?.to_owned()))
+        let name = text_of(&name, "a name")?.to_string();
+        let text = text_of(value.str()?.as_any(), &name)?.to_string();
+        Ok((name, text))
     };
     given.into_iter().flatten().map(one).collect()
 }
@@ -24,9 +27,9 @@ fn pairs(words: &[(String, String)]) -> Vec<(&str, &str)> {
 /// `goods="throw:12,hank:50g:120"`, `count="330 m/100g"`, `owner`, `by`, `name`. What is not given is the
 /// handbook's, and says so. `mill` is the mill file that it names.
 #[pyfunction]
-#[pyo3(signature = (mill="handbook", **given))]
-pub(crate) fn new_lot(mill: &str, given: Option<&Bound<'_, PyDict>>) -> PyResult<String> {
-    plan::new_lot(&pairs(&words(given)?), mill).or_raise()
+#[pyo3(signature = (mill=Text::Meant("handbook"), **given), text_signature = "(mill='handbook', **given)")]
+pub(crate) fn new_lot(mill: Text, given: Option<&Bound<'_, PyDict>>) -> PyResult<String> {
+    plan::new_lot(&pairs(&words(given)?), mill.named("mill")?).or_raise()
 }
 
 /// The text of a new mill file, from words: `spinning="mule"`, `spindles="120"`, `ends`, `held_up`, `reel`,

@@ -165,10 +165,31 @@ impl PlanResult {
     /// Whether the yarn and the goods can be made at all, in a line.
     fn can_be_made(&self) -> String {
         match self.obstacles.len() {
-            0 => "Can it be made: yes, by fibres in the section, wheels, reed and card.".to_owned(),
+            0 => self.judged(),
             1 => "Can it be made: 1 obstacle.".to_owned(),
             n => format!("Can it be made: {n} obstacles."),
         }
+    }
+
+    /// By what it was judged that it can be made.
+    fn judged(&self) -> String {
+        let known = |ends: &[&str]| {
+            self.settings
+                .iter()
+                .any(|s| ends.iter().any(|end| s.key.rsplit('.').next() == Some(*end)))
+        };
+        let judged = [
+            ("fibres in the section", known(&["fibres"])),
+            ("wheels", known(&["delivery_wheel", "twist_wheel", "draft_wheel"])),
+            ("reed", known(&["reed"])),
+            ("card", known(&["lot_loss"])),
+        ];
+        let by: Vec<String> =
+            judged.iter().filter(|(_, known)| *known).map(|(what, _)| (*what).to_owned()).collect();
+        if by.is_empty() {
+            return "Can it be made: not judged; the files give no machine.".to_owned();
+        }
+        format!("Can it be made: yes, by {}.", listed(&by))
     }
 
     pub(super) fn measure_first(&self, extent: Extent) -> Block {

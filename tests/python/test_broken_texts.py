@@ -212,7 +212,7 @@ def test_a_nul_in_the_name_of_a_file_is_refused(things, tmp_path):
         lambda: hw.load_counts("a\0b.toml"),
         lambda: working.to_workbook(tmp_path / "a\0b.xlsx"),
         lambda: result.to_workbook(tmp_path / "a\0b.xlsx"),
-        lambda: result.to_lot_sheet(tmp_path / "a\0b.html"),
+        lambda: result.to_papers(tmp_path / "a\0b"),
         lambda: hw.cloth.weave("plain").picture().save(tmp_path / "a\0b.svg"),
     ):
         with pytest.raises(hw.HankwiseError):

@@ -2,9 +2,8 @@
 
 import pickle
 
-import pytest
-
 import hankwise as hw
+import pytest
 
 MILL = "examples/mill.toml"
 

@@ -13,7 +13,8 @@ use crate::table::Block;
 
 /// The quotation.
 pub(super) fn page(plan: &Plan, result: &PlanResult) -> String {
-    let blocks = vec![promise(plan, result), price(result), conditions(plan, result)];
+    let words = Words::new(plan, result);
+    let blocks = vec![promise(plan, result), price(result, &words), conditions(plan, result)];
     let sign = Block::of(
         "Agreed",
         &[("", Left), ("name", Left), ("date", Left), ("signature", Left)],
@@ -23,7 +24,6 @@ pub(super) fn page(plan: &Plan, result: &PlanResult) -> String {
     );
     let title = format!("Quotation: {}", result.name);
     let mut lead = vec![about(plan, result)];
-    let words = Words::new(plan, result);
     lead.extend(result.obstacles.iter().map(|obstacle| {
         format!("Not to be promised before this is settled: {}.", words.plain(obstacle))
     }));
@@ -75,14 +75,14 @@ fn promise(plan: &Plan, result: &PlanResult) -> Block {
 }
 
 /// The price, or where to ask for it.
-fn price(result: &PlanResult) -> Block {
-    let lead = prices(result)
+fn price(result: &PlanResult, words: &Words) -> Block {
+    let lead = prices(result, words)
         .unwrap_or_else(|| vec!["Prices on request: the mill's file has no tariffs.".to_owned()]);
     Block { title: "What it costs".to_owned(), lead, ..Block::default() }
 }
 
 /// The lines of the price, from the mill's tariffs; none where the mill has no tariffs.
-fn prices(result: &PlanResult) -> Option<Vec<String>> {
+fn prices(result: &PlanResult, words: &Words) -> Option<Vec<String>> {
     let quote = result.quote(&Terms::default()).ok()?;
     if quote.lines.is_empty() && quote.minimum_charge.is_none() {
         return None;
@@ -114,7 +114,8 @@ fn prices(result: &PlanResult) -> Option<Vec<String>> {
         lead.push(format!("In it: {}.", listed(&goods)));
     }
     if !quote.not_priced.is_empty() {
-        let names: Vec<String> = quote.not_priced.iter().map(|(name, _)| name.clone()).collect();
+        let names: Vec<String> =
+            quote.not_priced.iter().map(|(name, _)| words.plain(name)).collect();
         lead.push(format!("Not in it, and to be agreed: {}.", listed(&names)));
     }
     Some(lead)
