@@ -252,6 +252,25 @@ fn the_value_that_is_nearest_holds() {
     assert!(plan.given().iter().any(|g| g.key == "sample.hank-scour.shrinkage"));
 }
 
+/// A table of the mill that nothing reads is not passed over in silence.
+#[test]
+fn a_misspelt_table_of_the_mill_is_refused() {
+    let text = std::fs::read_to_string("examples/nine-kilos.toml").unwrap();
+    for (table, wanted) in
+        [("lable", "did you mean 'label'?"), ("scale", "unknown key"), ("mill", "unknown key")]
+    {
+        let mill = format!("{MILL}[{table}]\nregain = \"17 %\"\n");
+        let read =
+            Plan::from_sources(source("lot.toml", &text), Some(source("mill.toml", &mill)), "");
+        let message = read.unwrap_err().to_string();
+        assert!(message.contains(wanted), "{message}");
+        assert!(message.starts_with("mill.toml:"), "{message}");
+    }
+    let spare = format!("{MILL}[mule-9]\nlike = \"mule\"\n");
+    let read = Plan::from_sources(source("lot.toml", &text), Some(source("mill.toml", &spare)), "");
+    assert!(read.is_ok());
+}
+
 /// What was changed at a machine holds for the lots that came later.
 #[test]
 fn a_machine_is_as_it_was_when_the_lot_came() {

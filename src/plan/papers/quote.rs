@@ -115,10 +115,16 @@ fn prices(result: &PlanResult, words: &Words) -> Option<Vec<String>> {
     }
     if !quote.not_priced.is_empty() {
         let names: Vec<String> =
-            quote.not_priced.iter().map(|(name, _)| words.plain(name)).collect();
+            quote.not_priced.iter().map(|(name, _)| said(&words.plain(name))).collect();
         lead.push(format!("Not in it, and to be agreed: {}.", listed(&names)));
     }
     Some(lead)
+}
+
+/// A machine of some goods in words: `cone.throw` is the cone for the throw.
+fn said(name: &str) -> String {
+    name.split_once('.')
+        .map_or_else(|| name.to_owned(), |(at, good)| format!("{at} for the {good}"))
 }
 
 /// On what the promise depends.

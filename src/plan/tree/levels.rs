@@ -40,9 +40,9 @@ pub(in crate::plan) struct Named<'d> {
 const RESERVED: [&str; 7] = ["rest", "rejects", "held", "all", "promise", "spare", "values"];
 
 /// Tables at the head of a lot that are no stages.
-pub(in crate::plan) const HEADS: [&str; 17] = [
+pub(in crate::plan) const HEADS: [&str; 16] = [
     "mill", "route", "counts", "lot", "label", "fleece", "heap", "yarn", "goods", "print", "room",
-    "recipe", "scale", "colours", "tariff", "cost", "sample",
+    "recipe", "colours", "tariff", "cost", "sample",
 ];
 
 /// The machines after the yarn.
@@ -228,10 +228,23 @@ impl<'d> Desk<'d> {
             Some((name, times)) if times.parse::<u32>().is_ok() => known.contains(&name),
             _ => false,
         };
-        let own = |key: &String| self.mill.has(key) || self.both.quotes(key) || first(key);
-        let strange = |key: &&String| !known.contains(&key.as_str()) && !own(key);
-        let keys = self.lot.keys();
-        keys.iter().find(strange).map_or(Ok(()), |key| Err(self.lot.unknown(key, &known)))
+        let own = |key: &str| self.both.quotes(key) || first(key);
+        let strange =
+            |key: &&String| !known.contains(&key.as_str()) && !self.mill.has(key) && !own(key);
+        if let Some(key) = self.lot.keys().iter().find(strange) {
+            return Err(self.lot.unknown(key, &known));
+        }
+        // A machine that no lot uses yet says what it is.
+        let machine = |key: &str| {
+            let table = self.mill.tables(key);
+            table.is_ok_and(|table| table.has("like") || table.has("kind"))
+        };
+        let strange = |key: &&String| {
+            let known = known.contains(&key.as_str());
+            key.as_str() == "mill" || (!known && !own(key) && !machine(key))
+        };
+        let keys = self.mill.keys();
+        keys.iter().find(strange).map_or(Ok(()), |key| Err(self.mill.unknown(key, &known[1..])))
     }
 
     /// Refuses tables of the lot that no route names.
