@@ -252,6 +252,23 @@ fn the_value_that_is_nearest_holds() {
     assert!(plan.given().iter().any(|g| g.key == "sample.hank-scour.shrinkage"));
 }
 
+/// A constant follows from the train of wheels: 40 × 100 / (1 × 25) × 8 / 0.1 m are 12,800 turns/m over the
+/// teeth of the change wheel.
+#[test]
+fn a_machine_constant_follows_from_its_train() {
+    let text = std::fs::read_to_string("examples/two-looms.toml").unwrap();
+    let train = "{ drivers = [40, 100], driven = [1, 25], whirl_ratio = 8, roller_circumference = \"10 cm\" }";
+    let mill = MILL.replace("{ teeth = 40, gave = \"310 turns/m\" }", train);
+    let read = |mill: &str| {
+        Plan::from_sources(source("lot.toml", &text), Some(source("mill.toml", mill)), "")
+    };
+    let plan = read(&mill).unwrap();
+    let given = plan.given().iter().find(|g| g.key == "ring.twist_constant").unwrap();
+    assert_eq!((given.base(), given.typed.as_str()), (12_800.0, "40 × 100 / (1 × 25) × 8 / 0.1 m"));
+    let message = read(&mill.replace("driven = [1, 25]", "driven = [25]")).unwrap_err().to_string();
+    assert!(message.contains("1 where the change wheel goes"), "{message}");
+}
+
 /// A table of the mill that nothing reads is not passed over in silence.
 #[test]
 fn a_misspelt_table_of_the_mill_is_refused() {

@@ -9,10 +9,11 @@ use super::section::{At, Section};
 use super::value::{read, read_value, shown};
 use crate::calculation::{Group, Input, Owned, PartsInput, Place, Rows, Source, Text, Word};
 use crate::error::{Error, ErrorKind, Result};
+use crate::mill;
 use crate::normal::{Z95, quantile};
 use crate::parts::Parts;
 use crate::quantity::print::{default_unit, of_kind};
-use crate::quantity::{Amount, Kind};
+use crate::quantity::{Amount, Count, Kind, Length, Ratio};
 use crate::words::one_line;
 
 /// The share of the lots that lie below what a key names: of `low` 5 %, of `p10` 10 %.
@@ -91,6 +92,7 @@ impl<'r, 'd> Reader<'r, 'd> {
             None if at.item.as_str() == Some("handbook") => self.handbook(q)?,
             None => known(read(at.item, q.kind).map_err(place)?),
             Some(table) if table.contains_key("teeth") => known(self.trial(q, table)?),
+            Some(table) if table.contains_key("drivers") => known(self.train(q, table)?),
             Some(table) => self.spread(q, table)?,
         };
         q.check(&value.amount, Some(&value.typed)).map_err(place)?;
@@ -126,6 +128,51 @@ impl<'r, 'd> Reader<'r, 'd> {
         let teeth = teeth.base();
         let amount = Amount { number: gave.number * teeth, unit: gave.unit };
         Ok((amount, format!("{teeth} × {said}")))
+    }
+    /// A twist constant from the train of wheels: `{ drivers = [1, 88], driven = [20, 41], whirl_ratio = 8,
+    /// roller_circumference = "8.5 cm" }`, with 1 where the change wheel goes.
+    fn train(&self, q: &Input, table: &dyn TableLike) -> Result<(Amount, String)> {
+        let wrong = || {
+            let message = format!(
+                "write {} = {{ drivers = [1, 88], driven = [20, 41], whirl_ratio = 8, \
+                 roller_circumference = \"8.5 cm\" }}, with 1 where the change wheel goes, or the constant \
+                 itself",
+                self.key(q)
+            );
+            self.section.error(self.key(q), message)
+        };
+        if q.kind != Kind::Twist || table.len() != 4 {
+            return Err(wrong());
+        }
+        let placed = |e: Error| self.section.placed(self.key(q), &e);
+        let teeth = |key: &str| -> Result<Vec<f64>> {
+            let list = table.get(key).and_then(toml_edit::Item::as_array).ok_or_else(wrong)?;
+            let one = |value| read_value(value, Kind::Count).map(|(teeth, _)| teeth.base());
+            list.iter().map(one).collect::<Result<_>>().map_err(placed)
+        };
+        let one = |key: &str, kind: Kind| {
+            let item = table.get(key).ok_or_else(wrong)?;
+            read(item, kind).map(|(amount, _)| amount.base()).map_err(placed)
+        };
+        let (drivers, driven) = (teeth("drivers")?, teeth("driven")?);
+        if drivers.len() != driven.len() || drivers.is_empty() {
+            return Err(wrong());
+        }
+        let (whirl, roller) =
+            (one("whirl_ratio", Kind::Ratio)?, one("roller_circumference", Kind::Length)?);
+        let counts = |teeth: &[f64]| teeth.iter().map(|z| Count::base(*z)).collect::<Vec<_>>();
+        let constant = mill::twist_constant(
+            Ratio::base(whirl),
+            Length::base(roller),
+            &counts(&drivers),
+            &counts(&driven),
+        );
+        let said = |teeth: &[f64]| {
+            let all: Vec<String> = teeth.iter().map(f64::to_string).collect();
+            all.join(" × ")
+        };
+        let amount = Amount { number: constant.value(), unit: default_unit(q.kind) };
+        Ok((amount, format!("{} / ({}) × {whirl} / {roller} m", said(&drivers), said(&driven))))
     }
     /// The usual range of the handbook, its middle the likely value.
     fn handbook(&self, q: &Input) -> Result<Read> {
