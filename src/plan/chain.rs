@@ -257,7 +257,8 @@ impl Tree {
             let asked: f64 = promised.map(|promised| promised.0.value()).sum();
             return (spare.value(), asked);
         }
-        let needed = self.greasy_for(values, &made.needs, &|good| good.wanted(values));
+        let needed =
+            self.greasy_for(values, &made.needs, &|good| good.wanted(values), Some(&made.sorts));
         let have =
             made.fleeces.iter().map(|flow| flow.fibre.value() * flow.plain_state().0.value());
         let have: Vec<f64> = have.collect();

@@ -187,7 +187,7 @@ impl Plan {
             let place = tree.goods.iter().position(|other| other.name == good.name)?;
             Some(V::constant(pieces[place])).filter(|_| pieces[place] > 0.0)
         };
-        let each = tree.greasy_for(values, &needs, &number);
+        let each = tree.greasy_for(values, &needs, &number, None);
         if let [one] = each[..] {
             return one;
         }

@@ -6,6 +6,7 @@ use crate::number::{Number, V};
 use crate::plan::given::Values;
 use crate::plan::goods::{Good, Needs};
 use crate::plan::stage::{NoLedger, named};
+use crate::plan::stock::Flow;
 use crate::quantity::Mass;
 
 fn none<N: Number>() -> V<N> {
@@ -14,12 +15,13 @@ fn none<N: Number>() -> V<N> {
 
 impl Tree {
     /// The greasy wool of each fleece that some pieces of each good ask. Where a heap mixes all that
-    /// there is, its sorts give in the proportion in which they are there.
+    /// there is, its sorts give in the proportion in which they are there: `sorts`, where that is known.
     pub(in crate::plan) fn greasy_for<N: Number>(
         &self,
         values: &Values<'_, N>,
         needs: &[Needs<N>],
         pieces: &impl Fn(&Good) -> Option<V<N>>,
+        sorts: Option<&[Flow<N>]>,
     ) -> Vec<Mass<N>> {
         let mut asked = Vec::new();
         self.asked(needs, &mut asked, pieces, false);
@@ -49,6 +51,9 @@ impl Tree {
                 continue;
             }
             let there = there.get_or_insert_with(|| {
+                if let Some(sorts) = sorts {
+                    return sorts.iter().map(|flow| flow.fibre.v()).collect();
+                }
                 let mut made = Carried::default();
                 self.carry(values, &mut made, &mut NoLedger, &mut |_, _| {});
                 made.sorts.iter().map(|flow| flow.fibre.v()).collect()

@@ -38,6 +38,8 @@ pub(in crate::plan) struct Carried<N> {
     /// What of its heap, or of the yarn that it is made from, each yarn asks for the promises.
     pub(in crate::plan) asked_before: Vec<V<N>>,
     pub(in crate::plan) taken: Vec<Taken<N>>,
+    /// With what each yarn begins, once it is known.
+    begins: Vec<Option<Flow<N>>>,
 }
 
 impl<N> Default for Carried<N> {
@@ -57,6 +59,7 @@ impl<N> Default for Carried<N> {
             asked: Vec::new(),
             asked_before: Vec::new(),
             taken: Vec::new(),
+            begins: Vec::new(),
         }
     }
 }
@@ -312,12 +315,13 @@ impl Tree {
         ledger: &mut impl Ledger,
         see: &mut impl FnMut(usize, Flow<N>),
     ) {
-        let Carried { heaps, unspun, yarns, left_yarns, asked, asked_before, .. } = made;
+        let Carried { heaps, unspun, yarns, left_yarns, asked, asked_before, begins, .. } = made;
         unspun.clear();
         yarns.clear();
         left_yarns.clear();
         left_yarns.resize(self.yarns.len(), none());
-        let mut begins: Vec<Option<Flow<N>>> = vec![None; self.yarns.len()];
+        begins.clear();
+        begins.resize(self.yarns.len(), None);
         for (heap, (_, ready)) in self.heaps.iter().zip(heaps.iter()) {
             let mut left = ready.fibre.v();
             if let [yarn] = heap.yarns[..]
