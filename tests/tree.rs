@@ -210,6 +210,17 @@ fn a_bought_warp_two_looms_and_a_ring_frame() {
     assert_eq!(setting(&r, "loom.reed") * 10.0, 24.0);
 }
 
+/// No wool makes up for a bought warp that does not suffice.
+#[test]
+fn yarn_from_stock_that_is_short_is_not_made_up_with_wool() {
+    let text = std::fs::read_to_string("examples/two-looms.toml").unwrap();
+    let plan = lot(&text.replace("promised = 6", "promised = 40")).unwrap();
+    let r = plan.run(&Run { lots: 500, ..Run::default() }).unwrap();
+    assert!(r.spare.planned < 0.0 && r.spare.chance == Some(0.0), "{:?}", r.spare);
+    let advice = r.advice.unwrap();
+    assert!(advice.ends_with("get more of the yarn 'warp'."), "{advice}");
+}
+
 #[test]
 fn pooled_goods_fall_to_the_growers_by_the_fibre_that_each_brought() {
     let r = example("three-growers");
@@ -441,6 +452,15 @@ fn trees_that_cannot_be() {
         (
             base("[yarn.two-fold]\nlike = \"three-fold\"\n[goods]\nhank = \"rest\"\n"),
             "no yarn 'three-fold'",
+        ),
+        // Where a yarn has a count, or a stage a regain, the clean share is needed: of all the fleeces.
+        (
+            "[lot]\ngreasy = \"80 kg\"\n[yarn.two-fold]\n[goods]\nhank = \"rest\"\n".to_owned(),
+            "lot.clean: clean dry fibre, on the greasy mass, is missing",
+        ),
+        (
+            format!("{}[yarn.two-fold]\n{hank}", two.replacen("clean = \"52 %\"\n", "", 1)),
+            "fleece.a.clean: clean dry fibre, on the greasy mass, is missing",
         ),
         // A fleece in two places.
         (

@@ -403,7 +403,7 @@ fn flatten(
 }
 
 /// Several lots in one call: a row for each with the planned number of each good, the chance of the whole
-/// promise, what is spare, and the greasy mass that makes the promise safe. `lots` are lot files or plans.
+/// promise, what is spare, and the greasy mass that makes the promise safe. `plans` are plans or lot files.
 #[pyfunction]
 #[pyo3(signature = (plans, /, lots=Number(100_000), seed=Number(1), *, threads=None, progress=None), text_signature = "(plans, /, lots=100000, seed=1, *, threads=None, progress=None)")]
 pub(crate) fn run_all(

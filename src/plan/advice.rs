@@ -32,9 +32,18 @@ impl Plan {
         short.collect()
     }
 
+    /// The yarns from stock of which the promises ask more than there is.
+    fn short_stock(&self, nominal: &Nominal) -> Vec<String> {
+        let yarns = self.tree.yarns.iter().zip(&nominal.yarns).zip(&nominal.asked_before);
+        let short = yarns.filter(|((yarn, made), asked)| {
+            matches!(yarn.from, super::tree::From::Stock(_)) && **asked > made.begun.fibre
+        });
+        short.map(|((yarn, _), _)| format!("'{}'", yarn.name)).collect()
+    }
+
     /// What would make the promise safe: a smaller promise, or more wool. Nothing where 19 lots of 20 keep
     /// it, or, without simulated lots, where the planned values do.
-    pub(super) fn advice(&self, result: &PlanResult) -> Option<String> {
+    pub(super) fn advice(&self, nominal: &Nominal, result: &PlanResult) -> Option<String> {
         let enough = match result.spare.chance {
             Some(chance) => chance >= 0.95,
             None => result.planned_enough(),
@@ -52,6 +61,11 @@ impl Plan {
         let wanted: Vec<f64> = self.tree.goods.iter().map(promised).collect();
         let likely = self.likely();
         let planned = self.greasy(&Values { given: &likely }, &wanted).value();
+        // No wool makes up for yarn from stock that does not suffice.
+        let short = self.short_stock(nominal);
+        if !short.is_empty() {
+            return Some(format!("Promise {goods}, or get more of the yarn {}.", listed(&short)));
+        }
         Some(match result.spare.safe_greasy_mass {
             Some(greasy) => format!(
                 "Promise {goods}, or take in {}, to be 95 % sure.",

@@ -264,7 +264,11 @@ impl Tree {
         let have: Vec<f64> = have.collect();
         let asked = needed.iter().zip(&have).map(|(needed, have)| needed.value() / have);
         let most = asked.fold(0.0, f64::max);
-        (1.0 - most, most * have.iter().sum::<f64>())
+        let stock = self.yarns.iter().enumerate().filter(|(_, y)| matches!(y.from, From::Stock(_)));
+        let stock = stock.map(|(place, _)| {
+            made.asked_before[place].0.value() / made.yarns[place].0.fibre.value()
+        });
+        (1.0 - stock.fold(most, f64::max), most * have.iter().sum::<f64>())
     }
 
     /// How fine the fibre of a yarn is, where it is known.

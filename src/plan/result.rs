@@ -232,7 +232,7 @@ impl Plan {
             result.spread(&blocks, 1.0 + label, piece, run.threads);
         }
         result.shortfalls = self.shortfalls(&result);
-        result.advice = self.advice(&result);
+        result.advice = self.advice(&nominal, &result);
         result.recording = Arc::new(nominal.recording);
         Ok(result)
     }

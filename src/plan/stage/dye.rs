@@ -1,4 +1,4 @@
-//! Dyeing: loose wool, yarn in hanks or cloth.
+//! Dyeing: loose wool, or yarn in hanks.
 
 use super::{
     At, Bench, Flow, LeavingState, Ledger, Loss, Losses, Place, Sinks, Stage, Station, Values,
@@ -45,7 +45,7 @@ impl Dye<Place> {
 
 impl Stage for Dye<Place> {
     const NAME: &'static str = "dye";
-    const SUMMARY: &'static str = "Dyes wool, yarn or cloth: baths, what stays on.";
+    const SUMMARY: &'static str = "Dyes wool or yarn: baths, what stays on.";
     const MAKES: &'static str = "dyed";
     const CAUTIONS: &'static [&'static str] = &["hot liquor", "dyeing", "dryer"];
     const SINKS: Sinks = Sinks {

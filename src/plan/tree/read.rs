@@ -118,6 +118,7 @@ impl<'a, 'd> Reading<'a, 'd> {
         self.draft.faults()?;
         self.finish(&yarns, &heaps);
         self.draft.faults()?;
+        self.weighed_whole()?;
         self.ranks();
         self.name_passes();
         self.tree.settle();
@@ -147,6 +148,32 @@ impl<'a, 'd> Reading<'a, 'd> {
             self.draft.note(read);
         }
         Ok(())
+    }
+
+    /// The clean share may be omitted only where nothing rests on it: every mass is then as it is weighed.
+    fn weighed_whole(&self) -> Result<()> {
+        if !self.tree.weighed {
+            return Ok(());
+        }
+        let known = self.tree.fleeces.iter().any(|fleece| fleece.inputs.wool.clean.is_some());
+        let counted = self.tree.yarns.iter().any(|yarn| yarn.spec.count.is_some());
+        let rests = |pass: &super::Pass| {
+            let state = pass.stage.state();
+            ["oil", "dye"].contains(&pass.stage.kind())
+                || state
+                    .is_some_and(|s| s.regain.is_some() || s.fat.is_some() || s.vegetable.is_some())
+        };
+        if !known && !counted && !self.tree.all_passes().any(rests) {
+            return Ok(());
+        }
+        let lacks = self.tree.fleeces.iter().find(|fleece| fleece.inputs.wool.clean.is_none());
+        let named = self.desk.fleeces()?;
+        let found = named.iter().find(|named| lacks.is_some_and(|f| f.name == named.name));
+        let keys = match found {
+            Some(named) => named.node.keys(),
+            None => self.desk.lot.section("lot")?,
+        };
+        Err(keys.missing("clean", "clean dry fibre, on the greasy mass,", "\"52 %\""))
     }
 
     fn fleece(&mut self, name: &str, keys: &Section<'d>, owner: &str) -> Result<()> {
