@@ -180,11 +180,7 @@ attributes! {
             }
             let plan = self.with_values(&one)?.plan;
             let result = long(py, run.lots, progress.as_ref(), |tell| plan.run_with(&run, tell))?;
-            for good in &result.goods {
-                one.set_item(format!("{} planned", good.name), good.planned)?;
-            }
-            one.set_item("spare", result.spare.planned)?;
-            one.set_item("chance", result.spare.chance)?;
+            put_promise(&one, &result)?;
             table_rows.push(one);
         }
         let names: Vec<String> = columns.iter().map(|(name, _)| name.clone()).collect();
@@ -402,6 +398,20 @@ fn flatten(
     Ok(())
 }
 
+/// Puts into a row what came of a plan: the planned number of each good, what is spare, the chance. Gives
+/// the names of the goods' columns.
+fn put_promise(row: &Bound<'_, PyDict>, result: &plan::PlanResult) -> PyResult<Vec<String>> {
+    let mut names = Vec::new();
+    for good in &result.goods {
+        let name = format!("{} planned", good.name);
+        row.set_item(&name, good.planned)?;
+        names.push(name);
+    }
+    row.set_item("spare", result.spare.planned)?;
+    row.set_item("chance", result.spare.chance)?;
+    Ok(names)
+}
+
 /// Several lots in one call: a row for each with the planned number of each good, the chance of the whole
 /// promise, what is spare, and the greasy mass that makes the promise safe. `plans` are plans or lot files.
 #[pyfunction]
@@ -426,15 +436,11 @@ pub(crate) fn run_all(
         let result = long(py, run.lots, progress.as_ref(), |tell| plan.run_with(&run, tell))?;
         let row = PyDict::new(py);
         row.set_item("lot", &result.name)?;
-        for good in &result.goods {
-            let name = format!("{} planned", good.name);
-            row.set_item(&name, good.planned)?;
+        for name in put_promise(&row, &result)? {
             if !goods.contains(&name) {
                 goods.push(name);
             }
         }
-        row.set_item("spare", result.spare.planned)?;
-        row.set_item("chance", result.spare.chance)?;
         row.set_item("safe_greasy_mass", result.spare.safe_greasy_mass)?;
         rows.push(row);
     }

@@ -9,7 +9,7 @@ use pyo3::types::PyString;
 
 use crate::errors::NotationError;
 
-/// A text that was given, or how Python shows what is none: half of a pair of surrogates stands for no
+/// A text that was given, or how Python shows what is not: half of a surrogate pair stands for no
 /// character. It is refused by the name of the argument.
 #[derive(PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) enum Text {
@@ -17,7 +17,7 @@ pub(crate) enum Text {
     Given(PyBackedStr),
     /// It was omitted, and this is meant.
     Meant(&'static str),
-    /// It is no text.
+    /// It is not text.
     Broken(String),
 }
 

@@ -1,4 +1,4 @@
-//! Looking for the values at which a function meets what is wanted: where it crosses it, touches it at a
+//! Looking for the values at which a function meets the target: where it crosses it, touches it at a
 //! maximum or a minimum, meets it at the edge of where it has values, or stays at it.
 
 /// Steps into which a range is cut.
@@ -7,14 +7,14 @@ const STEPS: usize = 400;
 /// Steps in a decade beyond the usual range, and the decades that are looked through.
 const BEYOND: (i32, i32) = (20, 9);
 
-/// How far from what is wanted, relatively, a maximum or an edge still meets it; and how far beyond it a
+/// How far from the target, relatively, a maximum or an edge still meets it; and how far beyond it a
 /// maximum may be by rounding before there are two values about it.
 const TOUCH: (f64, f64) = (1e-9, 1e-13);
 
 /// What a maximum looks as wide as, relatively, to numbers with sixteen digits.
 const NARROW: f64 = 1e-6;
 
-/// A value at which what is wanted is met without being crossed.
+/// A value at which the target is met without being crossed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Touch {
     /// The result is less on both sides.
@@ -91,7 +91,7 @@ struct Point {
 
 /// What is looked through, and what came out on the way.
 pub(super) struct Search<F, G> {
-    /// The result less what is wanted.
+    /// The result less the target.
     pub(super) miss: F,
     /// The slope of the result.
     pub(super) slope: G,
@@ -202,7 +202,7 @@ impl<F: FnMut(f64) -> f64, G: FnMut(f64) -> f64> Search<F, G> {
         all
     }
 
-    /// The points, and where they come nearest to what is wanted between two others, the place where they
+    /// The points, and where they come nearest to the target between two others, the place where they
     /// do.
     fn with_turns(&mut self, points: &[Point]) -> Vec<Point> {
         let mut all = Vec::with_capacity(points.len());
@@ -222,7 +222,7 @@ impl<F: FnMut(f64) -> f64, G: FnMut(f64) -> f64> Search<F, G> {
         all
     }
 
-    /// The maximum or minimum beside a point that is nearer to what is wanted than its neighbours.
+    /// The maximum or minimum beside a point that is nearer to the target than its neighbours.
     fn turn(&mut self, points: &[Point], at: usize) -> Option<Point> {
         let here = points[at];
         if !here.miss.is_finite() || self.hits(here.miss) {
@@ -269,7 +269,7 @@ impl<F: FnMut(f64) -> f64, G: FnMut(f64) -> f64> Search<F, G> {
         if exact <= rough + TOUCH.1 * self.wanted.abs().max(rough.abs()) { x } else { about }
     }
 
-    /// Whether a point gives what is wanted although nothing crosses it there.
+    /// Whether a point gives the target although nothing crosses it there.
     fn touches(&self, points: &[Point], at: usize, closed: (bool, bool)) -> bool {
         let Point { miss, touch, .. } = points[at];
         let beside = [at.checked_sub(1), Some(at + 1)].into_iter().flatten();

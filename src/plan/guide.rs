@@ -109,11 +109,7 @@ pub(super) const OF_A_STAGE: [Key; 13] = [
     ),
     key("date", "in `changed`: the day", "2026-03-02"),
     key("what", "in `changed`: what was done", "\"new clothing\""),
-    key(
-        "resets",
-        "in `changed`: the values that earlier lots say nothing of any more",
-        "[\"loss\"]",
-    ),
+    key("resets", "in `changed`: the values that it affects; nothing uses it yet", "[\"loss\"]"),
 ];
 
 /// What is charged, and what a lot costs.
